@@ -1,0 +1,39 @@
+package org.bookholder.fatigue;
+
+import java.time.Duration;
+
+/**
+ * Advice on a break, from one clock or from the evidence of stumbling.
+ *
+ * @param reason what is measured
+ * @param urgency how near the limit is
+ * @param left time to the limit; negative past it; zero for evidence
+ * @param text one calm sentence with the figures behind it
+ */
+public record BreakAdvice(Reason reason, Urgency urgency, Duration left, String text) {
+    /** What is measured. */
+    public enum Reason {
+        /** Continuous reading since the last real break: voice rest. */
+        VOICE,
+        /** Time since the last real break, at the screen. */
+        SCREEN,
+        /** Reading time in the session. */
+        READING,
+        /** On-camera time in the session. */
+        ON_CAMERA,
+        /** More stumbling, or a drifting pace, than in the session's own first twenty minutes. */
+        STUMBLING
+    }
+
+    /** How near a limit is. */
+    public enum Urgency {
+        /** Nothing to say. */
+        NONE,
+        /** A break is coming. */
+        COMING,
+        /** A break is due. */
+        DUE,
+        /** A break is overdue. */
+        OVERDUE
+    }
+}

@@ -1,0 +1,29 @@
+package org.bookholder.fatigue;
+
+import java.time.Duration;
+import java.util.List;
+
+/**
+ * Where the session stands against its fatigue limits. Guidance, never a medical claim.
+ *
+ * @param reading reading time in the session
+ * @param onCamera time on camera in the session
+ * @param sinceBreak time since the last real break
+ * @param readingSinceBreak reading time since the last real break
+ * @param fluffs restarts, misreads and broken-off lines per 100 words over the last ten minutes; NaN if too few words
+ * @param baselineFluffs the same over the session's first twenty minutes; NaN if too few words
+ * @param advice one entry for each reason, the most urgent first
+ */
+public record FatigueReport(
+        Duration reading,
+        Duration onCamera,
+        Duration sinceBreak,
+        Duration readingSinceBreak,
+        double fluffs,
+        double baselineFluffs,
+        List<BreakAdvice> advice) {
+    /** Copies the list. */
+    public FatigueReport {
+        advice = List.copyOf(advice);
+    }
+}

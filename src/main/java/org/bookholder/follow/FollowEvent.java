@@ -1,0 +1,34 @@
+package org.bookholder.follow;
+
+import java.util.List;
+import org.bookholder.timing.StreamTime;
+
+/** What following found out. */
+public sealed interface FollowEvent {
+    /** How much of the session's audio had been taken in when it was found out. */
+    StreamTime at();
+
+    /**
+     * The reading position changed.
+     *
+     * @param at audio taken in
+     * @param position the word to be read next
+     * @param wordsRead spoken words read to get there, 0 for a jump or a step back
+     */
+    record Moved(StreamTime at, ReadingPosition position, int wordsRead) implements FollowEvent {}
+
+    /** The follower became more or less sure of its position. */
+    record Changed(StreamTime at, FollowState state) implements FollowEvent {}
+
+    /** An attempt was settled, or one settled earlier (of the same ordinal) was corrected. */
+    record AttemptSettled(StreamTime at, Attempt attempt) implements FollowEvent {}
+
+    /** The take is over, and this is what became of it; replaces all that was settled of this take. */
+    record TakeSettled(StreamTime at, int take, List<Attempt> attempts, List<Aside> asides) implements FollowEvent {
+        /** Copies the lists. */
+        public TakeSettled {
+            attempts = List.copyOf(attempts);
+            asides = List.copyOf(asides);
+        }
+    }
+}

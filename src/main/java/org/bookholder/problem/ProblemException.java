@@ -1,0 +1,52 @@
+package org.bookholder.problem;
+
+import java.util.Objects;
+
+/**
+ * A user's problem: something outside the program stands in the way and a person can put it right.
+ *
+ * <p>The message is one plain line: what is wrong, where, and what to do. It is printed without a stack trace and the
+ * program ends with exit status 2. A fault of the program itself is never reported this way.
+ */
+public final class ProblemException extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    private final String what;
+    private final String where;
+    private final String remedy;
+
+    /**
+     * Creates a problem.
+     *
+     * @param what what is wrong, a phrase without a full stop
+     * @param where the file, file:line, device or option concerned
+     * @param remedy what to do, an imperative phrase without a full stop
+     */
+    public ProblemException(String what, String where, String remedy) {
+        super(where + ": " + what + "; " + remedy);
+        this.what = Objects.requireNonNull(what);
+        this.where = Objects.requireNonNull(where);
+        this.remedy = Objects.requireNonNull(remedy);
+    }
+
+    /** Creates a problem that another exception brought to light; the cause is for the log, not for the message. */
+    public ProblemException(String what, String where, String remedy, Throwable cause) {
+        this(what, where, remedy);
+        initCause(cause);
+    }
+
+    /** What is wrong. */
+    public String what() {
+        return what;
+    }
+
+    /** The file, file:line, device or option concerned. */
+    public String where() {
+        return where;
+    }
+
+    /** What the user can do about it. */
+    public String remedy() {
+        return remedy;
+    }
+}

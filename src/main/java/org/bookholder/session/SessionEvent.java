@@ -1,0 +1,103 @@
+package org.bookholder.session;
+
+import java.time.Instant;
+import java.util.List;
+import org.bookholder.follow.Aside;
+import org.bookholder.follow.Attempt;
+import org.bookholder.follow.FollowState;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Something that happened in a session. All that anyone sees or saves is derived from these, in order.
+ *
+ * <p>Times are counted in the session's audio. The machine's clock enters only as {@code when} of the events that tie
+ * that audio to the time of day.
+ */
+public sealed interface SessionEvent {
+    /** How much of the session's audio had been taken in. */
+    StreamTime at();
+
+    /**
+     * The session began, or was opened again.
+     *
+     * @param at audio taken in so far
+     * @param when time of day
+     * @param title the lesson's title
+     * @param source the script's file, as given
+     * @param scriptText the script's text, so that the session can be read without the file
+     */
+    record Opened(StreamTime at, Instant when, String title, String source, String scriptText)
+            implements SessionEvent {}
+
+    /**
+     * A take was rolled.
+     *
+     * @param at audio taken in so far: where the take's audio begins
+     * @param take take number, from 1
+     * @param when time of day of its first sample
+     * @param audio name of the microphone or file; empty if there is none
+     * @param from where reading is to begin
+     */
+    record TakeStarted(StreamTime at, int take, Instant when, String audio, ReadingPosition from)
+            implements SessionEvent {}
+
+    /** A take was cut; {@code reason} is for people. */
+    record TakeEnded(StreamTime at, int take, Instant when, String reason) implements SessionEvent {}
+
+    /**
+     * The reading position changed.
+     *
+     * @param at audio taken in
+     * @param position the word to be read next
+     * @param mover who or what moved it
+     * @param wordsRead spoken words read to get there, 0 for a jump or a step back
+     */
+    record PositionMoved(StreamTime at, ReadingPosition position, Mover mover, int wordsRead) implements SessionEvent {}
+
+    /** The follower became more or less sure of its position. */
+    record FollowChanged(StreamTime at, FollowState state) implements SessionEvent {}
+
+    /** An attempt was settled, or an earlier one of the same take and ordinal corrected. */
+    record AttemptSettled(StreamTime at, Attempt attempt) implements SessionEvent {}
+
+    /** What became of a whole take; replaces all that was settled of it. */
+    record TakeSettled(StreamTime at, int take, List<Attempt> attempts, List<Aside> asides) implements SessionEvent {
+        /** Copies the lists. */
+        public TakeSettled {
+            attempts = List.copyOf(attempts);
+            asides = List.copyOf(asides);
+        }
+    }
+
+    /** Someone marked a line as a pickup by hand. */
+    record PickupMarked(StreamTime at, int line, String note) implements SessionEvent {}
+
+    /**
+     * The sound of the last second.
+     *
+     * @param at audio taken in
+     * @param rms root mean square in dBFS (a full-scale square wave is 0), -120 for digital silence
+     * @param peak highest sample in dBFS, likewise
+     * @param clipped samples at full scale in runs of three or more
+     */
+    record SoundMeasured(StreamTime at, double rms, double peak, int clipped) implements SessionEvent {}
+
+    /** Audio was lost on the way in; the gap is filled with silence. */
+    record SamplesLost(StreamTime at, StreamTime length) implements SessionEvent {}
+
+    /** The microphone is gone; the take goes on by hand. */
+    record SourceLost(StreamTime at, String reason) implements SessionEvent {}
+
+    /** A microphone listens again. */
+    record SourceFound(StreamTime at, String name) implements SessionEvent {}
+
+    /** The take's audio can no longer be written; following goes on. */
+    record RecordingFailed(StreamTime at, String reason) implements SessionEvent {}
+
+    /** The presenter or producer holds the take. */
+    record Held(StreamTime at) implements SessionEvent {}
+
+    /** The take goes on after a hold. */
+    record Resumed(StreamTime at) implements SessionEvent {}
+}

@@ -1,0 +1,5 @@
+/** Everything that happened to one state; start at {@link org.bookholder.session.Session}. */
+@NullMarked
+package org.bookholder.session;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,41 @@
+package org.bookholder.speech;
+
+import java.util.List;
+import org.bookholder.timing.StreamTime;
+
+/** What an ear believes it has heard. */
+public sealed interface Hypothesis {
+    /** Which ear. */
+    EarKind ear();
+
+    /** How much of the session's audio the ear had taken in when it said so. */
+    StreamTime heardTo();
+
+    /**
+     * The utterance so far; each one replaces the one before, until a {@link Final}.
+     *
+     * @param ear which ear
+     * @param heardTo audio taken in
+     * @param words the words so far without times, never empty
+     */
+    record Partial(EarKind ear, StreamTime heardTo, List<String> words) implements Hypothesis {
+        /** Copies the list. */
+        public Partial {
+            words = List.copyOf(words);
+        }
+    }
+
+    /**
+     * An utterance that is over; it is not revised, and the next partial starts anew.
+     *
+     * @param ear which ear
+     * @param heardTo audio taken in
+     * @param words the words with their times, in order; empty if there were none
+     */
+    record Final(EarKind ear, StreamTime heardTo, List<RecognizedWord> words) implements Hypothesis {
+        /** Copies the list. */
+        public Final {
+            words = List.copyOf(words);
+        }
+    }
+}

@@ -1,0 +1,188 @@
+package org.bookholder;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static java.util.Map.entry;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.bookholder.cli.Installed;
+import org.bookholder.handoff.Exporter;
+import org.jspecify.annotations.NullMarked;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+final class ArchitectureTest {
+    private static final String ROOT = "org.bookholder";
+
+    /** The reading order. A package may use those before it, never those after it. */
+    private static final List<String> PIPELINE = List.of(
+            "problem", "timing", "script", "speech", "follow", "pace", "fatigue", "session", "journal", "view", "desk",
+            "handoff", "runtime", "cli");
+
+    /** What a session is turned into; none reads another. */
+    private static final List<String> OUTPUTS = List.of("view", "desk", "handoff");
+
+    /** Each technology has one home, or, for the window library, one home for each of its parts. */
+    private static final Map<String, String> HOME = Map.ofEntries(
+            entry("org.lwjgl.openal..", ROOT + ".speech.microphone"),
+            entry("org.lwjgl.glfw..", ROOT + ".view.gl"),
+            entry("org.lwjgl.opengl..", ROOT + ".view.gl"),
+            entry("org.lwjgl.util..", ROOT + ".view.gl"),
+            entry("org.lwjgl.stb..", ROOT + ".view.gl"),
+            entry("javax.sound..", ROOT + ".speech.wav"),
+            entry("org.vosk..", ROOT + ".speech.vosk"),
+            entry("com.sun.jna..", ROOT + ".speech.vosk"),
+            entry("com.ibm.icu..", ROOT + ".script"),
+            entry("org.commonmark..", ROOT + ".script"),
+            entry("org.snakeyaml..", ROOT + ".script"),
+            entry("java.sql..", ROOT + ".journal.sqlite"),
+            entry("picocli..", ROOT + ".cli"),
+            entry("java.util.concurrent..", ROOT + ".runtime"));
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages(ROOT);
+
+    @TestFactory
+    Stream<DynamicTest> packagesUseOnlyEarlierOnes() {
+        return IntStream.range(0, PIPELINE.size())
+                .mapToObj(i -> dynamicTest(PIPELINE.get(i), () -> {
+                    String[] later = PIPELINE.stream()
+                            .skip(i + 1L)
+                            .map(p -> ROOT + "." + p + "..")
+                            .toArray(String[]::new);
+                    noClasses()
+                            .that()
+                            .resideInAPackage(ROOT + "." + PIPELINE.get(i) + "..")
+                            .should()
+                            .dependOnClassesThat(resideInAnyPackage(later))
+                            .allowEmptyShould(true)
+                            .because("the reading order is " + String.join(" -> ", PIPELINE))
+                            .check(CLASSES);
+                }));
+    }
+
+    @Test
+    void everyPackageIsInTheReadingOrder() {
+        String[] known = PIPELINE.stream().map(p -> ROOT + "." + p + "..").toArray(String[]::new);
+        classes().should().resideInAnyPackage(known).check(CLASSES);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> technologiesStayAtHome() {
+        return HOME.entrySet().stream()
+                .map(e -> dynamicTest(
+                        e.getKey(),
+                        () -> noClasses()
+                                .that()
+                                .resideOutsideOfPackage(e.getValue() + "..")
+                                .should()
+                                .dependOnClassesThat(resideInAPackage(e.getKey()))
+                                .because(e.getKey() + " belongs in " + e.getValue())
+                                .check(CLASSES)));
+    }
+
+    @Test
+    void outputsDoNotKnowEachOther() {
+        for (String output : OUTPUTS) {
+            String[] others = OUTPUTS.stream()
+                    .filter(o -> !o.equals(output))
+                    .map(o -> ROOT + "." + o + "..")
+                    .toArray(String[]::new);
+            noClasses()
+                    .that()
+                    .resideInAPackage(ROOT + "." + output + "..")
+                    .should()
+                    .dependOnClassesThat(resideInAnyPackage(others))
+                    .allowEmptyShould(true)
+                    .check(CLASSES);
+        }
+    }
+
+    @Test
+    void everyExporterIsInstalled() {
+        Set<String> written = CLASSES.stream()
+                .filter(c -> c.isAssignableTo(Exporter.class) && !c.isInterface())
+                .map(JavaClass::getName)
+                .collect(Collectors.toSet());
+        Set<String> installed =
+                Installed.exporters().stream().map(e -> e.getClass().getName()).collect(Collectors.toSet());
+        assertEquals(written, installed);
+    }
+
+    @Test
+    void threadsAreMadeInRuntimeOnly() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(ROOT + ".runtime")
+                .should()
+                .dependOnClassesThat()
+                .areAssignableTo(Thread.class)
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyTheCommandLineReadsTheMachineClock() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(ROOT + ".cli")
+                .should()
+                .accessTargetWhere(readsTheMachineClock())
+                .check(CLASSES);
+    }
+
+    @Test
+    void everyPackageIsNullMarked() {
+        Set<String> packages = CLASSES.stream().map(JavaClass::getPackageName).collect(Collectors.toSet());
+        Set<String> marked = CLASSES.stream()
+                .filter(c -> c.getSimpleName().equals("package-info") && c.isAnnotatedWith(NullMarked.class))
+                .map(JavaClass::getPackageName)
+                .collect(Collectors.toSet());
+        assertEquals(packages, marked);
+    }
+
+    @Test
+    void staticFieldsAreFinal() {
+        fields().that().areStatic().should().beFinal().check(CLASSES);
+    }
+
+    /** Covers calls and method references alike; a callMethod rule lets {@code System::nanoTime} through. */
+    private static DescribedPredicate<JavaAccess<?>> readsTheMachineClock() {
+        return describe("the machine's clock is read", access -> {
+            String owner = access.getTargetOwner().getName();
+            return switch (access.getTarget().getName()) {
+                case "nanoTime", "currentTimeMillis" -> owner.equals("java.lang.System");
+                case "now" ->
+                    owner.startsWith("java.time.")
+                            && access.getTarget() instanceof CodeUnitAccessTarget target
+                            && target.getRawParameterTypes().isEmpty();
+                case "system", "systemUTC", "systemDefaultZone" -> owner.startsWith("java.time.");
+                case "sleep" -> owner.equals("java.lang.Thread");
+                case "<init>" ->
+                    owner.equals("java.util.Date")
+                            && access.getTarget() instanceof CodeUnitAccessTarget t
+                            && t.getRawParameterTypes().isEmpty();
+                default -> false;
+            };
+        });
+    }
+}
