@@ -8,6 +8,24 @@ public sealed interface FollowEvent {
     /** How much of the session's audio had been taken in when it was found out. */
     StreamTime at();
 
+    /** Tells {@code listener} of it. */
+    void to(Listener listener);
+
+    /** Who is told what following found out. */
+    interface Listener {
+        /** Told of {@link Moved}. */
+        void moved(Moved event);
+
+        /** Told of {@link Changed}. */
+        void changed(Changed event);
+
+        /** Told of {@link AttemptSettled}. */
+        void attemptSettled(AttemptSettled event);
+
+        /** Told of {@link TakeSettled}. */
+        void takeSettled(TakeSettled event);
+    }
+
     /**
      * The reading position changed.
      *
@@ -15,13 +33,28 @@ public sealed interface FollowEvent {
      * @param position the word to be read next
      * @param wordsRead spoken words read to get there, 0 for a jump or a step back
      */
-    record Moved(StreamTime at, ReadingPosition position, int wordsRead) implements FollowEvent {}
+    record Moved(StreamTime at, ReadingPosition position, int wordsRead) implements FollowEvent {
+        @Override
+        public void to(Listener listener) {
+            listener.moved(this);
+        }
+    }
 
     /** The follower became more or less sure of its position. */
-    record Changed(StreamTime at, FollowState state) implements FollowEvent {}
+    record Changed(StreamTime at, FollowState state) implements FollowEvent {
+        @Override
+        public void to(Listener listener) {
+            listener.changed(this);
+        }
+    }
 
     /** An attempt was settled, or one settled earlier (of the same ordinal) was corrected. */
-    record AttemptSettled(StreamTime at, Attempt attempt) implements FollowEvent {}
+    record AttemptSettled(StreamTime at, Attempt attempt) implements FollowEvent {
+        @Override
+        public void to(Listener listener) {
+            listener.attemptSettled(this);
+        }
+    }
 
     /** The take is over, and this is what became of it; replaces all that was settled of this take. */
     record TakeSettled(StreamTime at, int take, List<Attempt> attempts, List<Aside> asides) implements FollowEvent {
@@ -29,6 +62,11 @@ public sealed interface FollowEvent {
         public TakeSettled {
             attempts = List.copyOf(attempts);
             asides = List.copyOf(asides);
+        }
+
+        @Override
+        public void to(Listener listener) {
+            listener.takeSettled(this);
         }
     }
 }
