@@ -2,14 +2,21 @@ package org.bookholder.runtime;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 
 /**
  * A crew without threads: stages take a step each in turn when told to, in the order in which they were taken on.
  * Confined to one thread. With it a whole session runs in virtual time and comes out the same every time.
  */
-public final class HandRunner implements Crew, AutoCloseable {
+public final class HandRunner implements Crew {
     private final List<Stage> stages = new ArrayList<>();
     private final List<Stage> fresh = new ArrayList<>();
+    private final BiConsumer<Stage, Throwable> onFailure;
+
+    /** Creates a crew that has nothing to do; {@code onFailure} is told of each stage's failure. */
+    public HandRunner(BiConsumer<Stage, Throwable> onFailure) {
+        this.onFailure = onFailure;
+    }
 
     @Override
     public void takeOn(Stage stage) {
@@ -17,23 +24,21 @@ public final class HandRunner implements Crew, AutoCloseable {
     }
 
     /** Lets each stage take one step; returns how much was done in all, 0 if all were idle. */
-    public int step() throws Exception {
-        int done = start();
+    public int step() {
+        int done = 0;
+        for (Stage stage : List.copyOf(fresh)) {
+            fresh.remove(stage);
+            stages.add(stage);
+            done += 1 + attempt(stage, this::start);
+        }
         for (Stage stage : List.copyOf(stages)) {
-            int result = stage.doWork();
-            if (result < 0) {
-                stages.remove(stage);
-                stage.onClose();
-                done++;
-            } else {
-                done += result;
-            }
+            done += attempt(stage, Stage::doWork);
         }
         return done;
     }
 
     /** Steps until all stages are idle; throws if that is not so after {@code limit} rounds. */
-    public void runUntilIdle(int limit) throws Exception {
+    public void runUntilIdle(int limit) {
         for (int i = 0; i < limit; i++) {
             if (step() == 0) {
                 return;
@@ -47,22 +52,39 @@ public final class HandRunner implements Crew, AutoCloseable {
         return stages.stream().map(Stage::role).toList();
     }
 
-    @Override
-    public void close() throws Exception {
-        start();
-        for (Stage stage : stages) {
-            stage.onClose();
-        }
-        stages.clear();
+    /** Ends all stages where they stand. */
+    public void stop() {
+        List.copyOf(stages).forEach(this::end);
     }
 
-    private int start() throws Exception {
-        int started = fresh.size();
-        for (Stage stage : List.copyOf(fresh)) {
-            stage.onStart();
-            stages.add(stage);
+    private int start(Stage stage) throws Exception {
+        stage.onStart();
+        return 0;
+    }
+
+    private int attempt(Stage stage, Step step) {
+        try {
+            int done = step.of(stage);
+            if (done >= 0) {
+                return done;
+            }
+        } catch (Exception failure) {
+            onFailure.accept(stage, failure);
         }
-        fresh.clear();
-        return started;
+        end(stage);
+        return 1;
+    }
+
+    private void end(Stage stage) {
+        stages.remove(stage);
+        try {
+            stage.onClose();
+        } catch (Exception failure) {
+            onFailure.accept(stage, failure);
+        }
+    }
+
+    private interface Step {
+        int of(Stage stage) throws Exception;
     }
 }

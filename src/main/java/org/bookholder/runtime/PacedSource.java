@@ -43,7 +43,8 @@ public final class PacedSource implements AudioSource {
             begun = true;
         }
         AudioRead read = next == null ? source.read() : next;
-        if (read instanceof AudioRead.Samples samples && !sounded(samples.block().end())) {
+        if (read instanceof AudioRead.Samples samples
+                && !sounded(samples.block().end())) {
             next = read;
             return new AudioRead.NothingYet();
         }
