@@ -1,52 +1,144 @@
 package org.bookholder.follow;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.script.PreparedScript;
+import org.bookholder.speech.EarKind;
 import org.bookholder.speech.Hypothesis;
 import org.bookholder.timing.StreamTime;
 
 /**
  * Follows a reading of a script: from what the ears believe to the reading position and to the outcome of each line.
  *
- * <p>Confined to one thread and knows no clock. Evidence may come from the two ears in any interleaving; what is settled
- * at the end of a take does not depend on it.
+ * <p>Two paths: the live path shows the position from the script ear's partial hypotheses, the settling path decides
+ * what was read from final words, both ears and hindsight. Confined to one thread and knows no clock. Evidence may come
+ * from the two ears in any interleaving; what is settled at the end of a take does not depend on it.
  */
 public final class Follower {
-    private final PreparedScript script;
+    /** Tokens in a row that are not in the script before it is called an aside. */
+    private static final int TOKENS_OF_AN_ASIDE = 2;
 
-    /** Creates a follower that has heard nothing yet. */
+    /** Tokens in a row that are not in the script before the reading is called lost. */
+    private static final int TOKENS_WHEN_LOST = 30;
+
+    private final ReadingGraph graph;
+    private final Tracker tracker;
+    private LivePath live;
+    private TakeSettler settler;
+    private FollowState state = FollowState.FOLLOWING;
+    private boolean held;
+
+    /** Creates a follower that has heard nothing yet; a take at the script's start is running. */
     public Follower(PreparedScript script) {
-        this.script = script;
+        graph = new ReadingGraph(script);
+        tracker = new Tracker(graph, Costs.standard());
+        live = new LivePath(graph, tracker, 0);
+        settler = new TakeSettler(graph, tracker, 1, StreamTime.ZERO, 0);
     }
 
     /** Begins a take that is to be read from {@code from}; {@code at} is where its audio begins. */
     public List<FollowEvent> startTake(int take, StreamTime at, ReadingPosition from) {
-        return List.of(new FollowEvent.Moved(at, from, 0));
+        int word = word(from);
+        live = new LivePath(graph, tracker, word);
+        settler = new TakeSettler(graph, tracker, take, at, word);
+        state = FollowState.FOLLOWING;
+        held = false;
+        return List.of(new FollowEvent.Moved(at, position(word), 0));
     }
 
     /** Takes in what an ear believes. */
     public List<FollowEvent> hear(Hypothesis hypothesis) {
+        if (hypothesis instanceof Hypothesis.Final words) {
+            return settle(words);
+        }
+        if (hypothesis instanceof Hypothesis.Partial partial && partial.ear() == EarKind.SCRIPT && !held) {
+            int before = live.shown();
+            live.partial(partial.words());
+            return shown(partial.heardTo(), before);
+        }
         return List.of();
     }
 
-    /** Puts the reading position somewhere by hand. */
+    private List<FollowEvent> settle(Hypothesis.Final words) {
+        int before = live.shown();
+        List<FollowEvent> events = new ArrayList<>();
+        List<Attempt> attempts = settler.hear(words);
+        if (words.ear() == EarKind.SCRIPT && !held) {
+            live.settle(settler.beam());
+            events.addAll(shown(words.heardTo(), before));
+        }
+        attempts.forEach(a -> events.add(new FollowEvent.AttemptSettled(words.heardTo(), a)));
+        return events;
+    }
+
+    private List<FollowEvent> shown(StreamTime at, int before) {
+        List<FollowEvent> events = new ArrayList<>();
+        int now = live.shown();
+        if (now != before) {
+            events.add(new FollowEvent.Moved(at, position(now), live.readOn() ? spokenWords(before, now) : 0));
+        }
+        changed(at).ifPresent(events::add);
+        return events;
+    }
+
+    private Optional<FollowEvent> changed(StreamTime at) {
+        int off = live.tokensOff();
+        FollowState next = off < TOKENS_OF_AN_ASIDE
+                ? FollowState.FOLLOWING
+                : off < TOKENS_WHEN_LOST ? FollowState.ASIDE : FollowState.LOST;
+        if (next == state) {
+            return Optional.empty();
+        }
+        state = next;
+        return Optional.of(new FollowEvent.Changed(at, next));
+    }
+
+    /** Puts the reading position somewhere by hand; the voice takes over again when it is heard there or elsewhere. */
     public List<FollowEvent> move(StreamTime at, ReadingPosition to) {
-        return List.of(new FollowEvent.Moved(at, to, 0));
+        int word = word(to);
+        live.move(word);
+        settler.move(word);
+        return List.of(new FollowEvent.Moved(at, position(word), 0));
     }
 
     /** Stops following until {@link #resume}: what is said meanwhile is neither reading nor an aside. */
     public List<FollowEvent> hold(StreamTime at) {
+        held = true;
+        settler.hold(at);
         return List.of();
     }
 
     /** Follows again. */
     public List<FollowEvent> resume(StreamTime at) {
+        held = false;
+        settler.resume(at);
         return List.of();
     }
 
     /** Settles the whole take; to be called when both ears have finished. */
     public List<FollowEvent> endTake(StreamTime at) {
-        return List.of(
-                new FollowEvent.TakeSettled(at, Math.max(1, script.lines().size()), List.of(), List.of()));
+        return List.of(settler.finish(at));
+    }
+
+    private int spokenWords(int from, int to) {
+        int count = 0;
+        for (int word = from; word < to; word++) {
+            count += graph.word(word).word().spoken().get(0).size();
+        }
+        return count;
+    }
+
+    private ReadingPosition position(int word) {
+        int line = graph.line(word);
+        return new ReadingPosition(line + 1, word - graph.firstWord(line) + 1);
+    }
+
+    private int word(ReadingPosition position) {
+        int line = Math.min(position.line() - 1, graph.lines());
+        if (line == graph.lines()) {
+            return graph.words();
+        }
+        return Math.min(graph.firstWord(line) + position.word() - 1, graph.firstWord(line + 1) - 1);
     }
 }

@@ -1,0 +1,49 @@
+package org.bookholder.follow;
+
+import java.util.List;
+
+/** How alike two stretches of words are when written without spaces. */
+final class Likeness {
+    /** Edits, as a share of the longer word, up to which two words count as the same word heard differently. */
+    private static final double SAME = 0.4;
+
+    private Likeness() {}
+
+    /** Whether {@code form} stands in {@code heard}, as one word or as several that join, give or take some letters. */
+    static boolean contains(List<String> heard, List<String> form) {
+        String wanted = String.join("", form);
+        for (int from = 0; from < heard.size(); from++) {
+            StringBuilder joined = new StringBuilder();
+            for (int to = from; to < heard.size() && joined.length() <= 2 * wanted.length(); to++) {
+                joined.append(heard.get(to));
+                if (same(joined.toString(), wanted)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    static boolean same(String a, String b) {
+        return distance(a, b) <= SAME * Math.max(a.length(), b.length());
+    }
+
+    /** The Levenshtein distance. */
+    static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int above = row[j];
+                int replaced = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                row[j] = Math.min(replaced, Math.min(above, row[j - 1]) + 1);
+                diagonal = above;
+            }
+        }
+        return row[b.length()];
+    }
+}

@@ -1,0 +1,84 @@
+package org.bookholder.follow;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import org.bookholder.speech.RecognizedWord;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * The path through the script that explains a take best, from the script ear's final words with their times.
+ *
+ * <p>A step is handed on as soon as every explanation still kept agrees on it, or when the take ends.
+ */
+final class SettlingPath {
+    private static final StreamTime PAUSE = StreamTime.ofSeconds(0.2);
+
+    private final Tracker tracker;
+    private Beam beam;
+    private Step handedOn;
+    private StreamTime lastEnd;
+
+    SettlingPath(Tracker tracker, int word, StreamTime start) {
+        this.tracker = tracker;
+        handedOn = Step.start(word);
+        beam = new Beam(handedOn);
+        lastEnd = start;
+    }
+
+    Beam beam() {
+        return beam;
+    }
+
+    /** When the last word that was heard ended. */
+    StreamTime lastEnd() {
+        return lastEnd;
+    }
+
+    /** Takes in final words and returns the steps that are now certain, in order. */
+    List<Step> hear(List<RecognizedWord> words) {
+        for (RecognizedWord word : words) {
+            boolean pause = word.start().since(lastEnd).compareTo(PAUSE) > 0;
+            beam = tracker.hear(beam, word.text(), pause, word);
+            lastEnd = word.end();
+        }
+        return handOn(commonAncestor());
+    }
+
+    /** Lets reading go on elsewhere. */
+    void move(int word) {
+        beam = beam.orAt(word);
+    }
+
+    /** Returns the steps that are left, by the best explanation. */
+    List<Step> finish() {
+        return handOn(beam.best());
+    }
+
+    private List<Step> handOn(Step to) {
+        List<Step> steps = new ArrayList<>();
+        for (Step step = to; step != null && step.depth() > handedOn.depth(); step = step.before()) {
+            steps.add(step);
+        }
+        Collections.reverse(steps);
+        handedOn = to;
+        return steps;
+    }
+
+    /** The newest step that all kept explanations share. */
+    private Step commonAncestor() {
+        Set<Step> heads = Collections.newSetFromMap(new IdentityHashMap<>());
+        heads.addAll(beam.steps());
+        while (heads.size() > 1) {
+            int deepest = heads.stream().mapToInt(Step::depth).max().orElse(0);
+            List<Step> lowest = heads.stream().filter(s -> s.depth() == deepest).toList();
+            for (Step step : lowest) {
+                heads.remove(step);
+                heads.add(step.before() == null ? handedOn : step.before());
+            }
+        }
+        return heads.iterator().next();
+    }
+}

@@ -1,0 +1,142 @@
+package org.bookholder.follow;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.follow.Step.Kind;
+
+/** Cuts the settled path into readings of lines and speech that is not in the script. */
+final class SpanBuilder {
+    /** A start again after fewer words than this is a stumble within one attempt, not an attempt of its own. */
+    private static final int WORDS_OF_AN_ATTEMPT = 2;
+
+    /** Matched words whose surprise sums to less than this, in nats, are no reading when the path jumped to them. */
+    private static final double EVIDENCE = 9;
+
+    private final ReadingGraph graph;
+    private final List<Span> closed = new ArrayList<>();
+    private final List<Step> reading = new ArrayList<>();
+    private final List<Step> off = new ArrayList<>();
+
+    SpanBuilder(ReadingGraph graph) {
+        this.graph = graph;
+    }
+
+    /** Takes in steps and returns the spans that they closed. */
+    List<Span> add(List<Step> steps) {
+        for (Step step : steps) {
+            if (step.kind() == Kind.OFF) {
+                off.add(step);
+            } else if (step.heard() != null) {
+                read(step);
+            }
+        }
+        return drain();
+    }
+
+    /** Closes what is open and returns the spans that are left. */
+    List<Span> finish() {
+        closeReading();
+        closeOff();
+        return drain();
+    }
+
+    private List<Span> drain() {
+        List<Span> spans = List.copyOf(closed);
+        closed.clear();
+        return spans;
+    }
+
+    private void read(Step step) {
+        if (step.kind() == Kind.INSERTION) {
+            (off.isEmpty() ? reading : off).add(step);
+            return;
+        }
+        if (!reading.isEmpty() && !continues(step)) {
+            if (startsAgain(step) && wordsRead() < WORDS_OF_AN_ATTEMPT) {
+                reading.clear();
+            } else {
+                closeReading();
+            }
+        }
+        if (reading.isEmpty()) {
+            closeOff();
+        } else {
+            reading.addAll(off);
+            off.clear();
+        }
+        reading.add(step);
+    }
+
+    /** Whether the step goes on with the attempt that is open; going back within the line is a repetition. */
+    private boolean continues(Step step) {
+        return line(step) == line(lastWord()) && !startsAgain(step);
+    }
+
+    private boolean startsAgain(Step step) {
+        int word = graph.wordOf(step.node());
+        int last = graph.wordOf(lastWord().node());
+        int first = graph.firstWord(graph.line(word));
+        return graph.line(word) == graph.line(last) && word <= last && word <= first + 1 && step.jumped();
+    }
+
+    private Step lastWord() {
+        for (int i = reading.size() - 1; i >= 0; i--) {
+            if (reading.get(i).node() >= 0) {
+                return reading.get(i);
+            }
+        }
+        throw new IllegalStateException("a reading must have a word");
+    }
+
+    private int line(Step step) {
+        return graph.line(graph.wordOf(step.node()));
+    }
+
+    private long wordsRead() {
+        return reading.stream()
+                .filter(s -> s.kind() == Kind.MATCH)
+                .map(s -> graph.wordOf(s.node()))
+                .distinct()
+                .count();
+    }
+
+    private void closeReading() {
+        if (reading.isEmpty()) {
+            return;
+        }
+        if (isEvidence()) {
+            closed.add(new Span(line(lastWord()), withoutTail()));
+        } else {
+            off.addAll(0, reading);
+        }
+        reading.clear();
+    }
+
+    /** Tokens that were added after the last word of the line belong to what follows. */
+    private List<Step> withoutTail() {
+        int end = reading.size();
+        while (reading.get(end - 1).kind() == Kind.INSERTION) {
+            end--;
+        }
+        off.addAll(0, reading.subList(end, reading.size()));
+        return List.copyOf(reading.subList(0, end));
+    }
+
+    private boolean isEvidence() {
+        double surprise = reading.stream()
+                .filter(s -> s.kind() == Kind.MATCH)
+                .mapToDouble(s -> graph.surprise(graph.tokenOf(s.node())))
+                .sum();
+        int line = line(lastWord());
+        int length = graph.firstWord(line + 1) - graph.firstWord(line);
+        boolean whole = wordsRead() >= length;
+        return whole || (wordsRead() >= WORDS_OF_AN_ATTEMPT && surprise >= EVIDENCE);
+    }
+
+    private void closeOff() {
+        if (!off.isEmpty()) {
+            closed.add(new Span(Span.OFF, off));
+            off.clear();
+        }
+    }
+}

@@ -1,0 +1,71 @@
+package org.bookholder.follow;
+
+import org.bookholder.speech.RecognizedWord;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One heard token explained: the newest link of a chain of explanations back to the start of a take.
+ *
+ * @param before the explanation up to the token before; null at the start of the take
+ * @param place the place in the reading graph that it leads to
+ * @param off whether the token is something that is not in the script
+ * @param kind how the token is explained
+ * @param node the node that it consumed, or -1
+ * @param from the place from which the token was reached, after a jump and before words were passed over
+ * @param jumped whether there was a jump before it
+ * @param heard the token with its times; null while it is only part of a partial hypothesis
+ * @param cost of the whole chain, in nats
+ * @param depth how many steps came before
+ */
+record Step(
+        @Nullable Step before,
+        int place,
+        boolean off,
+        Kind kind,
+        int node,
+        int from,
+        boolean jumped,
+        @Nullable RecognizedWord heard,
+        double cost,
+        int depth) {
+    enum Kind {
+        START,
+        MATCH,
+        SUBSTITUTION,
+        INSERTION,
+        OFF
+    }
+
+    /** The first step of a take. */
+    static Step start(int place) {
+        return new Step(null, place, false, Kind.START, -1, place, false, null, 0, 0);
+    }
+
+    /** A step after this one. */
+    Step then(
+            Kind kind,
+            int toPlace,
+            int consumed,
+            int reachedFrom,
+            boolean jump,
+            @Nullable RecognizedWord token,
+            double total) {
+        return new Step(this, toPlace, kind == Kind.OFF, kind, consumed, reachedFrom, jump, token, total, depth + 1);
+    }
+
+    /** Two chains with the same key have the same future; the cheaper one is kept. */
+    int key() {
+        return 2 * place + (off ? 1 : 0);
+    }
+
+    /** Chains are compared by identity: to compare whole chains would cost their length. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return System.identityHashCode(this);
+    }
+}

@@ -1,0 +1,93 @@
+package org.bookholder.follow;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.Hypothesis;
+import org.bookholder.speech.RecognizedWord;
+import org.bookholder.timing.StreamTime;
+
+/** The settling path of one take: spans as they close, attempts once both ears have heard them, all of it at the end. */
+final class TakeSettler {
+    private final int take;
+    private final SettlingPath path;
+    private final SpanBuilder builder;
+    private final OpenWords open = new OpenWords();
+    private final AttemptJudge judge;
+    private final List<Span> spans = new ArrayList<>();
+    private final List<Held> holds = new ArrayList<>();
+    private int judged;
+    private int ordinal;
+
+    private record Held(StreamTime from, StreamTime to) {}
+
+    TakeSettler(ReadingGraph graph, Tracker tracker, int take, StreamTime start, int word) {
+        this.take = take;
+        path = new SettlingPath(tracker, word, start);
+        builder = new SpanBuilder(graph);
+        judge = new AttemptJudge(graph, open);
+    }
+
+    Beam beam() {
+        return path.beam();
+    }
+
+    /** Takes in final words of either ear and returns the attempts that could be judged. */
+    List<Attempt> hear(Hypothesis.Final words) {
+        List<RecognizedWord> counted =
+                words.words().stream().filter(w -> !held(w)).toList();
+        if (words.ear() == EarKind.OPEN) {
+            open.add(counted, words.heardTo());
+        } else {
+            spans.addAll(builder.add(path.hear(counted)));
+        }
+        return judgeHeard();
+    }
+
+    /** Judges the spans that the open ear has heard to their end. */
+    private List<Attempt> judgeHeard() {
+        List<Attempt> attempts = new ArrayList<>();
+        while (judged < spans.size()
+                && !open.heardTo().isBefore(spans.get(judged).end())) {
+            Span span = spans.get(judged++);
+            if (!span.off()) {
+                attempts.add(judge.judge(span, take, ++ordinal));
+            }
+        }
+        return attempts;
+    }
+
+    void move(int word) {
+        path.move(word);
+    }
+
+    void hold(StreamTime at) {
+        holds.add(new Held(at, new StreamTime(Long.MAX_VALUE / 2)));
+    }
+
+    void resume(StreamTime at) {
+        if (!holds.isEmpty()) {
+            Held last = holds.remove(holds.size() - 1);
+            holds.add(new Held(last.from(), at));
+        }
+    }
+
+    private boolean held(RecognizedWord word) {
+        return holds.stream()
+                .anyMatch(
+                        h -> word.end().compareTo(h.from()) > 0 && word.start().isBefore(h.to()));
+    }
+
+    /** Settles the whole take. */
+    FollowEvent.TakeSettled finish(StreamTime at) {
+        spans.addAll(builder.add(path.finish()));
+        spans.addAll(builder.finish());
+        List<Attempt> attempts = new ArrayList<>();
+        for (Span span : spans) {
+            if (!span.off()) {
+                attempts.add(judge.judge(span, take, attempts.size() + 1));
+            }
+        }
+        return new FollowEvent.TakeSettled(at, take, attempts, new AsideFinder(open).find(spans, take));
+    }
+}
