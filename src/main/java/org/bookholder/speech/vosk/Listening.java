@@ -1,0 +1,96 @@
+package org.bookholder.speech.vosk;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.bookholder.speech.RecognizedWord;
+import org.bookholder.timing.StreamTime;
+import org.vosk.Recognizer;
+
+/**
+ * Unbroken audio through a recogniser, with its words placed in time.
+ *
+ * <p>A recogniser counts time from its own first sample, in figures that lose precision, and its memory grows; so a
+ * fresh one takes over at the end of an utterance once the old one has listened for a while. It hears the last moments
+ * again, which the old one had taken in and not yet looked at: silence, or the beginning of the next word.
+ */
+final class Listening implements AutoCloseable {
+    private static final double HEARD_AGAIN_SECONDS = 0.35;
+
+    private final Supplier<Recognizer> recognizers;
+    private final int rate;
+    private final StreamTime start;
+    private final long renewAfter;
+    private final short[] tail;
+    private Recognizer recognizer;
+    private long fed;
+    private long base;
+
+    /**
+     * Begins to listen.
+     *
+     * @param recognizers makes them
+     * @param rate samples per second
+     * @param start when the first sample sounds
+     * @param renewAfter samples after which a fresh recogniser takes over
+     */
+    Listening(Supplier<Recognizer> recognizers, int rate, StreamTime start, long renewAfter) {
+        this.recognizers = recognizers;
+        this.rate = rate;
+        this.start = start;
+        this.renewAfter = renewAfter;
+        this.tail = new short[(int) (HEARD_AGAIN_SECONDS * rate)];
+        this.recognizer = recognizers.get();
+    }
+
+    /** Takes samples; returns an utterance if one ended, empty of words perhaps. */
+    Optional<List<RecognizedWord>> hear(short[] samples) {
+        boolean ended = recognizer.acceptWaveForm(samples, samples.length);
+        fed += samples.length;
+        remember(samples);
+        if (!ended) {
+            return Optional.empty();
+        }
+        List<RecognizedWord> words = VoskJson.result(recognizer.getResult(), baseTime());
+        if (fed - base > renewAfter) {
+            renew();
+        }
+        return Optional.of(words);
+    }
+
+    /** The words of the utterance so far. */
+    List<String> partial() {
+        return VoskJson.partial(recognizer.getPartialResult());
+    }
+
+    /** The utterance that is still open, as if it ended here; nothing may be heard after it. */
+    List<RecognizedWord> finish() {
+        return VoskJson.result(recognizer.getFinalResult(), baseTime());
+    }
+
+    private StreamTime baseTime() {
+        return start.plus(StreamTime.ofSamples(base, rate));
+    }
+
+    private void remember(short[] samples) {
+        int kept = Math.max(0, tail.length - samples.length);
+        System.arraycopy(tail, tail.length - kept, tail, 0, kept);
+        int added = tail.length - kept;
+        System.arraycopy(samples, samples.length - added, tail, kept, added);
+    }
+
+    private void renew() {
+        recognizer.close();
+        recognizer = recognizers.get();
+        int again = (int) Math.min(tail.length, fed);
+        base = fed - again;
+        short[] last = Arrays.copyOfRange(tail, tail.length - again, tail.length);
+        recognizer.acceptWaveForm(last, last.length);
+    }
+
+    @Override
+    public void close() {
+        recognizer.close();
+    }
+}

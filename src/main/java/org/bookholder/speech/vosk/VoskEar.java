@@ -1,0 +1,154 @@
+package org.bookholder.speech.vosk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.Ear;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.Hypothesis;
+import org.bookholder.speech.NoiseGate;
+import org.bookholder.speech.RecognizedWord;
+import org.bookholder.timing.StreamTime;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One ear: audio through the gate to a {@link Listening}, its words turned into hypotheses.
+ *
+ * <p>A short gap in the audio is heard as silence; a long one ends the utterance, and listening begins anew after it.
+ */
+final class VoskEar implements Ear {
+    private static final StreamTime LONGEST_FILLED_GAP = StreamTime.ofSeconds(5);
+
+    /** Block times are rounded to a tick of their own; only more than this is a gap. */
+    private static final StreamTime ROUNDING = StreamTime.ofSeconds(0.001);
+
+    private static final int PIECES_PER_SECOND = 10;
+
+    private final EarKind kind;
+    private final int rate;
+    private final Function<StreamTime, Listening> listenings;
+    private final Runnable onClose;
+    private NoiseGate gate = new NoiseGate();
+    private @Nullable Listening listening;
+    private StreamTime heardTo = StreamTime.ZERO;
+    private List<String> lastPartial = List.of();
+    private boolean closed;
+
+    /**
+     * Makes an ear.
+     *
+     * @param kind which of the two
+     * @param rate samples per second
+     * @param listenings begins to listen at a moment
+     * @param onClose called once, when native memory has been freed
+     */
+    VoskEar(EarKind kind, int rate, Function<StreamTime, Listening> listenings, Runnable onClose) {
+        this.kind = kind;
+        this.rate = rate;
+        this.listenings = listenings;
+        this.onClose = onClose;
+    }
+
+    @Override
+    public EarKind kind() {
+        return kind;
+    }
+
+    @Override
+    public List<Hypothesis> hear(AudioBlock block) {
+        checkOpen();
+        if (block.rate() != rate) {
+            throw new IllegalArgumentException("block rate (" + block.rate() + ") must be the ear's (" + rate + ")");
+        }
+        List<Hypothesis> news = new ArrayList<>();
+        Listening l = listeningAt(block.start(), news);
+        heardTo = block.end();
+        gate.pass(block).forEach(samples -> hear(l, samples, news));
+        List<String> partial = l.partial();
+        if (!partial.isEmpty() && !partial.equals(lastPartial)) {
+            lastPartial = partial;
+            news.add(new Hypothesis.Partial(kind, heardTo, partial));
+        }
+        return news;
+    }
+
+    /** The listening that goes on at {@code start}, after what lies between there and the last block. */
+    private Listening listeningAt(StreamTime start, List<Hypothesis> news) {
+        Listening l = listening;
+        StreamTime gap = start.since(heardTo);
+        if (l != null && LONGEST_FILLED_GAP.isBefore(gap)) {
+            news.addAll(finish());
+            l = null;
+        }
+        if (l == null) {
+            l = listenings.apply(start);
+            listening = l;
+            gate = new NoiseGate();
+        } else if (ROUNDING.isBefore(gap)) {
+            fill(l, gap, news);
+        } else if (ROUNDING.isBefore(heardTo.since(start))) {
+            throw new IllegalArgumentException(
+                    "block start (" + start + ") must not lie before what was heard (" + heardTo + ")");
+        }
+        return l;
+    }
+
+    private void fill(Listening l, StreamTime gap, List<Hypothesis> news) {
+        gate.flush().forEach(samples -> hear(l, samples, news));
+        long left = gap.samples(rate);
+        while (left > 0) {
+            int piece = (int) Math.min(left, rate / PIECES_PER_SECOND);
+            hear(l, new short[piece], news);
+            left -= piece;
+        }
+    }
+
+    private void hear(Listening l, short[] samples, List<Hypothesis> news) {
+        Optional<List<RecognizedWord>> ended = l.hear(samples);
+        ended.ifPresent(words -> addFinal(words, news));
+    }
+
+    /** Long silence ends empty utterances one after the other; they are no news. */
+    private void addFinal(List<RecognizedWord> words, List<Hypothesis> news) {
+        if (!words.isEmpty() || !lastPartial.isEmpty()) {
+            news.add(new Hypothesis.Final(kind, heardTo, words));
+        }
+        lastPartial = List.of();
+    }
+
+    @Override
+    public List<Hypothesis> finish() {
+        checkOpen();
+        Listening l = listening;
+        if (l == null) {
+            return List.of();
+        }
+        List<Hypothesis> news = new ArrayList<>();
+        gate.flush().forEach(samples -> hear(l, samples, news));
+        addFinal(l.finish(), news);
+        l.close();
+        listening = null;
+        return news;
+    }
+
+    @Override
+    public void close() {
+        if (closed) {
+            return;
+        }
+        closed = true;
+        if (listening != null) {
+            listening.close();
+            listening = null;
+        }
+        onClose.run();
+    }
+
+    private void checkOpen() {
+        if (closed) {
+            throw new IllegalStateException("ear is closed");
+        }
+    }
+}

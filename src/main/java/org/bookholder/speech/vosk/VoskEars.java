@@ -1,0 +1,156 @@
+package org.bookholder.speech.vosk;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Vocabulary;
+import org.bookholder.speech.Ear;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.Ears;
+import org.bookholder.speech.Grammar;
+import org.jspecify.annotations.Nullable;
+import org.vosk.Model;
+import org.vosk.Recognizer;
+
+/**
+ * Ears on a Vosk model.
+ *
+ * <p>Safe for use by several threads. The model's memory goes when it is closed and its last ear is closed too, in
+ * whatever order. Using it after {@link #close()} is an {@link IllegalStateException}.
+ */
+public final class VoskEars implements Ears {
+    private static final int MIN_RATE = 8_000;
+    private static final long RENEW_SECONDS = 300;
+
+    private final Object lock = new Object();
+    private final Model model;
+    private final long renewSeconds;
+    private int openEars;
+    private boolean closed;
+
+    private VoskEars(Model model, long renewSeconds) {
+        this.model = model;
+        this.renewSeconds = renewSeconds;
+    }
+
+    /**
+     * Loads a model, in a second or so.
+     *
+     * @param modelFolder the folder with {@code am}, {@code conf} and {@code graph} in it; it is not changed
+     * @throws ProblemException if the folder is missing, is no model, is one that takes no grammar, or if the machine is
+     *     of a kind that the recogniser does not run on
+     */
+    public static VoskEars load(Path modelFolder) throws ProblemException {
+        return load(modelFolder, RENEW_SECONDS);
+    }
+
+    /** The same, with recognisers made anew after {@code renewSeconds} of listening. */
+    static VoskEars load(Path modelFolder, long renewSeconds) throws ProblemException {
+        ModelFolder folder = ModelFolder.check(modelFolder);
+        try {
+            VoskLibrary.load();
+        } catch (LinkageError e) {
+            throw new ProblemException(
+                    "speech recognition does not run on this kind of machine",
+                    System.getProperty("os.name") + " on " + System.getProperty("os.arch"),
+                    "use Linux or Windows on x86-64 or macOS, or read without a microphone",
+                    e);
+        }
+        try {
+            Path view = folder.tunedView();
+            try {
+                return new VoskEars(new Model(view.toString()), renewSeconds);
+            } finally {
+                ModelFolder.discard(view);
+            }
+        } catch (IOException e) {
+            throw new ProblemException(
+                    "the speech model cannot be loaded",
+                    modelFolder.toString(),
+                    "unpack it again, and check that the disk has room",
+                    e);
+        }
+    }
+
+    @Override
+    public Vocabulary vocabulary() {
+        return word -> {
+            synchronized (lock) {
+                checkOpen();
+                return VoskLibrary.knows(model, word);
+            }
+        };
+    }
+
+    @Override
+    public Ear scriptEar(Grammar grammar, int rate) {
+        Vocabulary vocabulary = vocabulary();
+        grammar.phrases().stream().flatMap(p -> p.stream()).distinct().forEach(word -> {
+            if (!vocabulary.contains(word)) {
+                throw new IllegalArgumentException("grammar word ('" + word + "') must be in the model's vocabulary");
+            }
+        });
+        return ear(EarKind.SCRIPT, VoskJson.grammar(grammar), rate);
+    }
+
+    @Override
+    public Ear openEar(int rate) {
+        return ear(EarKind.OPEN, null, rate);
+    }
+
+    private Ear ear(EarKind kind, @Nullable String grammar, int rate) {
+        if (rate < MIN_RATE) {
+            throw new IllegalArgumentException("rate (" + rate + ") must be " + MIN_RATE + " or more");
+        }
+        synchronized (lock) {
+            checkOpen();
+            openEars++;
+        }
+        long renewAfter = renewSeconds * rate;
+        return new VoskEar(
+                kind,
+                rate,
+                start -> new Listening(() -> recognizer(grammar, rate), rate, start, renewAfter),
+                this::release);
+    }
+
+    private Recognizer recognizer(@Nullable String grammar, int rate) {
+        try {
+            Recognizer recognizer =
+                    grammar == null ? new Recognizer(model, rate) : new Recognizer(model, rate, grammar);
+            recognizer.setWords(true);
+            // Partial words would delay every partial result by a second.
+            recognizer.setPartialWords(false);
+            return recognizer;
+        } catch (IOException e) {
+            throw new IllegalStateException("the model made no recogniser", e);
+        }
+    }
+
+    private void release() {
+        synchronized (lock) {
+            openEars--;
+            if (closed && openEars == 0) {
+                model.close();
+            }
+        }
+    }
+
+    private void checkOpen() {
+        if (closed) {
+            throw new IllegalStateException("ears are closed");
+        }
+    }
+
+    @Override
+    public void close() {
+        synchronized (lock) {
+            if (!closed) {
+                closed = true;
+                if (openEars == 0) {
+                    model.close();
+                }
+            }
+        }
+    }
+}

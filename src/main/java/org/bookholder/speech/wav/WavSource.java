@@ -1,0 +1,135 @@
+package org.bookholder.speech.wav;
+
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.AudioRead;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * A WAV file as an audio source: any rate from 8 to 192 kHz, any number of channels (mixed to one in equal parts),
+ * integer samples of 8 to 32 bit, floating-point samples of 32 and 64 bit.
+ *
+ * <p>Read in blocks of 40 ms, never as a whole. A recording that was never closed, or is cut short, is read as far as
+ * it goes and says so in {@link #warnings()}.
+ */
+public final class WavSource implements AudioSource {
+    private static final int BLOCKS_PER_SECOND = 25;
+
+    private final RandomAccessFile file;
+    private final String name;
+    private final WavHeader header;
+    private final ByteBuffer buffer;
+    private long framesRead;
+    private boolean closed;
+
+    private WavSource(RandomAccessFile file, String name, WavHeader header) {
+        this.file = file;
+        this.name = name;
+        this.header = header;
+        this.buffer = ByteBuffer.allocate(header.rate() / BLOCKS_PER_SECOND * header.frameBytes())
+                .order(ByteOrder.LITTLE_ENDIAN);
+    }
+
+    /**
+     * Opens a file.
+     *
+     * @throws ProblemException if there is no such file, it is not a WAV file that can be read, or it holds no sound
+     */
+    public static WavSource open(Path path) throws ProblemException {
+        RandomAccessFile file = file(path);
+        try {
+            WavHeader header = new WavParser(file, path.toString()).parse();
+            file.seek(header.dataStart());
+            return new WavSource(file, path.toFile().getName(), header);
+        } catch (IOException e) {
+            closeQuietly(file);
+            throw new ProblemException("the file cannot be read", path.toString(), "check the disk it is on", e);
+        } catch (ProblemException e) {
+            closeQuietly(file);
+            throw e;
+        }
+    }
+
+    private static RandomAccessFile file(Path path) throws ProblemException {
+        if (Files.isDirectory(path)) {
+            throw new ProblemException("this is a folder", path.toString(), "give a WAV file");
+        }
+        try {
+            return new RandomAccessFile(path.toFile(), "r");
+        } catch (FileNotFoundException e) {
+            if (Files.exists(path)) {
+                throw new ProblemException("the file may not be read", path.toString(), "check its permissions", e);
+            }
+            throw new ProblemException("there is no such file", path.toString(), "check the name", e);
+        }
+    }
+
+    @Override
+    public String name() {
+        return name;
+    }
+
+    @Override
+    public int rate() {
+        return header.rate();
+    }
+
+    /** How long the file sounds. */
+    public StreamTime length() {
+        return StreamTime.ofSamples(header.frames(), header.rate());
+    }
+
+    /** What is wrong with the file though it can be read, one phrase each, for people; usually empty. */
+    public List<String> warnings() {
+        return header.warnings();
+    }
+
+    @Override
+    public AudioRead read() {
+        if (closed) {
+            throw new IllegalStateException("source is closed");
+        }
+        int frameBytes = header.frameBytes();
+        int frames = (int) Math.min(buffer.capacity() / frameBytes, header.frames() - framesRead);
+        if (frames == 0) {
+            return new AudioRead.Ended();
+        }
+        try {
+            file.readFully(buffer.array(), 0, frames * frameBytes);
+        } catch (IOException e) {
+            return new AudioRead.Gone("the file can no longer be read");
+        }
+        short[] samples = new short[frames];
+        for (int i = 0; i < frames; i++) {
+            samples[i] = header.format().mixed(buffer, i * frameBytes, header.channels());
+        }
+        StreamTime start = StreamTime.ofSamples(framesRead, header.rate());
+        framesRead += frames;
+        return new AudioRead.Samples(new AudioBlock(start, header.rate(), samples));
+    }
+
+    @Override
+    public void close() {
+        closed = true;
+        closeQuietly(file);
+    }
+
+    /** Closes a file that was only read: a failure loses nothing, so a programmer's error at most. */
+    private static void closeQuietly(RandomAccessFile file) {
+        try {
+            file.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException("a file opened for reading cannot be closed", e);
+        }
+    }
+}
