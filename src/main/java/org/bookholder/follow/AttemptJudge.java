@@ -2,6 +2,8 @@ package org.bookholder.follow;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import org.bookholder.follow.Deviation.Kind;
 import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
@@ -15,7 +17,13 @@ import org.jspecify.annotations.Nullable;
  */
 final class AttemptJudge {
     private static final StreamTime MARGIN = StreamTime.ofSeconds(0.12);
-    private static final int SHORT_WORD = 3;
+
+    /** Function words that recognisers swallow or swap so often that their loss is no evidence. */
+    private static final Set<String> SLIGHT = Set.of(
+            "a", "an", "the", "and", "or", "but", "nor", "so", "as", "if", "of", "to", "in", "on", "at", "by", "for",
+            "up", "is", "am", "are", "was", "be", "it", "its", "it's", "he", "she", "we", "you", "i", "me", "my", "his",
+            "her", "him", "our", "us", "do", "did", "has", "had", "can", "may", "not", "no", "all", "too", "off", "out",
+            "who", "how", "any", "let", "get", "got", "i'm", "i'd");
 
     private final ReadingGraph graph;
     private final OpenWords open;
@@ -54,7 +62,9 @@ final class AttemptJudge {
     private @Nullable Deviation deviation(Span span, Heard heard, int word) {
         var prepared = graph.word(graph.firstWord(span.line()) + word);
         String plain = prepared.word().plain();
-        if (prepared.standIn() || prepared.forms().isEmpty() || plain.length() <= SHORT_WORD) {
+        if (prepared.standIn()
+                || prepared.forms().isEmpty()
+                || SLIGHT.contains(plain.toLowerCase(Locale.ROOT).replace('’', '\''))) {
             return null;
         }
         StreamTime from = heard.endBefore(word);

@@ -13,7 +13,7 @@ final class LivePath {
     private static final int READING_ON = 6;
 
     /** How much better, in nats, a jump must explain what was heard than staying does. */
-    private static final double JUMP_MARGIN = 2.0;
+    private static final double JUMP_MARGIN = 5.0;
 
     private final ReadingGraph graph;
     private final Tracker tracker;
@@ -87,7 +87,7 @@ final class LivePath {
     }
 
     private void show() {
-        Step best = now().best();
+        Step best = lastSure(now().best());
         int word = graph.wordAt(best.place());
         if (best.off() || word == shown) {
             return;
@@ -96,6 +96,15 @@ final class LivePath {
             readOn = readsOn(word);
             shown = word;
         }
+    }
+
+    /** A word heard in place of another is shown as read only once the words after it match. */
+    private static Step lastSure(Step best) {
+        Step step = best;
+        while (step.kind() == Step.Kind.SUBSTITUTION && step.before() != null) {
+            step = step.before();
+        }
+        return step;
     }
 
     private boolean readsOn(int word) {

@@ -3,14 +3,20 @@ package org.bookholder.follow;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.follow.Step.Kind;
+import org.bookholder.timing.StreamTime;
 
 /** Cuts the settled path into readings of lines and speech that is not in the script. */
 final class SpanBuilder {
     /** A start again after fewer words than this is a stumble within one attempt, not an attempt of its own. */
     private static final int WORDS_OF_AN_ATTEMPT = 2;
 
-    /** Matched words whose surprise sums to less than this, in nats, are no reading when the path jumped to them. */
+    private static final StreamTime PAUSE = StreamTime.ofSeconds(0.15);
+
+    /** Matched words whose surprise sums to less than this, in nats, are no reading of a long line. */
     private static final double EVIDENCE = 9;
+
+    /** The share of a short line's surprise that its matched words must reach to be a reading of it. */
+    private static final double EVIDENCE_SHARE = 0.45;
 
     private final ReadingGraph graph;
     private final List<Span> closed = new ArrayList<>();
@@ -76,7 +82,13 @@ final class SpanBuilder {
         int word = graph.wordOf(step.node());
         int last = graph.wordOf(lastWord().node());
         int first = graph.firstWord(graph.line(word));
-        return graph.line(word) == graph.line(last) && word <= last && word <= first + 1 && step.jumped();
+        boolean atStart = word == first || (word == first + 1 && pauseBefore(step));
+        return graph.line(word) == graph.line(last) && word <= last && atStart && step.jumped();
+    }
+
+    private boolean pauseBefore(Step step) {
+        StreamTime lastEnd = Span.token(reading.get(reading.size() - 1)).end();
+        return Span.token(step).start().since(lastEnd).compareTo(PAUSE) > 0;
     }
 
     private Step lastWord() {
@@ -123,14 +135,27 @@ final class SpanBuilder {
     }
 
     private boolean isEvidence() {
-        double surprise = reading.stream()
-                .filter(s -> s.kind() == Kind.MATCH)
-                .mapToDouble(s -> graph.surprise(graph.tokenOf(s.node())))
-                .sum();
         int line = line(lastWord());
-        int length = graph.firstWord(line + 1) - graph.firstWord(line);
-        boolean whole = wordsRead() >= length;
-        return whole || (wordsRead() >= WORDS_OF_AN_ATTEMPT && surprise >= EVIDENCE);
+        double whole = 0;
+        for (int word = graph.firstWord(line); word < graph.firstWord(line + 1); word++) {
+            whole += surpriseOf(word);
+        }
+        double read = reading.stream()
+                .filter(s -> s.kind() == Kind.MATCH)
+                .mapToInt(s -> graph.wordOf(s.node()))
+                .distinct()
+                .mapToDouble(this::surpriseOf)
+                .sum();
+        return read >= Math.min(EVIDENCE, EVIDENCE_SHARE * whole);
+    }
+
+    private double surpriseOf(int word) {
+        return graph.word(word).forms().stream()
+                .findFirst()
+                .map(form -> form.stream()
+                        .mapToDouble(t -> graph.surprise(graph.token(t)))
+                        .sum())
+                .orElse(0.0);
     }
 
     private void closeOff() {

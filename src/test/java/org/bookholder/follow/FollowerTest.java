@@ -1,0 +1,126 @@
+package org.bookholder.follow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.util.List;
+import org.bookholder.follow.FollowEvent.TakeSettled;
+import org.bookholder.script.Script;
+import org.bookholder.testing.ReadAloud;
+import org.bookholder.testing.Scripts;
+import org.bookholder.timing.StreamTime;
+import org.junit.jupiter.api.Test;
+
+final class FollowerTest {
+    private static final Script LESSON = Scripts.of(
+            "Turn the wheel slowly and watch the gap beside the brake",
+            "A spoke that rings low is loose and wants half a turn",
+            "Count the threads before you tighten anything near the valve",
+            "Check both sides again with the lamp behind the rim");
+
+    @Test
+    void movesWithEachWordAndOnToTheNextLineAfterItsLast() {
+        ReadAloud reader = ReadAloud.of(LESSON).say("turn the wheel slowly");
+        assertThat(reader.position()).isEqualTo(new ReadingPosition(1, 5));
+        reader.say("and watch the gap beside the brake");
+        assertThat(reader.position()).isEqualTo(new ReadingPosition(2, 1));
+    }
+
+    @Test
+    void callsACleanReadingClean() {
+        TakeSettled take = ReadAloud.of(LESSON)
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .say("a spoke that rings low is loose and wants half a turn")
+                .cut();
+        assertThat(take.attempts()).extracting(Attempt::line).containsExactly(1, 2);
+        assertThat(take.attempts()).extracting(Attempt::outcome).containsOnly(Outcome.CLEAN);
+        assertThat(take.asides()).isEmpty();
+        assertThat(take.attempts().get(0).start()).isEqualTo(StreamTime.ofSeconds(0.5));
+    }
+
+    @Test
+    void leavesASkippedLineWithoutAttempt() {
+        TakeSettled take = ReadAloud.of(LESSON)
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .say("count the threads before you tighten anything near the valve")
+                .cut();
+        assertThat(take.attempts()).extracting(Attempt::line).containsExactly(1, 3);
+    }
+
+    @Test
+    void countsARestartAsAnAttemptOfItsOwn() {
+        TakeSettled take = ReadAloud.of(LESSON)
+                .say("turn the wheel slowly and")
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .cut();
+        assertThat(take.attempts())
+                .extracting(Attempt::line, Attempt::complete)
+                .containsExactly(tuple(1, false), tuple(1, true));
+    }
+
+    @Test
+    void holdsDuringAnAsideAndFindsItsWayBack() {
+        ReadAloud reader = ReadAloud.of(LESSON)
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .say("sorry somebody left their telephone on could you switch it off");
+        assertThat(reader.position()).isEqualTo(new ReadingPosition(2, 1));
+        assertThat(reader.events())
+                .filteredOn(FollowEvent.Changed.class::isInstance)
+                .extracting(e -> ((FollowEvent.Changed) e).state())
+                .containsExactly(FollowState.ASIDE);
+        TakeSettled take = reader.say("a spoke that rings low is loose and wants half a turn")
+                .cut();
+        assertThat(take.asides()).singleElement().satisfies(a -> {
+            assertThat(a.line()).isEqualTo(1);
+            assertThat(a.said()).startsWith("sorry somebody left");
+        });
+        assertThat(take.attempts()).extracting(Attempt::outcome).containsExactly(Outcome.CLEAN, Outcome.CLEAN);
+    }
+
+    @Test
+    void jumpsWhereThePresenterJumps() {
+        ReadAloud reader =
+                ReadAloud.of(LESSON).say("turn the wheel slowly").say("check both sides again with the lamp");
+        assertThat(reader.position()).isEqualTo(new ReadingPosition(4, 8));
+    }
+
+    @Test
+    void doesNotJumpForACommonWord() {
+        ReadAloud reader = ReadAloud.of(LESSON).say("turn the wheel slowly").say("the");
+        assertThat(reader.position()).isEqualTo(new ReadingPosition(1, 5));
+    }
+
+    @Test
+    void listensAgainFromWhereAHandPutIt() {
+        ReadAloud reader = ReadAloud.of(LESSON).say("turn the wheel slowly");
+        assertThat(reader.follower().move(reader.now(), new ReadingPosition(3, 1)))
+                .containsExactly(new FollowEvent.Moved(reader.now(), new ReadingPosition(3, 1), 0));
+        reader.say("count the threads");
+        assertThat(reader.position()).isEqualTo(new ReadingPosition(3, 4));
+    }
+
+    @Test
+    void leavesOutWhatIsSaidDuringAHold() {
+        ReadAloud reader = ReadAloud.of(LESSON).say("turn the wheel slowly and watch the gap beside the brake");
+        reader.follower().hold(reader.now());
+        reader.say("a spoke that rings low is loose and wants half a turn");
+        reader.follower().resume(reader.now());
+        TakeSettled take = reader.say("count the threads before you tighten anything near the valve")
+                .cut();
+        assertThat(take.attempts()).extracting(Attempt::line).containsExactly(1, 3);
+        assertThat(take.asides()).isEmpty();
+    }
+
+    @Test
+    void callsTheWordThatWasSaidInsteadOfTheLast() {
+        List<Attempt> first = ReadAloud.of(LESSON)
+                .say(
+                        "turn the wheel slowly and watch the gap beside the window | a spoke that rings low is loose and wants half a turn")
+                .cut()
+                .attempts();
+        assertThat(first).extracting(Attempt::outcome).containsExactly(Outcome.MISREAD, Outcome.CLEAN);
+        assertThat(first.get(0).deviations())
+                .extracting(Deviation::written, Deviation::said, Deviation::kind)
+                .containsExactly(tuple("brake", "window", Deviation.Kind.SWAPPED));
+    }
+}
