@@ -1,0 +1,34 @@
+package org.bookholder.journal;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import org.bookholder.session.SessionEvent;
+
+/** Reads what happened back into where it led. */
+public final class Replay {
+    private Replay() {}
+
+    /**
+     * The state that a sequence of events leads to.
+     *
+     * @param begin the state before anything happened
+     * @param events the events, in order
+     * @param apply the state after one event
+     */
+    public static <S> S state(S begin, List<SessionEvent> events, BiFunction<S, SessionEvent, S> apply) {
+        S state = begin;
+        for (SessionEvent event : events) {
+            state = apply.apply(state, event);
+        }
+        return state;
+    }
+
+    /** The script as it was last read in the session, and where it came from; empty if the session never began. */
+    public static Optional<SessionEvent.Opened> lastOpened(List<SessionEvent> events) {
+        return events.stream()
+                .filter(SessionEvent.Opened.class::isInstance)
+                .map(SessionEvent.Opened.class::cast)
+                .reduce((earlier, later) -> later);
+    }
+}

@@ -1,0 +1,224 @@
+package org.bookholder.journal;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.bookholder.journal.sqlite.SqliteJournal;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * A session on disk, one folder: the journal {@code journal.db}, a recording for each take ({@code take-001.wav}, ...),
+ * the script as it was read, and {@code lock}. Confined to one thread, but for what {@link TakeRecording} says of itself.
+ */
+public final class SessionFolder implements AutoCloseable {
+    private static final String JOURNAL = "journal.db";
+
+    private final Path path;
+    private final Journal journal;
+    private final Optional<FolderLock> lock;
+
+    private SessionFolder(Path path, Journal journal, Optional<FolderLock> lock) {
+        this.path = path;
+        this.journal = journal;
+        this.lock = lock;
+    }
+
+    /**
+     * Begins a session in a folder that is empty or does not exist yet; missing parents are made too.
+     *
+     * @throws ProblemException if something is there already, or the folder cannot be written
+     */
+    public static SessionFolder create(Path folder) throws ProblemException {
+        if (isSession(folder)) {
+            throw new ProblemException(
+                    "holds a session already", folder.toString(), "open that one, or name another folder");
+        }
+        try {
+            // Not createDirectories alone: it refuses a link to a folder.
+            if (!Files.isDirectory(folder)) {
+                Files.createDirectories(folder);
+            }
+            try (Stream<Path> entries = Files.list(folder)) {
+                if (!entries.allMatch(FolderLock::isLockFile)) {
+                    throw new ProblemException(
+                            "is not empty and holds no session", folder.toString(), "name an empty or a new folder");
+                }
+            }
+        } catch (IOException e) {
+            throw DiskProblems.writing(folder, e);
+        }
+        return locked(folder);
+    }
+
+    /**
+     * Opens a session to go on with it; after a kill the headers of its recordings are put right first.
+     *
+     * @throws ProblemException if there is no session, it is open elsewhere, of a newer version, or cannot be written
+     */
+    public static SessionFolder open(Path folder) throws ProblemException {
+        checkSession(folder);
+        SessionFolder session = locked(folder);
+        try {
+            session.repairTakes();
+            return session;
+        } catch (ProblemException e) {
+            session.close();
+            throw e;
+        }
+    }
+
+    /**
+     * Opens a session to read what is there, changing nothing and whether or not it is open elsewhere.
+     *
+     * @throws ProblemException if there is no session, it is of a newer version, or cannot be read
+     */
+    public static SessionFolder openForReading(Path folder) throws ProblemException {
+        checkSession(folder);
+        return new SessionFolder(folder, SqliteJournal.openForReading(folder.resolve(JOURNAL)), Optional.empty());
+    }
+
+    /**
+     * The sessions that lie in a folder, the oldest first, with those that were killed; none if there is no such folder.
+     *
+     * @throws ProblemException if the folder cannot be read; a session that cannot be read is listed as such
+     */
+    public static List<SessionSummary> list(Path parent) throws ProblemException {
+        return SessionList.of(parent);
+    }
+
+    /** Whether a session lies in the folder. */
+    public static boolean isSession(Path folder) {
+        return Files.isRegularFile(folder.resolve(JOURNAL));
+    }
+
+    /** The folder. */
+    public Path path() {
+        return path;
+    }
+
+    /** The session's events; closed with the folder. */
+    public Journal journal() {
+        return journal;
+    }
+
+    /** The file of a take, from 1; whether it exists is another matter. */
+    public Path takeFile(int take) {
+        if (take < 1) {
+            throw new IllegalArgumentException("take (" + take + ") must be 1 or more");
+        }
+        return path.resolve(String.format(Locale.ROOT, "take-%03d.wav", take));
+    }
+
+    /**
+     * Begins the recording of a take. A file that has its name, left by a kill before the take was noted, is kept under
+     * another one.
+     *
+     * @param take take number, from 1
+     * @param rate samples per second
+     * @param start when the take's first sample sounds, on the session's audio
+     * @throws ProblemException if the file cannot be written
+     */
+    public TakeRecording record(int take, int rate, StreamTime start) throws ProblemException {
+        if (lock.isEmpty()) {
+            throw new IllegalStateException("the session " + path + " is open for reading only");
+        }
+        Path file = takeFile(take);
+        try {
+            if (Files.exists(file)) {
+                Files.move(file, unusedNameFor(take));
+            }
+        } catch (IOException e) {
+            throw DiskProblems.writing(file, e);
+        }
+        return TakeRecording.create(file, rate, start);
+    }
+
+    /**
+     * Opens the recording of a take to read it, also while it is being written.
+     *
+     * @param take take number, from 1
+     * @param start when the take's first sample sounds, on the session's audio
+     * @return empty if the take was not recorded
+     * @throws ProblemException if the file is there and cannot be read
+     */
+    public Optional<TakeAudio> audio(int take, StreamTime start) throws ProblemException {
+        Path file = takeFile(take);
+        return Files.exists(file) ? Optional.of(TakeAudio.open(file, start)) : Optional.empty();
+    }
+
+    /**
+     * Keeps a copy of the script for people to look at; the journal has its own.
+     *
+     * @param source the script's file, as given; plain text stays plain text
+     * @param text the script's text
+     * @throws ProblemException if it cannot be written
+     */
+    public void keepScript(String source, String text) throws ProblemException {
+        boolean plain = source.toLowerCase(Locale.ROOT).endsWith(".txt");
+        Path file = path.resolve(plain ? "script.txt" : "script.md");
+        try {
+            Files.writeString(file, text, StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw DiskProblems.writing(file, e);
+        }
+    }
+
+    /** Lets the journal and the folder go; calling it again does nothing. */
+    @Override
+    public void close() {
+        journal.close();
+        lock.ifPresent(FolderLock::close);
+    }
+
+    private static void checkSession(Path folder) throws ProblemException {
+        if (!isSession(folder)) {
+            boolean there = Files.exists(folder);
+            throw new ProblemException(
+                    there ? "holds no session" : "there is no such folder",
+                    folder.toString(),
+                    "name the folder of a session");
+        }
+    }
+
+    private static SessionFolder locked(Path folder) throws ProblemException {
+        FolderLock lock = FolderLock.take(folder);
+        try {
+            return new SessionFolder(folder, SqliteJournal.open(folder.resolve(JOURNAL)), Optional.of(lock));
+        } catch (ProblemException e) {
+            lock.close();
+            throw e;
+        }
+    }
+
+    private void repairTakes() throws ProblemException {
+        try (Stream<Path> entries = Files.list(path)) {
+            for (Path take : entries.filter(SessionFolder::isTake).toList()) {
+                try (RandomAccessFile file = new RandomAccessFile(take.toFile(), "rw")) {
+                    WavHeader.repair(file);
+                }
+            }
+        } catch (IOException e) {
+            throw DiskProblems.writing(path, e);
+        }
+    }
+
+    private static boolean isTake(Path file) {
+        return file.getFileName().toString().matches("take-\\d{3,}(\\.\\d+)?\\.wav");
+    }
+
+    private Path unusedNameFor(int take) {
+        int copy = 1;
+        Path name;
+        do {
+            name = path.resolve(String.format(Locale.ROOT, "take-%03d.%d.wav", take, copy++));
+        } while (Files.exists(name));
+        return name;
+    }
+}

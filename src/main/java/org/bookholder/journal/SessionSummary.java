@@ -1,0 +1,49 @@
+package org.bookholder.journal;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * One session in a list of sessions.
+ *
+ * @param folder where it lies
+ * @param title the lesson's title; empty if nothing was recorded yet
+ * @param began time of day at which it was first opened
+ * @param takes how many takes were rolled
+ * @param length audio taken in, over all takes
+ * @param standing how it was left
+ * @param trouble why it cannot be read, for people; empty if it can
+ */
+public record SessionSummary(
+        Path folder,
+        String title,
+        Optional<Instant> began,
+        int takes,
+        StreamTime length,
+        Standing standing,
+        String trouble) {
+    /** How a session was left. */
+    public enum Standing {
+        /** Its last take was cut. */
+        FINISHED("finished"),
+        /** It ended in mid-take: the program was killed, or the power went. */
+        BROKEN_OFF("broken off"),
+        /** It is open now. */
+        OPEN("open"),
+        /** It cannot be read. */
+        UNREADABLE("unreadable");
+
+        private final String label;
+
+        Standing(String label) {
+            this.label = label;
+        }
+
+        /** The word for it in lists. */
+        public String label() {
+            return label;
+        }
+    }
+}

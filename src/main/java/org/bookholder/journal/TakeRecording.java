@@ -1,0 +1,221 @@
+package org.bookholder.journal;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Writes a take's audio to a WAV file that can be read whatever happens: one channel, 16 bit, at the source's rate.
+ *
+ * <p>{@link #append} hands every block to the operating system before it returns, so a kill of the program loses
+ * nothing that was appended. {@link #sync} corrects the sizes in the header and forces the file to disk; called once a
+ * second it bounds what a loss of power takes away.
+ *
+ * <p>Threads: one thread appends and closes; {@code sync} may be called from another. Each has a file handle of its own
+ * (a handle has one position, and {@code sync} must seek to the header), and what they share is one count of bytes, so
+ * that {@code append} never waits for the disk to be forced. Only {@code sync} and {@code close} exclude each other.
+ */
+public final class TakeRecording implements AutoCloseable {
+    private static final int BUFFER_BYTES = 1 << 14;
+
+    private final Path path;
+    private final int rate;
+    private final StreamTime takeStart;
+    private final long maxData;
+    private final RandomAccessFile samples;
+    private final RandomAccessFile header;
+    private final ByteBuffer buffer = ByteBuffer.allocate(BUFFER_BYTES).order(ByteOrder.LITTLE_ENDIAN);
+    private final Object syncing = new Object();
+    private volatile long data;
+    private boolean failed;
+    private boolean syncFailed;
+    private boolean closed;
+
+    /** Opens a file to read and write; passed in so that a test can hand out one that fails. */
+    @FunctionalInterface
+    interface Opener {
+        RandomAccessFile open(Path file) throws IOException;
+    }
+
+    private TakeRecording(Path path, int rate, StreamTime takeStart, long maxData, Opener opener) throws IOException {
+        this.path = path;
+        this.rate = rate;
+        this.takeStart = takeStart;
+        this.maxData = maxData;
+        samples = opener.open(path);
+        try {
+            samples.setLength(0);
+            samples.write(WavHeader.of(rate, 0));
+            header = opener.open(path);
+        } catch (IOException e) {
+            samples.close();
+            throw e;
+        }
+    }
+
+    /**
+     * Begins a file, or begins it anew.
+     *
+     * @param file the file
+     * @param rate samples per second
+     * @param takeStart when the take's first sample sounds, on the session's audio
+     * @throws ProblemException if the file cannot be written
+     */
+    public static TakeRecording create(Path file, int rate, StreamTime takeStart) throws ProblemException {
+        return create(file, rate, takeStart, WavHeader.MAX_DATA, f -> new RandomAccessFile(f.toFile(), "rw"));
+    }
+
+    static TakeRecording create(Path file, int rate, StreamTime takeStart, long maxData, Opener opener)
+            throws ProblemException {
+        if (rate <= 0) {
+            throw new IllegalArgumentException("rate (" + rate + ") must be positive");
+        }
+        try {
+            return new TakeRecording(file, rate, takeStart, maxData, opener);
+        } catch (IOException e) {
+            throw DiskProblems.writing(file, e);
+        }
+    }
+
+    /** The file. */
+    public Path path() {
+        return path;
+    }
+
+    /** When the last sample written has sounded, on the session's audio. Any thread may ask. */
+    public StreamTime end() {
+        return takeStart.plus(StreamTime.ofSamples(data / WavHeader.BYTES_PER_SAMPLE, rate));
+    }
+
+    /**
+     * Adds a block; what was lost between the block before and this one becomes silence. Never waits for another thread.
+     *
+     * @param block audio at the recording's rate, in the session's time, not before {@link #end}
+     * @throws ProblemException the first time that the file takes no more (disk full, or longer than a WAV file can be);
+     *     what was written stays readable, and later blocks are dropped without another word
+     */
+    public void append(AudioBlock block) throws ProblemException {
+        if (block.rate() != rate) {
+            throw new IllegalArgumentException("block.rate (" + block.rate() + ") must be " + rate);
+        }
+        long gap = block.start().since(takeStart).samples(rate) - data / WavHeader.BYTES_PER_SAMPLE;
+        // At rates that do not divide 48,000 a time is up to one sample off; it is no gap, and it does not add up.
+        if (gap < -1) {
+            throw new IllegalArgumentException("block.start (" + block.start() + ") must not lie before " + end());
+        }
+        if (failed) {
+            return;
+        }
+        try {
+            if (gap > 1) {
+                writeSilence(gap);
+            }
+            write(block.samples());
+        } catch (IOException e) {
+            failed = true;
+            keepWhatIsThere();
+            throw DiskProblems.writing(path, e);
+        } catch (ProblemException e) {
+            failed = true;
+            throw e;
+        }
+    }
+
+    /**
+     * Corrects the header's sizes and forces the file to disk; takes some 10 to 30 ms. For once a second, from a thread
+     * that may wait; does nothing after {@link #close}.
+     *
+     * @throws ProblemException the first time that it fails; later calls still try
+     */
+    public void sync() throws ProblemException {
+        synchronized (syncing) {
+            if (closed) {
+                return;
+            }
+            try {
+                WavHeader.patch(header, data);
+                header.getChannel().force(false);
+            } catch (IOException e) {
+                if (!syncFailed) {
+                    syncFailed = true;
+                    throw DiskProblems.writing(path, e);
+                }
+            }
+        }
+    }
+
+    /**
+     * Ends the file; calling it again does nothing.
+     *
+     * @throws ProblemException if the end could not be forced to disk and no failure was told before
+     */
+    @Override
+    public void close() throws ProblemException {
+        synchronized (syncing) {
+            try (samples;
+                    header) {
+                sync();
+            } catch (IOException e) {
+                throw DiskProblems.writing(path, e);
+            } finally {
+                closed = true;
+            }
+        }
+    }
+
+    private void write(short[] block) throws IOException, ProblemException {
+        for (short sample : block) {
+            buffer.putShort(sample);
+            if (!buffer.hasRemaining()) {
+                flush();
+            }
+        }
+        flush();
+    }
+
+    private void writeSilence(long gap) throws IOException, ProblemException {
+        for (long i = 0; i < gap; i++) {
+            buffer.putShort((short) 0);
+            if (!buffer.hasRemaining()) {
+                flush();
+            }
+        }
+        flush();
+    }
+
+    private void flush() throws IOException, ProblemException {
+        long before = data;
+        int fits = (int) Math.min(buffer.position(), maxData - before);
+        boolean full = fits < buffer.position();
+        buffer.clear();
+        samples.write(buffer.array(), 0, fits);
+        data = before + fits;
+        if (full) {
+            throw new ProblemException(
+                    String.format(
+                            Locale.ROOT,
+                            "the take has reached %.1f hours, all that a WAV file can hold",
+                            data / (3600.0 * rate * WavHeader.BYTES_PER_SAMPLE)),
+                    path.toString(),
+                    "cut, and roll the next take");
+        }
+    }
+
+    /** A write that failed half-way leaves some of its samples behind; count them, drop half a sample. */
+    private void keepWhatIsThere() {
+        buffer.clear();
+        try {
+            long whole = WavHeader.wholeSamples(samples.length()) * WavHeader.BYTES_PER_SAMPLE;
+            samples.setLength(WavHeader.BYTES + whole);
+            data = whole;
+        } catch (IOException e) {
+            // The failure itself is being told; the sizes are put right when the session is opened again.
+        }
+    }
+}

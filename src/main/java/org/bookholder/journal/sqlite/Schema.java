@@ -1,0 +1,65 @@
+package org.bookholder.journal.sqlite;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import org.bookholder.problem.ProblemException;
+
+/** What the database of a journal looks like, and how to tell one from other databases and other versions. */
+final class Schema {
+    /** Raised when a version before cannot read what this one writes. */
+    static final int VERSION = 1;
+
+    /** Marks the file as a journal of ours in SQLite's header: "BkHd". */
+    static final int APPLICATION_ID = 0x426B_4864;
+
+    /** Kind and time stand in the body; the columns are computed from it, for people who look in with a query. */
+    private static final String EVENTS = "CREATE TABLE events ("
+            + "seq INTEGER PRIMARY KEY, "
+            + "body TEXT NOT NULL, "
+            + "type TEXT GENERATED ALWAYS AS (body ->> '$.type') VIRTUAL, "
+            + "at INTEGER GENERATED ALWAYS AS (body ->> '$.at') VIRTUAL)";
+
+    private Schema() {}
+
+    /** Checks that the database is a journal that can be read; makes an empty one into a journal if {@code create}. */
+    static void prepare(Connection connection, Path file, boolean create) throws SQLException, ProblemException {
+        try (Statement statement = connection.createStatement()) {
+            boolean empty = number(statement, "SELECT count(*) FROM sqlite_schema") == 0;
+            if (empty && create) {
+                create(connection, statement);
+                return;
+            }
+            if (empty || number(statement, "PRAGMA application_id") != APPLICATION_ID) {
+                throw new ProblemException(
+                        "is not a session's journal", file.toString(), "name the folder of a session");
+            }
+            int version = number(statement, "PRAGMA user_version");
+            if (version > VERSION) {
+                throw new ProblemException(
+                        "was written by a newer version of Bookholder (journal version " + version
+                                + ", this program knows up to " + VERSION + ")",
+                        file.toString(),
+                        "open it with that version, or update this one");
+            }
+        }
+    }
+
+    private static void create(Connection connection, Statement statement) throws SQLException {
+        // In one transaction, so that a kill leaves either an empty database or a journal.
+        connection.setAutoCommit(false);
+        statement.execute("PRAGMA application_id = " + APPLICATION_ID);
+        statement.execute("PRAGMA user_version = " + VERSION);
+        statement.execute(EVENTS);
+        connection.commit();
+        connection.setAutoCommit(true);
+    }
+
+    private static int number(Statement statement, String query) throws SQLException {
+        try (ResultSet row = statement.executeQuery(query)) {
+            return row.getInt(1);
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package org.bookholder.journal.sqlite;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import org.bookholder.problem.ProblemException;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/** Tells a person what SQLite refused; its result codes are described at sqlite.org/rescode.html. */
+final class SqlProblems {
+    private SqlProblems() {}
+
+    static ProblemException of(Path file, SQLException cause) {
+        return switch (primary(cause)) {
+            case SQLITE_FULL ->
+                problem("the disk is full", file, "free some space, or choose a folder on another disk", cause);
+            case SQLITE_BUSY, SQLITE_LOCKED, SQLITE_PROTOCOL ->
+                problem("is open in another process", file, "close the session there first", cause);
+            case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH ->
+                problem("cannot be written", file, "allow writing there, or choose another folder", cause);
+            case SQLITE_CANTOPEN ->
+                problem("cannot be opened", file, "check that its folder is there and may be written", cause);
+            case SQLITE_NOTADB -> problem("is not a session's journal", file, "name the folder of a session", cause);
+            case SQLITE_CORRUPT ->
+                problem(
+                        "is damaged",
+                        file,
+                        "fetch the session from a backup; its takes can be played as they are",
+                        cause);
+            case SQLITE_IOERR ->
+                problem(
+                        "cannot be read or written (" + message(cause) + ")",
+                        file,
+                        "look after the disk, or choose a folder on another one",
+                        cause);
+            default -> problem("does not work (" + message(cause) + ")", file, "open the session again", cause);
+        };
+    }
+
+    private static ProblemException problem(String what, Path file, String remedy, SQLException cause) {
+        return new ProblemException(what, file.toString(), remedy, cause);
+    }
+
+    /** The low byte of a result code is its kind; the rest says more than a user wants to know. */
+    private static SQLiteErrorCode primary(SQLException cause) {
+        int code = cause instanceof SQLiteException e ? e.getResultCode().code : cause.getErrorCode();
+        return SQLiteErrorCode.getErrorCode(code & 0xFF);
+    }
+
+    private static String message(SQLException cause) {
+        String message = cause.getMessage();
+        return message == null ? cause.getClass().getSimpleName() : message;
+    }
+}

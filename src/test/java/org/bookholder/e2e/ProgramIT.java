@@ -1,0 +1,84 @@
+package org.bookholder.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.bookholder.testing.Needs;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Runs the program as it was packaged. */
+final class ProgramIT {
+    private static final Path PROGRAM = Path.of(System.getProperty("bookholder.program"));
+
+    @TempDir
+    private Path folder;
+
+    private record Ended(int exit, String out, String err) {}
+
+    @Test
+    void shipsItsModelItsDemoItsNativesAndItsLicences() throws IOException {
+        assertThat(List.of("LICENSE", "NOTICE", "bin/bookholder.bat", "models/vosk-model-en-us/am/final.mdl"))
+                .allSatisfy(name -> assertThat(PROGRAM.resolve(name)).isNotEmptyFile());
+        try (Stream<Path> jars = Files.list(PROGRAM.resolve("lib"))) {
+            assertThat(jars.map(jar -> jar.getFileName().toString()).toList())
+                    .anyMatch(name -> name.matches("lwjgl-glfw-.*-natives-.*\\.jar"))
+                    .noneMatch(name -> name.contains("junit") || name.endsWith(".aar"));
+        }
+    }
+
+    @Test
+    void refusesAJavaThatIsTooOld() throws IOException, InterruptedException {
+        Path home = Files.createDirectories(folder.resolve("old/bin")).getParent();
+        Path java = Files.writeString(home.resolve("bin/java"), "#!/bin/sh\necho 'java version \"1.8.0_402\"' >&2\n");
+        Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
+
+        Ended ended = run(Map.of("JAVA_HOME", home.toString()), launcher(), "--version");
+
+        assertThat(ended.exit()).isEqualTo(2);
+        assertThat(ended.err())
+                .contains("is too old", "Install Java 17 or newer")
+                .hasLineCount(1);
+    }
+
+    @Test
+    void saysWhenJavaHomeHoldsNoJava() throws IOException, InterruptedException {
+        Ended ended = run(Map.of("JAVA_HOME", folder.toString()), launcher(), "--version");
+
+        assertThat(ended.exit()).isEqualTo(2);
+        assertThat(ended.err()).contains(folder.toString(), "no bin/java").hasLineCount(1);
+    }
+
+    private static Path launcher() {
+        Needs.that(Files.isExecutable(Path.of("/bin/sh")), "there is no /bin/sh for the launcher to run in");
+        return PROGRAM.resolve("bin/bookholder");
+    }
+
+    private Ended run(Map<String, String> environment, Path program, String... arguments)
+            throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(program.toString()));
+        command.addAll(List.of(arguments));
+        Path out = folder.resolve("out");
+        Path err = folder.resolve("err");
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile());
+        builder.environment().putAll(environment);
+        Process process = builder.start();
+        assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+        return new Ended(
+                process.exitValue(),
+                Files.readString(out, StandardCharsets.UTF_8),
+                Files.readString(err, StandardCharsets.UTF_8));
+    }
+}

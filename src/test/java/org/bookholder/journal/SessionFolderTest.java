@@ -1,0 +1,185 @@
+package org.bookholder.journal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.journal.SessionSummary.Standing;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.testing.Audio;
+import org.bookholder.timing.StreamTime;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class SessionFolderTest {
+    private static final Instant NOON = Instant.parse("2026-03-01T12:00:00Z");
+
+    @TempDir
+    private Path parent;
+
+    @Test
+    void keepsEventsTakesAndScriptInOneFolder() throws ProblemException, IOException {
+        Path folder = parent.resolve("new/session");
+        try (SessionFolder session = SessionFolder.create(folder)) {
+            session.journal().append(opened(NOON));
+            session.keepScript("lessons/hive.md", "Spring. \u00bd\n");
+            session.keepScript("HIVE.TXT", "Spring.\n");
+            record(session, 1, 480);
+        }
+        assertThat(folder).isDirectoryContaining("glob:**/journal.db").isDirectoryContaining("glob:**/take-001.wav");
+        assertThat(folder.resolve("script.md")).hasContent("Spring. \u00bd\n");
+        assertThat(folder.resolve("script.txt")).hasContent("Spring.\n");
+        try (SessionFolder session = SessionFolder.open(folder)) {
+            assertThat(session.journal().events()).containsExactly(opened(NOON));
+            assertThat(session.audio(1, StreamTime.ZERO)).isPresent().get().satisfies(TakeAudio::close);
+            assertThat(session.audio(2, StreamTime.ZERO)).isEmpty();
+        }
+    }
+
+    @Test
+    void usesAnEmptyFolderAndOneThatAKillLeftUnfinished() throws ProblemException, IOException {
+        SessionFolder.create(parent).close();
+        Path killed = Files.createDirectory(parent.resolve("killed"));
+        Files.createFile(killed.resolve("lock"));
+        SessionFolder.create(killed).close();
+        assertThat(SessionFolder.isSession(killed)).isTrue();
+    }
+
+    @Test
+    void scattersNoFilesIntoOtherFolders() throws IOException {
+        Files.writeString(parent.resolve("letter.txt"), "Dear");
+        assertProblem(() -> SessionFolder.create(parent), "not empty");
+        assertProblem(() -> SessionFolder.open(parent), "holds no session");
+        assertProblem(() -> SessionFolder.openForReading(parent), "holds no session");
+        assertProblem(() -> SessionFolder.open(parent.resolve("none")), "no such folder");
+        assertProblem(() -> SessionFolder.create(parent.resolve("letter.txt")), "cannot be written");
+        try (Stream<Path> entries = Files.list(parent)) {
+            assertThat(entries).containsExactly(parent.resolve("letter.txt"));
+        }
+    }
+
+    @Test
+    void beginsNoSecondSessionInAFolder() throws ProblemException {
+        SessionFolder.create(parent).close();
+        assertProblem(() -> SessionFolder.create(parent), "holds a session already");
+    }
+
+    @Test
+    void refusesASecondWriterInTheSameProcessAndKeepsTheFirst() throws ProblemException {
+        Path folder = parent.resolve("session");
+        try (SessionFolder first = SessionFolder.create(folder)) {
+            assertProblem(() -> SessionFolder.open(folder), "open in another process");
+            assertProblem(() -> SessionFolder.open(folder), "open in another process");
+            first.journal().append(opened(NOON));
+            try (SessionFolder reader = SessionFolder.openForReading(folder)) {
+                assertThat(reader.journal().events()).containsExactly(opened(NOON));
+                assertThatIllegalStateException().isThrownBy(() -> reader.record(1, 16_000, StreamTime.ZERO));
+            }
+        }
+        SessionFolder.open(folder).close();
+    }
+
+    /** Even the super-user cannot open a folder as a file, so this stands for all that forbids the lock. */
+    @Test
+    void tellsWhenTheFolderCannotBeWritten() throws ProblemException, IOException {
+        SessionFolder.create(parent).close();
+        Files.delete(parent.resolve("lock"));
+        Files.createDirectory(parent.resolve("lock"));
+        assertProblem(() -> SessionFolder.open(parent), "cannot be written");
+        SessionFolder.openForReading(parent).close();
+    }
+
+    @Test
+    void neverWritesOverARecording() throws ProblemException, IOException {
+        try (SessionFolder session = SessionFolder.create(parent)) {
+            record(session, 1, 100);
+            record(session, 1, 200);
+            record(session, 1, 300);
+            assertThat(session.takeFile(1)).hasSize(WavHeader.BYTES + 600);
+        }
+        assertThat(parent.resolve("take-001.1.wav")).hasSize(WavHeader.BYTES + 200);
+        assertThat(parent.resolve("take-001.2.wav")).hasSize(WavHeader.BYTES + 400);
+    }
+
+    @Test
+    void repairsHeadersWhenItIsOpenedAndNotWhenItIsRead() throws ProblemException, IOException {
+        SessionFolder.create(parent).close();
+        Path take = parent.resolve("take-001.wav");
+        byte[] lagging = new byte[WavHeader.BYTES + 1_000];
+        System.arraycopy(WavHeader.of(16_000, 0), 0, lagging, 0, WavHeader.BYTES);
+        Files.write(take, lagging);
+        SessionFolder.openForReading(parent).close();
+        assertThat(take).hasBinaryContent(lagging);
+        SessionFolder.open(parent).close();
+        System.arraycopy(WavHeader.of(16_000, 1_000), 0, lagging, 0, WavHeader.BYTES);
+        assertThat(take).hasBinaryContent(lagging);
+    }
+
+    @Test
+    void listsSessionsHoweverTheyWereLeft() throws ProblemException, IOException {
+        assertThat(SessionFolder.list(parent.resolve("none"))).isEmpty();
+        session("finished", NOON, true).close();
+        session("killed", NOON.minusSeconds(60), false).close();
+        Files.write(Files.createDirectory(parent.resolve("broken")).resolve("journal.db"), new byte[] {1, 2, 3});
+        Files.createDirectory(parent.resolve("photos"));
+        try (SessionFolder open = session("running", NOON.plusSeconds(60), false)) {
+            assertThat(SessionFolder.list(parent))
+                    .extracting(s -> s.folder().getFileName().toString(), SessionSummary::standing)
+                    .containsExactly(
+                            tuple("killed", Standing.BROKEN_OFF),
+                            tuple("finished", Standing.FINISHED),
+                            tuple("running", Standing.OPEN),
+                            tuple("broken", Standing.UNREADABLE));
+            assertProblem(() -> SessionFolder.open(open.path()), "open in another process");
+        }
+        SessionSummary killed = SessionFolder.list(parent).get(0);
+        assertThat(killed)
+                .isEqualTo(new SessionSummary(
+                        parent.resolve("killed"),
+                        "Hive",
+                        Optional.of(NOON.minusSeconds(60)),
+                        1,
+                        StreamTime.ofSeconds(5),
+                        Standing.BROKEN_OFF,
+                        ""));
+        assertThat(SessionFolder.list(parent).get(3).trouble()).contains("not a session's journal");
+    }
+
+    private SessionFolder session(String name, Instant when, boolean cut) throws ProblemException {
+        SessionFolder session = SessionFolder.create(parent.resolve(name));
+        session.journal().append(opened(when));
+        session.journal().append(new SessionEvent.TakeStarted(StreamTime.ZERO, 1, when, "mic", ReadingPosition.START));
+        session.journal().append(new SessionEvent.Held(StreamTime.ofSeconds(5)));
+        if (cut) {
+            session.journal().append(new SessionEvent.TakeEnded(StreamTime.ofSeconds(5), 1, when, "cut"));
+        }
+        return session;
+    }
+
+    private static SessionEvent opened(Instant when) {
+        return new SessionEvent.Opened(StreamTime.ZERO, when, "Hive", "hive.md", "Spring.\n");
+    }
+
+    private static void record(SessionFolder session, int take, int samples) throws ProblemException {
+        try (TakeRecording recording = session.record(take, 16_000, StreamTime.ZERO)) {
+            recording.append(Audio.block(StreamTime.ZERO, 16_000, 0, samples));
+        }
+    }
+
+    private static void assertProblem(ThrowingCallable action, String what) {
+        assertThatExceptionOfType(ProblemException.class)
+                .isThrownBy(action)
+                .satisfies(e -> assertThat(e.what()).contains(what))
+                .satisfies(e -> assertThat(e.remedy()).isNotBlank());
+    }
+}

@@ -1,0 +1,199 @@
+package org.bookholder.journal.sqlite;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Arrays;
+import java.util.List;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.Mover;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.testing.FailingConnection;
+import org.bookholder.timing.StreamTime;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sqlite.SQLiteErrorCode;
+
+final class SqliteJournalTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void keepsEventsInTheirOrder() throws ProblemException {
+        List<SessionEvent> events = List.of(held(3), held(1), new SessionEvent.Resumed(new StreamTime(2)));
+        try (SqliteJournal journal = SqliteJournal.open(file())) {
+            for (SessionEvent event : events) {
+                journal.append(event);
+            }
+            assertThat(journal.events()).isEqualTo(events);
+        }
+        try (SqliteJournal journal = SqliteJournal.open(file())) {
+            journal.append(held(9));
+            assertThat(journal.events()).hasSize(4).startsWith(held(3)).endsWith(held(9));
+        }
+    }
+
+    @Test
+    void canBeReadWhileItIsWritten() throws ProblemException {
+        try (SqliteJournal writer = SqliteJournal.open(file());
+                SqliteJournal reader = SqliteJournal.openForReading(file())) {
+            writer.append(held(1));
+            assertThat(reader.events()).containsExactly(held(1));
+            writer.append(held(2));
+            assertThat(reader.events()).containsExactly(held(1), held(2));
+        }
+    }
+
+    @Test
+    void showsKindAndTimeToAQuery() throws ProblemException, SQLException {
+        try (SqliteJournal journal = SqliteJournal.open(file())) {
+            journal.append(held(48_000));
+        }
+        try (Connection connection = connect();
+                Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("SELECT type, at FROM events")) {
+            assertThat(row.getString("type")).isEqualTo("held");
+            assertThat(row.getLong("at")).isEqualTo(48_000);
+        }
+    }
+
+    @Test
+    void writesNothingWhenOpenedToRead() throws ProblemException {
+        SqliteJournal.open(file()).close();
+        try (SqliteJournal reader = SqliteJournal.openForReading(file())) {
+            assertProblem(() -> reader.append(held(1)), "cannot be written");
+        }
+    }
+
+    @Test
+    void refusesANewerVersion() throws ProblemException, SQLException {
+        SqliteJournal.open(file()).close();
+        change("PRAGMA user_version = " + (Schema.VERSION + 1));
+        assertProblem(() -> SqliteJournal.open(file()), "newer version of Bookholder");
+        assertProblem(() -> SqliteJournal.openForReading(file()), "newer version of Bookholder");
+    }
+
+    @Test
+    void refusesTheDatabaseOfAnotherProgram() throws SQLException {
+        change("CREATE TABLE recipes (name TEXT)");
+        assertProblem(() -> SqliteJournal.open(file()), "not a session's journal");
+    }
+
+    @Test
+    void refusesAFileThatIsNoDatabase() throws IOException {
+        Files.writeString(file(), "Dear diary, ".repeat(500));
+        assertProblem(() -> SqliteJournal.open(file()), "not a session's journal");
+        assertThat(file()).content().startsWith("Dear diary");
+    }
+
+    @Test
+    void tellsOfADamagedDatabase() throws IOException, ProblemException {
+        try (SqliteJournal journal = SqliteJournal.open(file())) {
+            for (int i = 0; i < 2_000; i++) {
+                StreamTime at = new StreamTime(i);
+                journal.append(new SessionEvent.PositionMoved(at, ReadingPosition.START, Mover.HAND, 0));
+            }
+        }
+        byte[] bytes = Files.readAllBytes(file());
+        Arrays.fill(bytes, 8_192, bytes.length, (byte) 0x5A);
+        Files.write(file(), bytes);
+        try (SqliteJournal journal = SqliteJournal.open(file())) {
+            assertProblem(journal::events, "is damaged");
+        }
+    }
+
+    @Test
+    void takesAnEmptyFileThatAKillLeftForANewJournal() throws IOException, ProblemException {
+        Files.createFile(file());
+        assertProblem(() -> SqliteJournal.openForReading(file()), "not a session's journal");
+        try (SqliteJournal journal = SqliteJournal.open(file())) {
+            assertThat(journal.events()).isEmpty();
+        }
+    }
+
+    @Test
+    void tellsWhenAnotherHoldsTheDatabase() throws ProblemException, SQLException {
+        SqliteJournal.open(file()).close();
+        try (Connection other = connect();
+                Statement statement = other.createStatement();
+                SqliteJournal journal = SqliteJournal.open(file())) {
+            statement.execute("BEGIN IMMEDIATE");
+            assertProblem(() -> journal.append(held(1)), "open in another process");
+            statement.execute("ROLLBACK");
+            journal.append(held(2));
+            assertThat(journal.events()).containsExactly(held(1), held(2));
+        }
+    }
+
+    @Test
+    void tellsWhenTheFolderIsMissing() {
+        assertProblem(() -> SqliteJournal.open(folder.resolve("gone/journal.db")), "cannot be opened");
+    }
+
+    @Test
+    void keepsWhatItCouldNotWriteUntilItCan() throws ProblemException, SQLException {
+        SqliteJournal.open(file()).close();
+        FailingConnection connection = new FailingConnection(connect());
+        try (SqliteJournal journal = new SqliteJournal(connection.asConnection(), file())) {
+            journal.append(held(1));
+            connection.failWith(SQLiteErrorCode.SQLITE_FULL);
+            assertProblem(() -> journal.append(held(2)), "the disk is full");
+            assertProblem(() -> journal.append(held(3)), "the disk is full");
+            assertThat(journal.events()).containsExactly(held(1));
+            connection.work();
+            journal.append(held(4));
+            connection.failWith(SQLiteErrorCode.SQLITE_IOERR_WRITE);
+            assertProblem(() -> journal.append(held(5)), "cannot be read or written");
+            connection.work();
+        }
+        try (SqliteJournal journal = SqliteJournal.openForReading(file())) {
+            assertThat(journal.events()).containsExactly(held(1), held(2), held(3), held(4), held(5));
+        }
+    }
+
+    @Test
+    void refusesAnAppendAfterItIsClosed() throws ProblemException {
+        SqliteJournal journal = SqliteJournal.open(file());
+        journal.close();
+        journal.close();
+        assertThatIllegalStateException().isThrownBy(() -> journal.append(held(1)));
+    }
+
+    private Path file() {
+        return folder.resolve("journal.db");
+    }
+
+    private Connection connect() throws SQLException {
+        return DriverManager.getConnection("jdbc:sqlite:" + file());
+    }
+
+    private void change(String sql) throws SQLException {
+        try (Connection connection = connect();
+                Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
+    }
+
+    private static SessionEvent held(long ticks) {
+        return new SessionEvent.Held(new StreamTime(ticks));
+    }
+
+    private void assertProblem(ThrowingCallable action, String what) {
+        assertThatExceptionOfType(ProblemException.class)
+                .isThrownBy(action)
+                .satisfies(e -> assertThat(e.what()).contains(what))
+                .satisfies(e -> assertThat(e.where()).startsWith(folder.toString()))
+                .satisfies(e -> assertThat(e.remedy()).isNotBlank());
+    }
+}

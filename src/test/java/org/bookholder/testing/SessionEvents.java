@@ -1,0 +1,138 @@
+package org.bookholder.testing;
+
+import java.time.Instant;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import org.bookholder.follow.Aside;
+import org.bookholder.follow.Attempt;
+import org.bookholder.follow.Deviation;
+import org.bookholder.follow.FollowState;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.WordTime;
+import org.bookholder.session.Mover;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.timing.StreamTime;
+
+/** Arbitrary session events for properties: every kind, with odd numbers and texts. */
+public final class SessionEvents {
+    private SessionEvents() {}
+
+    /** Events of every kind, in no sensible order. */
+    public static Arbitrary<List<SessionEvent>> lists() {
+        return any().list().ofMaxSize(30);
+    }
+
+    /** Events of every kind. */
+    public static Arbitrary<SessionEvent> any() {
+        return Arbitraries.oneOf(frame(), following(), sound(), people());
+    }
+
+    /** Times up to some months of audio. */
+    public static Arbitrary<StreamTime> times() {
+        return Arbitraries.longs().between(0, 1L << 40).map(StreamTime::new);
+    }
+
+    /** Texts with quotes, line breaks, control characters and characters beyond the basic plane. */
+    public static Arbitrary<String> texts() {
+        return Arbitraries.oneOf(
+                Arbitraries.strings().withCharRange(' ', '~').ofMaxLength(20),
+                Arbitraries.strings().withCharRange('\u0000', '\ud7ff').ofMaxLength(10),
+                Arbitraries.of("", "\"", "a\nb\r\nc\td", "\\u0000", "caf\u00e9 \ud83d\udc1d", "null"));
+    }
+
+    /** Every kind of double, those that JSON has no number for included. */
+    public static Arbitrary<Double> doubles() {
+        return Arbitraries.oneOf(
+                Arbitraries.doubles(),
+                Arbitraries.of(
+                        Double.NaN,
+                        Double.POSITIVE_INFINITY,
+                        Double.NEGATIVE_INFINITY,
+                        -0.0,
+                        Double.MIN_VALUE,
+                        Double.MAX_VALUE));
+    }
+
+    private static Arbitrary<Instant> instants() {
+        return Combinators.combine(
+                        Arbitraries.longs().between(-1L << 36, 1L << 36),
+                        Arbitraries.integers().between(0, 999_999_999))
+                .as(Instant::ofEpochSecond);
+    }
+
+    private static Arbitrary<Integer> ordinals() {
+        return Arbitraries.integers().between(1, Integer.MAX_VALUE);
+    }
+
+    private static Arbitrary<ReadingPosition> positions() {
+        return Combinators.combine(ordinals(), ordinals()).as(ReadingPosition::new);
+    }
+
+    private static Arbitrary<SessionEvent> frame() {
+        return Arbitraries.oneOf(
+                Combinators.combine(times(), instants(), texts(), texts(), texts())
+                        .as(SessionEvent.Opened::new),
+                Combinators.combine(times(), ordinals(), instants(), texts(), positions())
+                        .as(SessionEvent.TakeStarted::new),
+                Combinators.combine(times(), ordinals(), instants(), texts()).as(SessionEvent.TakeEnded::new));
+    }
+
+    private static Arbitrary<SessionEvent> following() {
+        return Arbitraries.oneOf(
+                Combinators.combine(times(), positions(), Arbitraries.of(Mover.class), Arbitraries.integers())
+                        .as(SessionEvent.PositionMoved::new),
+                Combinators.combine(times(), Arbitraries.of(FollowState.class)).as(SessionEvent.FollowChanged::new),
+                Combinators.combine(times(), attempts()).as(SessionEvent.AttemptSettled::new),
+                Combinators.combine(
+                                times(),
+                                ordinals(),
+                                attempts().list().ofMaxSize(3),
+                                asides().list().ofMaxSize(3))
+                        .as(SessionEvent.TakeSettled::new));
+    }
+
+    private static Arbitrary<SessionEvent> sound() {
+        return Arbitraries.oneOf(
+                Combinators.combine(times(), doubles(), doubles(), Arbitraries.integers())
+                        .as(SessionEvent.SoundMeasured::new),
+                Combinators.combine(times(), times()).as(SessionEvent.SamplesLost::new),
+                Combinators.combine(times(), texts()).as(SessionEvent.SourceLost::new),
+                Combinators.combine(times(), texts()).as(SessionEvent.SourceFound::new),
+                Combinators.combine(times(), texts()).as(SessionEvent.RecordingFailed::new));
+    }
+
+    private static Arbitrary<SessionEvent> people() {
+        return Arbitraries.oneOf(
+                Combinators.combine(times(), ordinals(), texts()).as(SessionEvent.PickupMarked::new),
+                times().map(SessionEvent.Held::new),
+                times().map(SessionEvent.Resumed::new));
+    }
+
+    private static Arbitrary<Attempt> attempts() {
+        return Combinators.combine(
+                        ordinals(),
+                        ordinals(),
+                        ordinals(),
+                        times(),
+                        times(),
+                        Arbitraries.of(true, false),
+                        Combinators.combine(ordinals(), times(), times())
+                                .as(WordTime::new)
+                                .list()
+                                .ofMaxSize(4),
+                        deviations().list().ofMaxSize(3))
+                .as(Attempt::new);
+    }
+
+    private static Arbitrary<Deviation> deviations() {
+        return Combinators.combine(ordinals(), texts(), texts(), Arbitraries.of(Deviation.Kind.class), doubles())
+                .as(Deviation::new);
+    }
+
+    private static Arbitrary<Aside> asides() {
+        return Combinators.combine(ordinals(), times(), times(), texts(), Arbitraries.integers())
+                .as(Aside::new);
+    }
+}
