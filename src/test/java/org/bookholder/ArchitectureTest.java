@@ -34,7 +34,7 @@ final class ArchitectureTest {
     private static final String ROOT = "org.bookholder";
 
     /** The reading order. A package may use those before it, never those after it. */
-    private static final List<String> PIPELINE = List.of(
+    static final List<String> PIPELINE = List.of(
             "problem", "timing", "script", "speech", "follow", "pace", "fatigue", "session", "journal", "view", "desk",
             "handoff", "runtime", "cli");
 
