@@ -1,0 +1,79 @@
+package org.bookholder.testing;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Another JVM with the same class path, for what only another process can show: a kill, a lock, a limit. */
+public final class ChildJvm implements AutoCloseable {
+    private final Process process;
+    private final BufferedReader output;
+
+    private ChildJvm(Process process) {
+        this.process = process;
+        output = process.inputReader(StandardCharsets.UTF_8);
+    }
+
+    /** Runs a class with a main method. */
+    public static ChildJvm start(Class<?> main, String... arguments) throws IOException {
+        return start(java(main, arguments));
+    }
+
+    /** The same in a shell that lets no file grow beyond {@code kibibytes}: the writes that go on then fail. */
+    public static ChildJvm startWithFileLimit(int kibibytes, Class<?> main, String... arguments) throws IOException {
+        List<String> command = new ArrayList<>();
+        // bash counts the limit in blocks of 1,024 bytes.
+        Collections.addAll(command, "bash", "-c", "ulimit -f " + kibibytes + " && exec \"$@\"", "bash");
+        command.addAll(java(main, arguments));
+        return start(command);
+    }
+
+    /** The next line that it printed; null when it has ended. */
+    public @Nullable String readLine() throws IOException {
+        return output.readLine();
+    }
+
+    /** Ends it at once, on Unix with SIGKILL, and returns the whole lines that were left in the pipe. */
+    public List<String> kill() throws IOException, InterruptedException {
+        // By its handle: Process.destroyForcibly would close the pipe and what is left in it would be lost.
+        process.toHandle().destroyForcibly();
+        process.waitFor();
+        List<String> rest = new ArrayList<>();
+        for (String line = readLine(); line != null; line = readLine()) {
+            rest.add(line);
+        }
+        return rest;
+    }
+
+    /** Tells it to end of its own accord by closing its input, and returns its exit status. */
+    public int end() throws IOException, InterruptedException {
+        process.getOutputStream().close();
+        return process.waitFor();
+    }
+
+    @Override
+    public void close() {
+        process.destroyForcibly();
+    }
+
+    private static ChildJvm start(List<String> command) throws IOException {
+        return new ChildJvm(new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start());
+    }
+
+    private static List<String> java(Class<?> main, String... arguments) {
+        // Surefire keeps the real class path in a property of its own.
+        String classPath = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        Collections.addAll(command, "-Xmx128m", "-XX:TieredStopAtLevel=1", "-cp", classPath, main.getName());
+        Collections.addAll(command, arguments);
+        return command;
+    }
+}
