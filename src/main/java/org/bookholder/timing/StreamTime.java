@@ -1,5 +1,7 @@
 package org.bookholder.timing;
 
+import java.time.Duration;
+
 /**
  * A moment on, or a length of, a session's audio, counted in ticks of 1/48,000 s from the session's first sample.
  *
@@ -11,6 +13,8 @@ package org.bookholder.timing;
 public record StreamTime(long ticks) implements Comparable<StreamTime> {
     /** Ticks in one second. */
     public static final int TICKS_PER_SECOND = 48_000;
+
+    private static final long NANOS_PER_SECOND = 1_000_000_000;
 
     /** The first sample of the session. */
     public static final StreamTime ZERO = new StreamTime(0);
@@ -39,6 +43,12 @@ public record StreamTime(long ticks) implements Comparable<StreamTime> {
     /** This time in seconds, for display and output; arithmetic stays in ticks. */
     public double seconds() {
         return (double) ticks / TICKS_PER_SECOND;
+    }
+
+    /** This time as a duration, to the nanosecond below. */
+    public Duration toDuration() {
+        return Duration.ofSeconds(
+                ticks / TICKS_PER_SECOND, ticks % TICKS_PER_SECOND * NANOS_PER_SECOND / TICKS_PER_SECOND);
     }
 
     /** The count of samples at {@code rate} per second that lie before this time, rounded to the nearest. */

@@ -1,0 +1,182 @@
+package org.bookholder.pace;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.timing.StreamTime;
+import org.pcollections.HashTreePMap;
+import org.pcollections.PMap;
+
+/**
+ * What is kept of a session to tell its pace: running sums and the marks of the last seconds, so that its size and the
+ * cost of a word do not grow with the session.
+ *
+ * <p>Reading time runs from a take's first word on, while the caller says that it does. The first word starts it and is
+ * not counted: rates are of the words that came in the time between.
+ *
+ * @param rules how pace is measured
+ * @param take number of the take, 0 before the first
+ * @param begun whether the take's first word has come
+ * @param clock reading time of the take
+ * @param marks words of the take counted up to some moments of its reading time, of the last window and one before
+ * @param takes for each take what was read in it
+ * @param lesson sum of {@code takes}
+ * @param articulated words of settled attempts and their time without pauses
+ * @param band where the live pace lies against the target
+ * @param figure the live pace on show
+ */
+public record PaceLog(
+        PaceRules rules,
+        int take,
+        boolean begun,
+        StreamTime clock,
+        List<Mark> marks,
+        PMap<Integer, WordTally> takes,
+        WordTally lesson,
+        WordTally articulated,
+        PaceBand band,
+        SteadyFigure figure) {
+    /**
+     * A count of words.
+     *
+     * @param clock reading time of the take
+     * @param words counted in the take by then
+     */
+    record Mark(StreamTime clock, long words) {}
+
+    /** Copies the list. */
+    public PaceLog {
+        marks = List.copyOf(marks);
+    }
+
+    /** Nothing read yet. */
+    public static PaceLog begin(PaceRules rules) {
+        return new PaceLog(
+                rules,
+                0,
+                false,
+                StreamTime.ZERO,
+                List.of(),
+                HashTreePMap.empty(),
+                WordTally.NONE,
+                WordTally.NONE,
+                PaceBand.UNKNOWN,
+                SteadyFigure.NONE);
+    }
+
+    /** A take begins, or ends: there is no live pace until words have been read in a take. */
+    public PaceLog takeChanged(int number) {
+        return with(number, false, StreamTime.ZERO, List.of(), takes, lesson, articulated);
+    }
+
+    /** Reading time passed. */
+    public PaceLog advance(StreamTime length) {
+        return begun ? with(take, true, clock.plus(length), marks, takes, lesson, articulated) : this;
+    }
+
+    /** Words were read by now. */
+    public PaceLog read(int words) {
+        if (words <= 0) {
+            return this;
+        }
+        if (!begun) {
+            return with(take, true, clock, List.of(new Mark(clock, 0)), takes, lesson, articulated);
+        }
+        WordTally before = taken(take);
+        WordTally after = new WordTally(before.words() + words, clock.ticks());
+        return with(
+                take, true, clock, marked(after.words()), takes.plus(take, after), change(before, after), articulated);
+    }
+
+    /** What was read in a take is now known exactly. */
+    public PaceLog settle(int number, WordTally exact) {
+        return with(take, begun, clock, marks, takes.plus(number, exact), change(taken(number), exact), articulated);
+    }
+
+    /** An attempt was settled. */
+    public PaceLog plus(PaceOfLine attempt) {
+        return with(take, begun, clock, marks, takes, lesson, articulated.plus(attempt.articulated()));
+    }
+
+    /** An attempt that was added before is taken back. */
+    public PaceLog minus(PaceOfLine attempt) {
+        return with(take, begun, clock, marks, takes, lesson, articulated.minus(attempt.articulated()));
+    }
+
+    /** With the band and the figure on show brought up to date. */
+    public PaceLog shown(int target) {
+        double live = live();
+        PaceBand nextBand = band.next(live, target, rules.tolerance());
+        SteadyFigure nextFigure = figure.next(live, rules.step());
+        return nextBand == band && nextFigure.equals(figure)
+                ? this
+                : new PaceLog(rules, take, begun, clock, marks, takes, lesson, articulated, nextBand, nextFigure);
+    }
+
+    /**
+     * The pace now.
+     *
+     * @param before spoken words before the reading position
+     * @param total spoken words of the script
+     * @param target words per minute
+     */
+    public PaceReading reading(int before, int total, int target) {
+        double blend = RunningTime.blend(lesson, target, rules.prior());
+        double measured = lesson.perMinute(rules.fewest());
+        StreamTime left = RunningTime.of(total - before, blend);
+        StreamTime done = RunningTime.of(before, Double.isNaN(measured) || measured <= 0 ? blend : measured);
+        return new PaceReading(
+                live(), measured, articulated.perMinute(rules.fewest()), done.plus(left), left, band, figure.shown());
+    }
+
+    private double live() {
+        if (marks.isEmpty()) {
+            return Double.NaN;
+        }
+        StreamTime from = clock.since(rules.window());
+        long earlier = 0;
+        for (Mark mark : marks) {
+            if (!from.isBefore(mark.clock())) {
+                earlier = mark.words();
+            }
+        }
+        long words = marks.get(marks.size() - 1).words() - earlier;
+        return WordTally.of(words, clock.since(from)).perMinute(rules.fewest());
+    }
+
+    /** The marks with a new one, without those that no window reaches back to any more. */
+    private List<Mark> marked(long words) {
+        StreamTime from = clock.since(rules.window());
+        List<Mark> kept = new ArrayList<>(marks.size() + 1);
+        for (int i = 0; i < marks.size(); i++) {
+            boolean replaced =
+                    marks.get(i).clock().equals(clock) && marks.get(i).words() > 0;
+            boolean past =
+                    i + 1 < marks.size() && !from.isBefore(marks.get(i + 1).clock());
+            if (!replaced && !past) {
+                kept.add(marks.get(i));
+            }
+        }
+        kept.add(new Mark(clock, words));
+        return kept;
+    }
+
+    private WordTally taken(int number) {
+        WordTally tally = takes.get(number);
+        return tally == null ? WordTally.NONE : tally;
+    }
+
+    private WordTally change(WordTally before, WordTally after) {
+        return lesson.minus(before).plus(after);
+    }
+
+    private PaceLog with(
+            int take,
+            boolean begun,
+            StreamTime clock,
+            List<Mark> marks,
+            PMap<Integer, WordTally> takes,
+            WordTally lesson,
+            WordTally articulated) {
+        return new PaceLog(rules, take, begun, clock, marks, takes, lesson, articulated, band, figure);
+    }
+}

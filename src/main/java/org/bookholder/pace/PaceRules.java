@@ -1,0 +1,38 @@
+package org.bookholder.pace;
+
+import org.bookholder.timing.StreamTime;
+
+/**
+ * How pace is measured and shown.
+ *
+ * @param window the time that the live pace looks back over
+ * @param pause the shortest silence that the articulation rate leaves out; 250 ms is the usual lower limit (the
+ *     literature uses 100 to 1000 ms: De Jong and Bosker 2013)
+ * @param fewest the words that there must be before a rate is told, 1 or more
+ * @param prior the words for which the target pace counts in the blend with the measured pace, 1 or more
+ * @param tolerance how far from the target the live pace may lie and still be on pace, as a part of the target, above 0
+ *     and below 1
+ * @param step what the pace on show is rounded to, in words per minute, above 0
+ */
+public record PaceRules(StreamTime window, StreamTime pause, int fewest, int prior, double tolerance, double step) {
+    /** Checks the ranges. */
+    public PaceRules {
+        if (window.ticks() == 0) {
+            throw new IllegalArgumentException("window (" + window + ") must be positive");
+        }
+        if (fewest < 1 || prior < 1) {
+            throw new IllegalArgumentException("fewest (" + fewest + ") and prior (" + prior + ") must be 1 or more");
+        }
+        if (!(tolerance > 0 && tolerance < 1)) {
+            throw new IllegalArgumentException("tolerance (" + tolerance + ") must lie between 0 and 1");
+        }
+        if (!(step > 0)) {
+            throw new IllegalArgumentException("step (" + step + ") must be positive");
+        }
+    }
+
+    /** 20 s, 250 ms, 8 words, 100 words, a tenth, 5 words per minute. */
+    public static PaceRules defaults() {
+        return new PaceRules(StreamTime.ofSeconds(20), StreamTime.ofSeconds(0.25), 8, 100, 0.1, 5);
+    }
+}
