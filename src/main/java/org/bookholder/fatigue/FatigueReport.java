@@ -2,6 +2,7 @@ package org.bookholder.fatigue;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Where the session stands against its fatigue limits. Guidance, never a medical claim.
@@ -12,7 +13,7 @@ import java.util.List;
  * @param readingSinceBreak reading time since the last real break
  * @param fluffs restarts, misreads and broken-off lines per 100 words over the last ten minutes; NaN if too few words
  * @param baselineFluffs the same over the session's first twenty minutes; NaN if too few words
- * @param advice one entry for each reason, the most urgent first
+ * @param advice one entry for each reason, also where there is nothing to say, the most urgent first
  */
 public record FatigueReport(
         Duration reading,
@@ -25,5 +26,20 @@ public record FatigueReport(
     /** Copies the list. */
     public FatigueReport {
         advice = List.copyOf(advice);
+    }
+
+    /** The advice that is worth showing: all but that with nothing to say. */
+    public List<BreakAdvice> warnings() {
+        return advice.stream()
+                .filter(a -> a.urgency() != BreakAdvice.Urgency.NONE)
+                .toList();
+    }
+
+    /** Time to the next break that voice or screen ask for; negative past it. */
+    public Optional<Duration> toNextBreak() {
+        return advice.stream()
+                .filter(a -> a.reason() == BreakAdvice.Reason.VOICE || a.reason() == BreakAdvice.Reason.SCREEN)
+                .map(BreakAdvice::left)
+                .min(Duration::compareTo);
     }
 }

@@ -1,0 +1,88 @@
+package org.bookholder.fatigue;
+
+import java.time.Duration;
+import java.util.Locale;
+import org.bookholder.fatigue.BreakAdvice.Reason;
+import org.bookholder.fatigue.BreakAdvice.Urgency;
+import org.bookholder.timing.StreamTime;
+
+/** Whether the reader stumbles more, or reads at another pace, than at the session's start. */
+final class Evidence {
+    /** The least ratio of rates, and of paces, that is worth a word; twice that is due rather than coming. */
+    private static final double MORE = 1.5;
+
+    private static final double MUCH_MORE = 2;
+    private static final double DRIFT = 0.15;
+    private static final double MUCH_DRIFT = 0.25;
+
+    /**
+     * How many standard deviations the two rates must lie apart, by the usual test of two proportions. Looked at once a
+     * line over a session, a lower bar would be crossed by chance.
+     */
+    private static final double SURE = 2.5;
+
+    private Evidence() {}
+
+    static BreakAdvice advice(Stumbling stumbling, StreamTime now) {
+        if (!stumbling.comparable(now)) {
+            return new BreakAdvice(
+                    Reason.STUMBLING, Urgency.NONE, Duration.ZERO, "Too little has been read to tell of stumbling.");
+        }
+        StumbleTally recent = stumbling.recent(now);
+        StumbleTally first = stumbling.baseline();
+        Urgency fluffs = fluffs(recent, first);
+        Urgency pace = pace(recent, first);
+        if (fluffs.compareTo(pace) >= 0) {
+            return new BreakAdvice(Reason.STUMBLING, fluffs, Duration.ZERO, fluffText(stumbling, now, fluffs));
+        }
+        return new BreakAdvice(Reason.STUMBLING, pace, Duration.ZERO, paceText(recent, first));
+    }
+
+    private static Urgency fluffs(StumbleTally recent, StumbleTally first) {
+        double now = (double) recent.fluffs() / recent.spoken().words();
+        double then = (double) first.fluffs() / first.spoken().words();
+        if (deviations(recent, first) < SURE || now < MORE * then) {
+            return Urgency.NONE;
+        }
+        return now >= MUCH_MORE * then ? Urgency.DUE : Urgency.COMING;
+    }
+
+    /** How far the rates lie apart, in standard deviations of their difference under the same rate. */
+    private static double deviations(StumbleTally recent, StumbleTally first) {
+        double n = recent.spoken().words();
+        double m = first.spoken().words();
+        double both = (recent.fluffs() + first.fluffs()) / (n + m);
+        if (both <= 0 || both >= 1) {
+            return 0;
+        }
+        return (recent.fluffs() / n - first.fluffs() / m) / Math.sqrt(both * (1 - both) * (1 / n + 1 / m));
+    }
+
+    private static Urgency pace(StumbleTally recent, StumbleTally first) {
+        double drift = Math.abs(recent.spoken().perMinute() / first.spoken().perMinute() - 1);
+        if (!(drift >= DRIFT)) {
+            return Urgency.NONE;
+        }
+        return drift >= MUCH_DRIFT ? Urgency.DUE : Urgency.COMING;
+    }
+
+    private static String fluffText(Stumbling stumbling, StreamTime now, Urgency urgency) {
+        return String.format(
+                Locale.ROOT,
+                urgency == Urgency.NONE
+                        ? "%.1f fluffs in 100 words over the last ten minutes, %.1f in the first twenty."
+                        : "Stumbling more: %.1f fluffs in 100 words over the last ten minutes, %.1f in the first "
+                                + "twenty; a break may help.",
+                stumbling.recentRate(now),
+                stumbling.baselineRate());
+    }
+
+    private static String paceText(StumbleTally recent, StumbleTally first) {
+        return String.format(
+                Locale.ROOT,
+                "The pace has drifted from %.0f words a minute in the first twenty minutes to %.0f in the last ten; a "
+                        + "break may help.",
+                first.spoken().perMinute(),
+                recent.spoken().perMinute());
+    }
+}

@@ -1,0 +1,87 @@
+package org.bookholder.fatigue;
+
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.bookholder.fatigue.BreakAdvice.Reason;
+import org.bookholder.fatigue.FatigueLimits.Limit;
+import org.bookholder.follow.Attempt;
+import org.bookholder.pace.PaceOfLine;
+import org.bookholder.timing.StreamTime;
+
+/** What is kept of a session to tell how tiring it is; grows by at most one entry a minute. Immutable. */
+public final class FatigueLog {
+    private final FatigueLimits limits;
+    private final FatigueClocks clocks;
+    private final Stumbling stumbling;
+
+    private FatigueLog(FatigueLimits limits, FatigueClocks clocks, Stumbling stumbling) {
+        this.limits = limits;
+        this.clocks = clocks;
+        this.stumbling = stumbling;
+    }
+
+    /** The log at a session's start. */
+    public static FatigueLog begin(FatigueLimits limits) {
+        return new FatigueLog(limits, FatigueClocks.START, Stumbling.NONE);
+    }
+
+    /** Time passed; {@code length} is not negative. */
+    public FatigueLog advance(Duration length, FatigueClocks.Doing doing) {
+        return new FatigueLog(limits, clocks.advance(length, doing, limits), stumbling);
+    }
+
+    /** An attempt was settled. */
+    public FatigueLog plus(Attempt attempt, PaceOfLine pace) {
+        return new FatigueLog(limits, clocks, stumbling.plus(attempt, pace));
+    }
+
+    /** An attempt that was added before is taken back. */
+    public FatigueLog minus(Attempt attempt, PaceOfLine pace) {
+        return new FatigueLog(limits, clocks, stumbling.minus(attempt, pace));
+    }
+
+    /** Where the session stands; {@code now} is the audio taken in. */
+    public FatigueReport report(StreamTime now) {
+        FatigueClocks c = clocks.upToNow(limits);
+        List<BreakAdvice> advice = Stream.of(
+                        advice(Reason.VOICE, limits.voice(), c.readingSinceBreak(), ClockText.voice(c, limits)),
+                        advice(Reason.SCREEN, limits.screen(), c.sinceBreak(), ClockText.screen(c, limits)),
+                        advice(Reason.READING, limits.reading(), c.reading(), ClockText.reading(c, limits)),
+                        advice(Reason.ON_CAMERA, limits.onCamera(), c.onCamera(), ClockText.onCamera(c, limits)),
+                        Evidence.advice(stumbling, now))
+                .sorted(Comparator.comparing(BreakAdvice::urgency).reversed())
+                .toList();
+        return new FatigueReport(
+                c.reading(),
+                c.onCamera(),
+                c.sinceBreak(),
+                c.readingSinceBreak(),
+                stumbling.recentRate(now),
+                stumbling.baselineRate(),
+                advice);
+    }
+
+    /** How many minutes have an entry. */
+    int minutes() {
+        return stumbling.minutes().size();
+    }
+
+    private static BreakAdvice advice(Reason reason, Limit limit, Duration elapsed, String text) {
+        return new BreakAdvice(reason, limit.urgency(elapsed), limit.due().minus(elapsed), text);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FatigueLog log
+                && limits.equals(log.limits)
+                && clocks.equals(log.clocks)
+                && stumbling.equals(log.stumbling);
+    }
+
+    @Override
+    public int hashCode() {
+        return clocks.hashCode() * 31 + stumbling.hashCode();
+    }
+}
