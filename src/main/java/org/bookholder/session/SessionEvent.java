@@ -18,6 +18,57 @@ public sealed interface SessionEvent {
     /** How much of the session's audio had been taken in. */
     StreamTime at();
 
+    /** Tells {@code handler} what happened. */
+    void to(Handler handler);
+
+    /** Who is told what happened. */
+    interface Handler {
+        /** Told of {@link Opened}. */
+        void opened(Opened event);
+
+        /** Told of {@link TakeStarted}. */
+        void takeStarted(TakeStarted event);
+
+        /** Told of {@link TakeEnded}. */
+        void takeEnded(TakeEnded event);
+
+        /** Told of {@link PositionMoved}. */
+        void positionMoved(PositionMoved event);
+
+        /** Told of {@link FollowChanged}. */
+        void followChanged(FollowChanged event);
+
+        /** Told of {@link AttemptSettled}. */
+        void attemptSettled(AttemptSettled event);
+
+        /** Told of {@link TakeSettled}. */
+        void takeSettled(TakeSettled event);
+
+        /** Told of {@link PickupMarked}. */
+        void pickupMarked(PickupMarked event);
+
+        /** Told of {@link SoundMeasured}. */
+        void soundMeasured(SoundMeasured event);
+
+        /** Told of {@link SamplesLost}. */
+        void samplesLost(SamplesLost event);
+
+        /** Told of {@link SourceLost}. */
+        void sourceLost(SourceLost event);
+
+        /** Told of {@link SourceFound}. */
+        void sourceFound(SourceFound event);
+
+        /** Told of {@link RecordingFailed}. */
+        void recordingFailed(RecordingFailed event);
+
+        /** Told of {@link Held}. */
+        void held(Held event);
+
+        /** Told of {@link Resumed}. */
+        void resumed(Resumed event);
+    }
+
     /**
      * The session began, or was opened again.
      *
@@ -27,8 +78,12 @@ public sealed interface SessionEvent {
      * @param source the script's file, as given
      * @param scriptText the script's text, so that the session can be read without the file
      */
-    record Opened(StreamTime at, Instant when, String title, String source, String scriptText)
-            implements SessionEvent {}
+    record Opened(StreamTime at, Instant when, String title, String source, String scriptText) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.opened(this);
+        }
+    }
 
     /**
      * A take was rolled.
@@ -40,10 +95,20 @@ public sealed interface SessionEvent {
      * @param from where reading is to begin
      */
     record TakeStarted(StreamTime at, int take, Instant when, String audio, ReadingPosition from)
-            implements SessionEvent {}
+            implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.takeStarted(this);
+        }
+    }
 
     /** A take was cut; {@code reason} is for people. */
-    record TakeEnded(StreamTime at, int take, Instant when, String reason) implements SessionEvent {}
+    record TakeEnded(StreamTime at, int take, Instant when, String reason) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.takeEnded(this);
+        }
+    }
 
     /**
      * The reading position changed.
@@ -53,13 +118,28 @@ public sealed interface SessionEvent {
      * @param mover who or what moved it
      * @param wordsRead spoken words read to get there, 0 for a jump or a step back
      */
-    record PositionMoved(StreamTime at, ReadingPosition position, Mover mover, int wordsRead) implements SessionEvent {}
+    record PositionMoved(StreamTime at, ReadingPosition position, Mover mover, int wordsRead) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.positionMoved(this);
+        }
+    }
 
     /** The follower became more or less sure of its position. */
-    record FollowChanged(StreamTime at, FollowState state) implements SessionEvent {}
+    record FollowChanged(StreamTime at, FollowState state) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.followChanged(this);
+        }
+    }
 
     /** An attempt was settled, or an earlier one of the same take and ordinal corrected. */
-    record AttemptSettled(StreamTime at, Attempt attempt) implements SessionEvent {}
+    record AttemptSettled(StreamTime at, Attempt attempt) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.attemptSettled(this);
+        }
+    }
 
     /** What became of a whole take; replaces all that was settled of it. */
     record TakeSettled(StreamTime at, int take, List<Attempt> attempts, List<Aside> asides) implements SessionEvent {
@@ -68,10 +148,20 @@ public sealed interface SessionEvent {
             attempts = List.copyOf(attempts);
             asides = List.copyOf(asides);
         }
+
+        @Override
+        public void to(Handler handler) {
+            handler.takeSettled(this);
+        }
     }
 
     /** Someone marked a line as a pickup by hand. */
-    record PickupMarked(StreamTime at, int line, String note) implements SessionEvent {}
+    record PickupMarked(StreamTime at, int line, String note) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.pickupMarked(this);
+        }
+    }
 
     /**
      * The sound of the last second.
@@ -81,23 +171,58 @@ public sealed interface SessionEvent {
      * @param peak highest sample in dBFS, likewise
      * @param clipped samples at full scale in runs of three or more
      */
-    record SoundMeasured(StreamTime at, double rms, double peak, int clipped) implements SessionEvent {}
+    record SoundMeasured(StreamTime at, double rms, double peak, int clipped) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.soundMeasured(this);
+        }
+    }
 
     /** Audio was lost on the way in; the gap is filled with silence. */
-    record SamplesLost(StreamTime at, StreamTime length) implements SessionEvent {}
+    record SamplesLost(StreamTime at, StreamTime length) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.samplesLost(this);
+        }
+    }
 
     /** The microphone is gone; the take goes on by hand. */
-    record SourceLost(StreamTime at, String reason) implements SessionEvent {}
+    record SourceLost(StreamTime at, String reason) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.sourceLost(this);
+        }
+    }
 
     /** A microphone listens again. */
-    record SourceFound(StreamTime at, String name) implements SessionEvent {}
+    record SourceFound(StreamTime at, String name) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.sourceFound(this);
+        }
+    }
 
     /** The take's audio can no longer be written; following goes on. */
-    record RecordingFailed(StreamTime at, String reason) implements SessionEvent {}
+    record RecordingFailed(StreamTime at, String reason) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.recordingFailed(this);
+        }
+    }
 
     /** The presenter or producer holds the take. */
-    record Held(StreamTime at) implements SessionEvent {}
+    record Held(StreamTime at) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.held(this);
+        }
+    }
 
     /** The take goes on after a hold. */
-    record Resumed(StreamTime at) implements SessionEvent {}
+    record Resumed(StreamTime at) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.resumed(this);
+        }
+    }
 }

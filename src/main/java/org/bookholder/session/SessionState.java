@@ -2,13 +2,17 @@ package org.bookholder.session;
 
 import java.time.Instant;
 import java.util.List;
+import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.fatigue.FatigueReport;
 import org.bookholder.follow.Aside;
 import org.bookholder.follow.FollowState;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.pace.PaceReading;
+import org.bookholder.pace.PaceRules;
 import org.bookholder.script.Script;
+import org.bookholder.script.ScriptLine;
 import org.bookholder.timing.StreamTime;
+import org.pcollections.PVector;
 
 /**
  * Where a session stands: what every view shows and every file is written from. Immutable.
@@ -27,6 +31,7 @@ import org.bookholder.timing.StreamTime;
  * @param fatigue where the session stands against its limits
  * @param sound the sound of the last second
  * @param trouble what is wrong with microphone or recording now; empty if nothing is
+ * @param tallies what is kept to go on from here, of no interest to views
  */
 public record SessionState(
         Script script,
@@ -42,12 +47,47 @@ public record SessionState(
         PaceReading pace,
         FatigueReport fatigue,
         Sound sound,
-        String trouble) {
-    /** Copies the lists. */
+        String trouble,
+        Tallies tallies) {
+    /** Copies the lists, except those that share their unchanged parts with the state before. */
     public SessionState {
-        takes = List.copyOf(takes);
-        lines = List.copyOf(lines);
-        asides = List.copyOf(asides);
+        takes = kept(takes);
+        lines = kept(lines);
+        asides = kept(asides);
+    }
+
+    /** A state to show; events applied to it begin with new tallies. */
+    public SessionState(
+            Script script,
+            StreamTime now,
+            List<Take> takes,
+            boolean rolling,
+            ReadingPosition position,
+            Mover mover,
+            FollowState follow,
+            boolean held,
+            List<LineNotes> lines,
+            List<Aside> asides,
+            PaceReading pace,
+            FatigueReport fatigue,
+            Sound sound,
+            String trouble) {
+        this(
+                script,
+                now,
+                takes,
+                rolling,
+                position,
+                mover,
+                follow,
+                held,
+                lines,
+                asides,
+                pace,
+                fatigue,
+                sound,
+                trouble,
+                Tallies.begin(script, PaceRules.defaults(), FatigueLimits.defaults()));
     }
 
     /**
@@ -78,9 +118,30 @@ public record SessionState(
 
     /** The word count as spoken that lies before the reading position. */
     public int wordsBefore() {
-        return script.lines().stream()
-                .limit(position.line() - 1L)
-                .mapToInt(l -> l.spokenWords())
-                .sum();
+        return tallies.counts().before(position);
+    }
+
+    /** The word count as spoken of the whole lesson. */
+    public int wordsTotal() {
+        return tallies.counts().total();
+    }
+
+    /** Line {@code number} of the script, from 1. */
+    public ScriptLine line(int number) {
+        return tallies.counts().line(number);
+    }
+
+    /** Whether the position lies past the last line. */
+    public boolean finished() {
+        return position.line() > tallies.counts().lines();
+    }
+
+    /** How many events led here: two states of one session with the same count are the same. */
+    public long revision() {
+        return tallies.revision();
+    }
+
+    private static <T> List<T> kept(List<T> list) {
+        return list instanceof PVector ? list : List.copyOf(list);
     }
 }

@@ -1,0 +1,295 @@
+package org.bookholder.session;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.bookholder.fatigue.FatigueClocks.Doing;
+import org.bookholder.fatigue.FatigueLog;
+import org.bookholder.follow.Aside;
+import org.bookholder.follow.Attempt;
+import org.bookholder.follow.FollowState;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.pace.PaceLog;
+import org.bookholder.pace.PaceOfLine;
+import org.bookholder.pace.TakeTime;
+import org.bookholder.pace.TakeTime.Span;
+import org.bookholder.pace.WordTally;
+import org.bookholder.session.SessionState.Sound;
+import org.bookholder.session.SessionState.Take;
+import org.bookholder.timing.StreamTime;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
+
+/** A state while one event is worked into it; lives no longer than that. */
+final class Draft implements SessionEvent.Handler {
+    private final SessionState from;
+    private final Tallies kept;
+    private StreamTime now;
+    private PVector<Take> takes;
+    private boolean rolling;
+    private ReadingPosition position;
+    private Mover mover;
+    private FollowState follow;
+    private boolean held;
+    private PVector<Aside> asides;
+    private Sound sound;
+    private PaceLog pace;
+    private FatigueLog fatigue;
+    private LineBook book;
+    private boolean begun;
+    private PVector<Span> holds;
+    private StreamTime heldSince;
+    private Optional<Instant> cut;
+    private String sourceTrouble;
+    private String recordingTrouble;
+
+    Draft(SessionState state) {
+        from = state;
+        kept = state.tallies();
+        now = state.now();
+        takes = TreePVector.from(state.takes());
+        rolling = state.rolling();
+        position = state.position();
+        mover = state.mover();
+        follow = state.follow();
+        held = state.held();
+        asides = TreePVector.from(state.asides());
+        sound = state.sound();
+        pace = kept.pace();
+        fatigue = kept.fatigue();
+        book = kept.book();
+        begun = kept.begun();
+        holds = kept.holds();
+        heldSince = kept.heldSince();
+        cut = kept.cut();
+        sourceTrouble = kept.sourceTrouble();
+        recordingTrouble = kept.recordingTrouble();
+    }
+
+    /** Lets time pass as it was spent until now; an event that comes late does not turn it back. */
+    void passTo(StreamTime at) {
+        if (!now.isBefore(at)) {
+            return;
+        }
+        if (rolling) {
+            boolean reading = !held && !finished();
+            if (reading && follow == FollowState.FOLLOWING) {
+                pace = pace.advance(at.since(now));
+            }
+            Doing doing = held ? Doing.RESTING : reading && begun ? Doing.READING : Doing.STANDING_BY;
+            fatigue = fatigue.advance(at.toDuration().minus(now.toDuration()), doing);
+            Take take = takes.get(takes.size() - 1);
+            takes = takes.with(takes.size() - 1, new Take(take.number(), take.start(), at, take.when(), take.audio()));
+        }
+        now = at;
+    }
+
+    @Override
+    public void opened(SessionEvent.Opened event) {
+        cutIfRolling();
+    }
+
+    @Override
+    public void takeStarted(SessionEvent.TakeStarted event) {
+        cutIfRolling();
+        cut.map(c -> Duration.between(c, event.when()))
+                .filter(rest -> !rest.isNegative())
+                .ifPresent(rest -> fatigue = fatigue.advance(rest, Doing.RESTING));
+        takes = takes.plus(new Take(event.take(), now, now, event.when(), event.audio()));
+        rolling = true;
+        begun = false;
+        position = event.from();
+        mover = Mover.VOICE;
+        follow = FollowState.FOLLOWING;
+        pace = pace.takeChanged(event.take());
+        recordingTrouble = "";
+        if (!event.audio().isEmpty()) {
+            sourceTrouble = "";
+        }
+    }
+
+    @Override
+    public void takeEnded(SessionEvent.TakeEnded event) {
+        endTake(event.when());
+    }
+
+    /** The program ended without cutting the take: it ran as long as there is audio. */
+    private void cutIfRolling() {
+        if (rolling) {
+            Take take = takes.get(takes.size() - 1);
+            endTake(take.when().plus(take.end().since(take.start()).toDuration()));
+        }
+    }
+
+    private void endTake(Instant when) {
+        endHold();
+        rolling = false;
+        cut = Optional.of(when);
+        follow = FollowState.FOLLOWING;
+        pace = pace.takeChanged(pace.take());
+    }
+
+    @Override
+    public void positionMoved(SessionEvent.PositionMoved event) {
+        boolean jump = event.wordsRead() == 0;
+        begun |= rolling && !(jump && event.mover() == Mover.VOICE);
+        position = event.position();
+        mover = event.mover();
+        if (rolling && !held && mover != Mover.HAND) {
+            pace = pace.read(event.wordsRead());
+        }
+        // Lines that the voice reads one after another await their attempts; those that it left out do not. A hand may
+        // move past lines for any reason.
+        if (jump) {
+            book = book.passing(mover == Mover.VOICE ? position.line() - 1 : 0);
+        }
+    }
+
+    @Override
+    public void followChanged(SessionEvent.FollowChanged event) {
+        follow = event.state();
+    }
+
+    @Override
+    public void attemptSettled(SessionEvent.AttemptSettled event) {
+        Attempt attempt = event.attempt();
+        takeBack(book.attempt(attempt.take(), attempt.ordinal()));
+        add(attempt);
+    }
+
+    @Override
+    public void takeSettled(SessionEvent.TakeSettled event) {
+        takeBack(book.attempts(event.take()));
+        event.attempts().forEach(this::add);
+        book = book.passing(0);
+        List<Aside> all = new ArrayList<>(event.asides());
+        asides.stream().filter(a -> a.take() != event.take()).forEach(all::add);
+        all.sort(Comparator.comparing(Aside::start));
+        asides = TreePVector.from(all);
+        long words = event.attempts().stream()
+                .mapToLong(a -> measure(a).spoken().words())
+                .sum();
+        StreamTime time = TakeTime.of(event.attempts(), event.asides(), holds);
+        pace = pace.settle(event.take(), WordTally.of(words, time));
+    }
+
+    private void add(Attempt attempt) {
+        book = book.with(attempt);
+        PaceOfLine measured = measure(attempt);
+        pace = pace.plus(measured);
+        fatigue = fatigue.plus(attempt, measured);
+    }
+
+    private void takeBack(List<Attempt> attempts) {
+        book = book.without(attempts);
+        for (Attempt attempt : attempts) {
+            PaceOfLine measured = measure(attempt);
+            pace = pace.minus(measured);
+            fatigue = fatigue.minus(attempt, measured);
+        }
+    }
+
+    private PaceOfLine measure(Attempt attempt) {
+        return PaceOfLine.of(
+                kept.counts().line(attempt.line()), attempt, pace.rules().pause());
+    }
+
+    @Override
+    public void pickupMarked(SessionEvent.PickupMarked event) {
+        book = book.marked(event.at(), event.line(), event.note());
+    }
+
+    @Override
+    public void soundMeasured(SessionEvent.SoundMeasured event) {
+        sound = new Sound(event.rms(), event.peak(), sound.clipped() + event.clipped(), sound.lost());
+    }
+
+    @Override
+    public void samplesLost(SessionEvent.SamplesLost event) {
+        sound = new Sound(
+                sound.rms(), sound.peak(), sound.clipped(), sound.lost().plus(event.length()));
+    }
+
+    @Override
+    public void sourceLost(SessionEvent.SourceLost event) {
+        sourceTrouble = "No sound comes in (" + event.reason() + "); the take goes on by hand.";
+    }
+
+    @Override
+    public void sourceFound(SessionEvent.SourceFound event) {
+        sourceTrouble = "";
+    }
+
+    @Override
+    public void recordingFailed(SessionEvent.RecordingFailed event) {
+        recordingTrouble = "This take is no longer recorded (" + event.reason() + ").";
+    }
+
+    @Override
+    public void held(SessionEvent.Held event) {
+        if (rolling && !held) {
+            held = true;
+            heldSince = now;
+        }
+    }
+
+    @Override
+    public void resumed(SessionEvent.Resumed event) {
+        endHold();
+    }
+
+    private void endHold() {
+        if (held) {
+            held = false;
+            holds = holds.plus(new Span(heldSince, now));
+        }
+    }
+
+    private boolean finished() {
+        return position.line() > kept.counts().lines();
+    }
+
+    SessionState toState() {
+        int target = from.script().settings().targetPace();
+        pace = pace.shown(target);
+        Tallies tallies = new Tallies(
+                kept.counts(),
+                pace,
+                fatigue,
+                book,
+                begun,
+                holds,
+                heldSince,
+                cut,
+                sourceTrouble,
+                recordingTrouble,
+                kept.revision() + 1);
+        return new SessionState(
+                from.script(),
+                now,
+                takes,
+                rolling,
+                position,
+                mover,
+                follow,
+                held,
+                book.lines(),
+                asides,
+                pace.reading(kept.counts().before(position), kept.counts().total(), target),
+                fatigue.report(now),
+                sound,
+                trouble(),
+                tallies);
+    }
+
+    private String trouble() {
+        return Stream.of(sourceTrouble, recordingTrouble)
+                .filter(t -> !t.isEmpty())
+                .collect(Collectors.joining(" "));
+    }
+}

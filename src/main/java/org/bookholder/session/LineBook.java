@@ -1,0 +1,103 @@
+package org.bookholder.session;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.bookholder.follow.Attempt;
+import org.bookholder.timing.StreamTime;
+import org.pcollections.HashTreePMap;
+import org.pcollections.PMap;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
+
+/**
+ * The notes of all lines, kept so that changing one costs the same in a script of any length.
+ *
+ * @param lines notes in script order
+ * @param where for each take the lines of its attempts, by ordinal
+ * @param furthest the last line that has an attempt, 0 if none has
+ * @param passed the last line that the voice has passed without reading it, as far as is known
+ */
+record LineBook(PVector<LineNotes> lines, PMap<Integer, PMap<Integer, Integer>> where, int furthest, int passed) {
+    static LineBook blank(int lines) {
+        return new LineBook(
+                TreePVector.from(IntStream.rangeClosed(1, lines)
+                        .mapToObj(LineNotes::unread)
+                        .toList()),
+                HashTreePMap.empty(),
+                0,
+                0);
+    }
+
+    /** The attempt known under this take and ordinal, or an empty list. */
+    List<Attempt> attempt(int take, int ordinal) {
+        Integer line = ordinals(where, take).get(ordinal);
+        return line == null
+                ? List.of()
+                : lines.get(line - 1).attempts().stream()
+                        .filter(a -> a.take() == take && a.ordinal() == ordinal)
+                        .toList();
+    }
+
+    /** All attempts of a take, in no certain order. */
+    List<Attempt> attempts(int take) {
+        return ordinals(where, take).keySet().stream()
+                .flatMap(o -> attempt(take, o).stream())
+                .toList();
+    }
+
+    /** With an attempt of which none is known under the same take and ordinal. */
+    LineBook with(Attempt attempt) {
+        int line = attempt.line();
+        if (line < 1 || line > lines.size()) {
+            throw new IllegalArgumentException("line (" + line + ") must be from 1 to " + lines.size());
+        }
+        return replaced(
+                lines.with(line - 1, lines.get(line - 1).with(attempt)),
+                where.plus(attempt.take(), ordinals(where, attempt.take()).plus(attempt.ordinal(), line)),
+                Math.max(furthest, line),
+                passed);
+    }
+
+    /** Without attempts that are known. */
+    LineBook without(Collection<Attempt> attempts) {
+        PVector<LineNotes> notes = lines;
+        PMap<Integer, PMap<Integer, Integer>> places = where;
+        for (Attempt a : attempts) {
+            notes = notes.with(a.line() - 1, notes.get(a.line() - 1).without(a.take(), a.ordinal()));
+            places = places.plus(a.take(), ordinals(places, a.take()).minus(a.ordinal()));
+        }
+        int last = furthest;
+        while (last > 0 && notes.get(last - 1).attempts().isEmpty()) {
+            last--;
+        }
+        return replaced(notes, places, last, passed);
+    }
+
+    /** With the voice known to have passed lines up to {@code line}. */
+    LineBook passing(int line) {
+        return line == passed ? this : replaced(lines, where, furthest, line);
+    }
+
+    /** With a mark; one past the last line is of the last line. */
+    LineBook marked(StreamTime at, int line, String note) {
+        int index = Math.min(line, lines.size()) - 1;
+        return new LineBook(lines.with(index, lines.get(index).marked(at, note)), where, furthest, passed);
+    }
+
+    private LineBook replaced(
+            PVector<LineNotes> notes, PMap<Integer, PMap<Integer, Integer>> places, int nowFurthest, int nowPassed) {
+        int before = Math.max(furthest, passed);
+        int now = Math.max(nowFurthest, nowPassed);
+        PVector<LineNotes> reached = notes;
+        for (int index = Math.min(before, now); index < Math.max(before, now); index++) {
+            reached = reached.with(index, reached.get(index).reached(index < now));
+        }
+        return new LineBook(reached, places, nowFurthest, nowPassed);
+    }
+
+    private static PMap<Integer, Integer> ordinals(PMap<Integer, PMap<Integer, Integer>> places, int take) {
+        PMap<Integer, Integer> ordinals = places.get(take);
+        return ordinals == null ? HashTreePMap.empty() : ordinals;
+    }
+}
