@@ -1,0 +1,47 @@
+package org.bookholder.view;
+
+/** What a presenter can do in the reading window with one key, a clicker or a pedal. */
+public enum Action {
+    /** Hold the take, or go on. */
+    HOLD,
+    /** To the start of the line, or of the one before. */
+    BACK_LINE,
+    /** To the next line. */
+    FORWARD_LINE,
+    /** To the start of the paragraph, or of the one before. */
+    BACK_PARAGRAPH,
+    /** One row up, by hand. */
+    ROW_UP,
+    /** One row down, by hand. */
+    ROW_DOWN,
+    /** Mark the line just read as a pickup. */
+    MARK_PICKUP,
+    /** Cut, and roll the next take from the start of the line. */
+    NEXT_TAKE,
+    /** End the take. */
+    CUT,
+    /** Larger type. */
+    LARGER,
+    /** Smaller type. */
+    SMALLER,
+    /** More words to a row. */
+    WIDER,
+    /** Fewer words to a row. */
+    NARROWER,
+    /** Swap left and right for a pane of glass. */
+    GLASS,
+    /** Turn top to bottom. */
+    UPSIDE_DOWN,
+    /** Choose what moves the text: voice, steady pace, hand. */
+    WAY,
+    /** Full screen, or a window. */
+    FULL_SCREEN,
+    /** Show or hide pace, figures and pickups beside the text. */
+    CUES,
+    /** Show or put away the pickup list. */
+    PICKUPS,
+    /** Show or put away the keys. */
+    KEYS,
+    /** End the session; asks again while a take is rolling. */
+    QUIT
+}

@@ -1,0 +1,85 @@
+package org.bookholder.view;
+
+/**
+ * Where things stand in a picture of a certain size. All lengths in pixels, y downwards from the top.
+ *
+ * @param width of the picture
+ * @param height of the picture
+ * @param em type size of the script
+ * @param pitch distance from row to row
+ * @param columnLeft where rows begin
+ * @param columnWidth how long a row may be
+ * @param eyeLine middle of the row being read
+ * @param small type size of figures at the edges
+ * @param margin distance of figures from the edges
+ */
+public record Geometry(
+        int width,
+        int height,
+        double em,
+        double pitch,
+        double columnLeft,
+        double columnWidth,
+        double eyeLine,
+        double small,
+        double margin) {
+    /** WCAG 2.2, 1.4.8: line spacing is at least space and a half. */
+    static final double PITCH_EMS = 1.5;
+
+    /** Screens of unknown size are taken for one of 24 inches. */
+    static final double USUAL_SCREEN_HEIGHT = 300;
+
+    /** Ems of a word and its space, on average, measured over running English text in Inter SemiBold. */
+    private static final double WORD_EMS = 2.75;
+
+    private static final double MOST_COLUMN = 0.7;
+    private static final double MOST_EM = 0.16;
+
+    /**
+     * Lays out a picture.
+     *
+     * @param settings what the presenter wants
+     * @param monitorHeight height of the monitor's picture in mm as it reports it, 0 if it does not
+     * @param screenPixels height of the whole monitor in pixels, which the physical sizes refer to
+     * @param width of the picture
+     * @param height of the picture
+     */
+    static Geometry of(WindowSettings settings, double monitorHeight, int screenPixels, int width, int height) {
+        double screen = settings.screenHeight().orElse(monitorHeight > 0 ? monitorHeight : USUAL_SCREEN_HEIGHT);
+        double capital = TypeSize.capitalHeight(settings.distance(), settings.arcMinutes());
+        double wanted = settings.size().orElseGet(() -> TypeSize.em(capital, screen, screenPixels));
+        double em = Math.max(8, Math.min(Math.min(wanted, MOST_EM * height), 0.08 * width));
+        double column = Math.min(MOST_COLUMN * width, settings.columnWords() * WORD_EMS * em);
+        double small = Math.max(10, Math.min(0.42 * em, Math.min(height / 32.0, width / 52.0)));
+        return new Geometry(
+                width,
+                height,
+                em,
+                PITCH_EMS * em,
+                Math.rint((width - column) / 2),
+                column,
+                settings.eyeLine() * height,
+                small,
+                Math.rint(0.035 * height));
+    }
+
+    /** Where the foot of the picture begins: rows have faded out above it. */
+    public double footTop() {
+        return height - 2.4 * small - margin;
+    }
+
+    /** Middle of the figures at the foot, and height of the lesson's thread. */
+    public double footLine() {
+        return height - margin;
+    }
+
+    /** Middle of the figures at the head. */
+    public double headLine() {
+        return margin;
+    }
+
+    /** Where rows end at the right. */
+    public double columnRight() {
+        return columnLeft + columnWidth;
+    }
+}

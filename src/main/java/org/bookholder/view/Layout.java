@@ -1,0 +1,185 @@
+package org.bookholder.view;
+
+import java.util.List;
+import org.bookholder.follow.ReadingPosition;
+
+/**
+ * A script in rows, and the ways between a place in the script and a height in the layout. Heights are in pixels from
+ * the layout's top; finding a row takes time that grows with the logarithm of their count.
+ */
+public final class Layout {
+    private final List<Row> rows;
+    private final List<Row> read;
+    private final int spoken;
+    private final double pitch;
+
+    /** Made by {@link Typesetter}. */
+    Layout(List<Row> rows, int spoken, double pitch) {
+        this.rows = List.copyOf(rows);
+        this.read = this.rows.stream().filter(Row::isRead).toList();
+        this.spoken = spoken;
+        this.pitch = pitch;
+    }
+
+    /** All rows from top to bottom. */
+    public List<Row> rows() {
+        return rows;
+    }
+
+    /** The rows that are read aloud. */
+    List<Row> readRows() {
+        return read;
+    }
+
+    /** Distance from row to row in pixels. */
+    double pitch() {
+        return pitch;
+    }
+
+    /** Spoken words in the script. */
+    int spoken() {
+        return spoken;
+    }
+
+    /** The number among the rows that are read, from 0, of the one that holds a position; the last one past the end. */
+    int readRowOf(ReadingPosition position) {
+        int low = 0;
+        int high = read.size() - 1;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (read.get(middle).first().compareTo(position) <= 0) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        while (low > 0
+                && read.get(low - 1).first().equals(position)
+                && read.get(low).first().equals(position)) {
+            low--;
+        }
+        return Math.max(0, low);
+    }
+
+    /** The number among the rows that are read of the one nearest to a height. */
+    int readRowAt(double height) {
+        int low = 0;
+        int high = read.size() - 1;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if ((read.get(middle).middle() + read.get(middle + 1).middle()) / 2 < height) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return Math.max(0, low);
+    }
+
+    /** The first row, of whatever kind, that reaches below a height. */
+    int rowBelow(double height) {
+        int low = 0;
+        int high = rows.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (rows.get(middle).middle() + pitch < height) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /** Spoken words before a position. */
+    int spokenBefore(ReadingPosition position) {
+        if (read.isEmpty()) {
+            return 0;
+        }
+        Row row = read.get(readRowOf(position));
+        int before = row.spokenBefore();
+        for (Piece piece : row.pieces()) {
+            if (new ReadingPosition(piece.line(), piece.word()).compareTo(position) >= 0) {
+                break;
+            }
+            before += piece.spoken();
+        }
+        return before;
+    }
+
+    /** Words of the script, as written, before a position. */
+    int wordsBefore(ReadingPosition position) {
+        if (read.isEmpty()) {
+            return 0;
+        }
+        Row row = read.get(readRowOf(position));
+        for (Piece piece : row.pieces()) {
+            if (new ReadingPosition(piece.line(), piece.word()).compareTo(position) >= 0) {
+                return piece.ordinal();
+            }
+        }
+        return row.pieces().get(row.pieces().size() - 1).ordinal() + 1;
+    }
+
+    /** The number, from 0, of the first word of the script that stands below a row; one past the last at the end. */
+    int wordAfter(Row row) {
+        for (int i = row.index() + 1; i < rows.size(); i++) {
+            if (rows.get(i).isRead()) {
+                return rows.get(i).pieces().get(0).ordinal();
+            }
+        }
+        return Integer.MAX_VALUE;
+    }
+
+    /** The word that is to be spoken after {@code words} spoken words; the last one at the end. */
+    ReadingPosition positionAt(double words) {
+        Row row = rowAtSpoken(words);
+        double before = row.spokenBefore();
+        ReadingPosition found = row.first();
+        for (Piece piece : row.pieces()) {
+            if (before > words + 1e-9) {
+                break;
+            }
+            found = new ReadingPosition(piece.line(), piece.word());
+            before += piece.spoken();
+        }
+        return found;
+    }
+
+    /**
+     * The height that belongs at the eye-line when the word at {@code position} is to be read next. Within a row it
+     * moves on with each word, from half-way to the row before to half-way to the row after, so that following it is
+     * one glide and not a step for each row.
+     */
+    public double aim(ReadingPosition position) {
+        return aimAtSpoken(spokenBefore(position));
+    }
+
+    /** The height that belongs at the eye-line when {@code words} spoken words have been read. */
+    double aimAtSpoken(double words) {
+        if (read.isEmpty()) {
+            return 0;
+        }
+        Row row = rowAtSpoken(words);
+        int number = readRowOf(row.first());
+        double share = row.spoken() == 0 ? 0 : (words - row.spokenBefore()) / row.spoken();
+        double start = number == 0 ? row.middle() : (read.get(number - 1).middle() + row.middle()) / 2;
+        double end =
+                number == read.size() - 1 ? row.middle() : (read.get(number + 1).middle() + row.middle()) / 2;
+        return start + Math.max(0, Math.min(1, share)) * (end - start);
+    }
+
+    private Row rowAtSpoken(double words) {
+        int low = 0;
+        int high = read.size() - 1;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (read.get(middle).spokenBefore() <= words) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return read.get(low);
+    }
+}

@@ -1,0 +1,88 @@
+package org.bookholder.view;
+
+import java.util.Optional;
+import org.bookholder.session.SessionState;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which page is shown in place of the script. The pickup list comes by itself when the lesson is over; any page can be
+ * called and put away. Confined to one thread.
+ */
+final class Pages {
+    private static final double FADE_SECONDS = 0.35;
+    private static final double RESTING_SECONDS = 1.2;
+
+    private Kind wanted = Kind.NONE;
+    private boolean over;
+    private double overFor;
+    private @Nullable Page page;
+    private Kind shown = Kind.NONE;
+    private double light;
+    private double scroll;
+
+    /** What can be shown. */
+    enum Kind {
+        NONE,
+        PICKUPS,
+        KEYS
+    }
+
+    /** Shows a page, or puts it away if it is shown. */
+    void toggle(Kind kind) {
+        wanted = wanted == kind ? Kind.NONE : kind;
+        scroll = 0;
+    }
+
+    boolean isShown() {
+        return wanted != Kind.NONE;
+    }
+
+    void scroll(double pixels, Geometry geometry) {
+        double longest = page == null ? 0 : page.longestScroll(geometry);
+        scroll = Math.max(0, Math.min(longest, scroll + pixels));
+    }
+
+    void advance(SessionState state, double seconds, Geometry geometry) {
+        watchTheEnd(state, seconds);
+        double step = seconds / FADE_SECONDS;
+        if (shown == wanted) {
+            light = wanted == Kind.NONE ? 0 : Math.min(1, light + step);
+        } else {
+            light -= step;
+            if (light <= 0 || shown == Kind.NONE) {
+                light = 0;
+                shown = wanted;
+            }
+        }
+        if (shown == Kind.PICKUPS) {
+            page = PickupPage.of(state);
+        } else if (shown == Kind.KEYS) {
+            page = KeyPage.page();
+        }
+        scroll(0, geometry);
+    }
+
+    Optional<ViewModel.PageView> view() {
+        return page == null || shown == Kind.NONE
+                ? Optional.empty()
+                : Optional.of(new ViewModel.PageView(page, scroll, light));
+    }
+
+    /** The end counts once it has lasted a moment: the last word may still be on the tongue. */
+    private void watchTheEnd(SessionState state, double seconds) {
+        boolean readToTheEnd = state.position().line() > state.lines().size();
+        boolean ended = !state.takes().isEmpty() && (!state.rolling() || (readToTheEnd && !state.held()));
+        overFor = ended ? overFor + seconds : 0;
+        if (!over && overFor >= RESTING_SECONDS) {
+            over = true;
+            if (wanted == Kind.NONE) {
+                toggle(Kind.PICKUPS);
+            }
+        } else if (over && !ended) {
+            over = false;
+            if (wanted == Kind.PICKUPS) {
+                toggle(Kind.PICKUPS);
+            }
+        }
+    }
+}

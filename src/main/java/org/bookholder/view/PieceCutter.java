@@ -1,0 +1,98 @@
+package org.bookholder.view;
+
+import java.text.BreakIterator;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.bookholder.script.ScriptLine;
+import org.bookholder.script.ScriptWord;
+import org.bookholder.script.ScriptWord.Emphasis;
+
+/**
+ * Cuts lines and directions into pieces that fit a row.
+ *
+ * @param measure tells lengths
+ * @param column length of a row in ems
+ */
+record PieceCutter(TextMeasure measure, double column) {
+    /** A word may be set this much smaller before it is cut in two. */
+    static final double LEAST_SCALE = 0.7;
+
+    /** The pieces of a line whose first word has the given number in the script. */
+    List<Piece> line(ScriptLine line, int firstOrdinal) {
+        List<Piece> pieces = new ArrayList<>();
+        int number = 1;
+        for (ScriptWord word : line.words()) {
+            double width = measure.advance(word.written(), Face.READING);
+            Piece whole = new Piece(
+                    word.written(),
+                    line.number(),
+                    number,
+                    firstOrdinal + number - 1,
+                    width,
+                    word.spoken().get(0).size(),
+                    SenseBreaks.bond(word),
+                    rule(word.emphasis()));
+            if (width * LEAST_SCALE <= column) {
+                pieces.add(whole);
+            } else {
+                pieces.addAll(cut(whole));
+            }
+            number++;
+        }
+        return pieces;
+    }
+
+    /** The pieces of a direction; {@code scale} is its type size against that of what is read. */
+    List<Piece> direction(String text, double scale) {
+        List<Piece> pieces = new ArrayList<>();
+        for (String word : text.strip().split("\\s+", -1)) {
+            double width = measure.advance(word, Face.DIRECTION) * scale;
+            Piece whole = new Piece(word, 0, 0, -1, width, 0, 0, 0);
+            if (width <= column) {
+                pieces.add(whole);
+            } else {
+                pieces.addAll(cut(whole));
+            }
+        }
+        return pieces;
+    }
+
+    private static int rule(Emphasis emphasis) {
+        return switch (emphasis) {
+            case NONE -> 0;
+            case LIGHT -> 1;
+            case STRONG -> 2;
+        };
+    }
+
+    /** Parts of about equal length, so that no part is a stump. */
+    private List<Piece> cut(Piece whole) {
+        int parts = (int) Math.ceil(whole.width() / (0.85 * column));
+        double each = whole.width() / parts;
+        double perChar = whole.width() / whole.text().length();
+        BreakIterator characters = BreakIterator.getCharacterInstance(Locale.ROOT);
+        characters.setText(whole.text());
+        List<Piece> cut = new ArrayList<>();
+        int from = 0;
+        while (from < whole.text().length()) {
+            int wanted = from + Math.max(1, (int) Math.ceil(each / perChar));
+            int to = wanted >= whole.text().length() ? whole.text().length() : characters.following(wanted - 1);
+            cut.add(part(whole, from, to, perChar));
+            from = to;
+        }
+        return cut;
+    }
+
+    private static Piece part(Piece whole, int from, int to, double perChar) {
+        return new Piece(
+                whole.text().substring(from, to),
+                whole.line(),
+                whole.word(),
+                whole.ordinal(),
+                (to - from) * perChar,
+                from == 0 ? whole.spoken() : 0,
+                to == whole.text().length() ? whole.bond() : 0,
+                whole.rule());
+    }
+}

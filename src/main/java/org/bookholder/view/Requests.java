@@ -1,0 +1,137 @@
+package org.bookholder.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.session.Command;
+import org.bookholder.session.Mover;
+import org.bookholder.session.SessionState;
+
+/** Turns what the presenter asks for into commands to the session and other settings. Confined to one thread. */
+final class Requests {
+    private static final double LARGER = 1.08;
+    private static final double SECONDS = 2.5;
+    private static final double QUESTION_SECONDS = 4;
+
+    private final Consumer<WindowSettings> apply;
+    private final Messages messages;
+    private final Pages pages;
+    private final List<Command> commands = new ArrayList<>();
+    private boolean closing;
+
+    Requests(Consumer<WindowSettings> apply, Messages messages, Pages pages) {
+        this.apply = apply;
+        this.messages = messages;
+        this.pages = pages;
+    }
+
+    boolean closing() {
+        return closing;
+    }
+
+    void drainTo(Consumer<Command> receiver) {
+        commands.forEach(receiver);
+        commands.clear();
+    }
+
+    void act(Action action, SessionState state, WindowSettings settings, Steering steering) {
+        switch (action) {
+            case HOLD -> commands.add(state.held() ? new Command.Resume() : new Command.Hold());
+            case BACK_LINE, FORWARD_LINE, BACK_PARAGRAPH, ROW_UP, ROW_DOWN -> move(action, state, steering);
+            case MARK_PICKUP -> markPickup(steering.current(state), state);
+            case NEXT_TAKE -> nextTake(steering.current(state), state);
+            case CUT -> commands.add(new Command.Cut());
+            case LARGER -> resize(settings.scaled(LARGER));
+            case SMALLER -> resize(settings.scaled(1 / LARGER));
+            case WIDER -> column(settings.withColumnWords(settings.columnWords() + 1));
+            case NARROWER -> column(settings.withColumnWords(settings.columnWords() - 1));
+            case GLASS ->
+                change(settings.withMirrored(!settings.mirrored()), "mirrored for glass", settings.mirrored());
+            case UPSIDE_DOWN ->
+                change(settings.withUpsideDown(!settings.upsideDown()), "upside down", settings.upsideDown());
+            case CUES -> change(settings.withCues(!settings.cues()), "cues", settings.cues());
+            case WAY -> way(settings, state);
+            case PICKUPS -> pages.toggle(Pages.Kind.PICKUPS);
+            case KEYS -> pages.toggle(Pages.Kind.KEYS);
+            case QUIT -> quit(state);
+            case FULL_SCREEN -> throw new IllegalArgumentException("action (" + action + ") is the window's own");
+        }
+    }
+
+    private void move(Action action, SessionState state, Steering steering) {
+        ReadingPosition from = steering.current(state);
+        switch (action) {
+            case BACK_LINE -> steering.goTo(Places.lineBack(state.script(), from));
+            case FORWARD_LINE -> steering.goTo(Places.lineForward(state.script(), from));
+            case BACK_PARAGRAPH -> steering.goTo(Places.paragraphBack(state.script(), from));
+            default -> steering.toRow(action == Action.ROW_UP ? -1 : 1);
+        }
+    }
+
+    private void markPickup(ReadingPosition at, SessionState state) {
+        int line = Places.lineJustRead(state.script(), at);
+        commands.add(new Command.MarkPickup(line, ""));
+        messages.say("line " + line + " marked", SECONDS);
+    }
+
+    private void nextTake(ReadingPosition at, SessionState state) {
+        commands.add(new Command.NextTake(Places.lineStart(state.script(), at)));
+    }
+
+    private void quit(SessionState state) {
+        boolean asked = messages.text().equals(question());
+        if (state.rolling() && !asked) {
+            messages.say(question(), QUESTION_SECONDS);
+        } else {
+            commands.add(new Command.Quit());
+            closing = true;
+        }
+    }
+
+    private static String question() {
+        return "a take is rolling: Esc again ends the session";
+    }
+
+    private void way(WindowSettings settings, SessionState state) {
+        Mover next = switch (settings.way()) {
+            case VOICE -> Mover.STEADY;
+            case STEADY -> Mover.HAND;
+            case HAND -> Mover.VOICE;
+        };
+        apply.accept(settings.withWay(next));
+        int pace = state.script().settings().targetPace();
+        messages.say(
+                switch (next) {
+                    case VOICE -> "moved by voice";
+                    case STEADY -> "moved steadily, " + pace + " words a minute";
+                    case HAND -> "moved by hand";
+                },
+                SECONDS);
+    }
+
+    private void resize(WindowSettings changed) {
+        apply.accept(changed);
+        messages.say(
+                changed.size().isPresent()
+                        ? String.format(
+                                Locale.ROOT, "text %.0f pixels", changed.size().getAsDouble())
+                        : String.format(
+                                Locale.ROOT,
+                                "capitals %.0f minutes of arc at %.1f m",
+                                changed.arcMinutes(),
+                                changed.distance() / 1000),
+                SECONDS);
+    }
+
+    private void column(WindowSettings changed) {
+        apply.accept(changed);
+        messages.say("about " + changed.columnWords() + " words to a row", SECONDS);
+    }
+
+    private void change(WindowSettings changed, String what, boolean before) {
+        apply.accept(changed);
+        messages.say(before ? what + ": off" : what + ": on", SECONDS);
+    }
+}

@@ -1,0 +1,167 @@
+package org.bookholder.view;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.script.Script;
+import org.bookholder.session.Command;
+import org.bookholder.session.SessionState;
+
+/**
+ * The reading window without a window: lets time pass, takes what the presenter does, and gives the picture to draw.
+ * Knows no clock. Confined to one thread.
+ */
+public final class Scene {
+    private static final double SINKING_SECONDS = 0.11;
+    private static final int SINKING_WORDS = 6;
+
+    private final Script script;
+    private final TextMeasure measure;
+    private final Requests requests;
+    private final Pages pages = new Pages();
+    private final Messages messages = new Messages();
+    private WindowSettings settings;
+    private Screen screen;
+    private Geometry geometry;
+    private Layout layout;
+    private final Steering steering;
+    private Motion motion;
+    private double sunk;
+    private PaceCue pace = PaceCue.NONE;
+    private BreakNotice rest = BreakNotice.NONE;
+    private Readouts readouts = Readouts.NONE;
+
+    /**
+     * A picture's size.
+     *
+     * @param width in pixels
+     * @param height in pixels
+     * @param monitorPixels height of the whole monitor in pixels
+     * @param monitorHeight height of the monitor's picture in mm as it reports it, 0 if it does not
+     */
+    public record Screen(int width, int height, int monitorPixels, double monitorHeight) {}
+
+    /** Sets up the scene for a script; {@code from} is where reading begins. */
+    public Scene(Script script, WindowSettings settings, TextMeasure measure, Screen screen, ReadingPosition from) {
+        this.script = script;
+        this.settings = settings;
+        this.measure = measure;
+        this.screen = screen;
+        geometry = geometry(settings, screen);
+        layout = Typesetter.set(script, geometry, measure);
+        steering = new Steering(layout, settings.way(), from);
+        motion = Motion.restingAt(steering.aim());
+        sunk = layout.wordsBefore(from);
+        requests = new Requests(this::apply, messages, pages);
+    }
+
+    /** Where things stand. */
+    public Geometry geometry() {
+        return geometry;
+    }
+
+    /** How the presenter wants the window now. */
+    public WindowSettings settings() {
+        return settings;
+    }
+
+    /** The rows. */
+    public Layout layout() {
+        return layout;
+    }
+
+    /** Whether the presenter asked to end the session and meant it. */
+    public boolean closing() {
+        return requests.closing();
+    }
+
+    /** Takes a new size of the picture; the place at the eye-line stays. */
+    public void resize(Screen newScreen) {
+        if (!newScreen.equals(screen)) {
+            screen = newScreen;
+            relayout();
+        }
+    }
+
+    /** Does what the presenter asked for. */
+    public void act(Action action, SessionState state) {
+        requests.act(action, state, settings, steering);
+    }
+
+    /** Moves the text, or the page on top of it, by hand; in rows, positive to what comes next. */
+    public void scroll(double rows) {
+        if (pages.isShown()) {
+            pages.scroll(rows * geometry.pitch() / 2, geometry);
+        } else {
+            steering.byHand(rows);
+        }
+    }
+
+    /** Hands over what the session is to be told. */
+    public void drainTo(Consumer<Command> receiver) {
+        steering.drainTo(receiver);
+        requests.drainTo(receiver);
+    }
+
+    /** Lets {@code seconds} pass and gives the picture of {@code state}. */
+    public ViewModel advance(SessionState state, double seconds) {
+        steering.advance(state, seconds);
+        motion = motion.after(steering.aim(), seconds, geometry.pitch());
+        sink(layout.wordsBefore(state.position()), seconds);
+        boolean reading = state.rolling() && !state.held();
+        double live = reading ? state.pace().live() : Double.NaN;
+        pace = pace.after(live, state.script().settings().targetPace(), seconds);
+        rest = rest.next(state.fatigue(), state.position().line(), reading);
+        readouts = readouts.next(state);
+        messages.advance(seconds);
+        pages.advance(state, seconds, geometry);
+        return ViewModels.of(state, layout, geometry, moment(), settings);
+    }
+
+    /** Lets everything come to rest and gives the picture: for documents and tests. */
+    public ViewModel settle(SessionState state) {
+        ViewModel view = advance(state, 0);
+        for (int i = 0; i < 240; i++) {
+            view = advance(state, 1.0 / 30);
+        }
+        return view;
+    }
+
+    private Moment moment() {
+        Optional<ViewModel.PageView> page = pages.view();
+        return new Moment(motion, sunk, pace, rest, readouts, messages.text(), messages.light(), page);
+    }
+
+    /** A word that was spoken sinks back in a tenth of a second; after a jump all is as it is. */
+    private void sink(int words, double seconds) {
+        if (Math.abs(words - sunk) > SINKING_WORDS) {
+            sunk = words;
+        } else {
+            sunk += (words - sunk) * (1 - Math.exp(-seconds / SINKING_SECONDS));
+            sunk = Math.abs(words - sunk) < 0.01 ? words : sunk;
+        }
+    }
+
+    private void apply(WindowSettings changed) {
+        boolean otherLayout = !geometry(changed, screen).equals(geometry);
+        if (changed.way() != settings.way()) {
+            steering.choose(changed.way());
+        }
+        settings = changed;
+        if (otherLayout) {
+            relayout();
+        }
+    }
+
+    private void relayout() {
+        ReadingPosition place = steering.place();
+        geometry = geometry(settings, screen);
+        layout = Typesetter.set(script, geometry, measure);
+        steering.relayout(layout, place);
+        motion = Motion.restingAt(steering.aim());
+    }
+
+    private static Geometry geometry(WindowSettings settings, Screen screen) {
+        return Geometry.of(settings, screen.monitorHeight(), screen.monitorPixels(), screen.width(), screen.height());
+    }
+}

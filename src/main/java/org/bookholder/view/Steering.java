@@ -1,0 +1,225 @@
+package org.bookholder.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.session.Command;
+import org.bookholder.session.Mover;
+import org.bookholder.session.SessionState;
+
+/**
+ * Decides which height belongs at the eye-line: where the voice is, where the steady pace has come to, or where a hand
+ * has put it. The hand always wins; the voice takes over again when it has found its place. Confined to one thread.
+ */
+final class Steering {
+    /** Seconds after a touch in which only the hand moves the text. */
+    static final double HAND_SECONDS = 0.6;
+
+    /** Seconds for which a step back of less than a row is taken for a slip of the follower. */
+    static final double SLIP_SECONDS = 1.2;
+
+    private static final double SLIP_ROWS = 0.8;
+    private static final double REPORT_SECONDS = 0.12;
+    private static final double STARTING_SECONDS = 0.7;
+
+    private Layout layout;
+    private Mover way;
+    private double aim;
+    private ReadingPosition seen = ReadingPosition.START;
+    private ReadingPosition sent = ReadingPosition.START;
+    private int sentRow;
+    private boolean byHand;
+    private double sinceHand = 100;
+    private double sinceSent = 100;
+    private double slipping;
+    private double steadyWords;
+    private double steadySpeed;
+    private final List<Command> commands = new ArrayList<>();
+
+    Steering(Layout layout, Mover way, ReadingPosition from) {
+        this.layout = layout;
+        this.way = way;
+        restAt(from);
+    }
+
+    /** The height to glide to. */
+    double aim() {
+        return aim;
+    }
+
+    /** What moves the text. */
+    Mover way() {
+        return way;
+    }
+
+    /** Words per second at which the steady pace moves now. */
+    double steadySpeed() {
+        return steadySpeed;
+    }
+
+    /** The place at the eye-line. */
+    ReadingPosition place() {
+        return layout.readRows().isEmpty()
+                ? ReadingPosition.START
+                : layout.readRows().get(layout.readRowAt(aim)).first();
+    }
+
+    /** Lets another thing move the text, from where it stands. */
+    void choose(Mover newWay) {
+        way = newWay;
+        byHand = false;
+        steadyWords = spokenAtEyeLine();
+        steadySpeed = 0;
+        sentRow = layout.readRowAt(aim);
+    }
+
+    /** The same place in another layout. */
+    void relayout(Layout newLayout, ReadingPosition place) {
+        layout = newLayout;
+        aim = byHand || way == Mover.HAND ? middleOf(place) : newLayout.aim(place);
+        sentRow = newLayout.readRowOf(place);
+    }
+
+    /** Moves the text by hand, in rows, positive to what comes next. */
+    void byHand(double rows) {
+        takeInHand();
+        double first =
+                layout.readRows().isEmpty() ? 0 : layout.readRows().get(0).middle();
+        double last = layout.readRows().isEmpty()
+                ? 0
+                : layout.readRows().get(layout.readRows().size() - 1).middle();
+        aim = Math.max(first, Math.min(last, aim + rows * layout.pitch()));
+        steadyWords = spokenAtEyeLine();
+    }
+
+    /** Moves the text by hand to the middle of the row that is {@code rows} on from the one at the eye-line. */
+    void toRow(int rows) {
+        takeInHand();
+        if (!layout.readRows().isEmpty()) {
+            int wanted = layout.readRowAt(aim) + rows;
+            int row = Math.max(0, Math.min(layout.readRows().size() - 1, wanted));
+            aim = layout.readRows().get(row).middle();
+            steadyWords = spokenAtEyeLine();
+        }
+    }
+
+    /** Puts the reading position somewhere, and the text with it. */
+    void goTo(ReadingPosition position) {
+        takeInHand();
+        aim = way == Mover.HAND ? middleOf(position) : layout.aim(position);
+        steadyWords = layout.spokenBefore(position);
+        send(position, Mover.HAND);
+    }
+
+    /** Where the presenter is: what was sent a moment ago by hand, else where the session stands. */
+    ReadingPosition current(SessionState state) {
+        return sinceHand < HAND_SECONDS && sinceSent < HAND_SECONDS ? sent : state.position();
+    }
+
+    /** Lets time pass. */
+    void advance(SessionState state, double seconds) {
+        sinceHand += seconds;
+        sinceSent += seconds;
+        adoptMovesOfOthers(state);
+        switch (way) {
+            case VOICE -> followVoice(state, seconds);
+            case STEADY -> goSteadily(state, seconds);
+            case HAND -> report(Mover.HAND);
+        }
+    }
+
+    /** Hands over what the session is to be told. */
+    void drainTo(Consumer<Command> receiver) {
+        commands.forEach(receiver);
+        commands.clear();
+    }
+
+    private void followVoice(SessionState state, double seconds) {
+        if (byHand) {
+            report(Mover.HAND);
+            return;
+        }
+        double wanted = layout.aim(state.position());
+        boolean slip = wanted < aim && aim - wanted < SLIP_ROWS * layout.pitch();
+        slipping = slip ? slipping + seconds : 0;
+        if (!slip || slipping > SLIP_SECONDS) {
+            aim = wanted;
+        }
+    }
+
+    private void goSteadily(SessionState state, double seconds) {
+        boolean going = state.rolling() && !state.held() && sinceHand > HAND_SECONDS;
+        double wanted = going ? state.script().settings().targetPace() / 60.0 : 0;
+        steadySpeed += (wanted - steadySpeed) * (1 - Math.exp(-seconds / STARTING_SECONDS));
+        steadyWords = Math.min(layout.spoken(), steadyWords + steadySpeed * seconds);
+        if (sinceHand > HAND_SECONDS) {
+            aim = layout.aimAtSpoken(steadyWords);
+        }
+        report(sinceHand > HAND_SECONDS ? Mover.STEADY : Mover.HAND);
+    }
+
+    /** Another person, or the voice if it leads, may move the position, too. */
+    private void adoptMovesOfOthers(SessionState state) {
+        if (state.position().equals(seen)) {
+            return;
+        }
+        seen = state.position();
+        if (sinceHand < HAND_SECONDS) {
+            return;
+        }
+        if (state.mover() == Mover.VOICE) {
+            byHand = false;
+        } else if (state.mover() == Mover.HAND && !seen.equals(sent)) {
+            byHand = false;
+            aim = way == Mover.HAND ? middleOf(seen) : layout.aim(seen);
+            steadyWords = layout.spokenBefore(seen);
+            sentRow = layout.readRowOf(seen);
+            sent = seen;
+        }
+    }
+
+    /** Tells the session when another row has come to the eye-line. */
+    private void report(Mover mover) {
+        int row = layout.readRowAt(aim);
+        if (row != sentRow && sinceSent >= REPORT_SECONDS && !layout.readRows().isEmpty()) {
+            send(layout.readRows().get(row).first(), mover);
+        }
+    }
+
+    private void send(ReadingPosition position, Mover mover) {
+        sent = position;
+        sentRow = layout.readRowOf(position);
+        sinceSent = 0;
+        commands.add(new Command.GoTo(position, mover));
+    }
+
+    private void takeInHand() {
+        if (!byHand) {
+            sentRow = layout.readRowAt(aim);
+        }
+        byHand = true;
+        sinceHand = 0;
+    }
+
+    private void restAt(ReadingPosition position) {
+        seen = position;
+        sent = position;
+        aim = way == Mover.HAND ? middleOf(position) : layout.aim(position);
+        steadyWords = layout.spokenBefore(position);
+        sentRow = layout.readRowOf(position);
+    }
+
+    private double middleOf(ReadingPosition position) {
+        return layout.readRows().isEmpty()
+                ? 0
+                : layout.readRows().get(layout.readRowOf(position)).middle();
+    }
+
+    private double spokenAtEyeLine() {
+        if (layout.readRows().isEmpty()) {
+            return 0;
+        }
+        return layout.readRows().get(layout.readRowAt(aim)).spokenBefore();
+    }
+}

@@ -1,0 +1,158 @@
+package org.bookholder.view;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.bookholder.fatigue.BreakAdvice.Urgency;
+import org.bookholder.follow.FollowState;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.SessionState;
+import org.bookholder.view.ViewModel.Caption;
+import org.bookholder.view.ViewModel.Footlights;
+import org.bookholder.view.ViewModel.LessonThread;
+import org.bookholder.view.ViewModel.Reed;
+import org.bookholder.view.ViewModel.RowView;
+import org.bookholder.view.ViewModel.Spot;
+import org.bookholder.view.ViewModel.Stretch;
+
+/** Makes pictures of the reading window from the state of a session. Pure. */
+public final class ViewModels {
+    private ViewModels() {}
+
+    /** The picture of {@code state} at a moment. */
+    public static ViewModel of(
+            SessionState state, Layout layout, Geometry geometry, Moment moment, WindowSettings settings) {
+        List<LineNotes> pickups = state.pickups();
+        boolean cues = settings.cues();
+        double pageLight = moment.page().map(ViewModel.PageView::light).orElse(0.0);
+        return new ViewModel(
+                geometry,
+                rows(layout, geometry, moment, cues ? pickups : List.of()),
+                (1 - moment.motion().veil()) * (1 - pageLight),
+                footlights(state),
+                cues ? Optional.of(reed(moment.pace())) : Optional.empty(),
+                cues ? Optional.of(thread(state, layout, pickups)) : Optional.empty(),
+                captions(state, moment, pickups.size(), cues),
+                cues ? moment.rest().urgency() : Urgency.NONE,
+                moment.page(),
+                settings.mirrored(),
+                settings.upsideDown());
+    }
+
+    private static List<RowView> rows(Layout layout, Geometry geometry, Moment moment, List<LineNotes> pickups) {
+        Set<Integer> marked = new HashSet<>();
+        pickups.forEach(notes -> marked.add(notes.line()));
+        double top = moment.motion().at() - geometry.eyeLine();
+        double bottom = top + geometry.height() + geometry.pitch();
+        List<RowView> views = new ArrayList<>();
+        for (int i = layout.rowBelow(top); i < layout.rows().size(); i++) {
+            Row row = layout.rows().get(i);
+            if (row.middle() > bottom) {
+                break;
+            }
+            boolean dogEar = row.pieces().stream().anyMatch(p -> p.word() == 1 && marked.contains(p.line()));
+            views.add(new RowView(row, row.middle() - top, stretches(layout, row, moment.sunk()), dogEar));
+        }
+        return views;
+    }
+
+    private static List<Stretch> stretches(Layout layout, Row row, double sunk) {
+        if (!row.isRead()) {
+            int rgb = layout.wordAfter(row) < sunk ? Palette.DIRECTION_PAST : Palette.DIRECTION;
+            return List.of(new Stretch(0, row.pieces().size(), rgb));
+        }
+        List<Stretch> stretches = new ArrayList<>();
+        int from = 0;
+        int rgb = colour(row.pieces().get(0), sunk);
+        for (int i = 1; i < row.pieces().size(); i++) {
+            int next = colour(row.pieces().get(i), sunk);
+            if (next != rgb) {
+                stretches.add(new Stretch(from, i, rgb));
+                from = i;
+                rgb = next;
+            }
+        }
+        stretches.add(new Stretch(from, row.pieces().size(), rgb));
+        return stretches;
+    }
+
+    private static int colour(Piece piece, double sunk) {
+        return Palette.mix(Palette.COMING, Palette.SPOKEN, sunk - piece.ordinal());
+    }
+
+    private static Footlights footlights(SessionState state) {
+        if (state.held() || !state.rolling()) {
+            return Footlights.OUTLINES;
+        }
+        return state.follow() == FollowState.LOST ? Footlights.DOTS : Footlights.BARS;
+    }
+
+    private static Reed reed(PaceCue pace) {
+        double lean = pace.lean();
+        int side = lean > 0 ? Palette.FAST : Palette.SLOW;
+        double limit = 0.07 / PaceCue.FULL_LEAN;
+        double share = (Math.abs(lean) - limit) / limit;
+        String figure = pace.figure() > 0 ? Integer.toString(pace.figure()) : "";
+        return new Reed(lean, Palette.mix(Palette.ON_PACE, side, share), figure);
+    }
+
+    private static LessonThread thread(SessionState state, Layout layout, List<LineNotes> pickups) {
+        double whole = Math.max(1, layout.spoken());
+        double read = layout.spokenBefore(state.position()) / whole;
+        return new LessonThread(
+                read,
+                pickups.stream()
+                        .map(n -> layout.spokenBefore(new ReadingPosition(n.line(), 1)) / whole)
+                        .toList());
+    }
+
+    private static List<Caption> captions(SessionState state, Moment moment, int pickups, boolean cues) {
+        List<Caption> captions = new ArrayList<>();
+        if (cues) {
+            add(captions, Readouts.takeText(state), Spot.HEAD_LEFT, Palette.FIGURE);
+            add(captions, pickups == 0 ? "" : Integer.toString(pickups), Spot.HEAD_RIGHT, Palette.DOG_EAR);
+            add(captions, moment.readouts().leftText(), Spot.FOOT_LEFT, Palette.FIGURE);
+            boolean pressing = moment.rest().urgency().compareTo(Urgency.DUE) >= 0;
+            add(captions, moment.rest().text(), Spot.FOOT_RIGHT, pressing ? Palette.ASKING : Palette.DIRECTION);
+        }
+        if (moment.page().isEmpty()) {
+            add(captions, standing(state), Spot.BESIDE, Palette.FOOTLIGHT);
+        }
+        message(state, moment).ifPresent(captions::add);
+        return captions;
+    }
+
+    /** What the presenter asked for comes first, then a trouble, then advice while nobody reads. */
+    private static Optional<Caption> message(SessionState state, Moment moment) {
+        if (!moment.message().isEmpty() && moment.messageLight() > 0) {
+            return Optional.of(new Caption(moment.message(), Spot.MESSAGE, Palette.COMING, moment.messageLight()));
+        }
+        if (!state.trouble().isEmpty()) {
+            return Optional.of(new Caption(state.trouble(), Spot.MESSAGE, Palette.ASKING, 1));
+        }
+        boolean reading = state.rolling() && !state.held();
+        if (!reading && !moment.rest().sentence().isEmpty()) {
+            return Optional.of(new Caption(moment.rest().sentence(), Spot.MESSAGE, Palette.DIRECTION, 1));
+        }
+        return Optional.empty();
+    }
+
+    private static String standing(SessionState state) {
+        if (!state.rolling()) {
+            return state.takes().isEmpty() ? "ready" : "cut";
+        }
+        if (state.held()) {
+            return "held";
+        }
+        return state.follow() == FollowState.LOST ? "listening for the place" : "";
+    }
+
+    private static void add(List<Caption> captions, String text, Spot spot, int rgb) {
+        if (!text.isEmpty()) {
+            captions.add(new Caption(text, spot, rgb, 1));
+        }
+    }
+}

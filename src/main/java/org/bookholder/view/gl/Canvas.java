@@ -1,0 +1,151 @@
+package org.bookholder.view.gl;
+
+import static org.lwjgl.opengl.GL33C.*;
+
+import org.bookholder.view.Palette;
+
+/**
+ * Draws texts and soft-edged shapes with OpenGL 3.3. Coordinates in pixels of the picture, y downwards; colours
+ * 0xRRGGBB with a light of 0 to 1, which on black is the same as opacity. Confined to the thread of the context.
+ */
+final class Canvas {
+    private static final int FLOATS = 8;
+    private static final int MOST_VERTICES = 6 * 512;
+
+    /** Texture coordinate that says: no texture. */
+    private static final float SOLID = -1;
+
+    private final int program = Shaders.program();
+    private final int vertexArray = glGenVertexArrays();
+    private final int vertexBuffer = glGenBuffers();
+    private final int sizeUniform = glGetUniformLocation(program, "size");
+    private final int flipUniform = glGetUniformLocation(program, "flip");
+    private final int fadeUniform = glGetUniformLocation(program, "fade");
+    private final float[] vertices = new float[MOST_VERTICES * FLOATS];
+    private int filled;
+    private int texture;
+
+    Canvas() {
+        glBindVertexArray(vertexArray);
+        glBindBuffer(GL_ARRAY_BUFFER, vertexBuffer);
+        int stride = FLOATS * Float.BYTES;
+        glEnableVertexAttribArray(0);
+        glVertexAttribPointer(0, 2, GL_FLOAT, false, stride, 0);
+        glEnableVertexAttribArray(1);
+        glVertexAttribPointer(1, 2, GL_FLOAT, false, stride, 2L * Float.BYTES);
+        glEnableVertexAttribArray(2);
+        glVertexAttribPointer(2, 4, GL_FLOAT, false, stride, 4L * Float.BYTES);
+    }
+
+    /** Begins a picture on black. */
+    void begin(int width, int height, boolean mirrored, boolean upsideDown) {
+        glViewport(0, 0, width, height);
+        glClearColor(channel(Palette.GROUND, 16), channel(Palette.GROUND, 8), channel(Palette.GROUND, 0), 1);
+        glClear(GL_COLOR_BUFFER_BIT);
+        glUseProgram(program);
+        glBindVertexArray(vertexArray);
+        glBindBuffer(GL_ARRAY_BUFFER, vertexBuffer);
+        glEnable(GL_BLEND);
+        glBlendFunc(GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
+        glUniform2f(sizeUniform, width, height);
+        glUniform2f(flipUniform, mirrored ? -1 : 1, upsideDown ? -1 : 1);
+        noFade(height);
+    }
+
+    /** From here on, what is drawn fades in from {@code top} to {@code topFull} and out to {@code bottom}. */
+    void fade(double top, double topFull, double bottomFull, double bottom) {
+        flush();
+        glUniform4f(fadeUniform, (float) top, (float) topFull, (float) bottomFull, (float) bottom);
+    }
+
+    /** From here on, nothing fades. */
+    void noFade(int height) {
+        fade(-2, -1, height + 1.0, height + 2.0);
+    }
+
+    /** Draws what has been gathered. */
+    void flush() {
+        if (filled > 0) {
+            glBindTexture(GL_TEXTURE_2D, texture);
+            float[] used = java.util.Arrays.copyOf(vertices, filled * FLOATS);
+            glBufferData(GL_ARRAY_BUFFER, used, GL_STREAM_DRAW);
+            glDrawArrays(GL_TRIANGLES, 0, filled);
+            filled = 0;
+        }
+    }
+
+    /**
+     * Draws a text or a part of it.
+     *
+     * @param x where the text begins
+     * @param baseline where it stands
+     * @param from left end of the part, from the text's begin
+     * @param to right end of the part
+     */
+    void text(Texts.Text text, double x, double baseline, double from, double to, int rgb, double light) {
+        if (text.texture() != texture) {
+            flush();
+            texture = text.texture();
+        }
+        double left = x - Raster.MARGIN;
+        double top = baseline - text.baseline();
+        double bottom = top + text.height();
+        double start = Math.max(0, from + Raster.MARGIN);
+        double end = Math.min(text.width(), to + Raster.MARGIN);
+        float u0 = (float) (start / text.width());
+        float u1 = (float) (end / text.width());
+        room(6);
+        vertex(left + start, top, u0, 0, rgb, light);
+        vertex(left + end, top, u1, 0, rgb, light);
+        vertex(left + end, bottom, u1, 1, rgb, light);
+        vertex(left + start, top, u0, 0, rgb, light);
+        vertex(left + end, bottom, u1, 1, rgb, light);
+        vertex(left + start, bottom, u0, 1, rgb, light);
+    }
+
+    /** Draws a whole text. */
+    void text(Texts.Text text, double x, double baseline, int rgb, double light) {
+        text(text, x, baseline, -Raster.MARGIN, text.width(), rgb, light);
+    }
+
+    /** Draws a triangle with hard edges; shapes build their soft ones from it. */
+    void triangle(Point a, Point b, Point c, int rgb) {
+        room(3);
+        vertex(a.x(), a.y(), SOLID, SOLID, rgb, a.light());
+        vertex(b.x(), b.y(), SOLID, SOLID, rgb, b.light());
+        vertex(c.x(), c.y(), SOLID, SOLID, rgb, c.light());
+    }
+
+    /** Lets go of what the context holds for it. */
+    void close() {
+        glDeleteProgram(program);
+        glDeleteBuffers(vertexBuffer);
+        glDeleteVertexArrays(vertexArray);
+    }
+
+    /** A corner and its light, 0 to 1. */
+    record Point(double x, double y, double light) {}
+
+    private void room(int more) {
+        if (filled + more > MOST_VERTICES) {
+            flush();
+        }
+    }
+
+    private void vertex(double x, double y, float u, float v, int rgb, double light) {
+        int at = filled * FLOATS;
+        vertices[at] = (float) x;
+        vertices[at + 1] = (float) y;
+        vertices[at + 2] = u;
+        vertices[at + 3] = v;
+        vertices[at + 4] = channel(rgb, 16);
+        vertices[at + 5] = channel(rgb, 8);
+        vertices[at + 6] = channel(rgb, 0);
+        vertices[at + 7] = (float) light;
+        filled++;
+    }
+
+    private static float channel(int rgb, int shift) {
+        return (rgb >> shift & 255) / 255f;
+    }
+}

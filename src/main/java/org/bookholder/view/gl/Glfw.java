@@ -1,0 +1,81 @@
+package org.bookholder.view.gl;
+
+import static org.lwjgl.glfw.GLFW.GLFW_API_UNAVAILABLE;
+import static org.lwjgl.glfw.GLFW.GLFW_VERSION_UNAVAILABLE;
+import static org.lwjgl.glfw.GLFW.glfwGetError;
+import static org.lwjgl.glfw.GLFW.glfwInit;
+import static org.lwjgl.glfw.GLFW.glfwSetErrorCallback;
+import static org.lwjgl.glfw.GLFW.glfwTerminate;
+
+import java.util.Locale;
+import java.util.Objects;
+import org.bookholder.problem.ProblemException;
+import org.lwjgl.PointerBuffer;
+import org.lwjgl.glfw.GLFWErrorCallback;
+import org.lwjgl.system.MemoryStack;
+import org.lwjgl.system.MemoryUtil;
+
+/** Starts and ends the window library, and puts its errors into words. Main thread only. */
+final class Glfw {
+    private static final String WHERE = "reading window";
+
+    private Glfw() {}
+
+    /** Starts the library; does nothing if it runs. */
+    static void start() throws ProblemException {
+        try {
+            GLFWErrorCallback earlier = glfwSetErrorCallback(null);
+            if (earlier != null) {
+                earlier.free();
+            }
+            if (!glfwInit()) {
+                throw new ProblemException(
+                        "there is no display to open it on (" + lastError() + ")",
+                        WHERE,
+                        "start it in a desktop session, or go on without the window");
+            }
+        } catch (LinkageError e) {
+            throw new ProblemException(
+                    "the window library cannot be loaded (" + e.getMessage() + ")",
+                    WHERE,
+                    "use a build with the libraries for this system, or go on without the window",
+                    e);
+        }
+    }
+
+    /** Ends the library with everything that it holds. */
+    static void end() {
+        glfwTerminate();
+    }
+
+    /** The problem of a window that could not be made. */
+    static ProblemException noWindow() {
+        int code = glfwGetError(null);
+        boolean noGl = code == GLFW_API_UNAVAILABLE || code == GLFW_VERSION_UNAVAILABLE;
+        return new ProblemException(
+                noGl
+                        ? "the display has no OpenGL 3.3 (error 0x" + Integer.toHexString(code) + ")"
+                        : "the window could not be made (error 0x" + Integer.toHexString(code) + ")",
+                WHERE,
+                "install or update the graphics driver, or go on without the window");
+    }
+
+    /** The problem of a context that has no OpenGL 3.3. */
+    static ProblemException noGl(Throwable cause) {
+        return new ProblemException(
+                "the display has no OpenGL 3.3 (" + cause.getMessage() + ")",
+                WHERE,
+                "install or update the graphics driver, or go on without the window",
+                cause);
+    }
+
+    private static String lastError() {
+        try (MemoryStack stack = MemoryStack.stackPush()) {
+            PointerBuffer description = stack.mallocPointer(1);
+            int code = glfwGetError(description);
+            String text = description.get(0) == 0 ? null : MemoryUtil.memUTF8Safe(description.get(0));
+            return String.format(Locale.ROOT, "error 0x%x %s", code, Objects.requireNonNullElse(text, ""))
+                    .trim();
+        }
+    }
+}

@@ -1,0 +1,192 @@
+package org.bookholder.view.gl;
+
+import java.util.List;
+import org.bookholder.view.Face;
+import org.bookholder.view.Geometry;
+import org.bookholder.view.Palette;
+import org.bookholder.view.ViewModel;
+import org.bookholder.view.ViewModel.Caption;
+import org.bookholder.view.ViewModel.Footlights;
+import org.bookholder.view.ViewModel.LessonThread;
+import org.bookholder.view.ViewModel.Reed;
+
+/** Draws what stands beside the text: footlights, reed, dog-ears, the lesson's thread, figures and words. */
+final class MarginPainter {
+    private static final int BLADE_POINTS = 25;
+    private static final double BLADE_BEND = 1.25;
+
+    private final Canvas canvas;
+    private final Shapes shapes;
+    private final Labels labels;
+
+    MarginPainter(Canvas canvas, Shapes shapes, Labels labels) {
+        this.canvas = canvas;
+        this.shapes = shapes;
+        this.labels = labels;
+    }
+
+    void paint(ViewModel view) {
+        Geometry geometry = view.geometry();
+        double light = 1 - view.page().map(ViewModel.PageView::light).orElse(0.0);
+        if (light > 0) {
+            footlights(view.footlights(), geometry, light);
+            view.reed().ifPresent(reed -> reed(reed, geometry, light));
+        }
+        view.thread().ifPresent(thread -> thread(thread, geometry));
+        for (Caption caption : view.captions()) {
+            caption(caption, view);
+        }
+    }
+
+    /** A folded corner of the page, its tip at the top left: the lit flap, and its shade. */
+    void dogEar(double x, double y, double size, double light) {
+        shapes.polygon(Palette.DOG_EAR, light, x, y, x + size, y + size, x, y + size);
+        shapes.polygon(
+                Palette.DOG_EAR_SHADE,
+                light,
+                x,
+                y + size,
+                x + size,
+                y + size,
+                x + 0.42 * size,
+                y + 1.3 * size,
+                x,
+                y + 1.3 * size);
+    }
+
+    private void footlights(Footlights kind, Geometry geometry, double light) {
+        double em = geometry.em();
+        double length = 0.62 * em;
+        double left = geometry.columnLeft() - 0.55 * em - length;
+        double right = geometry.columnRight() + 0.95 * em;
+        for (double x : new double[] {left, right}) {
+            footlight(kind, x, length, Math.max(3, 0.075 * em), geometry.eyeLine(), light);
+        }
+    }
+
+    private void footlight(Footlights kind, double x, double length, double thick, double y, double light) {
+        switch (kind) {
+            case BARS -> shapes.bar(x, x + length, y, thick, Palette.FOOTLIGHT, light);
+            case OUTLINES -> {
+                shapes.bar(x, x + length, y, 2.2 * thick, Palette.FOOTLIGHT, 0.85 * light);
+                double rim = Math.max(1.4, 0.3 * thick);
+                shapes.bar(x + rim, x + length - rim, y, 2.2 * thick - 2 * rim, Palette.GROUND, 1);
+            }
+            case DOTS -> {
+                for (int i = 0; i < 3; i++) {
+                    double radius = 0.8 * thick;
+                    shapes.disc(x + radius + i * (length - 2 * radius) / 2, y, radius, Palette.FOOTLIGHT, light);
+                }
+            }
+        }
+    }
+
+    /** A blade held at its left end: straight and level on pace, bending up when fast, down when slow. */
+    private void reed(Reed reed, Geometry geometry, double light) {
+        double em = geometry.em();
+        double length = Math.min(1.25 * em, 0.42 * geometry.columnLeft());
+        double x = Math.max(geometry.margin(), 0.3 * geometry.columnLeft() - length / 2);
+        double y = geometry.eyeLine();
+        double thick = Math.max(5, 0.17 * em);
+        rest(x, y, length, em, light);
+        double[] points = new double[2 * BLADE_POINTS];
+        double[] widths = new double[BLADE_POINTS];
+        double px = x;
+        double py = y;
+        double step = length / (BLADE_POINTS - 1);
+        for (int i = 0; i < BLADE_POINTS; i++) {
+            double share = i / (BLADE_POINTS - 1.0);
+            points[2 * i] = px;
+            points[2 * i + 1] = py;
+            widths[i] = Math.max(0.4, thick * Math.pow(1 - share, 0.75));
+            double angle = reed.lean() * BLADE_BEND * Math.sqrt(share);
+            px += step * Math.cos(angle);
+            py -= step * Math.sin(angle);
+        }
+        shapes.ribbon(reed.rgb(), light, points, widths);
+        shapes.disc(x, y, 0.5 * thick, reed.rgb(), light);
+        double figureY = y + Math.min(1.25 * em, length) + 0.9 * geometry.small();
+        labels.left(reed.figure(), Face.FIGURE, geometry.small(), x - thick / 2, figureY, Palette.FIGURE, light);
+    }
+
+    /** Where the blade lies when the reading is on pace. */
+    private void rest(double x, double y, double length, double em, double light) {
+        double thick = Math.max(2, 0.028 * em);
+        shapes.bar(x + length + 0.12 * em, x + length + 0.34 * em, y, thick, Palette.FIGURE, 0.8 * light);
+    }
+
+    private void thread(LessonThread thread, Geometry geometry) {
+        double left = geometry.columnLeft();
+        double length = geometry.columnWidth();
+        double y = geometry.footLine();
+        double thick = Math.max(2, 0.0022 * geometry.height());
+        shapes.bar(left, left + length, y, thick, Palette.HAIRLINE, 1);
+        if (thread.read() > 0) {
+            shapes.bar(left, left + Math.max(thick, length * thread.read()), y, 1.6 * thick, Palette.FIGURE, 1);
+        }
+        double size = 0.36 * geometry.small();
+        for (double at : thread.pickups()) {
+            dogEar(left + at * length, y - 1.9 * size, size, 1);
+        }
+    }
+
+    private void caption(Caption caption, ViewModel view) {
+        Geometry geometry = view.geometry();
+        double edge = 1.4 * geometry.margin();
+        double far = geometry.width() - edge;
+        double size = geometry.small();
+        int rgb = caption.rgb();
+        String text = caption.text();
+        switch (caption.spot()) {
+            case HEAD_LEFT -> labels.left(text, Face.FIGURE, size, edge, geometry.headLine(), rgb, caption.light());
+            case FOOT_LEFT -> labels.left(text, Face.FIGURE, size, edge, geometry.footLine(), rgb, caption.light());
+            case HEAD_RIGHT -> {
+                double ear = 0.55 * size;
+                dogEar(far - ear, geometry.headLine() - 0.62 * ear, ear, caption.light());
+                labels.right(text, Face.FIGURE, size, far - 1.6 * ear, geometry.headLine(), rgb, caption.light());
+            }
+            case FOOT_RIGHT -> {
+                double left = labels.right(text, Face.FIGURE, size, far, geometry.footLine(), rgb, caption.light());
+                rest(view, left - 0.75 * size, geometry.footLine(), 0.3 * size, rgb);
+            }
+            case BESIDE -> beside(caption, geometry);
+            case MESSAGE -> message(caption, geometry);
+        }
+    }
+
+    /** A ring when a break is coming, half a disc when it is due, a disc when it is overdue. */
+    private void rest(ViewModel view, double x, double y, double radius, int rgb) {
+        double rim = Math.max(1.6, 0.16 * radius);
+        shapes.disc(x, y, radius, rgb, 1);
+        switch (view.rest()) {
+            case NONE, COMING -> shapes.disc(x, y, radius - rim, Palette.GROUND, 1);
+            case DUE -> {
+                shapes.disc(x, y, radius - rim, Palette.GROUND, 1);
+                shapes.lowerDisc(x, y, radius - rim / 2, 0.5, rgb, 1);
+            }
+            case OVERDUE -> canvas.flush();
+        }
+    }
+
+    private void beside(Caption caption, Geometry geometry) {
+        double size = geometry.small();
+        double x = geometry.columnRight() + 0.95 * geometry.em();
+        double room = geometry.width() - geometry.margin() - x;
+        double y = geometry.eyeLine() + 1.35 * size;
+        for (String row : labels.wrap(caption.text(), Face.FIGURE, size, room)) {
+            labels.left(row, Face.FIGURE, size, x, y, caption.rgb(), caption.light());
+            y += 1.3 * size;
+        }
+    }
+
+    private void message(Caption caption, Geometry geometry) {
+        double size = geometry.small();
+        double room = 0.9 * geometry.width();
+        List<String> rows = labels.wrap(caption.text(), Face.FIGURE, size, room);
+        double y = geometry.footLine() - 1.35 * size - (rows.size() - 1) * 1.25 * size;
+        for (String row : rows) {
+            labels.centred(row, Face.FIGURE, size, geometry.width() / 2.0, y, caption.rgb(), caption.light());
+            y += 1.25 * size;
+        }
+    }
+}

@@ -1,0 +1,235 @@
+package org.bookholder.view.gl;
+
+import static org.lwjgl.glfw.GLFW.GLFW_MOD_SHIFT;
+import static org.lwjgl.glfw.GLFW.GLFW_RELEASE;
+import static org.lwjgl.glfw.GLFW.GLFW_REPEAT;
+import static org.lwjgl.glfw.GLFW.glfwGetKeyName;
+import static org.lwjgl.glfw.GLFW.glfwPollEvents;
+import static org.lwjgl.glfw.GLFW.glfwSetKeyCallback;
+import static org.lwjgl.glfw.GLFW.glfwSetScrollCallback;
+import static org.lwjgl.glfw.GLFW.glfwSetWindowRefreshCallback;
+import static org.lwjgl.glfw.GLFW.glfwSetWindowShouldClose;
+import static org.lwjgl.glfw.GLFW.glfwSwapBuffers;
+import static org.lwjgl.glfw.GLFW.glfwWaitEventsTimeout;
+import static org.lwjgl.glfw.GLFW.glfwWindowShouldClose;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
+import org.bookholder.session.Command;
+import org.bookholder.session.SessionState;
+import org.bookholder.view.Action;
+import org.bookholder.view.Scene;
+import org.bookholder.view.Scene.Screen;
+import org.bookholder.view.ViewModel;
+import org.bookholder.view.WindowPlace;
+import org.bookholder.view.WindowSettings;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The presenter's window. Open it, {@link #run} it, close it, all on the program's main thread.
+ *
+ * <p>It draws when something has changed, as often as the monitor shows pictures, and never waits for the session: it
+ * takes the newest state before each picture and hands commands over without waiting for what becomes of them.
+ */
+public final class ReadingWindow implements AutoCloseable {
+    private static final double NANOS = 1e9;
+    private static final double ROWS_PER_NOTCH = 0.5;
+
+    /** Waiting for a share of the monitor's period leaves the rest to the swap, which is paced where it can be. */
+    private static final double WAITING_SHARE = 0.8;
+
+    private final Window window;
+    private final Script script;
+    private final WindowSettings settings;
+    private final Fonts fonts;
+    private final Texts texts;
+    private final Canvas canvas;
+    private final Painter painter;
+    private final Shaper shaper;
+    private final Deque<Consumer<SessionState>> inputs = new ArrayDeque<>();
+    private @Nullable Scene scene;
+    private @Nullable ViewModel drawn;
+
+    private ReadingWindow(Window window, WindowSettings settings, Script script) {
+        this.window = window;
+        this.settings = settings;
+        this.script = script;
+        fonts = new Fonts(SystemFonts.find());
+        shaper = new Shaper(fonts);
+        texts = new Texts(shaper);
+        canvas = new Canvas();
+        painter = new Painter(canvas, texts);
+        listen();
+    }
+
+    /**
+     * Opens the window.
+     *
+     * @throws ProblemException if there is no display, or none with OpenGL 3.3; the reading can go on without a window
+     */
+    public static ReadingWindow open(WindowSettings settings, Script script, WindowPlace place)
+            throws ProblemException {
+        Glfw.start();
+        try {
+            return new ReadingWindow(Window.open(script.title(), place), settings, script);
+        } catch (ProblemException | RuntimeException e) {
+            Glfw.end();
+            throw e;
+        }
+    }
+
+    /** What stands in the way of a reading window on this machine; empty if nothing does. */
+    public static Optional<String> unavailable() {
+        try {
+            Glfw.start();
+            try {
+                Window.open("", WindowPlace.hidden(16, 16)).close();
+                return Optional.empty();
+            } finally {
+                Glfw.end();
+            }
+        } catch (ProblemException e) {
+            return Optional.of(e.what());
+        }
+    }
+
+    /**
+     * Shows the session until the presenter ends it; the last command handed over is then {@link Command.Quit}.
+     *
+     * @param state gives the newest state at once
+     * @param commands takes what the presenter asks for, without waiting
+     * @param nanoTime a clock in nanoseconds that never goes back
+     */
+    public void run(Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime) {
+        long last = nanoTime.getAsLong();
+        while (true) {
+            long now = nanoTime.getAsLong();
+            glfwPollEvents();
+            boolean shown = frame(state.get(), (now - last) / NANOS);
+            last = now;
+            if (scene != null) {
+                scene.drainTo(commands);
+                if (scene.closing()) {
+                    return;
+                }
+            }
+            waitForNext(now, nanoTime, shown);
+        }
+    }
+
+    /** Does what one key press does, before the next picture. */
+    public void act(Action action) {
+        inputs.add(state -> perform(action, state));
+    }
+
+    /** Draws a still picture of a state, as it looks when everything has come to rest. */
+    public Snapshot snapshot(SessionState state) {
+        Scene current = scene(state);
+        takeInputs(state);
+        return picture(current.settle(state));
+    }
+
+    /** Draws the picture {@code seconds} after the one before. */
+    public Snapshot snapshot(SessionState state, double seconds) {
+        Scene current = scene(state);
+        takeInputs(state);
+        return picture(current.advance(state, seconds));
+    }
+
+    /** Closes the window and lets go of everything it holds. */
+    @Override
+    public void close() {
+        texts.clear();
+        canvas.close();
+        fonts.close();
+        window.close();
+        Glfw.end();
+    }
+
+    /** Texts kept ready to draw, for tests of bounded memory. */
+    int textsKept() {
+        return texts.count();
+    }
+
+    /** Whether a new picture was shown. */
+    private boolean frame(SessionState state, double seconds) {
+        if (glfwWindowShouldClose(window.handle())) {
+            glfwSetWindowShouldClose(window.handle(), false);
+            act(Action.QUIT);
+        }
+        Screen screen = window.screen();
+        if (screen.width() == 0 || screen.height() == 0) {
+            return false;
+        }
+        Scene current = scene(state);
+        current.resize(screen);
+        takeInputs(state);
+        ViewModel view = current.advance(state, seconds);
+        if (view.equals(drawn)) {
+            return false;
+        }
+        painter.paint(view);
+        glfwSwapBuffers(window.handle());
+        drawn = view;
+        return true;
+    }
+
+    private Snapshot picture(ViewModel view) {
+        painter.paint(view);
+        drawn = null;
+        return Snapshot.read(view.geometry().width(), view.geometry().height());
+    }
+
+    private Scene scene(SessionState state) {
+        Scene current = scene;
+        if (current == null) {
+            current = new Scene(script, settings, shaper, window.screen(), state.position());
+            scene = current;
+        }
+        return current;
+    }
+
+    private void takeInputs(SessionState state) {
+        while (!inputs.isEmpty()) {
+            inputs.removeFirst().accept(state);
+        }
+    }
+
+    private void perform(Action action, SessionState state) {
+        if (action == Action.FULL_SCREEN) {
+            window.toggleFullScreen();
+        } else {
+            scene(state).act(action, state);
+        }
+    }
+
+    private void listen() {
+        glfwSetKeyCallback(window.handle(), (handle, key, code, event, modifiers) -> {
+            if (event != GLFW_RELEASE) {
+                Keys.action(key, glfwGetKeyName(key, code), (modifiers & GLFW_MOD_SHIFT) != 0)
+                        .filter(action -> event != GLFW_REPEAT || Keys.repeats(action))
+                        .ifPresent(this::act);
+            }
+        });
+        glfwSetScrollCallback(window.handle(), (handle, across, down) -> {
+            inputs.add(state -> scene(state).scroll(-down * ROWS_PER_NOTCH));
+        });
+        glfwSetWindowRefreshCallback(window.handle(), handle -> drawn = null);
+    }
+
+    /** Some displays do not pace the swap; and a picture that did not change was not swapped at all. */
+    private void waitForNext(long began, LongSupplier nanoTime, boolean shown) {
+        double period = 1.0 / window.refreshRate() * (shown ? WAITING_SHARE : 1);
+        double left = period - (nanoTime.getAsLong() - began) / NANOS;
+        while (left > 0.0005) {
+            glfwWaitEventsTimeout(left);
+            left = period - (nanoTime.getAsLong() - began) / NANOS;
+        }
+    }
+}

@@ -1,0 +1,196 @@
+package org.bookholder.view;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.fatigue.BreakAdvice;
+import org.bookholder.fatigue.BreakAdvice.Urgency;
+import org.bookholder.fatigue.FatigueReport;
+import org.bookholder.follow.Attempt;
+import org.bookholder.follow.Deviation;
+import org.bookholder.follow.FollowState;
+import org.bookholder.follow.Outcome;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.pace.PaceReading;
+import org.bookholder.script.Direction;
+import org.bookholder.script.Script;
+import org.bookholder.script.ScriptElement;
+import org.bookholder.script.ScriptLine;
+import org.bookholder.script.ScriptSettings;
+import org.bookholder.script.ScriptWord;
+import org.bookholder.script.ScriptWord.Emphasis;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.Mover;
+import org.bookholder.session.SessionState;
+import org.bookholder.session.SessionState.Sound;
+import org.bookholder.session.SessionState.Take;
+import org.bookholder.testing.Scripts;
+import org.bookholder.timing.StreamTime;
+
+/** A session state made by hand for pictures; each {@code with} gives another. */
+public record SampleState(
+        Script script,
+        ReadingPosition position,
+        Mover mover,
+        FollowState follow,
+        boolean rolling,
+        boolean held,
+        double live,
+        Urgency urgency,
+        List<LineNotes> lines,
+        String trouble) {
+    /** A lesson of two paragraphs and a direction, read up to its eighth line, on pace. */
+    public static SampleState lesson() {
+        Script script = lessonScript();
+        List<LineNotes> clean = script.lines().stream()
+                .map(l -> notes(l.number(), l.number() < 5 ? Outcome.CLEAN : Outcome.SKIPPED, l.number() < 5))
+                .toList();
+        return new SampleState(
+                script,
+                new ReadingPosition(5, 4),
+                Mover.VOICE,
+                FollowState.FOLLOWING,
+                true,
+                false,
+                101,
+                Urgency.NONE,
+                clean,
+                "");
+    }
+
+    /** The same of another script, at its start. */
+    public static SampleState of(Script script) {
+        List<LineNotes> unread = script.lines().stream()
+                .map(l -> notes(l.number(), Outcome.SKIPPED, false))
+                .toList();
+        return lesson().with(script, unread).at(1, 1);
+    }
+
+    public SampleState at(int line, int word) {
+        return new SampleState(
+                script, new ReadingPosition(line, word), mover, follow, rolling, held, live, urgency, lines, trouble);
+    }
+
+    public SampleState movedBy(Mover value) {
+        return new SampleState(script, position, value, follow, rolling, held, live, urgency, lines, trouble);
+    }
+
+    public SampleState follow(FollowState value) {
+        return new SampleState(script, position, mover, value, rolling, held, live, urgency, lines, trouble);
+    }
+
+    public SampleState rolling(boolean value) {
+        return new SampleState(script, position, mover, follow, value, held, live, urgency, lines, trouble);
+    }
+
+    public SampleState held(boolean value) {
+        return new SampleState(script, position, mover, follow, rolling, value, live, urgency, lines, trouble);
+    }
+
+    public SampleState live(double value) {
+        return new SampleState(script, position, mover, follow, rolling, held, value, urgency, lines, trouble);
+    }
+
+    public SampleState urgency(Urgency value) {
+        return new SampleState(script, position, mover, follow, rolling, held, live, value, lines, trouble);
+    }
+
+    public SampleState trouble(String value) {
+        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, lines, value);
+    }
+
+    /** The same with another outcome of one line. */
+    public SampleState outcome(int line, Outcome outcome, Deviation... deviations) {
+        List<LineNotes> changed = new ArrayList<>(lines);
+        changed.set(line - 1, notes(line, outcome, true, deviations));
+        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, changed, trouble);
+    }
+
+    public SessionState state() {
+        Take take = new Take(2, StreamTime.ofSeconds(60), StreamTime.ofSeconds(254), Instant.EPOCH, "microphone");
+        Duration left = urgency == Urgency.OVERDUE ? Duration.ofMinutes(-6) : Duration.ofMinutes(12);
+        BreakAdvice advice = new BreakAdvice(
+                BreakAdvice.Reason.VOICE,
+                urgency,
+                urgency == Urgency.DUE ? Duration.ZERO : left,
+                "Reading for 41 min since the last break; voice rest is advised at 35.");
+        FatigueReport fatigue = new FatigueReport(
+                Duration.ofMinutes(41),
+                Duration.ofMinutes(50),
+                Duration.ofMinutes(50),
+                Duration.ofMinutes(41),
+                1,
+                1,
+                List.of(advice));
+        return new SessionState(
+                script,
+                StreamTime.ofSeconds(254),
+                List.of(take),
+                rolling,
+                position,
+                mover,
+                follow,
+                held,
+                lines,
+                List.of(),
+                new PaceReading(live, 99, 140, StreamTime.ofSeconds(400), StreamTime.ofSeconds(131)),
+                fatigue,
+                new Sound(-24, -9, 0, StreamTime.ZERO),
+                trouble);
+    }
+
+    /** A lesson for pictures: two paragraphs, a direction, a number, a stressed word. */
+    public static Script lessonScript() {
+        List<ScriptElement> elements = new ArrayList<>();
+        line(elements, 0, "A loaf begins with four things: flour, water, salt, and time.");
+        line(elements, 0, "Weigh the flour first, and tare the bowl before the water goes in.");
+        line(elements, 0, "For one loaf take 500 grams of flour and 350 of water.");
+        line(elements, 0, "That is a wet dough, and it will stick to your hands.");
+        line(elements, 0, "Do *not* add flour to stop it; wet your fingers instead.");
+        elements.add(new Direction("Turn the bowl to the lens, then fold the dough once.", 1, 6));
+        line(elements, 2, "Fold from the far edge to the near one, and turn the bowl a quarter.");
+        line(elements, 2, "Four folds make one round.");
+        line(elements, 2, "Rest it for 30 minutes under a damp cloth, and do it again.");
+        line(elements, 3, "By the third round the dough holds its shape.");
+        line(elements, 3, "Press it with a wet finger, and it springs back slowly.");
+        return new Script(
+                "Your first loaf",
+                "first-loaf.md",
+                new ScriptSettings(100, "en-US", ScriptSettings.LineBreaks.SENTENCES),
+                elements);
+    }
+
+    static LineNotes notes(int line, Outcome outcome, boolean reached, Deviation... deviations) {
+        boolean complete = outcome == Outcome.CLEAN || outcome == Outcome.MISREAD;
+        Attempt attempt = new Attempt(
+                2,
+                line,
+                line,
+                StreamTime.ofSeconds(60 + line),
+                StreamTime.ofSeconds(61 + line),
+                complete,
+                List.of(),
+                List.of(deviations));
+        List<Attempt> attempts = outcome == Outcome.SKIPPED ? List.of() : List.of(attempt);
+        Optional<Attempt> best = complete ? Optional.of(attempt) : Optional.empty();
+        return new LineNotes(line, outcome, reached, attempts, best, List.of());
+    }
+
+    private SampleState with(Script other, List<LineNotes> notes) {
+        return new SampleState(other, position, mover, follow, rolling, held, live, urgency, notes, trouble);
+    }
+
+    private static void line(List<ScriptElement> elements, int paragraph, String text) {
+        int number =
+                1 + (int) elements.stream().filter(ScriptLine.class::isInstance).count();
+        List<ScriptWord> words = new ArrayList<>();
+        for (String written : text.split(" ", -1)) {
+            boolean stressed = written.startsWith("*");
+            ScriptWord plain = Scripts.word(written.replace("*", ""));
+            words.add(new ScriptWord(plain.written(), plain.spoken(), stressed ? Emphasis.LIGHT : Emphasis.NONE));
+        }
+        elements.add(new ScriptLine(number, words, paragraph, elements.size() + 1));
+    }
+}
