@@ -1,0 +1,187 @@
+package org.bookholder.speech.microphone;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.AudioRead;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.timing.StreamTime;
+import org.jspecify.annotations.Nullable;
+import org.lwjgl.openal.AL10;
+import org.lwjgl.openal.ALC10;
+import org.lwjgl.openal.ALC11;
+import org.lwjgl.openal.ALUtil;
+import org.lwjgl.openal.EXTDisconnect;
+
+/**
+ * A microphone as an audio source, through OpenAL.
+ *
+ * <p>Confined to one thread, which must read every few milliseconds: the system keeps {@value #RING_SECONDS} s and drops
+ * what comes beyond that. Lost audio shows as a gap between blocks. A device that is unplugged ends the source with
+ * {@link AudioRead.Gone}, after the samples that it still gave.
+ */
+public final class Microphone implements AudioSource {
+    /** The rate to record at, in samples per second, unless there is a reason for another. */
+    public static final int PREFERRED_RATE = 48_000;
+
+    private static final int RING_SECONDS = 5;
+    private static final int SHORTEST_BLOCKS_PER_SECOND = 50;
+    private static final int LONGEST_BLOCKS_PER_SECOND = 10;
+    private static final long SILENT_NANOS = 5_000_000_000L;
+    private static final String REMEDY =
+            "plug a microphone in and check that this program may use it, or read without one";
+
+    private final long device;
+    private final String name;
+    private final int rate;
+    private final LongSupplier nanoTime;
+    private @Nullable LossWatch watch;
+    private long taken;
+    private long position;
+    private long lastSamplesNanos;
+    private boolean overrun;
+    private boolean gone;
+    private boolean closed;
+
+    private Microphone(long device, String name, int rate, LongSupplier nanoTime) {
+        this.device = device;
+        this.name = name;
+        this.rate = rate;
+        this.nanoTime = nanoTime;
+        this.lastSamplesNanos = nanoTime.getAsLong();
+    }
+
+    /** The microphones that are there now, as {@link #open} takes them; empty if there is no sound at all. */
+    public static List<String> names() {
+        try {
+            List<String> names = ALUtil.getStringList(0, ALC11.ALC_CAPTURE_DEVICE_SPECIFIER);
+            return names == null ? List.of() : List.copyOf(names);
+        } catch (LinkageError e) {
+            return List.of();
+        }
+    }
+
+    /**
+     * Opens a microphone and starts to capture.
+     *
+     * @param name its name, or a part of it that no other has, in upper or lower case; the system's default if empty
+     * @param rate samples per second, {@link #PREFERRED_RATE} unless there is a reason for another
+     * @param nanoTime monotonic time in nanoseconds, to notice lost samples by
+     * @throws ProblemException if there is no such microphone or it cannot be used
+     */
+    public static Microphone open(Optional<String> name, int rate, LongSupplier nanoTime) throws ProblemException {
+        if (rate <= 0) {
+            throw new IllegalArgumentException("rate (" + rate + ") must be positive");
+        }
+        String exact = name.isPresent() ? find(name.get(), names()) : null;
+        String where = exact == null ? "microphone" : exact;
+        try {
+            long device = ALC11.alcCaptureOpenDevice(exact, rate, AL10.AL_FORMAT_MONO16, rate * RING_SECONDS);
+            if (device == 0) {
+                throw new ProblemException("no microphone can be opened", where, REMEDY);
+            }
+            ALC11.alcCaptureStart(device);
+            String called = ALC10.alcGetString(device, ALC11.ALC_CAPTURE_DEVICE_SPECIFIER);
+            return new Microphone(device, called == null ? where : called, rate, nanoTime);
+        } catch (LinkageError e) {
+            throw new ProblemException("this machine has no sound library", where, REMEDY, e);
+        }
+    }
+
+    /** The one of {@code names} that is meant by {@code wanted}. */
+    static String find(String wanted, List<String> names) throws ProblemException {
+        if (names.contains(wanted)) {
+            return wanted;
+        }
+        String lower = wanted.toLowerCase(Locale.ROOT);
+        List<String> like = names.stream()
+                .filter(n -> n.toLowerCase(Locale.ROOT).contains(lower))
+                .toList();
+        if (like.size() == 1) {
+            return like.get(0);
+        }
+        List<String> choice = like.isEmpty() ? names : like;
+        throw new ProblemException(
+                like.isEmpty() ? "there is no such microphone" : "several microphones have this in their names",
+                wanted,
+                choice.isEmpty() ? REMEDY : "choose one of: " + String.join(", ", choice));
+    }
+
+    @Override
+    public String name() {
+        return name;
+    }
+
+    @Override
+    public int rate() {
+        return rate;
+    }
+
+    @Override
+    public AudioRead read() {
+        if (closed) {
+            throw new IllegalStateException("microphone is closed");
+        }
+        boolean connected = !gone && ALC10.alcGetInteger(device, EXTDisconnect.ALC_CONNECTED) != 0;
+        int available = gone ? 0 : ALC10.alcGetInteger(device, ALC11.ALC_CAPTURE_SAMPLES);
+        long now = nanoTime.getAsLong();
+        if (!connected && available <= 0) {
+            return gone("the microphone was unplugged");
+        }
+        if (connected && available < rate / SHORTEST_BLOCKS_PER_SECOND) {
+            return now - lastSamplesNanos > SILENT_NANOS
+                    ? gone("the microphone gives no more sound")
+                    : new AudioRead.NothingYet();
+        }
+        lastSamplesNanos = now;
+        position += lost(now, available);
+        return new AudioRead.Samples(take(Math.min(available, rate / LONGEST_BLOCKS_PER_SECOND)));
+    }
+
+    /** A full ring has dropped what came after it: once it is drained there is nothing more to wait for. */
+    private long lost(long now, int available) {
+        overrun |= available >= rate * RING_SECONDS;
+        if (watch == null) {
+            watch = new LossWatch(rate, now, available);
+        }
+        if (overrun && available > rate / LONGEST_BLOCKS_PER_SECOND) {
+            return 0;
+        }
+        long lost = watch.check(now, taken + available, overrun);
+        overrun = false;
+        return lost;
+    }
+
+    private AudioBlock take(int count) {
+        short[] samples = new short[count];
+        ALC11.alcCaptureSamples(device, samples, count);
+        AudioBlock block = new AudioBlock(StreamTime.ofSamples(position, rate), rate, samples);
+        taken += count;
+        position += count;
+        return block;
+    }
+
+    private AudioRead gone(String reason) {
+        gone = true;
+        return new AudioRead.Gone(reason);
+    }
+
+    /**
+     * Lets the microphone go. One that is gone already is left to the system: stopping or closing a lost device was
+     * seen to hang for good, and a handle lost each time someone pulls a plug costs less than a hanging program.
+     */
+    @Override
+    public void close() {
+        if (closed) {
+            return;
+        }
+        closed = true;
+        if (!gone && ALC10.alcGetInteger(device, EXTDisconnect.ALC_CONNECTED) != 0) {
+            ALC11.alcCaptureStop(device);
+            ALC11.alcCaptureCloseDevice(device);
+        }
+    }
+}

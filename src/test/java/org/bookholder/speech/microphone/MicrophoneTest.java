@@ -1,0 +1,147 @@
+package org.bookholder.speech.microphone;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.AudioRead;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.AudioSourceContract;
+import org.bookholder.testing.Needs;
+import org.bookholder.testing.Wav;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** On a virtual microphone of its own: a PulseAudio sink whose monitor is the microphone. */
+final class MicrophoneTest extends AudioSourceContract {
+    private static final String SINK = "bookholdertest";
+    private static final String NAME = "Monitor of " + SINK;
+
+    @TempDir
+    private Path folder;
+
+    private String module = "";
+
+    @BeforeEach
+    void plugIn() throws InterruptedException, IOException {
+        Needs.sound();
+        module = pactl(
+                "load-module",
+                "module-null-sink",
+                "sink_name=" + SINK,
+                "rate=48000",
+                "channels=1",
+                "sink_properties=device.description=" + SINK);
+    }
+
+    @AfterEach
+    void pullOut() throws InterruptedException, IOException {
+        if (!module.isEmpty()) {
+            pactl("unload-module", module);
+            module = "";
+        }
+    }
+
+    @Override
+    protected AudioSource open() throws ProblemException {
+        return Microphone.open(Optional.of(SINK), Microphone.PREFERRED_RATE, System::nanoTime);
+    }
+
+    @Override
+    protected void pause() {
+        LockSupport.parkNanos(5_000_000L);
+    }
+
+    @Test
+    void listsMicrophonesByName() {
+        assertThat(Microphone.names()).contains(NAME);
+    }
+
+    @Test
+    void bringsTheSoundThatIsPlayedIntoIt() throws InterruptedException, Exception {
+        Path file = Wav.write(folder.resolve("tone.wav"), 48_000, Wav.sine(1_000, 0.5, 48_000, 1.5));
+        try (AudioSource source = open()) {
+            Process player = new ProcessBuilder("paplay", "--device=" + SINK, file.toString()).start();
+            List<AudioBlock> blocks = new ArrayList<>();
+            while (blocks.isEmpty() || blocks.get(blocks.size() - 1).end().seconds() < 3) {
+                if (source.read() instanceof AudioRead.Samples read) {
+                    blocks.add(read.block());
+                } else {
+                    pause();
+                }
+            }
+            assertThat(player.waitFor()).isZero();
+            assertThat(cycles(blocks)).isBetween(1_400, 1_600);
+        }
+    }
+
+    /** Upward passages through half of the tone's peak after one below the opposite: each cycle has one. */
+    private static int cycles(List<AudioBlock> blocks) {
+        int count = 0;
+        boolean low = true;
+        for (AudioBlock block : blocks) {
+            for (short sample : block.samples()) {
+                if (low && sample > 8_192) {
+                    count++;
+                    low = false;
+                } else if (sample < -8_192) {
+                    low = true;
+                }
+            }
+        }
+        return count;
+    }
+
+    @Test
+    void aMicrophoneThatIsPulledOutIsGoneAndClosesAtOnce() throws InterruptedException, Exception {
+        AudioSource source = open();
+        assertThat(next(source)).isInstanceOf(AudioRead.Samples.class);
+        pullOut();
+        assertTimeoutPreemptively(Duration.ofSeconds(10), () -> {
+            AudioRead read = next(source);
+            while (read instanceof AudioRead.Samples) {
+                read = next(source);
+            }
+            assertThat(read).isInstanceOf(AudioRead.Gone.class);
+            assertThat(source.read()).isInstanceOf(AudioRead.Gone.class);
+            source.close();
+        });
+    }
+
+    private AudioRead next(AudioSource source) {
+        AudioRead read = source.read();
+        while (read instanceof AudioRead.NothingYet) {
+            pause();
+            read = source.read();
+        }
+        return read;
+    }
+
+    @Test
+    void aNameThatNoneHasIsAProblem() {
+        ProblemException problem = assertThrows(
+                ProblemException.class, () -> Microphone.open(Optional.of("no such thing"), 48_000, System::nanoTime));
+        assertThat(problem).hasMessageContaining("no such microphone").hasMessageContaining(NAME);
+    }
+
+    private static String pactl(String... arguments) throws InterruptedException, IOException {
+        List<String> command = new ArrayList<>(List.of("pactl"));
+        command.addAll(List.of(arguments));
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
+        assertThat(process.waitFor()).as(out).isZero();
+        return out;
+    }
+}
