@@ -23,7 +23,6 @@ public final class ProblemException extends Exception {
      * @param remedy what to do, an imperative phrase without a full stop
      */
     public ProblemException(String what, String where, String remedy) {
-        super(where + ": " + what + "; " + remedy);
         this.what = Objects.requireNonNull(what);
         this.where = Objects.requireNonNull(where);
         this.remedy = Objects.requireNonNull(remedy);
@@ -33,6 +32,11 @@ public final class ProblemException extends Exception {
     public ProblemException(String what, String where, String remedy, Throwable cause) {
         this(what, where, remedy);
         initCause(cause);
+    }
+
+    @Override
+    public String getMessage() {
+        return where + ": " + what + "; " + remedy;
     }
 
     /** What is wrong. */

@@ -11,6 +11,9 @@ import org.bookholder.timing.StreamTime;
  * or none at the moment. Confined to one thread.
  */
 final class SilentSource implements AudioSource {
+    /** Enough for anything that asks. */
+    static final int RATE = 16_000;
+
     private static final int BLOCKS_PER_SECOND = 25;
 
     private final int rate;

@@ -1,0 +1,141 @@
+package org.bookholder.runtime;
+
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import org.bookholder.session.Command;
+import org.bookholder.session.SessionState;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A session that is being read. Safe for use by several threads.
+ *
+ * <p>Threads: the session's stage alone changes the session. Each take has a capture stage, which records and hands blocks
+ * to the script ear's stage, and an open ear's stage, which reads the recording behind them; all report to the session's
+ * stage. Views look at {@link #state()} and never wait.
+ */
+public final class Reading implements AutoCloseable {
+    private static final int REPORTS = 4096;
+
+    private final Mailbox<Report> reports = new Mailbox<>(REPORTS);
+    private final Ledger ledger;
+    private final Latest<ReadingProgress> progress = new Latest<>(ReadingProgress.NONE);
+    private final CountDownLatch over = new CountDownLatch(1);
+    private @Nullable Workers workers;
+
+    private final Latest<Optional<Fault>> fault = new Latest<>(Optional.empty());
+
+    private Reading(ReadingPlan plan) {
+        ledger = new Ledger(plan.journal(), plan.before());
+    }
+
+    /** Rolls the first take; the crew is to tell {@link #failed} of a stage's failure. */
+    static Reading begin(ReadingPlan plan, Crew crew) {
+        Reading reading = new Reading(plan);
+        reading.takeOn(plan, crew);
+        return reading;
+    }
+
+    /** Rolls the first take on threads of its own. */
+    public static Reading start(ReadingPlan plan) {
+        Reading reading = new Reading(plan);
+        Workers workers = new Workers(reading::failed);
+        reading.workers = workers;
+        reading.takeOn(plan, workers);
+        return reading;
+    }
+
+    private void takeOn(ReadingPlan plan, Crew crew) {
+        TakeStarter starter = new TakeStarter(plan, reports, crew);
+        crew.takeOn(new Ending(new SessionStage(plan, reports, starter, ledger, progress), over));
+    }
+
+    /** Where the session stands. */
+    public Supplier<SessionState> state() {
+        return ledger.shown();
+    }
+
+    /** How the reading gets on. */
+    public ReadingProgress progress() {
+        return progress.get();
+    }
+
+    /** Asks for something; returns at once. */
+    public void tell(Command command) {
+        reports.add(command::to);
+    }
+
+    /** Lets the open ear leave unheard what it has not heard yet, so that the session can end now. */
+    public void hurry() {
+        reports.add(SessionStage::hurry);
+    }
+
+    /** The first failure of a stage, if there was one; the session then ends in order, as if asked to. */
+    public Optional<Fault> fault() {
+        return fault.get();
+    }
+
+    /** Takes note of a stage's failure and ends the session in order. */
+    void failed(Stage stage, Throwable failure) {
+        synchronized (fault) {
+            if (fault.get().isEmpty()) {
+                fault.set(Optional.of(new Fault(stage.role(), failure)));
+            }
+        }
+        reports.add(SessionStage::failed);
+    }
+
+    /** Lets go of the threads; to be called when the reading is over, or to stop it where it stands. */
+    @Override
+    public void close() {
+        if (workers != null) {
+            workers.close();
+        }
+    }
+
+    /** Waits for the end; says whether it came within {@code millis}, or the thread was interrupted. */
+    public boolean await(long millis) {
+        try {
+            return over.await(millis, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return true;
+        }
+    }
+
+    /**
+     * A stage's failure.
+     *
+     * @param role what the stage does
+     * @param cause what went wrong
+     */
+    public record Fault(String role, Throwable cause) {}
+
+    /** Tells who waits that the session's stage is done. */
+    private record Ending(Stage stage, CountDownLatch over) implements Stage {
+        @Override
+        public String role() {
+            return stage.role();
+        }
+
+        @Override
+        public void onStart() throws Exception {
+            stage.onStart();
+        }
+
+        @Override
+        public int doWork() throws Exception {
+            return stage.doWork();
+        }
+
+        @Override
+        public void onClose() throws Exception {
+            try {
+                stage.onClose();
+            } finally {
+                over.countDown();
+            }
+        }
+    }
+}

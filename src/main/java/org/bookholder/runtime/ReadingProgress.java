@@ -1,0 +1,17 @@
+package org.bookholder.runtime;
+
+import org.bookholder.timing.StreamTime;
+
+/**
+ * How a reading gets on, beside what its state says.
+ *
+ * @param rolling whether a take is running
+ * @param behind audio that the open ear still has to hear before the takes are settled
+ * @param unheard audio that the script ear missed because this machine was too slow
+ * @param unsaved what could not be saved and why, for people; empty if everything was
+ * @param over whether the reading has ended and everything is settled
+ */
+public record ReadingProgress(boolean rolling, StreamTime behind, StreamTime unheard, String unsaved, boolean over) {
+    /** Before anything happened. */
+    static final ReadingProgress NONE = new ReadingProgress(false, StreamTime.ZERO, StreamTime.ZERO, "", false);
+}

@@ -1,0 +1,87 @@
+package org.bookholder.runtime;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.Ear;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.Hypothesis;
+import org.jspecify.annotations.Nullable;
+
+/** Lets the script ear hear a take, and passes on what it and the capture have to say in the order of time. */
+final class ScriptEarStage implements Stage {
+    private final TakeRun run;
+    private final Supplier<Optional<Ear>> maker;
+    private @Nullable Ear ear;
+    private boolean finished;
+
+    /**
+     * Creates the stage.
+     *
+     * @param maker makes the ear on the stage's own thread; empty if the recogniser knows no word of the script
+     */
+    ScriptEarStage(TakeRun run, Supplier<Optional<Ear>> maker) {
+        this.run = run;
+        this.maker = maker;
+    }
+
+    @Override
+    public String role() {
+        return "script ear";
+    }
+
+    @Override
+    public void onStart() {
+        ear = maker.get().orElse(null);
+    }
+
+    @Override
+    public int doWork() {
+        if (run.reports().full()) {
+            return 0;
+        }
+        EarInput input = run.ear().poll();
+        if (input == null) {
+            return 0;
+        }
+        input.to(this);
+        return finished ? -1 : 1;
+    }
+
+    @Override
+    public void onClose() {
+        if (ear != null) {
+            ear.close();
+        }
+        if (!finished) {
+            run.reports().add(session -> session.earDone(run.number(), EarKind.SCRIPT));
+        }
+    }
+
+    void hear(AudioBlock block) {
+        if (ear != null) {
+            report(ear.hear(block));
+        }
+        run.reports().add(session -> session.heardTo(run.number(), EarKind.SCRIPT, block.end()));
+    }
+
+    void pass(SessionEvent event) {
+        run.reports().add(session -> session.happened(event));
+    }
+
+    void finish() {
+        if (ear != null) {
+            report(ear.finish());
+        }
+        finished = true;
+        run.reports().add(session -> session.earDone(run.number(), EarKind.SCRIPT));
+    }
+
+    private void report(List<Hypothesis> hypotheses) {
+        for (Hypothesis hypothesis : hypotheses) {
+            run.reports().add(session -> session.heard(run.number(), hypothesis));
+        }
+    }
+}

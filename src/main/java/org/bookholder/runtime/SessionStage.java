@@ -1,0 +1,230 @@
+package org.bookholder.runtime;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.follow.FollowEvent;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.session.Command;
+import org.bookholder.session.Mover;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.Hypothesis;
+import org.bookholder.timing.StreamTime;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The only owner of a session: turns what the ears believe and what people ask for into events, and enters them. A take
+ * is rolled at the start; the stage ends when it was asked to quit and every take is settled.
+ */
+final class SessionStage implements Stage, Command.Handler {
+    /** Enough to be quick, few enough for a view to see what happens in between. */
+    private static final int REPORTS_PER_STEP = 64;
+
+    private final ReadingPlan plan;
+    private final Mailbox<Report> reports;
+    private final TakeStarter starter;
+    private final Ledger ledger;
+    private final Latest<ReadingProgress> progress;
+    private final Map<Integer, TakeKeeper> takes = new LinkedHashMap<>();
+    private @Nullable TakeKeeper rolling;
+    private Optional<ReadingPosition> next = Optional.empty();
+    private StreamTime now;
+    private StreamTime unheard = StreamTime.ZERO;
+    private boolean quitting;
+
+    SessionStage(
+            ReadingPlan plan,
+            Mailbox<Report> reports,
+            TakeStarter starter,
+            Ledger ledger,
+            Latest<ReadingProgress> progress) {
+        this.plan = plan;
+        this.reports = reports;
+        this.starter = starter;
+        this.ledger = ledger;
+        this.progress = progress;
+        this.now = plan.before().now();
+    }
+
+    @Override
+    public String role() {
+        return "session";
+    }
+
+    @Override
+    public void onStart() {
+        ledger.enter(plan.opened());
+        roll(plan.from());
+    }
+
+    @Override
+    public int doWork() {
+        int done = 0;
+        for (Report report = reports.poll(); report != null; report = reports.poll()) {
+            report.to(this);
+            if (++done == REPORTS_PER_STEP) {
+                break;
+            }
+        }
+        show(false);
+        return done == 0 && quitting && takes.isEmpty() ? -1 : done;
+    }
+
+    @Override
+    public void onClose() {
+        ledger.saveTheRest();
+        show(true);
+    }
+
+    // --- from the stages of a take
+
+    void heard(int take, Hypothesis hypothesis) {
+        TakeKeeper keeper = takes.get(take);
+        if (keeper != null) {
+            enter(keeper.follower().hear(hypothesis), Mover.VOICE);
+        }
+    }
+
+    void heardTo(int take, EarKind ear, StreamTime to) {
+        TakeKeeper keeper = takes.get(take);
+        if (ear == EarKind.SCRIPT) {
+            now = StreamTime.max(now, to);
+        } else if (keeper != null) {
+            keeper.heardByOpenEar(to);
+        }
+    }
+
+    void happened(SessionEvent event) {
+        ledger.enter(event);
+    }
+
+    void unheard(StreamTime length) {
+        unheard = unheard.plus(length);
+    }
+
+    void captureEnded(int take, StreamTime at, String reason) {
+        TakeKeeper keeper = takes.get(take);
+        if (keeper == null) {
+            return;
+        }
+        keeper.captureEnded(at, reason);
+        end(keeper);
+    }
+
+    void earDone(int take, EarKind ear) {
+        TakeKeeper keeper = takes.get(take);
+        if (keeper == null) {
+            return;
+        }
+        keeper.earDone(ear);
+        end(keeper);
+    }
+
+    /** Ends what is running as if it had been asked for, after a stage has failed. */
+    void failed() {
+        takes.values().forEach(keeper -> keeper.run().cut("the program failed"));
+        quit();
+    }
+
+    // --- from people
+
+    @Override
+    public void hold() {
+        if (rolling != null && !ledger.state().held()) {
+            enter(rolling.follower().hold(now), Mover.VOICE);
+            ledger.enter(new SessionEvent.Held(now));
+        }
+    }
+
+    @Override
+    public void resume() {
+        if (rolling != null && ledger.state().held()) {
+            enter(rolling.follower().resume(now), Mover.VOICE);
+            ledger.enter(new SessionEvent.Resumed(now));
+        }
+    }
+
+    @Override
+    public void goTo(ReadingPosition position, Mover mover) {
+        if (rolling != null) {
+            enter(rolling.follower().move(now, position), mover);
+        } else {
+            ledger.enter(new SessionEvent.PositionMoved(now, position, mover, 0));
+        }
+    }
+
+    @Override
+    public void markPickup(int line, String note) {
+        ledger.enter(new SessionEvent.PickupMarked(now, line, note));
+    }
+
+    @Override
+    public void nextTake(ReadingPosition from) {
+        if (rolling == null) {
+            roll(from);
+        } else {
+            next = Optional.of(from);
+            rolling.run().cut("next take");
+        }
+    }
+
+    @Override
+    public void cut() {
+        if (rolling != null) {
+            rolling.run().cut("cut");
+        }
+    }
+
+    @Override
+    public void quit() {
+        quitting = true;
+        next = Optional.empty();
+        cut();
+    }
+
+    /** Lets the open ear leave unheard what it has not heard yet. */
+    void hurry() {
+        takes.values().forEach(keeper -> keeper.run().hurry());
+    }
+
+    // --- takes
+
+    private void roll(ReadingPosition from) {
+        if (quitting) {
+            return;
+        }
+        int number = ledger.state().takes().size() + 1;
+        TakeKeeper keeper = starter.start(number, now, from, ledger);
+        takes.put(number, keeper);
+        rolling = keeper;
+        enter(keeper.follower().startTake(number, now, from), Mover.VOICE);
+    }
+
+    private void end(TakeKeeper keeper) {
+        if (keeper == rolling && keeper.over()) {
+            rolling = null;
+            now = StreamTime.max(now, keeper.end());
+            ledger.enter(new SessionEvent.TakeEnded(
+                    keeper.end(), keeper.run().number(), starter.endOf(keeper), keeper.reason()));
+            quitting |= plan.endsWithSource() && next.isEmpty();
+            next.ifPresent(this::roll);
+            next = Optional.empty();
+        }
+        if (keeper.settled()) {
+            takes.remove(keeper.run().number());
+            enter(keeper.follower().endTake(keeper.end()), Mover.VOICE);
+        }
+    }
+
+    private void enter(List<FollowEvent> events, Mover mover) {
+        FollowEntries entries = new FollowEntries(ledger, mover);
+        events.forEach(event -> event.to(entries));
+    }
+
+    private void show(boolean over) {
+        StreamTime behind = takes.values().stream().map(TakeKeeper::behind).reduce(StreamTime.ZERO, StreamTime::plus);
+        progress.set(new ReadingProgress(rolling != null, behind, unheard, ledger.unsaved(), over));
+    }
+}

@@ -1,0 +1,108 @@
+package org.bookholder.runtime;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import org.bookholder.follow.Follower;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.ScriptGrammar;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.Ears;
+import org.bookholder.speech.Grammar;
+import org.bookholder.timing.StreamTime;
+
+/** Opens what a take needs and gives its stages to the crew. Confined to the session's thread. */
+final class TakeStarter {
+    /** A minute of live sound at 25 blocks a second; a file needs just enough to keep the ear busy. */
+    private static final int LIVE_CAPACITY = 1500;
+
+    private static final int FILE_CAPACITY = 64;
+
+    private final ReadingPlan plan;
+    private final Mailbox<Report> reports;
+    private final Crew crew;
+    private final Optional<Grammar> grammar;
+    private boolean firstUsed;
+
+    TakeStarter(ReadingPlan plan, Mailbox<Report> reports, Crew crew) {
+        this.plan = plan;
+        this.reports = reports;
+        this.crew = crew;
+        this.grammar = ScriptGrammar.of(plan.script());
+    }
+
+    /**
+     * Starts a take, come what may: without a microphone it goes on by hand, without a disk it is not recorded, and the
+     * ledger says so.
+     */
+    TakeKeeper start(int number, StreamTime start, ReadingPosition from, Ledger ledger) {
+        Opening opening = open();
+        Instant when = plan.clock().instant();
+        ledger.enter(new SessionEvent.TakeStarted(start, number, when, opening.name, from));
+        if (!opening.trouble.isEmpty()) {
+            ledger.enter(new SessionEvent.SourceLost(start, opening.trouble));
+        }
+        Optional<Tape> tape = tape(number, opening.source.rate(), start, ledger);
+        TakeRun run = new TakeRun(number, start, plan.sources().live() ? LIVE_CAPACITY : FILE_CAPACITY, reports);
+        Set<EarKind> listening = EnumSet.of(EarKind.SCRIPT);
+        crew.takeOn(new CaptureStage(
+                run, plan.sources(), opening.source, !opening.trouble.isEmpty(), tape, plan.nanoTime()));
+        int rate = opening.source.rate();
+        crew.takeOn(new ScriptEarStage(
+                run, () -> plan.ears().flatMap(ears -> grammar.map(g -> ears.scriptEar(g, rate)))));
+        if (tape.isPresent()) {
+            crew.takeOn(new SyncStage(run, tape.get(), plan.nanoTime()));
+        }
+        if (tape.isPresent() && plan.ears().isPresent()) {
+            Ears ears = plan.ears().get();
+            listening.add(EarKind.OPEN);
+            crew.takeOn(new OpenEarStage(run, tape.get(), rate, () -> ears.openEar(rate)));
+        }
+        return new TakeKeeper(run, new Follower(plan.script()), when, listening);
+    }
+
+    /** Time of day at a take's end: the clock's, or, when a file was read at whatever speed, its own. */
+    Instant endOf(TakeKeeper keeper) {
+        if (plan.sources().live()) {
+            return plan.clock().instant();
+        }
+        StreamTime length = keeper.end().since(keeper.run().start());
+        return keeper.when().plus(Duration.ofNanos(Math.round(length.seconds() * 1e9)));
+    }
+
+    private Optional<Tape> tape(int number, int rate, StreamTime start, Ledger ledger) {
+        if (!plan.sources().sounding()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(plan.tapes().begin(number, rate, start));
+        } catch (ProblemException e) {
+            ledger.enter(new SessionEvent.RecordingFailed(start, e.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    private Opening open() {
+        if (!firstUsed) {
+            firstUsed = true;
+            return new Opening(plan.first(), plan.first().name(), "");
+        }
+        try {
+            AudioSource source = plan.sources().open();
+            return new Opening(source, source.name(), "");
+        } catch (ProblemException e) {
+            return new Opening(
+                    new SilentSource(plan.first().rate(), plan.nanoTime()),
+                    plan.first().name(),
+                    e.getMessage());
+        }
+    }
+
+    /** A source, its name, and why it is silence instead of a device; empty if it is not. */
+    private record Opening(AudioSource source, String name, String trouble) {}
+}

@@ -1,0 +1,74 @@
+package org.bookholder.runtime;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.speech.AudioBlock;
+
+/** A tape in memory, which can be made to fail. */
+final class FakeTape implements Tape {
+    private final List<AudioBlock> blocks = new ArrayList<>();
+    private int next;
+    private int room = Integer.MAX_VALUE;
+    private int synced;
+    private boolean syncFails;
+    private boolean closed;
+    private boolean readerClosed;
+
+    void room(int blockCount) {
+        room = blockCount;
+    }
+
+    void syncFails() {
+        syncFails = true;
+    }
+
+    List<AudioBlock> blocks() {
+        return blocks;
+    }
+
+    int synced() {
+        return synced;
+    }
+
+    boolean closed() {
+        return closed;
+    }
+
+    boolean readerClosed() {
+        return readerClosed;
+    }
+
+    @Override
+    public void append(AudioBlock block) throws ProblemException {
+        if (room == 0) {
+            throw new ProblemException("the disk is full", "take-001.wav", "make room");
+        }
+        room--;
+        blocks.add(block);
+    }
+
+    @Override
+    public void sync() throws ProblemException {
+        if (syncFails) {
+            throw new ProblemException("the disk is gone", "take-001.wav", "look for it");
+        }
+        synced++;
+    }
+
+    @Override
+    public void close() {
+        closed = true;
+    }
+
+    @Override
+    public Optional<AudioBlock> read(int samples) {
+        return next < blocks.size() ? Optional.of(blocks.get(next++)) : Optional.empty();
+    }
+
+    @Override
+    public void closeReader() {
+        readerClosed = true;
+    }
+}

@@ -1,0 +1,107 @@
+package org.bookholder.runtime;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.Hypothesis;
+import org.bookholder.testing.FakeClock;
+import org.bookholder.testing.FakeEars;
+import org.bookholder.testing.FakeJournal;
+import org.bookholder.testing.Prepared;
+import org.bookholder.timing.StreamTime;
+
+/** A reading whose stages are driven by hand in virtual time. */
+final class ReadingRig implements Sources {
+    static final int RATE = 16_000;
+    private static final int STEP_MILLIS = 20;
+
+    final FakeClock clock = new FakeClock();
+    final FakeJournal journal = new FakeJournal();
+    final Map<Integer, FakeTape> tapes = new TreeMap<>();
+    final List<Throwable> failures = new ArrayList<>();
+    final FakeEars ears;
+    private final Script script;
+    private final Deque<AudioSource> more = new ArrayDeque<>();
+    private final boolean live;
+    private Optional<Reading> reading = Optional.empty();
+    private final HandRunner runner = new HandRunner(this::failed);
+
+    ReadingRig(Script script, List<Hypothesis> heard, boolean live) {
+        this.script = script;
+        this.ears = new FakeEars(heard);
+        this.live = live;
+    }
+
+    /** Another source, for a further take or after a loss. */
+    void alsoHas(AudioSource source) {
+        more.add(source);
+    }
+
+    Reading begin(AudioSource first) {
+        SessionState before = Session.begin(script, FatigueLimits.defaults());
+        ReadingPlan plan = new ReadingPlan(
+                Prepared.of(script),
+                before,
+                new SessionEvent.Opened(before.now(), clock.instant(), script.title(), script.source(), "text"),
+                ReadingPosition.START,
+                Optional.of(ears),
+                this,
+                first,
+                !live,
+                journal,
+                this::tape,
+                clock,
+                clock);
+        Reading begun = Reading.begin(plan, runner);
+        reading = Optional.of(begun);
+        return begun;
+    }
+
+    /** Lets time pass, and everybody work as fast as they can. */
+    void pass(double seconds) {
+        for (int i = 0; i < seconds * 1000 / STEP_MILLIS; i++) {
+            runner.runUntilIdle(100_000);
+            clock.passMillis(STEP_MILLIS);
+        }
+        runner.runUntilIdle(100_000);
+    }
+
+    HandRunner runner() {
+        return runner;
+    }
+
+    @Override
+    public AudioSource open() throws ProblemException {
+        AudioSource next = more.poll();
+        if (next == null) {
+            throw new ProblemException("there is no microphone", "microphone", "plug one in");
+        }
+        return next;
+    }
+
+    @Override
+    public boolean live() {
+        return live;
+    }
+
+    private Tape tape(int take, int rate, StreamTime start) {
+        return tapes.computeIfAbsent(take, t -> new FakeTape());
+    }
+
+    private void failed(Stage stage, Throwable failure) {
+        failures.add(failure);
+        reading.ifPresent(r -> r.failed(stage, failure));
+    }
+}

@@ -1,0 +1,236 @@
+package org.bookholder.runtime;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.bookholder.follow.Outcome;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.script.Script;
+import org.bookholder.session.Command;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.Mover;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioRead;
+import org.bookholder.testing.FakeAudioSource;
+import org.bookholder.testing.Scripts;
+import org.bookholder.testing.Spoken;
+import org.bookholder.timing.StreamTime;
+import org.junit.jupiter.api.Test;
+
+final class ReadingTest {
+    private static final Script SCRIPT = Scripts.of(
+            "Every wheel begins with its hub.", "Count the spokes twice.", "Then lace the first side.");
+    private static final Spoken VOICE = new Spoken(0.5)
+            .says("every wheel begins with its hub")
+            .says("then lace the first side")
+            .pauses(0.5);
+
+    @Test
+    void readsAFileToItsEndAndSettlesTheTake() {
+        ReadingRig rig = file();
+        Reading reading = rig.begin(sound(VOICE.seconds()));
+        rig.pass(0.1);
+        assertThat(reading.progress().over()).isTrue();
+        SessionState state = reading.state().get();
+        assertThat(state.rolling()).isFalse();
+        assertThat(state.lines().stream().map(LineNotes::outcome))
+                .containsExactly(Outcome.CLEAN, Outcome.SKIPPED, Outcome.CLEAN);
+        assertThat(rig.failures).isEmpty();
+        assertThat(rig.ears.open()).isZero();
+    }
+
+    @Test
+    void keepsTheEventsInTheOrderInWhichASessionIsMadeOfThem() {
+        ReadingRig rig = file();
+        rig.begin(sound(VOICE.seconds()));
+        rig.pass(0.1);
+        List<SessionEvent> events = rig.journal.events();
+        assertThat(events.get(0)).isInstanceOf(SessionEvent.Opened.class);
+        assertThat(events.get(1)).isInstanceOf(SessionEvent.TakeStarted.class);
+        assertThat(events.get(events.size() - 1)).isInstanceOf(SessionEvent.TakeSettled.class);
+        assertThat(rig.journal.events(SessionEvent.TakeEnded.class)).hasSize(1);
+    }
+
+    @Test
+    void datesTheEndOfAFileByItsLengthAndNotByTheTimeThatItTook() {
+        ReadingRig rig = file();
+        rig.begin(sound(5));
+        rig.pass(0.1);
+        Instant start = rig.journal.events(SessionEvent.TakeStarted.class).get(0).when();
+        SessionEvent.TakeEnded ended =
+                rig.journal.events(SessionEvent.TakeEnded.class).get(0);
+        assertThat(ended.when()).isEqualTo(start.plus(Duration.ofSeconds(5)));
+        assertThat(ended.at()).isEqualTo(StreamTime.ofSeconds(5));
+    }
+
+    @Test
+    void endsATakeWhenAskedAndBeginsTheNextWhereItsAudioEnds() {
+        ReadingRig rig = live();
+        rig.alsoHas(silent());
+        Reading reading = rig.begin(silent());
+        rig.pass(3);
+        reading.tell(new Command.NextTake(new ReadingPosition(2, 1)));
+        rig.pass(3);
+        List<SessionEvent.TakeStarted> takes = rig.journal.events(SessionEvent.TakeStarted.class);
+        assertThat(takes).hasSize(2);
+        assertThat(takes.get(1).at())
+                .isEqualTo(rig.journal.events(SessionEvent.TakeEnded.class).get(0).at());
+        assertThat(takes.get(1).from()).isEqualTo(new ReadingPosition(2, 1));
+        assertThat(reading.state().get().position()).isEqualTo(new ReadingPosition(2, 1));
+    }
+
+    @Test
+    void goesOnByHandInSilenceWhenTheMicrophoneIsGoneAndTakesItBackWhenItReturns() {
+        ReadingRig rig = live();
+        FakeAudioSource first = sound(2).then(new AudioRead.Gone("the microphone was unplugged"));
+        Reading reading = rig.begin(first);
+        rig.pass(1);
+        assertThat(reading.state().get().trouble()).contains("unplugged");
+        reading.tell(new Command.GoTo(new ReadingPosition(3, 1), Mover.HAND));
+        rig.pass(1);
+        assertThat(reading.state().get().position()).isEqualTo(new ReadingPosition(3, 1));
+        assertThat(reading.state().get().mover()).isEqualTo(Mover.HAND);
+        rig.alsoHas(silent());
+        rig.pass(2);
+        assertThat(reading.state().get().trouble()).isEmpty();
+        SessionEvent.SourceLost lost =
+                rig.journal.events(SessionEvent.SourceLost.class).get(0);
+        SessionEvent.SourceFound found =
+                rig.journal.events(SessionEvent.SourceFound.class).get(0);
+        // A device is looked for every two seconds, and what passes meanwhile counts as silence.
+        assertThat(found.at().since(lost.at()).seconds()).isBetween(1.9, 2.1);
+        assertThat(first.closed()).isTrue();
+    }
+
+    @Test
+    void goesOnWithoutARecordingWhenTheDiskIsFull() {
+        ReadingRig rig = file();
+        FakeTape tape = new FakeTape();
+        tape.room(25);
+        rig.tapes.put(1, tape);
+        Reading reading = rig.begin(sound(VOICE.seconds()));
+        rig.pass(0.1);
+        assertThat(rig.journal.events(SessionEvent.RecordingFailed.class)).hasSize(1);
+        assertThat(reading.progress().over()).isTrue();
+        assertThat(reading.state().get().lines().get(0).attempts()).isNotEmpty();
+    }
+
+    @Test
+    void tellsOfASyncThatFailedOnce() {
+        ReadingRig rig = live();
+        FakeTape tape = new FakeTape();
+        tape.syncFails();
+        rig.tapes.put(1, tape);
+        rig.begin(silent());
+        rig.pass(4);
+        assertThat(rig.journal.events(SessionEvent.RecordingFailed.class)).hasSize(1);
+    }
+
+    @Test
+    void makesTheRecordingSafeOnceASecond() {
+        ReadingRig rig = live();
+        FakeTape tape = new FakeTape();
+        rig.tapes.put(1, tape);
+        rig.begin(silent());
+        rig.pass(5);
+        assertThat(tape.synced()).isBetween(4, 5);
+    }
+
+    @Test
+    void goesOnInMemoryWhenTheJournalFailsAndSavesTheRestWhenItCanAgain() {
+        ReadingRig rig = live();
+        Reading reading = rig.begin(silent());
+        rig.pass(1);
+        rig.journal.room(0);
+        reading.tell(new Command.MarkPickup(2, "a door"));
+        rig.pass(1);
+        assertThat(reading.state().get().trouble()).contains("disk is full");
+        assertThat(reading.progress().unsaved()).contains("not saved");
+        assertThat(reading.state().get().lines().get(1).marks()).containsExactly("a door");
+        rig.journal.room(1000);
+        reading.tell(new Command.Quit());
+        rig.pass(1);
+        assertThat(reading.progress().unsaved()).isEmpty();
+        assertThat(rig.journal.events(SessionEvent.PickupMarked.class)).hasSize(1);
+        assertThat(rig.journal.events(SessionEvent.TakeEnded.class)).hasSize(1);
+    }
+
+    @Test
+    void saysAtTheEndWhatCouldNotBeSaved() {
+        ReadingRig rig = live();
+        Reading reading = rig.begin(silent());
+        rig.pass(1);
+        rig.journal.room(0);
+        reading.tell(new Command.Quit());
+        rig.pass(1);
+        assertThat(reading.progress().over()).isTrue();
+        assertThat(reading.progress().unsaved()).contains("from 0:0").contains("disk is full");
+    }
+
+    @Test
+    void ignoresTheVoiceWhileHeld() {
+        ReadingRig rig = live();
+        Reading reading = rig.begin(quiet(sound(VOICE.seconds())));
+        reading.tell(new Command.Hold());
+        rig.pass(0.1);
+        assertThat(reading.state().get().held()).isTrue();
+        assertThat(rig.journal.events(SessionEvent.Held.class)).hasSize(1);
+        reading.tell(new Command.Resume());
+        rig.pass(0.1);
+        assertThat(reading.state().get().held()).isFalse();
+    }
+
+    @Test
+    void fillsLostAudioAndSaysHowMuchItWas() {
+        ReadingRig rig = file();
+        rig.begin(new FakeAudioSource(ReadingRig.RATE).thenSilence(1).thenLoses(0.5).thenSilence(1));
+        rig.pass(0.1);
+        SessionEvent.SamplesLost lost =
+                rig.journal.events(SessionEvent.SamplesLost.class).get(0);
+        assertThat(lost.length()).isEqualTo(StreamTime.ofSeconds(0.5));
+    }
+
+    @Test
+    void endsInOrderWhenAStageFails() {
+        ReadingRig rig = live();
+        FakeAudioSource source = silent();
+        Reading reading = rig.begin(source);
+        rig.pass(1);
+        source.close();
+        rig.pass(1);
+        assertThat(rig.failures).hasSize(1);
+        assertThat(reading.fault()).isPresent();
+        assertThat(reading.progress().over()).isTrue();
+        assertThat(rig.journal.events(SessionEvent.TakeEnded.class)).hasSize(1);
+        assertThat(rig.journal.events(SessionEvent.TakeSettled.class)).hasSize(1);
+        assertThat(rig.tapes.get(1).closed()).isTrue();
+        assertThat(rig.runner().roles()).isEmpty();
+    }
+
+    private static ReadingRig file() {
+        return new ReadingRig(SCRIPT, VOICE.hypotheses(), false);
+    }
+
+    private static ReadingRig live() {
+        return new ReadingRig(SCRIPT, VOICE.hypotheses(), true);
+    }
+
+    private static FakeAudioSource sound(double seconds) {
+        return new FakeAudioSource(ReadingRig.RATE).thenSilence(seconds);
+    }
+
+    /** A live source that never has anything to give. */
+    private static FakeAudioSource silent() {
+        return quiet(new FakeAudioSource(ReadingRig.RATE));
+    }
+
+    private static FakeAudioSource quiet(FakeAudioSource source) {
+        for (int i = 0; i < 100_000; i++) {
+            source.then(new AudioRead.NothingYet());
+        }
+        return source;
+    }
+}

@@ -1,0 +1,31 @@
+package org.bookholder.testing;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.function.LongSupplier;
+
+/** A clock that stands still until a test moves it. */
+public final class FakeClock implements LongSupplier, InstantSource {
+    private static final Instant BEGINNING = Instant.parse("2026-03-02T09:00:00Z");
+
+    private long nanos;
+
+    @Override
+    public long getAsLong() {
+        return nanos;
+    }
+
+    @Override
+    public Instant instant() {
+        return BEGINNING.plusNanos(nanos);
+    }
+
+    public void pass(Duration time) {
+        nanos += time.toNanos();
+    }
+
+    public void passMillis(long millis) {
+        pass(Duration.ofMillis(millis));
+    }
+}

@@ -1,0 +1,58 @@
+package org.bookholder.testing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.Hypothesis;
+import org.bookholder.speech.RecognizedWord;
+import org.bookholder.timing.StreamTime;
+
+/** What both ears make of a voice that says words at an even pace, and pauses in between. */
+public final class Spoken {
+    private static final double WORD_SECONDS = 0.4;
+    private static final double LATE = 0.1;
+
+    private final List<Hypothesis> hypotheses = new ArrayList<>();
+    private double now;
+
+    /** Begins {@code seconds} into the session. */
+    public Spoken(double seconds) {
+        now = seconds;
+    }
+
+    /** Says {@code text}, then pauses for half a second, which ends the utterance. */
+    public Spoken says(String text) {
+        List<RecognizedWord> words = new ArrayList<>();
+        for (String word : text.split(" ")) {
+            words.add(new RecognizedWord(word, at(now), at(now + WORD_SECONDS), 1));
+            now += WORD_SECONDS;
+            hypotheses.add(new Hypothesis.Partial(
+                    EarKind.SCRIPT,
+                    at(now + LATE),
+                    words.stream().map(RecognizedWord::text).toList()));
+        }
+        now += 0.5;
+        hypotheses.add(new Hypothesis.Final(EarKind.SCRIPT, at(now), words));
+        hypotheses.add(new Hypothesis.Final(EarKind.OPEN, at(now), words));
+        return this;
+    }
+
+    /** Says nothing. */
+    public Spoken pauses(double seconds) {
+        now += seconds;
+        return this;
+    }
+
+    /** When the voice has ended, in seconds of the session. */
+    public double seconds() {
+        return now;
+    }
+
+    public List<Hypothesis> hypotheses() {
+        return List.copyOf(hypotheses);
+    }
+
+    private static StreamTime at(double seconds) {
+        return StreamTime.ofSeconds(seconds);
+    }
+}
