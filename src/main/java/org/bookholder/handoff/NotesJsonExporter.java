@@ -1,0 +1,170 @@
+package org.bookholder.handoff;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.NullNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.ValueNode;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.follow.Aside;
+import org.bookholder.follow.Attempt;
+import org.bookholder.follow.Deviation;
+import org.bookholder.script.ScriptLine;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Everything that was noted, as one JSON object for other programs. Times are seconds of the session's audio to three
+ * decimals; a figure that is not known is null.
+ */
+public final class NotesJsonExporter implements Exporter {
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+    @Override
+    public String name() {
+        return "json";
+    }
+
+    @Override
+    public String description() {
+        return "all notes, as JSON, for other programs";
+    }
+
+    @Override
+    public void write(SessionState state, List<SessionEvent> events, Appendable out) throws IOException {
+        ObjectNode root = JSON.objectNode();
+        root.put("script", state.script().source());
+        root.put("title", state.script().title());
+        root.set("takes", takes(state));
+        root.set("lines", lines(state));
+        root.set("asides", asides(state.asides()));
+        root.set("pace", pace(state));
+        root.set("fatigue", FatigueJson.of(state.fatigue()));
+        root.set("sound", sound(state));
+        out.append(new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root))
+                .append('\n');
+    }
+
+    /** A number to three decimals; null if it is not one. */
+    static ValueNode number(double value) {
+        return Double.isFinite(value)
+                ? DecimalNode.valueOf(BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP))
+                : NullNode.getInstance();
+    }
+
+    private static ValueNode seconds(StreamTime time) {
+        return number(time.seconds());
+    }
+
+    private static ArrayNode takes(SessionState state) {
+        ArrayNode takes = JSON.arrayNode();
+        for (SessionState.Take take : state.takes()) {
+            ObjectNode node = takes.addObject();
+            node.put("take", take.number());
+            node.set("start", seconds(take.start()));
+            node.set("end", seconds(take.end()));
+            node.put("when", take.when().toString());
+            node.put("audio", take.audio());
+        }
+        return takes;
+    }
+
+    private static ArrayNode lines(SessionState state) {
+        ArrayNode lines = JSON.arrayNode();
+        List<ScriptLine> script = state.script().lines();
+        for (LineNotes notes : state.lines()) {
+            lines.add(line(script.get(notes.line() - 1), notes));
+        }
+        return lines;
+    }
+
+    private static ObjectNode line(ScriptLine line, LineNotes notes) {
+        ObjectNode node = JSON.objectNode();
+        node.put("line", notes.line());
+        node.put("text", line.text());
+        node.put("outcome", notes.outcome().label());
+        node.put("reached", notes.reached());
+        node.put("pickup", notes.pickup());
+        ArrayNode attempts = node.putArray("attempts");
+        for (Attempt attempt : notes.attempts()) {
+            attempts.add(bounds(attempt).put("complete", attempt.complete()));
+        }
+        Optional<Attempt> best = notes.best();
+        node.set("best", best.isPresent() ? bounds(best.get()) : NullNode.getInstance());
+        ArrayNode words = node.putArray("words");
+        said(notes).forEach(deviation -> words.add(word(deviation)));
+        ArrayNode marks = node.putArray("marks");
+        notes.marks().forEach(marks::add);
+        return node;
+    }
+
+    /** The deviations that the outcome stands on: the best attempt's, or those of the last one. */
+    private static List<Deviation> said(LineNotes notes) {
+        if (notes.best().isPresent()) {
+            return notes.best().get().deviations();
+        }
+        List<Attempt> attempts = notes.attempts();
+        return attempts.isEmpty()
+                ? List.of()
+                : attempts.get(attempts.size() - 1).deviations();
+    }
+
+    private static ObjectNode bounds(Attempt attempt) {
+        ObjectNode node = JSON.objectNode();
+        node.put("take", attempt.take());
+        node.set("start", seconds(attempt.start()));
+        node.set("end", seconds(attempt.end()));
+        return node;
+    }
+
+    private static ObjectNode word(Deviation deviation) {
+        ObjectNode node = JSON.objectNode();
+        node.put("word", deviation.written());
+        node.put("said", deviation.said());
+        node.put("kind", deviation.kind().label());
+        node.put("place", deviation.word());
+        node.set("certainty", number(deviation.certainty()));
+        return node;
+    }
+
+    private static ArrayNode asides(List<Aside> asides) {
+        ArrayNode all = JSON.arrayNode();
+        for (Aside aside : asides) {
+            ObjectNode node = all.addObject();
+            node.set("start", seconds(aside.start()));
+            node.set("end", seconds(aside.end()));
+            node.put("said", aside.said());
+            node.put("take", aside.take());
+            node.put("line", aside.line());
+        }
+        return all;
+    }
+
+    private static ObjectNode pace(SessionState state) {
+        ObjectNode node = JSON.objectNode();
+        node.put("target", state.script().settings().targetPace());
+        node.set("lesson", number(state.pace().lesson()));
+        node.set("live", number(state.pace().live()));
+        node.set("articulation", number(state.pace().articulation()));
+        node.set("projected", seconds(state.pace().projected()));
+        node.set("left", seconds(state.pace().left()));
+        return node;
+    }
+
+    private static ObjectNode sound(SessionState state) {
+        ObjectNode node = JSON.objectNode();
+        node.set("rms", number(state.sound().rms()));
+        node.set("peak", number(state.sound().peak()));
+        node.put("clipped", state.sound().clipped());
+        node.set("lost", seconds(state.sound().lost()));
+        return node;
+    }
+}

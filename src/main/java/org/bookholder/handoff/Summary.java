@@ -1,0 +1,99 @@
+package org.bookholder.handoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.bookholder.fatigue.BreakAdvice;
+import org.bookholder.fatigue.Cautions;
+import org.bookholder.follow.Aside;
+import org.bookholder.follow.Deviation;
+import org.bookholder.follow.Outcome;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
+
+/** How a reading went, in lines of text. */
+final class Summary {
+    private Summary() {}
+
+    static List<String> of(SessionState state) {
+        List<String> text = new ArrayList<>();
+        text.add("Lines         " + counts(state));
+        text.add("Pace          " + pace(state));
+        text.add("Running time  " + minutes(state.pace().projected()) + " for the whole lesson, at this reading");
+        text.add("Asides        " + (state.asides().isEmpty() ? "none" : state.asides().size()));
+        for (Aside aside : state.asides()) {
+            text.add("    " + aside(state, aside));
+        }
+        if (!state.trouble().isEmpty()) {
+            text.add("Trouble       " + state.trouble());
+        }
+        addAdvice(text, state);
+        return text;
+    }
+
+    /** What was said instead of a word. */
+    static String deviation(Deviation deviation) {
+        return switch (deviation.kind()) {
+            case SWAPPED ->
+                deviation.said().isEmpty()
+                        ? "\"" + deviation.written() + "\" read as another word"
+                        : "\"" + deviation.written() + "\" read as \"" + deviation.said() + "\"";
+            case DROPPED -> "\"" + deviation.written() + "\" left out";
+            case ADDED -> "\"" + deviation.said() + "\" added";
+        };
+    }
+
+    /** Minutes, seconds and tenths. */
+    static String tenths(StreamTime time) {
+        long tenths = Math.round(10 * time.seconds());
+        return String.format(Locale.ROOT, "%d:%02d.%d", tenths / 600, tenths / 10 % 60, tenths % 10);
+    }
+
+    private static String minutes(StreamTime time) {
+        long seconds = Math.round(time.seconds());
+        return String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
+    }
+
+    private static String counts(SessionState state) {
+        StringBuilder text = new StringBuilder();
+        text.append(state.lines().size()).append(" in all");
+        for (Outcome outcome : Outcome.values()) {
+            long count = state.lines().stream()
+                    .filter(LineNotes::reached)
+                    .filter(notes -> notes.outcome() == outcome)
+                    .count();
+            if (count > 0) {
+                text.append(", ").append(count).append(' ').append(outcome.label());
+            }
+        }
+        long beyond = state.lines().stream().filter(notes -> !notes.reached()).count();
+        return beyond == 0 ? text.toString() : text.append(", ").append(beyond).append(" not reached").toString();
+    }
+
+    private static String pace(SessionState state) {
+        double lesson = state.pace().lesson();
+        int target = state.script().settings().targetPace();
+        return Double.isNaN(lesson)
+                ? "too little was read to tell (target " + target + " words a minute)"
+                : Math.round(lesson) + " words a minute (target " + target + ")";
+    }
+
+    private static String aside(SessionState state, Aside aside) {
+        StreamTime inTake = aside.start().since(state.takes().get(aside.take() - 1).start());
+        String where = aside.line() == 0 ? "before line 1" : "after line " + aside.line();
+        return where + ", take " + aside.take() + " at " + tenths(inTake)
+                + (aside.said().isEmpty() ? "" : ": \"" + aside.said() + "\"");
+    }
+
+    private static void addAdvice(List<String> text, SessionState state) {
+        List<BreakAdvice> due = state.fatigue().advice().stream()
+                .filter(advice -> advice.urgency() != BreakAdvice.Urgency.NONE)
+                .toList();
+        if (!due.isEmpty()) {
+            text.add("");
+            due.forEach(advice -> text.add(advice.text()));
+            text.addAll(Cautions.lines());
+        }
+    }
+}

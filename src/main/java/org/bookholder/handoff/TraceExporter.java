@@ -1,0 +1,39 @@
+package org.bookholder.handoff;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+
+/**
+ * Where the reading position was, one JSON object a line for each change of it: {@code at} in seconds of the session's
+ * audio taken in when it changed, {@code line} and {@code word}, from 1, of the word to be read next.
+ */
+public final class TraceExporter implements Exporter {
+    @Override
+    public String name() {
+        return "trace";
+    }
+
+    @Override
+    public String description() {
+        return "each change of the reading position, as JSON lines, for measuring";
+    }
+
+    @Override
+    public void write(SessionState state, List<SessionEvent> events, Appendable out) throws IOException {
+        for (SessionEvent event : events) {
+            if (event instanceof SessionEvent.PositionMoved moved) {
+                ReadingPosition position = moved.position();
+                out.append(String.format(
+                        Locale.ROOT,
+                        "{\"at\":%.3f,\"line\":%d,\"word\":%d}\n",
+                        moved.at().seconds(),
+                        position.line(),
+                        position.word()));
+            }
+        }
+    }
+}
