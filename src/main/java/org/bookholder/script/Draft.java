@@ -1,0 +1,125 @@
+package org.bookholder.script;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.ScriptSettings.LineBreaks;
+import org.jspecify.annotations.Nullable;
+
+/** A script in the making: takes source lines and directions in order and numbers what comes of them. */
+final class Draft {
+    private final String source;
+    private final LineBreaks lineBreaks;
+    private final Sentences sentences;
+    private final WordSplitter splitter;
+    private final List<ScriptElement> elements = new ArrayList<>();
+    private int paragraph;
+    private int inParagraph;
+    private int lines;
+    private @Nullable String heading;
+    private @Nullable ProblemException problem;
+
+    Draft(String source, ScriptSettings settings) {
+        this.source = source;
+        this.lineBreaks = settings.lineBreaks();
+        this.sentences = new Sentences(settings.language());
+        this.splitter = new WordSplitter(Speaker.of(settings.language()));
+    }
+
+    /** Begins a new paragraph, unless the one begun is still empty. */
+    void paragraph() {
+        if (inParagraph > 0) {
+            paragraph++;
+            inParagraph = 0;
+        }
+    }
+
+    /** Takes one source line; each of its sentences becomes a line. */
+    void line(MarkedText text, int sourceLine) {
+        if (text.text().contains("](say:")) {
+            problem("the spoken form in '" + brief(text.text()) + "' is not closed", sourceLine, "end it with )");
+        }
+        List<Integer> ends =
+                lineBreaks == LineBreaks.AS_WRITTEN ? List.of(text.text().length()) : sentences.ends(text);
+        List<List<ScriptWord>> found = new ArrayList<>();
+        int start = 0;
+        int lastStart = 0;
+        for (int end : ends) {
+            List<ScriptWord> words = splitter.split(text, start, end);
+            if (!words.isEmpty()) {
+                found.add(words);
+                lastStart = start;
+                start = end;
+            } else if (!found.isEmpty()) {
+                // signs after the last sentence belong to it
+                found.set(found.size() - 1, splitter.split(text, lastStart, end));
+                start = end;
+            }
+        }
+        for (List<ScriptWord> words : found) {
+            elements.add(new ScriptLine(++lines, words, paragraph, sourceLine));
+            inParagraph++;
+        }
+        if (found.isEmpty() && text.text().codePoints().anyMatch(c -> c > 0x2fff)) {
+            direction(text.text(), sourceLine);
+        }
+    }
+
+    /** Takes text for the presenter's eyes. */
+    void direction(String text, int sourceLine) {
+        String even = MarkedText.plain(text).text();
+        if (!even.isEmpty()) {
+            elements.add(new Direction(even, paragraph, sourceLine));
+            inParagraph++;
+        }
+    }
+
+    /** Takes a heading: the first, if nothing is spoken before it, may become the title; any other is a direction. */
+    void heading(String text, int sourceLine, boolean titleWanted) {
+        paragraph();
+        if (heading == null && lines == 0 && titleWanted && !text.isBlank()) {
+            heading = MarkedText.plain(text).text();
+        } else {
+            direction(text, sourceLine);
+        }
+        paragraph();
+    }
+
+    /** Whether there is anything to say in {@code text}. */
+    boolean says(String text) {
+        return splitter.says(text);
+    }
+
+    /** Notes what the author must put right; the first such thing is told. */
+    void problem(String what, int sourceLine, String remedy) {
+        if (problem == null) {
+            problem = new ProblemException(what, source + ":" + sourceLine, remedy);
+        }
+    }
+
+    /** The first heading, if it may be the title. */
+    @Nullable String heading() {
+        return heading;
+    }
+
+    /** What was taken in. */
+    List<ScriptElement> finish() throws ProblemException {
+        if (problem != null) {
+            throw problem;
+        }
+        if (lines == 0) {
+            boolean empty = elements.isEmpty() && heading == null;
+            throw new ProblemException(
+                    empty
+                            ? "the script is empty"
+                            : "nothing in the script is spoken, it holds only headings and directions",
+                    source + ":1",
+                    "write the words to be read as plain paragraphs");
+        }
+        return elements;
+    }
+
+    static String brief(String text) {
+        return text.length() <= 40 ? text : text.substring(0, 39) + "\u2026";
+    }
+}

@@ -1,0 +1,83 @@
+package org.bookholder.script;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** English with its numbers, money, times, dates, units, abbreviations and letters. */
+final class EnglishSpeaker implements Speaker {
+    private static final Set<String> MONTH_STARTS =
+            Set.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
+    private static final Pattern NUMERAL_START = Pattern.compile(
+            "the \\d|['#~<>\\u00b1\\u2248+(.-]{0,2}\\d|(?:US|A|C|CA|NZ)?[$£€¥₹]|[\\u00bc-\\u00be\\u2150-\\u215e]|[Nn](?:o|r|um)\\.");
+
+    /** Said without the apostrophe that stands for letters left out at the front. */
+    private static final Set<String> SHORTENED_FRONT =
+            Set.of("'tis", "'twas", "'em", "'til", "'cause", "'bout", "'cept");
+
+    private final List<SpeakingRule> numeralRules;
+    private final AbbreviationRule abbreviations;
+    private final ChunkForms chunks;
+    private final Map<String, Forms> known = new HashMap<>();
+
+    EnglishSpeaker() {
+        Numbers numbers = new Numbers();
+        Fractions fractions = new Fractions(numbers);
+        MoneyRule money = new MoneyRule(numbers);
+        NumberRule number = new NumberRule(numbers);
+        DateRule dates = new DateRule(numbers);
+        this.numeralRules = List.of(
+                number::first, dates, money, new TimeRule(numbers), new QuantityRule(numbers, fractions), number);
+        this.abbreviations = new AbbreviationRule(numbers);
+        this.chunks = new ChunkForms(numbers, fractions, money, number);
+    }
+
+    @Override
+    public Heard at(String text, int from, int chunkEnd, int to) {
+        if (startsNumeral(text, from, to)) {
+            for (SpeakingRule rule : numeralRules) {
+                Heard heard = rule.at(text, from, to);
+                if (heard != null && !heard.forms().spoken().isEmpty()) {
+                    return new Heard(heard.end(), heard.forms().spoken());
+                }
+            }
+        }
+        Heard heard = abbreviations.at(text, from, to);
+        return heard != null ? heard : new Heard(chunkEnd, chunk(text.substring(from, chunkEnd)));
+    }
+
+    private static boolean startsNumeral(String text, int from, int to) {
+        char c = text.charAt(from);
+        if (Character.isLetter(c) && to - from > 3) {
+            return MONTH_STARTS.contains(Typography.lower(text.substring(from, from + 3)))
+                    || SpeakingRule.match(NUMERAL_START, text, from, to) != null;
+        }
+        return SpeakingRule.match(NUMERAL_START, text, from, to) != null;
+    }
+
+    private Forms chunk(String chunk) {
+        Forms forms = known.get(chunk);
+        if (forms == null) {
+            forms = forms(chunk);
+            known.put(chunk, forms);
+        }
+        return forms;
+    }
+
+    private Forms forms(String chunk) {
+        String lower = Typography.lower(chunk).replaceAll("[^\\p{L}']{1,9}$", "");
+        if (SHORTENED_FRONT.contains(lower)) {
+            return Forms.of(lower, lower.substring(1));
+        }
+        if (lower.equals("'n'") || lower.equals("'n")) {
+            return Forms.of("n", "and");
+        }
+        Forms forms = chunks.of(chunk);
+        if (lower.length() > 4 && lower.endsWith("in'")) {
+            forms = forms.or(lower.substring(0, lower.length() - 1) + "g", lower);
+        }
+        return forms;
+    }
+}

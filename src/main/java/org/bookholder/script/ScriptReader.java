@@ -1,0 +1,69 @@
+package org.bookholder.script;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * Reads script files.
+ *
+ * <p>A script may begin with front matter ({@code title}, {@code pace}, {@code language}, {@code lines}). Its text is
+ * CommonMark or plain text. A line break of the source always ends a line, and a source line is split into sentences
+ * unless {@code lines: as-written}. The first heading of CommonMark text is the title if the front matter has none and
+ * nothing is spoken before it. Other headings, block quotes, images, comments and code blocks are directions, as is a
+ * plain-text line in square brackets. {@code [written](say:spoken)} gives the only spoken form.
+ */
+public final class ScriptReader {
+    /** How a script's text is marked up. */
+    public enum Format {
+        /** CommonMark. */
+        MARKDOWN,
+        /** Paragraphs parted by blank lines; directions in square brackets on a line of their own. */
+        PLAIN_TEXT
+    }
+
+    private ScriptReader() {}
+
+    /**
+     * Reads a script from a file: CommonMark if its name ends in .md or .markdown, else plain text; UTF-8, or UTF-16 with
+     * a byte order mark.
+     *
+     * @throws ProblemException if there is no such file, it is no text, its front matter is broken or out of range, or
+     *     nothing in it is to be spoken
+     */
+    public static Script read(Path file) throws ProblemException {
+        Path name = file.getFileName();
+        String lower = name == null ? "" : name.toString().toLowerCase(Locale.ROOT);
+        boolean markdown = lower.endsWith(".md") || lower.endsWith(".markdown");
+        return parse(SourceText.read(file), file.toString(), markdown ? Format.MARKDOWN : Format.PLAIN_TEXT);
+    }
+
+    /**
+     * Makes a script of its text.
+     *
+     * @param source where the text came from, for messages and, if the text has no title, for the title
+     * @throws ProblemException as {@link #read(Path)}
+     */
+    public static Script parse(String text, String source, Format format) throws ProblemException {
+        FrontMatter front = FrontMatter.split(text, source);
+        Draft draft = new Draft(source, front.settings());
+        if (format == Format.MARKDOWN) {
+            MarkdownSource.read(front.body(), front.bodyLine(), front.title() == null, draft);
+        } else {
+            PlainTextSource.read(front.body(), front.bodyLine(), draft);
+        }
+        String title = front.title() != null ? front.title() : draft.heading();
+        return new Script(title == null ? nameOf(source) : title, source, front.settings(), draft.finish());
+    }
+
+    /** A script file's text, decoded as {@link #read(Path)} does. */
+    public static String text(Path file) throws ProblemException {
+        return SourceText.read(file);
+    }
+
+    private static String nameOf(String source) {
+        String name = source.substring(Math.max(source.lastIndexOf('/'), source.lastIndexOf('\\')) + 1);
+        int dot = name.lastIndexOf('.');
+        return dot > 0 ? name.substring(0, dot) : name;
+    }
+}

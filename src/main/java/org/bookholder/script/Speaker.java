@@ -1,0 +1,20 @@
+package org.bookholder.script;
+
+/** Knows how the words of one language are said. Not safe for use by several threads. */
+interface Speaker {
+    /**
+     * Reads the written word, or the group of words said as one, that begins at {@code from}.
+     *
+     * @param text a source line in plain typography, words parted by single spaces
+     * @param from first character of a written word, past opening punctuation
+     * @param chunkEnd index after the written word's last character
+     * @param to index after the last character that belongs to the sentence
+     * @return how it is said; its forms are empty if nothing is to be said
+     */
+    Heard at(String text, int from, int chunkEnd, int to);
+
+    /** The speaker of the language with the BCP 47 tag {@code language}. */
+    static Speaker of(String language) {
+        return language.equals("en") || language.startsWith("en-") ? new EnglishSpeaker() : new PlainSpeaker(language);
+    }
+}
