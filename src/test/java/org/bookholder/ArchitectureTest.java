@@ -20,6 +20,7 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -96,7 +97,7 @@ final class ArchitectureTest {
                                 .that()
                                 .resideOutsideOfPackage(e.getValue() + "..")
                                 .should()
-                                .dependOnClassesThat(resideInAPackage(e.getKey()))
+                                .dependOnClassesThat(resideInAPackage(e.getKey()).and(describe("make or share threads", c -> !c.isEquivalentTo(Callable.class))))
                                 .because(e.getKey() + " belongs in " + e.getValue())
                                 .check(CLASSES)));
     }

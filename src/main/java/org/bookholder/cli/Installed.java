@@ -9,7 +9,7 @@ import org.bookholder.handoff.TraceExporter;
 
 /** The one list of what a user can choose: a new exporter is added here and nowhere else. */
 public final class Installed {
-    private static final List<Exporter> EXPORTERS = 
+    private static final List<Exporter> EXPORTERS =
             List.of(new PickupListExporter(ZoneId.systemDefault()), new NotesJsonExporter(), new TraceExporter());
 
     private Installed() {}

@@ -17,7 +17,6 @@ import org.bookholder.timing.StreamTime;
 /** The list to read: each line that is to be recorded again, and how the reading went. */
 public final class PickupListExporter implements Exporter {
     private static final DateTimeFormatter TIME_OF_DAY = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
-    private static final String ROW = "%5s  %-10s  %-40s  %5s  %4s  %8s  %s";
     private static final int FIRST_WORDS = 40;
 
     private final ZoneId zone;
@@ -104,7 +103,7 @@ public final class PickupListExporter implements Exporter {
     }
 
     private static String row(Object... cells) {
-        return String.format(Locale.ROOT, ROW, cells);
+        return String.format(Locale.ROOT, "%5s  %-10s  %-40s  %5s  %4s  %8s  %s", cells);
     }
 
     private static String detail(String text) {

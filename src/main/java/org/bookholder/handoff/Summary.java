@@ -21,7 +21,8 @@ final class Summary {
         text.add("Lines         " + counts(state));
         text.add("Pace          " + pace(state));
         text.add("Running time  " + minutes(state.pace().projected()) + " for the whole lesson, at this reading");
-        text.add("Asides        " + (state.asides().isEmpty() ? "none" : state.asides().size()));
+        text.add("Asides        "
+                + (state.asides().isEmpty() ? "none" : state.asides().size()));
         for (Aside aside : state.asides()) {
             text.add("    " + aside(state, aside));
         }
@@ -68,7 +69,9 @@ final class Summary {
             }
         }
         long beyond = state.lines().stream().filter(notes -> !notes.reached()).count();
-        return beyond == 0 ? text.toString() : text.append(", ").append(beyond).append(" not reached").toString();
+        return beyond == 0
+                ? text.toString()
+                : text.append(", ").append(beyond).append(" not reached").toString();
     }
 
     private static String pace(SessionState state) {
@@ -80,7 +83,8 @@ final class Summary {
     }
 
     private static String aside(SessionState state, Aside aside) {
-        StreamTime inTake = aside.start().since(state.takes().get(aside.take() - 1).start());
+        StreamTime inTake =
+                aside.start().since(state.takes().get(aside.take() - 1).start());
         String where = aside.line() == 0 ? "before line 1" : "after line " + aside.line();
         return where + ", take " + aside.take() + " at " + tenths(inTake)
                 + (aside.said().isEmpty() ? "" : ": \"" + aside.said() + "\"");

@@ -9,10 +9,10 @@ import org.bookholder.speech.AudioBlock;
 import org.bookholder.timing.StreamTime;
 
 /** Records takes in a session's folder. */
-final class FolderTapes implements Tapes {
+public final class FolderTapes implements Tapes {
     private final SessionFolder folder;
 
-    FolderTapes(SessionFolder folder) {
+    public FolderTapes(SessionFolder folder) {
         this.folder = folder;
     }
 

@@ -35,7 +35,8 @@ final class StandIns {
                 .mapToObj(at -> letters.substring(0, letters.length() - at))
                 .filter(vocabulary::contains)
                 .flatMap(first -> split(letters.substring(first.length()), parts - 1).stream()
-                        .map(rest -> Stream.concat(Stream.of(first), rest.stream()).toList()))
+                        .map(rest ->
+                                Stream.concat(Stream.of(first), rest.stream()).toList()))
                 .min(Comparator.comparingInt(List::size));
     }
 }

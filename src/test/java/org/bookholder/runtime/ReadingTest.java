@@ -21,8 +21,8 @@ import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
 
 final class ReadingTest {
-    private static final Script SCRIPT = Scripts.of(
-            "Every wheel begins with its hub.", "Count the spokes twice.", "Then lace the first side.");
+    private static final Script SCRIPT =
+            Scripts.of("Every wheel begins with its hub.", "Count the spokes twice.", "Then lace the first side.");
     private static final Spoken VOICE = new Spoken(0.5)
             .says("every wheel begins with its hub")
             .says("then lace the first side")
@@ -59,7 +59,8 @@ final class ReadingTest {
         ReadingRig rig = file();
         rig.begin(sound(5));
         rig.pass(0.1);
-        Instant start = rig.journal.events(SessionEvent.TakeStarted.class).get(0).when();
+        Instant start =
+                rig.journal.events(SessionEvent.TakeStarted.class).get(0).when();
         SessionEvent.TakeEnded ended =
                 rig.journal.events(SessionEvent.TakeEnded.class).get(0);
         assertThat(ended.when()).isEqualTo(start.plus(Duration.ofSeconds(5)));
@@ -77,7 +78,8 @@ final class ReadingTest {
         List<SessionEvent.TakeStarted> takes = rig.journal.events(SessionEvent.TakeStarted.class);
         assertThat(takes).hasSize(2);
         assertThat(takes.get(1).at())
-                .isEqualTo(rig.journal.events(SessionEvent.TakeEnded.class).get(0).at());
+                .isEqualTo(
+                        rig.journal.events(SessionEvent.TakeEnded.class).get(0).at());
         assertThat(takes.get(1).from()).isEqualTo(new ReadingPosition(2, 1));
         assertThat(reading.state().get().position()).isEqualTo(new ReadingPosition(2, 1));
     }
@@ -186,7 +188,10 @@ final class ReadingTest {
     @Test
     void fillsLostAudioAndSaysHowMuchItWas() {
         ReadingRig rig = file();
-        rig.begin(new FakeAudioSource(ReadingRig.RATE).thenSilence(1).thenLoses(0.5).thenSilence(1));
+        rig.begin(new FakeAudioSource(ReadingRig.RATE)
+                .thenSilence(1)
+                .thenLoses(0.5)
+                .thenSilence(1));
         rig.pass(0.1);
         SessionEvent.SamplesLost lost =
                 rig.journal.events(SessionEvent.SamplesLost.class).get(0);
