@@ -97,7 +97,8 @@ final class ArchitectureTest {
                                 .that()
                                 .resideOutsideOfPackage(e.getValue() + "..")
                                 .should()
-                                .dependOnClassesThat(resideInAPackage(e.getKey()).and(describe("make or share threads", c -> !c.isEquivalentTo(Callable.class))))
+                                .dependOnClassesThat(resideInAPackage(e.getKey())
+                                        .and(describe("make or share threads", c -> !c.isEquivalentTo(Callable.class))))
                                 .because(e.getKey() + " belongs in " + e.getValue())
                                 .check(CLASSES)));
     }

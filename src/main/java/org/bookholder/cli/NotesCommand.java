@@ -3,6 +3,7 @@ package org.bookholder.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.handoff.Exporter;
@@ -13,6 +14,7 @@ import org.bookholder.script.Script;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -24,7 +26,7 @@ import picocli.CommandLine.Parameters;
         description = "Shows the lines to pick up of a session, and how the reading went.")
 final class NotesCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DIR", description = "The session's folder.")
-    private Path folder = Path.of("");
+    private @Nullable Path folder;
 
     @Option(names = "--json", description = "Everything that was noted, as JSON.")
     private boolean json;
@@ -34,7 +36,7 @@ final class NotesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException, IOException {
-        print(folder, json ? "json" : trace ? "trace" : "list");
+        print(Objects.requireNonNull(folder), json ? "json" : trace ? "trace" : "list");
         return 0;
     }
 

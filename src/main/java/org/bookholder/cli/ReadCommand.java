@@ -58,7 +58,7 @@ final class ReadCommand implements Callable<Integer> {
     private @Nullable Path model;
 
     @Option(names = "--move", defaultValue = "VOICE", description = "What moves the text: ${COMPLETION-CANDIDATES}.")
-    private Mover move = Mover.VOICE;
+    private @Nullable Mover move;
 
     @Option(names = "--full-screen", description = "Fill the screen.")
     private boolean fullScreen;
@@ -107,9 +107,10 @@ final class ReadCommand implements Callable<Integer> {
     }
 
     private WindowSettings settings() {
+        Mover way = move == null ? Mover.VOICE : move;
         WindowSettings settings = WindowSettings.defaults()
                 .withMirrored(mirror)
-                .withWay(silent && move == Mover.VOICE ? Mover.STEADY : move);
+                .withWay(silent && way == Mover.VOICE ? Mover.STEADY : way);
         if (distance > 0) {
             settings = settings.withDistance(distance);
         }

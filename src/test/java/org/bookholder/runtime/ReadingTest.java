@@ -86,13 +86,13 @@ final class ReadingTest {
 
     @Test
     void goesOnByHandInSilenceWhenTheMicrophoneIsGoneAndTakesItBackWhenItReturns() {
-        ReadingRig rig = live();
+        ReadingRig rig = new ReadingRig(SCRIPT, List.of(), true);
         FakeAudioSource first = sound(2).then(new AudioRead.Gone("the microphone was unplugged"));
         Reading reading = rig.begin(first);
-        rig.pass(1);
+        rig.pass(0.5);
         assertThat(reading.state().get().trouble()).contains("unplugged");
         reading.tell(new Command.GoTo(new ReadingPosition(3, 1), Mover.HAND));
-        rig.pass(1);
+        rig.pass(0.5);
         assertThat(reading.state().get().position()).isEqualTo(new ReadingPosition(3, 1));
         assertThat(reading.state().get().mover()).isEqualTo(Mover.HAND);
         rig.alsoHas(silent());
@@ -201,6 +201,8 @@ final class ReadingTest {
     @Test
     void endsInOrderWhenAStageFails() {
         ReadingRig rig = live();
+        FakeTape tape = new FakeTape();
+        rig.tapes.put(1, tape);
         FakeAudioSource source = silent();
         Reading reading = rig.begin(source);
         rig.pass(1);
@@ -211,7 +213,7 @@ final class ReadingTest {
         assertThat(reading.progress().over()).isTrue();
         assertThat(rig.journal.events(SessionEvent.TakeEnded.class)).hasSize(1);
         assertThat(rig.journal.events(SessionEvent.TakeSettled.class)).hasSize(1);
-        assertThat(rig.tapes.get(1).closed()).isTrue();
+        assertThat(tape.closed()).isTrue();
         assertThat(rig.runner().roles()).isEmpty();
     }
 

@@ -23,7 +23,7 @@ public final class Spoken {
     /** Says {@code text}, then pauses for half a second, which ends the utterance. */
     public Spoken says(String text) {
         List<RecognizedWord> words = new ArrayList<>();
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             words.add(new RecognizedWord(word, at(now), at(now + WORD_SECONDS), 1));
             now += WORD_SECONDS;
             hypotheses.add(new Hypothesis.Partial(
