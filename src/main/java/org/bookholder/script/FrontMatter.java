@@ -1,9 +1,11 @@
 package org.bookholder.script;
 
+import java.util.HashSet;
 import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bookholder.problem.ProblemException;
@@ -52,6 +54,7 @@ record FrontMatter(@Nullable String title, ScriptSettings settings, String body,
     /** Reads one front matter; line numbers are those of the file, whose first line holds the dashes. */
     private static final class Reader {
         private final String source;
+        private final Set<String> seen = new HashSet<>();
         private @Nullable String title;
         private int pace = ScriptSettings.DEFAULT_PACE;
         private String language = "en-US";
@@ -97,6 +100,12 @@ record FrontMatter(@Nullable String title, ScriptSettings settings, String body,
                     .getStartMark()
                     .map(mark -> mark.getLine() + 2)
                     .orElse(1);
+            if (!seen.add(name)) {
+                throw problem(
+                        "the front matter is broken ('" + Draft.brief(name) + "' is given twice)",
+                        line,
+                        "leave one of them");
+            }
             if (!NAMES.contains(name)) {
                 for (String known : NAMES) {
                     if (isMistyped(name.toLowerCase(Locale.ROOT), known)) {

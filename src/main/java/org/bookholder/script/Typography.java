@@ -62,7 +62,7 @@ final class Typography {
 
     /** Latin letters without their marks: "café" to "cafe". */
     static String withoutMarks(String lower) {
-        return MARKS.matcher(Normalizer.normalize(lower, Normalizer.Form.NFD))
+        String bare = MARKS.matcher(Normalizer.normalize(lower, Normalizer.Form.NFD))
                 .replaceAll("")
                 .replace("ß", "ss")
                 .replace("æ", "ae")
@@ -71,5 +71,6 @@ final class Typography {
                 .replace("ł", "l")
                 .replace("đ", "d")
                 .replace("ı", "i");
+        return Normalizer.normalize(bare, Normalizer.Form.NFC);
     }
 }

@@ -3,7 +3,6 @@ package org.bookholder.runtime;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -34,7 +33,7 @@ final class WorkersTest {
             workers.takeOn(new Recorded(1, failure));
             awaitClosed();
         }
-        assertThat(failures).isEqualTo(List.of(failure)).hasSize(1);
+        assertThat(failures).containsExactly(failure);
         assertThat(calls).last().isEqualTo("close on bookholder counter");
     }
 

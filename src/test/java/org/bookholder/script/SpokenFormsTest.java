@@ -17,6 +17,7 @@ final class SpokenFormsTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
+            quoteCharacter = '`',
             value = {
                 "$1 | one dollar",
                 "$2.00 | two dollars",
@@ -61,6 +62,7 @@ final class SpokenFormsTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
+            quoteCharacter = '`',
             value = {
                 "50% | fifty percent",
                 "2.5% | two point five percent",
@@ -126,6 +128,7 @@ final class SpokenFormsTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
+            quoteCharacter = '`',
             value = {
                 "He will read the book | 5",
                 "Fifty-seven | 2",
