@@ -185,6 +185,9 @@ final class ChunkForms {
     }
 
     private static Forms joined(String chunk, Forms forms) {
+        if (chunk.indexOf('-') < 0) {
+            return forms;
+        }
         String word = chunk.replaceAll("^[^\\p{L}\\p{N}\\p{Sc}]{1,9}|[^\\p{L}\\p{N}\\p{Sc}]{1,9}$", "");
         if (!HYPHENATED.matcher(word).matches()) {
             return forms;

@@ -17,6 +17,8 @@ final class EnglishSpeaker implements Speaker {
     private static final Set<String> SHORTENED_FRONT =
             Set.of("'tis", "'twas", "'em", "'til", "'cause", "'bout", "'cept");
 
+    private static final int LONGEST_ABBREVIATION = 6;
+
     private final List<SpeakingRule> numeralRules;
     private final AbbreviationRule abbreviations;
     private final ChunkForms chunks;
@@ -36,6 +38,9 @@ final class EnglishSpeaker implements Speaker {
 
     @Override
     public Heard at(String text, int from, int chunkEnd, int to) {
+        if (isLongWord(text, from, chunkEnd)) {
+            return new Heard(chunkEnd, chunk(text.substring(from, chunkEnd)));
+        }
         if (startsNumeral(text, from, to)) {
             for (SpeakingRule rule : numeralRules) {
                 Heard heard = rule.at(text, from, to);
@@ -48,10 +53,29 @@ final class EnglishSpeaker implements Speaker {
         return heard != null ? heard : new Heard(chunkEnd, chunk(text.substring(from, chunkEnd)));
     }
 
+    /** Small letters, more than any abbreviation has: most words, which need no rule. */
+    private static boolean isLongWord(String text, int from, int end) {
+        int last = end;
+        while (last > from && ",.;:!?".indexOf(text.charAt(last - 1)) >= 0) {
+            last--;
+        }
+        for (int i = from + 1; i < last; i++) {
+            char c = text.charAt(i);
+            if (c < 'a' || c > 'z') {
+                return false;
+            }
+        }
+        return last - from > LONGEST_ABBREVIATION && !startsMonth(text, from);
+    }
+
+    private static boolean startsMonth(String text, int from) {
+        return MONTH_STARTS.contains(Typography.lower(text.substring(from, from + 3)));
+    }
+
     private static boolean startsNumeral(String text, int from, int to) {
         char c = text.charAt(from);
         if (Character.isLetter(c) && to - from > 3) {
-            return MONTH_STARTS.contains(Typography.lower(text.substring(from, from + 3)))
+            return startsMonth(text, from)
                     || SpeakingRule.match(NUMERAL_START, text, from, to) != null;
         }
         return SpeakingRule.match(NUMERAL_START, text, from, to) != null;

@@ -17,11 +17,13 @@ final class MarkedText {
     record Said(int start, int end, String said) {}
 
     private final String text;
+    private final String plain;
     private final List<Emphasis> emphasis;
     private final List<Said> said;
 
     private MarkedText(String text, List<Emphasis> emphasis, List<Said> said) {
         this.text = text;
+        this.plain = Typography.plain(text);
         this.emphasis = emphasis;
         this.said = said;
     }
@@ -29,6 +31,11 @@ final class MarkedText {
     /** The text, its words parted by single spaces. */
     String text() {
         return text;
+    }
+
+    /** The text in plain typography; every character keeps its index. */
+    String plain() {
+        return plain;
     }
 
     /** The strongest emphasis between two indices. */

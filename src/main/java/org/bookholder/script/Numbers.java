@@ -11,7 +11,8 @@ import java.util.List;
  * people say besides comes after it: "and", "a hundred", "fifteen hundred", "oh".
  */
 final class Numbers {
-    private final RuleBasedNumberFormat spell =
+    /** Costs some milliseconds to make, so there is one; ICU's formats are for one thread at a time. */
+    private static final RuleBasedNumberFormat SPELL =
             new RuleBasedNumberFormat(ULocale.ENGLISH, RuleBasedNumberFormat.SPELLOUT);
 
     /** A whole number that counts something. */
@@ -140,6 +141,10 @@ final class Numbers {
     }
 
     private String words(long n, String ruleSet) {
-        return spell.format(n, ruleSet).replace('-', ' ').replace(",", "").replace("\u00ad", "");
+        String words;
+        synchronized (SPELL) {
+            words = SPELL.format(n, ruleSet);
+        }
+        return words.replace('-', ' ').replace(",", "").replace("\u00ad", "");
     }
 }

@@ -40,7 +40,7 @@ final class Sentences {
 
     /** Ends of the sentences of {@code line}, in order; the last is its length. */
     List<Integer> ends(MarkedText line) {
-        String text = Typography.plain(line.text());
+        String text = line.plain();
         List<Integer> ends = new ArrayList<>();
         breaks.setText(text);
         int start = 0;

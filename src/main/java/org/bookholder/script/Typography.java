@@ -43,6 +43,9 @@ final class Typography {
 
     /** Letters in lower case and in one composition; compatibility forms such as ligatures become plain letters. */
     static String lower(String letters) {
+        if (isAscii(letters)) {
+            return letters.toLowerCase(Locale.ROOT);
+        }
         return Normalizer.normalize(
                 Normalizer.normalize(letters, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT), Normalizer.Form.NFC);
     }
@@ -62,6 +65,9 @@ final class Typography {
 
     /** Latin letters without their marks: "café" to "cafe". */
     static String withoutMarks(String lower) {
+        if (isAscii(lower)) {
+            return lower;
+        }
         String bare = MARKS.matcher(Normalizer.normalize(lower, Normalizer.Form.NFD))
                 .replaceAll("")
                 .replace("ß", "ss")
@@ -72,5 +78,14 @@ final class Typography {
                 .replace("đ", "d")
                 .replace("ı", "i");
         return Normalizer.normalize(bare, Normalizer.Form.NFC);
+    }
+
+    private static boolean isAscii(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) > 0x7e) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -32,7 +32,7 @@ final class WordSplitter {
 
         Pass(MarkedText line, int from, int to) {
             this.line = line;
-            this.plain = Typography.plain(line.text());
+            this.plain = line.plain();
             this.at = from;
             this.to = to;
         }

@@ -18,17 +18,17 @@ final class ScriptProperties {
     private final RuleBasedNumberFormat icu =
             new RuleBasedNumberFormat(ULocale.ENGLISH, RuleBasedNumberFormat.SPELLOUT);
 
-    @Property
+    @Property(tries = 300)
     void anyTextIsAScriptOrAProblem(@ForAll String text, @ForAll Format format) {
         parse(text, format).ifPresent(ScriptProperties::assertSpeakable);
     }
 
-    @Property
+    @Property(tries = 300)
     void anyMixOfSignsIsAScriptOrAProblem(@ForAll("signs") String text, @ForAll Format format) {
         parse(text, format).ifPresent(ScriptProperties::assertSpeakable);
     }
 
-    @Property
+    @Property(tries = 300)
     void nothingIsLostFromPlainText(@ForAll("signs") String text) {
         String body = "a" + text.replace('[', '(');
         parse(body, Format.PLAIN_TEXT).ifPresent(script -> {
@@ -39,7 +39,7 @@ final class ScriptProperties {
         });
     }
 
-    @Property
+    @Property(tries = 300)
     void numbersAreSpelledAsIcuDoes(@ForAll @IntRange(max = Integer.MAX_VALUE) int n) {
         String expected = icu.format(n).replace('-', ' ');
         assertThat(String.join(" ", new Numbers().cardinal(n).first())).isEqualTo(expected);

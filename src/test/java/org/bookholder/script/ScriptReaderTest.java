@@ -184,6 +184,13 @@ final class ScriptReaderTest {
     }
 
     @Test
+    void readsAScriptOfFiftyThousandWords() throws ProblemException {
+        Script script = markdown("The bees fly on July 25, 2012. They cost $20.50 each.\n\n".repeat(5000));
+        assertThat(script.lines()).hasSize(10000);
+        assertThat(script.lines().get(9999).text()).isEqualTo("They cost $20.50 each.");
+    }
+
+    @Test
     void readsAScriptOfOnlyNumbers() throws ProblemException {
         assertThat(markdown("12 7\n2019\n").lines()).hasSize(2);
     }
