@@ -1,16 +1,20 @@
 package org.bookholder.script;
 
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.bookholder.script.PreparedScript.PreparedWord;
 import org.bookholder.script.PreparedScript.UnknownWord;
 
-/** Puts a script into a recogniser's words: words that it does not know get stand-ins that sound like them. */
+/**
+ * Fits a script to a recogniser's vocabulary. A word that it knows in some of its spoken forms is listened for in those;
+ * a word that it knows in none gets known words that sound alike in the unknown one's place.
+ */
 public final class ScriptPreparer {
-    private final StandIns standIns;
     private final Vocabulary vocabulary;
+    private final StandIns standIns;
+    private final Map<String, Boolean> known = new HashMap<>();
     private final Map<String, UnknownWord> unknown = new LinkedHashMap<>();
 
     private ScriptPreparer(Vocabulary vocabulary) {
@@ -18,34 +22,47 @@ public final class ScriptPreparer {
         this.standIns = new StandIns(vocabulary);
     }
 
-    /** Prepares a script for a recogniser with this vocabulary. */
+    /** The script as a recogniser with this vocabulary can hear it; looks each word up once. */
     public static PreparedScript prepare(Script script, Vocabulary vocabulary) {
         ScriptPreparer preparer = new ScriptPreparer(vocabulary);
-        List<List<PreparedWord>> lines =
-                script.lines().stream().map(preparer::line).toList();
+        List<List<PreparedWord>> lines = script.lines().stream()
+                .map(line -> line.words().stream()
+                        .map(word -> preparer.prepare(word, line.number()))
+                        .toList())
+                .toList();
         return new PreparedScript(script, lines, List.copyOf(preparer.unknown.values()));
     }
 
-    private List<PreparedWord> line(ScriptLine line) {
-        return line.words().stream().map(word -> word(word, line.number())).toList();
+    private PreparedWord prepare(ScriptWord word, int line) {
+        List<List<String>> heard =
+                word.spoken().stream().filter(form -> unknownIn(form) == 0).toList();
+        if (!heard.isEmpty()) {
+            return new PreparedWord(word, heard, false);
+        }
+        List<String> nearest = word.spoken().get(0);
+        for (List<String> form : word.spoken()) {
+            if (unknownIn(form) < unknownIn(nearest)) {
+                nearest = form;
+            }
+        }
+        Forms forms = Forms.SILENT;
+        for (String token : nearest) {
+            forms = forms.then(isKnown(token) ? Forms.of(token) : standIn(token, line));
+        }
+        return new PreparedWord(word, forms.spoken().all(), true);
     }
 
-    private PreparedWord word(ScriptWord word, int line) {
-        List<List<String>> known = word.spoken().stream()
-                .filter(form -> form.stream().allMatch(vocabulary::contains))
-                .toList();
-        if (!known.isEmpty()) {
-            return new PreparedWord(word, known, false);
-        }
-        List<String> heard = new ArrayList<>();
-        for (String token : word.spoken().get(0)) {
-            heard.addAll(vocabulary.contains(token) ? List.of(token) : standIn(token, line));
-        }
-        return new PreparedWord(word, heard.isEmpty() ? List.of() : List.of(heard), true);
+    private Forms standIn(String token, int line) {
+        Forms forms = new Forms(standIns.of(token));
+        unknown.computeIfAbsent(token, t -> new UnknownWord(t, line, forms.isEmpty() ? List.of() : forms.first()));
+        return forms;
     }
 
-    private List<String> standIn(String token, int line) {
-        return unknown.computeIfAbsent(token, t -> new UnknownWord(t, line, standIns.of(t)))
-                .standIn();
+    private long unknownIn(List<String> form) {
+        return form.stream().filter(token -> !isKnown(token)).count();
+    }
+
+    private boolean isKnown(String token) {
+        return known.computeIfAbsent(token, vocabulary::contains);
     }
 }

@@ -1,6 +1,7 @@
 package org.bookholder.script;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * What is written as one piece and spoken as one piece: usually a word, sometimes several that have one spoken form
@@ -13,6 +14,8 @@ import java.util.List;
  * @param emphasis how the author stressed it
  */
 public record ScriptWord(String written, List<List<String>> spoken, Emphasis emphasis) {
+    private static final Pattern DOTTED = Pattern.compile("(?:^|\\s)(?:\\p{L}\\.){1,9}\\p{L}$");
+
     /** How the author stressed a word. */
     public enum Emphasis {
         /** Not stressed. */
@@ -31,9 +34,13 @@ public record ScriptWord(String written, List<List<String>> spoken, Emphasis emp
         }
     }
 
-    /** The written form without the punctuation around it. */
+    /** The written form without the punctuation around it; the stops of "U.S." and "e.g." stay. */
     public String plain() {
-        String plain = written.replaceAll("^[^\\p{L}\\p{N}$£€¥#&@%+]+|[^\\p{L}\\p{M}\\p{N}%°$£€¥+]+$", "");
+        String front = written.replaceFirst("^[^\\p{L}\\p{N}$£€¥#&@%+]+", "");
+        String plain = front.replaceFirst("[^\\p{L}\\p{M}\\p{N}%°$£€¥+#]+$", "");
+        if (front.startsWith(".", plain.length()) && DOTTED.matcher(plain).find()) {
+            plain += ".";
+        }
         return plain.isEmpty() ? written : plain;
     }
 }
