@@ -1,0 +1,75 @@
+package org.bookholder.session;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.bookholder.follow.Attempt;
+import org.bookholder.script.ScriptLine;
+import org.bookholder.script.ScriptWord;
+import org.bookholder.session.Pickup.Place;
+import org.bookholder.timing.StreamTime;
+
+/** The pickup list of a session, for whoever shows or writes it. */
+public final class Pickups {
+    /** Enough words to know a line by. */
+    private static final int FIRST_WORDS = 6;
+
+    private Pickups() {}
+
+    /** The lines to pick up, in script order. */
+    public static List<Pickup> of(SessionState state) {
+        return state.pickups().stream().map(l -> of(state, l)).toList();
+    }
+
+    /** One line of a session as a pickup. */
+    public static Pickup of(SessionState state, LineNotes notes) {
+        ScriptLine line = state.line(notes.line());
+        Optional<Attempt> tried = chosen(notes);
+        Optional<Place> where =
+                tried.isPresent() ? place(state, tried.get().take(), tried.get().start()) : gap(state, notes.line());
+        return new Pickup(
+                notes.line(),
+                firstWords(line),
+                notes.outcome(),
+                Said.instead(line, notes.outcome(), tried),
+                notes.attempts().size(),
+                where,
+                notes.marks());
+    }
+
+    /** The attempt that tells what became of the line: the best, else the last. */
+    private static Optional<Attempt> chosen(LineNotes notes) {
+        return notes.best().or(() -> notes.attempts().stream().reduce((a, b) -> b));
+    }
+
+    private static String firstWords(ScriptLine line) {
+        String words = line.words().stream()
+                .limit(FIRST_WORDS)
+                .map(ScriptWord::written)
+                .collect(Collectors.joining(" "));
+        return line.words().size() > FIRST_WORDS ? words + " \u2026" : words;
+    }
+
+    /** Where a skipped line would have been: at the end of what was last read before it. */
+    private static Optional<Place> gap(SessionState state, int line) {
+        for (int before = line - 1; before >= 1; before--) {
+            Optional<Attempt> last =
+                    state.lines().get(before - 1).attempts().stream().max(Comparator.comparing(Attempt::end));
+            if (last.isPresent()) {
+                return place(state, last.get().take(), last.get().end());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Place> place(SessionState state, int take, StreamTime time) {
+        return state.takes().stream()
+                .filter(t -> t.number() == take)
+                .findFirst()
+                .map(t -> {
+                    StreamTime inTake = time.since(t.start());
+                    return new Place(take, inTake, t.when().plus(inTake.toDuration()));
+                });
+    }
+}
