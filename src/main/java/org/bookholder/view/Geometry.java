@@ -30,7 +30,7 @@ public record Geometry(
     static final double USUAL_SCREEN_HEIGHT = 300;
 
     /** Ems of a word and its space, on average, measured over running English text in Inter SemiBold. */
-    private static final double WORD_EMS = 2.75;
+    private static final double WORD_EMS = 2.65;
 
     private static final double MOST_COLUMN = 0.7;
     private static final double MOST_EM = 0.16;

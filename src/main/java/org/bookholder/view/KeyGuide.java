@@ -14,7 +14,7 @@ public record KeyGuide(String keys, String does, List<Action> actions) {
             entry("H", "hold the take, go on", Action.HOLD),
             entry("Page Up  Page Down", "back a line, forward a line", Action.BACK_LINE, Action.FORWARD_LINE),
             entry("Home", "back a paragraph", Action.BACK_PARAGRAPH),
-            entry("Up  Down  wheel", "move by hand; the voice takes over again", Action.ROW_UP, Action.ROW_DOWN),
+            entry("Up  Down  wheel", "move by hand", Action.ROW_UP, Action.ROW_DOWN),
             entry("P", "mark the line as a pickup", Action.MARK_PICKUP),
             entry("N", "next take, from this line", Action.NEXT_TAKE),
             entry("C", "cut", Action.CUT),

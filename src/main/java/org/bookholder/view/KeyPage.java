@@ -7,7 +7,7 @@ final class KeyPage {
     static Page page() {
         return new Page(
                 "Keys",
-                "Page Up and Page Down are a clicker’s buttons, too",
+                "A clicker’s Page Up, Page Down, start and blank buttons: back, forward, hold, pickup",
                 KeyGuide.entries().stream()
                         .map(guide -> new Page.Entry(guide.keys(), guide.does(), "", ""))
                         .toList(),

@@ -6,7 +6,7 @@ package org.bookholder.view;
  *
  * <p>Following the voice it is soft. A jump of a few rows is a quick and deliberate glide that has come to rest in
  * 0.4 s. A longer jump does not race through the text between: the text dims, is exchanged while nothing is seen of
- * it, and glides the last row and a half into place, from the side that it came from. Heights are in pixels, times in
+ * it, and glides the last row and a quarter into place, from the side that it came from. Heights are in pixels, times in
  * seconds.
  *
  * @param at height at the eye-line
@@ -20,7 +20,7 @@ public record Motion(double at, double speed, double aim, double sinceJump, doub
     static final double LEAP_ROWS = 3.2;
 
     /** Seconds that a long jump takes to dim, and to be bright again. */
-    static final double DIM_SECONDS = 0.13;
+    static final double DIM_SECONDS = 0.12;
 
     static final double BRIGHT_SECONDS = 0.36;
 
@@ -35,7 +35,7 @@ public record Motion(double at, double speed, double aim, double sinceJump, doub
     private static final double EASING_SECONDS = 0.25;
     private static final double STEP_SECONDS = 1.0 / 240;
     private static final double LONG_AGO = 100;
-    private static final double LAST_ROWS = 1.5;
+    private static final double LAST_ROWS = 1.25;
 
     /** At rest. */
     public static Motion restingAt(double height) {

@@ -33,6 +33,15 @@ final class Pages {
         scroll = 0;
     }
 
+    /** Puts a page away; whether it was shown. */
+    boolean putAway(Kind kind) {
+        boolean shows = wanted == kind;
+        if (shows) {
+            toggle(kind);
+        }
+        return shows;
+    }
+
     boolean isShown() {
         return wanted != Kind.NONE;
     }

@@ -23,6 +23,8 @@ record PieceCutter(TextMeasure measure, double column) {
         List<Piece> pieces = new ArrayList<>();
         int number = 1;
         for (ScriptWord word : line.words()) {
+            String next =
+                    number < line.words().size() ? line.words().get(number).written() : "";
             double width = measure.advance(word.written(), Face.READING);
             Piece whole = new Piece(
                     word.written(),
@@ -31,7 +33,7 @@ record PieceCutter(TextMeasure measure, double column) {
                     firstOrdinal + number - 1,
                     width,
                     word.spoken().get(0).size(),
-                    SenseBreaks.bond(word),
+                    SenseBreaks.bond(word.written(), next),
                     rule(word.emphasis()));
             if (width * LEAST_SCALE <= column) {
                 pieces.add(whole);
@@ -46,9 +48,12 @@ record PieceCutter(TextMeasure measure, double column) {
     /** The pieces of a direction; {@code scale} is its type size against that of what is read. */
     List<Piece> direction(String text, double scale) {
         List<Piece> pieces = new ArrayList<>();
-        for (String word : text.strip().split("\\s+", -1)) {
+        String[] words = text.strip().split("\\s+", -1);
+        for (int i = 0; i < words.length; i++) {
+            String word = words[i];
+            double bond = SenseBreaks.bond(word, i + 1 < words.length ? words[i + 1] : "");
             double width = measure.advance(word, Face.DIRECTION) * scale;
-            Piece whole = new Piece(word, 0, 0, -1, width, 0, 0, 0);
+            Piece whole = new Piece(word, 0, 0, -1, width, 0, bond, 0);
             if (width <= column) {
                 pieces.add(whole);
             } else {

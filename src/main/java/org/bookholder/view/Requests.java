@@ -81,6 +81,9 @@ final class Requests {
     }
 
     private void quit(SessionState state) {
+        if (pages.putAway(Pages.Kind.KEYS)) {
+            return;
+        }
         boolean asked = messages.text().equals(question());
         if (state.rolling() && !asked) {
             messages.say(question(), QUESTION_SECONDS);

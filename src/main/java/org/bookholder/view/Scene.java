@@ -85,6 +85,11 @@ public final class Scene {
 
     /** Does what the presenter asked for. */
     public void act(Action action, SessionState state) {
+        double page = pages.isShown() ? pageRows(action) : 0;
+        if (page != 0) {
+            scroll(page);
+            return;
+        }
         requests.act(action, state, settings, steering);
     }
 
@@ -125,6 +130,17 @@ public final class Scene {
             view = advance(state, 1.0 / 30);
         }
         return view;
+    }
+
+    /** How far a key moves a page that is shown, in rows; 0 if it does something else. */
+    private static double pageRows(Action action) {
+        return switch (action) {
+            case ROW_UP -> -2;
+            case ROW_DOWN -> 2;
+            case BACK_LINE -> -8;
+            case FORWARD_LINE -> 8;
+            default -> 0;
+        };
     }
 
     private Moment moment() {

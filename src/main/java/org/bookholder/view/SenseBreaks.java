@@ -3,7 +3,6 @@ package org.bookholder.view;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.bookholder.script.ScriptWord;
 
 /**
  * Where the sense of English text allows a row to end. A row should hold what is said in one breath: it never ends
@@ -24,6 +23,8 @@ final class SenseBreaks {
     private static final Set<String> JOINTS = Set.of(
             "and", "or", "but", "nor", "so", "because", "if", "when", "while", "where", "which", "who", "whether",
             "not", "is", "are", "was", "were", "i", "we", "you", "he", "she", "it", "they");
+    private static final Set<String> OPENINGS =
+            Set.of("and", "or", "but", "nor", "so", "because", "if", "when", "while", "where", "which", "who", "that");
     private static final Set<String> TITLES = Set.of(
             "mr.", "mrs.", "ms.", "dr.", "prof.", "st.", "no.", "fig.", "vol.", "chapter", "step", "page", "lesson");
     private static final Pattern SENTENCE_END = Pattern.compile(".*[.!?…]['\"’”)\\]]*[—–-]?");
@@ -32,15 +33,21 @@ final class SenseBreaks {
 
     private SenseBreaks() {}
 
-    /** How ill a row would end after {@code word}; negative for a good place. */
-    static double bond(ScriptWord word) {
-        String written = word.written();
+    /** How ill a row would end between {@code written} and {@code next}; negative for a good place. */
+    static double bond(String written, String next) {
+        double bond = bond(written);
+        String opening = next.toLowerCase(Locale.ROOT);
+        boolean opens = OPENINGS.contains(opening) || PREPOSITIONS.contains(opening);
+        return bond == 0 && opens ? -8 : bond;
+    }
+
+    private static double bond(String written) {
         String lower = written.toLowerCase(Locale.ROOT);
         if (TITLES.contains(lower) || NUMBER.matcher(written).matches()) {
             return NEVER;
         }
         if (SENTENCE_END.matcher(written).matches()) {
-            return -25;
+            return -35;
         }
         if (CLAUSE_END.matcher(written).matches()) {
             return -12;

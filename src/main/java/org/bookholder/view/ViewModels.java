@@ -114,7 +114,7 @@ public final class ViewModels {
         if (cues) {
             add(captions, Readouts.takeText(state), Spot.HEAD_LEFT, Palette.FIGURE);
             add(captions, pickups == 0 ? "" : Integer.toString(pickups), Spot.HEAD_RIGHT, Palette.DOG_EAR);
-            add(captions, moment.readouts().leftText(), Spot.FOOT_LEFT, Palette.FIGURE);
+            add(captions, state.rolling() ? moment.readouts().leftText() : "", Spot.FOOT_LEFT, Palette.FIGURE);
             boolean pressing = moment.rest().urgency().compareTo(Urgency.DUE) >= 0;
             add(captions, moment.rest().text(), Spot.FOOT_RIGHT, pressing ? Palette.ASKING : Palette.DIRECTION);
         }

@@ -5,7 +5,6 @@ import static org.lwjgl.glfw.GLFW.GLFW_VERSION_UNAVAILABLE;
 import static org.lwjgl.glfw.GLFW.glfwGetError;
 import static org.lwjgl.glfw.GLFW.glfwInit;
 import static org.lwjgl.glfw.GLFW.glfwSetErrorCallback;
-import static org.lwjgl.glfw.GLFW.glfwTerminate;
 
 import java.util.Locale;
 import java.util.Objects;
@@ -15,7 +14,12 @@ import org.lwjgl.glfw.GLFWErrorCallback;
 import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
 
-/** Starts and ends the window library, and puts its errors into words. Main thread only. */
+/**
+ * Starts the window library, and puts its errors into words. Main thread only.
+ *
+ * <p>Once started, the library runs as long as the program: ending it closes the connection to the display, and a
+ * display server without another client may start anew at that moment and refuse the next window.
+ */
 final class Glfw {
     private static final String WHERE = "reading window";
 
@@ -41,11 +45,6 @@ final class Glfw {
                     "use a build with the libraries for this system, or go on without the window",
                     e);
         }
-    }
-
-    /** Ends the library with everything that it holds. */
-    static void end() {
-        glfwTerminate();
     }
 
     /** The problem of a window that could not be made. */

@@ -69,7 +69,7 @@ final class MarginPainter {
             case BARS -> shapes.bar(x, x + length, y, thick, Palette.FOOTLIGHT, light);
             case OUTLINES -> {
                 shapes.bar(x, x + length, y, 2.2 * thick, Palette.FOOTLIGHT, 0.85 * light);
-                double rim = Math.max(1.4, 0.3 * thick);
+                double rim = Math.max(1.6, 0.42 * thick);
                 shapes.bar(x + rim, x + length - rim, y, 2.2 * thick - 2 * rim, Palette.GROUND, 1);
             }
             case DOTS -> {
@@ -84,10 +84,10 @@ final class MarginPainter {
     /** A blade held at its left end: straight and level on pace, bending up when fast, down when slow. */
     private void reed(Reed reed, Geometry geometry, double light) {
         double em = geometry.em();
-        double length = Math.min(1.25 * em, 0.42 * geometry.columnLeft());
+        double length = Math.min(1.45 * em, 0.44 * geometry.columnLeft());
         double x = Math.max(geometry.margin(), 0.3 * geometry.columnLeft() - length / 2);
         double y = geometry.eyeLine();
-        double thick = Math.max(5, 0.17 * em);
+        double thick = Math.max(5, 0.2 * em);
         rest(x, y, length, em, light);
         double[] points = new double[2 * BLADE_POINTS];
         double[] widths = new double[BLADE_POINTS];
@@ -141,7 +141,7 @@ final class MarginPainter {
             case HEAD_LEFT -> labels.left(text, Face.FIGURE, size, edge, geometry.headLine(), rgb, caption.light());
             case FOOT_LEFT -> labels.left(text, Face.FIGURE, size, edge, geometry.footLine(), rgb, caption.light());
             case HEAD_RIGHT -> {
-                double ear = 0.55 * size;
+                double ear = 0.62 * size;
                 dogEar(far - ear, geometry.headLine() - 0.62 * ear, ear, caption.light());
                 labels.right(text, Face.FIGURE, size, far - 1.6 * ear, geometry.headLine(), rgb, caption.light());
             }

@@ -8,6 +8,8 @@ import org.bookholder.view.ViewModel.PageView;
 
 /** Draws a list in place of the script. */
 final class PagePainter {
+    private static final double KEYS_LEFT = 0.09;
+
     private final Canvas canvas;
     private final Shapes shapes;
     private final Labels labels;
@@ -21,11 +23,11 @@ final class PagePainter {
     void paint(PageView view, Geometry geometry) {
         Page page = view.page();
         double unit = geometry.small() / 0.42;
-        double left = Math.min(geometry.columnLeft(), 0.14 * geometry.width());
         double top = 2 * geometry.margin() - view.scroll();
         double foot = geometry.footTop();
         canvas.fade(0.01 * geometry.height(), 0.06 * geometry.height(), foot - 0.6 * unit, foot);
         double light = view.light();
+        double left = page.wideLead() ? KEYS_LEFT * geometry.width() : listLeft(geometry);
         labels.left(page.heading(), Face.READING, 0.78 * unit, left, top + 0.7 * unit, Palette.COMING, light);
         labels.left(page.under(), Face.FIGURE, 0.42 * unit, left, top + 1.65 * unit, Palette.FIGURE, light);
         double start = top + page.headHeight(geometry);
@@ -36,6 +38,10 @@ final class PagePainter {
         }
     }
 
+    private static double listLeft(Geometry geometry) {
+        return Math.min(geometry.columnLeft(), 0.14 * geometry.width());
+    }
+
     private void pickups(Page page, Geometry geometry, double unit, double left, double start, double light) {
         double right = geometry.width() - left;
         double text = left + 1.7 * unit;
@@ -43,8 +49,8 @@ final class PagePainter {
         for (Page.Entry entry : page.entries()) {
             if (y > -2 * unit && y < geometry.height() + unit) {
                 double call = right - labels.length(entry.call(), Face.FIGURE, 0.42 * unit);
-                labels.right(entry.lead(), Face.FIGURE, 0.42 * unit, left + 0.95 * unit, y, Palette.FIGURE, light);
-                ear(left + 1.12 * unit, y - 0.16 * unit, 0.22 * unit, light);
+                labels.left(entry.lead(), Face.FIGURE, 0.42 * unit, left, y, Palette.FIGURE, light);
+                ear(left + 1.1 * unit, y - 0.12 * unit, 0.24 * unit, light);
                 String words = labels.fitted(entry.text(), Face.READING, 0.52 * unit, call - text - 0.5 * unit);
                 labels.left(words, Face.READING, 0.52 * unit, text, y, Palette.COMING, light);
                 labels.left(entry.call(), Face.FIGURE, 0.42 * unit, call, y, Palette.ASKING, light);
@@ -62,14 +68,14 @@ final class PagePainter {
     private void keys(Page page, Geometry geometry, double unit, double start, double light) {
         int half = (page.entries().size() + 1) / 2;
         double column = 0.44 * geometry.width();
-        double left = 0.07 * geometry.width();
+        double left = KEYS_LEFT * geometry.width();
         double size = 0.4 * unit;
         for (int i = 0; i < page.entries().size(); i++) {
             Page.Entry entry = page.entries().get(i);
             double x = left + (i < half ? 0 : column);
             double y = start + (i < half ? i : i - half) * page.entryHeight(geometry);
             labels.left(entry.lead(), Face.READING, size, x, y, Palette.COMING, light);
-            labels.left(entry.text(), Face.FIGURE, size, x + 0.42 * column, y, Palette.FIGURE, light);
+            labels.left(entry.text(), Face.FIGURE, size, x + 0.39 * column, y, Palette.FIGURE, light);
         }
     }
 }

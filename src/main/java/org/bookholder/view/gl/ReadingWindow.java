@@ -76,24 +76,15 @@ public final class ReadingWindow implements AutoCloseable {
     public static ReadingWindow open(WindowSettings settings, Script script, WindowPlace place)
             throws ProblemException {
         Glfw.start();
-        try {
-            return new ReadingWindow(Window.open(script.title(), place), settings, script);
-        } catch (ProblemException | RuntimeException e) {
-            Glfw.end();
-            throw e;
-        }
+        return new ReadingWindow(Window.open(script.title(), place), settings, script);
     }
 
     /** What stands in the way of a reading window on this machine; empty if nothing does. */
     public static Optional<String> unavailable() {
         try {
             Glfw.start();
-            try {
-                Window.open("", WindowPlace.hidden(16, 16)).close();
-                return Optional.empty();
-            } finally {
-                Glfw.end();
-            }
+            Window.open("", WindowPlace.hidden(16, 16)).close();
+            return Optional.empty();
         } catch (ProblemException e) {
             return Optional.of(e.what());
         }
@@ -149,7 +140,6 @@ public final class ReadingWindow implements AutoCloseable {
         canvas.close();
         fonts.close();
         window.close();
-        Glfw.end();
     }
 
     /** Texts kept ready to draw, for tests of bounded memory. */
