@@ -33,8 +33,8 @@ final class PicturesTest {
     @CsvSource({"1920, 1080", "1280, 720"})
     void drawsEachStateAtEachSize(int width, int height) throws Exception {
         Files.createDirectories(FOLDER);
-        for (Map.Entry<String, SampleState> state : states().entrySet()) {
-            try (ReadingWindow window = window(state.getValue(), WindowSettings.defaults(), width, height)) {
+        try (ReadingWindow window = window(SampleState.lesson(), WindowSettings.defaults(), width, height)) {
+            for (Map.Entry<String, SampleState> state : states().entrySet()) {
                 Path file = FOLDER.resolve(state.getKey() + "-" + height + ".png");
                 window.snapshot(state.getValue().state()).write(file);
                 assertThat(file).isNotEmptyFile();
@@ -74,7 +74,7 @@ final class PicturesTest {
         states.put("slow", mid.live(78));
         states.put("held", mid.held(true).urgency(Urgency.DUE));
         states.put("lost", pickups.follow(FollowState.LOST));
-        states.put("overdue", pickups.urgency(Urgency.OVERDUE).live(108));
+        states.put("overdue", pickups.at(4, 3).urgency(Urgency.OVERDUE).live(108));
         states.put("trouble", mid.trouble("The microphone is gone; the take goes on by hand"));
         states.put("end", pickups.at(11, 1).rolling(false));
         states.put("clean-end", mid.at(11, 1).rolling(false));
