@@ -1,46 +1,70 @@
 package org.bookholder.cli;
 
-import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.view.WindowPlace;
-import org.bookholder.view.WindowSettings;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Plays the demo recording into the reading window. */
+/** Plays the recorded reading of the demo's first lesson. */
 @Command(
         name = "demo",
-        mixinStandardHelpOptions = true,
-        description = "Follows a recorded reading of a lesson that has a few things wrong with it, and lists them.")
+        sortOptions = false,
+        description = {
+            "Play a recorded reading of a lesson into the reading window, in real time.",
+            "The reader skips a line, starts one again, says a wrong word, breaks off, and speaks out of turn: watch "
+                    + "the window follow, and read the list of pickups at the end."
+        })
 final class DemoCommand implements Callable<Integer> {
-    @Option(names = "--no-window", description = "Stay in the terminal.")
+    private final Surroundings here;
+    private final Terminal terminal;
+
+    @Option(names = "--no-window", description = "Show progress in the terminal only.")
     private boolean noWindow;
 
-    @Option(names = "--unpaced", description = "As fast as it can be worked through.")
+    @Option(names = "--unpaced", description = "With --no-window: as fast as this machine can.")
     private boolean unpaced;
 
-    @Option(names = "--session", paramLabel = "DIR", description = "Where to keep the session.")
+    @Option(names = "--session", paramLabel = "FOLDER", description = "Where to keep the session.")
     private @Nullable Path session;
 
+    @Option(names = "--model", paramLabel = "FOLDER", description = "Use this speech model (Vosk).")
+    private @Nullable Path model;
+
+    @Mixin
+    private final WindowOptions window = new WindowOptions();
+
+    DemoCommand(Surroundings here, Terminal terminal) {
+        this.here = here;
+        this.terminal = terminal;
+    }
+
     @Override
-    public Integer call() throws ProblemException, IOException {
-        Path folder = Places.home().resolve("demo-scripts");
-        return new LessonRun(new LessonRun.Order(
-                        folder.resolve("lesson-1.md"),
-                        Optional.of(folder.resolve("lesson-1.wav")),
-                        unpaced,
-                        !noWindow,
-                        Optional.ofNullable(session),
-                        0,
-                        Optional.empty(),
-                        false,
-                        Places.model(),
-                        WindowSettings.defaults(),
-                        WindowPlace.windowed()))
-                .run();
+    public Integer call() throws ProblemException {
+        Path script = here.demoScripts().resolve("lesson-1.md");
+        if (!Files.exists(script)) {
+            throw new ProblemException(
+                    "the demo's lesson is missing", script.toString(), "unpack the program again, in full");
+        }
+        if (unpaced && !noWindow) {
+            throw new ProblemException("a window shows life as it is", "--unpaced", "add --no-window");
+        }
+        ReadRequest request = new ReadRequest(
+                script,
+                Optional.ofNullable(session),
+                Optional.empty(),
+                Optional.of(here.demoScripts().resolve("lesson-1.wav")),
+                Optional.empty(),
+                false,
+                false,
+                unpaced,
+                noWindow ? Optional.empty() : Optional.of(window.wish()),
+                model == null ? here.model() : model,
+                false);
+        return new Sitting(here, terminal, request).run();
     }
 }

@@ -1,21 +1,77 @@
 package org.bookholder.cli;
 
+import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import org.bookholder.handoff.Exporter;
 import org.bookholder.handoff.NotesJsonExporter;
 import org.bookholder.handoff.PickupListExporter;
 import org.bookholder.handoff.TraceExporter;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
+import org.bookholder.session.Command;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.Ears;
+import org.bookholder.speech.microphone.Microphone;
+import org.bookholder.speech.vosk.VoskEars;
+import org.bookholder.view.gl.ReadingWindow;
 
-/** The one list of what a user can choose: a new exporter is added here and nowhere else. */
+/** The one list of what a user can choose: a new exporter or audio source is added here and nowhere else. */
 public final class Installed {
     private static final List<Exporter> EXPORTERS =
             List.of(new PickupListExporter(ZoneId.systemDefault()), new NotesJsonExporter(), new TraceExporter());
 
     private Installed() {}
 
-    /** Every export format, in the order that the command line lists them. */
+    /** Every export format, in the order that the command line lists them; the first is the one to read. */
     public static List<Exporter> exporters() {
         return EXPORTERS;
+    }
+
+    /** The export format of that name. */
+    static Exporter exporter(String name) {
+        return EXPORTERS.stream()
+                .filter(exporter -> exporter.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("name (" + name + ") must be that of an exporter"));
+    }
+
+    /** The real things. */
+    static final class OnThisMachine implements Equipment {
+        @Override
+        public Ears ears(Path model) throws ProblemException {
+            return VoskEars.load(model);
+        }
+
+        @Override
+        public List<String> microphones() throws ProblemException {
+            return Microphone.names();
+        }
+
+        @Override
+        public AudioSource microphone(Optional<String> name, LongSupplier nanoTime) throws ProblemException {
+            return Microphone.open(name, Microphone.PREFERRED_RATE, nanoTime);
+        }
+
+        @Override
+        public Window window(WindowWish wish, Script script) throws ProblemException {
+            ReadingWindow window = ReadingWindow.open(wish.settings(), script, wish.place());
+            return new Window() {
+                @Override
+                public void run(Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime) {
+                    window.run(state, commands, nanoTime);
+                }
+
+                @Override
+                public void close() {
+                    window.close();
+                }
+            };
+        }
     }
 }

@@ -7,35 +7,45 @@ import java.util.Map;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
-/** Tells in the terminal what became of each line, as it settles. */
+/** Prints each line's outcome when it is first known, and again when it changes. */
 final class LineProgress {
-    private static final int TEXT = 60;
+    private static final int FIRST_WORDS = 60;
 
     private final PrintStream out;
-    private final Map<Integer, String> told = new HashMap<>();
+    private final Map<Integer, String> printed = new HashMap<>();
 
     LineProgress(PrintStream out) {
         this.out = out;
     }
 
-    /** Tells what is new. */
-    void show(SessionState state) {
+    /**
+     * Prints what is new.
+     *
+     * @param settled whether nothing more is to be heard
+     */
+    void show(SessionState state, boolean settled) {
+        int heard = settled ? Integer.MAX_VALUE : lastTried(state);
         for (LineNotes notes : state.lines()) {
-            boolean past = notes.line() < state.position().line();
-            if (notes.attempts().isEmpty() && !(past && notes.reached())) {
-                continue;
-            }
-            String now = notes.outcome().label()
-                    + (notes.attempts().size() > 1 ? ", " + notes.attempts().size() + " attempts" : "");
-            if (!now.equals(told.put(notes.line(), now))) {
-                String text = state.script().lines().get(notes.line() - 1).text();
-                out.println(String.format(
-                        Locale.ROOT,
-                        "%4d  %-22s %s",
-                        notes.line(),
-                        now,
-                        text.length() > TEXT ? text.substring(0, TEXT) + "..." : text));
+            // A line that nobody was heard to read may still be on its way, until one behind it was heard.
+            boolean known = !notes.attempts().isEmpty() || (notes.reached() && notes.line() < heard);
+            String outcome = notes.outcome().label();
+            if (known && !outcome.equals(printed.put(notes.line(), outcome))) {
+                out.printf(Locale.ROOT, "%4d  %-10s  %s%n", notes.line(), outcome, words(state, notes.line()));
             }
         }
+        out.flush();
+    }
+
+    private static int lastTried(SessionState state) {
+        return state.lines().stream()
+                .filter(notes -> !notes.attempts().isEmpty())
+                .mapToInt(LineNotes::line)
+                .max()
+                .orElse(0);
+    }
+
+    private static String words(SessionState state, int line) {
+        String text = state.script().lines().get(line - 1).text();
+        return text.length() <= FIRST_WORDS ? text : text.substring(0, FIRST_WORDS - 3) + "...";
     }
 }

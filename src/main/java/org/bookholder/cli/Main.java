@@ -1,75 +1,99 @@
 package org.bookholder.cli;
 
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
-import java.util.Locale;
+import java.util.Objects;
 import org.bookholder.problem.ProblemException;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
 
-/** The program's entry: exit status 0 = done, 2 = bad arguments or input, 1 = a fault of the program. */
+/**
+ * The program.
+ *
+ * <p>Exit status: 0 if all was done, 2 if the arguments or something outside the program stand in the way, with one line
+ * on the standard error that says what, where, and what to do; 1 for a fault of the program.
+ */
 @Command(
         name = "bookholder",
         mixinStandardHelpOptions = true,
+        scope = ScopeType.INHERIT,
         versionProvider = Main.Version.class,
+        synopsisSubcommandLabel = "COMMAND",
         description = {
-            "Follows you while you read a lesson to a camera, and lists the lines to pick up.",
+            "Follows you while you read a lesson to the camera, and lists the lines to pick up.",
             "",
-            "Start with:  bookholder demo",
-            "Your own:    bookholder read lesson.md"
-        },
-        subcommands = {ReadCommand.class, NotesCommand.class, SessionsCommand.class, DemoCommand.class})
+            "To see it work:          bookholder demo",
+            "To read your own lesson: bookholder read lesson.md",
+            "To see its notes again:  bookholder notes FOLDER",
+            "",
+            "bookholder COMMAND --help says more about each command.",
+            ""
+        })
 public final class Main implements Runnable {
-    private static final int BAD_INPUT = 2;
-    private static final int FAULT = 1;
+    private static final int OUR_FAULT = 1;
+    private static final int NOT_OUR_FAULT = 2;
+
+    @Spec
+    private @Nullable CommandSpec spec;
 
     private Main() {}
 
-    /** Runs the program and ends the Java virtual machine with its exit status. */
+    /** Runs the program and ends the process. */
     public static void main(String[] args) {
-        System.setOut(new PrintStream(System.out, true, StandardCharsets.UTF_8));
-        System.setErr(new PrintStream(System.err, true, StandardCharsets.UTF_8));
-        Locale.setDefault(Locale.ROOT);
-        System.exit(run(args));
+        System.exit(run(Surroundings.ofMachine(), Terminal.ofProcess(), args));
     }
 
     /** Runs the program; returns its exit status. */
-    static int run(String... args) {
-        return new CommandLine(new Main())
-                .setCaseInsensitiveEnumValuesAllowed(true)
-                .setParameterExceptionHandler((e, a) -> {
-                    e.getCommandLine().getErr().println("bookholder: " + oneLine(e) + "; see bookholder --help");
-                    return BAD_INPUT;
-                })
-                .setExecutionExceptionHandler((e, commandLine, result) -> {
-                    if (e instanceof ProblemException) {
-                        commandLine.getErr().println("bookholder: " + oneLine(e));
-                        return BAD_INPUT;
-                    }
-                    commandLine.getErr().println("bookholder: a fault of the program: " + e);
-                    e.printStackTrace(commandLine.getErr());
-                    return FAULT;
-                })
-                .execute(args);
+    static int run(Surroundings here, Terminal terminal, String... args) {
+        CommandLine line = new CommandLine(new Main());
+        for (Object command : new Object[] {
+            new ReadCommand(here, terminal),
+            new NotesCommand(terminal),
+            new DemoCommand(here, terminal),
+            new SessionsCommand(here, terminal)
+        }) {
+            line.addSubcommand(command);
+        }
+        line.setOut(terminal.writer());
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler((problem, a) -> wrongArguments(terminal, problem));
+        line.setExecutionExceptionHandler((failure, command, result) -> failed(terminal, failure));
+        return line.execute(args);
     }
 
-    private static String oneLine(Exception e) {
-        return String.valueOf(e.getMessage()).replaceAll("\\s*\\R\\s*", " ");
-    }
-
-    /** Without a command, tells what there is. */
     @Override
     public void run() {
-        CommandLine.usage(this, System.out);
+        CommandLine line = Objects.requireNonNull(spec).commandLine();
+        line.usage(line.getOut());
     }
 
-    /** The version that the build wrote into the program's archive. */
+    private static int wrongArguments(Terminal terminal, ParameterException problem) {
+        String name = problem.getCommandLine().getCommandSpec().qualifiedName();
+        String message = String.valueOf(problem.getMessage()).replaceAll("\\s*\\R\\s*", " ");
+        terminal.err().println("bookholder: " + message + "; " + name + " --help shows what can be given");
+        return NOT_OUR_FAULT;
+    }
+
+    private static int failed(Terminal terminal, Exception failure) {
+        if (failure instanceof ProblemException problem) {
+            terminal.err().println("bookholder: " + problem.getMessage());
+            return NOT_OUR_FAULT;
+        }
+        terminal.err().println("bookholder: a fault of the program stopped it; please report what follows");
+        failure.printStackTrace(terminal.err());
+        return OUR_FAULT;
+    }
+
+    /** Reads the version from the jar. */
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
             String version = Main.class.getPackage().getImplementationVersion();
-            return new String[] {"bookholder " + (version == null ? "(built from source)" : version)};
+            return new String[] {"Bookholder " + (version == null ? "(development)" : version)};
         }
     }
 }

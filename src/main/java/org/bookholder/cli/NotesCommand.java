@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.bookholder.fatigue.FatigueLimits;
-import org.bookholder.handoff.Exporter;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
@@ -15,51 +14,61 @@ import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Shows what was noted of a session. */
+/** Writes what was noted in a session. */
 @Command(
         name = "notes",
-        mixinStandardHelpOptions = true,
-        description = "Shows the lines to pick up of a session, and how the reading went.")
+        sortOptions = false,
+        description = {
+            "Show what was noted in a session: the lines to pick up, with what was said instead.",
+            "Also works while the session is still open, and after it was broken off."
+        })
 final class NotesCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "DIR", description = "The session's folder.")
+    private final Terminal terminal;
+
+    @Parameters(index = "0", paramLabel = "FOLDER", description = "The session's folder.")
     private @Nullable Path folder;
 
-    @Option(names = "--json", description = "Everything that was noted, as JSON.")
-    private boolean json;
+    @ArgGroup
+    private @Nullable Kind kind;
 
-    @Option(names = "--trace", description = "Each change of the reading position, one JSON object a line.")
-    private boolean trace;
+    NotesCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    /** One of these, or none for the list to read. */
+    static final class Kind {
+        @Option(names = "--json", description = "All notes as JSON, for other programs.")
+        private boolean json;
+
+        @Option(names = "--trace", description = "Each change of the reading position, as JSON lines.")
+        private boolean trace;
+    }
 
     @Override
     public Integer call() throws ProblemException, IOException {
-        print(Objects.requireNonNull(folder), json ? "json" : trace ? "trace" : "list");
-        return 0;
-    }
-
-    /** Prints a kept session with the exporter of this name. */
-    static void print(Path folder, String kind) throws ProblemException, IOException {
-        try (SessionFolder session = SessionFolder.openForReading(folder)) {
+        Path place = Objects.requireNonNull(folder);
+        try (SessionFolder session = SessionFolder.openForReading(place)) {
             List<SessionEvent> events = session.journal().events();
             SessionEvent.Opened opened = Replay.lastOpened(events)
                     .orElseThrow(() -> new ProblemException(
-                            "nothing was read in this session", folder.toString(), "name another session's folder"));
-            Script script = Scripts.parse(opened.scriptText(), opened.source());
+                            "nothing was read in this session yet", place.toString(), "name another session"));
+            Script script = Lesson.parse(opened.scriptText(), opened.source());
             SessionState state = Replay.state(Session.begin(script, FatigueLimits.defaults()), events, Session::apply);
-            StringBuilder out = new StringBuilder();
-            exporter(kind).write(state, events, out);
-            System.out.print(out);
-            System.out.flush();
+            Installed.exporter(name()).write(state, events, terminal.out());
+            terminal.out().flush();
         }
+        return 0;
     }
 
-    static Exporter exporter(String kind) {
-        return Installed.exporters().stream()
-                .filter(e -> e.name().equals(kind))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("kind (" + kind + ") must be an installed exporter"));
+    private String name() {
+        if (kind != null && kind.json) {
+            return "json";
+        }
+        return kind != null && kind.trace ? "trace" : "list";
     }
 }

@@ -1,119 +1,126 @@
 package org.bookholder.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Mover;
-import org.bookholder.speech.microphone.Microphone;
-import org.bookholder.view.WindowPlace;
-import org.bookholder.view.WindowSettings;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Reads a lesson: the window, the ears and the session, until the presenter ends it. */
+/** Reads a lesson. */
 @Command(
         name = "read",
-        mixinStandardHelpOptions = true,
         sortOptions = false,
         description = {
-            "Shows a script in the reading window, follows your voice, and lists the lines to pick up.",
-            "In the window, K shows the keys."
+            "Read a lesson to the camera. The reading window follows your voice; afterwards you get the list of lines "
+                    + "to pick up.",
+            "Close the window or press Ctrl-C to end. Without a window, Enter ends too."
         })
 final class ReadCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "SCRIPT", arity = "0..1", description = "The lesson: Markdown or plain text.")
+    private final Surroundings here;
+    private final Terminal terminal;
+
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "SCRIPT",
+            description = "The lesson: a Markdown or plain text file.")
     private @Nullable Path script;
-
-    @Option(names = "--audio", paramLabel = "FILE.wav", description = "Follow a recording instead of a microphone.")
-    private @Nullable Path audio;
-
-    @Option(names = "--unpaced", description = "Take a recording as fast as it can be worked through.")
-    private boolean unpaced;
-
-    @Option(names = "--no-window", description = "Stay in the terminal.")
-    private boolean noWindow;
 
     @Option(
             names = "--session",
-            paramLabel = "DIR",
-            description = "Where to keep the session; one that is there goes on.")
+            paramLabel = "FOLDER",
+            description = "Where takes and notes are kept. If a session lies there, it goes on with a new take.")
     private @Nullable Path session;
 
-    @Option(names = "--from", paramLabel = "LINE", defaultValue = "0", description = "Begin at this line.")
-    private int from;
+    @Option(names = "--from", paramLabel = "LINE", description = "Begin at this line, counted from 1.")
+    private @Nullable Integer from;
 
     @Option(names = "--microphone", paramLabel = "NAME", description = "Listen to this microphone.")
     private @Nullable String microphone;
 
-    @Option(names = "--no-microphone", description = "Listen to nothing; move by hand or steadily.")
-    private boolean silent;
-
-    @Option(names = "--list-microphones", description = "List the microphones and end.")
+    @Option(names = "--list-microphones", description = "List the microphones of this machine, and do no more.")
     private boolean listMicrophones;
 
-    @Option(names = "--model", paramLabel = "DIR", description = "Another speech model.")
+    @Option(names = "--no-microphone", description = "Read without being heard: by hand, or with --move steady.")
+    private boolean noMicrophone;
+
+    @Option(names = "--audio", paramLabel = "FILE", description = "Hear a recording (WAV) instead of a microphone.")
+    private @Nullable Path audio;
+
+    @Option(names = "--unpaced", description = "With --audio and --no-window: as fast as this machine can.")
+    private boolean unpaced;
+
+    @Option(names = "--no-window", description = "Show progress in the terminal only.")
+    private boolean noWindow;
+
+    @Option(names = "--model", paramLabel = "FOLDER", description = "Use this speech model (Vosk).")
     private @Nullable Path model;
 
-    @Option(names = "--move", defaultValue = "VOICE", description = "What moves the text: ${COMPLETION-CANDIDATES}.")
-    private @Nullable Mover move;
+    @Mixin
+    private final WindowOptions window = new WindowOptions();
 
-    @Option(names = "--full-screen", description = "Fill the screen.")
-    private boolean fullScreen;
+    @Option(
+            names = {"-v", "--verbose"},
+            description = "Say more about what is done.")
+    private boolean verbose;
 
-    @Option(names = "--monitor", paramLabel = "N", defaultValue = "1", description = "On this monitor, from 1.")
-    private int monitor;
-
-    @Option(names = "--mirror", description = "Mirror left and right, for glass.")
-    private boolean mirror;
-
-    @Option(names = "--distance", paramLabel = "MM", defaultValue = "0", description = "From your eyes to the screen.")
-    private double distance;
-
-    @Option(names = "--words", paramLabel = "N", defaultValue = "0", description = "Words in a row, about.")
-    private int words;
+    ReadCommand(Surroundings here, Terminal terminal) {
+        this.here = here;
+        this.terminal = terminal;
+    }
 
     @Override
-    public Integer call() throws ProblemException, IOException {
+    public Integer call() throws ProblemException {
         if (listMicrophones) {
-            Microphone.names().forEach(System.out::println);
-            return 0;
+            return listMicrophones();
         }
+        return new Sitting(here, terminal, request()).run();
+    }
+
+    private int listMicrophones() throws ProblemException {
+        List<String> names = here.equipment().microphones();
+        if (names.isEmpty()) {
+            terminal.out().println("No microphone was found.");
+        }
+        names.forEach(terminal.out()::println);
+        return 0;
+    }
+
+    private ReadRequest request() throws ProblemException {
         if (script == null) {
-            throw new ProblemException("no script was named", "bookholder read", "name a script file");
+            throw wrong("no script was given", "SCRIPT", "name the lesson's file, as in: bookholder read lesson.md");
         }
-        if (unpaced && audio == null) {
-            throw new ProblemException(
-                    "only a recording can be taken unpaced", "--unpaced", "give --audio FILE.wav too");
+        if (audio != null && (microphone != null || noMicrophone)) {
+            throw wrong("a recording takes the microphone's place", "--audio", "leave out the microphone options");
         }
-        return new LessonRun(order(script)).run();
-    }
-
-    private LessonRun.Order order(Path file) {
-        return new LessonRun.Order(
-                file,
-                Optional.ofNullable(audio),
-                unpaced,
-                !noWindow,
+        if (noMicrophone && microphone != null) {
+            throw wrong("contradicts --microphone", "--no-microphone", "leave one of the two out");
+        }
+        if (unpaced && (audio == null || !noWindow)) {
+            throw wrong("only a recording can be read faster than life", "--unpaced", "add --audio FILE --no-window");
+        }
+        boolean handOrSteady = audio == null && microphone == null && window.move() != Mover.VOICE;
+        return new ReadRequest(
+                script,
                 Optional.ofNullable(session),
-                from,
+                Optional.ofNullable(from),
+                Optional.ofNullable(audio),
                 Optional.ofNullable(microphone),
-                silent,
-                model == null ? Places.model() : model,
-                settings(),
-                fullScreen || monitor > 1 ? WindowPlace.fullScreen(monitor) : WindowPlace.windowed());
+                noMicrophone,
+                handOrSteady,
+                unpaced,
+                noWindow ? Optional.empty() : Optional.of(window.wish()),
+                model == null ? here.model() : model,
+                verbose);
     }
 
-    private WindowSettings settings() {
-        Mover way = move == null ? Mover.VOICE : move;
-        WindowSettings settings = WindowSettings.defaults()
-                .withMirrored(mirror)
-                .withWay(silent && way == Mover.VOICE ? Mover.STEADY : way);
-        if (distance > 0) {
-            settings = settings.withDistance(distance);
-        }
-        return words > 0 ? settings.withColumnWords(words) : settings;
+    private static ProblemException wrong(String what, String where, String remedy) {
+        return new ProblemException(what, where, remedy);
     }
 }

@@ -1,8 +1,9 @@
 package org.bookholder.cli;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionSummary;
@@ -11,28 +12,58 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-/** Lists the sessions that were kept. */
+/** Lists sessions. */
 @Command(
         name = "sessions",
-        mixinStandardHelpOptions = true,
-        description = "Lists the sessions kept on this machine, also those that were broken off.")
+        description = {
+            "List the sessions that were kept, also those that were broken off.",
+            "Go on with one by: bookholder read SCRIPT --session FOLDER"
+        })
 final class SessionsCommand implements Callable<Integer> {
+    private static final DateTimeFormatter BEGAN = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+    private final Surroundings here;
+    private final Terminal terminal;
+
     @Parameters(
+            index = "0",
             arity = "0..1",
             paramLabel = "FOLDER",
-            description = "Where to look; by default where sessions are kept.")
+            description = "The folder that the sessions lie in. Default: where they go unless you name a place.")
     private @Nullable Path folder;
+
+    SessionsCommand(Surroundings here, Terminal terminal) {
+        this.here = here;
+        this.terminal = terminal;
+    }
 
     @Override
     public Integer call() throws ProblemException {
-        Path place = folder == null ? Places.sessions() : folder;
-        List<SessionSummary> found = Files.isDirectory(place) ? SessionFolder.list(place) : List.of();
-        if (found.isEmpty()) {
-            System.out.println("No sessions in " + place);
+        Path parent = folder == null ? here.sessions() : folder;
+        List<SessionSummary> sessions = SessionFolder.list(parent);
+        if (sessions.isEmpty()) {
+            terminal.out().println("No session lies in " + parent + ".");
         }
-        for (SessionSummary summary : found) {
-            System.out.println(summary);
-        }
+        sessions.forEach(session -> terminal.out().println(line(session)));
         return 0;
+    }
+
+    private String line(SessionSummary session) {
+        String began = session.began()
+                .map(instant -> BEGAN.format(instant.atZone(here.zone())))
+                .orElse("-");
+        long seconds = Math.round(session.length().seconds());
+        String line = String.format(
+                Locale.ROOT,
+                "%-16s  %-10s  %2d %s  %3d:%02d  %s  %s",
+                began,
+                session.standing().label(),
+                session.takes(),
+                session.takes() == 1 ? "take " : "takes",
+                seconds / 60,
+                seconds % 60,
+                session.title(),
+                session.folder());
+        return session.trouble().isEmpty() ? line : line + "  (" + session.trouble() + ")";
     }
 }

@@ -9,10 +9,10 @@ import org.bookholder.speech.AudioBlock;
 import org.bookholder.timing.StreamTime;
 
 /** Records takes in a session's folder. */
-public final class FolderTapes implements Tapes {
+final class FolderTapes implements Tapes {
     private final SessionFolder folder;
 
-    public FolderTapes(SessionFolder folder) {
+    FolderTapes(SessionFolder folder) {
         this.folder = folder;
     }
 

@@ -7,18 +7,23 @@ import org.bookholder.script.Script;
 import org.bookholder.script.ScriptReader;
 import org.bookholder.script.ScriptReader.Format;
 
-/** Reads scripts from files and from what a session kept of them. */
-final class Scripts {
-    private Scripts() {}
+/**
+ * A script and its text.
+ *
+ * @param script what is read
+ * @param text what the file holds
+ */
+record Lesson(Script script, String text) {
+    /** Reads a script's file. */
+    static Lesson read(Path file) throws ProblemException {
+        String text = ScriptReader.text(file);
+        return new Lesson(parse(text, file.toString()), text);
+    }
 
-    /** The script that a session kept; its source says which format it is in. */
+    /** The script of a text that was read before; its source tells how it is marked up. */
     static Script parse(String text, String source) throws ProblemException {
         String name = source.toLowerCase(Locale.ROOT);
         boolean markdown = name.endsWith(".md") || name.endsWith(".markdown");
         return ScriptReader.parse(text, source, markdown ? Format.MARKDOWN : Format.PLAIN_TEXT);
-    }
-
-    static Script read(Path file) throws ProblemException {
-        return ScriptReader.read(file);
     }
 }

@@ -1,0 +1,38 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
+import org.bookholder.session.Command;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.Ears;
+
+/** What the program finds on this machine to listen with and to show on. */
+interface Equipment {
+    /** Loads the recogniser's model. */
+    Ears ears(Path model) throws ProblemException;
+
+    /** The microphones' names. */
+    List<String> microphones() throws ProblemException;
+
+    /** Opens a microphone; the machine's default one if no name is given. */
+    AudioSource microphone(Optional<String> name, LongSupplier nanoTime) throws ProblemException;
+
+    /** Opens a reading window; a problem if there is no display that can show one. */
+    Window window(WindowWish wish, Script script) throws ProblemException;
+
+    /** A reading window. Confined to the main thread. */
+    interface Window extends AutoCloseable {
+        /** Shows the session until the presenter closes the window. */
+        void run(Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime);
+
+        @Override
+        void close();
+    }
+}

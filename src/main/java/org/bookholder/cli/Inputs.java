@@ -1,0 +1,79 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.PacedSource;
+import org.bookholder.runtime.Sources;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.wav.WavSource;
+
+/** Chooses where the sound comes from. */
+final class Inputs {
+    private final Surroundings here;
+    private final Terminal terminal;
+    private final ReadRequest request;
+
+    Inputs(Surroundings here, Terminal terminal, ReadRequest request) {
+        this.here = here;
+        this.terminal = terminal;
+        this.request = request;
+    }
+
+    Sources sources() throws ProblemException {
+        if (request.audio().isPresent()) {
+            return new FileSources(request.audio().get());
+        }
+        if (request.silent() || nothingToHear()) {
+            return Sources.silent(here.nanoTime());
+        }
+        return new MicrophoneSources(request.microphone());
+    }
+
+    /** Whoever does not need to be followed can read without a microphone, and is told so. */
+    private boolean nothingToHear() throws ProblemException {
+        if (!request.silentIfNone() || !here.equipment().microphones().isEmpty()) {
+            return false;
+        }
+        terminal.err().println("bookholder: there is no microphone; the reading is neither followed nor recorded");
+        return true;
+    }
+
+    private final class FileSources implements Sources {
+        private final Path file;
+
+        FileSources(Path file) {
+            this.file = file;
+        }
+
+        @Override
+        public AudioSource open() throws ProblemException {
+            WavSource source = WavSource.open(file);
+            source.warnings().forEach(warning -> terminal.err().println("bookholder: " + warning));
+            return request.unpaced() ? source : new PacedSource(source, here.nanoTime());
+        }
+
+        @Override
+        public boolean live() {
+            return false;
+        }
+    }
+
+    private final class MicrophoneSources implements Sources {
+        private final Optional<String> name;
+
+        MicrophoneSources(Optional<String> name) {
+            this.name = name;
+        }
+
+        @Override
+        public AudioSource open() throws ProblemException {
+            return here.equipment().microphone(name, here.nanoTime());
+        }
+
+        @Override
+        public boolean live() {
+            return true;
+        }
+    }
+}

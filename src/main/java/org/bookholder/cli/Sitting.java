@@ -1,0 +1,125 @@
+package org.bookholder.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.ReadingPlan;
+import org.bookholder.runtime.Resumption;
+import org.bookholder.runtime.Sources;
+import org.bookholder.runtime.Tapes;
+import org.bookholder.script.PreparedScript;
+import org.bookholder.script.ScriptPreparer;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.Ears;
+
+/** One session at the camera, from the script to the pickup list. */
+final class Sitting {
+    private final Surroundings here;
+    private final Terminal terminal;
+    private final ReadRequest request;
+
+    Sitting(Surroundings here, Terminal terminal, ReadRequest request) {
+        this.here = here;
+        this.terminal = terminal;
+        this.request = request;
+    }
+
+    /** Reads; returns the exit status. What a user can put right is found out before a session is begun. */
+    int run() throws ProblemException {
+        Lesson lesson = Lesson.read(request.script());
+        int from = request.from().orElse(1);
+        int last = lesson.script().lines().size();
+        if (from < 1 || from > last) {
+            throw new ProblemException(
+                    "there is no line " + from, "--from", "give a line from 1 to " + last + ", the script's last");
+        }
+        Inputs inputs = new Inputs(here, terminal, request);
+        Sources sources = inputs.sources();
+        try (AudioSource first = sources.open();
+                OptionalEars ears = OptionalEars.load(here, request.model(), sources.sounding())) {
+            PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), ears.vocabulary());
+            detail("Listening to " + (sources.sounding() ? first.name() + ", " + first.rate() + " Hz" : "nothing"));
+            detail("Speech model: " + request.model());
+            detail("The script has " + last + " lines and " + lesson.script().spokenWords() + " words as spoken");
+            UnknownWords.tell(prepared, sources.sounding(), terminal);
+            try (SessionFolder folder = open(lesson)) {
+                return read(lesson, prepared, folder, sources, first, ears.ears());
+            }
+        }
+    }
+
+    private void detail(String text) {
+        if (request.verbose()) {
+            terminal.out().println(text);
+        }
+    }
+
+    private SessionFolder open(Lesson lesson) throws ProblemException {
+        Path place = request.session()
+                .orElseGet(() ->
+                        SessionPlace.unused(here.sessions(), lesson.script().title(), here));
+        SessionFolder folder = SessionFolder.isSession(place) ? SessionFolder.open(place) : SessionFolder.create(place);
+        terminal.out().println("Session: " + folder.path());
+        return folder;
+    }
+
+    private int read(
+            Lesson lesson,
+            PreparedScript prepared,
+            SessionFolder folder,
+            Sources sources,
+            AudioSource first,
+            Optional<Ears> ears)
+            throws ProblemException {
+        SessionState before = Resumption.of(folder, lesson.script(), lesson.text(), FatigueLimits.defaults());
+        folder.keepScript(lesson.script().source(), lesson.text());
+        ReadingPosition from =
+                request.from().map(line -> new ReadingPosition(line, 1)).orElseGet(() -> Resumption.next(before));
+        try (OptionalWindow window = OptionalWindow.open(here, terminal, request, lesson.script())) {
+            ReadingPlan plan = new ReadingPlan(
+                    prepared,
+                    before,
+                    new SessionEvent.Opened(
+                            before.now(),
+                            here.clock().instant(),
+                            lesson.script().title(),
+                            lesson.script().source(),
+                            lesson.text()),
+                    from,
+                    ears,
+                    sources,
+                    first,
+                    window.isEmpty() && !sources.live(),
+                    folder.journal(),
+                    Tapes.in(folder),
+                    here.clock(),
+                    here.nanoTime());
+            try (Reading reading = Reading.start(plan);
+                    Watch watch = new Watch(reading, terminal, here)) {
+                window.run(reading);
+                watch.untilOver(window.isEmpty());
+                return finish(reading, folder);
+            }
+        }
+    }
+
+    private int finish(Reading reading, SessionFolder folder) {
+        try {
+            Installed.exporters().get(0).write(reading.state().get(), List.of(), terminal.out());
+        } catch (IOException e) {
+            terminal.err().println("bookholder: the list could not be printed: " + e.getMessage());
+        }
+        terminal.out().println();
+        terminal.out().println("To see this list again: bookholder notes " + folder.path());
+        terminal.out().flush();
+        return Endings.status(reading, folder.path(), terminal);
+    }
+}

@@ -1,0 +1,52 @@
+package org.bookholder.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * Where the program is talked to.
+ *
+ * @param out results and progress
+ * @param err what stands in the way
+ * @param in keys, a line at a time
+ * @param charset of all three
+ */
+record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charset) {
+    /** The process's own: in a console's character set, or UTF-8 where a file or another program reads on. */
+    static Terminal ofProcess() {
+        // The Java platform sets this only where the output is a console.
+        String console = System.getProperty("sun.stdout.encoding", "");
+        Charset charset = console.isEmpty() ? StandardCharsets.UTF_8 : Charset.forName(console);
+        return new Terminal(
+                stream(FileDescriptor.out, charset), stream(FileDescriptor.err, charset), System.in, charset);
+    }
+
+    /** Whether a line was entered since the last call; never waits. */
+    boolean entered() {
+        try {
+            boolean entered = false;
+            while (in.available() > 0) {
+                entered |= in.read() == '\n';
+            }
+            return entered;
+        } catch (IOException closed) {
+            return false;
+        }
+    }
+
+    /** Results and progress, for who wants a writer. */
+    PrintWriter writer() {
+        return new PrintWriter(new OutputStreamWriter(out, charset), true);
+    }
+
+    private static PrintStream stream(FileDescriptor descriptor, Charset charset) {
+        return new PrintStream(new FileOutputStream(descriptor), true, charset);
+    }
+}

@@ -1,0 +1,79 @@
+package org.bookholder.cli;
+
+import java.util.Locale;
+import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.ReadingProgress;
+import org.bookholder.runtime.Shutdown;
+import org.bookholder.session.Command;
+import org.bookholder.session.SessionState;
+
+/** Watches a reading from the terminal until it is over: shows progress, takes Enter and Ctrl-C. Confined to one thread. */
+final class Watch implements AutoCloseable {
+    private static final long PERIOD_MILLIS = 100;
+
+    /** After Ctrl-C nobody wants to wait much longer than this. */
+    private static final long INTERRUPT_PATIENCE_NANOS = 20_000_000_000L;
+
+    private static final long NOTICE_NANOS = 2_000_000_000L;
+
+    private final Reading reading;
+    private final Terminal terminal;
+    private final Surroundings here;
+    private final Shutdown shutdown;
+    private final LineProgress lines;
+    private String trouble = "";
+    private long noticed;
+    private long interrupted;
+
+    Watch(Reading reading, Terminal terminal, Surroundings here) {
+        this.reading = reading;
+        this.terminal = terminal;
+        this.here = here;
+        this.lines = new LineProgress(terminal.out());
+        this.noticed = here.nanoTime().getAsLong();
+        this.shutdown = Shutdown.onInterrupt(() -> reading.tell(new Command.Quit()));
+    }
+
+    /** Returns when everything is settled. */
+    void untilOver(boolean showLines) {
+        while (!reading.await(PERIOD_MILLIS)) {
+            look(showLines);
+        }
+        look(showLines);
+    }
+
+    @Override
+    public void close() {
+        shutdown.close();
+    }
+
+    private void look(boolean showLines) {
+        SessionState state = reading.state().get();
+        if (showLines) {
+            lines.show(state, reading.progress().over());
+        }
+        if (!state.trouble().equals(trouble)) {
+            trouble = state.trouble();
+            terminal.err().println("bookholder: " + (trouble.isEmpty() ? "all is well again" : trouble));
+        }
+        if (showLines && terminal.entered()) {
+            reading.tell(new Command.Quit());
+        }
+        waitForTheOpenEar(reading.progress());
+    }
+
+    private void waitForTheOpenEar(ReadingProgress progress) {
+        long now = here.nanoTime().getAsLong();
+        if (shutdown.asked()) {
+            interrupted = interrupted == 0 ? now : interrupted;
+            if (now - interrupted > INTERRUPT_PATIENCE_NANOS) {
+                reading.hurry();
+            }
+        }
+        double behind = progress.behind().seconds();
+        if (!progress.rolling() && behind >= 1 && now - noticed > NOTICE_NANOS) {
+            noticed = now;
+            terminal.out().printf(Locale.ROOT, "Still listening to the last %.0f s...%n", behind);
+        }
+    }
+}

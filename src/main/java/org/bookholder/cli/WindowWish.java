@@ -1,0 +1,12 @@
+package org.bookholder.cli;
+
+import org.bookholder.view.WindowPlace;
+import org.bookholder.view.WindowSettings;
+
+/**
+ * How a presenter wants the reading window.
+ *
+ * @param settings what it shows, how large, and what moves it
+ * @param place where it opens
+ */
+record WindowWish(WindowSettings settings, WindowPlace place) {}
