@@ -1,23 +1,23 @@
 package org.bookholder.runtime;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
 import org.bookholder.journal.Journal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
 
 /**
  * Where events are entered: each goes to the journal and moves the state on. If the journal fails, everything goes on in
- * memory, and what it lacks is entered again at the end. Confined to one thread, but for the state on show.
+ * memory, and the journal catches up when it can. Confined to one thread, but for the state on show.
  */
 final class Ledger {
     private final Journal journal;
     private final Latest<SessionState> shown;
-    private final Deque<SessionEvent> unsaved = new ArrayDeque<>();
     private SessionState state;
     private String failure = "";
+    private StreamTime unsavedFrom = StreamTime.ZERO;
+    private int unsaved;
 
     Ledger(Journal journal, SessionState before) {
         this.journal = journal;
@@ -39,51 +39,29 @@ final class Ledger {
     void enter(SessionEvent event) {
         save(event);
         state = Session.apply(state, event);
-        shown.set(state);
-    }
-
-    /** Tries once more to save what the journal lacks. */
-    void saveTheRest() {
-        if (unsaved.isEmpty()) {
-            return;
-        }
-        try {
-            while (!unsaved.isEmpty()) {
-                journal.append(unsaved.element());
-                unsaved.remove();
-            }
-            failure = "";
-        } catch (ProblemException e) {
-            failure = e.getMessage();
-        }
+        shown.set(unsaved == 0 ? state : state.withTrouble(trouble()));
     }
 
     /** What is not saved, and why, for people; empty if everything is. */
     String unsaved() {
-        return unsaved.isEmpty()
+        return unsaved == 0
                 ? ""
-                : unsaved.size() + " notes, from "
-                        + Clocks.minutes(unsaved.element().at()) + " on, are not saved (" + failure + ")";
+                : unsaved + " notes, from " + Clocks.minutes(unsavedFrom) + " on, are not saved (" + failure + ")";
     }
 
     private void save(SessionEvent event) {
-        if (!unsaved.isEmpty()) {
-            unsaved.add(event);
-            return;
-        }
         try {
             journal.append(event);
+            unsaved = 0;
         } catch (ProblemException e) {
+            unsavedFrom = unsaved == 0 ? event.at() : unsavedFrom;
             failure = e.getMessage();
-            unsaved.add(event);
-            tellAtOnce(event);
+            unsaved++;
         }
     }
 
-    /** Shown like a failed recording: the presenter has to know of either in the same way. */
-    private void tellAtOnce(SessionEvent event) {
-        SessionEvent told = new SessionEvent.RecordingFailed(event.at(), "notes are not being saved: " + failure);
-        unsaved.add(told);
-        state = Session.apply(state, told);
+    private String trouble() {
+        return "Notes are not being saved (" + failure + ")."
+                + (state.trouble().isEmpty() ? "" : " " + state.trouble());
     }
 }

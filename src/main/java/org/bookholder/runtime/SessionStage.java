@@ -74,7 +74,6 @@ final class SessionStage implements Stage, Command.Handler {
 
     @Override
     public void onClose() {
-        ledger.saveTheRest();
         show(true);
     }
 

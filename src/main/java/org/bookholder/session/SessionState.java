@@ -111,6 +111,13 @@ public record SessionState(
      */
     public record Sound(double rms, double peak, long clipped, StreamTime lost) {}
 
+    /** The same with something else that is wrong now, for views only. */
+    public SessionState withTrouble(String text) {
+        return new SessionState(
+                script, now, takes, rolling, position, mover, follow, held, lines, asides, pace, fatigue, sound, text,
+                tallies);
+    }
+
     /** The lines to pick up, in script order. */
     public List<LineNotes> pickups() {
         return lines.stream().filter(LineNotes::pickup).toList();

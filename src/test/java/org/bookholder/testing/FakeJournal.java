@@ -1,6 +1,8 @@
 package org.bookholder.testing;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import org.bookholder.journal.Journal;
 import org.bookholder.problem.ProblemException;
@@ -9,6 +11,7 @@ import org.bookholder.session.SessionEvent;
 /** A journal in memory, whose disk can be filled and emptied. */
 public final class FakeJournal implements Journal {
     private final List<SessionEvent> events = new ArrayList<>();
+    private final Deque<SessionEvent> unwritten = new ArrayDeque<>();
     private int room = Integer.MAX_VALUE;
 
     /** From now on the disk takes {@code count} more events. */
@@ -18,11 +21,14 @@ public final class FakeJournal implements Journal {
 
     @Override
     public void append(SessionEvent event) throws ProblemException {
-        if (room == 0) {
-            throw new ProblemException("the disk is full", "journal.db", "make room");
+        unwritten.add(event);
+        while (!unwritten.isEmpty()) {
+            if (room == 0) {
+                throw new ProblemException("the disk is full", "journal.db", "make room");
+            }
+            room--;
+            events.add(unwritten.remove());
         }
-        room--;
-        events.add(event);
     }
 
     @Override

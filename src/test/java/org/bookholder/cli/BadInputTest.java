@@ -1,0 +1,177 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a user can put right is one plain line, exit status 2, and nothing is left behind. */
+final class BadInputTest {
+    @TempDir
+    private Path folder;
+
+    private Program program;
+    private String script;
+    private String session;
+    private String recording;
+
+    @BeforeEach
+    void writeScript() {
+        program = new Program(folder);
+        script = program.file("wheel.md", "Every wheel begins with its hub.\n");
+        session = program.path("session");
+        recording = program.recording("wheel.wav", 0.5);
+    }
+
+    @Test
+    void noScript() {
+        refuses("name the lesson's file", "read", "--audio", recording, "--no-window");
+    }
+
+    @Test
+    void noSuchFile() {
+        refuses("there is no such file", "read", program.path("none.md"), "--audio", recording, "--session", session);
+    }
+
+    @Test
+    void anEmptyScript() {
+        refuses("empty.md", "read", program.file("empty.md", ""), "--audio", recording, "--session", session);
+    }
+
+    @Test
+    void aLineThatTheScriptDoesNotHave() {
+        refuses("there is no line 2", "read", script, "--from", "2", "--audio", recording, "--session", session);
+    }
+
+    @Test
+    void noSuchRecording() {
+        refuses("none.wav", "read", script, "--audio", program.path("none.wav"), "--session", session);
+    }
+
+    @Test
+    void aRecordingThatIsNone() {
+        refuses("wheel.md", "read", script, "--audio", script, "--session", session);
+    }
+
+    @Test
+    void noMicrophone() {
+        refuses("there is no microphone", "read", script, "--no-window", "--session", session);
+    }
+
+    @Test
+    void aRecordingAndAMicrophone() {
+        refuses("takes the microphone's place", "read", script, "--audio", recording, "--microphone", "desk");
+    }
+
+    @Test
+    void fasterThanLifeWithoutARecording() {
+        refuses("--unpaced", "read", script, "--no-window", "--unpaced");
+    }
+
+    @Test
+    void anOptionThatThereIsNot() {
+        refuses("--loud", "read", script, "--loud");
+    }
+
+    @Test
+    void aNumberThatIsNone() {
+        refuses("--words", "read", script, "--words", "many");
+    }
+
+    @Test
+    void aNumberOutOfRange() {
+        refuses("give a number from 3 to 12", "read", script, "--words", "40");
+    }
+
+    @Test
+    void aWayOfMovingThatThereIsNot() {
+        refuses("--move", "read", script, "--move", "tide");
+    }
+
+    @Test
+    void aCommandThatThereIsNot() {
+        refuses("raed", "raed", script);
+    }
+
+    @Test
+    void aSessionFolderThatCannotBe() {
+        refuses("wheel.md", "read", script, "--audio", recording, "--session", script + "/session");
+    }
+
+    @Test
+    void aFolderThatHoldsOtherThings() throws IOException {
+        Files.createDirectories(folder.resolve("session"));
+        program.file("session/letter.txt", "Dear aunt");
+        refuses("holds no session", reading());
+        assertThat(folder.resolve("session")).isDirectoryContaining("glob:**letter.txt");
+    }
+
+    @Test
+    void aSessionThatIsOpenElsewhere() throws ProblemException {
+        try (SessionFolder open = SessionFolder.create(folder.resolve("session"))) {
+            refuses(open.path().toString(), reading());
+        }
+    }
+
+    @Test
+    void aSessionOfANewerVersion() throws SQLException {
+        assertThat(program.run(reading())).isZero();
+        Path journal = folder.resolve("session/journal.db");
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + journal);
+                Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA user_version = 9999");
+        }
+        refuses("newer", reading());
+        refuses("newer", "notes", session);
+    }
+
+    @Test
+    void aSessionOfAnotherText() {
+        assertThat(program.run(reading())).isZero();
+        program.file("wheel.md", "Every wheel begins with its rim.\n");
+        refuses("begin a new session", reading());
+    }
+
+    @Test
+    void notesOfNoSession() {
+        refuses("there is no such folder", "notes", program.path("none"));
+        refuses("holds no session", "notes", folder.toString());
+    }
+
+    @Test
+    void notesOfASessionInWhichNothingWasRead() throws ProblemException {
+        SessionFolder.create(folder.resolve("session")).close();
+        refuses("nothing was read", "notes", session);
+    }
+
+    @Test
+    void twoKindsOfNotes() {
+        refuses("--json", "notes", session, "--json", "--trace");
+    }
+
+    @Test
+    void aDemoWithoutItsLesson() {
+        refuses("the demo's lesson is missing", "demo", "--no-window");
+    }
+
+    private String[] reading() {
+        return new String[] {"read", script, "--audio", recording, "--no-window", "--unpaced", "--session", session};
+    }
+
+    private void refuses(String message, String... arguments) {
+        assertThat(program.run(arguments)).isEqualTo(2);
+        assertThat(program.err()).startsWith("bookholder: ").contains(message).hasLineCount(1);
+        assertThat(program.err()).doesNotContain("Exception", "\tat ");
+        assertThat(program.out()).doesNotContain("Pickup list");
+    }
+}

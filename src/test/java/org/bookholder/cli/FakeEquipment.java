@@ -1,0 +1,81 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
+import org.bookholder.session.Command;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.Ears;
+import org.bookholder.testing.FakeEars;
+
+/** A machine with the devices that a test gives it; without any at first, and with no display. */
+final class FakeEquipment implements Equipment {
+    private final Deque<AudioSource> microphones = new ArrayDeque<>();
+    private Ears ears = new FakeEars(List.of());
+    private Optional<Consumer<Consumer<Command>>> presenter = Optional.empty();
+    private Optional<WindowWish> wish = Optional.empty();
+
+    /** What the recogniser will be. */
+    void hears(Ears fake) {
+        ears = fake;
+    }
+
+    void hasMicrophone(AudioSource source) {
+        microphones.add(source);
+    }
+
+    /** There is a display, and somebody at it who gives commands and then closes the window. */
+    void hasPresenter(Consumer<Consumer<Command>> somebody) {
+        presenter = Optional.of(somebody);
+    }
+
+    /** How the window was wanted. */
+    Optional<WindowWish> wish() {
+        return wish;
+    }
+
+    @Override
+    public Ears ears(Path model) {
+        return ears;
+    }
+
+    @Override
+    public List<String> microphones() {
+        return microphones.stream().map(AudioSource::name).toList();
+    }
+
+    @Override
+    public AudioSource microphone(Optional<String> name, LongSupplier nanoTime) throws ProblemException {
+        AudioSource next = microphones.poll();
+        if (next == null) {
+            throw new ProblemException("there is no microphone", "microphone", "plug one in");
+        }
+        return next;
+    }
+
+    @Override
+    public Window window(WindowWish wanted, Script script) throws ProblemException {
+        wish = Optional.of(wanted);
+        Consumer<Consumer<Command>> somebody = presenter.orElseThrow(
+                () -> new ProblemException("there is no display", "reading window", "read with --no-window"));
+        return new Window() {
+            @Override
+            public void run(Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime) {
+                somebody.accept(commands);
+            }
+
+            @Override
+            public void close() {
+                // nothing was opened
+            }
+        };
+    }
+}

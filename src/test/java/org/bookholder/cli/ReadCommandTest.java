@@ -1,0 +1,189 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.bookholder.session.Command;
+import org.bookholder.session.Mover;
+import org.bookholder.speech.AudioRead;
+import org.bookholder.testing.FakeAudioSource;
+import org.bookholder.testing.FakeEars;
+import org.bookholder.testing.Spoken;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+@Timeout(60)
+final class ReadCommandTest {
+    private static final String SCRIPT = """
+            # A wheel
+
+            Every wheel begins with its hub.
+            Count the spokes twice.
+            Then lace the first side.
+            """;
+    private static final Spoken VOICE = new Spoken(0.5)
+            .says("every wheel begins with its hub")
+            .says("then lace the first side")
+            .pauses(0.5);
+
+    @TempDir
+    private Path folder;
+
+    private Program program;
+    private String script;
+    private String session;
+
+    @BeforeEach
+    void writeScript() {
+        program = new Program(folder);
+        program.equipment.hears(new FakeEars(VOICE.hypotheses()));
+        script = program.file("wheel.md", SCRIPT);
+        session = program.path("session");
+    }
+
+    @Test
+    void readsARecordingAndListsThePickups() {
+        assertThat(readRecording()).isZero();
+        assertThat(program.err()).isEmpty();
+        assertThat(program.out())
+                .containsPattern("1 +clean +Every wheel")
+                .contains("Pickup list: A wheel")
+                .containsPattern("2 +skipped +Count the spokes twice.")
+                .contains("3 in all, 2 clean, 1 skipped");
+    }
+
+    @Test
+    void showsTheSameListAgainFromTheSession() {
+        readRecording();
+        String first = program.out();
+        assertThat(program.run("notes", session)).isZero();
+        assertThat(first).contains(program.out());
+        assertThat(program.out()).startsWith("Pickup list: A wheel");
+    }
+
+    @Test
+    void givesItsNotesAsJson() {
+        readRecording();
+        assertThat(program.run("notes", session, "--json")).isZero();
+        assertThat(program.out())
+                .startsWith("{")
+                .contains("\"outcome\" : \"skipped\"")
+                .contains("\"best\" : null");
+    }
+
+    @Test
+    void givesATraceOfThePosition() {
+        readRecording();
+        assertThat(program.run("notes", session, "--trace")).isZero();
+        assertThat(program.out().lines().toList()).first().isEqualTo("{\"at\":0.000,\"line\":1,\"word\":1}");
+        assertThat(program.out()).contains("\"line\":3,");
+    }
+
+    @Test
+    void goesOnWithASessionInANewTake() {
+        readRecording();
+        program.equipment.hears(new FakeEars(List.of()));
+        assertThat(readRecording()).isZero();
+        program.run("notes", session, "--json");
+        assertThat(program.out()).contains("\"take\" : 2");
+        program.run("sessions", folder.toString());
+        assertThat(program.out()).contains("finished").contains("2 takes").contains("A wheel");
+    }
+
+    @Test
+    void keepsASessionInTheUsersDataUnlessAPlaceIsNamed() {
+        String recording = program.recording("wheel.wav", 1);
+        assertThat(program.run("read", script, "--audio", recording, "--no-window", "--unpaced"))
+                .isZero();
+        assertThat(program.out()).contains(program.path("data/sessions/2026-03-02-0900-a-wheel"));
+        program.run("sessions");
+        assertThat(program.out()).contains("2026-03-02 09:00").contains("A wheel");
+    }
+
+    @Test
+    void readsFromAMicrophoneUntilEnterIsPressed() {
+        program.equipment.hasMicrophone(quiet());
+        program.types("\n");
+        assertThat(program.run("read", script, "--no-window", "--session", session))
+                .isZero();
+        assertThat(program.out()).contains("Pickup list: A wheel");
+    }
+
+    @Test
+    void readsInTheTerminalAndSaysWhyWhenThereIsNoDisplay() {
+        program.equipment.hasMicrophone(quiet());
+        program.types("\n");
+        assertThat(program.run("read", script, "--session", session)).isZero();
+        assertThat(program.err())
+                .isEqualTo(
+                        "bookholder: reading in the terminal, without a window: reading window: there is no display; "
+                                + "read with --no-window\n");
+        assertThat(program.out()).contains("Pickup list");
+    }
+
+    @Test
+    void readsInAWindowUntilItIsClosed() {
+        program.equipment.hasMicrophone(quiet());
+        program.equipment.hasPresenter(commands -> commands.accept(new Command.MarkPickup(2, "a door")));
+        assertThat(program.run("read", script, "--session", session, "--mirror", "--words", "4", "--monitor", "2"))
+                .isZero();
+        assertThat(program.equipment.wish()).hasValueSatisfying(wish -> {
+            assertThat(wish.settings().mirrored()).isTrue();
+            assertThat(wish.settings().columnWords()).isEqualTo(4);
+            assertThat(wish.place().fullScreen()).isTrue();
+            assertThat(wish.place().monitor()).isEqualTo(2);
+        });
+        assertThat(program.out()).contains("marked: a door");
+    }
+
+    @Test
+    void readsByHandWithoutAMicrophone() {
+        program.equipment.hasPresenter(commands -> commands.accept(new Command.Quit()));
+        assertThat(program.run("read", script, "--session", session, "--no-microphone", "--move", "hand"))
+                .isZero();
+        assertThat(program.err()).isEmpty();
+        assertThat(program.equipment.wish())
+                .hasValueSatisfying(wish -> assertThat(wish.settings().way()).isEqualTo(Mover.HAND));
+    }
+
+    @Test
+    void readsSteadilyWhereThereIsNoMicrophoneAndSaysSo() {
+        program.equipment.hasPresenter(commands -> commands.accept(new Command.Quit()));
+        assertThat(program.run("read", script, "--session", session, "--move", "steady"))
+                .isZero();
+        assertThat(program.err()).contains("there is no microphone").hasLineCount(1);
+    }
+
+    @Test
+    void endsInOrderAndKeepsTheTraceOfAFault() {
+        FakeAudioSource broken = quiet();
+        broken.close();
+        program.equipment.hasMicrophone(broken);
+        assertThat(program.run("read", script, "--no-window", "--session", session))
+                .isEqualTo(1);
+        assertThat(program.err()).contains("a fault of the program").hasLineCount(1);
+        assertThat(folder.resolve("session/fault.log"))
+                .content()
+                .contains("'capture'")
+                .contains("source is closed");
+        program.run("sessions", folder.toString());
+        assertThat(program.out()).contains("finished");
+    }
+
+    private int readRecording() {
+        String recording = program.recording("wheel.wav", VOICE.seconds());
+        return program.run("read", script, "--audio", recording, "--no-window", "--unpaced", "--session", session);
+    }
+
+    /** A microphone in a quiet room. */
+    private static FakeAudioSource quiet() {
+        FakeAudioSource source = new FakeAudioSource(Program.RATE);
+        for (int i = 0; i < 100_000; i++) {
+            source.then(new AudioRead.NothingYet());
+        }
+        return source;
+    }
+}

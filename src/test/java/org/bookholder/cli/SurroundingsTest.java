@@ -1,0 +1,38 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+final class SurroundingsTest {
+    private static final Path HOME = Path.of("/home/ann");
+
+    /** XDG Base Directory Specification 0.8: default, and relative paths ignored. */
+    @Test
+    void followsTheBaseDirectorySpecificationOnLinux() {
+        assertThat(data("Linux", Map.of())).isEqualTo(HOME.resolve(".local/share/bookholder"));
+        assertThat(data("Linux", Map.of("XDG_DATA_HOME", "/data"))).isEqualTo(Path.of("/data/bookholder"));
+        assertThat(data("Linux", Map.of("XDG_DATA_HOME", "data"))).isEqualTo(HOME.resolve(".local/share/bookholder"));
+    }
+
+    /** From memory: where macOS and Windows keep a program's data for a user. */
+    @Test
+    void usesThePlatformsPlaceElsewhere() {
+        assertThat(data("Mac OS X", Map.of())).isEqualTo(HOME.resolve("Library/Application Support/Bookholder"));
+        assertThat(data("Windows 11", Map.of("LOCALAPPDATA", "/local"))).isEqualTo(Path.of("/local/Bookholder"));
+        assertThat(data("Windows 11", Map.of())).isEqualTo(HOME.resolve("AppData/Local/Bookholder"));
+    }
+
+    @Test
+    void makesFolderNamesOfTitles() {
+        assertThat(SessionPlace.plain("Reading a bent wheel: part 2!")).isEqualTo("reading-a-bent-wheel-part-2");
+        assertThat(SessionPlace.plain("???")).isEqualTo("lesson");
+        assertThat(SessionPlace.plain("x".repeat(300))).hasSize(40);
+    }
+
+    private static Path data(String system, Map<String, String> environment) {
+        return Surroundings.dataFolder(system, HOME, name -> environment.getOrDefault(name, ""));
+    }
+}
