@@ -31,7 +31,7 @@ public final class Reading implements AutoCloseable {
     }
 
     /** Rolls the first take; the crew is to tell {@link #failed} of a stage's failure. */
-    static Reading begin(ReadingPlan plan, Crew crew) {
+    public static Reading begin(ReadingPlan plan, Crew crew) {
         Reading reading = new Reading(plan);
         reading.takeOn(plan, crew);
         return reading;
@@ -77,7 +77,7 @@ public final class Reading implements AutoCloseable {
     }
 
     /** Takes note of a stage's failure and ends the session in order. */
-    void failed(Stage stage, Throwable failure) {
+    public void failed(Stage stage, Throwable failure) {
         synchronized (fault) {
             if (fault.get().isEmpty()) {
                 fault.set(Optional.of(new Fault(stage.role(), failure)));

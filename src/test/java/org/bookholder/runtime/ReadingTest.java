@@ -15,6 +15,8 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.testing.FakeAudioSource;
+import org.bookholder.testing.FakeTape;
+import org.bookholder.testing.ReadingRig;
 import org.bookholder.testing.Scripts;
 import org.bookholder.testing.Spoken;
 import org.bookholder.timing.StreamTime;

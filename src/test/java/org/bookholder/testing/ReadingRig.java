@@ -1,4 +1,4 @@
-package org.bookholder.runtime;
+package org.bookholder.testing;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -10,46 +10,48 @@ import java.util.TreeMap;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.HandRunner;
+import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.ReadingPlan;
+import org.bookholder.runtime.Sources;
+import org.bookholder.runtime.Stage;
+import org.bookholder.runtime.Tape;
 import org.bookholder.script.Script;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Hypothesis;
-import org.bookholder.testing.FakeClock;
-import org.bookholder.testing.FakeEars;
-import org.bookholder.testing.FakeJournal;
-import org.bookholder.testing.Prepared;
 import org.bookholder.timing.StreamTime;
 
 /** A reading whose stages are driven by hand in virtual time. */
-final class ReadingRig implements Sources {
-    static final int RATE = 16_000;
+public final class ReadingRig implements Sources {
+    public static final int RATE = 16_000;
     private static final int STEP_MILLIS = 20;
 
-    final FakeClock clock = new FakeClock();
-    final FakeJournal journal = new FakeJournal();
-    final Map<Integer, FakeTape> tapes = new TreeMap<>();
-    final List<Throwable> failures = new ArrayList<>();
-    final FakeEars ears;
+    public final FakeClock clock = new FakeClock();
+    public final FakeJournal journal = new FakeJournal();
+    public final Map<Integer, FakeTape> tapes = new TreeMap<>();
+    public final List<Throwable> failures = new ArrayList<>();
+    public final FakeEars ears;
     private final Script script;
     private final Deque<AudioSource> more = new ArrayDeque<>();
     private final boolean live;
     private Optional<Reading> reading = Optional.empty();
     private final HandRunner runner = new HandRunner(this::failed);
 
-    ReadingRig(Script script, List<Hypothesis> heard, boolean live) {
+    public ReadingRig(Script script, List<Hypothesis> heard, boolean live) {
         this.script = script;
         this.ears = new FakeEars(heard);
         this.live = live;
     }
 
     /** Another source, for a further take or after a loss. */
-    void alsoHas(AudioSource source) {
+    public void alsoHas(AudioSource source) {
         more.add(source);
     }
 
-    Reading begin(AudioSource first) {
+    public Reading begin(AudioSource first) {
         SessionState before = Session.begin(script, FatigueLimits.defaults());
         ReadingPlan plan = new ReadingPlan(
                 Prepared.of(script),
@@ -70,7 +72,7 @@ final class ReadingRig implements Sources {
     }
 
     /** Lets time pass, and everybody work as fast as they can. */
-    void pass(double seconds) {
+    public void pass(double seconds) {
         for (int i = 0; i < seconds * 1000 / STEP_MILLIS; i++) {
             runner.runUntilIdle(100_000);
             clock.passMillis(STEP_MILLIS);
@@ -78,7 +80,7 @@ final class ReadingRig implements Sources {
         runner.runUntilIdle(100_000);
     }
 
-    HandRunner runner() {
+    public HandRunner runner() {
         return runner;
     }
 

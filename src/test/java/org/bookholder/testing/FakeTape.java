@@ -1,13 +1,14 @@
-package org.bookholder.runtime;
+package org.bookholder.testing;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Tape;
 import org.bookholder.speech.AudioBlock;
 
 /** A tape in memory, which can be made to fail. */
-final class FakeTape implements Tape {
+public final class FakeTape implements Tape {
     private final List<AudioBlock> blocks = new ArrayList<>();
     private int next;
     private int room = Integer.MAX_VALUE;
@@ -16,27 +17,27 @@ final class FakeTape implements Tape {
     private boolean closed;
     private boolean readerClosed;
 
-    void room(int blockCount) {
+    public void room(int blockCount) {
         room = blockCount;
     }
 
-    void syncFails() {
+    public void syncFails() {
         syncFails = true;
     }
 
-    List<AudioBlock> blocks() {
+    public List<AudioBlock> blocks() {
         return blocks;
     }
 
-    int synced() {
+    public int synced() {
         return synced;
     }
 
-    boolean closed() {
+    public boolean closed() {
         return closed;
     }
 
-    boolean readerClosed() {
+    public boolean readerClosed() {
         return readerClosed;
     }
 
