@@ -50,6 +50,17 @@ public final class ChildJvm implements AutoCloseable {
         return rest;
     }
 
+    /** Asks it to end, on Unix with SIGTERM, and returns the lines that it still printed. */
+    public List<String> terminate() throws IOException, InterruptedException {
+        process.toHandle().destroy();
+        List<String> rest = new ArrayList<>();
+        for (String line = readLine(); line != null; line = readLine()) {
+            rest.add(line);
+        }
+        process.waitFor();
+        return rest;
+    }
+
     /** Tells it to end of its own accord by closing its input, and returns its exit status. */
     public int end() throws IOException, InterruptedException {
         process.getOutputStream().close();

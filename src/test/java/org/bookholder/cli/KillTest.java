@@ -1,0 +1,102 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.bookholder.testing.ChildJvm;
+import org.bookholder.testing.Needs;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A take that is read in real time by another process, which is then ended from outside. */
+@Timeout(180)
+final class KillTest {
+    private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
+    private static final Path MODEL = HOME.resolve("models/vosk-model-en-us");
+    private static final Path LESSON = HOME.resolve("demo-scripts/lesson-1.md");
+
+    @TempDir
+    private Path folder;
+
+    private Program program;
+    private String session;
+
+    @BeforeEach
+    void find() {
+        Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
+        program = new Program(folder);
+        session = program.path("session");
+    }
+
+    @Test
+    void aKilledTakeIsListedReadAndContinued() throws IOException, InterruptedException {
+        try (ChildJvm child = start()) {
+            readUntilALineIsClean(child);
+            child.kill();
+        }
+        assertThat(program.run("sessions", folder.toString())).isZero();
+        assertThat(program.out()).contains("broken off", "1 take", "Reading a bent wheel");
+
+        JsonNode before = notes();
+        assertThat(before.at("/lines/0/outcome").asText()).isEqualTo("clean");
+
+        String more = program.recording("more.wav", 1);
+        assertThat(program.run(
+                        "read", LESSON.toString(), "--audio", more, "--no-window", "--unpaced", "--session", session))
+                .isZero();
+        JsonNode after = notes();
+        assertThat(after.at("/lines/0")).isEqualTo(before.at("/lines/0"));
+        assertThat(after.path("takes")).hasSize(2);
+        // The broken take ends where its recording does, and the next one begins there.
+        double heard = after.at("/takes/0/end").asDouble();
+        assertThat(heard).isGreaterThanOrEqualTo(before.at("/lines/0/best/end").asDouble());
+        assertThat(after.at("/takes/1/start").asDouble()).isEqualTo(heard);
+        assertThat(folder.resolve("session/take-001.wav").toFile().length()).isGreaterThan((long) (heard * 32_000));
+    }
+
+    @Test
+    void aTakeThatIsInterruptedEndsInOrder() throws IOException, InterruptedException {
+        List<String> rest;
+        try (ChildJvm child = start()) {
+            readUntilALineIsClean(child);
+            rest = child.terminate();
+        }
+        assertThat(rest).contains("Pickup list: Reading a bent wheel");
+        program.run("sessions", folder.toString());
+        assertThat(program.out()).contains("finished");
+        assertThat(notes().at("/lines/0/outcome").asText()).isEqualTo("clean");
+    }
+
+    private ChildJvm start() throws IOException {
+        return ChildJvm.start(
+                Main.class,
+                "read",
+                LESSON.toString(),
+                "--audio",
+                HOME.resolve("demo-scripts/lesson-1.wav").toString(),
+                "--no-window",
+                "--model",
+                MODEL.toString(),
+                "--session",
+                session);
+    }
+
+    private static void readUntilALineIsClean(ChildJvm child) throws IOException {
+        String line = child.readLine();
+        while (line != null && !line.contains("clean")) {
+            line = child.readLine();
+        }
+        assertThat(line).contains("Hello, and welcome to the workshop.");
+    }
+
+    private JsonNode notes() throws IOException {
+        assertThat(program.run("notes", session, "--json")).isZero();
+        return new ObjectMapper().readTree(program.out());
+    }
+}
