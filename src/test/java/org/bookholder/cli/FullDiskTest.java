@@ -1,0 +1,66 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.testing.ChildJvm;
+import org.bookholder.testing.Needs;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A disk that takes no more, played by a limit on the size of files. */
+@Timeout(120)
+final class FullDiskTest {
+    /** More than the database driver needs to unpack itself, less than the recordings. */
+    private static final int KIBIBYTES = 2048;
+
+    @TempDir
+    private Path folder;
+
+    private Program program;
+
+    @BeforeEach
+    void writeScript() {
+        Needs.program("bash", "Debian package bash");
+        program = new Program(folder);
+        program.file("wheel.md", "Every wheel begins with its hub.\n");
+    }
+
+    @Test
+    void aTakeThatCanNoLongerBeRecordedIsFollowedToItsEnd() throws IOException, InterruptedException {
+        program.recording("wheel.wav", 80);
+        List<String> lines = read();
+        assertThat(lines).contains("status 0").anyMatch(line -> line.contains("no longer recorded"));
+        assertThat(program.run("notes", program.path("session"))).isZero();
+        assertThat(program.out()).contains("1 in all, 1 clean").contains("no longer recorded");
+        // What was recorded up to there can still be read: one minute of 32,000 bytes a second and more.
+        assertThat(folder.resolve("session/take-001.wav").toFile().length()).isGreaterThan(60 * 32_000);
+    }
+
+    @Test
+    void notesThatCanNoLongerBeSavedAreListedAndTold() throws IOException, InterruptedException {
+        program.recording("wheel.wav", 900);
+        List<String> lines = read();
+        assertThat(lines)
+                .contains("Pickup list: wheel", "status 2")
+                .anyMatch(line -> line.contains("Notes are not being saved"))
+                .anyMatch(line -> line.contains("are not saved") && line.contains("keep the list above"));
+        assertThat(program.run("notes", program.path("session"))).isZero();
+    }
+
+    private List<String> read() throws IOException, InterruptedException {
+        List<String> lines = new ArrayList<>();
+        try (ChildJvm child = ChildJvm.startWithFileLimit(KIBIBYTES, LimitedChild.class, folder.toString())) {
+            for (String line = child.readLine(); line != null; line = child.readLine()) {
+                lines.add(line);
+            }
+            assertThat(child.end()).isZero();
+        }
+        return lines;
+    }
+}
