@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.bookholder.view.KeyGuide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,6 +25,17 @@ final class DocumentsTest {
     void theFirstDecisionNamesTheReadingOrder() throws IOException {
         assertThat(read("docs/decisions/0001-reading-order.md").replaceAll("\\s+", " "))
                 .contains("`" + String.join(", ", ArchitectureTest.PIPELINE) + "`");
+    }
+
+    @Test
+    void theGuideListsTheKeysOfTheReadingWindow() throws IOException {
+        String keys =
+                read("README.md").split("### Keys in the reading window", -1)[1].split("\n## ", -1)[0];
+        List<String> entries = KeyGuide.entries().stream()
+                .map(entry -> "| " + entry.keys() + " | " + entry.does() + " |")
+                .toList();
+
+        assertThat(found(keys, "(?m)^(\\| (?!key |-)[^|]+ \\| [^|]+ \\|)$")).isEqualTo(entries);
     }
 
     @ParameterizedTest
