@@ -2,6 +2,8 @@ package org.bookholder.e2e;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -10,6 +12,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.bookholder.testing.Needs;
@@ -56,6 +59,57 @@ final class ProgramIT {
 
         assertThat(ended.exit()).isEqualTo(2);
         assertThat(ended.err()).contains(folder.toString(), "no bin/java").hasLineCount(1);
+    }
+
+    @Test
+    void runsThroughASymbolicLinkInAFolderWithSpaces() throws IOException, InterruptedException {
+        Path there = Files.createDirectories(folder.resolve("a folder"));
+        Path link = Files.createSymbolicLink(there.resolve("held"), launcher().toAbsolutePath());
+
+        Ended ended = run(Map.of(), link, "--version");
+
+        assertThat(ended.exit()).isZero();
+        assertThat(ended.out()).startsWith("Bookholder ").doesNotContain("development");
+        assertThat(ended.err()).isEmpty();
+    }
+
+    @Test
+    void namesItsCommandsInItsHelp() throws IOException, InterruptedException {
+        Ended ended = run(Map.of(), launcher(), "--help");
+
+        assertThat(ended.exit()).isZero();
+        assertThat(ended.out()).contains("read", "notes", "demo");
+    }
+
+    @Test
+    void saysInOneLineThatAScriptIsMissing() throws IOException, InterruptedException {
+        Ended ended = run(Map.of(), launcher(), "read", "no-such-lesson.md", "--no-window");
+
+        assertThat(ended.exit()).isEqualTo(2);
+        assertThat(ended.err()).contains("no-such-lesson.md").hasLineCount(1);
+    }
+
+    @Test
+    void theDemosPickupListIsExactlyRight() throws IOException, InterruptedException {
+        Path session = folder.resolve("session");
+
+        Ended demo = run(Map.of(), launcher(), "demo", "--no-window", "--unpaced", "--session", session.toString());
+        Ended notes = run(Map.of(), launcher(), "notes", session.toString(), "--json");
+
+        assertThat(demo.exit()).as(demo.err()).isZero();
+        JsonNode found = new ObjectMapper().readTree(notes.out());
+        Map<Integer, String> outcomes = new TreeMap<>();
+        found.get("lines").forEach(line -> outcomes.put(line.get("line").asInt(), outcome(line)));
+        outcomes.values().removeIf("clean"::equals);
+        assertThat(outcomes).isEqualTo(Map.of(8, "skipped", 13, "misread", 17, "incomplete"));
+        assertThat(found.get("lines").get(12).get("words").findValuesAsText("word"))
+                .anyMatch(w -> w.contains("fingernail"));
+        assertThat(found.get("lines").get(10).get("attempts")).hasSize(2);
+        assertThat(found.get("asides")).hasSize(1);
+    }
+
+    private static String outcome(JsonNode line) {
+        return line.get("outcome").asText();
     }
 
     private static Path launcher() {
