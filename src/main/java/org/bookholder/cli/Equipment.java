@@ -3,6 +3,7 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -29,8 +30,9 @@ interface Equipment {
 
     /** A reading window. Confined to the main thread. */
     interface Window extends AutoCloseable {
-        /** Shows the session until the presenter closes the window. */
-        void run(Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime);
+        /** Shows the session until the presenter closes the window, or the program is to end. */
+        void run(
+                Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime, BooleanSupplier ended);
 
         @Override
         void close();

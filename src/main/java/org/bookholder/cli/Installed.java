@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -63,8 +64,12 @@ public final class Installed {
             ReadingWindow window = ReadingWindow.open(wish.settings(), script, wish.place());
             return new Window() {
                 @Override
-                public void run(Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime) {
-                    window.run(state, commands, nanoTime);
+                public void run(
+                        Supplier<SessionState> state,
+                        Consumer<Command> commands,
+                        LongSupplier nanoTime,
+                        BooleanSupplier ended) {
+                    window.run(state, commands, nanoTime, ended);
                 }
 
                 @Override

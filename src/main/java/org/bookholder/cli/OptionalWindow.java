@@ -1,42 +1,56 @@
 package org.bookholder.cli;
 
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.script.Script;
 import org.bookholder.session.Command;
 
-/** The reading window, if one is wanted and there is a display that can show it. */
-record OptionalWindow(Optional<Equipment.Window> window, Surroundings here) implements AutoCloseable {
+/** The reading window, if one is wanted and there is a display that can show it. Confined to the main thread. */
+final class OptionalWindow implements AutoCloseable {
+    private final Surroundings here;
+    private Optional<Equipment.Window> window;
+
+    private OptionalWindow(Surroundings here, Optional<Equipment.Window> window) {
+        this.here = here;
+        this.window = window;
+    }
+
     /** Opens it, or says why the reading goes on in the terminal. */
     static OptionalWindow open(Surroundings here, Terminal terminal, ReadRequest request, Script script) {
-        if (request.window().isEmpty()) {
-            return new OptionalWindow(Optional.empty(), here);
-        }
+        Optional<Equipment.Window> window = Optional.empty();
         try {
-            return new OptionalWindow(
-                    Optional.of(here.equipment().window(request.window().get(), script)), here);
+            if (request.window().isPresent()) {
+                window = Optional.of(here.equipment().window(request.window().get(), script));
+            }
         } catch (ProblemException e) {
             terminal.err().println("bookholder: reading in the terminal, without a window: " + e.getMessage());
-            return new OptionalWindow(Optional.empty(), here);
         }
+        return new OptionalWindow(here, window);
     }
 
     boolean isEmpty() {
         return window.isEmpty();
     }
 
-    /** Shows the reading until the window is closed, then asks it to end; without a window does nothing. */
-    void run(Reading reading) {
-        window.ifPresent(open -> {
-            open.run(reading.state(), reading::tell, here.nanoTime());
-            open.close();
+    /**
+     * Shows the reading until the window is closed, then asks it to end; without a window does nothing.
+     *
+     * @param ended whether the program is to end whatever the presenter does
+     */
+    void run(Reading reading, BooleanSupplier ended) {
+        if (window.isPresent()) {
+            window.get().run(reading.state(), reading::tell, here.nanoTime(), ended);
+            close();
             reading.tell(new Command.Quit());
-        });
+        }
     }
 
     @Override
     public void close() {
-        window.ifPresent(Equipment.Window::close);
+        Optional<Equipment.Window> open = window;
+        window = Optional.empty();
+        open.ifPresent(Equipment.Window::close);
     }
 }

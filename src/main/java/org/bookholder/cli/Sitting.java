@@ -104,8 +104,9 @@ final class Sitting {
                     here.nanoTime());
             try (Reading reading = Reading.start(plan);
                     Watch watch = new Watch(reading, terminal, here)) {
-                window.run(reading);
-                watch.untilOver(window.isEmpty());
+                boolean inTerminal = window.isEmpty();
+                window.run(reading, watch::mustEnd);
+                watch.untilOver(inTerminal);
                 return finish(reading, folder);
             }
         }

@@ -34,6 +34,11 @@ final class Watch implements AutoCloseable {
         this.shutdown = Shutdown.onInterrupt(() -> reading.tell(new Command.Quit()));
     }
 
+    /** Whether the program is to end now: it was interrupted, or a fault has ended the reading. */
+    boolean mustEnd() {
+        return shutdown.asked() || reading.fault().isPresent();
+    }
+
     /** Returns when everything is settled. */
     void untilOver(boolean showLines) {
         while (!reading.await(PERIOD_MILLIS)) {

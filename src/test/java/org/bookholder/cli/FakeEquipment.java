@@ -5,6 +5,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -21,6 +22,7 @@ final class FakeEquipment implements Equipment {
     private final Deque<AudioSource> microphones = new ArrayDeque<>();
     private Ears ears = new FakeEars(List.of());
     private Optional<Consumer<Consumer<Command>>> presenter = Optional.empty();
+    private int windowsClosed;
     private Optional<WindowWish> wish = Optional.empty();
 
     /** What the recogniser will be. */
@@ -35,6 +37,11 @@ final class FakeEquipment implements Equipment {
     /** There is a display, and somebody at it who gives commands and then closes the window. */
     void hasPresenter(Consumer<Consumer<Command>> somebody) {
         presenter = Optional.of(somebody);
+    }
+
+    /** How often a window was closed. */
+    int windowsClosed() {
+        return windowsClosed;
     }
 
     /** How the window was wanted. */
@@ -68,13 +75,17 @@ final class FakeEquipment implements Equipment {
                 () -> new ProblemException("there is no display", "reading window", "read with --no-window"));
         return new Window() {
             @Override
-            public void run(Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime) {
+            public void run(
+                    Supplier<SessionState> state,
+                    Consumer<Command> commands,
+                    LongSupplier nanoTime,
+                    BooleanSupplier ended) {
                 somebody.accept(commands);
             }
 
             @Override
             public void close() {
-                // nothing was opened
+                windowsClosed++;
             }
         };
     }

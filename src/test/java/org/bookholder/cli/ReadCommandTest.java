@@ -136,6 +136,7 @@ final class ReadCommandTest {
             assertThat(wish.place().fullScreen()).isTrue();
             assertThat(wish.place().monitor()).isEqualTo(2);
         });
+        assertThat(program.equipment.windowsClosed()).isEqualTo(1);
         assertThat(program.out()).contains("marked: a door");
     }
 

@@ -16,6 +16,7 @@ import static org.lwjgl.glfw.GLFW.glfwWindowShouldClose;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -98,8 +99,18 @@ public final class ReadingWindow implements AutoCloseable {
      * @param nanoTime a clock in nanoseconds that never goes back
      */
     public void run(Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime) {
+        run(state, commands, nanoTime, () -> false);
+    }
+
+    /**
+     * The same, but also returns, without a last command, when {@code ended} says that the program is to end.
+     *
+     * @param ended asked before each picture
+     */
+    public void run(
+            Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime, BooleanSupplier ended) {
         long last = nanoTime.getAsLong();
-        while (true) {
+        while (!ended.getAsBoolean()) {
             long now = nanoTime.getAsLong();
             glfwPollEvents();
             boolean shown = frame(state.get(), (now - last) / NANOS);
