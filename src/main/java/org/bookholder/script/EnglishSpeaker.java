@@ -75,8 +75,7 @@ final class EnglishSpeaker implements Speaker {
     private static boolean startsNumeral(String text, int from, int to) {
         char c = text.charAt(from);
         if (Character.isLetter(c) && to - from > 3) {
-            return startsMonth(text, from)
-                    || SpeakingRule.match(NUMERAL_START, text, from, to) != null;
+            return startsMonth(text, from) || SpeakingRule.match(NUMERAL_START, text, from, to) != null;
         }
         return SpeakingRule.match(NUMERAL_START, text, from, to) != null;
     }

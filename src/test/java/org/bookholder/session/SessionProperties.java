@@ -48,7 +48,9 @@ final class SessionProperties {
                 case 0 -> events.add(moved(at, line, 1, 0));
                 case 1, 2, 3 -> events.add(moved(at, line, n % 5 + 1, n % 4));
                 case 4 -> events.add(settled(attempt(take, n % 7 + 1, line, n, at)));
-                case 5 -> events.add(new FollowChanged(s(at), List.of(FollowState.values()).get(n % 3)));
+                case 5 ->
+                    events.add(new FollowChanged(
+                            s(at), List.of(FollowState.values()).get(n % 3)));
                 case 6 -> events.add(n % 3 == 0 ? new Held(s(at)) : new Resumed(s(at)));
                 case 7 -> events.add(new PickupMarked(s(at), line, "again"));
                 case 8 -> events.add(take(take, n, at));
