@@ -27,7 +27,7 @@ final class Beam {
 
     /** The same beliefs and one more: that reading goes on at {@code place}, put there by hand and so free of cost. */
     Beam orAt(int place) {
-        Step there = best.then(Step.Kind.START, place, -1, place, true, null, best.cost());
+        Step there = best.then(Step.Kind.START, place, -1, true, null, best.cost());
         Map<Integer, Step> kept = new HashMap<>(steps);
         kept.put(there.key(), there);
         return new Beam(there, kept);

@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
  * @param off whether the token is something that is not in the script
  * @param kind how the token is explained
  * @param node the node that it consumed, or -1
- * @param from the place from which the token was reached, after a jump and before words were passed over
  * @param jumped whether there was a jump before it
  * @param heard the token with its times; null while it is only part of a partial hypothesis
  * @param cost of the whole chain, in nats
@@ -23,7 +22,6 @@ record Step(
         boolean off,
         Kind kind,
         int node,
-        int from,
         boolean jumped,
         @Nullable RecognizedWord heard,
         double cost,
@@ -38,19 +36,12 @@ record Step(
 
     /** The first step of a take. */
     static Step start(int place) {
-        return new Step(null, place, false, Kind.START, -1, place, false, null, 0, 0);
+        return new Step(null, place, false, Kind.START, -1, false, null, 0, 0);
     }
 
     /** A step after this one. */
-    Step then(
-            Kind kind,
-            int toPlace,
-            int consumed,
-            int reachedFrom,
-            boolean jump,
-            @Nullable RecognizedWord token,
-            double total) {
-        return new Step(this, toPlace, kind == Kind.OFF, kind, consumed, reachedFrom, jump, token, total, depth + 1);
+    Step then(Kind kind, int toPlace, int consumed, boolean jump, @Nullable RecognizedWord token, double total) {
+        return new Step(this, toPlace, kind == Kind.OFF, kind, consumed, jump, token, total, depth + 1);
     }
 
     /** Two chains with the same key have the same future; the cheaper one is kept. */

@@ -40,7 +40,9 @@ final class Tracker {
         readOn(next, beam.best(), spoken);
         for (Step step : beam.steps()) {
             if (next.wants(step.cost())) {
-                readOn(next, step, spoken);
+                if (!step.equals(beam.best())) {
+                    readOn(next, step, spoken);
+                }
                 stay(next, step, spoken);
             }
         }
@@ -70,7 +72,7 @@ final class Tracker {
             double total = cost + (match ? costs.match() : costs.substitution() + token.surprise());
             if (next.wants(total)) {
                 Kind kind = match ? Kind.MATCH : Kind.SUBSTITUTION;
-                next.offer(step.then(kind, graph.after(node), node, place, false, token.heard(), total));
+                next.offer(step.then(kind, graph.after(node), node, false, token.heard(), total));
             }
         }
     }
@@ -91,11 +93,11 @@ final class Tracker {
         boolean elastic = !step.off() && beforeUnhearable(step.place());
         double added = step.cost() + (elastic ? costs.match() : costs.insertion()) + token.surprise();
         if (!step.off() && next.wants(added)) {
-            next.offer(step.then(Kind.INSERTION, step.place(), -1, step.place(), false, token.heard(), added));
+            next.offer(step.then(Kind.INSERTION, step.place(), -1, false, token.heard(), added));
         }
         double aside = step.cost() + (step.off() ? 0 : costs.leave()) + token.surprise();
         if (next.wants(aside)) {
-            next.offer(step.then(Kind.OFF, step.place(), -1, step.place(), false, token.heard(), aside));
+            next.offer(step.then(Kind.OFF, step.place(), -1, false, token.heard(), aside));
         }
     }
 
@@ -121,8 +123,7 @@ final class Tracker {
             int node = entries.get(i);
             double cost = base + jumpLength(origin, graph.wordOf(node)) + costs.match();
             if (next.wants(cost)) {
-                next.offer(
-                        step.then(Kind.MATCH, graph.after(node), node, graph.wordOf(node), true, token.heard(), cost));
+                next.offer(step.then(Kind.MATCH, graph.after(node), node, true, token.heard(), cost));
             }
         }
     }
