@@ -1,7 +1,6 @@
 package org.bookholder.cli;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.Script;
 import org.bookholder.script.ScriptReader;
@@ -22,8 +21,6 @@ record Lesson(Script script, String text) {
 
     /** The script of a text that was read before; its source tells how it is marked up. */
     static Script parse(String text, String source) throws ProblemException {
-        String name = source.toLowerCase(Locale.ROOT);
-        boolean markdown = name.endsWith(".md") || name.endsWith(".markdown");
-        return ScriptReader.parse(text, source, markdown ? Format.MARKDOWN : Format.PLAIN_TEXT);
+        return ScriptReader.parse(text, source, Format.of(source));
     }
 }

@@ -62,7 +62,7 @@ public final class PickupListExporter implements Exporter {
     private void addPickup(List<String> text, SessionState state, LineNotes notes) {
         String words = firstWords(state, notes.line());
         int tried = notes.attempts().size();
-        Optional<Attempt> shown = shown(notes);
+        Optional<Attempt> shown = notes.telling();
         if (shown.isPresent()) {
             Attempt attempt = shown.get();
             SessionState.Take take = state.takes().get(attempt.take() - 1);
@@ -82,14 +82,6 @@ public final class PickupListExporter implements Exporter {
             text.add(row(Integer.toString(notes.line()), notes.outcome().label(), words, "0", "", "", ""));
         }
         notes.marks().forEach(mark -> text.add(detail(mark.isEmpty() ? "marked by hand" : "marked: " + mark)));
-    }
-
-    /** The attempt that the outcome stands on: the best, or the last one. */
-    private static Optional<Attempt> shown(LineNotes notes) {
-        List<Attempt> attempts = notes.attempts();
-        return notes.best().isPresent() || attempts.isEmpty()
-                ? notes.best()
-                : Optional.of(attempts.get(attempts.size() - 1));
     }
 
     private static String firstWords(SessionState state, int line) {

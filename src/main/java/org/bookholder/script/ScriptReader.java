@@ -19,7 +19,13 @@ public final class ScriptReader {
         /** CommonMark. */
         MARKDOWN,
         /** Paragraphs parted by blank lines; directions in square brackets on a line of their own. */
-        PLAIN_TEXT
+        PLAIN_TEXT;
+
+        /** The format that a file's name tells: CommonMark if it ends in .md or .markdown, else plain text. */
+        public static Format of(String source) {
+            String name = source.toLowerCase(Locale.ROOT);
+            return name.endsWith(".md") || name.endsWith(".markdown") ? MARKDOWN : PLAIN_TEXT;
+        }
     }
 
     private ScriptReader() {}
@@ -32,10 +38,7 @@ public final class ScriptReader {
      *     nothing in it is to be spoken
      */
     public static Script read(Path file) throws ProblemException {
-        Path name = file.getFileName();
-        String lower = name == null ? "" : name.toString().toLowerCase(Locale.ROOT);
-        boolean markdown = lower.endsWith(".md") || lower.endsWith(".markdown");
-        return parse(SourceText.read(file), file.toString(), markdown ? Format.MARKDOWN : Format.PLAIN_TEXT);
+        return parse(SourceText.read(file), file.toString(), Format.of(file.toString()));
     }
 
     /**

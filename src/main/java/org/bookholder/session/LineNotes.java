@@ -86,6 +86,11 @@ public record LineNotes(
         return judged(more);
     }
 
+    /** The attempt that tells what became of the line: the best, else the last; empty if it was never tried. */
+    public Optional<Attempt> telling() {
+        return best.or(() -> attempts.stream().reduce((a, b) -> b));
+    }
+
     LineNotes without(int take, int ordinal) {
         return judged(attempts.stream()
                 .filter(a -> a.take() != take || a.ordinal() != ordinal)

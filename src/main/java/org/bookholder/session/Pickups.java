@@ -25,7 +25,7 @@ public final class Pickups {
     /** One line of a session as a pickup. */
     public static Pickup of(SessionState state, LineNotes notes) {
         ScriptLine line = state.line(notes.line());
-        Optional<Attempt> tried = chosen(notes);
+        Optional<Attempt> tried = notes.telling();
         Optional<Place> where =
                 tried.isPresent() ? place(state, tried.get().take(), tried.get().start()) : gap(state, notes.line());
         return new Pickup(
@@ -36,11 +36,6 @@ public final class Pickups {
                 notes.attempts().size(),
                 where,
                 notes.marks());
-    }
-
-    /** The attempt that tells what became of the line: the best, else the last. */
-    private static Optional<Attempt> chosen(LineNotes notes) {
-        return notes.best().or(() -> notes.attempts().stream().reduce((a, b) -> b));
     }
 
     private static String firstWords(ScriptLine line) {

@@ -1,5 +1,7 @@
 package org.bookholder.view;
 
+import org.bookholder.pace.PaceBand;
+
 /**
  * What the reed shows of the pace: a blade that lies level on pace, leans up when the reading is fast and down when it
  * is slow. It moves slowly, and its figure changes only when there is something to say, so that it never draws the
@@ -10,30 +12,17 @@ package org.bookholder.view;
  * @param figure words per minute to show, 0 for none yet
  * @param sinceFigure seconds since the figure changed
  */
-public record PaceCue(Band band, double lean, int figure, double sinceFigure) {
+public record PaceCue(PaceBand band, double lean, int figure, double sinceFigure) {
     /** Nothing measured yet. */
-    public static final PaceCue NONE = new PaceCue(Band.UNKNOWN, 0, 0, 0);
+    public static final PaceCue NONE = new PaceCue(PaceBand.UNKNOWN, 0, 0, 0);
 
     /** Deviation from the target, as a share of it, at which the blade leans as far as it can. */
     static final double FULL_LEAN = 0.3;
 
-    private static final double ENTER = 0.10;
-    private static final double LEAVE = 0.07;
+    private static final double TOLERANCE = 0.10;
     private static final double SETTLING_SECONDS = 0.9;
     private static final double FIGURE_SECONDS = 2;
     private static final int FIGURE_STEP = 3;
-
-    /** Which way a reading is off its target pace. */
-    public enum Band {
-        /** Too little read to tell. */
-        UNKNOWN,
-        /** Slower than the target by a tenth or more. */
-        SLOW,
-        /** On pace. */
-        ON_PACE,
-        /** Faster than the target by a tenth or more. */
-        FAST
-    }
 
     /**
      * The cue {@code seconds} later.
@@ -45,7 +34,7 @@ public record PaceCue(Band band, double lean, int figure, double sinceFigure) {
     public PaceCue after(double live, double target, double seconds) {
         double share = 1 - Math.exp(-seconds / SETTLING_SECONDS);
         if (Double.isNaN(live)) {
-            return new PaceCue(Band.UNKNOWN, lean * (1 - share), 0, sinceFigure + seconds);
+            return new PaceCue(PaceBand.UNKNOWN, lean * (1 - share), 0, sinceFigure + seconds);
         }
         double off = live / target - 1;
         double wanted = Math.max(-1, Math.min(1, off / FULL_LEAN));
@@ -53,15 +42,6 @@ public record PaceCue(Band band, double lean, int figure, double sinceFigure) {
         boolean stale = sinceFigure >= FIGURE_SECONDS && Math.abs(live - figure) >= FIGURE_STEP;
         int shown = fresh || stale ? (int) Math.round(live) : figure;
         double since = fresh || stale ? 0 : sinceFigure + seconds;
-        return new PaceCue(bandOf(off), lean + (wanted - lean) * share, shown, since);
-    }
-
-    private Band bandOf(double off) {
-        double limitFast = band == Band.FAST ? LEAVE : ENTER;
-        double limitSlow = band == Band.SLOW ? LEAVE : ENTER;
-        if (off >= limitFast) {
-            return Band.FAST;
-        }
-        return off <= -limitSlow ? Band.SLOW : Band.ON_PACE;
+        return new PaceCue(band.next(live, target, TOLERANCE), lean + (wanted - lean) * share, shown, since);
     }
 }
