@@ -90,10 +90,23 @@ final class MotionTest {
     @Test
     void aNewJumpWhileTheTextIsDimDoesNotLightItUpAgain() {
         Motion motion = Motion.restingAt(0);
-        for (double t = 0; t < 0.1; t += FRAME) {
+        for (double t = 0; t < Motion.DIM_SECONDS / 2; t += FRAME) {
             motion = motion.after(5000, FRAME, PITCH);
         }
         double dim = motion.veil();
+        assertThat(dim).isPositive();
         assertThat(motion.after(9000, FRAME, PITCH).veil()).isGreaterThanOrEqualTo(dim);
+    }
+
+    @Test
+    void aNewJumpJustBeforeTheTextIsExchangedBringsInTheNewPlace() {
+        Motion motion = Motion.restingAt(0);
+        while (motion.leap() < Motion.DIM_SECONDS - FRAME) {
+            motion = motion.after(5000, FRAME, PITCH);
+        }
+        assertThat(motion.at()).isZero();
+        Motion exchanged = motion.after(9000, 2 * FRAME, PITCH);
+        assertThat(exchanged.leap()).isGreaterThan(Motion.DIM_SECONDS);
+        assertThat(exchanged.at()).isBetween(9000 - 1.25 * PITCH, 9000.0);
     }
 }
