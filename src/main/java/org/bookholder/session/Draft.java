@@ -138,6 +138,7 @@ final class Draft implements SessionEvent.Handler {
     public void positionMoved(SessionEvent.PositionMoved event) {
         boolean jump = event.wordsRead() == 0;
         begun |= rolling && !(jump && event.mover() == Mover.VOICE);
+        int from = position.line();
         position = event.position();
         mover = event.mover();
         if (rolling && !held && mover != Mover.HAND) {
@@ -146,7 +147,7 @@ final class Draft implements SessionEvent.Handler {
         // Lines that the voice reads one after another await their attempts; those that it left out do not. A hand may
         // move past lines for any reason.
         if (jump) {
-            book = book.passing(mover == Mover.VOICE ? position.line() - 1 : 0);
+            book = mover == Mover.VOICE ? book.jumped(from, position.line()) : book.noneLeftOut();
         }
     }
 
@@ -166,7 +167,7 @@ final class Draft implements SessionEvent.Handler {
     public void takeSettled(SessionEvent.TakeSettled event) {
         takeBack(book.attempts(event.take()));
         event.attempts().forEach(this::add);
-        book = book.passing(0);
+        book = book.noneLeftOut();
         List<Aside> all = new ArrayList<>(event.asides());
         asides.stream().filter(a -> a.take() != event.take()).forEach(all::add);
         all.sort(Comparator.comparing(Aside::start));

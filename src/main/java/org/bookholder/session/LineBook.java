@@ -1,12 +1,16 @@
 package org.bookholder.session;
 
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.bookholder.follow.Attempt;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.HashTreePMap;
+import org.pcollections.HashTreePSet;
 import org.pcollections.PMap;
+import org.pcollections.PSet;
 import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
@@ -16,9 +20,10 @@ import org.pcollections.TreePVector;
  * @param lines notes in script order
  * @param where for each take the lines of its attempts, by ordinal
  * @param furthest the last line that has an attempt, 0 if none has
- * @param passed the last line that the voice has passed without reading it, as far as is known
+ * @param leftOut lines that the voice jumped over, for as long as their take has not settled
  */
-record LineBook(PVector<LineNotes> lines, PMap<Integer, PMap<Integer, Integer>> where, int furthest, int passed) {
+record LineBook(
+        PVector<LineNotes> lines, PMap<Integer, PMap<Integer, Integer>> where, int furthest, PSet<Integer> leftOut) {
     static LineBook blank(int lines) {
         return new LineBook(
                 TreePVector.from(IntStream.rangeClosed(1, lines)
@@ -26,7 +31,7 @@ record LineBook(PVector<LineNotes> lines, PMap<Integer, PMap<Integer, Integer>> 
                         .toList()),
                 HashTreePMap.empty(),
                 0,
-                0);
+                HashTreePSet.empty());
     }
 
     /** The attempt known under this take and ordinal, or an empty list. */
@@ -56,7 +61,7 @@ record LineBook(PVector<LineNotes> lines, PMap<Integer, PMap<Integer, Integer>> 
                 lines.with(line - 1, lines.get(line - 1).with(attempt)),
                 where.plus(attempt.take(), ordinals(where, attempt.take()).plus(attempt.ordinal(), line)),
                 Math.max(furthest, line),
-                passed);
+                leftOut);
     }
 
     /** Without attempts that are known. */
@@ -71,29 +76,53 @@ record LineBook(PVector<LineNotes> lines, PMap<Integer, PMap<Integer, Integer>> 
         while (last > 0 && notes.get(last - 1).attempts().isEmpty()) {
             last--;
         }
-        return replaced(notes, places, last, passed);
+        return replaced(notes, places, last, leftOut);
     }
 
-    /** With the voice known to have passed lines up to {@code line}. */
-    LineBook passing(int line) {
-        return line == passed ? this : replaced(lines, where, furthest, line);
+    /**
+     * With the voice having jumped from one line to another: those between were left out, and after a jump back those
+     * from its goal on are yet to be read.
+     */
+    LineBook jumped(int from, int to) {
+        PSet<Integer> left = leftOut;
+        for (Integer line : leftOut) {
+            if (line >= to) {
+                left = left.minus(line);
+            }
+        }
+        for (int line = from; line < Math.min(to, lines.size() + 1); line++) {
+            left = left.plus(line);
+        }
+        return replaced(lines, where, furthest, left);
+    }
+
+    /** With no line known to be left out beyond what the attempts tell. */
+    LineBook noneLeftOut() {
+        return replaced(lines, where, furthest, HashTreePSet.empty());
     }
 
     /** With a mark; one past the last line is of the last line. */
     LineBook marked(StreamTime at, int line, String note) {
         int index = Math.min(line, lines.size()) - 1;
-        return new LineBook(lines.with(index, lines.get(index).marked(at, note)), where, furthest, passed);
+        return new LineBook(lines.with(index, lines.get(index).marked(at, note)), where, furthest, leftOut);
     }
 
     private LineBook replaced(
-            PVector<LineNotes> notes, PMap<Integer, PMap<Integer, Integer>> places, int nowFurthest, int nowPassed) {
-        int before = Math.max(furthest, passed);
-        int now = Math.max(nowFurthest, nowPassed);
-        PVector<LineNotes> reached = notes;
-        for (int index = Math.min(before, now); index < Math.max(before, now); index++) {
-            reached = reached.with(index, reached.get(index).reached(index < now));
+            PVector<LineNotes> notes,
+            PMap<Integer, PMap<Integer, Integer>> places,
+            int nowFurthest,
+            PSet<Integer> nowLeftOut) {
+        Set<Integer> changed = new HashSet<>(leftOut);
+        changed.addAll(nowLeftOut);
+        for (int line = Math.min(furthest, nowFurthest) + 1; line <= Math.max(furthest, nowFurthest); line++) {
+            changed.add(line);
         }
-        return new LineBook(reached, places, nowFurthest, nowPassed);
+        PVector<LineNotes> reached = notes;
+        for (int line : changed) {
+            boolean now = line <= nowFurthest || nowLeftOut.contains(line);
+            reached = reached.with(line - 1, reached.get(line - 1).reached(now));
+        }
+        return new LineBook(reached, places, nowFurthest, nowLeftOut);
     }
 
     private static PMap<Integer, Integer> ordinals(PMap<Integer, PMap<Integer, Integer>> places, int take) {

@@ -160,6 +160,12 @@ final class SessionTest {
     }
 
     @Test
+    void aJumpLeavesTheLinesReadBeforeItWaiting() {
+        SessionState state = after(rolled(1, 0), moved(2, 2, 1, 5), moved(3, 4, 1, 0));
+        assertThat(state.pickups()).extracting(LineNotes::line).containsExactly(2, 3);
+    }
+
+    @Test
     void linesTheVoiceJumpedOverArePickupsAtOnceButThoseJustReadAreNot() {
         SessionState state = after(rolled(1, 0), moved(2, 2, 1, 5), moved(4, 3, 1, 4));
         assertThat(state.pickups()).isEmpty();
