@@ -15,6 +15,7 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.testing.FakeAudioSource;
+import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.FakeTape;
 import org.bookholder.testing.ReadingRig;
 import org.bookholder.testing.Scripts;
@@ -32,7 +33,8 @@ final class ReadingTest {
 
     @Test
     void readsAFileToItsEndAndSettlesTheTake() {
-        ReadingRig rig = file();
+        FakeEars ears = new FakeEars(VOICE.hypotheses());
+        ReadingRig rig = new ReadingRig(SCRIPT, ears, false);
         Reading reading = rig.begin(sound(VOICE.seconds()));
         rig.pass(0.1);
         assertThat(reading.progress().over()).isTrue();
@@ -41,7 +43,7 @@ final class ReadingTest {
         assertThat(state.lines().stream().map(LineNotes::outcome))
                 .containsExactly(Outcome.CLEAN, Outcome.SKIPPED, Outcome.CLEAN);
         assertThat(rig.failures).isEmpty();
-        assertThat(rig.ears.open()).isZero();
+        assertThat(ears.open()).isZero();
     }
 
     @Test

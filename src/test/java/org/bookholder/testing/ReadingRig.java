@@ -17,10 +17,12 @@ import org.bookholder.runtime.Sources;
 import org.bookholder.runtime.Stage;
 import org.bookholder.runtime.Tape;
 import org.bookholder.script.Script;
+import org.bookholder.script.ScriptPreparer;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.Ears;
 import org.bookholder.speech.Hypothesis;
 import org.bookholder.timing.StreamTime;
 
@@ -33,7 +35,7 @@ public final class ReadingRig implements Sources {
     public final FakeJournal journal = new FakeJournal();
     public final Map<Integer, FakeTape> tapes = new TreeMap<>();
     public final List<Throwable> failures = new ArrayList<>();
-    public final FakeEars ears;
+    private final Ears ears;
     private final Script script;
     private final Deque<AudioSource> more = new ArrayDeque<>();
     private final boolean live;
@@ -41,8 +43,12 @@ public final class ReadingRig implements Sources {
     private final HandRunner runner = new HandRunner(this::failed);
 
     public ReadingRig(Script script, List<Hypothesis> heard, boolean live) {
+        this(script, new FakeEars(heard), live);
+    }
+
+    public ReadingRig(Script script, Ears ears, boolean live) {
         this.script = script;
-        this.ears = new FakeEars(heard);
+        this.ears = ears;
         this.live = live;
     }
 
@@ -54,7 +60,7 @@ public final class ReadingRig implements Sources {
     public Reading begin(AudioSource first) {
         SessionState before = Session.begin(script, FatigueLimits.defaults());
         ReadingPlan plan = new ReadingPlan(
-                Prepared.of(script),
+                ScriptPreparer.prepare(script, ears.vocabulary()),
                 before,
                 new SessionEvent.Opened(before.now(), clock.instant(), script.title(), script.source(), "text"),
                 ReadingPosition.START,
