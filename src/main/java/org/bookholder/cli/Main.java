@@ -52,9 +52,10 @@ public final class Main implements Runnable {
         CommandLine line = new CommandLine(new Main());
         for (Object command : new Object[] {
             new ReadCommand(here, terminal),
-            new NotesCommand(terminal),
+            new NotesCommand(here, terminal),
             new DemoCommand(here, terminal),
-            new SessionsCommand(here, terminal)
+            new SessionsCommand(here, terminal),
+            new LimitsCommand(here, terminal)
         }) {
             line.addSubcommand(command);
         }

@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
-import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
@@ -28,6 +27,7 @@ import picocli.CommandLine.Parameters;
             "Also works while the session is still open, and after it was broken off."
         })
 final class NotesCommand implements Callable<Integer> {
+    private final Surroundings here;
     private final Terminal terminal;
 
     @Parameters(index = "0", paramLabel = "FOLDER", description = "The session's folder.")
@@ -36,7 +36,8 @@ final class NotesCommand implements Callable<Integer> {
     @ArgGroup
     private @Nullable Kind kind;
 
-    NotesCommand(Terminal terminal) {
+    NotesCommand(Surroundings here, Terminal terminal) {
+        this.here = here;
         this.terminal = terminal;
     }
 
@@ -58,7 +59,7 @@ final class NotesCommand implements Callable<Integer> {
                     .orElseThrow(() -> new ProblemException(
                             "nothing was read in this session yet", place.toString(), "name another session"));
             Script script = Lesson.parse(opened.scriptText(), opened.source());
-            SessionState state = Replay.state(Session.begin(script, FatigueLimits.defaults()), events, Session::apply);
+            SessionState state = Replay.state(Session.begin(script, Limits.of(here)), events, Session::apply);
             Installed.exporter(name()).write(state, events, terminal.out());
             terminal.out().flush();
         }

@@ -35,6 +35,7 @@ final class Sitting {
     /** Reads; returns the exit status. What a user can put right is found out before a session is begun. */
     int run() throws ProblemException {
         Lesson lesson = Lesson.read(request.script());
+        FatigueLimits limits = Limits.of(here);
         int from = request.from().orElse(1);
         int last = lesson.script().lines().size();
         if (from < 1 || from > last) {
@@ -51,7 +52,7 @@ final class Sitting {
             detail("The script has " + last + " lines and " + lesson.script().spokenWords() + " words as spoken");
             UnknownWords.tell(prepared, sources.sounding(), terminal);
             try (SessionFolder folder = open(lesson)) {
-                return read(lesson, prepared, folder, sources, first, ears.ears());
+                return read(lesson, prepared, limits, folder, sources, first, ears.ears());
             }
         }
     }
@@ -74,12 +75,13 @@ final class Sitting {
     private int read(
             Lesson lesson,
             PreparedScript prepared,
+            FatigueLimits limits,
             SessionFolder folder,
             Sources sources,
             AudioSource first,
             Optional<Ears> ears)
             throws ProblemException {
-        SessionState before = Resumption.of(folder, lesson.script(), lesson.text(), FatigueLimits.defaults());
+        SessionState before = Resumption.of(folder, lesson.script(), lesson.text(), limits);
         folder.keepScript(lesson.script().source(), lesson.text());
         ReadingPosition from =
                 request.from().map(line -> new ReadingPosition(line, 1)).orElseGet(() -> Resumption.next(before));

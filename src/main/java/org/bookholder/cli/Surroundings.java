@@ -15,23 +15,31 @@ import java.util.function.UnaryOperator;
  * @param zone the time zone for times of day
  * @param home the program's own folder, with the models and the demo in it
  * @param data the folder that the platform gives to programs for a user's data
+ * @param settings the folder that the platform gives to programs for a user's settings
  * @param equipment what there is to listen with and to show on
  */
 record Surroundings(
-        InstantSource clock, LongSupplier nanoTime, ZoneId zone, Path home, Path data, Equipment equipment) {
+        InstantSource clock,
+        LongSupplier nanoTime,
+        ZoneId zone,
+        Path home,
+        Path data,
+        Path settings,
+        Equipment equipment) {
     private static final String MODEL = "models/vosk-model-en-us";
 
     /** This machine's. */
     static Surroundings ofMachine() {
+        String system = System.getProperty("os.name", "");
+        Path userHome = Path.of(System.getProperty("user.home", ""));
+        UnaryOperator<String> environment = name -> System.getenv().getOrDefault(name, "");
         return new Surroundings(
                 Instant::now,
                 System::nanoTime,
                 ZoneId.systemDefault(),
                 Path.of(System.getProperty("bookholder.home", "")).toAbsolutePath(),
-                dataFolder(
-                        System.getProperty("os.name", ""),
-                        Path.of(System.getProperty("user.home", "")),
-                        name -> System.getenv().getOrDefault(name, "")),
+                dataFolder(system, userHome, environment),
+                settingsFolder(system, userHome, environment),
                 new Installed.OnThisMachine());
     }
 
@@ -44,15 +52,34 @@ record Surroundings(
             String local = environment.apply("LOCALAPPDATA");
             return (local.isEmpty() ? userHome.resolve("AppData/Local") : Path.of(local)).resolve("Bookholder");
         }
-        // The XDG base directory specification wants a path that is not absolute to be ignored.
-        String given = environment.apply("XDG_DATA_HOME");
-        Path data = given.isEmpty() || !Path.of(given).isAbsolute() ? userHome.resolve(".local/share") : Path.of(given);
-        return data.resolve("bookholder");
+        return baseFolder(environment.apply("XDG_DATA_HOME"), userHome.resolve(".local/share"));
+    }
+
+    /** Where the platform's conventions want a user's settings. */
+    static Path settingsFolder(String system, Path userHome, UnaryOperator<String> environment) {
+        if (system.startsWith("Mac")) {
+            return dataFolder(system, userHome, environment);
+        }
+        if (system.startsWith("Windows")) {
+            String roaming = environment.apply("APPDATA");
+            return (roaming.isEmpty() ? userHome.resolve("AppData/Roaming") : Path.of(roaming)).resolve("Bookholder");
+        }
+        return baseFolder(environment.apply("XDG_CONFIG_HOME"), userHome.resolve(".config"));
+    }
+
+    /** The XDG base directory specification wants a path that is not absolute to be ignored. */
+    private static Path baseFolder(String given, Path otherwise) {
+        return (given.isEmpty() || !Path.of(given).isAbsolute() ? otherwise : Path.of(given)).resolve("bookholder");
     }
 
     /** Where sessions go unless a place is named. */
     Path sessions() {
         return data.resolve("sessions");
+    }
+
+    /** The file in which a user sets when a break is advised. */
+    Path limits() {
+        return settings.resolve("limits.txt");
     }
 
     /** The model that came with the program. */

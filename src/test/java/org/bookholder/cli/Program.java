@@ -40,7 +40,8 @@ final class Program {
                 new PrintStream(errBytes, true, StandardCharsets.UTF_8),
                 new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
                 StandardCharsets.UTF_8);
-        Surroundings here = new Surroundings(clock, clock, ZoneOffset.UTC, folder, folder.resolve("data"), equipment);
+        Surroundings here = new Surroundings(
+                clock, clock, ZoneOffset.UTC, folder, folder.resolve("data"), folder.resolve("settings"), equipment);
         int status = Main.run(here, terminal, arguments);
         out = outBytes.toString(StandardCharsets.UTF_8);
         err = errBytes.toString(StandardCharsets.UTF_8);

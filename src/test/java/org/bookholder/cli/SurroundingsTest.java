@@ -25,6 +25,17 @@ final class SurroundingsTest {
         assertThat(data("Windows 11", Map.of())).isEqualTo(HOME.resolve("AppData/Local/Bookholder"));
     }
 
+    /** The same specification, and from memory. */
+    @Test
+    void keepsSettingsWhereThePlatformDoes() {
+        assertThat(settings("Linux", Map.of())).isEqualTo(HOME.resolve(".config/bookholder"));
+        assertThat(settings("Linux", Map.of("XDG_CONFIG_HOME", "/etc/ann"))).isEqualTo(Path.of("/etc/ann/bookholder"));
+        assertThat(settings("Linux", Map.of("XDG_CONFIG_HOME", "etc"))).isEqualTo(HOME.resolve(".config/bookholder"));
+        assertThat(settings("Mac OS X", Map.of())).isEqualTo(HOME.resolve("Library/Application Support/Bookholder"));
+        assertThat(settings("Windows 11", Map.of("APPDATA", "/roaming"))).isEqualTo(Path.of("/roaming/Bookholder"));
+        assertThat(settings("Windows 11", Map.of())).isEqualTo(HOME.resolve("AppData/Roaming/Bookholder"));
+    }
+
     @Test
     void makesFolderNamesOfTitles() {
         assertThat(SessionPlace.plain("Reading a bent wheel: part 2!")).isEqualTo("reading-a-bent-wheel-part-2");
@@ -34,5 +45,9 @@ final class SurroundingsTest {
 
     private static Path data(String system, Map<String, String> environment) {
         return Surroundings.dataFolder(system, HOME, name -> environment.getOrDefault(name, ""));
+    }
+
+    private static Path settings(String system, Map<String, String> environment) {
+        return Surroundings.settingsFolder(system, HOME, name -> environment.getOrDefault(name, ""));
     }
 }
