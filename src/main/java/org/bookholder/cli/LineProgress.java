@@ -4,10 +4,12 @@ import java.io.PrintStream;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.bookholder.follow.Outcome;
 import org.bookholder.session.LineNotes;
+import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
 
-/** Prints each line's outcome when it is first known, and again when it changes. */
+/** Prints each line's outcome, with what was said instead, when it is first known, and again when it changes. */
 final class LineProgress {
     private static final int FIRST_WORDS = 60;
 
@@ -28,12 +30,22 @@ final class LineProgress {
         for (LineNotes notes : state.lines()) {
             // A line that nobody was heard to read may still be on its way, until one behind it was heard.
             boolean known = !notes.attempts().isEmpty() || (notes.reached() && notes.line() < heard);
-            String outcome = notes.outcome().label();
-            if (known && !outcome.equals(printed.put(notes.line(), outcome))) {
-                out.printf(Locale.ROOT, "%4d  %-10s  %s%n", notes.line(), outcome, words(state, notes.line()));
+            if (known) {
+                print(state, notes);
             }
         }
         out.flush();
+    }
+
+    private void print(SessionState state, LineNotes notes) {
+        String outcome = notes.outcome().label();
+        String said = Pickups.of(state, notes).said();
+        if (!(outcome + said).equals(printed.put(notes.line(), outcome + said))) {
+            out.printf(Locale.ROOT, "%4d  %-10s  %s%n", notes.line(), outcome, words(state, notes.line()));
+            if (notes.outcome() != Outcome.SKIPPED && !said.isEmpty()) {
+                out.printf(Locale.ROOT, "%18s  %s%n", "", said);
+            }
+        }
     }
 
     private static int lastTried(SessionState state) {

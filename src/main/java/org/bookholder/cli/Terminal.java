@@ -47,6 +47,6 @@ record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charse
     }
 
     private static PrintStream stream(FileDescriptor descriptor, Charset charset) {
-        return new PrintStream(new FileOutputStream(descriptor), true, charset);
+        return new PlainerStream(new FileOutputStream(descriptor), charset);
     }
 }

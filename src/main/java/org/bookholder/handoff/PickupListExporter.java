@@ -1,23 +1,22 @@
 package org.bookholder.handoff;
 
 import java.io.IOException;
-import java.time.Duration;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.bookholder.follow.Attempt;
-import org.bookholder.session.LineNotes;
+import org.bookholder.follow.Outcome;
+import org.bookholder.session.Pickup;
+import org.bookholder.session.Pickup.Place;
+import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
-import org.bookholder.timing.StreamTime;
 
 /** The list to read: each line that is to be recorded again, and how the reading went. */
 public final class PickupListExporter implements Exporter {
     private static final DateTimeFormatter TIME_OF_DAY = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
-    private static final int FIRST_WORDS = 40;
 
     private final ZoneId zone;
 
@@ -45,53 +44,36 @@ public final class PickupListExporter implements Exporter {
 
     private List<String> lines(SessionState state) {
         List<String> text = new ArrayList<>();
-        List<LineNotes> pickups = state.pickups();
+        List<Pickup> pickups = Pickups.of(state);
         text.add("Pickup list: " + state.script().title());
         if (pickups.isEmpty()) {
             text.add("No line to pick up.");
         } else {
             text.add("");
             text.add(row("line", "outcome", "first words", "tried", "take", "in take", "time of day"));
-            pickups.forEach(notes -> addPickup(text, state, notes));
+            pickups.forEach(pickup -> add(text, pickup));
         }
         text.add("");
         text.addAll(Summary.of(state));
         return text;
     }
 
-    private void addPickup(List<String> text, SessionState state, LineNotes notes) {
-        String words = firstWords(state, notes.line());
-        int tried = notes.attempts().size();
-        Optional<Attempt> shown = notes.telling();
-        if (shown.isPresent()) {
-            Attempt attempt = shown.get();
-            SessionState.Take take = state.takes().get(attempt.take() - 1);
-            StreamTime inTake = attempt.start().since(take.start());
-            text.add(row(
-                    Integer.toString(notes.line()),
-                    notes.outcome().label(),
-                    words,
-                    Integer.toString(tried),
-                    Integer.toString(attempt.take()),
-                    Summary.tenths(inTake),
-                    TIME_OF_DAY.format(take.when()
-                            .plus(Duration.ofMillis(Math.round(1000 * inTake.seconds())))
-                            .atZone(zone))));
-            attempt.deviations().forEach(d -> text.add(detail(Summary.deviation(d))));
-        } else {
-            text.add(row(Integer.toString(notes.line()), notes.outcome().label(), words, "0", "", "", ""));
+    private void add(List<String> text, Pickup pickup) {
+        Optional<Place> where = pickup.where();
+        text.add(row(
+                Integer.toString(pickup.line()),
+                pickup.outcome().label(),
+                pickup.firstWords(),
+                Integer.toString(pickup.attempts()),
+                where.map(place -> Integer.toString(place.take())).orElse(""),
+                where.map(place -> Summary.tenths(place.inTake())).orElse(""),
+                where.map(place -> TIME_OF_DAY.format(place.when().atZone(zone)))
+                        .orElse("")));
+        // Of a skipped line the outcome says it all.
+        if (pickup.outcome() != Outcome.SKIPPED && !pickup.said().isEmpty()) {
+            text.add(detail(pickup.said()));
         }
-        notes.marks().forEach(mark -> text.add(detail(mark.isEmpty() ? "marked by hand" : "marked: " + mark)));
-    }
-
-    private static String firstWords(SessionState state, int line) {
-        String text = state.script().lines().get(line - 1).text();
-        if (text.codePointCount(0, text.length()) <= FIRST_WORDS) {
-            return text;
-        }
-        String cut = text.substring(0, text.offsetByCodePoints(0, FIRST_WORDS - 3));
-        int space = cut.lastIndexOf(' ');
-        return (space > 0 ? cut.substring(0, space) : cut) + "...";
+        pickup.marks().forEach(mark -> text.add(detail(mark.isEmpty() ? "marked by hand" : "marked: " + mark)));
     }
 
     private static String row(Object... cells) {

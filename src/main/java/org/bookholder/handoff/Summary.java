@@ -6,7 +6,6 @@ import java.util.Locale;
 import org.bookholder.fatigue.BreakAdvice;
 import org.bookholder.fatigue.Cautions;
 import org.bookholder.follow.Aside;
-import org.bookholder.follow.Deviation;
 import org.bookholder.follow.Outcome;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
@@ -31,18 +30,6 @@ final class Summary {
         }
         addAdvice(text, state);
         return text;
-    }
-
-    /** What was said instead of a word. */
-    static String deviation(Deviation deviation) {
-        return switch (deviation.kind()) {
-            case SWAPPED ->
-                deviation.said().isEmpty()
-                        ? "\"" + deviation.written() + "\" read as another word"
-                        : "\"" + deviation.written() + "\" read as \"" + deviation.said() + "\"";
-            case DROPPED -> "\"" + deviation.written() + "\" left out";
-            case ADDED -> "\"" + deviation.said() + "\" added";
-        };
     }
 
     /** Minutes, seconds and tenths. */
