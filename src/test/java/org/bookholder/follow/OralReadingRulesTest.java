@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * What is an error in reading aloud: US Department of Education, "Accelerating Student Learning: Monitoring Reading"
- * (Warkomski), the source's own examples; repairs: HCRC Disfluency Coding Manual (Lickley), its worked cases.
+ * (Warkomski), the source's own examples, and Maryland curriculum-based measurement (Speece). {@link RepairsTest} has
+ * repairs.
  *
  * <p>Each example is read within a longer script, as it would be in a lesson.
  */
@@ -42,32 +43,43 @@ final class OralReadingRulesTest {
     }
 
     @Test
-    @DisplayName("HCRC: one-word repeat, 'right to my my left'")
-    void forgivesARepeatedWord() {
-        assertThat(deviations("Right to my left.", "right to my my left")).isEmpty();
+    @DisplayName("rule 9: each of two transposed words is an error")
+    void callsTransposedWords() {
+        assertThat(deviations("Charlie ran quickly.", "charlie quickly ran")).isNotEmpty();
     }
 
     @Test
-    @DisplayName("HCRC: two-word repeat with a filled pause, 'go to your left until you're uh until you're level'")
-    void forgivesARepeatWithAFilledPause() {
-        assertThat(deviations(
-                        "Go to your left until you're level.", "go to your left until you're uh until you're level"))
-                .isEmpty();
+    @DisplayName("rule 8: a word that does not come is an error, and the one error")
+    void callsAWordThatDoesNotCome() {
+        assertThat(deviations("Mark saw an elephant.", "mark saw an | |")).containsExactly("elephant dropped");
+    }
+
+    @Test
+    @DisplayName("Maryland CBM (Speece): a skipped line is an error in each of its words, so it has no attempt")
+    void aSkippedLineHasNoAttempt() {
+        assertThat(read("Mario climbed the oak tree.", "")).isEmpty();
     }
 
     private static List<String> deviations(String line, String read) {
-        String before = "Nobody answered the question from the back row";
-        String after = "Everybody wrote the number down at once";
-        var take = ReadAloud.of(Scripts.of(before, line, after))
-                .say("nobody answered the question from the back row")
-                .say(read)
-                .say("everybody wrote the number down at once")
-                .cut();
-        List<Attempt> attempts =
-                take.attempts().stream().filter(a -> a.line() == 2).toList();
+        List<Attempt> attempts = read(line, read);
         assertThat(attempts).singleElement().matches(Attempt::complete);
         return attempts.get(0).deviations().stream()
                 .map(d -> d.written() + " " + d.kind().label())
+                .toList();
+    }
+
+    private static List<Attempt> read(String line, String read) {
+        return ReadAloud.of(Scripts.of(
+                        "Nobody answered the question from the back row",
+                        line,
+                        "Everybody wrote the number down at once"))
+                .say("nobody answered the question from the back row")
+                .say(read)
+                .say("everybody wrote the number down at once")
+                .cut()
+                .attempts()
+                .stream()
+                .filter(attempt -> attempt.line() == 2)
                 .toList();
     }
 }

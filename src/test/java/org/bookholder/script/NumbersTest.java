@@ -33,8 +33,10 @@ final class NumbersTest {
     @CsvSource({
         "101, one hundred and one",
         "1001, one thousand and one",
+        "1080, one thousand and eighty",
         "1234, one thousand two hundred and thirty four",
         "123456, one hundred and twenty three thousand four hundred and fifty six",
+        "1000001, one million and one",
         "2345678, two million three hundred and forty five thousand six hundred and seventy eight",
     })
     void acceptsCardinalsWithAnd(long n, String said) {

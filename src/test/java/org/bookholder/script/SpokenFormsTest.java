@@ -58,6 +58,27 @@ final class SpokenFormsTest {
         }
     }
 
+    /** The suffixes are those of Unicode CLDR's digits-ordinal rules for English, the words those of spellout-ordinal. */
+    @ParameterizedTest
+    @CsvSource({
+        "1st, first",
+        "2nd, second",
+        "3rd, third",
+        "4th, fourth",
+        "11th, eleventh",
+        "12th, twelfth",
+        "13th, thirteenth",
+        "22nd, twenty second",
+        "23rd, twenty third",
+        "101st, one hundred first",
+        "111th, one hundred eleventh",
+        "112th, one hundred twelfth",
+        "113th, one hundred thirteenth"
+    })
+    void readsOrdinalsWrittenShort(String written, String said) throws ProblemException {
+        assertThat(said(written).get(0)).isEqualTo(said);
+    }
+
     /** From memory: how English speakers say these. */
     @ParameterizedTest
     @CsvSource(
