@@ -49,7 +49,7 @@ final class Inputs {
         @Override
         public AudioSource open() throws ProblemException {
             WavSource source = WavSource.open(file);
-            source.warnings().forEach(warning -> terminal.err().println("bookholder: " + warning));
+            source.warnings().forEach(warning -> terminal.err().println("bookholder: " + file + ": " + warning));
             return request.unpaced() ? source : new PacedSource(source, here.nanoTime());
         }
 

@@ -11,9 +11,12 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a user can put right is one plain line, exit status 2, and nothing is left behind. */
 final class BadInputTest {
@@ -44,6 +47,24 @@ final class BadInputTest {
     }
 
     @Test
+    void aScriptThatIsNoText() throws IOException {
+        Path zip = Files.write(folder.resolve("wheel.docx"), new byte[] {'P', 'K', 3, 4, 0, 0, (byte) 0xff, 0});
+        refuses("this is not a text file", "read", zip.toString(), "--audio", recording, "--session", session);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, pace 0 is out of range",
+        "5000, pace 5000 is out of range",
+        "brisk, pace 'brisk' is not a whole number",
+        "'a: b', the front matter is broken"
+    })
+    void frontMatterThatCannotBe(String pace, String message) {
+        String bad = program.file("bad.md", "---\ntitle: Hub\npace: " + pace + "\n---\nEvery wheel has one.\n");
+        refuses("bad.md:3: " + message, "read", bad, "--audio", recording, "--session", session);
+    }
+
+    @Test
     void anEmptyScript() {
         refuses("empty.md", "read", program.file("empty.md", ""), "--audio", recording, "--session", session);
     }
@@ -66,6 +87,18 @@ final class BadInputTest {
     @Test
     void noMicrophone() {
         refuses("there is no microphone", "read", script, "--no-window", "--session", session);
+    }
+
+    @Test
+    void aModelThatIsMissingEmptyOrOfAnotherKind() throws IOException {
+        program.equipment.hearsForReal();
+        Path model = folder.resolve("model");
+        refusesModel("there is no model folder", model);
+        Files.createDirectory(model);
+        refusesModel("this is not a speech model: it has no am", model);
+        Files.createDirectories(model.resolve("ivector"));
+        program.file("model/model.bin", "something else");
+        refusesModel("this is not a speech model: it has no am", model);
     }
 
     @Test
@@ -106,6 +139,13 @@ final class BadInputTest {
     @Test
     void aSessionFolderThatCannotBe() {
         refuses("wheel.md", "read", script, "--audio", recording, "--session", script + "/session");
+    }
+
+    /** Where even the super-user cannot write. */
+    @Test
+    void aSessionFolderThatCannotBeWritten() {
+        Needs.file(Path.of("/proc/self"), "Linux");
+        refuses("/proc/session", "read", script, "--audio", recording, "--no-window", "--session", "/proc/session");
     }
 
     @Test
@@ -166,6 +206,11 @@ final class BadInputTest {
 
     private String[] reading() {
         return new String[] {"read", script, "--audio", recording, "--no-window", "--unpaced", "--session", session};
+    }
+
+    private void refusesModel(String message, Path model) {
+        refuses(message, "read", script, "--audio", recording, "--session", session, "--model", model.toString());
+        assertThat(folder.resolve("session")).doesNotExist();
     }
 
     private void refuses(String message, String... arguments) {

@@ -15,12 +15,14 @@ import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
+import org.bookholder.speech.vosk.VoskEars;
 import org.bookholder.testing.FakeEars;
 
 /** A machine with the devices that a test gives it; without any at first, and with no display. */
 final class FakeEquipment implements Equipment {
     private final Deque<AudioSource> microphones = new ArrayDeque<>();
     private Ears ears = new FakeEars(List.of());
+    private boolean realEars;
     private Optional<Consumer<Consumer<Command>>> presenter = Optional.empty();
     private int windowsClosed;
     private Optional<WindowWish> wish = Optional.empty();
@@ -28,6 +30,11 @@ final class FakeEquipment implements Equipment {
     /** What the recogniser will be. */
     void hears(Ears fake) {
         ears = fake;
+    }
+
+    /** The recogniser will be the real one, with whatever model is asked for. */
+    void hearsForReal() {
+        realEars = true;
     }
 
     void hasMicrophone(AudioSource source) {
@@ -50,8 +57,8 @@ final class FakeEquipment implements Equipment {
     }
 
     @Override
-    public Ears ears(Path model) {
-        return ears;
+    public Ears ears(Path model) throws ProblemException {
+        return realEars ? VoskEars.load(model) : ears;
     }
 
     @Override

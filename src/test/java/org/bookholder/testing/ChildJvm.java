@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Another JVM with the same class path, for what only another process can show: a kill, a lock, a limit. */
@@ -31,6 +32,23 @@ public final class ChildJvm implements AutoCloseable {
         Collections.addAll(command, "bash", "-c", "ulimit -f " + kibibytes + " && exec \"$@\"", "bash");
         command.addAll(java(main, arguments));
         return start(command);
+    }
+
+    /**
+     * The same with other variables in its environment, an empty one being taken away; what it prints as errors is read
+     * among its lines.
+     */
+    public static ChildJvm startWith(Map<String, String> environment, Class<?> main, String... arguments)
+            throws IOException {
+        ProcessBuilder builder = new ProcessBuilder(java(main, arguments)).redirectErrorStream(true);
+        environment.forEach((name, value) -> {
+            if (value.isEmpty()) {
+                builder.environment().remove(name);
+            } else {
+                builder.environment().put(name, value);
+            }
+        });
+        return new ChildJvm(builder.start());
     }
 
     /** The next line that it printed; null when it has ended. */
@@ -65,6 +83,16 @@ public final class ChildJvm implements AutoCloseable {
     public int end() throws IOException, InterruptedException {
         process.getOutputStream().close();
         return process.waitFor();
+    }
+
+    /** Waits until it has ended by itself, and returns its lines; its exit status is the last of them. */
+    public List<String> untilItEnds() throws IOException, InterruptedException {
+        List<String> lines = new ArrayList<>();
+        for (String line = readLine(); line != null; line = readLine()) {
+            lines.add(line);
+        }
+        lines.add("exit status " + process.waitFor());
+        return lines;
     }
 
     @Override
