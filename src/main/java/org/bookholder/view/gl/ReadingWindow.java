@@ -153,6 +153,17 @@ public final class ReadingWindow implements AutoCloseable {
         window.close();
     }
 
+    /** How the presenter wants the window by now. */
+    public WindowSettings settings() {
+        Scene current = scene;
+        return current == null ? settings : current.settings();
+    }
+
+    /** The picture that is shown, for tests; empty if there is none yet. */
+    Optional<ViewModel> shown() {
+        return Optional.ofNullable(drawn);
+    }
+
     /** Texts kept ready to draw, for tests of bounded memory. */
     int textsKept() {
         return texts.count();

@@ -1,0 +1,114 @@
+package org.bookholder.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.bookholder.fatigue.BreakAdvice.Urgency;
+import org.bookholder.follow.FollowState;
+import org.bookholder.follow.Outcome;
+import org.bookholder.view.ViewModel.Footlights;
+import org.bookholder.view.ViewModel.RowView;
+import org.bookholder.view.ViewModel.Spot;
+import org.bookholder.view.ViewModel.Stretch;
+import org.junit.jupiter.api.Test;
+
+/** What a picture shows of a session, without a window. */
+final class ViewModelsTest {
+    private final SampleState lesson = SampleState.lesson();
+
+    @Test
+    void wordsBeforeThePositionAreSpokenThoseAfterItAreToCome() {
+        RowView row = rowOfLine(shown(lesson), 5);
+        assertThat(row.stretches())
+                .containsExactly(
+                        new Stretch(0, 3, Palette.SPOKEN),
+                        new Stretch(3, row.row().pieces().size(), Palette.COMING));
+    }
+
+    @Test
+    void theStretchesOfARowAreAllOfItsPieces() {
+        for (RowView row : shown(lesson).rows()) {
+            int next = 0;
+            for (Stretch stretch : row.stretches()) {
+                assertThat(stretch.from()).isEqualTo(next);
+                next = stretch.to();
+            }
+            assertThat(next).isEqualTo(row.row().pieces().size());
+        }
+    }
+
+    @Test
+    void onlyRowsThatCanBeSeenAreThere() {
+        ViewModel view = shown(lesson);
+        double pitch = view.geometry().pitch();
+        assertThat(view.rows()).isNotEmpty();
+        assertThat(view.rows())
+                .allSatisfy(row -> assertThat(row.middle())
+                        .isBetween(-pitch, view.geometry().height() + pitch));
+    }
+
+    @Test
+    void theMarksAtTheEyeLineTellFollowedHeldLostAndCutByTheirShape() {
+        assertThat(shown(lesson).footlights()).isEqualTo(Footlights.BARS);
+        assertThat(shown(lesson.held(true)).footlights()).isEqualTo(Footlights.OUTLINES);
+        assertThat(shown(lesson.rolling(false)).footlights()).isEqualTo(Footlights.OUTLINES);
+        assertThat(shown(lesson.follow(FollowState.LOST)).footlights()).isEqualTo(Footlights.DOTS);
+        assertThat(captions(shown(lesson.held(true)))).contains("held");
+        assertThat(captions(shown(lesson.follow(FollowState.LOST)))).contains("listening for the place");
+    }
+
+    @Test
+    void aPickupHasItsCornerFoldedBesideItsFirstRowAndOnTheThread() {
+        ViewModel view = shown(lesson.outcome(5, Outcome.SKIPPED));
+        assertThat(rowOfLine(view, 5).dogEar()).isTrue();
+        assertThat(rowOfLine(view, 4).dogEar()).isFalse();
+        double wordsBefore = 11 + 13 + 12 + 11;
+        double all = wordsBefore + 10 + 14 + 5 + 13 + 9 + 11;
+        assertThat(view.thread().orElseThrow().pickups())
+                .singleElement()
+                .satisfies(at -> assertThat(at).isCloseTo(wordsBefore / all, within(0.02)));
+        assertThat(view.captions())
+                .anySatisfy(c -> assertThat(c.spot() + c.text()).isEqualTo(Spot.HEAD_RIGHT + "1"));
+    }
+
+    @Test
+    void withoutCuesOnlyTheTextAndItsMarksAreLeft() {
+        WindowSettings none = WindowSettings.defaults().withCues(false);
+        ViewModel view = shown(lesson.outcome(5, Outcome.SKIPPED).urgency(Urgency.DUE), none);
+        assertThat(view.reed()).isEmpty();
+        assertThat(view.thread()).isEmpty();
+        assertThat(view.captions()).isEmpty();
+        assertThat(view.rest()).isEqualTo(Urgency.NONE);
+        assertThat(view.rows()).noneMatch(RowView::dogEar);
+    }
+
+    @Test
+    void aTroubleIsSaidAndSoIsABreakInFullWhenNobodyReads() {
+        assertThat(captions(shown(lesson.trouble("The microphone is gone")))).contains("The microphone is gone");
+        assertThat(captions(shown(lesson.held(true).urgency(Urgency.DUE))))
+                .anyMatch(text -> text.contains("voice rest is advised"));
+        assertThat(captions(shown(lesson.urgency(Urgency.DUE)))).noneMatch(text -> text.contains("voice rest"));
+    }
+
+    private static ViewModel shown(SampleState state) {
+        return shown(state, WindowSettings.defaults());
+    }
+
+    private static ViewModel shown(SampleState state, WindowSettings settings) {
+        Scene scene = new Scene(
+                state.script(), settings, new Plain(), new Scene.Screen(1920, 1080, 1080, 0), state.position());
+        return scene.settle(state.state());
+    }
+
+    private static RowView rowOfLine(ViewModel view, int line) {
+        return view.rows().stream()
+                .filter(r -> r.row().isRead() && r.row().pieces().get(0).line() == line)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<String> captions(ViewModel view) {
+        return view.captions().stream().map(ViewModel.Caption::text).toList();
+    }
+}

@@ -1,0 +1,105 @@
+package org.bookholder.view.gl;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.bookholder.fatigue.BreakAdvice.Urgency;
+import org.bookholder.follow.FollowState;
+import org.bookholder.follow.Outcome;
+import org.bookholder.session.Mover;
+import org.bookholder.testing.Needs;
+import org.bookholder.view.Action;
+import org.bookholder.view.SampleState;
+import org.bookholder.view.Scene;
+import org.bookholder.view.WindowSettings;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Three flashes or below threshold: WCAG 2.2, success criterion 2.3.1, counted over the pictures of a reading at 1024 by
+ * 768 as the standard measures them.
+ */
+final class FlashTest {
+    private static final int WIDTH = 1024;
+    private static final int HEIGHT = 768;
+    private static final int RATE = 30;
+
+    private Easel easel;
+
+    @BeforeEach
+    void setUp() throws Exception {
+        Needs.display();
+        easel = Easel.of(WIDTH, HEIGHT);
+    }
+
+    @AfterEach
+    void tearDown() {
+        if (easel != null) {
+            easel.close();
+        }
+    }
+
+    @Test
+    void aReadingWithJumpsAndBreakWarningsDoesNotFlash() {
+        FlashMeter meter = new FlashMeter(WIDTH, HEIGHT, RATE);
+        SampleState state = SampleState.lesson();
+        Scene scene = easel.scene(state.script(), WindowSettings.defaults());
+        for (int i = 0; i < 12 * RATE; i++) {
+            double second = (double) i / RATE;
+            SampleState now = reading(state, second);
+            if (i == 9 * RATE) {
+                scene.act(Action.KEYS, now.state());
+            }
+            if (i == 10 * RATE) {
+                scene.act(Action.PICKUPS, now.state());
+            }
+            meter.add(easel.draw(scene.advance(now.state(), 1.0 / RATE))::at);
+        }
+        assertThat(meter.worstShare()).isLessThanOrEqualTo(0.25);
+    }
+
+    @Test
+    void jumpsInQuickSuccessionDoNotFlash() {
+        FlashMeter meter = new FlashMeter(WIDTH, HEIGHT, RATE);
+        SampleState state = SampleState.lesson().at(1, 1);
+        Scene scene = easel.scene(state.script(), WindowSettings.defaults());
+        for (int i = 0; i < 4 * RATE; i++) {
+            boolean there = i / 6 % 2 == 1;
+            SampleState now = there ? state.at(9, 1) : state.at(1, 1);
+            meter.add(easel.draw(scene.advance(now.state(), 1.0 / RATE))::at);
+        }
+        assertThat(meter.worstShare()).isLessThanOrEqualTo(0.25);
+    }
+
+    @Test
+    void theMeterSeesWhatFlashes() {
+        assertThat(blinking(5)).isEqualTo(1);
+        assertThat(blinking(3)).isZero();
+    }
+
+    /** The worst share when the whole picture goes on and off so many times a second. */
+    private static double blinking(int times) {
+        FlashMeter meter = new FlashMeter(WIDTH, HEIGHT, RATE);
+        for (int i = 0; i < 2 * RATE; i++) {
+            int rgb = (int) (2.0 * times * i / RATE) % 2 == 0 ? 0xFFFFFF : 0x000000;
+            meter.add((x, y) -> rgb);
+        }
+        return meter.worstShare();
+    }
+
+    private static SampleState reading(SampleState start, double second) {
+        int word = (int) (second * 2.2);
+        SampleState state = second < 4 ? start.at(1 + word / 9, 1 + word % 9) : start.at(7, 1 + word % 5);
+        if (second > 4.5 && second < 6) {
+            state = state.at(2, 1);
+        }
+        state = state.live(second < 3 ? 101 : second < 6 ? 150 : 60);
+        state = second > 2 ? state.urgency(Urgency.COMING) : state;
+        state = second > 5 ? state.urgency(Urgency.DUE) : state;
+        state = second > 7 ? state.urgency(Urgency.OVERDUE) : state;
+        state = second > 3 ? state.outcome(2, Outcome.SKIPPED) : state;
+        state = second > 6.5 && second < 7.5 ? state.follow(FollowState.LOST) : state;
+        state = second > 8 && second < 8.6 ? state.held(true) : state;
+        return second > 11 ? state.trouble("The microphone is gone") : state.movedBy(Mover.VOICE);
+    }
+}
