@@ -8,6 +8,14 @@ import org.bookholder.follow.ReadingPosition;
  * the layout's top; finding a row takes time that grows with the logarithm of their count.
  */
 public final class Layout {
+    private static final double STRIDE_WORDS = 1.5;
+    private static final double CLOSE_ROWS = 1.2;
+
+    /** Rows of a reading that is recognised a little late stay nearer to the eye-line with a little less than 1. */
+    private static final double REACH = 0.9;
+
+    private static final double MOST_STRIDE_ROWS = 0.34;
+
     private final List<Row> rows;
     private final List<Row> read;
     private final int spoken;
@@ -146,27 +154,71 @@ public final class Layout {
         return found;
     }
 
-    /**
-     * The height that belongs at the eye-line when the word at {@code position} is to be read next. Within a row it
-     * moves on with each word, from half-way to the row before to half-way to the row after, so that following it is
-     * one glide and not a step for each row.
-     */
+    /** The height that belongs at the eye-line when the word at {@code position} is being read. */
     public double aim(ReadingPosition position) {
-        return aimAtSpoken(spokenBefore(position));
+        return aimAtSpoken(spokenBefore(position) + 0.5);
     }
 
-    /** The height that belongs at the eye-line when {@code words} spoken words have been read. */
+    /**
+     * The height that belongs at the eye-line when {@code words} spoken words have been read, which may end within a
+     * word. In the middle of each word it lies within half a row of that word's row, and from word to word it moves on
+     * evenly, so that following it is one glide and not a step for each row. Only at a gap between rows, a new paragraph
+     * or a direction, it changes at once.
+     */
     double aimAtSpoken(double words) {
         if (read.isEmpty()) {
             return 0;
         }
         Row row = rowAtSpoken(words);
         int number = readRowOf(row.first());
-        double share = row.spoken() == 0 ? 0 : (words - row.spokenBefore()) / row.spoken();
-        double start = number == 0 ? row.middle() : (read.get(number - 1).middle() + row.middle()) / 2;
-        double end =
-                number == read.size() - 1 ? row.middle() : (read.get(number + 1).middle() + row.middle()) / 2;
-        return start + Math.max(0, Math.min(1, share)) * (end - start);
+        double in = words - row.spokenBefore();
+        double end = row.spoken() - 0.5;
+        double first = row.middle() - (number == 0 ? 0 : reach(row));
+        double last = row.middle() + (number == read.size() - 1 ? 0 : reach(row));
+        if (in < 0.5) {
+            Row before = read.get(Math.max(0, number - 1));
+            return mix(parted(before, row) ? first : before.middle() + reach(before), first, in + 0.5);
+        }
+        if (in > end) {
+            Row after = read.get(Math.min(read.size() - 1, number + 1));
+            return mix(last, parted(row, after) ? last : after.middle() - reach(after), in - end);
+        }
+        return mix(first, last, row.spoken() < 2 ? 0.5 : (in - 0.5) / (end - 0.5));
+    }
+
+    /**
+     * The same where the voice is thought to be at {@code words}, but only {@code heard} words are sure: a gap between
+     * rows is not crossed before all that stands above it is read.
+     */
+    double aimAtSpoken(double words, int heard) {
+        if (read.isEmpty() || words <= heard) {
+            return aimAtSpoken(words);
+        }
+        Row sure = rowAtSpoken(heard);
+        int number = readRowOf(sure.first());
+        Row after = read.get(Math.min(read.size() - 1, number + 1));
+        double most = parted(sure, after) ? sure.spokenBefore() + sure.spoken() - 0.5 : Double.POSITIVE_INFINITY;
+        return aimAtSpoken(Math.min(words, most));
+    }
+
+    /** How far that height moves on with each spoken word within rows, about the place where {@code words} have been read. */
+    double stride(double words) {
+        double stride = (aimAtSpoken(words + STRIDE_WORDS) - aimAtSpoken(words - STRIDE_WORDS)) / (2 * STRIDE_WORDS);
+        return Math.min(stride, MOST_STRIDE_ROWS * pitch);
+    }
+
+    /** From a row's middle to the height that belongs to its first or last word. */
+    private double reach(Row row) {
+        return row.spoken() < 2 ? 0 : REACH * (0.5 - 0.5 / row.spoken()) * pitch;
+    }
+
+    /** Whether a row does not follow closely on another, nor is the same. */
+    private boolean parted(Row row, Row after) {
+        return row == after || after.middle() - row.middle() > CLOSE_ROWS * pitch;
+    }
+
+    private static double mix(double from, double to, double share) {
+        return from + Math.max(0, Math.min(1, share)) * (to - from);
     }
 
     private Row rowAtSpoken(double words) {

@@ -50,7 +50,7 @@ public final class Scene {
         geometry = geometry(settings, screen);
         layout = Typesetter.set(script, geometry, measure);
         steering = new Steering(layout, settings.way(), from);
-        motion = Motion.restingAt(steering.aim());
+        motion = Motion.restingAt(steering.aim().height());
         sunk = layout.wordsBefore(from);
         requests = new Requests(this::apply, messages, pages);
     }
@@ -112,7 +112,7 @@ public final class Scene {
     public ViewModel advance(SessionState state, double seconds) {
         steering.advance(state, seconds);
         motion = motion.after(steering.aim(), seconds, geometry.pitch());
-        sink(layout.wordsBefore(state.position()), seconds);
+        sink(layout.wordsBefore(steering.accepted()), seconds);
         boolean reading = state.rolling() && !state.held();
         double live = reading ? state.pace().live() : Double.NaN;
         pace = pace.after(live, state.script().settings().targetPace(), seconds);
@@ -174,7 +174,7 @@ public final class Scene {
         geometry = geometry(settings, screen);
         layout = Typesetter.set(script, geometry, measure);
         steering.relayout(layout, place);
-        motion = Motion.restingAt(steering.aim());
+        motion = Motion.restingAt(steering.aim().height());
     }
 
     private static Geometry geometry(WindowSettings settings, Screen screen) {

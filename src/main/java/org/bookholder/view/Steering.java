@@ -3,6 +3,7 @@ package org.bookholder.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import org.bookholder.follow.FollowState;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
@@ -16,23 +17,20 @@ final class Steering {
     /** Seconds after a touch in which only the hand moves the text. */
     static final double HAND_SECONDS = 0.6;
 
-    /** Seconds for which a step back of less than a row is taken for a slip of the follower. */
-    static final double SLIP_SECONDS = 1.2;
-
-    private static final double SLIP_ROWS = 0.8;
     private static final double REPORT_SECONDS = 0.12;
     private static final double STARTING_SECONDS = 0.7;
 
     private Layout layout;
     private Mover way;
-    private double aim;
+    private Aim aim = Aim.put(0);
+    private Lead lead = Lead.restingAt(0);
+    private ReadingPosition accepted = ReadingPosition.START;
     private ReadingPosition seen = ReadingPosition.START;
     private ReadingPosition sent = ReadingPosition.START;
     private int sentRow;
     private boolean byHand;
     private double sinceHand = 100;
     private double sinceSent = 100;
-    private double slipping;
     private double steadyWords;
     private double steadySpeed;
     private final List<Command> commands = new ArrayList<>();
@@ -43,9 +41,14 @@ final class Steering {
         restAt(from);
     }
 
-    /** The height to glide to. */
-    double aim() {
+    /** Where the text is to be. */
+    Aim aim() {
         return aim;
+    }
+
+    /** Up to where words are spoken: where the session stands, but for a slip of recognition. */
+    ReadingPosition accepted() {
+        return accepted;
     }
 
     /** What moves the text. */
@@ -62,7 +65,7 @@ final class Steering {
     ReadingPosition place() {
         return layout.readRows().isEmpty()
                 ? ReadingPosition.START
-                : layout.readRows().get(layout.readRowAt(aim)).first();
+                : layout.readRows().get(layout.readRowAt(aim.height())).first();
     }
 
     /** Lets another thing move the text, from where it stands. */
@@ -71,13 +74,14 @@ final class Steering {
         byHand = false;
         steadyWords = spokenAtEyeLine();
         steadySpeed = 0;
-        sentRow = layout.readRowAt(aim);
+        lead = lead.movedTo(steadyWords);
+        sentRow = layout.readRowAt(aim.height());
     }
 
     /** The same place in another layout. */
     void relayout(Layout newLayout, ReadingPosition place) {
         layout = newLayout;
-        aim = byHand || way == Mover.HAND ? middleOf(place) : newLayout.aim(place);
+        aim = byHand || way == Mover.HAND ? Aim.put(middleOf(place)) : Aim.put(newLayout.aim(place));
         sentRow = newLayout.readRowOf(place);
     }
 
@@ -89,7 +93,7 @@ final class Steering {
         double last = layout.readRows().isEmpty()
                 ? 0
                 : layout.readRows().get(layout.readRows().size() - 1).middle();
-        aim = Math.max(first, Math.min(last, aim + rows * layout.pitch()));
+        aim = Aim.put(Math.max(first, Math.min(last, aim.height() + rows * layout.pitch())));
         steadyWords = spokenAtEyeLine();
     }
 
@@ -97,9 +101,9 @@ final class Steering {
     void toRow(int rows) {
         takeInHand();
         if (!layout.readRows().isEmpty()) {
-            int wanted = layout.readRowAt(aim) + rows;
+            int wanted = layout.readRowAt(aim.height()) + rows;
             int row = Math.max(0, Math.min(layout.readRows().size() - 1, wanted));
-            aim = layout.readRows().get(row).middle();
+            aim = Aim.put(layout.readRows().get(row).middle());
             steadyWords = spokenAtEyeLine();
         }
     }
@@ -107,7 +111,7 @@ final class Steering {
     /** Puts the reading position somewhere, and the text with it. */
     void goTo(ReadingPosition position) {
         takeInHand();
-        aim = way == Mover.HAND ? middleOf(position) : layout.aim(position);
+        aim = aimOf(position);
         steadyWords = layout.spokenBefore(position);
         send(position, Mover.HAND);
     }
@@ -125,7 +129,10 @@ final class Steering {
         switch (way) {
             case VOICE -> followVoice(state, seconds);
             case STEADY -> goSteadily(state, seconds);
-            case HAND -> report(Mover.HAND);
+            case HAND -> {
+                accepted = state.position();
+                report(Mover.HAND);
+            }
         }
     }
 
@@ -137,26 +144,33 @@ final class Steering {
 
     private void followVoice(SessionState state, double seconds) {
         if (byHand) {
+            accepted = state.position();
             report(Mover.HAND);
             return;
         }
-        double wanted = layout.aim(state.position());
-        boolean slip = wanted < aim && aim - wanted < SLIP_ROWS * layout.pitch();
-        slipping = slip ? slipping + seconds : 0;
-        if (!slip || slipping > SLIP_SECONDS) {
-            aim = wanted;
-        }
+        boolean going = state.rolling() && !state.held() && state.follow() == FollowState.FOLLOWING;
+        lead = lead.after(layout.spokenBefore(state.position()), targetPace(state), going, seconds);
+        accepted = lead.slips() ? accepted : state.position();
+        double speed = lead.speed() * layout.stride(lead.words());
+        aim = Aim.led(layout.aimAtSpoken(lead.words(), lead.heard()), speed, lead.jumped(), !lead.turned());
     }
 
     private void goSteadily(SessionState state, double seconds) {
         boolean going = state.rolling() && !state.held() && sinceHand > HAND_SECONDS;
-        double wanted = going ? state.script().settings().targetPace() / 60.0 : 0;
+        double wanted = going ? targetPace(state) : 0;
         steadySpeed += (wanted - steadySpeed) * (1 - Math.exp(-seconds / STARTING_SECONDS));
         steadyWords = Math.min(layout.spoken(), steadyWords + steadySpeed * seconds);
         if (sinceHand > HAND_SECONDS) {
-            aim = layout.aimAtSpoken(steadyWords);
+            double speed = steadyWords < layout.spoken() ? steadySpeed * layout.stride(steadyWords) : 0;
+            aim = Aim.led(layout.aimAtSpoken(steadyWords), speed, false, true);
         }
+        accepted = state.position();
         report(sinceHand > HAND_SECONDS ? Mover.STEADY : Mover.HAND);
+    }
+
+    /** Spoken words a second. */
+    private static double targetPace(SessionState state) {
+        return state.script().settings().targetPace() / 60.0;
     }
 
     /** Another person, or the voice if it leads, may move the position, too. */
@@ -169,10 +183,12 @@ final class Steering {
             return;
         }
         if (state.mover() == Mover.VOICE) {
+            lead = byHand ? lead.movedTo(layout.spokenBefore(seen)) : lead;
             byHand = false;
         } else if (state.mover() == Mover.HAND && !seen.equals(sent)) {
+            lead = lead.movedTo(layout.spokenBefore(seen));
             byHand = false;
-            aim = way == Mover.HAND ? middleOf(seen) : layout.aim(seen);
+            aim = aimOf(seen);
             steadyWords = layout.spokenBefore(seen);
             sentRow = layout.readRowOf(seen);
             sent = seen;
@@ -181,7 +197,7 @@ final class Steering {
 
     /** Tells the session when another row has come to the eye-line. */
     private void report(Mover mover) {
-        int row = layout.readRowAt(aim);
+        int row = layout.readRowAt(aim.height());
         if (row != sentRow && sinceSent >= REPORT_SECONDS && !layout.readRows().isEmpty()) {
             send(layout.readRows().get(row).first(), mover);
         }
@@ -196,16 +212,22 @@ final class Steering {
 
     private void takeInHand() {
         if (!byHand) {
-            sentRow = layout.readRowAt(aim);
+            sentRow = layout.readRowAt(aim.height());
         }
         byHand = true;
         sinceHand = 0;
     }
 
+    private Aim aimOf(ReadingPosition position) {
+        return Aim.put(way == Mover.HAND ? middleOf(position) : layout.aim(position));
+    }
+
     private void restAt(ReadingPosition position) {
         seen = position;
         sent = position;
-        aim = way == Mover.HAND ? middleOf(position) : layout.aim(position);
+        accepted = position;
+        aim = aimOf(position);
+        lead = Lead.restingAt(layout.spokenBefore(position));
         steadyWords = layout.spokenBefore(position);
         sentRow = layout.readRowOf(position);
     }
@@ -220,6 +242,6 @@ final class Steering {
         if (layout.readRows().isEmpty()) {
             return 0;
         }
-        return layout.readRows().get(layout.readRowAt(aim)).spokenBefore();
+        return layout.readRows().get(layout.readRowAt(aim.height())).spokenBefore();
     }
 }

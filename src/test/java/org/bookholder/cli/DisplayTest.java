@@ -24,12 +24,12 @@ final class DisplayTest {
     private Path folder;
 
     @Test
-    void withoutADisplayItSaysSoAndReadsOnInTheTerminal() throws Exception {
+    void withoutADisplayItSaysSoAndReadsOnInTheTerminal() throws IOException, InterruptedException {
         assertReadsOn(Map.of("DISPLAY", "", "WAYLAND_DISPLAY", ""), "there is no display to open it on");
     }
 
     @Test
-    void onADisplayWithoutOpenGlItSaysSoAndReadsOnInTheTerminal() throws Exception {
+    void onADisplayWithoutOpenGlItSaysSoAndReadsOnInTheTerminal() throws IOException, InterruptedException {
         Needs.program("Xvfb", "Debian package xvfb");
         Process server = new ProcessBuilder(
                         "Xvfb", "-displayfd", "1", "-screen", "0", "640x480x24", "-extension", "GLX", "-noreset")

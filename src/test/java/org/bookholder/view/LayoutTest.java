@@ -133,11 +133,16 @@ final class LayoutTest {
     void movesOnSteadilyFromWordToWord() {
         Layout layout = set(SampleState.lessonScript());
         double last = layout.aimAtSpoken(0);
+        int gaps = 0;
         for (double words = 0.25; words <= layout.spoken(); words += 0.25) {
             double aim = layout.aimAtSpoken(words);
-            assertThat(aim - last).isBetween(0.0, 0.6 * GEOMETRY.pitch());
+            boolean gap = aim - last > 0.6 * GEOMETRY.pitch();
+            assertThat(aim - last).isGreaterThanOrEqualTo(0);
+            gaps += gap ? 1 : 0;
             last = aim;
         }
+        // A direction, and a new paragraph after the next line.
+        assertThat(gaps).isEqualTo(2);
         assertThat(layout.readRows().get(0).middle()).isEqualTo(layout.aimAtSpoken(0));
     }
 
@@ -145,10 +150,19 @@ final class LayoutTest {
     void keepsTheRowBeingReadAtTheEyeLine() {
         Layout layout = set(SampleState.lessonScript());
         for (int i = 0; i < layout.spoken(); i++) {
-            double aim = layout.aimAtSpoken(i);
+            double aim = layout.aimAtSpoken(i + 0.5);
             Row row = layout.readRows().get(layout.readRowOf(layout.positionAt(i)));
-            assertThat(Math.abs(aim - row.middle())).isLessThan(1.5 * GEOMETRY.pitch());
+            assertThat(Math.abs(aim - row.middle())).isLessThan(0.5 * GEOMETRY.pitch());
         }
+    }
+
+    @Test
+    void aGapIsNotCrossedBeforeAllAboveItIsRead() {
+        Layout layout = set(Scripts.of("One two three.", "> Smile.", "Four five six."));
+        double above = layout.readRows().get(0).middle();
+        double below = layout.readRows().get(1).middle();
+        assertThat(layout.aimAtSpoken(3.6, 2)).isBetween(above, above + 0.5 * GEOMETRY.pitch());
+        assertThat(layout.aimAtSpoken(3.6, 3)).isBetween(below - 0.5 * GEOMETRY.pitch(), below);
     }
 
     @Test

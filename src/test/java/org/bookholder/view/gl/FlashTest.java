@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.follow.FollowState;
 import org.bookholder.follow.Outcome;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Mover;
 import org.bookholder.testing.Needs;
 import org.bookholder.view.Action;
@@ -27,7 +28,7 @@ final class FlashTest {
     private Easel easel;
 
     @BeforeEach
-    void setUp() throws Exception {
+    void setUp() throws ProblemException {
         Needs.display();
         easel = Easel.of(WIDTH, HEIGHT);
     }

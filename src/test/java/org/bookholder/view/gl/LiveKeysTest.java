@@ -12,6 +12,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.testing.Needs;
@@ -38,7 +39,7 @@ final class LiveKeysTest {
     private record Step(String press, BooleanSupplier effect) {}
 
     @Test
-    void everyKeyDoesWhatTheHelpSheetSays() throws Exception {
+    void everyKeyDoesWhatTheHelpSheetSays() throws ProblemException {
         Needs.display();
         Needs.program("xdotool", "Debian package xdotool");
         SampleState sample = session.sample();

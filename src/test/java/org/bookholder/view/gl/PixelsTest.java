@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.function.IntPredicate;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionState;
 import org.bookholder.testing.Needs;
 import org.bookholder.testing.Scripts;
@@ -27,7 +28,7 @@ final class PixelsTest {
     private Easel easel;
 
     @BeforeEach
-    void setUp() throws Exception {
+    void setUp() throws ProblemException {
         Needs.display();
         easel = Easel.of(WIDTH, HEIGHT);
     }

@@ -1,0 +1,105 @@
+package org.bookholder.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+/** Where the voice is between recognised words, in virtual time; two words a second are usual. */
+final class LeadTest {
+    private static final double USUAL = 2;
+    private static final double FRAME = 1.0 / 60;
+
+    @Test
+    void goesOnEvenlyBetweenTheWordsOfAnEvenReading() {
+        Lead lead = read(Lead.restingAt(0), 0.5, 40);
+        double slowest = lead.speed();
+        double fastest = lead.speed();
+        for (int word = 41; word < 45; word++) {
+            for (double t = 0; t < 0.5; t += FRAME) {
+                lead = lead.after(word, USUAL, true, FRAME);
+                slowest = Math.min(slowest, lead.speed());
+                fastest = Math.max(fastest, lead.speed());
+            }
+        }
+        assertThat(slowest).isGreaterThan(0.7 * USUAL);
+        assertThat(fastest).isLessThan(1.4 * USUAL);
+    }
+
+    @Test
+    void learnsTheRateOfTheReader() {
+        Lead lead = read(Lead.restingAt(0), 0.25, 60);
+        assertThat(lead.words() - lead.heard()).isBetween(0.0, Lead.MOST_AHEAD);
+        assertThat(lead.after(lead.heard() + 1, USUAL, true, 0.1).speed()).isCloseTo(4, within(1.6));
+    }
+
+    @Test
+    void isNeverFurtherAheadThanTheNextWordAndAHalfAndComesToRestInAPause() {
+        Lead lead = read(Lead.restingAt(0), 0.5, 20);
+        double last = lead.words();
+        for (double t = 0; t < 6; t += FRAME) {
+            lead = lead.after(20, USUAL, true, FRAME);
+            assertThat(lead.words()).isBetween(last, 20 + Lead.MOST_AHEAD);
+            last = lead.words();
+        }
+        assertThat(lead.speed()).isLessThan(0.01);
+    }
+
+    @Test
+    void isSlowedSoftlyWhenTheTakeIsHeld() {
+        Lead lead = read(Lead.restingAt(0), 0.5, 20);
+        Lead next = lead.after(20, USUAL, false, FRAME);
+        assertThat(next.speed()).isGreaterThan(0.7 * lead.speed());
+        for (double t = 0; t < 1; t += FRAME) {
+            next = next.after(20, USUAL, false, FRAME);
+        }
+        assertThat(next.speed()).isLessThan(0.01);
+    }
+
+    @Test
+    void doesNotFollowARevisionOfAFewWordsButBelievesItWhenItLasts() {
+        Lead lead = read(Lead.restingAt(0), 0.5, 20);
+        double place = lead.words();
+        Lead slipped = lead;
+        for (double t = 0; t < 1; t += FRAME) {
+            slipped = slipped.after(17, USUAL, true, FRAME);
+            assertThat(slipped.words()).isEqualTo(place);
+            assertThat(slipped.slips()).isTrue();
+        }
+        for (double t = 0; t < 0.3; t += FRAME) {
+            slipped = slipped.after(17, USUAL, true, FRAME);
+        }
+        assertThat(slipped.heard()).isEqualTo(17);
+        assertThat(slipped.words()).isBetween(17.0, 18.7);
+        assertThat(slipped.turned()).isTrue();
+    }
+
+    @Test
+    void aRevisionThatIsTakenBackLeavesNoTrace() {
+        Lead lead = read(Lead.restingAt(0), 0.5, 20);
+        Lead slipped = lead.after(18, USUAL, true, 0.2);
+        Lead back = slipped.after(20, USUAL, true, FRAME);
+        assertThat(back.words()).isGreaterThanOrEqualTo(lead.words());
+        assertThat(back.turned()).isFalse();
+    }
+
+    @Test
+    void goesAlongWithAJumpAtOnceAndIsNotMisledAboutTheRate() {
+        Lead lead = read(Lead.restingAt(0), 0.5, 20);
+        Lead jumped = lead.after(300, USUAL, true, FRAME);
+        assertThat(jumped.words()).isBetween(300.0, 300.1);
+        assertThat(jumped.jumped()).isTrue();
+        assertThat(read(jumped, 0.5, 3).speed()).isLessThan(1.6 * USUAL);
+    }
+
+    private static Lead read(Lead from, double seconds, int words) {
+        Lead lead = from;
+        int start = from.heard();
+        for (int word = start + 1; word <= start + words; word++) {
+            for (double t = 0; t < seconds - 1e-9; t += FRAME) {
+                lead = lead.after(word, USUAL, true, FRAME);
+            }
+        }
+        return lead;
+    }
+}

@@ -1,0 +1,127 @@
+package org.bookholder.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.session.Command;
+import org.bookholder.session.Mover;
+import org.junit.jupiter.api.Test;
+
+/** The reading window without a window. */
+final class SceneTest {
+    private static final Scene.Screen SCREEN = new Scene.Screen(1920, 1080, 1080, 0);
+
+    private final StandIn session = new StandIn(SampleState.lesson());
+    private final Scene scene = new Scene(
+            session.state().script(),
+            WindowSettings.defaults(),
+            new Plain(),
+            SCREEN,
+            session.state().position());
+
+    @Test
+    void holdingAndGoingOn() {
+        assertThat(act(Action.HOLD)).containsExactly(new Command.Hold());
+        assertThat(act(Action.HOLD)).containsExactly(new Command.Resume());
+    }
+
+    @Test
+    void theNextTakeBeginsAtTheLinesStart() {
+        assertThat(act(Action.NEXT_TAKE)).containsExactly(new Command.NextTake(new ReadingPosition(5, 1)));
+    }
+
+    @Test
+    void endingAsksAgainOnlyWhileATakeIsRolling() {
+        assertThat(act(Action.QUIT)).isEmpty();
+        assertThat(scene.closing()).isFalse();
+        assertThat(act(Action.QUIT)).containsExactly(new Command.Quit());
+        assertThat(scene.closing()).isTrue();
+    }
+
+    @Test
+    void whatWasAskedIsForgottenAfterAWhile() {
+        act(Action.QUIT);
+        pass(6);
+        assertThat(act(Action.QUIT)).isEmpty();
+        assertThat(scene.closing()).isFalse();
+    }
+
+    @Test
+    void aNewSizeKeepsThePlaceAtTheEyeLine() {
+        scene.settle(session.state());
+        scene.resize(new Scene.Screen(1280, 720, 720, 0));
+        ViewModel view = scene.settle(session.state());
+        assertThat(view.geometry().height()).isEqualTo(720);
+        assertThat(offEyeLine(view)).isLessThan(0.6 * view.geometry().pitch());
+    }
+
+    @Test
+    void largerTypeKeepsThePlaceToo() {
+        scene.settle(session.state());
+        for (int i = 0; i < 4; i++) {
+            act(Action.LARGER);
+        }
+        ViewModel view = scene.settle(session.state());
+        assertThat(view.geometry().em())
+                .isGreaterThan(Geometry.of(WindowSettings.defaults(), 0, 1080, 1920, 1080)
+                        .em());
+        assertThat(offEyeLine(view)).isLessThan(0.6 * view.geometry().pitch());
+    }
+
+    @Test
+    void arrowsMoveAPageWhileOneIsShown() {
+        act(Action.KEYS);
+        pass(1);
+        assertThat(act(Action.ROW_DOWN)).isEmpty();
+        assertThat(act(Action.FORWARD_LINE)).isEmpty();
+    }
+
+    @Test
+    void inTheSteadyWayTheTextMovesByItself() {
+        act(Action.WAY);
+        assertThat(scene.settings().way()).isEqualTo(Mover.STEADY);
+        List<Command> commands = pass(20);
+        assertThat(commands).isNotEmpty().allMatch(c -> c instanceof Command.GoTo);
+    }
+
+    @Test
+    void wordsSinkBackOneAfterTheOtherAndNotAtOnce() {
+        scene.settle(session.state());
+        session.becomes(session.sample().at(5, 6));
+        ViewModel soon = scene.advance(session.state(), 0.05);
+        int shown = soon.rows().stream()
+                .flatMap(r -> r.stretches().stream())
+                .mapToInt(ViewModel.Stretch::rgb)
+                .filter(rgb -> rgb != Palette.COMING && rgb != Palette.SPOKEN && rgb != Palette.DIRECTION)
+                .toArray()
+                .length;
+        assertThat(shown).isPositive();
+    }
+
+    private List<Command> act(Action action) {
+        scene.act(action, session.state());
+        return pass(0.05);
+    }
+
+    private List<Command> pass(double seconds) {
+        List<Command> commands = new ArrayList<>();
+        for (double t = 0; t < seconds; t += 0.05) {
+            scene.advance(session.state(), 0.05);
+            List<Command> now = new ArrayList<>();
+            scene.drainTo(now::add);
+            now.forEach(session::tell);
+            commands.addAll(now);
+        }
+        return commands;
+    }
+
+    private static double offEyeLine(ViewModel view) {
+        return view.rows().stream()
+                .filter(r -> r.row().pieces().stream().anyMatch(p -> p.line() == 5 && p.word() == 4))
+                .mapToDouble(r -> Math.abs(r.middle() - view.geometry().eyeLine()))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+}
