@@ -40,6 +40,8 @@ public enum Action {
     CUES,
     /** Show or put away the pickup list. */
     PICKUPS,
+    /** Begin the pickup round, or end it. */
+    ROUND,
     /** Show or put away the keys. */
     KEYS,
     /** End the session; asks again while a take is rolling. */

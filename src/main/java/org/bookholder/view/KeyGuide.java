@@ -19,6 +19,7 @@ public record KeyGuide(String keys, String does, List<Action> actions) {
             entry("N", "next take, from this line", Action.NEXT_TAKE),
             entry("C", "cut", Action.CUT),
             entry("L", "list of pickups", Action.PICKUPS),
+            entry("R", "pickup round: begin, end", Action.ROUND),
             entry("M", "moved by voice, steadily, by hand", Action.WAY),
             entry("+  -", "text larger, smaller", Action.LARGER, Action.SMALLER),
             entry("W  Shift W", "column wider, narrower", Action.WIDER, Action.NARROWER),

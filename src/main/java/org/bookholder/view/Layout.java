@@ -214,7 +214,7 @@ public final class Layout {
 
     /** Whether a row does not follow closely on another, nor is the same. */
     private boolean parted(Row row, Row after) {
-        return row == after || after.middle() - row.middle() > CLOSE_ROWS * pitch;
+        return row.index() == after.index() || after.middle() - row.middle() > CLOSE_ROWS * pitch;
     }
 
     private static double mix(double from, double to, double share) {

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param message a short message for the presenter, empty if there is none
  * @param messageLight its light, 0 to 1
  * @param page the list in place of the script, if one is shown
+ * @param round the pickup round, if it is on
  */
 public record Moment(
         Motion motion,
@@ -22,9 +23,10 @@ public record Moment(
         Readouts readouts,
         String message,
         double messageLight,
-        Optional<ViewModel.PageView> page) {
+        Optional<ViewModel.PageView> page,
+        Optional<Round.Shown> round) {
     /** A still picture of a state: everything has come to rest. */
     static Moment still(Motion motion, double sunk, PaceCue pace, BreakNotice rest) {
-        return new Moment(motion, sunk, pace, rest, Readouts.NONE, "", 0, Optional.empty());
+        return new Moment(motion, sunk, pace, rest, Readouts.NONE, "", 0, Optional.empty(), Optional.empty());
     }
 }

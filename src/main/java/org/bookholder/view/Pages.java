@@ -33,6 +33,13 @@ final class Pages {
         scroll = 0;
     }
 
+    /** Shows a page. */
+    void show(Kind kind) {
+        if (wanted != kind) {
+            toggle(kind);
+        }
+    }
+
     /** Puts a page away; whether it was shown. */
     boolean putAway(Kind kind) {
         boolean shows = wanted == kind;
@@ -51,8 +58,14 @@ final class Pages {
         scroll = Math.max(0, Math.min(longest, scroll + pixels));
     }
 
-    void advance(SessionState state, double seconds, Geometry geometry) {
-        watchTheEnd(state, seconds);
+    /** Lets time pass; the list does not come by itself while {@code busy}. */
+    void advance(SessionState state, double seconds, Geometry geometry, boolean busy) {
+        if (busy) {
+            over = false;
+            overFor = 0;
+        } else {
+            watchTheEnd(state, seconds);
+        }
         double step = seconds / FADE_SECONDS;
         if (shown == wanted) {
             light = wanted == Kind.NONE ? 0 : Math.min(1, light + step);

@@ -11,6 +11,15 @@ public final class Palette {
     /** Words that were spoken: sunk back, still legible. */
     public static final int SPOKEN = 0x857A6C;
 
+    /** Words before a line to pick up, to lead in with. */
+    public static final int LEAD_IN = 0xBDB09C;
+
+    /** Words that are not to be read in the pickup round. */
+    public static final int RESTING = 0x3A342D;
+
+    /** A line that was read clean in the pickup round. */
+    public static final int TICK = 0x9CC7A0;
+
     /** Directions, which are not spoken. */
     public static final int DIRECTION = 0x7FB6C4;
 

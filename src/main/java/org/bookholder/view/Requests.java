@@ -14,21 +14,35 @@ final class Requests {
     private static final double LARGER = 1.08;
     private static final double SECONDS = 2.5;
     private static final double QUESTION_SECONDS = 4;
+    private static final String ROUND_KEYS = "Page Down: leave it and go on  ·  Page Up: once more";
 
     private final Consumer<WindowSettings> apply;
     private final Messages messages;
     private final Pages pages;
+    private final Round round;
     private final List<Command> commands = new ArrayList<>();
     private boolean closing;
 
-    Requests(Consumer<WindowSettings> apply, Messages messages, Pages pages) {
+    Requests(Consumer<WindowSettings> apply, Messages messages, Pages pages, Round round) {
         this.apply = apply;
         this.messages = messages;
         this.pages = pages;
+        this.round = round;
     }
 
     boolean closing() {
         return closing;
+    }
+
+    /** Takes reading to a place, in a new take if none is rolling. */
+    void readFrom(ReadingPosition position, SessionState state, Steering steering) {
+        if (state.held()) {
+            commands.add(new Command.Resume());
+        }
+        steering.goTo(position);
+        if (!state.rolling()) {
+            commands.add(new Command.NextTake(position));
+        }
     }
 
     void drainTo(Consumer<Command> receiver) {
@@ -38,6 +52,7 @@ final class Requests {
 
     void act(Action action, SessionState state, WindowSettings settings, Steering steering) {
         switch (action) {
+            case ROUND -> round(state);
             case HOLD -> commands.add(state.held() ? new Command.Resume() : new Command.Hold());
             case BACK_LINE, FORWARD_LINE, BACK_PARAGRAPH, ROW_UP, ROW_DOWN -> move(action, state, steering);
             case MARK_PICKUP -> markPickup(steering.current(state), state);
@@ -60,7 +75,27 @@ final class Requests {
         }
     }
 
+    private void round(SessionState state) {
+        if (round.isOn()) {
+            round.end();
+            messages.say("pickup round ended", SECONDS);
+        } else if (round.begin(state)) {
+            pages.putAway(Pages.Kind.PICKUPS);
+            messages.say(ROUND_KEYS, QUESTION_SECONDS);
+        } else {
+            messages.say("nothing to pick up", SECONDS);
+        }
+    }
+
     private void move(Action action, SessionState state, Steering steering) {
+        if (round.isOn() && action == Action.FORWARD_LINE) {
+            round.skip(state);
+            return;
+        }
+        if (round.isOn() && action == Action.BACK_LINE) {
+            round.again(state);
+            return;
+        }
         ReadingPosition from = steering.current(state);
         switch (action) {
             case BACK_LINE -> steering.goTo(Places.lineBack(state.script(), from));
@@ -82,6 +117,10 @@ final class Requests {
 
     private void quit(SessionState state) {
         if (pages.putAway(Pages.Kind.KEYS)) {
+            return;
+        }
+        if (round.isOn()) {
+            round(state);
             return;
         }
         boolean asked = messages.text().equals(question());

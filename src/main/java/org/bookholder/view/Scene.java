@@ -20,6 +20,7 @@ public final class Scene {
     private final Requests requests;
     private final Pages pages = new Pages();
     private final Messages messages = new Messages();
+    private final Round round = new Round();
     private WindowSettings settings;
     private Screen screen;
     private Geometry geometry;
@@ -52,7 +53,7 @@ public final class Scene {
         steering = new Steering(layout, settings.way(), from);
         motion = Motion.restingAt(steering.aim().height());
         sunk = layout.wordsBefore(from);
-        requests = new Requests(this::apply, messages, pages);
+        requests = new Requests(this::apply, messages, pages, round);
     }
 
     /** Where things stand. */
@@ -110,6 +111,10 @@ public final class Scene {
 
     /** Lets {@code seconds} pass and gives the picture of {@code state}. */
     public ViewModel advance(SessionState state, double seconds) {
+        if (round.advance(state, seconds)) {
+            pages.show(Pages.Kind.PICKUPS);
+        }
+        round.takeWanted().ifPresent(place -> requests.readFrom(place, state, steering));
         steering.advance(state, seconds);
         motion = motion.after(steering.aim(), seconds, geometry.pitch());
         sink(layout.wordsBefore(steering.accepted()), seconds);
@@ -119,8 +124,8 @@ public final class Scene {
         rest = rest.next(state.fatigue(), state.position().line(), reading);
         readouts = readouts.next(state);
         messages.advance(seconds);
-        pages.advance(state, seconds, geometry);
-        return ViewModels.of(state, layout, geometry, moment(), settings);
+        pages.advance(state, seconds, geometry, round.isOn());
+        return ViewModels.of(state, layout, geometry, moment(state), settings);
     }
 
     /** Lets everything come to rest and gives the picture: for documents and tests. */
@@ -143,9 +148,10 @@ public final class Scene {
         };
     }
 
-    private Moment moment() {
+    private Moment moment(SessionState state) {
         Optional<ViewModel.PageView> page = pages.view();
-        return new Moment(motion, sunk, pace, rest, readouts, messages.text(), messages.light(), page);
+        return new Moment(
+                motion, sunk, pace, rest, readouts, messages.text(), messages.light(), page, round.shown(state));
     }
 
     /** A word that was spoken sinks back in a tenth of a second; after a jump all is as it is. */

@@ -43,13 +43,23 @@ public record ViewModel(
      * @param row what it holds
      * @param middle middle of its capitals
      * @param stretches colours from left to right, together all of its pieces
-     * @param dogEar whether a line that begins in it is a pickup
+     * @param mark what stands beside it
      */
-    public record RowView(Row row, double middle, List<Stretch> stretches, boolean dogEar) {
+    public record RowView(Row row, double middle, List<Stretch> stretches, Mark mark) {
         /** Copies the list. */
         public RowView {
             stretches = List.copyOf(stretches);
         }
+    }
+
+    /** What stands beside a row. */
+    public enum Mark {
+        /** Nothing. */
+        NONE,
+        /** A folded corner: a line that begins in the row is a pickup. */
+        DOG_EAR,
+        /** A tick: the line was read clean in the pickup round. */
+        TICK
     }
 
     /**

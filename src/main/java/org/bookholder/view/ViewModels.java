@@ -1,10 +1,8 @@
 package org.bookholder.view;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.follow.FollowState;
 import org.bookholder.follow.ReadingPosition;
@@ -14,9 +12,7 @@ import org.bookholder.view.ViewModel.Caption;
 import org.bookholder.view.ViewModel.Footlights;
 import org.bookholder.view.ViewModel.LessonThread;
 import org.bookholder.view.ViewModel.Reed;
-import org.bookholder.view.ViewModel.RowView;
 import org.bookholder.view.ViewModel.Spot;
-import org.bookholder.view.ViewModel.Stretch;
 
 /** Makes pictures of the reading window from the state of a session. Pure. */
 public final class ViewModels {
@@ -30,7 +26,7 @@ public final class ViewModels {
         double pageLight = moment.page().map(ViewModel.PageView::light).orElse(0.0);
         return new ViewModel(
                 geometry,
-                rows(layout, geometry, moment, cues ? pickups : List.of()),
+                RowViews.of(layout, geometry, moment, cues ? pickups : List.of()),
                 (1 - moment.motion().veil()) * (1 - pageLight),
                 footlights(state),
                 cues ? Optional.of(reed(moment.pace())) : Optional.empty(),
@@ -40,47 +36,6 @@ public final class ViewModels {
                 moment.page(),
                 settings.mirrored(),
                 settings.upsideDown());
-    }
-
-    private static List<RowView> rows(Layout layout, Geometry geometry, Moment moment, List<LineNotes> pickups) {
-        Set<Integer> marked = new HashSet<>();
-        pickups.forEach(notes -> marked.add(notes.line()));
-        double top = moment.motion().at() - geometry.eyeLine();
-        double bottom = top + geometry.height() + geometry.pitch();
-        List<RowView> views = new ArrayList<>();
-        for (int i = layout.rowBelow(top); i < layout.rows().size(); i++) {
-            Row row = layout.rows().get(i);
-            if (row.middle() > bottom) {
-                break;
-            }
-            boolean dogEar = row.pieces().stream().anyMatch(p -> p.word() == 1 && marked.contains(p.line()));
-            views.add(new RowView(row, row.middle() - top, stretches(layout, row, moment.sunk()), dogEar));
-        }
-        return views;
-    }
-
-    private static List<Stretch> stretches(Layout layout, Row row, double sunk) {
-        if (!row.isRead()) {
-            int rgb = layout.wordAfter(row) < sunk ? Palette.DIRECTION_PAST : Palette.DIRECTION;
-            return List.of(new Stretch(0, row.pieces().size(), rgb));
-        }
-        List<Stretch> stretches = new ArrayList<>();
-        int from = 0;
-        int rgb = colour(row.pieces().get(0), sunk);
-        for (int i = 1; i < row.pieces().size(); i++) {
-            int next = colour(row.pieces().get(i), sunk);
-            if (next != rgb) {
-                stretches.add(new Stretch(from, i, rgb));
-                from = i;
-                rgb = next;
-            }
-        }
-        stretches.add(new Stretch(from, row.pieces().size(), rgb));
-        return stretches;
-    }
-
-    private static int colour(Piece piece, double sunk) {
-        return Palette.mix(Palette.COMING, Palette.SPOKEN, sunk - piece.ordinal());
     }
 
     private static Footlights footlights(SessionState state) {
@@ -119,7 +74,7 @@ public final class ViewModels {
             add(captions, moment.rest().text(), Spot.FOOT_RIGHT, pressing ? Palette.ASKING : Palette.DIRECTION);
         }
         if (moment.page().isEmpty()) {
-            add(captions, standing(state), Spot.BESIDE, Palette.FOOTLIGHT);
+            add(captions, standing(state, moment), Spot.BESIDE, standingColour(moment));
         }
         message(state, moment).ifPresent(captions::add);
         return captions;
@@ -140,14 +95,21 @@ public final class ViewModels {
         return Optional.empty();
     }
 
-    private static String standing(SessionState state) {
+    private static int standingColour(Moment moment) {
+        return moment.round().filter(Round.Shown::clean).isPresent() ? Palette.TICK : Palette.FOOTLIGHT;
+    }
+
+    private static String standing(SessionState state, Moment moment) {
         if (!state.rolling()) {
             return state.takes().isEmpty() ? "ready" : "cut";
         }
         if (state.held()) {
             return "held";
         }
-        return state.follow() == FollowState.LOST ? "listening for the place" : "";
+        if (state.follow() == FollowState.LOST) {
+            return "listening for the place";
+        }
+        return moment.round().map(Round.Shown::caption).orElse("");
     }
 
     private static void add(List<Caption> captions, String text, Spot spot, int rgb) {

@@ -71,8 +71,8 @@ final class PagesTest {
         }
         Geometry small = Geometry.of(WindowSettings.defaults(), 0, 360, 640, 360);
         pages.toggle(Pages.Kind.PICKUPS);
-        pages.advance(many.state(), 1, small);
-        pages.advance(many.state(), 1, small);
+        pages.advance(many.state(), 1, small, false);
+        pages.advance(many.state(), 1, small, false);
         pages.scroll(1e6, small);
         double end = pages.view().orElseThrow().scroll();
         assertThat(end).isPositive().isLessThan(12 * small.pitch());
@@ -91,7 +91,7 @@ final class PagesTest {
 
     private void pass(SampleState state, double seconds) {
         for (double t = 0; t < seconds; t += 0.05) {
-            pages.advance(state.state(), 0.05, GEOMETRY);
+            pages.advance(state.state(), 0.05, GEOMETRY, false);
         }
     }
 

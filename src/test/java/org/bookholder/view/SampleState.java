@@ -108,6 +108,16 @@ public record SampleState(
         return new SampleState(script, position, mover, follow, rolling, held, live, urgency, changed, trouble);
     }
 
+    /** The same with one more attempt at a line, which decides its outcome. */
+    public SampleState secondAttempt(int line, Outcome outcome, Deviation... deviations) {
+        LineNotes fresh = notes(line, outcome, true, deviations);
+        List<Attempt> attempts = new ArrayList<>(lines.get(line - 1).attempts());
+        attempts.addAll(fresh.attempts());
+        List<LineNotes> changed = new ArrayList<>(lines);
+        changed.set(line - 1, new LineNotes(line, outcome, true, attempts, fresh.best(), List.of()));
+        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, changed, trouble);
+    }
+
     public SessionState state() {
         Take take = new Take(2, StreamTime.ofSeconds(60), StreamTime.ofSeconds(254), Instant.EPOCH, "microphone");
         Duration left = urgency == Urgency.OVERDUE ? Duration.ofMinutes(-6) : Duration.ofMinutes(12);

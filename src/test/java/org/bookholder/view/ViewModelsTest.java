@@ -8,6 +8,7 @@ import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.follow.FollowState;
 import org.bookholder.follow.Outcome;
 import org.bookholder.view.ViewModel.Footlights;
+import org.bookholder.view.ViewModel.Mark;
 import org.bookholder.view.ViewModel.RowView;
 import org.bookholder.view.ViewModel.Spot;
 import org.bookholder.view.ViewModel.Stretch;
@@ -61,8 +62,8 @@ final class ViewModelsTest {
     @Test
     void aPickupHasItsCornerFoldedBesideItsFirstRowAndOnTheThread() {
         ViewModel view = shown(lesson.outcome(5, Outcome.SKIPPED));
-        assertThat(rowOfLine(view, 5).dogEar()).isTrue();
-        assertThat(rowOfLine(view, 4).dogEar()).isFalse();
+        assertThat(rowOfLine(view, 5).mark()).isEqualTo(Mark.DOG_EAR);
+        assertThat(rowOfLine(view, 4).mark()).isEqualTo(Mark.NONE);
         double wordsBefore = 11 + 13 + 12 + 11;
         double all = wordsBefore + 10 + 14 + 5 + 13 + 9 + 11;
         assertThat(view.thread().orElseThrow().pickups())
@@ -80,7 +81,7 @@ final class ViewModelsTest {
         assertThat(view.thread()).isEmpty();
         assertThat(view.captions()).isEmpty();
         assertThat(view.rest()).isEqualTo(Urgency.NONE);
-        assertThat(view.rows()).noneMatch(RowView::dogEar);
+        assertThat(view.rows()).allMatch(row -> row.mark() == Mark.NONE);
     }
 
     @Test

@@ -69,6 +69,7 @@ final class Keys {
                     case "n" -> Action.NEXT_TAKE;
                     case "c" -> Action.CUT;
                     case "l" -> Action.PICKUPS;
+                    case "r" -> Action.ROUND;
                     case "m" -> Action.WAY;
                     case "+", "=" -> Action.LARGER;
                     case "-" -> Action.SMALLER;

@@ -54,6 +54,15 @@ final class MarginPainter {
                 y + 1.3 * size);
     }
 
+    /** A tick, its angle at {@code x} and {@code middle}. */
+    void tick(double x, double middle, double size, double light) {
+        double[] points = {
+            x - 0.1 * size, middle, x + 0.3 * size, middle + 0.45 * size, x + 1.1 * size, middle - 0.6 * size
+        };
+        double thick = Math.max(2, 0.2 * size);
+        shapes.ribbon(Palette.TICK, light, points, new double[] {thick, thick, thick});
+    }
+
     private void footlights(Footlights kind, Geometry geometry, double light) {
         double em = geometry.em();
         double length = 0.62 * em;

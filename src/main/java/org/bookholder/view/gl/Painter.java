@@ -60,10 +60,14 @@ final class Painter {
             canvas.text(text, left, baseline, from, to, stretch.rgb(), light);
             rules(row.pieces(), stretch, bounds, left, baseline + 0.17 * row.size(), row.size(), light);
         }
-        if (view.dogEar()) {
-            double size = 0.34 * geometry.em();
-            double x = geometry.columnRight() + 0.3 * geometry.em();
-            margins.dogEar(x, view.middle() - MIDDLE * row.size(), size, light);
+        double size = 0.34 * geometry.em();
+        double x = geometry.columnRight() + 0.3 * geometry.em();
+        switch (view.mark()) {
+            case NONE -> {
+                return;
+            }
+            case DOG_EAR -> margins.dogEar(x, view.middle() - MIDDLE * row.size(), size, light);
+            case TICK -> margins.tick(x, view.middle(), size, light);
         }
     }
 

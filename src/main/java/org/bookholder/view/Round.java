@@ -1,0 +1,163 @@
+package org.bookholder.view;
+
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.follow.Outcome;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.Pickups;
+import org.bookholder.session.SessionState;
+
+/**
+ * The pickup round: one line to pick up after another is brought to the eye-line, with the line before it to lead in, until
+ * each was read clean. Knows no clock. Confined to one thread.
+ */
+final class Round {
+    /** How long a tick is seen before the next line comes. */
+    static final double TICK_SECONDS = 1.4;
+
+    /** How long is said why a line is wanted once more before it comes again. */
+    static final double AGAIN_SECONDS = 2.2;
+
+    private Stage stage = Stage.OFF;
+    private int line;
+    private int attempts;
+    private int ticked;
+    private String why = "";
+    private double since;
+    private Optional<ReadingPosition> wanted = Optional.empty();
+
+    private enum Stage {
+        OFF,
+        READING,
+        TICKED,
+        AGAIN
+    }
+
+    /**
+     * What is seen of it.
+     *
+     * @param line the line to pick up
+     * @param clean whether it was just read clean
+     * @param caption where the round stands, in a few words
+     */
+    record Shown(int line, boolean clean, String caption) {
+        /** The line to lead in with; 0 if there is none. */
+        int leadIn() {
+            return line - 1;
+        }
+    }
+
+    boolean isOn() {
+        return stage != Stage.OFF;
+    }
+
+    /** Begins with the first line to pick up; says whether there is one. */
+    boolean begin(SessionState state) {
+        ticked = 0;
+        return goTo(nextAfter(0, state), state);
+    }
+
+    void end() {
+        stage = Stage.OFF;
+        wanted = Optional.empty();
+    }
+
+    /** Leaves the line as it is and goes to the next; ends when there is no other. */
+    void skip(SessionState state) {
+        Optional<Integer> next = nextAfter(line, state);
+        if (next.isEmpty() || next.get() == line || !goTo(next, state)) {
+            end();
+        }
+    }
+
+    /** Brings the line once more. */
+    void again(SessionState state) {
+        goTo(Optional.of(line), state);
+    }
+
+    /** Lets time pass; says whether the round has just come to its end with nothing left. */
+    boolean advance(SessionState state, double seconds) {
+        if (!isOn()) {
+            return false;
+        }
+        since += seconds;
+        LineNotes notes = state.lines().get(line - 1);
+        switch (stage) {
+            case READING -> look(state, notes);
+            case TICKED -> {
+                if (since >= TICK_SECONDS && !goTo(nextAfter(line, state), state)) {
+                    end();
+                    return true;
+                }
+            }
+            case AGAIN -> {
+                if (!notes.pickup()) {
+                    tick();
+                } else if (since >= AGAIN_SECONDS) {
+                    again(state);
+                }
+            }
+            case OFF -> throw new IllegalStateException("the round is off");
+        }
+        return false;
+    }
+
+    /** Where reading is to go on, once. */
+    Optional<ReadingPosition> takeWanted() {
+        Optional<ReadingPosition> taken = wanted;
+        wanted = Optional.empty();
+        return taken;
+    }
+
+    Optional<Shown> shown(SessionState state) {
+        return isOn() ? Optional.of(new Shown(line, stage == Stage.TICKED, caption(state))) : Optional.empty();
+    }
+
+    private String caption(SessionState state) {
+        int left = state.pickups().size();
+        return switch (stage) {
+            case OFF -> "";
+            case READING -> "pickup " + (ticked + 1) + " of " + (ticked + Math.max(1, left));
+            case TICKED -> left == 0 ? "clean, and the last" : "clean";
+            case AGAIN -> "once more: " + why;
+        };
+    }
+
+    private void look(SessionState state, LineNotes notes) {
+        if (!notes.pickup()) {
+            tick();
+        } else if (notes.attempts().size() > attempts && notes.outcome() == Outcome.MISREAD) {
+            stage = Stage.AGAIN;
+            why = Pickups.of(state, notes).said();
+            since = 0;
+        }
+    }
+
+    private void tick() {
+        stage = Stage.TICKED;
+        ticked++;
+        since = 0;
+    }
+
+    private boolean goTo(Optional<Integer> next, SessionState state) {
+        if (next.isEmpty()) {
+            return false;
+        }
+        line = next.get();
+        attempts = state.lines().get(line - 1).attempts().size();
+        stage = Stage.READING;
+        since = 0;
+        wanted = Optional.of(new ReadingPosition(Math.max(1, line - 1), 1));
+        return true;
+    }
+
+    /** The next line to pick up after one, from the top again past the last; empty if none is left. */
+    private static Optional<Integer> nextAfter(int line, SessionState state) {
+        List<Integer> left = state.pickups().stream().map(LineNotes::line).toList();
+        return left.stream()
+                .filter(l -> l > line)
+                .findFirst()
+                .or(() -> left.stream().findFirst());
+    }
+}
