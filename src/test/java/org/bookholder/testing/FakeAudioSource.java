@@ -30,7 +30,11 @@ public final class FakeAudioSource implements AudioSource {
 
     /** Samples cut into blocks of 40 ms, the first one beginning at {@code start}. */
     public static List<AudioBlock> blocks(int rate, StreamTime start, short[] samples) {
-        int length = rate / 25;
+        return blocks(rate, start, rate / 25, samples);
+    }
+
+    /** Samples cut into blocks of {@code length} samples, the first one beginning at {@code start}. */
+    public static List<AudioBlock> blocks(int rate, StreamTime start, int length, short[] samples) {
         List<AudioBlock> blocks = new ArrayList<>();
         for (int at = 0; at < samples.length; at += length) {
             short[] part = Arrays.copyOfRange(samples, at, Math.min(samples.length, at + length));

@@ -43,6 +43,11 @@ public final class ReadAloud {
         return new ReadAloud(known(script));
     }
 
+    /** A reader of a script that was prepared for a recogniser that does not know all of it. */
+    public static ReadAloud of(PreparedScript script) {
+        return new ReadAloud(script);
+    }
+
     /** The script as a recogniser hears it that knows every word. */
     public static PreparedScript known(Script script) {
         return new PreparedScript(

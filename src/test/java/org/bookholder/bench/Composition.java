@@ -1,0 +1,58 @@
+package org.bookholder.bench;
+
+import java.util.Random;
+
+/** A script, the sound of a reading of it, and what happens in that reading. */
+final class Composition {
+    private final String name;
+    private final String script;
+    private final short[] sound;
+    private final double speechRms;
+    private final Truth truth;
+    private final long seed;
+
+    /**
+     * Joins the parts.
+     *
+     * @param name for people
+     * @param script in the form of a script file
+     * @param sound at {@link Sound#RATE}; not copied
+     * @param speechRms root mean square of the parts where somebody speaks
+     * @param truth what happens
+     * @param seed of all that was drawn by lot
+     */
+    Composition(String name, String script, short[] sound, double speechRms, Truth truth, long seed) {
+        this.name = name;
+        this.script = script;
+        this.sound = sound;
+        this.speechRms = speechRms;
+        this.truth = truth;
+        this.seed = seed;
+    }
+
+    /** The same reading in a noisy room; see {@link Noise#over}. */
+    Composition inPinkNoise(double decibels) {
+        short[] noisy = Noise.over(sound, speechRms, decibels, new Random(seed));
+        return new Composition(name + " in noise", script, noisy, speechRms, truth, seed);
+    }
+
+    String name() {
+        return name;
+    }
+
+    String script() {
+        return script;
+    }
+
+    short[] sound() {
+        return sound;
+    }
+
+    Truth truth() {
+        return truth;
+    }
+
+    long seed() {
+        return seed;
+    }
+}
