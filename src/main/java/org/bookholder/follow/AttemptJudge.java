@@ -33,16 +33,16 @@ final class AttemptJudge {
         this.open = open;
     }
 
-    /** Judges a reading of a line. */
-    Attempt judge(Span span, int take, int ordinal) {
+    /** Judges a reading of a line that sounds from the {@code bounds}' start to their end. */
+    Attempt judge(Span span, int take, int ordinal, Loudness.Stretch bounds) {
         Heard heard = new Heard(graph, span);
         boolean complete = heard.complete();
         return new Attempt(
                 take,
                 ordinal,
                 span.line() + 1,
-                span.start(),
-                span.end(),
+                bounds.start(),
+                bounds.end(),
                 complete,
                 heard.times(),
                 complete ? deviations(span, heard) : List.of());

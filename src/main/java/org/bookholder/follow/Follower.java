@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.bookholder.script.PreparedScript;
 import org.bookholder.speech.EarKind;
+import org.bookholder.speech.FrameLevels;
 import org.bookholder.speech.Hypothesis;
+import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -24,6 +26,8 @@ public final class Follower {
 
     private final ReadingGraph graph;
     private final Tracker tracker;
+    private Loudness loudness;
+    private Echo echo;
     private LivePath live;
     private TakeSettler settler;
     private FollowState state = FollowState.FOLLOWING;
@@ -33,18 +37,33 @@ public final class Follower {
     public Follower(PreparedScript script) {
         graph = new ReadingGraph(script);
         tracker = new Tracker(graph, Costs.standard());
-        live = new LivePath(graph, tracker, 0);
-        settler = new TakeSettler(graph, tracker, 1, StreamTime.ZERO, 0);
+        loudness = new Loudness(StreamTime.ZERO);
+        echo = new Echo();
+        live = new LivePath(graph, tracker, loudness, echo, 0);
+        settler = new TakeSettler(graph, tracker, 1, loudness, StreamTime.ZERO, 0);
     }
 
     /** Begins a take that is to be read from {@code from}; {@code at} is where its audio begins. */
     public List<FollowEvent> startTake(int take, StreamTime at, ReadingPosition from) {
         int word = word(from);
-        live = new LivePath(graph, tracker, word);
-        settler = new TakeSettler(graph, tracker, take, at, word);
+        loudness = new Loudness(at);
+        echo = new Echo();
+        live = new LivePath(graph, tracker, loudness, echo, word);
+        settler = new TakeSettler(graph, tracker, take, loudness, at, word);
         state = FollowState.FOLLOWING;
         held = false;
         return List.of(new FollowEvent.Moved(at, position(word), 0));
+    }
+
+    /** Takes in how loud the take is; to be told before what the ears believe of the same sound. */
+    public List<FollowEvent> hear(FrameLevels levels) {
+        loudness.add(levels);
+        if (held) {
+            return List.of();
+        }
+        int before = live.shown();
+        live.listen();
+        return shown(levels.end(), before);
     }
 
     /** Takes in what an ear believes. */
@@ -52,10 +71,14 @@ public final class Follower {
         if (hypothesis instanceof Hypothesis.Final words) {
             return settle(words);
         }
-        if (hypothesis instanceof Hypothesis.Partial partial && partial.ear() == EarKind.SCRIPT && !held) {
-            int before = live.shown();
-            live.partial(partial.words());
-            return shown(partial.heardTo(), before);
+        if (hypothesis instanceof Hypothesis.Partial partial) {
+            if (partial.ear() == EarKind.OPEN) {
+                echo.partial(partial.words(), partial.heardTo());
+            } else if (!held) {
+                int before = live.shown();
+                live.partial(partial.words());
+                return shown(partial.heardTo(), before);
+            }
         }
         return List.of();
     }
@@ -63,6 +86,9 @@ public final class Follower {
     private List<FollowEvent> settle(Hypothesis.Final words) {
         int before = live.shown();
         List<FollowEvent> events = new ArrayList<>();
+        if (words.ear() == EarKind.OPEN) {
+            echo.settle(words.words().stream().map(RecognizedWord::text).toList(), words.heardTo());
+        }
         List<Attempt> attempts = settler.hear(words);
         if (words.ear() == EarKind.SCRIPT && !held) {
             live.settle(settler.beam());

@@ -1,7 +1,11 @@
 package org.bookholder.follow;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
+import java.util.OptionalInt;
+import org.bookholder.timing.StreamTime;
 
 /**
  * The reading position while the words are being said, from the script ear's partial hypotheses.
@@ -15,17 +19,39 @@ final class LivePath {
     /** How much better, in nats, a jump must explain what was heard than staying does. */
     private static final double JUMP_MARGIN = 5.0;
 
+    /** The same where the open ear heard the words, and where it did not. */
+    private static final double CONFIRMED_MARGIN = Double.parseDouble(System.getProperty("cm", "5"));
+
+    private static final double DENIED_MARGIN = Double.parseDouble(System.getProperty("dm", "10"));
+
+    private static final double AGREED = Double.parseDouble(System.getProperty("ag", "0.8"));
+
+    /** Silence after a line's last word that shows that it has been said to its end. */
+    private static final StreamTime SAID = StreamTime.ofSeconds(0.12);
+
+    /** Silence before a line's last word after which it is no longer waited for. */
+    private static final StreamTime BROKEN_OFF = StreamTime.ofSeconds(0.35);
+
+    /** How long a line's last word may sound, once it has been recognised, before it counts as said to its end. */
+    private static final StreamTime LONGEST_END = StreamTime.ofSeconds(1);
+
     private final ReadingGraph graph;
     private final Tracker tracker;
+    private final Loudness loudness;
+    private final Echo echo;
     private Beam settled;
     private final List<String> tokens = new ArrayList<>();
     private final List<Beam> beams = new ArrayList<>();
     private int shown;
     private boolean readOn;
+    private int ending = -1;
+    private StreamTime endingSince = StreamTime.ZERO;
 
-    LivePath(ReadingGraph graph, Tracker tracker, int word) {
+    LivePath(ReadingGraph graph, Tracker tracker, Loudness loudness, Echo echo, int word) {
         this.graph = graph;
         this.tracker = tracker;
+        this.loudness = loudness;
+        this.echo = echo;
         this.settled = new Beam(Step.start(word));
         this.shown = word;
     }
@@ -87,15 +113,76 @@ final class LivePath {
     }
 
     private void show() {
-        Step best = lastSure(now().best());
-        int word = graph.wordAt(best.place());
+        Step best = now().best();
+        int word = lineEnd(best).orElseGet(() -> graph.wordAt(lastSure(best).place()));
         if (best.off() || word == shown) {
             return;
         }
-        if (readsOn(word) || margin(best) >= JUMP_MARGIN) {
+        if ((readsOn(word) && !best.jumped()) || margin(best) >= needed(best)) {
             readOn = readsOn(word);
-            shown = word;
+            shown = untilSaid(word);
         }
+    }
+
+    /** Looks again at the end of a line, now that more of the sound is known. */
+    void listen() {
+        show();
+    }
+
+    /**
+     * The end of the line that is being read, if it must be over although its last word was not recognised: something
+     * was heard in that word's place, or nothing but the room has been heard for a while.
+     */
+    private OptionalInt lineEnd(Step best) {
+        int word = graph.wordAt(best.place());
+        boolean begun = best.kind() != Step.Kind.START && !graph.beginsLine(word);
+        if (best.kind() == Step.Kind.SUBSTITUTION && graph.beginsLine(word) && said()) {
+            return OptionalInt.of(word);
+        }
+        if (begun && graph.beginsLine(word + 1) && BROKEN_OFF.compareTo(loudness.quiet()) <= 0) {
+            return OptionalInt.of(word + 1);
+        }
+        return OptionalInt.empty();
+    }
+
+    /** How much better, in nats, a jump must explain what was heard than staying does. */
+    private double needed(Step best) {
+        Deque<String> since = new ArrayDeque<>();
+        for (Step step = best; step != null; step = step.before()) {
+            if (step.kind() == Step.Kind.MATCH) {
+                since.addFirst(graph.tokenText(step.node()));
+            }
+            if (step.jumped()) {
+                break;
+            }
+        }
+        if (since.isEmpty() || !echo.inTime(loudness.heardTo())) {
+            return JUMP_MARGIN;
+        }
+        double agreement = echo.agreement(List.copyOf(since));
+        return agreement >= AGREED ? CONFIRMED_MARGIN : DENIED_MARGIN;
+    }
+
+    /** Where no sound is measured, what has been recognised has been said. */
+    private boolean said() {
+        return loudness.unknown() || SAID.compareTo(loudness.quiet()) <= 0;
+    }
+
+    /**
+     * A recogniser that knows the line writes its last word while that is still being said; until it has been, it is the
+     * word that is being read.
+     */
+    private int untilSaid(int word) {
+        if (word == 0 || !graph.beginsLine(word) || said()) {
+            ending = -1;
+            return word;
+        }
+        if (ending != word) {
+            ending = word;
+            endingSince = loudness.heardTo();
+        }
+        boolean over = LONGEST_END.isBefore(loudness.heardTo().since(endingSince));
+        return over ? word : word - 1;
     }
 
     /** A word heard in place of another is shown as read only once the words after it match. */

@@ -27,6 +27,7 @@ final class ReadingGraph {
     private final int[] lineOfWord;
     private final int[] firstWordOfLine;
     private final Map<String, Integer> tokenIds = new HashMap<>();
+    private final List<String> texts = new ArrayList<>();
     private final IntList nodeToken = new IntList();
     private final IntList nodeWord = new IntList();
     private final IntList nodeAfter = new IntList();
@@ -75,6 +76,7 @@ final class ReadingGraph {
     private int id(String token) {
         return tokenIds.computeIfAbsent(token, t -> {
             entries.add(new IntList());
+            texts.add(t);
             return tokenIds.size();
         });
     }
@@ -151,6 +153,11 @@ final class ReadingGraph {
             return firstNodes[place];
         }
         return insideWord(place) ? new int[] {place - words()} : new int[0];
+    }
+
+    /** What the recogniser writes for a node. */
+    String tokenText(int node) {
+        return texts.get(nodeToken.get(node));
     }
 
     int tokenOf(int node) {

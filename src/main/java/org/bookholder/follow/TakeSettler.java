@@ -14,6 +14,7 @@ final class TakeSettler {
     private final SpanBuilder builder;
     private final OpenWords open = new OpenWords();
     private final AttemptJudge judge;
+    private final Loudness loudness;
     private final List<Span> spans = new ArrayList<>();
     private final List<Held> holds = new ArrayList<>();
     private int judged;
@@ -21,8 +22,9 @@ final class TakeSettler {
 
     private record Held(StreamTime from, StreamTime to) {}
 
-    TakeSettler(ReadingGraph graph, Tracker tracker, int take, StreamTime start, int word) {
+    TakeSettler(ReadingGraph graph, Tracker tracker, int take, Loudness loudness, StreamTime start, int word) {
         this.take = take;
+        this.loudness = loudness;
         path = new SettlingPath(tracker, word, start);
         builder = new SpanBuilder(graph);
         judge = new AttemptJudge(graph, open);
@@ -49,12 +51,21 @@ final class TakeSettler {
         List<Attempt> attempts = new ArrayList<>();
         while (judged < spans.size()
                 && !open.heardTo().isBefore(spans.get(judged).end())) {
-            Span span = spans.get(judged++);
-            if (!span.off()) {
-                attempts.add(judge.judge(span, take, ++ordinal));
+            if (!spans.get(judged).off()) {
+                attempts.add(judge(judged, ++ordinal));
             }
+            judged++;
         }
         return attempts;
+    }
+
+    private Attempt judge(int index, int number) {
+        Span span = spans.get(index);
+        StreamTime after = index == 0 ? StreamTime.ZERO : spans.get(index - 1).end();
+        StreamTime before = index + 1 == spans.size()
+                ? loudness.heardTo()
+                : spans.get(index + 1).start();
+        return judge.judge(span, take, number, loudness.around(span.start(), span.end(), after, before));
     }
 
     void move(int word) {
@@ -83,9 +94,9 @@ final class TakeSettler {
         spans.addAll(builder.add(path.finish()));
         spans.addAll(builder.finish());
         List<Attempt> attempts = new ArrayList<>();
-        for (Span span : spans) {
-            if (!span.off()) {
-                attempts.add(judge.judge(span, take, attempts.size() + 1));
+        for (int i = 0; i < spans.size(); i++) {
+            if (!spans.get(i).off()) {
+                attempts.add(judge(i, attempts.size() + 1));
             }
         }
         return new FollowEvent.TakeSettled(at, take, attempts, new AsideFinder(open).find(spans, take));

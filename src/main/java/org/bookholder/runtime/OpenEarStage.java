@@ -61,6 +61,7 @@ final class OpenEarStage implements Stage {
             ear.close();
         }
         tape.closeReader();
+        run.openEarEnds();
         if (!finished) {
             run.reports().add(session -> session.earDone(run.number(), EarKind.OPEN));
         }
@@ -70,6 +71,7 @@ final class OpenEarStage implements Stage {
         if (ear != null) {
             ear.hear(block).forEach(this::report);
         }
+        run.heardByOpenEar(block.end());
         run.reports().add(session -> session.heardTo(run.number(), EarKind.OPEN, block.end()));
     }
 
@@ -78,6 +80,7 @@ final class OpenEarStage implements Stage {
             ear.finish().forEach(this::report);
         }
         finished = true;
+        run.openEarEnds();
         run.reports().add(session -> session.earDone(run.number(), EarKind.OPEN));
         return -1;
     }

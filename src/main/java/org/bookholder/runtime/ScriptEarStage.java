@@ -7,12 +7,26 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.Ear;
 import org.bookholder.speech.EarKind;
+import org.bookholder.speech.FrameMeter;
 import org.bookholder.speech.Hypothesis;
+import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 
-/** Lets the script ear hear a take, and passes on what it and the capture have to say in the order of time. */
+/**
+ * Lets the script ear hear a take, and passes on how loud it is and what the ear and the capture have to say, in the order
+ * of time.
+ *
+ * <p>Live, it waits for nobody. A file it hears in step with the open ear, as both would hear it live, so that what is
+ * followed does not depend on how fast the file is read.
+ */
 final class ScriptEarStage implements Stage {
+    /** How far the ear may be ahead of the open ear when they keep step. */
+    private static final StreamTime AHEAD = StreamTime.ofSeconds(0.2);
+
     private final TakeRun run;
+    private final boolean inStep;
+    private final FrameMeter meter = new FrameMeter();
+    private StreamTime heardTo = StreamTime.ZERO;
     private final Supplier<Optional<Ear>> maker;
     private @Nullable Ear ear;
     private boolean finished;
@@ -20,10 +34,12 @@ final class ScriptEarStage implements Stage {
     /**
      * Creates the stage.
      *
+     * @param inStep whether to wait for the open ear
      * @param maker makes the ear on the stage's own thread; empty if the recogniser knows no word of the script
      */
-    ScriptEarStage(TakeRun run, Supplier<Optional<Ear>> maker) {
+    ScriptEarStage(TakeRun run, boolean inStep, Supplier<Optional<Ear>> maker) {
         this.run = run;
+        this.inStep = inStep;
         this.maker = maker;
     }
 
@@ -39,7 +55,7 @@ final class ScriptEarStage implements Stage {
 
     @Override
     public int doWork() {
-        if (run.reports().full()) {
+        if (run.reports().full() || (inStep && run.openEarIsBehind(heardTo.since(AHEAD)))) {
             return 0;
         }
         EarInput input = run.ear().poll();
@@ -61,6 +77,8 @@ final class ScriptEarStage implements Stage {
     }
 
     void hear(AudioBlock block) {
+        heardTo = block.end();
+        meter.hear(block).ifPresent(levels -> run.reports().add(session -> session.heard(run.number(), levels)));
         if (ear != null) {
             report(ear.hear(block));
         }

@@ -6,10 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.bookholder.follow.FollowEvent;
 import org.bookholder.follow.ReadingPosition;
+import org.bookholder.runtime.EvidenceOrder.Evidence;
+import org.bookholder.runtime.EvidenceOrder.Kind;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.EarKind;
+import org.bookholder.speech.FrameLevels;
 import org.bookholder.speech.Hypothesis;
 import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
@@ -82,7 +85,15 @@ final class SessionStage implements Stage, Command.Handler {
     void heard(int take, Hypothesis hypothesis) {
         TakeKeeper keeper = takes.get(take);
         if (keeper != null) {
-            enter(keeper.follower().hear(hypothesis), Mover.VOICE);
+            Kind kind = Kind.of(hypothesis.ear());
+            tell(keeper, keeper.order().add(new Evidence(hypothesis.heardTo(), kind, f -> f.hear(hypothesis))));
+        }
+    }
+
+    void heard(int take, FrameLevels levels) {
+        TakeKeeper keeper = takes.get(take);
+        if (keeper != null) {
+            tell(keeper, keeper.order().add(new Evidence(levels.end(), Kind.LEVELS, f -> f.hear(levels))));
         }
     }
 
@@ -92,6 +103,9 @@ final class SessionStage implements Stage, Command.Handler {
             now = StreamTime.max(now, to);
         } else if (keeper != null) {
             keeper.heardByOpenEar(to);
+        }
+        if (keeper != null) {
+            tell(keeper, keeper.order().heardTo(ear, to));
         }
     }
 
@@ -118,6 +132,7 @@ final class SessionStage implements Stage, Command.Handler {
             return;
         }
         keeper.earDone(ear);
+        tell(keeper, keeper.order().done(ear));
         end(keeper);
     }
 
@@ -215,6 +230,10 @@ final class SessionStage implements Stage, Command.Handler {
             takes.remove(keeper.run().number());
             enter(keeper.follower().endTake(keeper.end()), Mover.VOICE);
         }
+    }
+
+    private void tell(TakeKeeper keeper, List<Evidence> evidence) {
+        evidence.forEach(e -> enter(e.tell().apply(keeper.follower()), Mover.VOICE));
     }
 
     private void enter(List<FollowEvent> events, Mover mover) {

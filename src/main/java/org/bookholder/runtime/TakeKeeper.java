@@ -11,6 +11,7 @@ import org.bookholder.timing.StreamTime;
 final class TakeKeeper {
     private final TakeRun run;
     private final Follower follower;
+    private final EvidenceOrder order;
     private final Instant when;
     private final Set<EarKind> listening;
     private StreamTime heardByOpenEar;
@@ -18,9 +19,10 @@ final class TakeKeeper {
     private String reason = "";
     private boolean captured;
 
-    TakeKeeper(TakeRun run, Follower follower, Instant when, Set<EarKind> listening) {
+    TakeKeeper(TakeRun run, Follower follower, EvidenceOrder order, Instant when, Set<EarKind> listening) {
         this.run = run;
         this.follower = follower;
+        this.order = order;
         this.when = when;
         this.listening = EnumSet.copyOf(listening);
         this.heardByOpenEar = run.start();
@@ -33,6 +35,11 @@ final class TakeKeeper {
 
     Follower follower() {
         return follower;
+    }
+
+    /** Brings what the ears report to the follower in order. */
+    EvidenceOrder order() {
+        return order;
     }
 
     /** Time of day of the first sample. */

@@ -13,6 +13,8 @@ final class TakeRun {
     private final AtomicBoolean recordingFailed = new AtomicBoolean();
     private final Latest<String> cut = new Latest<>("");
     private final Latest<StreamTime> captured;
+    private final Latest<StreamTime> heardByOpenEar;
+    private final Latest<Boolean> openEarListens = new Latest<>(false);
     private final Latest<Boolean> taped = new Latest<>(false);
     private final Latest<Boolean> hurried = new Latest<>(false);
 
@@ -22,6 +24,7 @@ final class TakeRun {
         this.ear = new Mailbox<>(earCapacity);
         this.reports = reports;
         this.captured = new Latest<>(start);
+        this.heardByOpenEar = new Latest<>(start);
     }
 
     int number() {
@@ -60,6 +63,25 @@ final class TakeRun {
 
     void captured(StreamTime to) {
         captured.set(to);
+    }
+
+    /** An open ear begins to listen. */
+    void openEarBegins() {
+        openEarListens.set(true);
+    }
+
+    void heardByOpenEar(StreamTime to) {
+        heardByOpenEar.set(to);
+    }
+
+    /** The open ear will hear nothing more. */
+    void openEarEnds() {
+        openEarListens.set(false);
+    }
+
+    /** Whether the open ear still has to hear what sounds at {@code time}. */
+    boolean openEarIsBehind(StreamTime time) {
+        return openEarListens.get() && heardByOpenEar.get().isBefore(time);
     }
 
     /** Nothing more will be written to the tape. */

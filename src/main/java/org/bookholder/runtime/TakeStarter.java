@@ -50,20 +50,25 @@ final class TakeStarter {
         Optional<Tape> tape = tape(number, opening.source.rate(), start, ledger);
         TakeRun run = new TakeRun(number, start, plan.sources().live() ? LIVE_CAPACITY : FILE_CAPACITY, reports);
         Set<EarKind> listening = EnumSet.of(EarKind.SCRIPT);
+        if (tape.isPresent() && plan.ears().isPresent()) {
+            listening.add(EarKind.OPEN);
+            run.openEarBegins();
+        }
         crew.takeOn(new CaptureStage(
                 run, plan.sources(), opening.source, !opening.trouble.isEmpty(), tape, plan.nanoTime()));
         int rate = opening.source.rate();
+        boolean inStep = !plan.sources().live();
         crew.takeOn(new ScriptEarStage(
-                run, () -> plan.ears().flatMap(ears -> grammar.map(g -> ears.scriptEar(g, rate)))));
+                run, inStep, () -> plan.ears().flatMap(ears -> grammar.map(g -> ears.scriptEar(g, rate)))));
         if (tape.isPresent()) {
             crew.takeOn(new SyncStage(run, tape.get(), plan.nanoTime()));
         }
-        if (tape.isPresent() && plan.ears().isPresent()) {
-            Ears ears = plan.ears().get();
-            listening.add(EarKind.OPEN);
-            crew.takeOn(new OpenEarStage(run, tape.get(), rate, () -> ears.openEar(rate)));
+        if (listening.contains(EarKind.OPEN)) {
+            Ears ears = plan.ears().orElseThrow();
+            crew.takeOn(new OpenEarStage(run, tape.orElseThrow(), rate, () -> ears.openEar(rate)));
         }
-        return new TakeKeeper(run, new Follower(plan.script()), when, listening);
+        EvidenceOrder order = new EvidenceOrder(inStep ? listening : Set.of());
+        return new TakeKeeper(run, new Follower(plan.script()), order, when, listening);
     }
 
     /** Time of day at a take's end: the clock's, or, when a file was read at whatever speed, its own. */

@@ -48,7 +48,7 @@ final class ReadingSessionTest {
 
     private static String dump(boolean paced) throws IOException {
         ReadingRig rig = new ReadingRig(SCRIPT, VOICE.hypotheses(), false);
-        AudioSource file = new FakeAudioSource(ReadingRig.RATE).thenSilence(VOICE.seconds());
+        AudioSource file = FakeAudioSource.of(ReadingRig.RATE, VOICE.sound(ReadingRig.RATE));
         Reading reading = rig.begin(paced ? new PacedSource(file, rig.clock) : file);
         rig.pass(paced ? VOICE.seconds() + 1 : 0.1);
         assertThat(reading.progress().over()).isTrue();

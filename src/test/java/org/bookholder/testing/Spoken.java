@@ -11,8 +11,10 @@ import org.bookholder.timing.StreamTime;
 public final class Spoken {
     private static final double WORD_SECONDS = 0.4;
     private static final double LATE = 0.1;
+    private static final int BUZZ = 3000;
 
     private final List<Hypothesis> hypotheses = new ArrayList<>();
+    private final List<RecognizedWord> spoken = new ArrayList<>();
     private double now;
 
     /** Begins {@code seconds} into the session. */
@@ -26,11 +28,11 @@ public final class Spoken {
         for (String word : text.split(" ", -1)) {
             words.add(new RecognizedWord(word, at(now), at(now + WORD_SECONDS), 1));
             now += WORD_SECONDS;
-            hypotheses.add(new Hypothesis.Partial(
-                    EarKind.SCRIPT,
-                    at(now + LATE),
-                    words.stream().map(RecognizedWord::text).toList()));
+            List<String> heard = words.stream().map(RecognizedWord::text).toList();
+            hypotheses.add(new Hypothesis.Partial(EarKind.OPEN, at(now + LATE), heard));
+            hypotheses.add(new Hypothesis.Partial(EarKind.SCRIPT, at(now + LATE), heard));
         }
+        spoken.addAll(words);
         now += 0.5;
         hypotheses.add(new Hypothesis.Final(EarKind.SCRIPT, at(now), words));
         hypotheses.add(new Hypothesis.Final(EarKind.OPEN, at(now), words));
@@ -50,6 +52,17 @@ public final class Spoken {
 
     public List<Hypothesis> hypotheses() {
         return List.copyOf(hypotheses);
+    }
+
+    /** What it sounds like: a loud buzz for each word, silence between utterances. */
+    public short[] sound(int rate) {
+        short[] samples = new short[(int) Math.round(now * rate)];
+        for (RecognizedWord word : spoken) {
+            for (int i = (int) word.start().samples(rate); i < word.end().samples(rate); i++) {
+                samples[i] = (short) (i / 40 % 2 == 0 ? BUZZ : -BUZZ);
+            }
+        }
+        return samples;
     }
 
     private static StreamTime at(double seconds) {

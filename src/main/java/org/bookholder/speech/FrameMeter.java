@@ -1,0 +1,73 @@
+package org.bookholder.speech;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Measures sound frame by frame, finely enough to tell where speech begins and ends. Confined to one thread.
+ *
+ * <p>Frames are counted from the first block's start and again from each block that does not follow on its predecessor.
+ */
+public final class FrameMeter {
+    private static final double FULL_SCALE = 32_768;
+    private static final StreamTime ROUNDING = StreamTime.ofSeconds(0.001);
+
+    private StreamTime origin = StreamTime.ZERO;
+    private StreamTime heardTo = StreamTime.ZERO;
+    private long frames;
+    private long samplesSinceOrigin;
+    private int samples;
+    private double sum;
+    private double squares;
+
+    /** Takes a block, of the same rate as those before; returns the frames that are now full, if any. */
+    public Optional<FrameLevels> hear(AudioBlock block) {
+        if (samplesSinceOrigin == 0 || apart(block.start(), heardTo)) {
+            beginAt(block.start());
+        }
+        heardTo = block.end();
+        byte[] levels = new byte[(int) ((long) block.samples().length * FrameLevels.PER_SECOND / block.rate()) + 2];
+        long before = frames;
+        for (short value : block.samples()) {
+            sum += value;
+            squares += (double) value * value;
+            samples++;
+            samplesSinceOrigin++;
+            // The frame's last sample, from the whole count, so that rates such as 11,025 Hz do not drift.
+            if (samplesSinceOrigin >= (frames + 1) * block.rate() / FrameLevels.PER_SECOND) {
+                levels[(int) (frames - before)] = level();
+                frames++;
+            }
+        }
+        return frames == before
+                ? Optional.empty()
+                : Optional.of(new FrameLevels(
+                        origin.plus(StreamTime.ofSamples(before, FrameLevels.PER_SECOND)),
+                        Arrays.copyOf(levels, (int) (frames - before))));
+    }
+
+    private void beginAt(StreamTime start) {
+        origin = start;
+        frames = 0;
+        samplesSinceOrigin = 0;
+        clear();
+    }
+
+    private byte level() {
+        double mean = sum / samples;
+        double rms = Math.sqrt(Math.max(0, squares / samples - mean * mean)) / FULL_SCALE;
+        clear();
+        return (byte) Math.max(FrameLevels.SILENCE, Math.round(20 * Math.log10(Math.max(rms, 1e-6))));
+    }
+
+    private void clear() {
+        samples = 0;
+        sum = 0;
+        squares = 0;
+    }
+
+    private static boolean apart(StreamTime a, StreamTime b) {
+        return Math.abs(a.ticks() - b.ticks()) > ROUNDING.ticks();
+    }
+}
