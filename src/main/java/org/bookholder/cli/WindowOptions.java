@@ -1,7 +1,10 @@
 package org.bookholder.cli;
 
+import java.util.EnumSet;
+import java.util.Set;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Mover;
+import org.bookholder.view.Cue;
 import org.bookholder.view.WindowPlace;
 import org.bookholder.view.WindowSettings;
 import org.jspecify.annotations.Nullable;
@@ -36,6 +39,26 @@ final class WindowOptions {
             description = "What moves the text: voice, steady (at the script's pace) or hand. Default: voice.")
     private Mover move = Mover.VOICE;
 
+    @Option(
+            names = "--count-in",
+            paramLabel = "S",
+            description = "Hold each take at first and count S seconds before it is read, 1 to 10; the first when you "
+                    + "press H. Default: no count.")
+    private @Nullable Integer countIn;
+
+    @Option(
+            names = "--eye-line",
+            paramLabel = "PERCENT",
+            description = "Where the row being read stands, in percent of the height from the top. Default: 33.")
+    private @Nullable Double eyeLine;
+
+    @Option(
+            names = "--hide",
+            paramLabel = "CUE",
+            split = ",",
+            description = "Cues to leave out: pace, pickups, time, break, sound.")
+    private Set<Cue> hidden = Set.of();
+
     /** What moves the text. */
     Mover move() {
         return move;
@@ -52,6 +75,17 @@ final class WindowOptions {
         }
         if (words != null) {
             settings = settings.withColumnWords((int) in("--words", words, 3, 12));
+        }
+        if (countIn != null) {
+            settings = settings.withCountIn((int) in("--count-in", countIn, 1, 10));
+        }
+        if (eyeLine != null) {
+            settings = settings.withEyeLine(in("--eye-line", eyeLine, 10, 80) / 100);
+        }
+        if (!hidden.isEmpty()) {
+            Set<Cue> shown = EnumSet.allOf(Cue.class);
+            shown.removeAll(hidden);
+            settings = settings.withCues(shown);
         }
         int where = monitor == null ? 1 : (int) in("--monitor", monitor, 1, 99);
         boolean filling = fullScreen || monitor != null;

@@ -68,7 +68,12 @@ public record Geometry(
         return height - 2.4 * small - margin;
     }
 
-    /** Middle of the figures at the foot, and height of the lesson's thread. */
+    /** Height of the lesson's thread, beneath the figures at the foot. */
+    public double threadLine() {
+        return height - 0.4 * margin;
+    }
+
+    /** Middle of the figures at the foot. */
     public double footLine() {
         return height - margin;
     }

@@ -10,6 +10,9 @@ import java.util.Optional;
  * @param pace the pace cue
  * @param rest the break notice
  * @param readouts figures at the edges
+ * @param sound the verdict on the sound
+ * @param opening what is said before the lesson is begun
+ * @param count the count-in, empty if there is none
  * @param message a short message for the presenter, empty if there is none
  * @param messageLight its light, 0 to 1
  * @param page the list in place of the script, if one is shown
@@ -21,12 +24,10 @@ public record Moment(
         PaceCue pace,
         BreakNotice rest,
         Readouts readouts,
+        SoundCue.Verdict sound,
+        Opening opening,
+        String count,
         String message,
         double messageLight,
         Optional<ViewModel.PageView> page,
-        Optional<Round.Shown> round) {
-    /** A still picture of a state: everything has come to rest. */
-    static Moment still(Motion motion, double sunk, PaceCue pace, BreakNotice rest) {
-        return new Moment(motion, sunk, pace, rest, Readouts.NONE, "", 0, Optional.empty(), Optional.empty());
-    }
-}
+        Optional<Round.Shown> round) {}

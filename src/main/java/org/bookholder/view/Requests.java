@@ -1,8 +1,10 @@
 package org.bookholder.view;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.session.Command;
@@ -20,18 +22,26 @@ final class Requests {
     private final Messages messages;
     private final Pages pages;
     private final Round round;
+    private final CountIn countIn;
+    private Set<Cue> shownBefore = EnumSet.allOf(Cue.class);
     private final List<Command> commands = new ArrayList<>();
     private boolean closing;
 
-    Requests(Consumer<WindowSettings> apply, Messages messages, Pages pages, Round round) {
+    Requests(Consumer<WindowSettings> apply, Messages messages, Pages pages, Round round, CountIn countIn) {
         this.apply = apply;
         this.messages = messages;
         this.pages = pages;
         this.round = round;
+        this.countIn = countIn;
     }
 
     boolean closing() {
         return closing;
+    }
+
+    /** Counts the next take in, if that is wanted. */
+    void countIn(SessionState state, WindowSettings settings, double seconds) {
+        countIn.advance(state, settings.countIn(), seconds, commands::add);
     }
 
     /** Takes reading to a place, in a new take if none is rolling. */
@@ -53,7 +63,7 @@ final class Requests {
     void act(Action action, SessionState state, WindowSettings settings, Steering steering) {
         switch (action) {
             case ROUND -> round(state);
-            case HOLD -> commands.add(state.held() ? new Command.Resume() : new Command.Hold());
+            case HOLD -> hold(state, settings);
             case BACK_LINE, FORWARD_LINE, BACK_PARAGRAPH, ROW_UP, ROW_DOWN -> move(action, state, steering);
             case MARK_PICKUP -> markPickup(steering.current(state), state);
             case NEXT_TAKE -> nextTake(steering.current(state), state);
@@ -66,13 +76,26 @@ final class Requests {
                 change(settings.withMirrored(!settings.mirrored()), "mirrored for glass", settings.mirrored());
             case UPSIDE_DOWN ->
                 change(settings.withUpsideDown(!settings.upsideDown()), "upside down", settings.upsideDown());
-            case CUES -> change(settings.withCues(!settings.cues()), "cues", settings.cues());
+            case CUES -> cues(settings);
             case WAY -> way(settings, state);
             case PICKUPS -> pages.toggle(Pages.Kind.PICKUPS);
             case KEYS -> pages.toggle(Pages.Kind.KEYS);
             case QUIT -> quit(state);
             case FULL_SCREEN -> throw new IllegalArgumentException("action (" + action + ") is the window's own");
         }
+    }
+
+    private void hold(SessionState state, WindowSettings settings) {
+        if (!countIn.pressed(Math.max(1, settings.countIn()), commands::add)) {
+            commands.add(state.held() ? new Command.Resume() : new Command.Hold());
+        }
+    }
+
+    /** All off when any is on; back on are those that the presenter had before. */
+    private void cues(WindowSettings settings) {
+        boolean shown = !settings.cues().isEmpty();
+        shownBefore = shown ? settings.cues() : shownBefore;
+        change(settings.withCues(shown ? Set.of() : shownBefore), "cues", shown);
     }
 
     private void round(SessionState state) {

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.script.Script;
 import org.bookholder.session.Command;
+import org.bookholder.session.Mover;
 import org.bookholder.session.SessionState;
 
 /**
@@ -14,6 +15,11 @@ import org.bookholder.session.SessionState;
 public final class Scene {
     private static final double SINKING_SECONDS = 0.11;
     private static final int SINKING_WORDS = 6;
+    private static final double SPEAKING_SECONDS = 1.5;
+    private static final double LONG_AGO = 100;
+
+    /** A peak above this, in dBFS, is a voice that tries the sound before the lesson is begun. */
+    private static final double VOICE = -45;
 
     private final Script script;
     private final TextMeasure measure;
@@ -21,6 +27,7 @@ public final class Scene {
     private final Pages pages = new Pages();
     private final Messages messages = new Messages();
     private final Round round = new Round();
+    private final CountIn countIn = new CountIn(0);
     private WindowSettings settings;
     private Screen screen;
     private Geometry geometry;
@@ -31,6 +38,10 @@ public final class Scene {
     private PaceCue pace = PaceCue.NONE;
     private BreakNotice rest = BreakNotice.NONE;
     private Readouts readouts = Readouts.NONE;
+    private SoundCue sound = SoundCue.NONE;
+    private Opening opening = Opening.NONE;
+    private ReadingPosition before;
+    private double sinceSpoken = LONG_AGO;
 
     /**
      * A picture's size.
@@ -53,7 +64,8 @@ public final class Scene {
         steering = new Steering(layout, settings.way(), from);
         motion = Motion.restingAt(steering.aim().height());
         sunk = layout.wordsBefore(from);
-        requests = new Requests(this::apply, messages, pages, round);
+        before = from;
+        requests = new Requests(this::apply, messages, pages, round, countIn);
     }
 
     /** Where things stand. */
@@ -123,6 +135,8 @@ public final class Scene {
         pace = pace.after(live, state.script().settings().targetPace(), seconds);
         rest = rest.next(state.fatigue(), state.position().line(), reading);
         readouts = readouts.next(state);
+        listen(state, seconds);
+        requests.countIn(state, settings, seconds);
         messages.advance(seconds);
         pages.advance(state, seconds, geometry, round.isOn());
         return ViewModels.of(state, layout, geometry, moment(state), settings);
@@ -148,10 +162,30 @@ public final class Scene {
         };
     }
 
+    private void listen(SessionState state, double seconds) {
+        boolean moved = state.mover() == Mover.VOICE && !state.position().equals(before);
+        before = state.position();
+        sinceSpoken = moved ? 0 : Math.min(LONG_AGO, sinceSpoken + seconds);
+        boolean tried = opening.light() > 0 && state.sound().peak() > VOICE;
+        sound = sound.after(state.sound(), tried || sinceSpoken < SPEAKING_SECONDS, seconds);
+        opening = opening.after(state, sound, seconds);
+    }
+
     private Moment moment(SessionState state) {
         Optional<ViewModel.PageView> page = pages.view();
         return new Moment(
-                motion, sunk, pace, rest, readouts, messages.text(), messages.light(), page, round.shown(state));
+                motion,
+                sunk,
+                pace,
+                rest,
+                readouts,
+                sound.verdict(),
+                opening,
+                countIn.text(),
+                messages.text(),
+                messages.light(),
+                page,
+                round.shown(state));
     }
 
     /** A word that was spoken sinks back in a tenth of a second; after a jump all is as it is. */

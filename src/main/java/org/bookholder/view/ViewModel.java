@@ -15,6 +15,7 @@ import org.bookholder.fatigue.BreakAdvice.Urgency;
  * @param thread the lesson as a line at the foot, if it is shown
  * @param captions figures and words at the edges
  * @param rest how near a break is
+ * @param opening what is said before the lesson is begun
  * @param page the list in place of the script, if one is shown
  * @param mirrored whether left and right are swapped
  * @param upsideDown whether top and bottom are swapped
@@ -28,6 +29,7 @@ public record ViewModel(
         Optional<LessonThread> thread,
         List<Caption> captions,
         Urgency rest,
+        Opening opening,
         Optional<PageView> page,
         boolean mirrored,
         boolean upsideDown) {
@@ -107,12 +109,16 @@ public record ViewModel(
     public enum Spot {
         /** At the head, left. */
         HEAD_LEFT,
+        /** At the head, in the middle. */
+        HEAD_MIDDLE,
         /** At the head, right. */
         HEAD_RIGHT,
         /** At the foot, left. */
         FOOT_LEFT,
         /** At the foot, right. */
         FOOT_RIGHT,
+        /** Large, right of the row being read. */
+        COUNT,
         /** Beneath the right footlight. */
         BESIDE,
         /** Above the thread, in the middle. */

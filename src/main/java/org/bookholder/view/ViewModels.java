@@ -3,6 +3,7 @@ package org.bookholder.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.follow.FollowState;
 import org.bookholder.follow.ReadingPosition;
@@ -22,17 +23,18 @@ public final class ViewModels {
     public static ViewModel of(
             SessionState state, Layout layout, Geometry geometry, Moment moment, WindowSettings settings) {
         List<LineNotes> pickups = state.pickups();
-        boolean cues = settings.cues();
+        Set<Cue> cues = settings.cues();
         double pageLight = moment.page().map(ViewModel.PageView::light).orElse(0.0);
         return new ViewModel(
                 geometry,
-                RowViews.of(layout, geometry, moment, cues ? pickups : List.of()),
+                RowViews.of(layout, geometry, moment, cues.contains(Cue.PICKUPS) ? pickups : List.of()),
                 (1 - moment.motion().veil()) * (1 - pageLight),
                 footlights(state),
-                cues ? Optional.of(reed(moment.pace())) : Optional.empty(),
-                cues ? Optional.of(thread(state, layout, pickups)) : Optional.empty(),
+                cues.contains(Cue.PACE) ? Optional.of(reed(moment.pace())) : Optional.empty(),
+                cues.contains(Cue.PICKUPS) ? Optional.of(thread(state, layout, pickups)) : Optional.empty(),
                 captions(state, moment, pickups.size(), cues),
-                cues ? moment.rest().urgency() : Urgency.NONE,
+                cues.contains(Cue.BREAK) ? moment.rest().urgency() : Urgency.NONE,
+                moment.opening(),
                 moment.page(),
                 settings.mirrored(),
                 settings.upsideDown());
@@ -64,20 +66,36 @@ public final class ViewModels {
                         .toList());
     }
 
-    private static List<Caption> captions(SessionState state, Moment moment, int pickups, boolean cues) {
+    private static List<Caption> captions(SessionState state, Moment moment, int pickups, Set<Cue> cues) {
         List<Caption> captions = new ArrayList<>();
-        if (cues) {
+        if (cues.contains(Cue.TIME)) {
             add(captions, Readouts.takeText(state), Spot.HEAD_LEFT, Palette.FIGURE);
-            add(captions, pickups == 0 ? "" : Integer.toString(pickups), Spot.HEAD_RIGHT, Palette.DOG_EAR);
             add(captions, state.rolling() ? moment.readouts().leftText() : "", Spot.FOOT_LEFT, Palette.FIGURE);
+        }
+        if (cues.contains(Cue.PICKUPS)) {
+            add(captions, pickups == 0 ? "" : Integer.toString(pickups), Spot.HEAD_RIGHT, Palette.DOG_EAR);
+        }
+        if (cues.contains(Cue.BREAK)) {
             boolean pressing = moment.rest().urgency().compareTo(Urgency.DUE) >= 0;
             add(captions, moment.rest().text(), Spot.FOOT_RIGHT, pressing ? Palette.ASKING : Palette.DIRECTION);
         }
+        if (cues.contains(Cue.SOUND)) {
+            add(captions, soundText(state, moment), Spot.HEAD_MIDDLE, Palette.ASKING);
+        }
         if (moment.page().isEmpty()) {
+            add(captions, moment.count(), Spot.COUNT, Palette.COMING);
             add(captions, standing(state, moment), Spot.BESIDE, standingColour(moment));
         }
         message(state, moment).ifPresent(captions::add);
         return captions;
+    }
+
+    /** Good sound needs no words. */
+    private static String soundText(SessionState state, Moment moment) {
+        return switch (moment.sound()) {
+            case UNKNOWN, GOOD -> "";
+            case GONE, LOW, LOUD -> Opening.listens(state) ? moment.sound().words() : "";
+        };
     }
 
     /** What the presenter asked for comes first, then a trouble, then advice while nobody reads. */
@@ -104,7 +122,7 @@ public final class ViewModels {
             return state.takes().isEmpty() ? "ready" : "cut";
         }
         if (state.held()) {
-            return "held";
+            return moment.count().isEmpty() ? "held" : "";
         }
         if (state.follow() == FollowState.LOST) {
             return "listening for the place";

@@ -1,6 +1,8 @@
 package org.bookholder.view;
 
+import java.util.EnumSet;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.bookholder.session.Mover;
 
 /**
@@ -14,8 +16,9 @@ import org.bookholder.session.Mover;
  * @param eyeLine where the row being read stands, as a share of the picture's height from the top, 0.1 to 0.8
  * @param mirrored left and right swapped, for reading by one reflection in a pane of glass
  * @param upsideDown turned top to bottom, for a screen that hangs the wrong way up
- * @param cues whether pace, figures and pickups are shown beside the text
+ * @param cues what is shown beside the text
  * @param way what moves the text
+ * @param countIn seconds that are counted before a take is read, 0 to 10; 0 for no count
  */
 public record WindowSettings(
         double distance,
@@ -26,25 +29,29 @@ public record WindowSettings(
         double eyeLine,
         boolean mirrored,
         boolean upsideDown,
-        boolean cues,
-        Mover way) {
+        Set<Cue> cues,
+        Mover way,
+        int countIn) {
     /** Larger than the 20 to 22 minutes preferred for reading at a desk: the eyes must not be seen to travel. */
     public static final double DEFAULT_ARC_MINUTES = 34;
 
     private static final int MOST_WORDS = 12;
     private static final int LEAST_WORDS = 3;
+    private static final double LARGEST_MINUTES = 90;
 
-    /** Checks the ranges. */
+    /** Checks the ranges, and copies the set. */
     public WindowSettings {
         check("distance", distance, 200, 20_000);
-        check("arcMinutes", arcMinutes, TypeSize.LEAST_ARC_MINUTES, 90);
+        check("arcMinutes", arcMinutes, TypeSize.LEAST_ARC_MINUTES, LARGEST_MINUTES);
         check("columnWords", columnWords, LEAST_WORDS, MOST_WORDS);
         check("eyeLine", eyeLine, 0.1, 0.8);
+        check("countIn", countIn, 0, 10);
         size.ifPresent(s -> check("size", s, 8, 1000));
         screenHeight.ifPresent(h -> check("screenHeight", h, 20, 10_000));
+        cues = Set.copyOf(cues);
     }
 
-    /** Read from 1.5 m, six words to a row, the eye-line a third from the top, moved by the voice. */
+    /** Read from 1.5 m, six words to a row, the eye-line a third from the top, moved by the voice, all cues shown. */
     public static WindowSettings defaults() {
         return new WindowSettings(
                 1500,
@@ -55,81 +62,86 @@ public record WindowSettings(
                 1.0 / 3,
                 false,
                 false,
-                true,
-                Mover.VOICE);
+                EnumSet.allOf(Cue.class),
+                Mover.VOICE,
+                0);
     }
 
-    /** The same, read from {@code distance} mm. */
+    /** The same, read from {@code value} mm. */
     public WindowSettings withDistance(double value) {
-        return new WindowSettings(
-                value, screenHeight, arcMinutes, size, columnWords, eyeLine, mirrored, upsideDown, cues, way);
+        Copy copy = new Copy(this);
+        copy.newDistance = value;
+        return copy.done();
     }
 
     /** The same, on a screen whose picture is {@code value} mm high. */
     public WindowSettings withScreenHeight(double value) {
-        return new WindowSettings(
-                distance,
-                OptionalDouble.of(value),
-                arcMinutes,
-                size,
-                columnWords,
-                eyeLine,
-                mirrored,
-                upsideDown,
-                cues,
-                way);
+        Copy copy = new Copy(this);
+        copy.newScreenHeight = OptionalDouble.of(value);
+        return copy.done();
+    }
+
+    /** The same with capitals seen under {@code value} minutes of arc. */
+    public WindowSettings withArcMinutes(double value) {
+        Copy copy = new Copy(this);
+        copy.newArcMinutes = value;
+        return copy.done();
     }
 
     /** The same with type of {@code value} pixels, whatever the distance. */
     public WindowSettings withSize(double value) {
-        return new WindowSettings(
-                distance,
-                screenHeight,
-                arcMinutes,
-                OptionalDouble.of(value),
-                columnWords,
-                eyeLine,
-                mirrored,
-                upsideDown,
-                cues,
-                way);
+        Copy copy = new Copy(this);
+        copy.newSize = OptionalDouble.of(value);
+        return copy.done();
     }
 
     /** The same with about {@code value} words to a row, brought into range. */
     public WindowSettings withColumnWords(int value) {
-        int words = Math.max(LEAST_WORDS, Math.min(MOST_WORDS, value));
-        return new WindowSettings(
-                distance, screenHeight, arcMinutes, size, words, eyeLine, mirrored, upsideDown, cues, way);
+        Copy copy = new Copy(this);
+        copy.newColumnWords = Math.max(LEAST_WORDS, Math.min(MOST_WORDS, value));
+        return copy.done();
     }
 
     /** The same with the row being read at {@code value} of the height. */
     public WindowSettings withEyeLine(double value) {
-        return new WindowSettings(
-                distance, screenHeight, arcMinutes, size, columnWords, value, mirrored, upsideDown, cues, way);
+        Copy copy = new Copy(this);
+        copy.newEyeLine = value;
+        return copy.done();
     }
 
     /** The same, mirrored or not. */
     public WindowSettings withMirrored(boolean value) {
-        return new WindowSettings(
-                distance, screenHeight, arcMinutes, size, columnWords, eyeLine, value, upsideDown, cues, way);
+        Copy copy = new Copy(this);
+        copy.newMirrored = value;
+        return copy.done();
     }
 
     /** The same, turned top to bottom or not. */
     public WindowSettings withUpsideDown(boolean value) {
-        return new WindowSettings(
-                distance, screenHeight, arcMinutes, size, columnWords, eyeLine, mirrored, value, cues, way);
+        Copy copy = new Copy(this);
+        copy.newUpsideDown = value;
+        return copy.done();
     }
 
-    /** The same with or without cues beside the text. */
-    public WindowSettings withCues(boolean value) {
-        return new WindowSettings(
-                distance, screenHeight, arcMinutes, size, columnWords, eyeLine, mirrored, upsideDown, value, way);
+    /** The same with these cues beside the text, and no others. */
+    public WindowSettings withCues(Set<Cue> value) {
+        Copy copy = new Copy(this);
+        copy.newCues = value;
+        return copy.done();
     }
 
     /** The same, moved by {@code value}. */
     public WindowSettings withWay(Mover value) {
-        return new WindowSettings(
-                distance, screenHeight, arcMinutes, size, columnWords, eyeLine, mirrored, upsideDown, cues, value);
+        Copy copy = new Copy(this);
+        copy.newWay = value;
+        return copy.done();
+    }
+
+    /** The same with {@code value} seconds counted before a take. */
+    public WindowSettings withCountIn(int value) {
+        Copy copy = new Copy(this);
+        copy.newCountIn = value;
+        return copy.done();
     }
 
     /** The same with larger or smaller type, brought into range. */
@@ -137,14 +149,56 @@ public record WindowSettings(
         if (size.isPresent()) {
             return withSize(Math.max(8, Math.min(1000, size.getAsDouble() * factor)));
         }
-        double minutes = Math.max(TypeSize.LEAST_ARC_MINUTES, Math.min(90, arcMinutes * factor));
-        return new WindowSettings(
-                distance, screenHeight, minutes, size, columnWords, eyeLine, mirrored, upsideDown, cues, way);
+        return withArcMinutes(Math.max(TypeSize.LEAST_ARC_MINUTES, Math.min(LARGEST_MINUTES, arcMinutes * factor)));
     }
 
     private static void check(String name, double value, double least, double most) {
         if (!(value >= least && value <= most)) {
             throw new IllegalArgumentException(name + " (" + value + ") must be from " + least + " to " + most);
+        }
+    }
+
+    /** The settings while one of them is changed. */
+    private static final class Copy {
+        private double newDistance;
+        private OptionalDouble newScreenHeight;
+        private double newArcMinutes;
+        private OptionalDouble newSize;
+        private int newColumnWords;
+        private double newEyeLine;
+        private boolean newMirrored;
+        private boolean newUpsideDown;
+        private Set<Cue> newCues;
+        private Mover newWay;
+        private int newCountIn;
+
+        Copy(WindowSettings from) {
+            newDistance = from.distance;
+            newScreenHeight = from.screenHeight;
+            newArcMinutes = from.arcMinutes;
+            newSize = from.size;
+            newColumnWords = from.columnWords;
+            newEyeLine = from.eyeLine;
+            newMirrored = from.mirrored;
+            newUpsideDown = from.upsideDown;
+            newCues = from.cues;
+            newWay = from.way;
+            newCountIn = from.countIn;
+        }
+
+        WindowSettings done() {
+            return new WindowSettings(
+                    newDistance,
+                    newScreenHeight,
+                    newArcMinutes,
+                    newSize,
+                    newColumnWords,
+                    newEyeLine,
+                    newMirrored,
+                    newUpsideDown,
+                    newCues,
+                    newWay,
+                    newCountIn);
         }
     }
 }

@@ -10,6 +10,7 @@ import org.bookholder.speech.AudioRead;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.Spoken;
+import org.bookholder.view.Cue;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -138,6 +139,29 @@ final class ReadCommandTest {
         });
         assertThat(program.equipment.windowsClosed()).isEqualTo(1);
         assertThat(program.out()).contains("marked: a door");
+    }
+
+    @Test
+    void opensTheWindowAsThePresenterWantsIt() {
+        program.equipment.hasMicrophone(quiet());
+        program.equipment.hasPresenter(commands -> commands.accept(new Command.Quit()));
+        assertThat(program.run(
+                        "read",
+                        script,
+                        "--session",
+                        session,
+                        "--count-in",
+                        "3",
+                        "--eye-line",
+                        "20",
+                        "--hide",
+                        "pace,time"))
+                .isZero();
+        assertThat(program.equipment.wish()).hasValueSatisfying(wish -> {
+            assertThat(wish.settings().countIn()).isEqualTo(3);
+            assertThat(wish.settings().eyeLine()).isEqualTo(0.2);
+            assertThat(wish.settings().cues()).containsExactlyInAnyOrder(Cue.PICKUPS, Cue.BREAK, Cue.SOUND);
+        });
     }
 
     @Test

@@ -40,7 +40,10 @@ public record SampleState(
         double live,
         Urgency urgency,
         List<LineNotes> lines,
-        String trouble) {
+        String trouble,
+        Sound sound) {
+    private static final Sound USUAL_SOUND = new Sound(-24, -9, 0, StreamTime.ZERO);
+
     /** A lesson of two paragraphs and a direction, read up to its eighth line, on pace. */
     public static SampleState lesson() {
         Script script = lessonScript();
@@ -57,7 +60,8 @@ public record SampleState(
                 101,
                 Urgency.NONE,
                 clean,
-                "");
+                "",
+                USUAL_SOUND);
     }
 
     /** The same of another script, at its start. */
@@ -70,42 +74,58 @@ public record SampleState(
 
     public SampleState at(int line, int word) {
         return new SampleState(
-                script, new ReadingPosition(line, word), mover, follow, rolling, held, live, urgency, lines, trouble);
+                script,
+                new ReadingPosition(line, word),
+                mover,
+                follow,
+                rolling,
+                held,
+                live,
+                urgency,
+                lines,
+                trouble,
+                sound);
     }
 
     public SampleState movedBy(Mover value) {
-        return new SampleState(script, position, value, follow, rolling, held, live, urgency, lines, trouble);
+        return new SampleState(script, position, value, follow, rolling, held, live, urgency, lines, trouble, sound);
     }
 
     public SampleState follow(FollowState value) {
-        return new SampleState(script, position, mover, value, rolling, held, live, urgency, lines, trouble);
+        return new SampleState(script, position, mover, value, rolling, held, live, urgency, lines, trouble, sound);
     }
 
     public SampleState rolling(boolean value) {
-        return new SampleState(script, position, mover, follow, value, held, live, urgency, lines, trouble);
+        return new SampleState(script, position, mover, follow, value, held, live, urgency, lines, trouble, sound);
     }
 
     public SampleState held(boolean value) {
-        return new SampleState(script, position, mover, follow, rolling, value, live, urgency, lines, trouble);
+        return new SampleState(script, position, mover, follow, rolling, value, live, urgency, lines, trouble, sound);
     }
 
     public SampleState live(double value) {
-        return new SampleState(script, position, mover, follow, rolling, held, value, urgency, lines, trouble);
+        return new SampleState(script, position, mover, follow, rolling, held, value, urgency, lines, trouble, sound);
     }
 
     public SampleState urgency(Urgency value) {
-        return new SampleState(script, position, mover, follow, rolling, held, live, value, lines, trouble);
+        return new SampleState(script, position, mover, follow, rolling, held, live, value, lines, trouble, sound);
     }
 
     public SampleState trouble(String value) {
-        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, lines, value);
+        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, lines, value, sound);
+    }
+
+    /** The same with a peak in dBFS and clipped samples up to now. */
+    public SampleState sounding(double peak, long clipped) {
+        Sound other = new Sound(peak - 15, peak, clipped, StreamTime.ZERO);
+        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, lines, trouble, other);
     }
 
     /** The same with another outcome of one line. */
     public SampleState outcome(int line, Outcome outcome, Deviation... deviations) {
         List<LineNotes> changed = new ArrayList<>(lines);
         changed.set(line - 1, notes(line, outcome, true, deviations));
-        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, changed, trouble);
+        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, changed, trouble, sound);
     }
 
     /** The same with one more attempt at a line, which decides its outcome. */
@@ -115,7 +135,7 @@ public record SampleState(
         attempts.addAll(fresh.attempts());
         List<LineNotes> changed = new ArrayList<>(lines);
         changed.set(line - 1, new LineNotes(line, outcome, true, attempts, fresh.best(), List.of()));
-        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, changed, trouble);
+        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, changed, trouble, sound);
     }
 
     public SessionState state() {
@@ -147,7 +167,7 @@ public record SampleState(
                 List.of(),
                 new PaceReading(live, 99, 140, StreamTime.ofSeconds(400), StreamTime.ofSeconds(131)),
                 fatigue,
-                new Sound(-24, -9, 0, StreamTime.ZERO),
+                sound,
                 trouble);
     }
 
@@ -189,7 +209,7 @@ public record SampleState(
     }
 
     private SampleState with(Script other, List<LineNotes> notes) {
-        return new SampleState(other, position, mover, follow, rolling, held, live, urgency, notes, trouble);
+        return new SampleState(other, position, mover, follow, rolling, held, live, urgency, notes, trouble, sound);
     }
 
     private static void line(List<ScriptElement> elements, int paragraph, String text) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Set;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.follow.FollowState;
 import org.bookholder.follow.Outcome;
@@ -75,7 +76,7 @@ final class ViewModelsTest {
 
     @Test
     void withoutCuesOnlyTheTextAndItsMarksAreLeft() {
-        WindowSettings none = WindowSettings.defaults().withCues(false);
+        WindowSettings none = WindowSettings.defaults().withCues(Set.of());
         ViewModel view = shown(lesson.outcome(5, Outcome.SKIPPED).urgency(Urgency.DUE), none);
         assertThat(view.reed()).isEmpty();
         assertThat(view.thread()).isEmpty();

@@ -3,6 +3,7 @@ package org.bookholder.view.gl;
 import java.util.List;
 import org.bookholder.view.Face;
 import org.bookholder.view.Geometry;
+import org.bookholder.view.Opening;
 import org.bookholder.view.Palette;
 import org.bookholder.view.ViewModel;
 import org.bookholder.view.ViewModel.Caption;
@@ -32,6 +33,7 @@ final class MarginPainter {
             footlights(view.footlights(), geometry, light);
             view.reed().ifPresent(reed -> reed(reed, geometry, light));
         }
+        opening(view.opening(), geometry, light * view.opening().light());
         view.thread().ifPresent(thread -> thread(thread, geometry));
         for (Caption caption : view.captions()) {
             caption(caption, view);
@@ -59,8 +61,31 @@ final class MarginPainter {
         double[] points = {
             x - 0.1 * size, middle, x + 0.3 * size, middle + 0.45 * size, x + 1.1 * size, middle - 0.6 * size
         };
-        double thick = Math.max(2, 0.2 * size);
+        double thick = Math.max(2, 0.27 * size);
         shapes.ribbon(Palette.TICK, light, points, new double[] {thick, thick, thick});
+    }
+
+    /** Title, length and sound, above the first row of the lesson. */
+    private void opening(Opening opening, Geometry geometry, double light) {
+        if (light <= 0) {
+            return;
+        }
+        double small = geometry.small();
+        double x = geometry.columnLeft();
+        double y = geometry.eyeLine() - 1.35 * geometry.pitch();
+        double figures = y + 1.5 * small;
+        labels.left(opening.title(), Face.READING, 1.25 * small, x, y, Palette.LEAD_IN, light);
+        double end = labels.left(opening.length(), Face.FIGURE, small, x, figures, Palette.FIGURE, light);
+        if (!opening.sound().isEmpty()) {
+            double left = end + 2 * small;
+            double length = 3.2 * small;
+            double thick = Math.max(3, 0.24 * small);
+            shapes.bar(left, left + length, figures, thick, Palette.HAIRLINE, light);
+            double lit = Math.max(thick, opening.level() * length);
+            shapes.bar(left, left + lit, figures, thick, Palette.LEAD_IN, light);
+            labels.left(
+                    opening.sound(), Face.FIGURE, small, left + length + 0.6 * small, figures, Palette.FIGURE, light);
+        }
     }
 
     private void footlights(Footlights kind, Geometry geometry, double light) {
@@ -127,7 +152,7 @@ final class MarginPainter {
     private void thread(LessonThread thread, Geometry geometry) {
         double left = geometry.columnLeft();
         double length = geometry.columnWidth();
-        double y = geometry.footLine();
+        double y = geometry.threadLine();
         double thick = Math.max(2, 0.0022 * geometry.height());
         shapes.bar(left, left + length, y, thick, Palette.HAIRLINE, 1);
         if (thread.read() > 0) {
@@ -158,6 +183,10 @@ final class MarginPainter {
                 double left = labels.right(text, Face.FIGURE, size, far, geometry.footLine(), rgb, caption.light());
                 rest(view, left - 0.75 * size, geometry.footLine(), 0.3 * size, rgb);
             }
+            case HEAD_MIDDLE ->
+                labels.centred(
+                        text, Face.FIGURE, size, geometry.width() / 2.0, geometry.headLine(), rgb, caption.light());
+            case COUNT -> count(caption, geometry);
             case BESIDE -> beside(caption, geometry);
             case MESSAGE -> message(caption, geometry);
         }
@@ -175,6 +204,15 @@ final class MarginPainter {
             }
             case OVERDUE -> canvas.flush();
         }
+    }
+
+    /** A number as large as the text, words smaller. */
+    private void count(Caption caption, Geometry geometry) {
+        boolean number = caption.text().length() <= 2;
+        double size = number ? 1.2 * geometry.em() : 1.2 * geometry.small();
+        double x = geometry.columnRight() + 0.95 * geometry.em();
+        double y = geometry.eyeLine() + (number ? 1.6 * geometry.em() : 1.35 * geometry.small());
+        labels.left(caption.text(), Face.READING, size, x, y, caption.rgb(), caption.light());
     }
 
     private void beside(Caption caption, Geometry geometry) {

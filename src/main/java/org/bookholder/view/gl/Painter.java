@@ -77,7 +77,8 @@ final class Painter {
         for (int i = stretch.from(); i < stretch.to(); i++) {
             if (pieces.get(i).rule() > 0) {
                 double thick = Math.max(1.5, RULE_EMS * size * pieces.get(i).rule());
-                int rgb = stretch.rgb() == Palette.SPOKEN ? Palette.SPOKEN : Palette.DOG_EAR;
+                boolean sunk = stretch.rgb() == Palette.SPOKEN || stretch.rgb() == Palette.RESTING;
+                int rgb = sunk ? stretch.rgb() : Palette.DOG_EAR;
                 shapes.bar(left + bounds[2 * i], left + bounds[2 * i + 1], y, thick, rgb, 0.75 * light);
             }
         }

@@ -56,6 +56,27 @@ final class PicturesTest {
         assertThat(FOLDER.resolve("keys-1080.png")).isNotEmptyFile();
     }
 
+    @Test
+    void drawsTheBeginningAndThePickupRound() throws Exception {
+        Files.createDirectories(FOLDER);
+        SampleState start = SampleState.of(SampleState.lessonScript()).live(Double.NaN);
+        WindowSettings counted = WindowSettings.defaults().withCountIn(3);
+        try (ReadingWindow window = window(start, counted, 1920, 1080)) {
+            window.snapshot(start.held(true).state()).write(FOLDER.resolve("count-waits-1080.png"));
+            window.act(Action.HOLD);
+            window.snapshot(start.held(true).state(), 0.5).write(FOLDER.resolve("count-3-1080.png"));
+        }
+        SampleState sample = SampleState.lesson().outcome(3, Outcome.SKIPPED).at(11, 1);
+        try (ReadingWindow window = window(sample, WindowSettings.defaults(), 1920, 1080)) {
+            window.act(Action.ROUND);
+            window.snapshot(sample.at(2, 1).state()).write(FOLDER.resolve("round-1080.png"));
+            window.snapshot(sample.at(2, 9).state()).write(FOLDER.resolve("round-lead-in-1080.png"));
+            SampleState clean = sample.at(4, 1).outcome(3, Outcome.CLEAN);
+            window.snapshot(clean.state(), 0.9).write(FOLDER.resolve("round-ticked-1080.png"));
+        }
+        assertThat(FOLDER.resolve("round-ticked-1080.png")).isNotEmptyFile();
+    }
+
     private static ReadingWindow window(SampleState state, WindowSettings settings, int width, int height)
             throws Exception {
         return ReadingWindow.open(settings, state.script(), WindowPlace.hidden(width, height));
@@ -74,6 +95,7 @@ final class PicturesTest {
         states.put("slow", mid.live(78));
         states.put("held", mid.held(true).urgency(Urgency.DUE));
         states.put("lost", pickups.follow(FollowState.LOST));
+        states.put("sound-gone", mid.sounding(-120, 0));
         states.put("overdue", pickups.at(4, 3).urgency(Urgency.OVERDUE).live(108));
         states.put("trouble", mid.trouble("The microphone is gone; the take goes on by hand"));
         states.put("end", pickups.at(11, 1).rolling(false));

@@ -3,6 +3,7 @@ package org.bookholder.view.gl;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Set;
 import java.util.function.IntPredicate;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionState;
@@ -99,7 +100,7 @@ final class PixelsTest {
     void theTypeIsAsLargeAsAskedFor() {
         for (double size : new double[] {40, 80}) {
             SampleState state = SampleState.of(Scripts.of("HIH"));
-            ViewModel view = settled(state.state(), plain().withSize(size).withCues(false));
+            ViewModel view = settled(state.state(), plain().withSize(size).withCues(Set.of()));
             Snapshot picture = easel.draw(view);
             int[] ink = inkedRows(picture, view.geometry(), Contrast.luminance(Palette.COMING) / 2);
             // Capitals of Inter are 2048/2816 of the type size high.

@@ -1,0 +1,69 @@
+package org.bookholder.view;
+
+import java.util.function.Consumer;
+import org.bookholder.session.Command;
+import org.bookholder.session.SessionState;
+
+/**
+ * The count before a take is read: the take is rolled and held, then counted in, then goes on. Before the first take it
+ * waits to be asked. Knows no clock. Confined to one thread.
+ */
+final class CountIn {
+    private int counted;
+    private boolean waiting;
+    private double left;
+
+    /** Takes up to {@code takes} have been counted in. */
+    CountIn(int takes) {
+        counted = takes;
+    }
+
+    /**
+     * Lets time pass.
+     *
+     * @param length seconds to count from, 0 for no count-in
+     * @param tell takes what the session is to be told
+     */
+    void advance(SessionState state, int length, double seconds, Consumer<Command> tell) {
+        boolean fresh = state.rolling() && state.takes().size() > counted;
+        if (fresh) {
+            waiting = counted == 0 && length > 0;
+            left = waiting ? 0 : length;
+            counted = state.takes().size();
+            if (length > 0) {
+                tell.accept(new Command.Hold());
+            }
+        } else if (left > 0 && state.held()) {
+            left -= seconds;
+            if (left <= 0) {
+                tell.accept(new Command.Resume());
+            }
+        } else if (left > 0 && !state.rolling()) {
+            left = 0;
+        }
+        waiting = waiting && state.rolling();
+    }
+
+    /** Begins to count if it waits, and stops the count if one runs; says whether it did either. */
+    boolean pressed(int length, Consumer<Command> tell) {
+        if (waiting) {
+            waiting = false;
+            left = length;
+            return true;
+        }
+        if (left > 0) {
+            left = 0;
+            tell.accept(new Command.Resume());
+            return true;
+        }
+        return false;
+    }
+
+    /** What to show: the number, or how to begin; empty while there is nothing to count. */
+    String text() {
+        if (waiting) {
+            return "H begins";
+        }
+        return left > 0 ? Integer.toString((int) Math.ceil(left)) : "";
+    }
+}
