@@ -23,23 +23,22 @@ final class AsideFinder {
      * Finds the asides of a take.
      *
      * @param spans all spans of the take, in order of time
+     * @param attempts the attempts that were made of them, in order of time
      */
-    List<Aside> find(List<Span> spans, int take) {
+    List<Aside> find(List<Span> spans, List<Attempt> attempts, int take) {
+        List<RecognizedWord> off = spans.stream()
+                .filter(Span::off)
+                .flatMap(span -> span.heard().stream())
+                .toList();
         List<Aside> asides = new ArrayList<>();
         StreamTime from = StreamTime.ZERO;
         int line = 0;
-        List<RecognizedWord> offWords = new ArrayList<>();
-        for (Span span : spans) {
-            if (span.off()) {
-                offWords.addAll(span.heard());
-            } else {
-                between(asides, offWords, from, span.start(), take, line);
-                offWords.clear();
-                from = span.end();
-                line = span.line() + 1;
-            }
+        for (Attempt attempt : attempts) {
+            between(asides, off, from, attempt.start(), take, line);
+            from = attempt.end();
+            line = attempt.line();
         }
-        between(asides, offWords, from, new StreamTime(Long.MAX_VALUE / 2), take, line);
+        between(asides, off, from, new StreamTime(Long.MAX_VALUE / 2), take, line);
         return asides;
     }
 
@@ -47,7 +46,7 @@ final class AsideFinder {
             List<Aside> asides, List<RecognizedWord> off, StreamTime from, StreamTime to, int take, int line) {
         List<RecognizedWord> said = open.between(from, to);
         List<RecognizedWord> all = Stream.concat(off.stream(), said.stream())
-                .filter(w -> !w.end().isBefore(from) && !to.isBefore(w.start()))
+                .filter(w -> within(w, from, to))
                 .sorted((a, b) -> a.start().compareTo(b.start()))
                 .toList();
         int begin = 0;
@@ -58,6 +57,11 @@ final class AsideFinder {
                 begin = i;
             }
         }
+    }
+
+    private static boolean within(RecognizedWord word, StreamTime from, StreamTime to) {
+        long middle = (word.start().ticks() + word.end().ticks()) / 2;
+        return middle >= from.ticks() && middle <= to.ticks();
     }
 
     private static void addIfLong(

@@ -1,10 +1,13 @@
 package org.bookholder.follow;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.bookholder.follow.Deviation.Kind;
+import org.bookholder.script.PreparedScript.PreparedWord;
+import org.bookholder.script.SoundAlike;
 import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +19,13 @@ import org.jspecify.annotations.Nullable;
  * script ear alone hears what it expects, the open ear alone mishears one word in ten.
  */
 final class AttemptJudge {
-    private static final StreamTime MARGIN = StreamTime.ofSeconds(0.12);
+    /** How far outside an attempt the open ear's words may lie and still be taken for its own. */
+    private static final StreamTime MARGIN = StreamTime.ofSeconds(0.2);
+
+    /** How far apart, by letters and by sound, two words may be and still be the same one misheard. */
+    private static final double SAME_LETTERS = 0.4;
+
+    private static final double SAME_SOUND = 0.4;
 
     /** Function words that recognisers swallow or swap so often that their loss is no evidence. */
     private static final Set<String> SLIGHT = Set.of(
@@ -27,16 +36,27 @@ final class AttemptJudge {
 
     private final ReadingGraph graph;
     private final OpenWords open;
+    private final Loudness loudness;
 
-    AttemptJudge(ReadingGraph graph, OpenWords open) {
+    AttemptJudge(ReadingGraph graph, OpenWords open, Loudness loudness) {
         this.graph = graph;
         this.open = open;
+        this.loudness = loudness;
     }
 
-    /** Judges a reading of a line that sounds from the {@code bounds}' start to their end. */
-    Attempt judge(Span span, int take, int ordinal, Loudness.Stretch bounds) {
+    /**
+     * Judges a reading of a line.
+     *
+     * @param after when what was read before it ends
+     * @param before when what was read after it begins
+     */
+    Attempt judge(Span span, int take, int ordinal, StreamTime after, StreamTime before) {
         Heard heard = new Heard(graph, span);
-        boolean complete = heard.complete();
+        Loudness.Stretch said = heard.said(loudness, span, after, before);
+        boolean complete = heard.complete(said);
+        Loudness.Stretch bounds = complete
+                ? loudness.around(said.start(), said.end(), after, before)
+                : loudness.around(span.start(), span.end(), after, before);
         return new Attempt(
                 take,
                 ordinal,
@@ -45,38 +65,57 @@ final class AttemptJudge {
                 bounds.end(),
                 complete,
                 heard.times(),
-                complete ? deviations(span, heard) : List.of());
+                complete ? deviations(span, heard, said) : List.of());
     }
 
-    private List<Deviation> deviations(Span span, Heard heard) {
+    private List<Deviation> deviations(Span span, Heard heard, Loudness.Stretch said) {
+        int first = graph.firstWord(span.line());
+        List<PreparedWord> words = new ArrayList<>();
+        for (int word = 0; word < heard.length(); word++) {
+            words.add(graph.word(first + word));
+        }
+        OpenAlignment alignment = new OpenAlignment(
+                words, open.between(said.start().since(MARGIN), said.end().plus(MARGIN)));
         List<Deviation> result = new ArrayList<>();
         for (int word = 0; word < heard.length(); word++) {
-            Deviation deviation = heard.matched(word) ? null : deviation(span, heard, word);
+            Deviation deviation = heard.matched(word) ? null : deviation(words, alignment, word);
             if (deviation != null) {
                 result.add(deviation);
             }
         }
+        result.addAll(new AddedWords(words, heard, alignment).find(span));
+        result.sort(Comparator.comparingInt(Deviation::word));
         return result;
     }
 
-    private @Nullable Deviation deviation(Span span, Heard heard, int word) {
-        var prepared = graph.word(graph.firstWord(span.line()) + word);
+    private @Nullable Deviation deviation(List<PreparedWord> words, OpenAlignment alignment, int word) {
+        PreparedWord prepared = words.get(word);
         String plain = prepared.word().plain();
         if (prepared.standIn()
                 || prepared.forms().isEmpty()
                 || SLIGHT.contains(plain.toLowerCase(Locale.ROOT).replace('’', '\''))) {
             return null;
         }
-        StreamTime from = heard.endBefore(word);
-        StreamTime to = heard.startAfter(word);
-        List<String> near = texts(open.between(from.since(MARGIN), to.plus(MARGIN)));
-        boolean heardByOpen = prepared.forms().stream().anyMatch(f -> Likeness.contains(near, f))
-                || prepared.word().spoken().stream().anyMatch(f -> Likeness.contains(near, f));
-        if (heardByOpen) {
+        String said = String.join(" ", texts(alignment.counterpart(word)));
+        if (!said.isEmpty() && (letters(prepared, said) <= SAME_LETTERS || sound(prepared, said) <= SAME_SOUND)) {
             return null;
         }
-        String said = String.join(" ", texts(open.between(from, to)));
         return new Deviation(word + 1, plain, said, said.isEmpty() ? Kind.DROPPED : Kind.SWAPPED, 0.9);
+    }
+
+    private static double letters(PreparedWord word, String said) {
+        String joined = said.replace(" ", "");
+        return word.word().spoken().stream()
+                .mapToDouble(form -> Likeness.share(String.join("", form), joined))
+                .min()
+                .orElse(1);
+    }
+
+    private static double sound(PreparedWord word, String said) {
+        return word.word().spoken().stream()
+                .mapToDouble(form -> SoundAlike.distance(String.join(" ", form), said))
+                .min()
+                .orElse(1);
     }
 
     private static List<String> texts(List<RecognizedWord> words) {

@@ -10,13 +10,14 @@ final class Heard {
     /** The share of a line's words that may be missing at an end for the line still to count as read to that end. */
     private static final double MISSING = 0.15;
 
+    /** Half of what a letter takes at a usual pace of 14 letters a second (from memory). */
+    private static final double SECONDS_PER_LETTER = 0.035;
+
     private final ReadingGraph graph;
     private final int first;
     private final StreamTime[] start;
     private final StreamTime[] end;
     private final boolean[] matched;
-    private final StreamTime spanStart;
-    private final StreamTime spanEnd;
 
     Heard(ReadingGraph graph, Span span) {
         this.graph = graph;
@@ -25,8 +26,6 @@ final class Heard {
         start = new StreamTime[length];
         end = new StreamTime[length];
         matched = new boolean[length];
-        spanStart = span.start();
-        spanEnd = span.end();
         for (Step step : span.steps()) {
             if (step.node() >= 0) {
                 hear(step);
@@ -54,42 +53,89 @@ final class Heard {
         return matched[word];
     }
 
-    /** Whether the reading begins at the line's beginning and reaches its end. */
-    boolean complete() {
-        int allowed = Math.max(1, (int) (MISSING * length()));
-        return missing(true) <= allowed && missing(false) <= allowed;
+    /**
+     * The stretch of a take in which the reading was said: its words, and where they begin late or end early, the voice
+     * that goes with them without a pause.
+     *
+     * @param after when what was read before it ends
+     * @param before when what was read after it begins
+     */
+    Loudness.Stretch said(Loudness loudness, Span span, StreamTime after, StreamTime before) {
+        StreamTime begin = span.start();
+        StreamTime finish = span.end();
+        int from = firstMatched();
+        if (from < length() && missing(0, from) > allowed()) {
+            begin = StreamTime.min(begin, loudness.voiceSince(start[from], after));
+        }
+        if (from < length() && missing(lastMatched() + 1, length()) > allowed()) {
+            finish = StreamTime.max(finish, loudness.voiceUntil(end[lastMatched()], before));
+        }
+        return new Loudness.Stretch(begin, finish);
     }
 
-    private int missing(boolean atStart) {
+    /**
+     * Whether the reading begins at the line's beginning and reaches its end: what was not heard as written there was at
+     * least said, since there is voice for about as long as it takes.
+     */
+    boolean complete(Loudness.Stretch said) {
+        int from = firstMatched();
+        if (from == length()) {
+            return false;
+        }
+        int to = lastMatched();
+        boolean begun =
+                missing(0, from) <= allowed() || start[from].since(said.start()).compareTo(shortest(0, from)) >= 0;
+        return begun
+                && (missing(to + 1, length()) <= allowed()
+                        || said.end().since(end[to]).compareTo(shortest(to + 1, length())) >= 0);
+    }
+
+    private int allowed() {
+        return Math.max(1, (int) (MISSING * length()));
+    }
+
+    private int firstMatched() {
+        int word = 0;
+        while (word < length() && !matched[word]) {
+            word++;
+        }
+        return word;
+    }
+
+    private int lastMatched() {
+        int word = length() - 1;
+        while (word > 0 && !matched[word]) {
+            word--;
+        }
+        return word;
+    }
+
+    private int missing(int from, int to) {
         int count = 0;
-        for (int i = 0; i < length(); i++) {
-            int word = atStart ? i : length() - 1 - i;
-            if (matched[word]) {
-                break;
-            }
+        for (int word = from; word < to; word++) {
             count += graph.word(first + word).standIn() || graph.unhearable(first + word) ? 0 : 1;
         }
         return count;
     }
 
-    /** When the last word before {@code word} that was heard as written ended. */
-    StreamTime endBefore(int word) {
-        for (int i = word - 1; i >= 0; i--) {
-            if (matched[i]) {
-                return end[i];
-            }
+    /** The least time that saying these words takes. */
+    private StreamTime shortest(int from, int to) {
+        int letters = 0;
+        for (int word = from; word < to; word++) {
+            letters += String.join("", graph.word(first + word).word().spoken().get(0))
+                    .length();
         }
-        return spanStart;
+        return StreamTime.ofSeconds(letters * SECONDS_PER_LETTER);
     }
 
-    /** When the first word after {@code word} that was heard as written begins. */
-    StreamTime startAfter(int word) {
-        for (int i = word + 1; i < length(); i++) {
-            if (matched[i]) {
-                return start[i];
-            }
-        }
-        return spanEnd;
+    /** When a word that was heard begins. */
+    StreamTime start(int word) {
+        return start[word];
+    }
+
+    /** When a word that was heard ends. */
+    StreamTime end(int word) {
+        return end[word];
     }
 
     /** The words that something was heard for. */

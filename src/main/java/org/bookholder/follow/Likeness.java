@@ -28,6 +28,12 @@ final class Likeness {
         return distance(a, b) <= SAME * Math.max(a.length(), b.length());
     }
 
+    /** The Levenshtein distance as a share of the longer word: 0 for the same, 1 for nothing in common. */
+    static double share(String a, String b) {
+        int longer = Math.max(a.length(), b.length());
+        return longer == 0 ? 0 : (double) distance(a, b) / longer;
+    }
+
     /** The Levenshtein distance. */
     static int distance(String a, String b) {
         int[] row = new int[b.length() + 1];

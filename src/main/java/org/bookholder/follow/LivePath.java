@@ -20,11 +20,11 @@ final class LivePath {
     private static final double JUMP_MARGIN = 5.0;
 
     /** The same where the open ear heard the words, and where it did not. */
-    private static final double CONFIRMED_MARGIN = Double.parseDouble(System.getProperty("cm", "5"));
+    private static final double CONFIRMED_MARGIN = 5;
 
-    private static final double DENIED_MARGIN = Double.parseDouble(System.getProperty("dm", "10"));
+    private static final double DENIED_MARGIN = 10;
 
-    private static final double AGREED = Double.parseDouble(System.getProperty("ag", "0.8"));
+    private static final double AGREED = 0.8;
 
     /** Silence after a line's last word that shows that it has been said to its end. */
     private static final StreamTime SAID = StreamTime.ofSeconds(0.12);

@@ -33,6 +33,12 @@ final class Loudness {
     /** Frames kept beside the voice, so that no soft beginning is cut. */
     private static final int MARGIN = 5;
 
+    /** How far below its loud frames a voice may fall and still be one. */
+    private static final int SPEECH_DB = 18;
+
+    /** Frames of silence that are a pause (250 ms, as in Goldman-Eisler 1968). */
+    private static final int PAUSE = FrameLevels.PER_SECOND / 4;
+
     private final StreamTime start;
     private final int[] counts = new int[LEVELS];
     private byte[] frames = new byte[WINDOW];
@@ -127,15 +133,54 @@ final class Loudness {
     /** A stretch of a take. */
     record Stretch(StreamTime start, StreamTime end) {}
 
-    /** The level from which on frames of a stretch are not the room alone. */
-    private int notRoom(int from, int to) {
+    /** How far the voice goes on after {@code time} before it pauses, up to {@code limit}. */
+    StreamTime voiceUntil(StreamTime time, StreamTime limit) {
+        int from = index(time);
+        int last = Math.min(index(limit), length) - 1;
+        return from > last ? time : StreamTime.max(time, time(lastVoice(from, 1, last) + 1));
+    }
+
+    /** How far the voice goes back before {@code time} without a pause, down to {@code limit}. */
+    StreamTime voiceSince(StreamTime time, StreamTime limit) {
+        int from = Math.min(index(time), length) - 1;
+        int first = index(limit);
+        return from < first ? time : StreamTime.min(time, time(lastVoice(from, -1, first)));
+    }
+
+    private int lastVoice(int from, int direction, int limit) {
+        int threshold = voiceLevel(from);
+        int last = from;
+        int silent = 0;
+        for (int i = from; (limit - i) * direction >= 0 && silent < PAUSE; i += direction) {
+            boolean loud = frames[i] >= threshold;
+            silent = loud ? 0 : silent + 1;
+            last = loud ? i : last;
+        }
+        return last;
+    }
+
+    /** The level from which on frames around a moment are voice. */
+    private int voiceLevel(int frame) {
+        int first = Math.max(0, frame - WINDOW / 2);
+        int last = Math.min(length, frame + WINDOW / 2);
+        int[] around = counts(first, last);
+        int room = percentile(around, ROOM_SHARE, last - first);
+        return Math.max(room + LEAST_DB, percentile(around, VOICE_SHARE, last - first) - SPEECH_DB);
+    }
+
+    private int[] counts(int first, int last) {
         int[] around = new int[LEVELS];
-        int last = Math.min(length, to + WINDOW / 2);
-        int first = Math.max(0, from - WINDOW / 2);
         for (int i = first; i < last; i++) {
             around[-frames[i]]++;
         }
-        return percentile(around, ROOM_SHARE, last - first) + LEAST_DB;
+        return around;
+    }
+
+    /** The level from which on frames of a stretch are not the room alone. */
+    private int notRoom(int from, int to) {
+        int last = Math.min(length, to + WINDOW / 2);
+        int first = Math.max(0, from - WINDOW / 2);
+        return percentile(counts(first, last), ROOM_SHARE, last - first) + LEAST_DB;
     }
 
     /**

@@ -10,10 +10,22 @@ final class SpanBuilder {
     /** A start again after fewer words than this is a stumble within one attempt, not an attempt of its own. */
     private static final int WORDS_OF_AN_ATTEMPT = 2;
 
+    /** Tokens in a row that are not in the script after which what was begun before them is over. */
+    private static final int TOKENS_OF_AN_ASIDE = 5;
+
     private static final StreamTime PAUSE = StreamTime.ofSeconds(0.15);
 
     /** Matched words whose surprise sums to less than this, in nats, are no reading of a long line. */
-    private static final double EVIDENCE = 9;
+    private static final double EVIDENCE = 12;
+
+    /** Matched words that a reading of any line must have, if the line has as many. */
+    private static final int FEWEST_WORDS = 2;
+
+    /** The same for the beginning of the line that is to be read next. */
+    private static final double EVIDENCE_NEXT = 4;
+
+    /** The same where the line is begun again directly afterwards. */
+    private static final double EVIDENCE_AGAIN = 1;
 
     /** The share of a short line's surprise that its matched words must reach to be a reading of it. */
     private static final double EVIDENCE_SHARE = 0.45;
@@ -22,6 +34,8 @@ final class SpanBuilder {
     private final List<Span> closed = new ArrayList<>();
     private final List<Step> reading = new ArrayList<>();
     private final List<Step> off = new ArrayList<>();
+    private int lastLine = -1;
+    private boolean again;
 
     SpanBuilder(ReadingGraph graph) {
         this.graph = graph;
@@ -57,11 +71,16 @@ final class SpanBuilder {
             (off.isEmpty() ? reading : off).add(step);
             return;
         }
+        if (!reading.isEmpty() && off.size() >= TOKENS_OF_AN_ASIDE) {
+            closeReading();
+        }
         if (!reading.isEmpty() && !continues(step)) {
             if (startsAgain(step) && wordsRead() < WORDS_OF_AN_ATTEMPT) {
                 reading.clear();
             } else {
+                again = startsAgain(step);
                 closeReading();
+                again = false;
             }
         }
         if (reading.isEmpty()) {
@@ -117,7 +136,8 @@ final class SpanBuilder {
             return;
         }
         if (isEvidence()) {
-            closed.add(new Span(line(lastWord()), withoutTail()));
+            lastLine = line(lastWord());
+            closed.add(new Span(lastLine, withoutTail()));
         } else {
             off.addAll(0, reading);
         }
@@ -146,7 +166,17 @@ final class SpanBuilder {
                 .distinct()
                 .mapToDouble(this::surpriseOf)
                 .sum();
-        return read >= Math.min(EVIDENCE, EVIDENCE_SHARE * whole);
+        if (wordsRead() < Math.min(FEWEST_WORDS, graph.firstWord(line + 1) - graph.firstWord(line))) {
+            return false;
+        }
+        double needed = again ? EVIDENCE_AGAIN : beginsNextLine() ? EVIDENCE_NEXT : EVIDENCE;
+        return read >= Math.min(needed, EVIDENCE_SHARE * whole);
+    }
+
+    /** Whether what was read begins the line after the one that was read before: just what is to be expected. */
+    private boolean beginsNextLine() {
+        int word = graph.wordOf(reading.get(0).node());
+        return line(lastWord()) == lastLine + 1 && word == graph.firstWord(lastLine + 1);
     }
 
     private double surpriseOf(int word) {

@@ -27,7 +27,7 @@ final class TakeSettler {
         this.loudness = loudness;
         path = new SettlingPath(tracker, word, start);
         builder = new SpanBuilder(graph);
-        judge = new AttemptJudge(graph, open);
+        judge = new AttemptJudge(graph, open, loudness);
     }
 
     Beam beam() {
@@ -61,11 +61,27 @@ final class TakeSettler {
 
     private Attempt judge(int index, int number) {
         Span span = spans.get(index);
-        StreamTime after = index == 0 ? StreamTime.ZERO : spans.get(index - 1).end();
-        StreamTime before = index + 1 == spans.size()
-                ? loudness.heardTo()
-                : spans.get(index + 1).start();
-        return judge.judge(span, take, number, loudness.around(span.start(), span.end(), after, before));
+        return judge.judge(span, take, number, endOfReading(index - 1), startOfReading(index + 1));
+    }
+
+    /** When the last reading of a line up to a span ends. */
+    private StreamTime endOfReading(int index) {
+        for (int i = index; i >= 0; i--) {
+            if (!spans.get(i).off()) {
+                return spans.get(i).end();
+            }
+        }
+        return StreamTime.ZERO;
+    }
+
+    /** When the first reading of a line from a span on begins. */
+    private StreamTime startOfReading(int index) {
+        for (int i = index; i < spans.size(); i++) {
+            if (!spans.get(i).off()) {
+                return spans.get(i).start();
+            }
+        }
+        return loudness.heardTo();
     }
 
     void move(int word) {
@@ -99,6 +115,6 @@ final class TakeSettler {
                 attempts.add(judge(i, attempts.size() + 1));
             }
         }
-        return new FollowEvent.TakeSettled(at, take, attempts, new AsideFinder(open).find(spans, take));
+        return new FollowEvent.TakeSettled(at, take, attempts, new AsideFinder(open).find(spans, attempts, take));
     }
 }

@@ -1,0 +1,115 @@
+package org.bookholder.follow;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.bookholder.follow.Deviation.Kind;
+import org.bookholder.follow.OpenAlignment.Extra;
+import org.bookholder.script.PreparedScript.PreparedWord;
+import org.bookholder.script.SoundAlike;
+import org.bookholder.speech.RecognizedWord;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Finds words that were read and are not in the line: both ears heard something between two words that both heard as
+ * written, and it is neither a repetition, nor a filler, nor a piece of a word beside it.
+ */
+final class AddedWords {
+    private static final StreamTime SLACK = StreamTime.ofSeconds(0.08);
+    private static final StreamTime SHORTEST = StreamTime.ofSeconds(0.12);
+    private static final double REPEATED = 0.34;
+    private static final Set<String> FILLERS = Set.of("uh", "um", "er", "ah", "eh", "oh", "hm", "hmm", "mm", "huh");
+
+    private final List<PreparedWord> words;
+    private final Heard heard;
+    private final OpenAlignment alignment;
+
+    AddedWords(List<PreparedWord> words, Heard heard, OpenAlignment alignment) {
+        this.words = words;
+        this.heard = heard;
+        this.alignment = alignment;
+    }
+
+    /** The added words of a reading, each at the place of the word that it comes before. */
+    List<Deviation> find(Span span) {
+        List<Deviation> added = new ArrayList<>();
+        for (Extra extra : alignment.extras()) {
+            if (isAdded(span, extra)) {
+                added.add(new Deviation(
+                        extra.after() + 1,
+                        "",
+                        extra.word().text(),
+                        Kind.ADDED,
+                        extra.word().confidence()));
+            }
+        }
+        return added;
+    }
+
+    private boolean isAdded(Span span, Extra extra) {
+        int next = extra.after();
+        int last = next - 1;
+        return last >= 0
+                && next < words.size()
+                && anchored(last)
+                && anchored(next)
+                && !FILLERS.contains(extra.word().text())
+                && between(extra.word(), end(last), start(next))
+                && heardByScriptEar(span, extra.word())
+                && !repeats(extra.word().text(), last, next);
+    }
+
+    /** Whether a word is known to have been read as written, and where. */
+    private boolean anchored(int word) {
+        return !words.get(word).standIn()
+                && !alignment.counterpart(word).isEmpty()
+                && (heard.matched(word) || alignment.exact(word));
+    }
+
+    private StreamTime start(int word) {
+        return heard.matched(word)
+                ? heard.start(word)
+                : alignment.counterpart(word).get(0).start();
+    }
+
+    private StreamTime end(int word) {
+        List<RecognizedWord> counterpart = alignment.counterpart(word);
+        return heard.matched(word)
+                ? heard.end(word)
+                : counterpart.get(counterpart.size() - 1).end();
+    }
+
+    private static boolean between(RecognizedWord word, StreamTime from, StreamTime to) {
+        return !word.start().plus(SLACK).isBefore(from) && !to.plus(SLACK).isBefore(word.end());
+    }
+
+    /** Whether the script ear heard something there that is no word of the line. */
+    private static boolean heardByScriptEar(Span span, RecognizedWord word) {
+        long overlap = 0;
+        for (Step step : span.steps()) {
+            if (step.kind() != Step.Kind.MATCH) {
+                RecognizedWord token = Span.token(step);
+                overlap += Math.max(
+                        0,
+                        Math.min(token.end().ticks(), word.end().ticks())
+                                - Math.max(token.start().ticks(), word.start().ticks()));
+            }
+        }
+        return overlap >= SHORTEST.ticks();
+    }
+
+    /** Whether it is a word beside it said again, or a piece of one. */
+    private boolean repeats(String text, int last, int next) {
+        return alike(text, last) || alike(text, next);
+    }
+
+    private boolean alike(String text, int word) {
+        for (List<String> form : words.get(word).word().spoken()) {
+            String spoken = String.join(" ", form);
+            if (spoken.startsWith(text) || spoken.endsWith(text) || SoundAlike.distance(spoken, text) <= REPEATED) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
