@@ -76,7 +76,7 @@ public final class Follower {
                 echo.partial(partial.words(), partial.heardTo());
             } else if (!held) {
                 int before = live.shown();
-                live.partial(partial.words());
+                live.partial(partial.words(), partial.heardTo());
                 return shown(partial.heardTo(), before);
             }
         }
@@ -91,7 +91,7 @@ public final class Follower {
         }
         List<Attempt> attempts = settler.hear(words);
         if (words.ear() == EarKind.SCRIPT && !held) {
-            live.settle(settler.beam());
+            live.settle(settler.beam(), words.heardTo());
             events.addAll(shown(words.heardTo(), before));
         }
         attempts.forEach(a -> events.add(new FollowEvent.AttemptSettled(words.heardTo(), a)));

@@ -44,6 +44,7 @@ final class LivePath {
     private final List<Beam> beams = new ArrayList<>();
     private int shown;
     private boolean readOn;
+    private StreamTime now = StreamTime.ZERO;
     private int ending = -1;
     private StreamTime endingSince = StreamTime.ZERO;
 
@@ -61,8 +62,9 @@ final class LivePath {
         return shown;
     }
 
-    /** Takes in a partial hypothesis; a place before the utterance's first word is a pause. */
-    void partial(List<String> words) {
+    /** Takes in what is believed at {@code at}; a place before the utterance's first word is a pause. */
+    void partial(List<String> words, StreamTime at) {
+        now = at;
         int same = 0;
         while (same < Math.min(words.size(), tokens.size()) && words.get(same).equals(tokens.get(same))) {
             same++;
@@ -70,14 +72,15 @@ final class LivePath {
         tokens.subList(same, tokens.size()).clear();
         beams.subList(same, beams.size()).clear();
         for (String word : words.subList(same, words.size())) {
-            beams.add(tracker.hear(now(), word, tokens.isEmpty(), null));
+            beams.add(tracker.hear(belief(), word, tokens.isEmpty(), null));
             tokens.add(word);
         }
         show();
     }
 
     /** Takes over what was settled of the utterance that is over. */
-    void settle(Beam beam) {
+    void settle(Beam beam, StreamTime at) {
+        now = at;
         settled = beam;
         tokens.clear();
         beams.clear();
@@ -89,7 +92,7 @@ final class LivePath {
         if (beams.isEmpty()) {
             settled = settled.orAt(word);
         } else {
-            beams.set(beams.size() - 1, now().orAt(word));
+            beams.set(beams.size() - 1, belief().orAt(word));
         }
         shown = word;
     }
@@ -102,18 +105,18 @@ final class LivePath {
     /** How many tokens at the end of what was heard are not in the script. */
     int tokensOff() {
         int count = 0;
-        for (Step step = now().best(); step != null && step.off(); step = step.before()) {
+        for (Step step = belief().best(); step != null && step.off(); step = step.before()) {
             count++;
         }
         return count;
     }
 
-    private Beam now() {
+    private Beam belief() {
         return beams.isEmpty() ? settled : beams.get(beams.size() - 1);
     }
 
     private void show() {
-        Step best = now().best();
+        Step best = belief().best();
         int word = lineEnd(best).orElseGet(() -> graph.wordAt(lastSure(best).place()));
         if (best.off() || word == shown) {
             return;
@@ -126,6 +129,7 @@ final class LivePath {
 
     /** Looks again at the end of a line, now that more of the sound is known. */
     void listen() {
+        now = loudness.heardTo();
         show();
     }
 
@@ -156,7 +160,7 @@ final class LivePath {
                 break;
             }
         }
-        if (since.isEmpty() || !echo.inTime(loudness.heardTo())) {
+        if (since.isEmpty() || !echo.inTime(now)) {
             return JUMP_MARGIN;
         }
         double agreement = echo.agreement(List.copyOf(since));
@@ -201,7 +205,7 @@ final class LivePath {
     /** How much dearer the best explanation is that needs no jump from the shown word. */
     private double margin(Step best) {
         double staying = Double.POSITIVE_INFINITY;
-        for (Step step : now().steps()) {
+        for (Step step : belief().steps()) {
             if (readsOn(graph.wordAt(step.place()))) {
                 staying = Math.min(staying, step.cost());
             }

@@ -123,4 +123,39 @@ final class FollowerTest {
                 .extracting(Deviation::written, Deviation::said, Deviation::kind)
                 .containsExactly(tuple("brake", "window", Deviation.Kind.SWAPPED));
     }
+
+    @Test
+    void callsAWordThatWasAdded() {
+        assertThat(firstLine("turn the wheel slowly backwards and watch the gap beside the brake")
+                        .deviations())
+                .singleElement()
+                .satisfies(added -> {
+                    assertThat(added.kind()).isEqualTo(Deviation.Kind.ADDED);
+                    assertThat(added.said()).isEqualTo("backwards");
+                    assertThat(added.word()).isEqualTo(5);
+                });
+    }
+
+    @Test
+    void doesNotCallAWordThatWasSaidTwiceNorAFiller() {
+        assertThat(firstLine("turn the wheel wheel slowly um and watch the gap beside the brake")
+                        .outcome())
+                .isEqualTo(Outcome.CLEAN);
+    }
+
+    @Test
+    void takesALineForBegunAgainAfterALongAsideInIt() {
+        TakeSettled take = ReadAloud.of(LESSON)
+                .say("turn the | sorry there was somebody at our door just now |")
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .cut();
+        assertThat(take.attempts()).extracting(Attempt::complete).endsWith(true);
+        assertThat(take.asides()).hasSize(1);
+    }
+
+    private static Attempt firstLine(String said) {
+        List<Attempt> attempts = ReadAloud.of(LESSON).say(said).cut().attempts();
+        assertThat(attempts).hasSize(1);
+        return attempts.get(0);
+    }
 }

@@ -79,6 +79,8 @@ public final class ReadAloud {
             script.add(timed(heard));
             open.add(timed(word));
             now += WORD;
+            List<String> said = open.stream().map(RecognizedWord::text).toList();
+            events.addAll(follower.hear(new Hypothesis.Partial(EarKind.OPEN, StreamTime.ofSeconds(now), said)));
             List<String> partial = script.stream().map(RecognizedWord::text).toList();
             events.addAll(follower.hear(new Hypothesis.Partial(EarKind.SCRIPT, StreamTime.ofSeconds(now), partial)));
         }
