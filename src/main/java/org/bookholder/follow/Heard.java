@@ -10,9 +10,6 @@ final class Heard {
     /** The share of a line's words that may be missing at an end for the line still to count as read to that end. */
     private static final double MISSING = 0.15;
 
-    /** Half of what a letter takes at a usual pace of 14 letters a second (from memory). */
-    private static final double SECONDS_PER_LETTER = 0.035;
-
     private final ReadingGraph graph;
     private final int first;
     private final StreamTime[] start;
@@ -120,12 +117,11 @@ final class Heard {
 
     /** The least time that saying these words takes. */
     private StreamTime shortest(int from, int to) {
-        int letters = 0;
+        double seconds = 0;
         for (int word = from; word < to; word++) {
-            letters += String.join("", graph.word(first + word).word().spoken().get(0))
-                    .length();
+            seconds += graph.shortest(first + word);
         }
-        return StreamTime.ofSeconds(letters * SECONDS_PER_LETTER);
+        return StreamTime.ofSeconds(seconds);
     }
 
     /** When a word that was heard begins. */

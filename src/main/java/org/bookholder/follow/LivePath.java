@@ -32,6 +32,14 @@ final class LivePath {
     /** Silence before a line's last word after which it is no longer waited for. */
     private static final StreamTime BROKEN_OFF = StreamTime.ofSeconds(0.35);
 
+    /** How many words at a line's end may go unrecognised, and how long they may take in seconds; more is an aside. */
+    private static final int MOST_MISHEARD = 4;
+
+    private static final double LONGEST_MISHEARD = 2;
+
+    /** How many words since a jump are compared with what the open ear heard. */
+    private static final int WORDS_COMPARED = 12;
+
     /** How long a line's last word may sound, once it has been recognised, before it counts as said to its end. */
     private static final StreamTime LONGEST_END = StreamTime.ofSeconds(1);
 
@@ -45,6 +53,7 @@ final class LivePath {
     private int shown;
     private boolean readOn;
     private StreamTime now = StreamTime.ZERO;
+    private StreamTime shownSince = StreamTime.ZERO;
     private int ending = -1;
     private StreamTime endingSince = StreamTime.ZERO;
 
@@ -117,13 +126,15 @@ final class LivePath {
 
     private void show() {
         Step best = belief().best();
-        int word = lineEnd(best).orElseGet(() -> graph.wordAt(lastSure(best).place()));
-        if (best.off() || word == shown) {
+        OptionalInt end = lineEnd(best);
+        int word = end.orElseGet(() -> graph.wordAt(lastSure(best).place()));
+        if ((best.off() && end.isEmpty()) || word == shown) {
             return;
         }
         if ((readsOn(word) && !best.jumped()) || margin(best) >= needed(best)) {
             readOn = readsOn(word);
             shown = untilSaid(word);
+            shownSince = loudness.heardTo();
         }
     }
 
@@ -143,10 +154,23 @@ final class LivePath {
         if (best.kind() == Step.Kind.SUBSTITUTION && graph.beginsLine(word) && said()) {
             return OptionalInt.of(word);
         }
-        if (begun && graph.beginsLine(word + 1) && BROKEN_OFF.compareTo(loudness.quiet()) <= 0) {
-            return OptionalInt.of(word + 1);
+        if (begun && BROKEN_OFF.compareTo(loudness.quiet()) <= 0) {
+            int next = graph.firstWord(graph.line(word) + 1);
+            if (next == word + 1 || (next - word <= MOST_MISHEARD && saidUnheard(word, next))) {
+                return OptionalInt.of(next);
+            }
         }
         return OptionalInt.empty();
+    }
+
+    /** Whether, since the position last moved, there was voice for about as long as these words take. */
+    private boolean saidUnheard(int from, int to) {
+        double shortest = 0;
+        for (int word = from; word < to; word++) {
+            shortest += graph.shortest(word);
+        }
+        double voice = loudness.voiceAfter(shownSince).seconds();
+        return voice >= shortest && voice <= LONGEST_MISHEARD;
     }
 
     /** How much better, in nats, a jump must explain what was heard than staying does. */
@@ -156,7 +180,7 @@ final class LivePath {
             if (step.kind() == Step.Kind.MATCH) {
                 since.addFirst(graph.tokenText(step.node()));
             }
-            if (step.jumped()) {
+            if (step.jumped() || since.size() == WORDS_COMPARED) {
                 break;
             }
         }

@@ -133,6 +133,17 @@ final class Loudness {
     /** A stretch of a take. */
     record Stretch(StreamTime start, StreamTime end) {}
 
+    /** How much voice there has been since {@code time}. */
+    StreamTime voiceAfter(StreamTime time) {
+        int from = index(time);
+        int threshold = voiceLevel(length - 1);
+        int voiced = 0;
+        for (int i = Math.max(from, length - WINDOW); i < length; i++) {
+            voiced += frames[i] >= threshold ? 1 : 0;
+        }
+        return StreamTime.ofSamples(voiced, FrameLevels.PER_SECOND);
+    }
+
     /** How far the voice goes on after {@code time} before it pauses, up to {@code limit}. */
     StreamTime voiceUntil(StreamTime time, StreamTime limit) {
         int from = index(time);

@@ -16,10 +16,13 @@ final class SpanBuilder {
     private static final StreamTime PAUSE = StreamTime.ofSeconds(0.15);
 
     /** Matched words whose surprise sums to less than this, in nats, are no reading of a long line. */
-    private static final double EVIDENCE = 12;
+    private static final double EVIDENCE = 14;
 
     /** Matched words that a reading of any line must have, if the line has as many. */
     private static final int FEWEST_WORDS = 2;
+
+    /** The same where it begins far inside the line: stray words of speech that is not in the script lie there. */
+    private static final double EVIDENCE_INSIDE = 18;
 
     /** The same for the beginning of the line that is to be read next. */
     private static final double EVIDENCE_NEXT = 4;
@@ -169,8 +172,19 @@ final class SpanBuilder {
         if (wordsRead() < Math.min(FEWEST_WORDS, graph.firstWord(line + 1) - graph.firstWord(line))) {
             return false;
         }
-        double needed = again ? EVIDENCE_AGAIN : beginsNextLine() ? EVIDENCE_NEXT : EVIDENCE;
-        return read >= Math.min(needed, EVIDENCE_SHARE * whole);
+        long matched = reading.stream().filter(s -> s.kind() == Kind.MATCH).count();
+        if (2 * matched < reading.size()) {
+            return false;
+        }
+        return read >= Math.min(needed(line), EVIDENCE_SHARE * whole);
+    }
+
+    private double needed(int line) {
+        boolean begins = graph.wordOf(reading.get(0).node()) <= graph.firstWord(line) + 2;
+        if (!begins) {
+            return EVIDENCE_INSIDE;
+        }
+        return again ? EVIDENCE_AGAIN : beginsNextLine() ? EVIDENCE_NEXT : EVIDENCE;
     }
 
     /** Whether what was read begins the line after the one that was read before: just what is to be expected. */
