@@ -19,7 +19,7 @@ import picocli.CommandLine.Parameters;
         description = {
             "Read a lesson to the camera. The reading window follows your voice; afterwards you get the list of lines "
                     + "to pick up.",
-            "Close the window or press Ctrl-C to end. Without a window, Enter ends too."
+            "In the window, K shows what each key does. Close it or press Ctrl-C to end; without a window, Enter ends too."
         })
 final class ReadCommand implements Callable<Integer> {
     private final Surroundings here;
