@@ -39,7 +39,8 @@ final class DocumentsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"README.md", "DEVELOPERS.md", "demo-scripts/README.md", "models/README.md"})
+    @ValueSource(
+            strings = {"README.md", "DEVELOPERS.md", "docs/accuracy.md", "demo-scripts/README.md", "models/README.md"})
     void linksLeadSomewhere(String guide) throws IOException {
         Path folder = Path.of(guide).toAbsolutePath().getParent();
         assertThat(found(read(guide), "\\]\\((?!say:|http|#)([^)#]+)\\)"))

@@ -3,11 +3,8 @@ package org.bookholder.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Properties;
-import java.util.TreeSet;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.vosk.VoskEars;
 import org.bookholder.testing.FakeAudioSource;
@@ -49,25 +46,13 @@ final class AccuracyFloorsTest {
                 sum.add(Scorer.score(reading.truth(), Findings.of(ReadingRun.read(reading.script(), sound, ears))));
             }
         }
-        Properties floors = floors();
-        TreeSet<String> names = new TreeSet<>(floors.stringPropertyNames());
-        names.removeIf(name -> !name.startsWith(column + "."));
-        assertThat(names).isNotEmpty();
+        Floors floors = Floors.read();
         String table = Measures.table(List.of(column), List.of(sum));
-        assertThat(names).as("%s", table).allSatisfy(name -> {
-            Measures.Measure measure = Measures.named(name.substring(column.length() + 1));
-            double limit = Double.parseDouble(floors.getProperty(name));
-            assertThat(measure.of(sum).reaches(limit))
+        assertThat(floors.names(column)).as("%s", table).allSatisfy(name -> {
+            double limit = floors.of(column + "." + name);
+            assertThat(Measures.named(name).of(sum).reaches(limit))
                     .as("%s = %s", name, limit)
                     .isTrue();
         });
-    }
-
-    private static Properties floors() throws IOException {
-        Properties floors = new Properties();
-        try (InputStream in = AccuracyFloorsTest.class.getResourceAsStream("/bench/floors.properties")) {
-            floors.load(in);
-        }
-        return floors;
     }
 }

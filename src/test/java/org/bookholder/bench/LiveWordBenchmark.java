@@ -1,5 +1,7 @@
 package org.bookholder.bench;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -17,6 +19,7 @@ import org.bookholder.testing.Prepared;
 import org.bookholder.testing.Scripts;
 import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
+import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -32,17 +35,21 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * What a recognised word costs the follower: each word shows up in a partial result of the script ear, and at the end of
- * each utterance both ears give their final words. The script is read from its start; at its end a new take begins there.
+ * each utterance both ears give their final words. Takes are equally long, so that only the script's length differs; each begins
+ * elsewhere in the script.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 3, time = 2)
+@Warmup(iterations = 5, time = 2)
 @Measurement(iterations = 5, time = 2)
-@Fork(1)
+@Fork(
+        value = 1,
+        jvmArgsAppend = {"-Xmx512m", "-Xms512m"})
 public class LiveWordBenchmark {
     private static final int WORDS_IN_AN_UTTERANCE = 24;
     private static final int WORDS_IN_A_LINE = 12;
+    private static final int UTTERANCES_IN_A_TAKE = 40;
     private static final double WORD_SECONDS = 0.4;
 
     /** Words in the script. */
@@ -52,8 +59,10 @@ public class LiveWordBenchmark {
     private @Nullable Follower follower;
     private List<String> words = List.of();
     private int next;
-    private int take;
+    private int utterance;
     private double now;
+    private final Random random = new Random(2);
+    private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
 
     /** Writes the script: words as frequent as those of a language, so that common ones are all over it. */
     @Setup
@@ -70,18 +79,34 @@ public class LiveWordBenchmark {
                 .map(w -> w.spoken().get(0).get(0))
                 .toList();
         follower = new Follower(Prepared.of(script));
-        next = words.size();
+    }
+
+    /** What the words cost: processor time, which other work on the machine does not lengthen as it does the clock's. */
+    @State(Scope.Thread)
+    @AuxCounters(AuxCounters.Type.EVENTS)
+    public static class Spent {
+        /** Processor time in nanoseconds. */
+        public long cpuNanos;
+
+        /** Words heard. */
+        public long words;
     }
 
     /** One utterance. */
     @Benchmark
     @OperationsPerInvocation(WORDS_IN_AN_UTTERANCE)
-    public List<FollowEvent> utterance() {
+    public List<FollowEvent> utterance(Spent spent) {
+        long before = threads.getCurrentThreadCpuTime();
+        List<FollowEvent> events = utterance();
+        spent.cpuNanos += threads.getCurrentThreadCpuTime() - before;
+        spent.words += WORDS_IN_AN_UTTERANCE;
+        return events;
+    }
+
+    private List<FollowEvent> utterance() {
         Follower reader = Objects.requireNonNull(follower);
-        if (next + WORDS_IN_AN_UTTERANCE > words.size()) {
-            next = 0;
-            now = 0;
-            reader.startTake(++take, StreamTime.ZERO, ReadingPosition.START);
+        if (utterance++ % UTTERANCES_IN_A_TAKE == 0) {
+            beginTake(reader);
         }
         List<FollowEvent> events = new ArrayList<>();
         List<RecognizedWord> heard = new ArrayList<>();
@@ -95,6 +120,15 @@ public class LiveWordBenchmark {
         events.addAll(reader.hear(new Hypothesis.Final(EarKind.SCRIPT, at(now), heard)));
         events.addAll(reader.hear(new Hypothesis.Final(EarKind.OPEN, at(now), heard)));
         return events;
+    }
+
+    private void beginTake(Follower reader) {
+        int lines = words.size() / WORDS_IN_A_LINE;
+        int linesInATake = UTTERANCES_IN_A_TAKE * WORDS_IN_AN_UTTERANCE / WORDS_IN_A_LINE;
+        int line = random.nextInt(lines - linesInATake + 1);
+        next = line * WORDS_IN_A_LINE;
+        now = 0;
+        reader.startTake(1, StreamTime.ZERO, new ReadingPosition(line + 1, 1));
     }
 
     private static StreamTime at(double seconds) {
