@@ -22,6 +22,9 @@ final class AttemptJudge {
     /** How far outside an attempt the open ear's words may lie and still be taken for its own. */
     private static final StreamTime MARGIN = StreamTime.ofSeconds(0.2);
 
+    /** By how much the two ears may differ on when a word was said. */
+    private static final StreamTime SLACK = StreamTime.ofSeconds(0.1);
+
     /** How far apart, by letters and by sound, two words may be and still be the same one misheard. */
     private static final double SAME_LETTERS = 0.4;
 
@@ -78,7 +81,7 @@ final class AttemptJudge {
                 words, open.between(said.start().since(MARGIN), said.end().plus(MARGIN)));
         List<Deviation> result = new ArrayList<>();
         for (int word = 0; word < heard.length(); word++) {
-            Deviation deviation = heard.matched(word) ? null : deviation(words, alignment, word);
+            Deviation deviation = heard.matched(word) ? null : deviation(words, heard, alignment, word);
             if (deviation != null) {
                 result.add(deviation);
             }
@@ -88,7 +91,7 @@ final class AttemptJudge {
         return result;
     }
 
-    private @Nullable Deviation deviation(List<PreparedWord> words, OpenAlignment alignment, int word) {
+    private @Nullable Deviation deviation(List<PreparedWord> words, Heard heard, OpenAlignment alignment, int word) {
         PreparedWord prepared = words.get(word);
         String plain = prepared.word().plain();
         if (prepared.standIn()
@@ -97,10 +100,29 @@ final class AttemptJudge {
             return null;
         }
         String said = String.join(" ", texts(alignment.counterpart(word)));
-        if (!said.isEmpty() && (letters(prepared, said) <= SAME_LETTERS || sound(prepared, said) <= SAME_SOUND)) {
+        boolean inPlace = inPlace(heard, alignment.counterpart(word), word);
+        if (!said.isEmpty()
+                && inPlace
+                && (letters(prepared, said) <= SAME_LETTERS || sound(prepared, said) <= SAME_SOUND)) {
             return null;
         }
         return new Deviation(word + 1, plain, said, said.isEmpty() ? Kind.DROPPED : Kind.SWAPPED, 0.9);
+    }
+
+    /** Whether what was heard for a word was heard between the words beside it: transposed words are misread. */
+    private static boolean inPlace(Heard heard, List<RecognizedWord> counterpart, int word) {
+        if (counterpart.isEmpty()) {
+            return false;
+        }
+        StreamTime start = counterpart.get(0).start();
+        StreamTime end = counterpart.get(counterpart.size() - 1).end();
+        boolean afterNext = word + 1 < heard.length()
+                && heard.matched(word + 1)
+                && !start.plus(SLACK).isBefore(heard.end(word + 1));
+        boolean beforeLast = word > 0
+                && heard.matched(word - 1)
+                && !heard.start(word - 1).plus(SLACK).isBefore(end);
+        return !afterNext && !beforeLast;
     }
 
     private static double letters(PreparedWord word, String said) {
