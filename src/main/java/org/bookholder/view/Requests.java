@@ -44,6 +44,10 @@ final class Requests {
         countIn.advance(state, settings.countIn(), seconds, commands::add);
     }
 
+    void cut() {
+        commands.add(new Command.Cut());
+    }
+
     /** Takes reading to a place, in a new take if none is rolling. */
     void readFrom(ReadingPosition position, SessionState state, Steering steering) {
         if (state.held()) {

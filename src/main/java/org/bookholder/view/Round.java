@@ -10,7 +10,8 @@ import org.bookholder.session.SessionState;
 
 /**
  * The pickup round: one line to pick up after another is brought to the eye-line, with the line before it to lead in, until
- * each was read clean. Knows no clock. Confined to one thread.
+ * each was read clean. What was read counts only once both ears have agreed on it, which a cut brings about: so each
+ * pickup is a take of its own. Knows no clock. Confined to one thread.
  */
 final class Round {
     /** How long a tick is seen before the next line comes. */
@@ -19,6 +20,14 @@ final class Round {
     /** How long is said why a line is wanted once more before it comes again. */
     static final double AGAIN_SECONDS = 2.2;
 
+    /** A line whose last word was read for so long is over. */
+    static final double OVER_SECONDS = 1.2;
+
+    /** After this long without a verdict on it, the line was not heard. */
+    static final double PATIENCE_SECONDS = 8;
+
+    private static final String AGAIN_UNHEARD = "not heard";
+
     private Stage stage = Stage.OFF;
     private int line;
     private int attempts;
@@ -26,10 +35,14 @@ final class Round {
     private String why = "";
     private double since;
     private Optional<ReadingPosition> wanted = Optional.empty();
+    private boolean cut;
+    private ReadingPosition seen = ReadingPosition.START;
+    private double rested;
 
     private enum Stage {
         OFF,
         READING,
+        LISTENING,
         TICKED,
         AGAIN
     }
@@ -84,7 +97,15 @@ final class Round {
         since += seconds;
         LineNotes notes = state.lines().get(line - 1);
         switch (stage) {
-            case READING -> look(state, notes);
+            case READING -> read(state, notes, seconds);
+            case LISTENING -> {
+                if (!state.rolling()) {
+                    look(state, notes);
+                }
+                if (stage == Stage.LISTENING && since >= PATIENCE_SECONDS) {
+                    once(AGAIN_UNHEARD);
+                }
+            }
             case TICKED -> {
                 if (since >= TICK_SECONDS && !goTo(nextAfter(line, state), state)) {
                     end();
@@ -110,6 +131,13 @@ final class Round {
         return taken;
     }
 
+    /** Whether the take is to be cut, once. */
+    boolean takeCut() {
+        boolean taken = cut;
+        cut = false;
+        return taken;
+    }
+
     Optional<Shown> shown(SessionState state) {
         return isOn() ? Optional.of(new Shown(line, stage == Stage.TICKED, caption(state))) : Optional.empty();
     }
@@ -119,19 +147,36 @@ final class Round {
         return switch (stage) {
             case OFF -> "";
             case READING -> "pickup " + (ticked + 1) + " of " + (ticked + Math.max(1, left));
+            case LISTENING -> "listening back";
             case TICKED -> left == 0 ? "clean, and the last" : "clean";
             case AGAIN -> "once more: " + why;
         };
+    }
+
+    /** Cuts when the line has been read to its end and nothing follows. */
+    private void read(SessionState state, LineNotes notes, double seconds) {
+        look(state, notes);
+        rested = state.position().equals(seen) ? rested + seconds : 0;
+        seen = state.position();
+        if (stage == Stage.READING && state.position().line() > line && rested >= OVER_SECONDS) {
+            stage = Stage.LISTENING;
+            since = 0;
+            cut = state.rolling();
+        }
     }
 
     private void look(SessionState state, LineNotes notes) {
         if (!notes.pickup()) {
             tick();
         } else if (notes.attempts().size() > attempts && notes.outcome() == Outcome.MISREAD) {
-            stage = Stage.AGAIN;
-            why = Pickups.of(state, notes).said();
-            since = 0;
+            once(Pickups.of(state, notes).said());
         }
+    }
+
+    private void once(String reason) {
+        stage = Stage.AGAIN;
+        why = reason;
+        since = 0;
     }
 
     private void tick() {
@@ -148,6 +193,8 @@ final class Round {
         attempts = state.lines().get(line - 1).attempts().size();
         stage = Stage.READING;
         since = 0;
+        rested = 0;
+        cut = false;
         wanted = Optional.of(new ReadingPosition(Math.max(1, line - 1), 1));
         return true;
     }

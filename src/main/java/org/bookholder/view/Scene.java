@@ -126,6 +126,9 @@ public final class Scene {
         if (round.advance(state, seconds)) {
             pages.show(Pages.Kind.PICKUPS);
         }
+        if (round.takeCut()) {
+            requests.cut();
+        }
         round.takeWanted().ifPresent(place -> requests.readFrom(place, state, steering));
         steering.advance(state, seconds);
         motion = motion.after(steering.aim(), seconds, geometry.pitch());

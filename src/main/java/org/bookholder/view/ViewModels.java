@@ -118,6 +118,10 @@ public final class ViewModels {
     }
 
     private static String standing(SessionState state, Moment moment) {
+        String round = moment.round().map(Round.Shown::caption).orElse("");
+        if (!state.rolling() && !round.isEmpty()) {
+            return round;
+        }
         if (!state.rolling()) {
             return state.takes().isEmpty() ? "ready" : "cut";
         }
@@ -127,7 +131,7 @@ public final class ViewModels {
         if (state.follow() == FollowState.LOST) {
             return "listening for the place";
         }
-        return moment.round().map(Round.Shown::caption).orElse("");
+        return round;
     }
 
     private static void add(List<Caption> captions, String text, Spot spot, int rgb) {

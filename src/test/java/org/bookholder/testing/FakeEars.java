@@ -17,10 +17,16 @@ public final class FakeEars implements Ears {
     private final List<Hypothesis> script;
     private int open;
     private boolean closed;
+    private boolean onlyMeanwhile;
 
     /** Ears that will report {@code script}, in order of {@link Hypothesis#heardTo()}; each ear only its own. */
     public FakeEars(List<Hypothesis> script) {
         this.script = List.copyOf(script);
+    }
+
+    /** From now on each ear hears only what is said while it listens, as in a session of several takes. */
+    public void hearOnlyMeanwhile() {
+        onlyMeanwhile = true;
     }
 
     /** How many ears have been made and not closed. */
@@ -71,6 +77,9 @@ public final class FakeEars implements Ears {
 
         @Override
         public List<Hypothesis> hear(AudioBlock block) {
+            while (onlyMeanwhile && !left.isEmpty() && left.getFirst().heardTo().isBefore(block.start())) {
+                left.removeFirst();
+            }
             List<Hypothesis> news = new ArrayList<>();
             while (!left.isEmpty() && !block.end().isBefore(left.getFirst().heardTo())) {
                 news.add(left.removeFirst());
@@ -80,7 +89,7 @@ public final class FakeEars implements Ears {
 
         @Override
         public List<Hypothesis> finish() {
-            List<Hypothesis> rest = List.copyOf(left);
+            List<Hypothesis> rest = onlyMeanwhile ? List.of() : List.copyOf(left);
             left.clear();
             return rest;
         }

@@ -62,6 +62,25 @@ final class RoundTest {
     }
 
     @Test
+    void aLineReadToItsEndIsCutSoThatBothEarsAgreeOnIt() {
+        press(Action.ROUND);
+        session.becomes(session.sample().at(4, 1));
+        assertThat(captions(pass(Round.OVER_SECONDS + 0.3))).contains("listening back");
+        assertThat(session.told()).containsExactly(goTo(2), new Command.Cut());
+        session.becomes(session.sample().outcome(3, Outcome.CLEAN));
+        pass(Round.TICK_SECONDS + 0.3);
+        assertThat(session.told()).endsWith(goTo(6), new Command.NextTake(new ReadingPosition(6, 1)));
+    }
+
+    @Test
+    void aLineThatNobodyHeardComesOnceMore() {
+        press(Action.ROUND);
+        session.becomes(session.sample().at(4, 1));
+        assertThat(captions(pass(Round.OVER_SECONDS + Round.PATIENCE_SECONDS + 0.5)))
+                .contains("once more: not heard");
+    }
+
+    @Test
     void aLineCanBeLeftAndBroughtOnceMoreWithAClicker() {
         press(Action.ROUND);
         press(Action.FORWARD_LINE);
