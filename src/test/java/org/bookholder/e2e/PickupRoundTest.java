@@ -43,24 +43,8 @@ final class PickupRoundTest {
 
     @Test
     void bringsUpEachPickupUntilAllAreReadClean() {
-        Spoken voice = new Spoken(0.6)
-                .says("every wheel begins with its hub")
-                .says("count the spokes twice before you go on")
-                .says("turn the wheel over and lace the other side")
-                .pauses(2)
-                .says("leave every nipple loose for tonight")
-                .says("tomorrow we bring it back to true")
-                .pauses(4);
-        double pressed = voice.seconds() - 2;
-        voice = voice.says("count the spokes twice before you go on")
-                .says("then lace the first side")
-                .pauses(6)
-                .says("turn the wheel over and lace the other side")
-                .says("leave every nipple loose for tonight")
-                .pauses(8)
-                .says("turn the wheel over and lace the other side")
-                .says("leave every nipple loose for now")
-                .pauses(8);
+        double pressed = lesson().seconds() - 2;
+        Spoken voice = lessonAndRound();
         FakeEars ears = new FakeEars(voice.hypotheses());
         ears.hearOnlyMeanwhile();
         ReadingRig rig = new ReadingRig(SCRIPT, ears, true);
@@ -101,6 +85,31 @@ final class PickupRoundTest {
                         "clean, and the last",
                         "Nothing to pick up");
         assertLinked(reading, rig);
+    }
+
+    /** The lesson with its mistakes. */
+    private static Spoken lesson() {
+        return new Spoken(0.6)
+                .says("every wheel begins with its hub")
+                .says("count the spokes twice before you go on")
+                .says("turn the wheel over and lace the other side")
+                .pauses(2)
+                .says("leave every nipple loose for tonight")
+                .says("tomorrow we bring it back to true")
+                .pauses(4);
+    }
+
+    /** The same, and then what is read in the round. */
+    private static Spoken lessonAndRound() {
+        return lesson().says("count the spokes twice before you go on")
+                .says("then lace the first side")
+                .pauses(6)
+                .says("turn the wheel over and lace the other side")
+                .says("leave every nipple loose for tonight")
+                .pauses(8)
+                .says("turn the wheel over and lace the other side")
+                .says("leave every nipple loose for now")
+                .pauses(8);
     }
 
     private static AudioSource microphone(ReadingRig rig) {

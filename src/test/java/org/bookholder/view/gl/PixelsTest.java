@@ -99,8 +99,9 @@ final class PixelsTest {
     @Test
     void theTypeIsAsLargeAsAskedFor() {
         for (double size : new double[] {40, 80}) {
-            SampleState state = SampleState.of(Scripts.of("HIH"));
-            ViewModel view = settled(state.state(), plain().withSize(size).withCues(Set.of()));
+            SampleState state = SampleState.of(Scripts.of("I I I HIH"));
+            ViewModel view =
+                    settled(state.at(1, 4).state(), plain().withSize(size).withCues(Set.of()));
             Snapshot picture = easel.draw(view);
             int[] ink = inkedRows(picture, view.geometry(), Contrast.luminance(Palette.COMING) / 2);
             // Capitals of Inter are 2048/2816 of the type size high.
