@@ -26,6 +26,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.bookholder.cli.Installed;
 import org.bookholder.handoff.Exporter;
+import org.bookholder.handoff.HandOffPart;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -36,8 +37,8 @@ final class ArchitectureTest {
 
     /** The reading order. A package may use those before it, never those after it. */
     static final List<String> PIPELINE = List.of(
-            "problem", "timing", "script", "speech", "follow", "pace", "fatigue", "session", "journal", "view", "desk",
-            "handoff", "runtime", "cli");
+            "problem", "timing", "script", "speech", "footage", "follow", "pace", "fatigue", "session", "journal",
+            "cutlist", "view", "desk", "handoff", "runtime", "cli");
 
     /** What a session is turned into; none reads another. */
     private static final List<String> OUTPUTS = List.of("view", "desk", "handoff");
@@ -55,6 +56,10 @@ final class ArchitectureTest {
             entry("com.ibm.icu..", ROOT + ".script"),
             entry("org.commonmark..", ROOT + ".script"),
             entry("org.snakeyaml..", ROOT + ".script"),
+            entry("org.bytedeco..", ROOT + ".footage.ffmpeg"),
+            entry("org.jtransforms..", ROOT + ".footage"),
+            entry("org.apache.commons.csv..", ROOT + ".handoff"),
+            entry("org.apache.pdfbox..", ROOT + ".handoff.pdf"),
             entry("java.sql..", ROOT + ".journal.sqlite"),
             entry("picocli..", ROOT + ".cli"),
             entry("java.util.concurrent..", ROOT + ".runtime"));
@@ -129,6 +134,25 @@ final class ArchitectureTest {
         Set<String> installed =
                 Installed.exporters().stream().map(e -> e.getClass().getName()).collect(Collectors.toSet());
         assertEquals(written, installed);
+    }
+
+    @Test
+    void everyPartOfAHandOffIsInstalledUnderANameOfItsOwn() {
+        Set<String> written = CLASSES.stream()
+                .filter(c -> c.isAssignableTo(HandOffPart.class) && !c.isInterface())
+                .map(JavaClass::getName)
+                .collect(Collectors.toSet());
+        assertEquals(
+                written,
+                Installed.handOffParts().stream()
+                        .map(p -> p.getClass().getName())
+                        .collect(Collectors.toSet()));
+        assertEquals(
+                written.size(),
+                Installed.handOffParts().stream()
+                        .map(HandOffPart::name)
+                        .distinct()
+                        .count());
     }
 
     @Test

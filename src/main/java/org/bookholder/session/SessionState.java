@@ -143,6 +143,11 @@ public record SessionState(
         return position.line() > tallies.counts().lines();
     }
 
+    /** Whether the take was held at some moment between two times. */
+    public boolean heldWithin(StreamTime from, StreamTime to) {
+        return tallies.holds().stream().anyMatch(hold -> hold.start().isBefore(to) && from.isBefore(hold.end()));
+    }
+
     /** How many events led here: two states of one session with the same count are the same. */
     public long revision() {
         return tallies.revision();

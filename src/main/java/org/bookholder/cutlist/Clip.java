@@ -1,0 +1,56 @@
+package org.bookholder.cutlist;
+
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.follow.Attempt;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * A stretch of a take that is used.
+ *
+ * @param take take number, from 1
+ * @param in where it begins, on the session's audio
+ * @param out where it ends
+ * @param quietFrom since when nothing was said before it: so far back can the clip be drawn out
+ * @param quietTo until when nothing is said after it
+ * @param attempts the attempts in it, one for each of its lines, in script order; at least one
+ * @param markers what an editor is to be told of
+ */
+public record Clip(
+        int take,
+        StreamTime in,
+        StreamTime out,
+        StreamTime quietFrom,
+        StreamTime quietTo,
+        List<Attempt> attempts,
+        List<CutMarker> markers)
+        implements CutItem {
+    /** Copies the lists and checks the order. */
+    public Clip {
+        attempts = List.copyOf(attempts);
+        markers = List.copyOf(markers);
+        if (attempts.isEmpty() || !in.isBefore(out)) {
+            throw new IllegalArgumentException("a clip (" + in + " to " + out + ") must hold an attempt");
+        }
+    }
+
+    @Override
+    public int firstLine() {
+        return attempts.get(0).line();
+    }
+
+    @Override
+    public int lastLine() {
+        return attempts.get(attempts.size() - 1).line();
+    }
+
+    @Override
+    public StreamTime length() {
+        return out.since(in);
+    }
+
+    @Override
+    public Optional<Clip> clip() {
+        return Optional.of(this);
+    }
+}

@@ -1,0 +1,190 @@
+package org.bookholder.cutlist;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.follow.Aside;
+import org.bookholder.follow.Attempt;
+import org.bookholder.follow.Outcome;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Decides which attempt of each line is used and where it is cut.
+ *
+ * <p>Used is the last clean attempt. Lines that were read one after another stay one clip, so that there are as few cuts
+ * as can be; a line that cannot be filled leaves a gap with a marker. A cut lies in the quiet before or after what is
+ * used, never within a word.
+ */
+public final class CutPlanner {
+    private final SessionState state;
+    private final CutRules rules;
+    private final SpeechEdges edges;
+    private final Map<Integer, TakeSpeech> takes = new HashMap<>();
+    private final Markers markers;
+
+    private CutPlanner(SessionState state, CutRules rules, TakeSound sound) {
+        this.state = state;
+        this.rules = rules;
+        this.edges = new SpeechEdges(sound);
+        this.markers = new Markers(state);
+        state.takes().forEach(take -> takes.put(take.number(), TakeSpeech.of(state, take)));
+    }
+
+    /**
+     * The cut of a session, also of one that is still running, as far as it has come.
+     *
+     * @param sound the takes' recordings, to find the quiet by ear
+     * @throws ProblemException if a recording cannot be read
+     */
+    public static CutList plan(SessionState state, CutRules rules, TakeSound sound) throws ProblemException {
+        return new CutPlanner(state, rules, sound).plan();
+    }
+
+    /** The attempt of a line that is used, if there is one. */
+    public static Optional<Attempt> chosen(LineNotes line, CutRules rules) {
+        return line.best().filter(best -> rules.useMisread() || best.outcome() == Outcome.CLEAN);
+    }
+
+    private CutList plan() throws ProblemException {
+        List<CutItem> items = new ArrayList<>();
+        List<Attempt> run = new ArrayList<>();
+        for (LineNotes line : state.lines()) {
+            Optional<Attempt> use = chosen(line, rules);
+            if (!run.isEmpty() && (use.isEmpty() || !inOneGo(run.get(run.size() - 1), use.get()))) {
+                items.add(clip(run));
+                run.clear();
+            }
+            if (use.isPresent()) {
+                run.add(use.get());
+            } else {
+                items.add(gap(line));
+            }
+        }
+        if (!run.isEmpty()) {
+            items.add(clip(run));
+        }
+        return new CutList(items);
+    }
+
+    /** Whether the second was read right after the first, with nothing between but a pause. */
+    private boolean inOneGo(Attempt first, Attempt then) {
+        boolean next = first.take() == then.take() && first.start().isBefore(then.start());
+        return next
+                && then.start().since(first.end()).compareTo(rules.longestPause()) <= 0
+                && !speech(first).interrupted(first, then)
+                && !state.heldWithin(first.end(), then.start());
+    }
+
+    private Clip clip(List<Attempt> run) throws ProblemException {
+        Attempt first = run.get(0);
+        Attempt last = run.get(run.size() - 1);
+        StreamTime quietFrom = speech(first).quietBefore(first);
+        StreamTime quietTo = speech(last).quietAfter(last);
+        StreamTime in = cutIn(first, quietFrom);
+        StreamTime out = StreamTime.max(cutOut(last, quietTo), in.plus(new StreamTime(1)));
+        return new Clip(
+                first.take(),
+                in,
+                out,
+                StreamTime.min(quietFrom, in),
+                StreamTime.max(quietTo, out),
+                run,
+                markers.of(run, in, out));
+    }
+
+    private StreamTime cutIn(Attempt first, StreamTime quietFrom) throws ProblemException {
+        StreamTime onset = edges.onset(first.take(), first.start(), quietFrom);
+        StreamTime quiet = onset.since(quietFrom);
+        if (quiet.ticks() == 0) {
+            return edges.quietest(first.take(), onset.since(NEAR), onset.plus(NEAR));
+        }
+        // Where two lines stand close, each of them gets half of the quiet.
+        return onset.since(StreamTime.min(rules.lead(), half(quiet)));
+    }
+
+    private StreamTime cutOut(Attempt last, StreamTime quietTo) throws ProblemException {
+        StreamTime offset = edges.offset(last.take(), last.end(), quietTo);
+        StreamTime quiet = quietTo.since(offset);
+        if (quiet.ticks() == 0) {
+            return edges.quietest(last.take(), offset.since(NEAR), offset.plus(NEAR));
+        }
+        return offset.plus(StreamTime.min(rules.tail(), half(quiet)));
+    }
+
+    /** Where no quiet is known, the cut is looked for so near to the word's time. */
+    private static final StreamTime NEAR = StreamTime.ofSeconds(0.04);
+
+    private static StreamTime half(StreamTime length) {
+        return new StreamTime(length.ticks() / 2);
+    }
+
+    private Gap gap(LineNotes line) {
+        return new Gap(line.line(), likelyLength(line), markers.ofGap(line));
+    }
+
+    /** As long as the line took when it was misread, else as its words take at the presenter's pace. */
+    private StreamTime likelyLength(LineNotes line) {
+        Optional<Attempt> complete = line.best();
+        if (complete.isPresent()) {
+            return complete.get()
+                    .end()
+                    .since(complete.get().start())
+                    .plus(rules.lead())
+                    .plus(rules.tail());
+        }
+        double measured = state.pace().lesson();
+        double pace = Double.isFinite(measured) && measured > 0
+                ? measured
+                : state.script().settings().targetPace();
+        return StreamTime.ofSeconds(60.0 * state.line(line.line()).spokenWords() / pace);
+    }
+
+    private TakeSpeech speech(Attempt attempt) {
+        TakeSpeech speech = takes.get(attempt.take());
+        if (speech == null) {
+            throw new IllegalArgumentException("attempt (" + attempt + ") must be of a take of the session");
+        }
+        return speech;
+    }
+
+    /** What an editor is told of, and where. */
+    private record Markers(SessionState state) {
+        List<CutMarker> of(List<Attempt> run, StreamTime in, StreamTime out) {
+            List<CutMarker> markers = new ArrayList<>();
+            for (Attempt attempt : run) {
+                LineNotes line = state.lines().get(attempt.line() - 1);
+                if (line.pickup()) {
+                    markers.add(new CutMarker(
+                            CutMarker.Kind.PICKUP, attempt.start().since(in), PickupNote.of(state, line)));
+                }
+                StreamTime after = attempt.equals(run.get(run.size() - 1)) ? out : attempt.end();
+                asides(attempt.line()).forEach(aside -> markers.add(aside(aside, after.since(in))));
+            }
+            return markers;
+        }
+
+        List<CutMarker> ofGap(LineNotes line) {
+            List<CutMarker> markers = new ArrayList<>();
+            markers.add(new CutMarker(CutMarker.Kind.PICKUP, StreamTime.ZERO, PickupNote.of(state, line)));
+            asides(line.line()).forEach(aside -> markers.add(aside(aside, StreamTime.ZERO)));
+            return markers;
+        }
+
+        /** What was said before line 1 is told at line 1. */
+        private List<Aside> asides(int line) {
+            return state.asides().stream()
+                    .filter(a -> Math.max(1, a.line()) == line)
+                    .toList();
+        }
+
+        private CutMarker aside(Aside aside, StreamTime offset) {
+            String said = aside.said().isEmpty() ? "not understood" : "\u201c" + aside.said() + "\u201d";
+            return new CutMarker(CutMarker.Kind.ASIDE, offset, "aside, take " + aside.take() + ", not used: " + said);
+        }
+    }
+}

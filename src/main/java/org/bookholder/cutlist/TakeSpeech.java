@@ -1,0 +1,67 @@
+package org.bookholder.cutlist;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.bookholder.follow.Attempt;
+import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * All that was said in one take, attempts and asides, to find the quiet between.
+ *
+ * @param start where the take begins
+ * @param end where it ends
+ * @param spans when something was said, in order of their beginnings
+ */
+record TakeSpeech(StreamTime start, StreamTime end, List<Span> spans) {
+    /** The recogniser may let neighbouring words overlap by about this much. */
+    private static final StreamTime OVERLAP = StreamTime.ofSeconds(0.05);
+
+    /** When something was said. */
+    record Span(StreamTime start, StreamTime end) {}
+
+    static TakeSpeech of(SessionState state, SessionState.Take take) {
+        Stream<Span> attempts = state.lines().stream()
+                .flatMap(line -> line.attempts().stream())
+                .filter(a -> a.take() == take.number())
+                .map(a -> new Span(a.start(), a.end()));
+        Stream<Span> asides =
+                state.asides().stream().filter(a -> a.take() == take.number()).map(a -> new Span(a.start(), a.end()));
+        return new TakeSpeech(
+                take.start(),
+                take.end(),
+                Stream.concat(attempts, asides)
+                        .sorted(Comparator.comparing(Span::start))
+                        .toList());
+    }
+
+    /** Since when nothing was said before {@code time}. */
+    StreamTime quietBefore(Attempt attempt) {
+        return spans.stream()
+                .filter(s -> !attempt.start().plus(OVERLAP).isBefore(s.end()))
+                .filter(s -> s.start().isBefore(attempt.start()))
+                .map(s -> StreamTime.min(s.end(), attempt.start()))
+                .reduce(start, StreamTime::max);
+    }
+
+    /** Until when nothing is said after {@code attempt}. */
+    StreamTime quietAfter(Attempt attempt) {
+        return spans.stream()
+                .filter(s -> !s.start().plus(OVERLAP).isBefore(attempt.end()))
+                .filter(s -> attempt.end().isBefore(s.end()))
+                .map(s -> StreamTime.max(s.start(), attempt.end()))
+                .reduce(StreamTime.max(end, attempt.end()), StreamTime::min);
+    }
+
+    /** Whether something was said between two attempts. */
+    boolean interrupted(Attempt first, Attempt then) {
+        StreamTime from = first.end();
+        StreamTime to = then.start();
+        return spans.stream()
+                .anyMatch(s -> from.isBefore(s.end().plus(OVERLAP))
+                        && s.start().isBefore(to)
+                        && !s.start().plus(OVERLAP).isBefore(from)
+                        && s.end().compareTo(to.plus(OVERLAP)) <= 0);
+    }
+}

@@ -1,0 +1,80 @@
+package org.bookholder.footage;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How one clock runs against another: a straight line through what was measured.
+ *
+ * @param start what the one shows when the other shows zero, in samples
+ * @param drift by how much the one gains on the other, as a share
+ * @param points how many measurements lie on it
+ * @param spread how far those lie from it, root mean square, in samples
+ */
+record ClockLine(double start, double drift, int points, double spread) {
+    /** Clocks of cameras and recorders differ by less (common practice: under 100 millionths). */
+    static final double MOST_DRIFT = 200e-6;
+
+    /**
+     * A measurement.
+     *
+     * @param at what the other clock shows, in samples
+     * @param shows what the one shows
+     */
+    record Point(double at, double shows) {
+        double gain() {
+            return shows - at;
+        }
+    }
+
+    double showsAt(double at) {
+        return at + start + drift * at;
+    }
+
+    /** The line on which most points lie, within {@code slack} samples; empty if there are fewer than two points. */
+    static Optional<ClockLine> through(List<Point> points, double slack) {
+        ClockLine best = null;
+        for (int i = 0; i < points.size(); i++) {
+            for (int k = i + 1; k < points.size(); k++) {
+                double drift = (points.get(k).gain() - points.get(i).gain())
+                        / (points.get(k).at() - points.get(i).at());
+                if (Math.abs(drift) > MOST_DRIFT) {
+                    continue;
+                }
+                double start = points.get(i).gain() - drift * points.get(i).at();
+                ClockLine line = fitted(near(points, new ClockLine(start, drift, 0, 0), slack));
+                if (best == null
+                        || line.points() > best.points()
+                        || (line.points() == best.points() && line.spread() < best.spread())) {
+                    best = line;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** The points that lie on a line. */
+    static List<Point> near(List<Point> points, ClockLine line, double slack) {
+        return points.stream()
+                .filter(p -> Math.abs(p.shows() - line.showsAt(p.at())) <= slack)
+                .toList();
+    }
+
+    /** Least squares; a drift cannot be told from points that lie close together and is taken for none. */
+    private static ClockLine fitted(List<Point> points) {
+        double meanAt = points.stream().mapToDouble(Point::at).average().orElse(0);
+        double meanGain = points.stream().mapToDouble(Point::gain).average().orElse(0);
+        double across = 0;
+        double along = 0;
+        for (Point p : points) {
+            across += (p.at() - meanAt) * (p.gain() - meanGain);
+            along += (p.at() - meanAt) * (p.at() - meanAt);
+        }
+        double drift = along == 0 ? 0 : across / along;
+        double start = meanGain - drift * meanAt;
+        double squares = points.stream()
+                .mapToDouble(p -> Math.pow(p.gain() - start - drift * p.at(), 2))
+                .sum();
+        return new ClockLine(start, drift, points.size(), Math.sqrt(squares / Math.max(1, points.size())));
+    }
+}

@@ -1,0 +1,123 @@
+package org.bookholder.footage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.footage.PhaseCorrelator.Peak;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Finds where a take lies in a file of footage by the sound of both.
+ *
+ * <p>A rough search for pieces of the file anywhere in the take, then many short windows, each measured for itself; a
+ * straight line through them gives the place and the drift of the clocks. How many of the windows lie on the line is the
+ * confidence. Confined to one thread.
+ */
+public final class FootageMatcher {
+    /** From this confidence on a match is believed. */
+    public static final double BELIEVED = 0.5;
+
+    private static final int WINDOW = 1 << 15;
+    private static final int PIECE = 2 * SoundTrack.RATE;
+    private static final int MOST_WINDOWS = 60;
+
+    /** Fewer windows than this prove nothing. */
+    private static final int LEAST_WINDOWS = 4;
+
+    /** How far a window may lie from the line, in samples: 1.5 ms. */
+    private static final double SLACK = 0.0015 * SoundTrack.RATE;
+
+    /** How far from where the rough search puts it a window is looked for, besides drift, in samples. */
+    private static final int REACH = (int) (0.02 * SoundTrack.RATE);
+
+    /** A window with less than this share of the mean energy has no voice in it. */
+    private static final double QUIET = 0.1;
+
+    private static final double MILLIARDTHS = 1e9;
+
+    private final RoughSearch rough = new RoughSearch();
+    private final PhaseCorrelator correlator = new PhaseCorrelator(WINDOW);
+
+    /**
+     * Finds a take.
+     *
+     * @param film the file's sound, from the file's first picture on
+     * @param take the take's sound
+     * @param number take number, from 1
+     * @param takeStart where the take begins on the session's audio
+     * @return where it lies; empty if the two have nothing in common, or too little to be believed
+     */
+    public Optional<Placement> match(SoundTrack film, SoundTrack take, int number, StreamTime takeStart) {
+        return rough.search(film, take)
+                .flatMap(find -> line(film, take, find))
+                .filter(measured -> measured.confidence() >= BELIEVED)
+                .map(measured -> placement(film, take, number, takeStart, measured));
+    }
+
+    private record Measured(ClockLine line, double confidence) {}
+
+    /** The line by which the file's time goes with the take's. */
+    private Optional<Measured> line(SoundTrack film, SoundTrack take, RoughSearch.Find find) {
+        double gain = -find.gain();
+        long from = Math.max(0, (long) -gain);
+        long to = Math.min(take.length(), film.length() - (long) gain);
+        int piece = (int) Math.min(PIECE, (to - from) / LEAST_WINDOWS);
+        if (piece < SoundTrack.RATE / 2) {
+            return Optional.empty();
+        }
+        List<ClockLine.Point> points = new ArrayList<>();
+        List<Long> places = places(take, from, to, piece);
+        for (long at : places) {
+            double distance = Math.abs(at - find.found());
+            int reach = (int) Math.min(WINDOW / 2 - piece, REACH + ClockLine.MOST_DRIFT * distance);
+            points.add(measure(film, take, at, piece, (long) (at + gain) - reach, 2 * reach));
+        }
+        return ClockLine.through(points, SLACK)
+                .filter(line -> line.points() >= LEAST_WINDOWS)
+                .map(line -> new Measured(line, (double) line.points() / places.size()));
+    }
+
+    private ClockLine.Point measure(SoundTrack film, SoundTrack take, long at, int piece, long from, int reach) {
+        float[] whole = correlator.spectrum(film.read(from, piece + reach));
+        Peak peak = correlator.find(whole, correlator.spectrum(take.read(at, piece)), 0, reach);
+        return new ClockLine.Point(at, from + peak.lag());
+    }
+
+    /** Windows with a voice in them, spread over what take and film have in common. */
+    private static List<Long> places(SoundTrack take, long from, long to, int piece) {
+        long step = Math.max(piece, (to - from) / MOST_WINDOWS);
+        List<Long> all = new ArrayList<>();
+        List<Double> energies = new ArrayList<>();
+        for (long at = from; at + piece <= to; at += step) {
+            all.add(at);
+            energies.add(RoughSearch.energy(take.read(at, piece)));
+        }
+        double mean = energies.stream().mapToDouble(e -> e).average().orElse(0);
+        List<Long> places = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            if (energies.get(i) >= QUIET * mean && energies.get(i) > 0) {
+                places.add(all.get(i));
+            }
+        }
+        return places;
+    }
+
+    private static Placement placement(
+            SoundTrack film, SoundTrack take, int number, StreamTime takeStart, Measured measured) {
+        ClockLine line = measured.line();
+        double first = Math.max(0, -line.start() / (1 + line.drift()));
+        double last = Math.min((double) take.length(), (film.length() - line.start()) / (1 + line.drift()));
+        return new Placement(
+                number,
+                takeStart,
+                ticks(line.start()),
+                Math.round(line.drift() * MILLIARDTHS),
+                takeStart.plus(new StreamTime(ticks(first))),
+                takeStart.plus(new StreamTime(Math.max(ticks(first), ticks(last)))),
+                measured.confidence());
+    }
+
+    private static long ticks(double samples) {
+        return Math.round(samples * StreamTime.TICKS_PER_SECOND / SoundTrack.RATE);
+    }
+}

@@ -1,0 +1,43 @@
+package org.bookholder.footage;
+
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Where one take lies in a file of footage.
+ *
+ * @param take take number, from 1
+ * @param takeStart where the take begins on the session's audio
+ * @param start where the take's first sample lies in the file, in ticks of {@link StreamTime}; negative if the camera was
+ *     started late
+ * @param drift by how many thousand-millionths the file's clock counts more than the session's; negative if less
+ * @param from the first session time that lies in both
+ * @param to the last one
+ * @param confidence how sure it is, 0 to 1
+ */
+public record Placement(
+        int take, StreamTime takeStart, long start, long drift, StreamTime from, StreamTime to, double confidence) {
+    private static final long WHOLE = 1_000_000_000;
+
+    /** Checks the range. */
+    public Placement {
+        if (Math.abs(drift) > WHOLE / 1000) {
+            throw new IllegalArgumentException("drift (" + drift + ") must be within a thousandth");
+        }
+    }
+
+    /** Where a session time lies in the file, in ticks; negative if before it begins. */
+    public long inFile(StreamTime time) {
+        long inTake = time.ticks() - takeStart.ticks();
+        return start + inTake + Math.floorDiv(Math.addExact(Math.multiplyExact(inTake, drift), WHOLE / 2), WHOLE);
+    }
+
+    /** Whether a session time lies in the file. */
+    public boolean covers(StreamTime time) {
+        return !time.isBefore(from) && !to.isBefore(time);
+    }
+
+    /** The drift in millionths, for display. */
+    public double driftPpm() {
+        return drift / 1000.0;
+    }
+}

@@ -1,0 +1,101 @@
+package org.bookholder.footage;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.footage.PhaseCorrelator.Peak;
+
+/** Looks for pieces of one sound anywhere in another, however long, to within some milliseconds. */
+final class RoughSearch {
+    private static final int PIECE = 6 * SoundTrack.RATE;
+    private static final int WINDOW = 1 << 18;
+
+    /** A piece every so often, between these many. */
+    private static final int EVERY = 30 * SoundTrack.RATE;
+
+    private static final int LEAST = 6;
+    private static final int MOST = 24;
+
+    /** Chance makes peaks of up to about 5.5 among a million lags. */
+    private static final double HEIGHT = 7;
+
+    /** Two places agree if they differ by no more than drift and this. */
+    private static final double SLACK = 0.01 * SoundTrack.RATE;
+
+    private final PhaseCorrelator correlator = new PhaseCorrelator(WINDOW);
+
+    /**
+     * A piece that was found.
+     *
+     * @param at where it lies in the sound that it was taken from, in samples
+     * @param found where it was found
+     * @param height how clearly
+     */
+    record Find(long at, double found, double height) {
+        double gain() {
+            return found - at;
+        }
+    }
+
+    /** Where {@code film} lies in {@code take}: a find on which others agree, or that is beyond doubt; else nothing. */
+    Optional<Find> search(SoundTrack film, SoundTrack take) {
+        List<Find> finds = new ArrayList<>();
+        for (long at : places(film)) {
+            best(film, at, take).filter(find -> find.height() >= HEIGHT).ifPresent(finds::add);
+        }
+        return finds.stream()
+                .filter(find -> finds.size() == 1 || agreeing(finds, find) > 1 || find.height() > 2 * HEIGHT)
+                .max(Comparator.<Find>comparingLong(find -> agreeing(finds, find))
+                        .thenComparingDouble(Find::height));
+    }
+
+    private static long agreeing(List<Find> finds, Find find) {
+        return finds.stream()
+                .filter(other -> Math.abs(other.gain() - find.gain())
+                        <= SLACK + ClockLine.MOST_DRIFT * Math.abs(other.at() - find.at()))
+                .count();
+    }
+
+    /** The liveliest piece of each stretch. */
+    private static List<Long> places(SoundTrack film) {
+        int count = (int) Math.max(LEAST, Math.min(MOST, film.length() / EVERY));
+        long stretch = Math.max(1, film.length() / count);
+        List<Long> places = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            long from = i * stretch;
+            long best = from;
+            double most = -1;
+            for (long at = from; at == from || at + PIECE <= from + stretch; at += PIECE / 2) {
+                double energy = energy(film.read(at, PIECE));
+                if (energy > most) {
+                    most = energy;
+                    best = at;
+                }
+            }
+            places.add(best);
+        }
+        return places;
+    }
+
+    private Optional<Find> best(SoundTrack film, long at, SoundTrack take) {
+        float[] piece = correlator.spectrum(film.read(at, PIECE));
+        // A piece that begins before the take is found where its end overlaps.
+        Optional<Find> best = Optional.empty();
+        for (long from = -PIECE; from < take.length(); from += WINDOW - PIECE) {
+            Peak peak = correlator.find(correlator.spectrum(take.read(from, WINDOW)), piece, 0, WINDOW - PIECE);
+            if (best.isEmpty() || peak.height() > best.get().height()) {
+                best = Optional.of(new Find(at, from + peak.lag(), peak.height()));
+            }
+        }
+        return best;
+    }
+
+    static double energy(float[] samples) {
+        double squares = 0;
+        for (float sample : samples) {
+            squares += (double) sample * sample;
+        }
+        return squares;
+    }
+}

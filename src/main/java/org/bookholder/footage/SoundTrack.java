@@ -1,0 +1,19 @@
+package org.bookholder.footage;
+
+/** Sound that can be looked up anywhere: one channel, {@value #RATE} samples a second. */
+public interface SoundTrack {
+    /** Samples a second: enough for a voice, and an eighth of a millisecond from one to the next. */
+    int RATE = 8000;
+
+    /** How many samples it has. */
+    long length();
+
+    /**
+     * A piece of it.
+     *
+     * @param from number of the first sample; may lie before the beginning
+     * @param count how many
+     * @return so many samples, within one of zero; zero where there are none
+     */
+    float[] read(long from, int count);
+}

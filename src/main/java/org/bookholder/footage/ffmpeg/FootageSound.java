@@ -1,0 +1,197 @@
+package org.bookholder.footage.ffmpeg;
+
+import java.nio.ShortBuffer;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.timing.StreamTime;
+import org.bytedeco.ffmpeg.avcodec.AVCodec;
+import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
+import org.bytedeco.ffmpeg.avcodec.AVPacket;
+import org.bytedeco.ffmpeg.avformat.AVStream;
+import org.bytedeco.ffmpeg.avutil.AVDictionary;
+import org.bytedeco.ffmpeg.avutil.AVFrame;
+import org.bytedeco.ffmpeg.global.avcodec;
+import org.bytedeco.ffmpeg.global.avformat;
+import org.bytedeco.ffmpeg.global.avutil;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The sound of a file of footage: one channel of 16-bit samples at the rate that is asked for, from the file's first
+ * picture on, or its first sound if there is no picture.
+ *
+ * <p>What is missing at the beginning or in between is silence, so that a sample's number tells its time. A file that
+ * breaks off in the middle ends there. Confined to one thread.
+ */
+public final class FootageSound implements AutoCloseable {
+    private final OpenFile file;
+    private final AVStream stream;
+    private final AVCodecContext decoder;
+    private final AVPacket packet = avcodec.av_packet_alloc();
+    private final AVFrame frame = avutil.av_frame_alloc();
+    private final int rate;
+    private final long zero;
+    private @Nullable Mixdown mixdown;
+    private long given;
+    private boolean drained;
+
+    private FootageSound(OpenFile file, AVStream stream, AVCodecContext decoder, int rate, long zero) {
+        this.file = file;
+        this.stream = stream;
+        this.decoder = decoder;
+        this.rate = rate;
+        this.zero = zero;
+    }
+
+    /**
+     * Opens a file's sound.
+     *
+     * @param rate samples a second that are wanted
+     * @throws ProblemException if it has none, or none that FFmpeg can decode
+     */
+    public static FootageSound open(Path path, int rate) throws ProblemException {
+        OpenFile file = OpenFile.open(path);
+        try {
+            AVStream stream = file.best(avutil.AVMEDIA_TYPE_AUDIO)
+                    .orElseThrow(() -> new ProblemException(
+                            "has no sound", path.toString(), "name a file with a sound track; it is matched by that"));
+            return new FootageSound(file, stream, decoder(path, stream), rate, zero(file, stream));
+        } catch (ProblemException e) {
+            file.close();
+            throw e;
+        }
+    }
+
+    private static AVCodecContext decoder(Path path, AVStream stream) throws ProblemException {
+        AVCodec codec = avcodec.avcodec_find_decoder(stream.codecpar().codec_id());
+        String remedy = "convert its sound to AAC or PCM, or name the recorder's own file";
+        if (codec == null || codec.isNull()) {
+            throw new ProblemException("its sound is stored in an unknown way", path.toString(), remedy);
+        }
+        AVCodecContext decoder = avcodec.avcodec_alloc_context3(codec);
+        avcodec.avcodec_parameters_to_context(decoder, stream.codecpar());
+        decoder.pkt_timebase(stream.time_base());
+        int opened = avcodec.avcodec_open2(decoder, codec, (AVDictionary) null);
+        if (opened < 0) {
+            avcodec.avcodec_free_context(decoder);
+            throw new ProblemException(
+                    "its sound cannot be decoded (" + OpenFile.reason(opened) + ")", path.toString(), remedy);
+        }
+        return decoder;
+    }
+
+    /** When the first picture, or else the first sound, is due, in ticks of the file's own time. */
+    private static long zero(OpenFile file, AVStream audio) {
+        Optional<AVStream> video = file.best(avutil.AVMEDIA_TYPE_VIDEO)
+                .filter(s -> (s.disposition() & avformat.AV_DISPOSITION_ATTACHED_PIC) == 0)
+                .filter(s -> s.start_time() != avutil.AV_NOPTS_VALUE);
+        AVStream first = video.orElse(audio);
+        return first.start_time() == avutil.AV_NOPTS_VALUE
+                ? 0
+                : FootageFile.ticks(first.start_time(), first.time_base());
+    }
+
+    /** Samples a second. */
+    public int rate() {
+        return rate;
+    }
+
+    /** The samples that come next, some thousands; empty at the end. */
+    public Optional<short[]> read() throws ProblemException {
+        while (true) {
+            int got = avcodec.avcodec_receive_frame(decoder, frame);
+            if (got == 0) {
+                short[] samples = samples();
+                avutil.av_frame_unref(frame);
+                if (samples.length > 0) {
+                    given += samples.length;
+                    return Optional.of(samples);
+                }
+            } else if (got == avutil.AVERROR_EOF || drained || !feed()) {
+                return rest();
+            }
+        }
+    }
+
+    /** Hands the decoder the next packet of sound; false when there is nothing left to hand it. */
+    private boolean feed() {
+        while (avformat.av_read_frame(file.context(), packet) >= 0) {
+            boolean ours = packet.stream_index() == stream.index();
+            if (ours) {
+                // A damaged packet is passed over; what is missing becomes silence.
+                avcodec.avcodec_send_packet(decoder, packet);
+            }
+            avcodec.av_packet_unref(packet);
+            if (ours) {
+                return true;
+            }
+        }
+        drained = avcodec.avcodec_send_packet(decoder, null) < 0;
+        return !drained;
+    }
+
+    private short[] samples() throws ProblemException {
+        Mixdown mix = mixdown;
+        if (mix == null) {
+            mix = Mixdown.of(frame, rate, file.path());
+            mixdown = mix;
+        }
+        long due = due(mix);
+        short[] mixed = mix.mix(frame);
+        return Seam.join(given, due, mixed, rate);
+    }
+
+    /** The number of the sample that the frame's first one is to be; where it says nothing, the next. */
+    private long due(Mixdown mix) {
+        long time = frame.best_effort_timestamp();
+        if (time == avutil.AV_NOPTS_VALUE) {
+            return given;
+        }
+        long ticks = FootageFile.ticks(time, stream.time_base()) - zero;
+        return Math.floorDiv(ticks * rate, StreamTime.TICKS_PER_SECOND) - mix.waiting();
+    }
+
+    private Optional<short[]> rest() throws ProblemException {
+        if (mixdown == null) {
+            return Optional.empty();
+        }
+        short[] rest = mixdown.rest();
+        given += rest.length;
+        return rest.length == 0 ? Optional.empty() : Optional.of(rest);
+    }
+
+    @Override
+    public void close() {
+        if (mixdown != null) {
+            mixdown.close();
+        }
+        avutil.av_frame_free(frame);
+        avcodec.av_packet_free(packet);
+        avcodec.avcodec_free_context(decoder);
+        file.close();
+    }
+
+    /** Joins decoded samples to those before by their times. */
+    static final class Seam {
+        /** Times are rounded in the file; only more than this is a gap, in seconds. */
+        private static final double SLACK = 0.04;
+
+        private Seam() {}
+
+        /** The samples from number {@code next} on, if {@code samples} begin with number {@code due}. */
+        static short[] join(long next, long due, short[] samples, int rate) {
+            long late = due - next;
+            boolean inStep = next > 0 && Math.abs(late) <= SLACK * rate;
+            if (late == 0 || inStep) {
+                return samples;
+            }
+            if (late > 0) {
+                short[] filled = new short[(int) (late + samples.length)];
+                ShortBuffer.wrap(filled).position((int) late).put(samples);
+                return filled;
+            }
+            int cut = (int) Math.min(samples.length, -late);
+            return java.util.Arrays.copyOfRange(samples, cut, samples.length);
+        }
+    }
+}

@@ -1,0 +1,103 @@
+package org.bookholder.footage.ffmpeg;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.bookholder.problem.ProblemException;
+import org.bytedeco.ffmpeg.avformat.AVFormatContext;
+import org.bytedeco.ffmpeg.avformat.AVStream;
+import org.bytedeco.ffmpeg.avutil.AVDictionary;
+import org.bytedeco.ffmpeg.avutil.AVDictionaryEntry;
+import org.bytedeco.ffmpeg.global.avformat;
+import org.bytedeco.ffmpeg.global.avutil;
+import org.bytedeco.javacpp.BytePointer;
+
+/** A file that FFmpeg has opened and looked into. Confined to one thread. */
+final class OpenFile implements AutoCloseable {
+    private static final int MESSAGE = 256;
+
+    private final Path path;
+    private final AVFormatContext context;
+
+    private OpenFile(Path path, AVFormatContext context) {
+        this.path = path;
+        this.context = context;
+    }
+
+    static OpenFile open(Path path) throws ProblemException {
+        if (!Files.isRegularFile(path)) {
+            throw new ProblemException("there is no such file", path.toString(), "name a film or sound file");
+        }
+        avutil.av_log_set_level(avutil.AV_LOG_QUIET);
+        AVFormatContext context = new AVFormatContext(null);
+        // Named as a file, so that a colon in it is not taken for a protocol, and in UTF-8 whatever the locale.
+        try (BytePointer name =
+                new BytePointer(("file:" + path.toAbsolutePath() + "\0").getBytes(StandardCharsets.UTF_8))) {
+            int opened = avformat.avformat_open_input(context, name, null, new AVDictionary(null));
+            if (opened < 0) {
+                throw notUnderstood(path, opened);
+            }
+        }
+        OpenFile file = new OpenFile(path, context);
+        int found = avformat.avformat_find_stream_info(context, (AVDictionary) null);
+        if (found < 0) {
+            file.close();
+            throw notUnderstood(path, found);
+        }
+        return file;
+    }
+
+    Path path() {
+        return path;
+    }
+
+    AVFormatContext context() {
+        return context;
+    }
+
+    /** The stream of a kind that FFmpeg holds for the main one. */
+    Optional<AVStream> best(int kind) {
+        int index = avformat.av_find_best_stream(context, kind, -1, -1, (org.bytedeco.ffmpeg.avcodec.AVCodec) null, 0);
+        return index < 0 ? Optional.empty() : Optional.of(context.streams(index));
+    }
+
+    /** What was written of the whole file or of one of its streams under a name. */
+    Optional<String> note(String name) {
+        Optional<String> found = note(context.metadata(), name);
+        for (int i = 0; i < context.nb_streams() && found.isEmpty(); i++) {
+            found = note(context.streams(i).metadata(), name);
+        }
+        return found;
+    }
+
+    private static Optional<String> note(AVDictionary notes, String name) {
+        if (notes == null || notes.isNull()) {
+            return Optional.empty();
+        }
+        AVDictionaryEntry entry = avutil.av_dict_get(notes, name, null, 0);
+        return entry == null || entry.isNull()
+                ? Optional.empty()
+                : Optional.of(entry.value().getString(StandardCharsets.UTF_8));
+    }
+
+    /** What FFmpeg says of an error. */
+    static String reason(int error) {
+        try (BytePointer text = new BytePointer(MESSAGE)) {
+            avutil.av_strerror(error, text, MESSAGE);
+            return text.getString(StandardCharsets.UTF_8);
+        }
+    }
+
+    private static ProblemException notUnderstood(Path path, int error) {
+        return new ProblemException(
+                "cannot be read as film or sound (" + reason(error) + ")",
+                path.toString(),
+                "play it to see whether it is whole, and copy it from the card again if not");
+    }
+
+    @Override
+    public void close() {
+        avformat.avformat_close_input(context);
+    }
+}

@@ -1,0 +1,76 @@
+package org.bookholder.journal;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.footage.PlacedFootage;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * Where the footage of a session lies: {@code footage.json} in its folder, times in ticks.
+ *
+ * <p>Not part of the journal: it says nothing of what happened, only of files elsewhere on this machine, and is found out
+ * anew when they are moved.
+ */
+public final class FootageNotes {
+    private static final String FILE = "footage.json";
+
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .addModule(new TimeModule())
+            .addModule(new Jdk8Module())
+            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+            .build();
+
+    private FootageNotes() {}
+
+    private record Notes(List<PlacedFootage> footage) {}
+
+    /**
+     * The footage that was found for the session in {@code folder}; empty if none was.
+     *
+     * @throws ProblemException if the notes cannot be read
+     */
+    public static List<PlacedFootage> read(Path folder) throws ProblemException {
+        Path file = folder.resolve(FILE);
+        if (!Files.exists(file)) {
+            return List.of();
+        }
+        try {
+            return MAPPER.readValue(Files.readString(file), Notes.class).footage();
+        } catch (JsonProcessingException e) {
+            throw new ProblemException(
+                    "cannot be understood", file.toString(), "delete it and match the footage again", e);
+        } catch (IOException e) {
+            throw DiskProblems.reading(file, e);
+        }
+    }
+
+    /**
+     * Notes footage; what was known of the same files is replaced, other files are kept.
+     *
+     * @throws ProblemException if the notes cannot be written
+     */
+    public static void keep(Path folder, List<PlacedFootage> footage) throws ProblemException {
+        List<PlacedFootage> all = new ArrayList<>(read(folder));
+        all.removeIf(old -> footage.stream()
+                .anyMatch(f -> f.footage().file().equals(old.footage().file())));
+        all.addAll(footage);
+        Path file = folder.resolve(FILE);
+        Path draft = folder.resolve(FILE + ".part");
+        try {
+            Files.writeString(draft, MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(new Notes(all)) + "\n");
+            Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            throw DiskProblems.writing(file, e);
+        }
+    }
+}

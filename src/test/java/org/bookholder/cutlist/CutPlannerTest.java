@@ -1,0 +1,199 @@
+package org.bookholder.cutlist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.bookholder.testing.Readings.broken;
+import static org.bookholder.testing.Readings.complete;
+import static org.bookholder.testing.Readings.cut;
+import static org.bookholder.testing.Readings.rolled;
+import static org.bookholder.testing.Readings.s;
+import static org.bookholder.testing.Readings.swapped;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.Aside;
+import org.bookholder.follow.Attempt;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.testing.Scripts;
+import org.junit.jupiter.api.Test;
+
+final class CutPlannerTest {
+    private static final Script SCRIPT = Scripts.of(
+            "Every wheel begins with its hub.",
+            "Count the spokes before you go on.",
+            "Then lace the first side.",
+            "Turn it over and lace the other.");
+
+    @Test
+    void linesReadInOneGoStayOneClip() throws ProblemException {
+        CutList cut = plan(take(
+                1,
+                0,
+                20,
+                complete(1, 1, 1, 6, 1, 3),
+                complete(1, 2, 2, 7, 3.5, 6),
+                complete(1, 3, 3, 5, 7, 9),
+                complete(1, 4, 4, 7, 9.6, 12)));
+        assertThat(described(cut)).containsExactly("1-4 take 1 0.900-12.100");
+        assertThat(cut.cuts()).isZero();
+    }
+
+    @Test
+    void theLastCleanAttemptIsUsedAndTheRestCutAway() throws ProblemException {
+        CutList cut = plan(take(
+                1,
+                0,
+                30,
+                complete(1, 1, 1, 6, 1, 3),
+                complete(1, 2, 2, 7, 3.5, 6),
+                broken(1, 3, 3, 2, 7, 8),
+                complete(1, 4, 3, 5, 9, 11),
+                complete(1, 5, 3, 5, 12, 14, swapped(2, "lace", "lay")),
+                complete(1, 6, 4, 7, 15, 17)));
+        assertThat(described(cut))
+                .containsExactly("1-2 take 1 0.900-6.100", "3 take 1 8.900-11.100", "4 take 1 14.900-17.100");
+        assertThat(cut.cuts()).isEqualTo(2);
+    }
+
+    @Test
+    void aLineWithoutACleanAttemptLeavesAGapThatSaysWhy() throws ProblemException {
+        List<SessionEvent> events = take(
+                1,
+                0,
+                30,
+                complete(1, 1, 1, 6, 1, 3),
+                complete(1, 2, 2, 7, 4, 7, swapped(3, "spokes", "folks")),
+                complete(1, 3, 4, 7, 8, 11));
+        CutList cut = plan(events);
+        assertThat(described(cut))
+                .containsExactly("1 take 1 0.900-3.100", "2 gap 3.200", "3 gap 2.500", "4 take 1 7.900-11.100");
+        assertThat(cut.items().get(1).markers())
+                .extracting(CutMarker::text)
+                .containsExactly(
+                        "pickup, line 2, misread: \u201cfolks\u201d for \u201cspokes\u201d (Count the spokes before you go \u2026)");
+        assertThat(cut.items().get(2).markers())
+                .extracting(CutMarker::text)
+                .containsExactly("pickup, line 3, skipped: not read (Then lace the first side.)");
+        assertThat(described(CutPlanner.plan(state(events), CutRules.defaults().withMisread(true), TakeSound.NONE)))
+                .containsExactly("1-2 take 1 0.900-7.100", "3 gap 2.500", "4 take 1 7.900-11.100");
+    }
+
+    @Test
+    void anAsideIsCutOutAndMarked() throws ProblemException {
+        List<SessionEvent> events = new ArrayList<>(take(1, 0, 30));
+        events.add(new SessionEvent.TakeSettled(
+                s(30),
+                1,
+                List.of(complete(1, 1, 1, 6, 1, 3), complete(1, 2, 2, 7, 4.8, 7)),
+                List.of(new Aside(1, s(3.4), s(4.4), "was that the post", 1))));
+        CutList cut = plan(events);
+        assertThat(described(cut).subList(0, 2)).containsExactly("1 take 1 0.900-3.100", "2 take 1 4.700-7.100");
+        assertThat(cut.items().get(0).markers())
+                .containsExactly(new CutMarker(
+                        CutMarker.Kind.ASIDE, s(2.2), "aside, take 1, not used: \u201cwas that the post\u201d"));
+    }
+
+    @Test
+    void twoTakesAreNeverOneClip() throws ProblemException {
+        List<SessionEvent> events = new ArrayList<>(take(1, 0, 4, complete(1, 1, 1, 6, 1, 3.9)));
+        events.addAll(take(2, 4, 8, complete(2, 1, 2, 7, 4.3, 7)));
+        assertThat(described(plan(events)).subList(0, 2))
+                .containsExactly("1 take 1 0.900-3.950", "2 take 2 4.200-7.100");
+    }
+
+    @Test
+    void aLongPauseIsCutButAShortOneIsNot() throws ProblemException {
+        assertThat(described(plan(take(1, 0, 20, complete(1, 1, 1, 6, 1, 3), complete(1, 2, 2, 7, 5.1, 7))))
+                        .subList(0, 2))
+                .containsExactly("1 take 1 0.900-3.100", "2 take 1 5.000-7.100");
+        assertThat(described(plan(take(1, 0, 20, complete(1, 1, 1, 6, 1, 3), complete(1, 2, 2, 7, 4.9, 7))))
+                        .get(0))
+                .isEqualTo("1-2 take 1 0.900-7.100");
+    }
+
+    @Test
+    void aHoldIsCutOut() throws ProblemException {
+        List<SessionEvent> events = new ArrayList<>();
+        events.add(rolled(1, 0));
+        events.add(new SessionEvent.Held(s(3.2)));
+        events.add(new SessionEvent.Resumed(s(4)));
+        events.add(cut(1, 20));
+        events.add(settled(1, 20, complete(1, 1, 1, 6, 1, 3), complete(1, 2, 2, 7, 4.5, 7)));
+        assertThat(described(plan(events)).subList(0, 2))
+                .containsExactly("1 take 1 0.900-3.100", "2 take 1 4.400-7.100");
+    }
+
+    /** Two lines with hardly any quiet between them share it. */
+    @Test
+    void aCutNeverReachesIntoWhatIsSaidNextToIt() throws ProblemException {
+        CutList cut = plan(take(
+                1,
+                0,
+                20,
+                complete(1, 1, 1, 6, 1, 3),
+                broken(1, 2, 2, 3, 3.08, 4),
+                complete(1, 3, 2, 7, 4, 7),
+                complete(1, 4, 3, 5, 7.5, 9)));
+        assertThat(described(cut).subList(0, 2)).containsExactly("1 take 1 0.900-3.040", "2-3 take 1 4.000-9.100");
+        assertThat(cut.clips().get(0).quietTo()).isEqualTo(s(3.08));
+    }
+
+    @Test
+    void aMarkedLineIsUsedAndMarked() throws ProblemException {
+        List<SessionEvent> events = new ArrayList<>(take(1, 0, 20, complete(1, 1, 1, 6, 1, 3)));
+        events.add(new SessionEvent.PickupMarked(s(19), 1, "a door slammed"));
+        Clip clip = plan(events).clips().get(0);
+        assertThat(clip.markers())
+                .containsExactly(new CutMarker(
+                        CutMarker.Kind.PICKUP,
+                        s(0.1),
+                        "pickup, line 1, clean; a door slammed (Every wheel begins with its hub.)"));
+    }
+
+    @Test
+    void aSessionInWhichNothingWasReadIsAllGaps() throws ProblemException {
+        CutList cut = plan(List.of());
+        assertThat(cut.items()).hasSize(4);
+        assertThat(cut.clips()).isEmpty();
+        assertThat(cut.items().get(0).markers().get(0).text())
+                .isEqualTo("pickup, line 1, not read yet (Every wheel begins with its hub.)");
+    }
+
+    private static CutList plan(List<SessionEvent> events) throws ProblemException {
+        return CutPlanner.plan(state(events), CutRules.defaults(), TakeSound.NONE);
+    }
+
+    private static SessionState state(List<SessionEvent> events) {
+        return Session.apply(Session.begin(SCRIPT, FatigueLimits.defaults()), events);
+    }
+
+    private static List<SessionEvent> take(int take, double from, double to, Attempt... attempts) {
+        return List.of(rolled(take, from), cut(take, to), settled(take, to, attempts));
+    }
+
+    private static SessionEvent settled(int take, double at, Attempt... attempts) {
+        return new SessionEvent.TakeSettled(s(at), take, List.of(attempts), List.of());
+    }
+
+    private static List<String> described(CutList cut) {
+        return cut.items().stream()
+                .map(item -> item.clip()
+                        .map(c -> String.format(
+                                java.util.Locale.ROOT,
+                                "%s take %d %.3f-%.3f",
+                                c.lines(),
+                                c.take(),
+                                c.in().seconds(),
+                                c.out().seconds()))
+                        .orElse(String.format(
+                                java.util.Locale.ROOT,
+                                "%s gap %.3f",
+                                item.lines(),
+                                item.length().seconds())))
+                .toList();
+    }
+}

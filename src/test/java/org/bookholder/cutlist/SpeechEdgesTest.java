@@ -1,0 +1,74 @@
+package org.bookholder.cutlist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.bookholder.testing.Readings.s;
+
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.timing.StreamTime;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+final class SpeechEdgesTest {
+    private static final int RATE = 16_000;
+
+    /** A voice from 1 to 2 s with a soft consonant before it from 0.9 s. */
+    private static double word(double t) {
+        return t >= 1 && t < 2 ? 8000 : t >= 0.9 && t < 1 ? 400 : 0;
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.8, 0.88, 0.95, 1.0, 1.1})
+    void findsTheBeginningHoweverTheRecogniserIsOut(double recognised) throws ProblemException {
+        StreamTime onset = new SpeechEdges(sound(SpeechEdgesTest::word)).onset(1, s(recognised), s(0.2));
+        assertThat(onset.seconds()).isCloseTo(0.9, within(0.0101));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1.85, 1.95, 2.0, 2.1, 2.2})
+    void findsTheEndHoweverTheRecogniserIsOut(double recognised) throws ProblemException {
+        StreamTime offset = new SpeechEdges(sound(SpeechEdgesTest::word)).offset(1, s(recognised), s(2.9));
+        assertThat(offset.seconds()).isCloseTo(2.0, within(0.0101));
+    }
+
+    @Test
+    void theClosureOfAPlosiveIsPartOfTheWord() throws ProblemException {
+        DoubleUnaryOperator act = t -> (t >= 1 && t < 1.5) || (t >= 1.57 && t < 1.6) ? 6000 : 0;
+        assertThat(new SpeechEdges(sound(act)).offset(1, s(1.5), s(2.9)).seconds())
+                .isCloseTo(1.6, within(0.0101));
+    }
+
+    @Test
+    void whatSomebodySaidBeforeIsNotTakenForTheWord() throws ProblemException {
+        DoubleUnaryOperator two = t -> (t >= 0.4 && t < 0.85) || (t >= 1 && t < 2) ? 6000 : 0;
+        assertThat(new SpeechEdges(sound(two)).onset(1, s(1.02), s(0.85)).seconds())
+                .isCloseTo(1, within(0.0101));
+    }
+
+    @Test
+    void believesTheRecogniserWhereNothingTellsVoiceFromRoom() throws ProblemException {
+        assertThat(new SpeechEdges(sound(t -> 3000)).onset(1, s(1), s(0.2))).isEqualTo(s(1));
+        assertThat(new SpeechEdges(TakeSound.NONE).offset(1, s(1), s(2))).isEqualTo(s(1));
+    }
+
+    /** Noise of the given amplitude over a room that murmurs at 12. */
+    private static TakeSound sound(DoubleUnaryOperator amplitude) {
+        Random random = new Random(3);
+        short[] samples = new short[3 * RATE];
+        for (int i = 0; i < samples.length; i++) {
+            samples[i] = (short) (random.nextGaussian() * (12 + amplitude.applyAsDouble((double) i / RATE)) / 2);
+        }
+        return (take, from, to) -> {
+            int first = (int) from.samples(RATE);
+            int beyond = (int) Math.min(samples.length, to.samples(RATE));
+            return first >= beyond
+                    ? Optional.empty()
+                    : Optional.of(new AudioBlock(from, RATE, java.util.Arrays.copyOfRange(samples, first, beyond)));
+        };
+    }
+}
