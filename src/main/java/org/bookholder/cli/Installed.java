@@ -9,9 +9,18 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.bookholder.handoff.Exporter;
+import org.bookholder.handoff.HandOffPart;
 import org.bookholder.handoff.NotesJsonExporter;
 import org.bookholder.handoff.PickupListExporter;
 import org.bookholder.handoff.TraceExporter;
+import org.bookholder.handoff.captions.CaptionsPart;
+import org.bookholder.handoff.edit.CutTablePart;
+import org.bookholder.handoff.edit.EdlPart;
+import org.bookholder.handoff.edit.OtioPart;
+import org.bookholder.handoff.pickups.PickupPart;
+import org.bookholder.handoff.pickups.TakeLogPart;
+import org.bookholder.handoff.sound.ListenPart;
+import org.bookholder.handoff.sound.TakesPart;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.Script;
 import org.bookholder.session.Command;
@@ -27,11 +36,26 @@ public final class Installed {
     private static final List<Exporter> EXPORTERS =
             List.of(new PickupListExporter(ZoneId.systemDefault()), new NotesJsonExporter(), new TraceExporter());
 
+    private static final List<HandOffPart> HAND_OFF_PARTS = List.of(
+            new PickupPart(),
+            new TakeLogPart(),
+            new CaptionsPart(),
+            new EdlPart(),
+            new OtioPart(),
+            new CutTablePart(),
+            new ListenPart(),
+            new TakesPart());
+
     private Installed() {}
 
     /** Every export format, in the order that the command line lists them; the first is the one to read. */
     public static List<Exporter> exporters() {
         return EXPORTERS;
+    }
+
+    /** Every kind of file that a hand-off can hold, in the order in which they are written. */
+    public static List<HandOffPart> handOffParts() {
+        return HAND_OFF_PARTS;
     }
 
     /** The export format of that name. */

@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
             "To see it work:          bookholder demo",
             "To read your own lesson: bookholder read lesson.md",
             "To see its notes again:  bookholder notes FOLDER",
+            "To give it to an editor: bookholder handoff FOLDER",
             "",
             "bookholder COMMAND --help says more about each command.",
             ""
@@ -53,6 +54,7 @@ public final class Main implements Runnable {
         for (Object command : new Object[] {
             new ReadCommand(here, terminal),
             new NotesCommand(here, terminal),
+            new HandOffCommand(here, terminal),
             new DemoCommand(here, terminal),
             new SessionsCommand(here, terminal),
             new LimitsCommand(here, terminal)

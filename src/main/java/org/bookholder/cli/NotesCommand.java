@@ -2,16 +2,9 @@ package org.bookholder.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
-import org.bookholder.journal.Replay;
-import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
-import org.bookholder.session.Session;
-import org.bookholder.session.SessionEvent;
-import org.bookholder.session.SessionState;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -53,14 +46,8 @@ final class NotesCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException, IOException {
         Path place = Objects.requireNonNull(folder);
-        try (SessionFolder session = SessionFolder.openForReading(place)) {
-            List<SessionEvent> events = session.journal().events();
-            SessionEvent.Opened opened = Replay.lastOpened(events)
-                    .orElseThrow(() -> new ProblemException(
-                            "nothing was read in this session yet", place.toString(), "name another session"));
-            Script script = Lesson.parse(opened.scriptText(), opened.source());
-            SessionState state = Replay.state(Session.begin(script, Limits.of(here)), events, Session::apply);
-            Installed.exporter(name()).write(state, events, terminal.out());
+        try (KeptSession session = KeptSession.open(here, place)) {
+            Installed.exporter(name()).write(session.state(), session.events(), terminal.out());
             terminal.out().flush();
         }
         return 0;

@@ -42,7 +42,7 @@ public final class AtomicFile {
         }
     }
 
-    private static void rename(Path from, Path to) throws IOException {
+    static void rename(Path from, Path to) throws IOException {
         try {
             Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (AtomicMoveNotSupportedException e) {

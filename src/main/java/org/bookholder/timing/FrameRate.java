@@ -62,8 +62,7 @@ public record FrameRate(int numerator, int denominator) {
         double wanted = (double) numerator / denominator;
         return STANDARD.stream()
                 .filter(rate -> Math.abs(rate.perSecond() / wanted - 1) < 0.0005)
-                .min((a, b) ->
-                        Double.compare(Math.abs(a.perSecond() - wanted), Math.abs(b.perSecond() - wanted)));
+                .min((a, b) -> Double.compare(Math.abs(a.perSecond() - wanted), Math.abs(b.perSecond() - wanted)));
     }
 
     /** The frames that a second of timecode counts: the rate rounded up to a whole number. */

@@ -18,7 +18,7 @@ import org.bookholder.testing.Scripts;
 import org.bookholder.timing.StreamTime;
 
 /** A session in which everything happens that an exporter has to write. */
-final class ExampleSession {
+public final class ExampleSession {
     private static final Instant NINE = Instant.parse("2026-03-02T09:00:00Z");
     private static final Script SCRIPT = Scripts.of(
             "Every wheel begins with its hub.",
@@ -30,11 +30,11 @@ final class ExampleSession {
 
     private ExampleSession() {}
 
-    static SessionState state() {
+    public static SessionState state() {
         return Session.apply(Session.begin(SCRIPT, FatigueLimits.defaults()), events());
     }
 
-    static List<SessionEvent> events() {
+    public static List<SessionEvent> events() {
         List<Attempt> attempts = List.of(
                 attempt(1, 1, 1, 3, true, List.of()),
                 attempt(

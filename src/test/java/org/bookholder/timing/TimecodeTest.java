@@ -43,7 +43,10 @@ final class TimecodeTest {
 
     @ParameterizedTest
     @CsvSource({
-        "3600, 00:01:00;04", "35964, 00:10:00;00", "1084319, 05:01:30;03", "215784, 01:00:00;00",
+        "3600, 00:01:00;04",
+        "35964, 00:10:00;00",
+        "1084319, 05:01:30;03",
+        "215784, 01:00:00;00",
     })
     void dropsFourNumbersAt59_94(long frame, String label) {
         assertThat(DROP_60.label(frame)).isEqualTo(label);
@@ -58,7 +61,8 @@ final class TimecodeTest {
 
     @Test
     void goesFromOneMinuteToTheNextAt59_94() {
-        assertThat(DROP_60.label(DROP_60.frame("13:36:59;59").orElseThrow() + 1)).isEqualTo("13:37:00;04");
+        assertThat(DROP_60.label(DROP_60.frame("13:36:59;59").orElseThrow() + 1))
+                .isEqualTo("13:37:00;04");
     }
 
     @Test
@@ -71,7 +75,8 @@ final class TimecodeTest {
     @ParameterizedTest
     @CsvSource({"23.976, 00:00:01:00", "24, 00:00:01:00"})
     void counts24NumbersASecondAt23_976(String rate, String label) {
-        assertThat(new Timecode(FrameRate.named(rate).orElseThrow(), false).label(24)).isEqualTo(label);
+        assertThat(new Timecode(FrameRate.named(rate).orElseThrow(), false).label(24))
+                .isEqualTo(label);
     }
 
     @ParameterizedTest

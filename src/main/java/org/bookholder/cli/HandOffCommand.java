@@ -1,0 +1,41 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.bookholder.problem.ProblemException;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Writes what the editor needs. */
+@Command(
+        name = "handoff",
+        sortOptions = false,
+        description = {
+            "Write what the editor needs of a session: which attempt of each line to use and where it lies, as a cut "
+                    + "list; captions; the lines to pick up; a log of the takes; and sound.",
+            "Kinds: pickups, log, captions, edl, otio, cut, listen, takes.",
+            "Times point into your camera's files once 'bookholder match' has found them."
+        })
+final class HandOffCommand implements Callable<Integer> {
+    private final Surroundings here;
+    private final Terminal terminal;
+
+    @Parameters(index = "0", paramLabel = "SESSION", description = "The session's folder.")
+    private @Nullable Path session;
+
+    @Mixin
+    private final HandOffOptions options = new HandOffOptions();
+
+    HandOffCommand(Surroundings here, Terminal terminal) {
+        this.here = here;
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws ProblemException {
+        return new HandOffRun(here, terminal, options).run(Objects.requireNonNull(session));
+    }
+}

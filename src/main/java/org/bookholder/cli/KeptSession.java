@@ -1,0 +1,64 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.cutlist.TakeSound;
+import org.bookholder.journal.Replay;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.TakeAudio;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+
+/**
+ * A session read from disk, also while it is running.
+ *
+ * @param folder where it lies
+ * @param events what happened, in order
+ * @param state where that led
+ */
+record KeptSession(SessionFolder folder, List<SessionEvent> events, SessionState state) implements AutoCloseable {
+    static KeptSession open(Surroundings here, Path place) throws ProblemException {
+        SessionFolder folder = SessionFolder.openForReading(place);
+        try {
+            List<SessionEvent> events = folder.journal().events();
+            SessionEvent.Opened opened = Replay.lastOpened(events)
+                    .orElseThrow(() -> new ProblemException(
+                            "nothing was read in this session yet", place.toString(), "name another session"));
+            Script script = Lesson.parse(opened.scriptText(), opened.source());
+            SessionState state = Replay.state(Session.begin(script, Limits.of(here)), events, Session::apply);
+            return new KeptSession(folder, events, state);
+        } catch (ProblemException e) {
+            folder.close();
+            throw e;
+        }
+    }
+
+    /** The recordings of its takes. */
+    TakeSound sound() {
+        return (take, from, to) -> {
+            Optional<TakeAudio> audio =
+                    folder.audio(take, state.takes().get(take - 1).start());
+            if (audio.isEmpty()) {
+                return Optional.empty();
+            }
+            try (TakeAudio open = audio.get()) {
+                return open.read(from, to);
+            }
+        };
+    }
+
+    /** Whether any take was recorded. */
+    boolean recorded() {
+        return state.takes().stream()
+                .anyMatch(take -> folder.takeFile(take.number()).toFile().isFile());
+    }
+
+    @Override
+    public void close() {
+        folder.close();
+    }
+}

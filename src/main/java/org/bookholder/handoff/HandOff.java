@@ -1,0 +1,38 @@
+package org.bookholder.handoff;
+
+import java.time.ZoneId;
+import java.util.List;
+import org.bookholder.cutlist.CutList;
+import org.bookholder.cutlist.TakeSound;
+import org.bookholder.handoff.timeline.Media;
+import org.bookholder.handoff.timeline.Timeline;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+
+/**
+ * What the files of a hand-off are written from.
+ *
+ * @param name what their names begin with: the lesson in letters, digits and hyphens
+ * @param state where the session stands
+ * @param events the events it was derived from, in order
+ * @param cut which attempts are used, and where they are cut
+ * @param timeline the same, counted in frames
+ * @param media every file that the takes lie in
+ * @param sound the takes' recordings
+ * @param zone for times of day
+ */
+public record HandOff(
+        String name,
+        SessionState state,
+        List<SessionEvent> events,
+        CutList cut,
+        Timeline timeline,
+        List<Media> media,
+        TakeSound sound,
+        ZoneId zone) {
+    /** Copies the lists. */
+    public HandOff {
+        events = List.copyOf(events);
+        media = List.copyOf(media);
+    }
+}

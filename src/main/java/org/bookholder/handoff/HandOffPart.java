@@ -1,0 +1,20 @@
+package org.bookholder.handoff;
+
+import java.util.List;
+
+/** One kind of file in a hand-off. */
+public interface HandOffPart {
+    /** The kind's name on the command line, one lower-case word. */
+    String name();
+
+    /** What it holds and for whom, one phrase. */
+    String description();
+
+    /** Whether it can be written only if takes were recorded. */
+    default boolean needsSound() {
+        return false;
+    }
+
+    /** The files, of which none is written yet; none if there is nothing to write. */
+    List<HandOffFile> files(HandOff handOff);
+}

@@ -1,0 +1,109 @@
+package org.bookholder.handoff.captions;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.bookholder.timing.StreamTime;
+
+/** Breaks a line's words into captions, and a caption into rows, where it makes best sense. */
+final class CaptionBreaker {
+    private static final double IMPOSSIBLE = 1e9;
+
+    /** What one more caption costs: a little less than breaking a phrase. */
+    private static final double ONE_MORE = 8;
+
+    /** What a caption of one or two words costs that is left over from a longer text. */
+    private static final double CRUMB = 10;
+
+    /** Breaking where the speaker pauses for so long is free. */
+    private static final StreamTime PAUSE = StreamTime.ofSeconds(0.35);
+
+    private final CaptionRules rules;
+
+    CaptionBreaker(CaptionRules rules) {
+        this.rules = rules;
+    }
+
+    /** The captions of one line, in order, each with the words that it holds. */
+    List<List<TimedWord>> captions(List<TimedWord> words) {
+        int count = words.size();
+        double[] cost = new double[count + 1];
+        int[] from = new int[count + 1];
+        for (int end = 1; end <= count; end++) {
+            cost[end] = Double.MAX_VALUE;
+            for (int start = end - 1; start >= 0 && (start == end - 1 || fits(words.subList(start, end))); start--) {
+                double total = cost[start] + costOf(words, start, end);
+                if (total < cost[end]) {
+                    cost[end] = total;
+                    from[end] = start;
+                }
+            }
+        }
+        List<List<TimedWord>> captions = new ArrayList<>();
+        for (int end = count; end > 0; end = from[end]) {
+            captions.add(words.subList(from[end], end));
+        }
+        Collections.reverse(captions);
+        return captions;
+    }
+
+    /** A caption's rows: one if it fits, else two, broken where it makes best sense and rather evenly. */
+    List<String> rows(List<TimedWord> words) {
+        String whole = join(words);
+        if (whole.length() <= rules.width()) {
+            return List.of(whole);
+        }
+        int best = -1;
+        double least = Double.MAX_VALUE;
+        for (int i = 1; i < words.size(); i++) {
+            double cost = rowCost(words, i);
+            if (cost < least) {
+                least = cost;
+                best = i;
+            }
+        }
+        return best < 0
+                ? List.of(whole)
+                : List.of(join(words.subList(0, best)), join(words.subList(best, words.size())));
+    }
+
+    private double costOf(List<TimedWord> words, int start, int end) {
+        double breaking = end == words.size() ? 0 : breakCost(words, end);
+        boolean crumb = end - start <= 2 && end - start < words.size();
+        return ONE_MORE + breaking + (crumb ? CRUMB : 0) + unevenness(words, start, end);
+    }
+
+    /** Long captions are dearer than two even ones of the same text. */
+    private double unevenness(List<TimedWord> words, int start, int end) {
+        double fill = (double) join(words.subList(start, end)).length() / (rules.width() * rules.rows());
+        return 2 * fill * fill;
+    }
+
+    private static double breakCost(List<TimedWord> words, int at) {
+        TimedWord before = words.get(at - 1);
+        TimedWord after = words.get(at);
+        boolean pause = after.start().since(before.end()).compareTo(PAUSE) >= 0;
+        return pause ? 0 : SenseBreaks.cost(before.text(), after.text());
+    }
+
+    private boolean fits(List<TimedWord> words) {
+        StreamTime length = words.get(words.size() - 1).end().since(words.get(0).start());
+        return length.compareTo(rules.longest()) <= 0
+                && rows(words).stream().allMatch(row -> row.length() <= rules.width());
+    }
+
+    private double rowCost(List<TimedWord> words, int at) {
+        int first = join(words.subList(0, at)).length();
+        int second = join(words.subList(at, words.size())).length();
+        double tooLong = Math.max(first, second) > rules.width() ? IMPOSSIBLE : 0;
+        double uneven = Math.abs(first - second) / (double) rules.width();
+        return tooLong
+                + SenseBreaks.cost(words.get(at - 1).text(), words.get(at).text())
+                + 6 * uneven * uneven;
+    }
+
+    private static String join(List<TimedWord> words) {
+        return words.stream().map(TimedWord::text).collect(Collectors.joining(" "));
+    }
+}

@@ -1,0 +1,12 @@
+package org.bookholder.handoff.captions;
+
+import org.bookholder.timing.StreamTime;
+
+/**
+ * A word as written and when it is said in the cut lesson.
+ *
+ * @param text with its punctuation
+ * @param start when it begins
+ * @param end when it ends
+ */
+record TimedWord(String text, StreamTime start, StreamTime end) {}

@@ -1,0 +1,5 @@
+/** Pages to print. */
+@NullMarked
+package org.bookholder.handoff.pdf;
+
+import org.jspecify.annotations.NullMarked;

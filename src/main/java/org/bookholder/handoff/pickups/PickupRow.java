@@ -1,0 +1,41 @@
+package org.bookholder.handoff.pickups;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.handoff.HandOff;
+import org.bookholder.handoff.timeline.Places;
+import org.bookholder.session.Pickup;
+import org.bookholder.session.Pickups;
+import org.bookholder.session.SessionState;
+
+/**
+ * One line of the pickup list.
+ *
+ * @param pickup what became of the line
+ * @param text the line, whole
+ * @param time time of day at which it was tried, or ought to have been
+ * @param place where that is to be found
+ */
+record PickupRow(Pickup pickup, String text, Optional<LocalDateTime> time, Optional<Places.Place> place) {
+    static List<PickupRow> of(HandOff handOff) {
+        SessionState state = handOff.state();
+        Places places = new Places(handOff.timeline().timecode(), handOff.media());
+        return Pickups.of(state).stream()
+                .map(pickup -> new PickupRow(
+                        pickup,
+                        state.line(pickup.line()).text(),
+                        pickup.where().map(w -> LocalDateTime.ofInstant(w.when(), handOff.zone())),
+                        pickup.where()
+                                .flatMap(w -> places.of(
+                                        w.take(),
+                                        state.takes().get(w.take() - 1).start().plus(w.inTake())))))
+                .toList();
+    }
+
+    /** The notes of people, in one text. */
+    String marks() {
+        return String.join(
+                "; ", pickup.marks().stream().filter(m -> !m.isEmpty()).toList());
+    }
+}

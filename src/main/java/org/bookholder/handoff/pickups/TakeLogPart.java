@@ -1,0 +1,161 @@
+package org.bookholder.handoff.pickups;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.bookholder.cutlist.Clip;
+import org.bookholder.follow.Aside;
+import org.bookholder.follow.Attempt;
+import org.bookholder.follow.Deviation;
+import org.bookholder.handoff.Csv;
+import org.bookholder.handoff.HandOff;
+import org.bookholder.handoff.HandOffFile;
+import org.bookholder.handoff.HandOffPart;
+import org.bookholder.handoff.timeline.Places;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
+
+/** Every take, attempt and aside in order of time, with where it lies and what became of it. */
+public final class TakeLogPart implements HandOffPart {
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss.SSS", Locale.ROOT);
+    private static final List<String> HEADING = List.of(
+            "kind",
+            "take",
+            "line",
+            "attempt",
+            "time of day",
+            "in take",
+            "seconds",
+            "file",
+            "timecode in",
+            "timecode out",
+            "outcome",
+            "used",
+            "notes");
+
+    @Override
+    public String name() {
+        return "log";
+    }
+
+    @Override
+    public String description() {
+        return "every take and attempt with time of day, timecode and outcome, as a table";
+    }
+
+    @Override
+    public List<HandOffFile> files(HandOff handOff) {
+        return List.of(HandOffFile.text(
+                handOff.name() + "-log.csv", out -> Csv.write(out, HEADING, new Rows(handOff).inOrder())));
+    }
+
+    private static final class Rows {
+        private final HandOff handOff;
+        private final SessionState state;
+        private final Places places;
+        private final List<Attempt> used;
+
+        Rows(HandOff handOff) {
+            this.handOff = handOff;
+            state = handOff.state();
+            places = new Places(handOff.timeline().timecode(), handOff.media());
+            used = handOff.cut().clips().stream()
+                    .map(Clip::attempts)
+                    .flatMap(List::stream)
+                    .toList();
+        }
+
+        List<List<String>> inOrder() {
+            List<List<String>> rows = new ArrayList<>();
+            for (SessionState.Take take : state.takes()) {
+                rows.add(row("take", take, "", "", take.start(), take.end(), "", "", take.audio()));
+                entries(take).forEach(entry -> rows.add(entry.cells()));
+            }
+            return rows;
+        }
+
+        private record Entry(StreamTime start, List<String> cells) {}
+
+        private List<Entry> entries(SessionState.Take take) {
+            List<Entry> entries = new ArrayList<>();
+            for (LineNotes line : state.lines()) {
+                line.attempts().stream()
+                        .filter(a -> a.take() == take.number())
+                        .forEach(a -> entries.add(new Entry(a.start(), attempt(take, a, line))));
+            }
+            state.asides().stream()
+                    .filter(a -> a.take() == take.number())
+                    .forEach(a -> entries.add(new Entry(a.start(), aside(take, a))));
+            entries.sort(Comparator.comparing(Entry::start));
+            return entries;
+        }
+
+        private List<String> attempt(SessionState.Take take, Attempt attempt, LineNotes line) {
+            List<String> notes = new ArrayList<>();
+            attempt.deviations().stream().map(TakeLogPart::deviation).forEach(notes::add);
+            if (line.telling().filter(attempt::equals).isPresent()) {
+                line.marks().stream().filter(m -> !m.isEmpty()).forEach(notes::add);
+            }
+            return row(
+                    "attempt",
+                    take,
+                    Integer.toString(attempt.line()),
+                    Integer.toString(attempt.ordinal()),
+                    attempt.start(),
+                    attempt.end(),
+                    attempt.outcome().label(),
+                    used.contains(attempt) ? "yes" : "no",
+                    String.join("; ", notes));
+        }
+
+        private List<String> aside(SessionState.Take take, Aside aside) {
+            return row("aside", take, "", "", aside.start(), aside.end(), "", "no", aside.said());
+        }
+
+        private List<String> row(
+                String kind,
+                SessionState.Take take,
+                String line,
+                String attempt,
+                StreamTime start,
+                StreamTime end,
+                String outcome,
+                String used,
+                String notes) {
+            StreamTime inTake = start.since(take.start());
+            LocalDateTime when = LocalDateTime.ofInstant(take.when().plus(inTake.toDuration()), handOff.zone());
+            Optional<Places.Place> from = places.of(take.number(), start);
+            Optional<Places.Place> to = places.of(take.number(), end);
+            return List.of(
+                    kind,
+                    Integer.toString(take.number()),
+                    line,
+                    attempt,
+                    TIME.format(when),
+                    seconds(inTake),
+                    seconds(end.since(start)),
+                    from.map(p -> p.media().name()).orElse(""),
+                    from.map(Places.Place::timecode).orElse(""),
+                    to.map(Places.Place::timecode).orElse(""),
+                    outcome,
+                    used,
+                    notes);
+        }
+
+        private static String seconds(StreamTime time) {
+            return String.format(Locale.ROOT, "%.3f", time.seconds());
+        }
+    }
+
+    private static String deviation(Deviation deviation) {
+        return List.of(deviation.kind().label() + ":", deviation.written(), deviation.said()).stream()
+                .filter(s -> !s.isEmpty())
+                .collect(Collectors.joining(" "));
+    }
+}

@@ -1,0 +1,51 @@
+package org.bookholder.handoff.sound;
+
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/**
+ * The broadcast extension of a WAV file, version 1: field sizes from EBU Tech 3285.
+ *
+ * @param description for people, at most 256 ASCII characters
+ * @param reference names this recording, at most 32
+ * @param began local date and time of its first sample
+ * @param rate samples a second
+ */
+record Bext(String description, String reference, LocalDateTime began, int rate) {
+    private static final int FIXED = 602;
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("uuuu-MM-dd", Locale.ROOT);
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH-mm-ss", Locale.ROOT);
+    private static final long NANOS = 1_000_000_000;
+
+    byte[] bytes() {
+        byte[] history = ("A=PCM,F=" + rate + ",W=16,M=mono,T=Bookholder\r\n").getBytes(StandardCharsets.US_ASCII);
+        ByteBuffer out = ByteBuffer.allocate(FIXED + history.length).order(ByteOrder.LITTLE_ENDIAN);
+        text(out, description, 256);
+        text(out, "Bookholder", 32);
+        text(out, reference, 32);
+        text(out, DATE.format(began), 10);
+        text(out, TIME.format(began), 8);
+        // Low word first: in little-endian order one 64-bit number.
+        out.putLong(samplesSinceMidnight(began, rate));
+        out.putShort((short) 1);
+        out.position(FIXED);
+        out.put(history);
+        return out.array();
+    }
+
+    /** The time reference. */
+    static long samplesSinceMidnight(LocalDateTime time, int rate) {
+        long nanos = time.toLocalTime().toNanoOfDay();
+        return nanos / NANOS * rate + (nanos % NANOS * rate + NANOS / 2) / NANOS;
+    }
+
+    private static void text(ByteBuffer out, String text, int length) {
+        byte[] ascii = text.getBytes(StandardCharsets.US_ASCII);
+        int used = Math.min(length, ascii.length);
+        out.put(ascii, 0, used).position(out.position() + length - used);
+    }
+}

@@ -1,0 +1,68 @@
+package org.bookholder.handoff.sound;
+
+import java.nio.charset.StandardCharsets;
+import org.bookholder.timing.Timecode;
+
+/**
+ * The iXML chunk of a take: its fields as the iXML specification's object details name them (gallery.co.uk/ixml).
+ *
+ * @param project the lesson's folder or course
+ * @param scene the lesson
+ * @param take take number
+ * @param circled whether anything of it is used
+ * @param note for people
+ * @param timecode how frames are counted
+ * @param samplesSinceMidnight the time reference
+ * @param rate samples a second
+ */
+record Ixml(
+        String project,
+        String scene,
+        int take,
+        boolean circled,
+        String note,
+        Timecode timecode,
+        long samplesSinceMidnight,
+        int rate) {
+    byte[] bytes() {
+        StringBuilder xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<BWFXML>\n");
+        element(xml, "IXML_VERSION", "1.61");
+        element(xml, "PROJECT", project);
+        element(xml, "SCENE", scene);
+        element(xml, "TAKE", Integer.toString(take));
+        element(xml, "CIRCLED", circled ? "TRUE" : "FALSE");
+        element(xml, "NOTE", note);
+        xml.append("<SPEED>\n");
+        String frames = timecode.rate().numerator() + "/" + timecode.rate().denominator();
+        element(xml, "MASTER_SPEED", frames);
+        element(xml, "CURRENT_SPEED", frames);
+        element(xml, "TIMECODE_RATE", frames);
+        element(xml, "TIMECODE_FLAG", timecode.drop() ? "DF" : "NDF");
+        element(xml, "FILE_SAMPLE_RATE", Integer.toString(rate));
+        element(xml, "AUDIO_BIT_DEPTH", "16");
+        element(xml, "DIGITIZER_SAMPLE_RATE", Integer.toString(rate));
+        element(xml, "TIMESTAMP_SAMPLES_SINCE_MIDNIGHT_HI", Long.toString(samplesSinceMidnight >>> 32));
+        element(xml, "TIMESTAMP_SAMPLES_SINCE_MIDNIGHT_LO", Long.toString(samplesSinceMidnight & 0xFFFF_FFFFL));
+        element(xml, "TIMESTAMP_SAMPLE_RATE", Integer.toString(rate));
+        xml.append("</SPEED>\n</BWFXML>\n");
+        return xml.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static void element(StringBuilder xml, String name, String text) {
+        xml.append('<')
+                .append(name)
+                .append('>')
+                .append(escaped(text))
+                .append("</")
+                .append(name)
+                .append(">\n");
+    }
+
+    /** Escapes markup and drops what XML 1.0 cannot hold. */
+    private static String escaped(String text) {
+        return text.replaceAll("[^\\t\\n\\r\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]", "")
+                .replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;");
+    }
+}

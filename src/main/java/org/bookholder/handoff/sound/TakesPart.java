@@ -1,0 +1,113 @@
+package org.bookholder.handoff.sound;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.bookholder.cutlist.Clip;
+import org.bookholder.handoff.HandOff;
+import org.bookholder.handoff.HandOffFile;
+import org.bookholder.handoff.HandOffPart;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.timing.StreamTime;
+
+/** The takes as Broadcast WAV: with time of day, lesson, take, and whether it is used. */
+public final class TakesPart implements HandOffPart {
+    private static final StreamTime PIECE = StreamTime.ofSeconds(30);
+
+    @Override
+    public String name() {
+        return "takes";
+    }
+
+    @Override
+    public String description() {
+        return "the takes' sound as Broadcast WAV, with time of day and notes";
+    }
+
+    @Override
+    public boolean needsSound() {
+        return true;
+    }
+
+    @Override
+    public List<HandOffFile> files(HandOff handOff) {
+        return handOff.state().takes().stream()
+                .map(take -> new HandOffFile(fileName(handOff, take.number()), out -> write(handOff, take, out)))
+                .toList();
+    }
+
+    /** What a take's file is called in the hand-off. */
+    public static String fileName(HandOff handOff, int take) {
+        return fileName(handOff.name(), take);
+    }
+
+    /** What a take's file is called in a hand-off of that name. */
+    public static String fileName(String name, int take) {
+        return String.format(Locale.ROOT, "%s-take-%03d.wav", name, take);
+    }
+
+    private static void write(HandOff handOff, SessionState.Take take, OutputStream out)
+            throws IOException, ProblemException {
+        Optional<AudioBlock> first =
+                handOff.sound().read(take.number(), take.start(), take.start().plus(PIECE));
+        if (first.isEmpty()) {
+            throw new ProblemException(
+                    "the recording of take " + take.number() + " is missing",
+                    fileName(handOff, take.number()),
+                    "leave the takes out, as in --only edl,captions,pickups");
+        }
+        int rate = first.get().rate();
+        long samples = take.end().since(take.start()).samples(rate);
+        WavChunks.begin(out, rate, samples, chunks(handOff, take, rate));
+        long written = 0;
+        StreamTime at = take.start();
+        while (written < samples) {
+            StreamTime next = StreamTime.min(at.plus(PIECE), take.end());
+            long wanted = next.since(take.start()).samples(rate) - written;
+            Optional<AudioBlock> piece = handOff.sound().read(take.number(), at, next);
+            WavChunks.samples(out, filled(piece, (int) wanted));
+            written += wanted;
+            at = next;
+        }
+    }
+
+    /** Silence stands in for what was not recorded. */
+    private static short[] filled(Optional<AudioBlock> piece, int length) {
+        short[] samples = new short[length];
+        piece.ifPresent(p -> System.arraycopy(p.samples(), 0, samples, 0, Math.min(length, p.samples().length)));
+        return samples;
+    }
+
+    private static List<WavChunks.Chunk> chunks(HandOff handOff, SessionState.Take take, int rate) {
+        String lesson = handOff.state().script().title();
+        LocalDateTime began = LocalDateTime.ofInstant(take.when(), handOff.zone());
+        List<Clip> used = handOff.cut().clips().stream()
+                .filter(clip -> clip.take() == take.number())
+                .toList();
+        String note = used.isEmpty()
+                ? "nothing used"
+                : "used: lines " + used.stream().map(Clip::lines).collect(Collectors.joining(", "));
+        Bext bext = new Bext(
+                lesson + ", take " + take.number() + ", " + note, fileName(handOff, take.number()), began, rate);
+        Ixml ixml = new Ixml(
+                lesson,
+                lesson,
+                take.number(),
+                !used.isEmpty(),
+                note,
+                handOff.timeline().timecode(),
+                Bext.samplesSinceMidnight(began, rate),
+                rate);
+        List<WavChunks.Chunk> chunks = new ArrayList<>();
+        chunks.add(new WavChunks.Chunk("bext", bext.bytes()));
+        chunks.add(new WavChunks.Chunk("iXML", ixml.bytes()));
+        return chunks;
+    }
+}

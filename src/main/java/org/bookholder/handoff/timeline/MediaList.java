@@ -1,0 +1,130 @@
+package org.bookholder.handoff.timeline;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntFunction;
+import org.bookholder.footage.Footage;
+import org.bookholder.footage.PlacedFootage;
+import org.bookholder.footage.Placement;
+import org.bookholder.session.SessionState;
+import org.bookholder.timing.FrameRate;
+import org.bookholder.timing.StreamTime;
+import org.bookholder.timing.Timecode;
+
+/** The files that a session's takes lie in: the cameras' first, then the recorders', then our own recordings. */
+public final class MediaList {
+    private static final int REEL = 8;
+    private static final long NANOS = 1_000_000_000;
+
+    private final Timecode timecode;
+    private final List<Media> pictures = new ArrayList<>();
+    private final List<Media> sounds = new ArrayList<>();
+    private final Set<String> reels = new HashSet<>();
+
+    private MediaList(Timecode timecode) {
+        this.timecode = timecode;
+    }
+
+    /**
+     * The files of a session.
+     *
+     * @param footage camera and recorder files with their places, in the order in which they are to be preferred
+     * @param takeFile our own recording of a take
+     * @param zone for the time of day that our own recordings are counted in
+     */
+    public static List<Media> of(
+            SessionState state,
+            Timecode timecode,
+            List<PlacedFootage> footage,
+            IntFunction<Path> takeFile,
+            ZoneId zone) {
+        MediaList list = new MediaList(timecode);
+        footage.forEach(list::add);
+        state.takes().forEach(take -> list.add(take, takeFile.apply(take.number()), zone));
+        List<Media> all = new ArrayList<>(list.pictures);
+        all.addAll(list.sounds);
+        return all;
+    }
+
+    /** How to count frames: as the first camera does, else 25 a second. */
+    public static Timecode usual(List<PlacedFootage> footage) {
+        return footage.stream()
+                .map(PlacedFootage::footage)
+                .filter(f -> f.picture().isPresent())
+                .filter(f -> FrameRate.STANDARD.contains(f.picture().get().rate()))
+                .findFirst()
+                .map(f -> own(f, f.picture().get().rate()))
+                .orElse(new Timecode(FrameRate.FPS_25, false));
+    }
+
+    private static Timecode own(Footage footage, FrameRate rate) {
+        boolean drop = footage.timecode().map(Timecode::looksDropped).orElse(rate.canDrop());
+        return new Timecode(rate, drop && rate.canDrop());
+    }
+
+    private void add(PlacedFootage placed) {
+        Footage footage = placed.footage();
+        String reel = reel(footage.name());
+        List<Media> list = footage.picture().isPresent() ? pictures : sounds;
+        for (Placement placement : placed.placements()) {
+            list.add(new Media(
+                    reel,
+                    footage.file(),
+                    firstFrame(footage),
+                    timecode.rate().frameAt(footage.length().ticks()),
+                    footage.picture(),
+                    footage.sound().isPresent(),
+                    placement));
+        }
+    }
+
+    /** A camera's own label, by its own count; the same moment by ours where we count otherwise. */
+    private long firstFrame(Footage footage) {
+        FrameRate rate = footage.picture().map(Footage.Picture::rate).orElse(timecode.rate());
+        Optional<Long> frame =
+                footage.timecode().flatMap(label -> own(footage, rate).frame(label));
+        if (frame.isEmpty() && footage.sinceMidnight().isPresent()) {
+            return timecode.rate().nearestFrame(footage.sinceMidnight().get().ticks());
+        }
+        long first = frame.orElse(0L);
+        return rate.equals(timecode.rate()) ? first : timecode.rate().frameAt(rate.ticksAt(first));
+    }
+
+    private void add(SessionState.Take take, Path file, ZoneId zone) {
+        StreamTime length = take.end().since(take.start());
+        sounds.add(new Media(
+                reel(String.format(Locale.ROOT, "TAKE%03d", take.number())),
+                file,
+                timecode.rate().nearestFrame(timeOfDay(take, zone)),
+                Math.max(1, timecode.rate().nearestFrame(length.ticks())),
+                Optional.empty(),
+                true,
+                new Placement(take.number(), take.start(), 0, 0, take.start(), take.end(), 1)));
+    }
+
+    private static long timeOfDay(SessionState.Take take, ZoneId zone) {
+        long nanos = LocalDateTime.ofInstant(take.when(), zone).toLocalTime().toNanoOfDay();
+        return nanos / NANOS * StreamTime.TICKS_PER_SECOND + nanos % NANOS * StreamTime.TICKS_PER_SECOND / NANOS;
+    }
+
+    /** A name of capital letters, digits and underscores that no other file has. */
+    private String reel(String name) {
+        String stem =
+                name.replaceFirst("\\.[^.]*$", "").toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9_]+", "");
+        String base = stem.isEmpty() ? "REEL" : stem;
+        // The end of a camera's file name is what tells it from the others.
+        String reel = base.substring(Math.max(0, base.length() - REEL));
+        for (int i = 2; !reels.add(reel); i++) {
+            String number = Integer.toString(i);
+            reel = base.substring(0, Math.min(base.length(), REEL - 1 - number.length())) + "_" + number;
+        }
+        return reel;
+    }
+}

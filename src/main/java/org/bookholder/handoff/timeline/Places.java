@@ -1,0 +1,35 @@
+package org.bookholder.handoff.timeline;
+
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.timing.StreamTime;
+import org.bookholder.timing.Timecode;
+
+/**
+ * Where moments of a session are to be found in its files.
+ *
+ * @param timecode how frames are counted
+ * @param media the files; where several hold the same moment, the first of them
+ */
+public record Places(Timecode timecode, List<Media> media) {
+    /** Copies the list. */
+    public Places {
+        media = List.copyOf(media);
+    }
+
+    /**
+     * A place in a file.
+     *
+     * @param media the file
+     * @param timecode the label of the frame
+     */
+    public record Place(Media media, String timecode) {}
+
+    /** Where a session time of a take lies; empty if no file holds it. */
+    public Optional<Place> of(int take, StreamTime time) {
+        return media.stream().filter(m -> m.covers(take, time)).findFirst().map(m -> {
+            long frame = Math.max(0, timecode.rate().frameAt(m.placement().inFile(time)));
+            return new Place(m, timecode.label(m.firstFrame() + frame));
+        });
+    }
+}

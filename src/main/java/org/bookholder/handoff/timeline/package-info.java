@@ -1,0 +1,5 @@
+/** A cut counted in frames: which frames of which file stand where; see {@link org.bookholder.handoff.timeline.Timeline}. */
+@NullMarked
+package org.bookholder.handoff.timeline;
+
+import org.jspecify.annotations.NullMarked;
