@@ -56,7 +56,7 @@ final class LiveReadingTest {
             waitForNotes(notes -> notes.path("takes").size() == 1);
             Process voice = sound.play(DEMO.resolve("lesson-1.wav"));
             waitForNotes(notes -> outcome(notes, 2).equals("clean"));
-            BufferedImage picture = picture("live-reading.png");
+            BufferedImage picture = pictureWithSpokenWords(voice);
             voice.destroy();
             // Once to ask, once to say yes.
             run("xdotool", "search", "--sync", "--name", "Reading a bent wheel", "windowfocus", "--sync");
@@ -147,6 +147,16 @@ final class LiveReadingTest {
 
     private static String outcome(JsonNode notes, int line) {
         return notes.path("lines").path(line - 1).path("outcome").asText();
+    }
+
+    /** A picture while the voice goes on; just after a direction no spoken word is in sight, so then another one. */
+    private static BufferedImage pictureWithSpokenWords(Process voice) throws IOException, InterruptedException {
+        BufferedImage picture = picture("live-reading.png");
+        while (voice.isAlive() && share(picture, Palette.SPOKEN) < 0.001) {
+            LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(500));
+            picture = picture("live-reading.png");
+        }
+        return picture;
     }
 
     private static BufferedImage picture(String name) throws IOException, InterruptedException {
