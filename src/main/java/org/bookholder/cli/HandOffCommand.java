@@ -16,8 +16,7 @@ import picocli.CommandLine.Parameters;
         description = {
             "Write what the editor needs of a session: which attempt of each line to use and where it lies, as a cut "
                     + "list; captions; the lines to pick up; a log of the takes; and sound.",
-            "Kinds: pickups, log, captions, edl, otio, cut, listen, takes.",
-            "Times point into your camera's files once 'bookholder match' has found them."
+            "Kinds: pickups, log, captions, edl, otio, cut, listen, takes."
         })
 final class HandOffCommand implements Callable<Integer> {
     private final Surroundings here;
