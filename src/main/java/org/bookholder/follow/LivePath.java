@@ -19,9 +19,7 @@ final class LivePath {
     /** How much better, in nats, a jump must explain what was heard than staying does. */
     private static final double JUMP_MARGIN = 5.0;
 
-    /** The same where the open ear heard the words, and where it did not. */
-    private static final double CONFIRMED_MARGIN = 5;
-
+    /** The same where the open ear, though in time, did not hear the words. */
     private static final double DENIED_MARGIN = 10;
 
     private static final double AGREED = 0.8;
@@ -184,11 +182,8 @@ final class LivePath {
                 break;
             }
         }
-        if (since.isEmpty() || !echo.inTime(now)) {
-            return JUMP_MARGIN;
-        }
-        double agreement = echo.agreement(List.copyOf(since));
-        return agreement >= AGREED ? CONFIRMED_MARGIN : DENIED_MARGIN;
+        boolean denied = !since.isEmpty() && echo.inTime(now) && echo.agreement(List.copyOf(since)) < AGREED;
+        return denied ? DENIED_MARGIN : JUMP_MARGIN;
     }
 
     /** Where no sound is measured, what has been recognised has been said. */

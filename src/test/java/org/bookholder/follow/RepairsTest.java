@@ -16,20 +16,21 @@ final class RepairsTest {
     @Test
     @DisplayName("fragment repeat: but n- not too far north")
     void aFragmentIsNoError() {
-        assertThat(deviations("But not too far north.", "but n not too far north"))
+        assertThat(OneLine.deviations("But not too far north.", "but n not too far north"))
                 .isEmpty();
     }
 
     @Test
     @DisplayName("1-word repeat: right to my my left")
     void aRepeatedWordIsNoError() {
-        assertThat(deviations("Right to my left.", "right to my my left")).isEmpty();
+        assertThat(OneLine.deviations("Right to my left.", "right to my my left"))
+                .isEmpty();
     }
 
     @Test
     @DisplayName("2-word repeat with a filled pause: go to your left until you're uh until you're level")
     void aRepeatAfterAFilledPauseIsNoError() {
-        assertThat(deviations(
+        assertThat(OneLine.deviations(
                         "Go to your left until you're level.", "go to your left until you're uh until you're level"))
                 .isEmpty();
     }
@@ -37,7 +38,8 @@ final class RepairsTest {
     @Test
     @DisplayName("substitution: like to the r- to the left of the burnt forest")
     void aWordBegunWrongAndPutRightIsNoError() {
-        assertThat(deviations("Like to the left of the burnt forest.", "like to the r to the left of the burnt forest"))
+        assertThat(OneLine.deviations(
+                        "Like to the left of the burnt forest.", "like to the r to the left of the burnt forest"))
                 .isEmpty();
     }
 
@@ -62,30 +64,7 @@ final class RepairsTest {
     @Test
     @DisplayName("delete and repeat: go back to your go to your right")
     void aLineBegunAnewFromItsFirstWordIsTriedAgain() {
-        List<Attempt> attempts = read("Go to your right.", "go back to your go to your right");
+        List<Attempt> attempts = OneLine.read("Go to your right.", "go back to your go to your right");
         assertThat(attempts.get(attempts.size() - 1).outcome()).isEqualTo(Outcome.CLEAN);
-    }
-
-    private static List<String> deviations(String line, String read) {
-        List<Attempt> attempts = read(line, read);
-        assertThat(attempts).singleElement().matches(Attempt::complete);
-        return attempts.get(0).deviations().stream()
-                .map(d -> d.written() + " " + d.kind().label())
-                .toList();
-    }
-
-    private static List<Attempt> read(String line, String read) {
-        return ReadAloud.of(Scripts.of(
-                        "Nobody answered the question from the back row",
-                        line,
-                        "Everybody wrote the number down at once"))
-                .say("nobody answered the question from the back row")
-                .say(read)
-                .say("everybody wrote the number down at once")
-                .cut()
-                .attempts()
-                .stream()
-                .filter(attempt -> attempt.line() == 2)
-                .toList();
     }
 }
