@@ -55,6 +55,8 @@ public final class Main implements Runnable {
             new ReadCommand(here, terminal),
             new NotesCommand(here, terminal),
             new HandOffCommand(here, terminal),
+            new MatchCommand(here, terminal),
+            new LogCommand(here, terminal),
             new DemoCommand(here, terminal),
             new SessionsCommand(here, terminal),
             new LimitsCommand(here, terminal)

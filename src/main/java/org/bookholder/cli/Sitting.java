@@ -25,11 +25,18 @@ final class Sitting {
     private final Surroundings here;
     private final Terminal terminal;
     private final ReadRequest request;
+    private final Optional<Sources> given;
 
     Sitting(Surroundings here, Terminal terminal, ReadRequest request) {
+        this(here, terminal, request, Optional.empty());
+    }
+
+    /** A sitting that hears what is given, in place of what the request asks for. */
+    Sitting(Surroundings here, Terminal terminal, ReadRequest request, Optional<Sources> given) {
         this.here = here;
         this.terminal = terminal;
         this.request = request;
+        this.given = given;
     }
 
     /** Reads; returns the exit status. What a user can put right is found out before a session is begun. */
@@ -42,8 +49,7 @@ final class Sitting {
             throw new ProblemException(
                     "there is no line " + from, "--from", "give a line from 1 to " + last + ", the script's last");
         }
-        Inputs inputs = new Inputs(here, terminal, request);
-        Sources sources = inputs.sources();
+        Sources sources = given.isPresent() ? given.get() : new Inputs(here, terminal, request).sources();
         try (AudioSource first = sources.open();
                 OptionalEars ears = OptionalEars.load(here, request.model(), sources.sounding())) {
             PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), ears.vocabulary());

@@ -72,6 +72,11 @@ record Surroundings(
         return (given.isEmpty() || !Path.of(given).isAbsolute() ? otherwise : Path.of(given)).resolve("bookholder");
     }
 
+    /** The same at another time of day. */
+    Surroundings at(InstantSource time) {
+        return new Surroundings(time, nanoTime, zone, home, data, settings, equipment);
+    }
+
     /** Where sessions go unless a place is named. */
     Path sessions() {
         return data.resolve("sessions");

@@ -31,6 +31,13 @@ public record Placement(
         return start + inTake + Math.floorDiv(Math.addExact(Math.multiplyExact(inTake, drift), WHOLE / 2), WHOLE);
     }
 
+    /** The same, no further than a file of that length has pictures; its sound may go on a little. */
+    public Placement within(StreamTime length) {
+        long inTake = Math.max(0, Math.multiplyExact(length.ticks() - start, WHOLE) / (WHOLE + drift));
+        StreamTime end = StreamTime.max(from, StreamTime.min(to, takeStart.plus(new StreamTime(inTake))));
+        return new Placement(take, takeStart, start, drift, from, end, confidence);
+    }
+
     /** Whether a session time lies in the file. */
     public boolean covers(StreamTime time) {
         return !time.isBefore(from) && !to.isBefore(time);

@@ -81,7 +81,7 @@ public final class MediaList {
                     timecode.rate().frameAt(footage.length().ticks()),
                     footage.picture(),
                     footage.sound().isPresent(),
-                    placement));
+                    placement.within(footage.length())));
         }
     }
 

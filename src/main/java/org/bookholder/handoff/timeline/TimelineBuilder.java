@@ -17,6 +17,9 @@ import org.bookholder.timing.Timecode;
  * adds up whole frames, so that nothing drifts.
  */
 public final class TimelineBuilder {
+    /** A hole of so many frames between two files is not worth a piece of its own. */
+    private static final int SLIVER = 2;
+
     private final FrameRate rate;
     private final List<Media> media;
     private final List<TimelineEvent> events = new ArrayList<>();
@@ -52,8 +55,7 @@ public final class TimelineBuilder {
         while (from.isBefore(clip.out())) {
             StreamTime at = from;
             Media use = media.stream()
-                    .filter(m -> m.covers(clip.take(), at)
-                            && at.isBefore(m.placement().to()))
+                    .filter(m -> shows(m, clip.take(), at))
                     .findFirst()
                     .orElseThrow(() -> new IllegalArgumentException(
                             "take " + clip.take() + " at " + at.seconds() + " s must lie in a file"));
@@ -69,6 +71,13 @@ public final class TimelineBuilder {
                     clip, Optional.of(piece), now, now + frames, i == 0, i == pieces.size() - 1, PunchIn.FULL));
             now += frames;
         }
+    }
+
+    /** Whether a file shows a moment, or begins within two frames of it: between two split files nothing is lost. */
+    private boolean shows(Media m, int take, StreamTime at) {
+        return m.placement().take() == take
+                && !at.plus(rate.length(SLIVER)).isBefore(m.placement().from())
+                && at.isBefore(m.placement().to());
     }
 
     /** Until when a file is used: to its end, or until a better one comes in. */

@@ -1,0 +1,93 @@
+package org.bookholder.footage.ffmpeg;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.bookholder.footage.Footage;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.AudioRead;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.timing.StreamTime;
+
+/** The sound of a file of footage, to be followed as if it were live. Confined to one thread, but for {@link #heard}. */
+public final class FootageSource implements AudioSource {
+    /** Samples a second: what cameras record, and what a hand-off is wanted in. */
+    public static final int RATE = 48_000;
+
+    private static final int BLOCK = RATE / 10;
+
+    private final Footage footage;
+    private final FootageSound sound;
+    private short[] waiting = new short[0];
+    private int taken;
+    private boolean ended;
+    private boolean closed;
+    private long count;
+
+    /** The count, for other threads. */
+    private volatile long given;
+
+    private FootageSource(Footage footage, FootageSound sound) {
+        this.footage = footage;
+        this.sound = sound;
+    }
+
+    /**
+     * Opens a file's sound.
+     *
+     * @throws ProblemException if it has none that can be decoded
+     */
+    public static FootageSource open(Footage footage) throws ProblemException {
+        return new FootageSource(footage, FootageSound.open(footage.file(), RATE));
+    }
+
+    /** How much of it was read so far; may be asked on any thread. */
+    public StreamTime heard() {
+        return StreamTime.ofSamples(given, RATE);
+    }
+
+    @Override
+    public String name() {
+        return footage.name();
+    }
+
+    @Override
+    public int rate() {
+        return RATE;
+    }
+
+    @Override
+    public AudioRead read() {
+        try {
+            while (taken == waiting.length) {
+                Optional<short[]> next = ended ? Optional.empty() : sound.read();
+                if (next.isEmpty()) {
+                    ended = true;
+                    return new AudioRead.Ended();
+                }
+                waiting = next.get();
+                taken = 0;
+            }
+        } catch (ProblemException e) {
+            return new AudioRead.Gone(e.getMessage());
+        }
+        int end = Math.min(waiting.length, taken + BLOCK);
+        AudioBlock block =
+                new AudioBlock(StreamTime.ofSamples(given, RATE), RATE, Arrays.copyOfRange(waiting, taken, end));
+        count += end - taken;
+        given = count;
+        taken = end;
+        return new AudioRead.Samples(block);
+    }
+
+    @Override
+    public void close() {
+        if (!closed) {
+            closed = true;
+            ended = true;
+            waiting = new short[0];
+            taken = 0;
+            sound.close();
+        }
+    }
+}
