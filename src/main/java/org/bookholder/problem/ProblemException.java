@@ -34,9 +34,10 @@ public final class ProblemException extends Exception {
         initCause(cause);
     }
 
+    /** One line, whatever signs a file's name or another program's words may hold. */
     @Override
     public String getMessage() {
-        return where + ": " + what + "; " + remedy;
+        return (where + ": " + what + "; " + remedy).replaceAll("[\\p{Cntrl}\u2028\u2029]+", " ");
     }
 
     /** What is wrong. */

@@ -85,7 +85,8 @@ final class OpenFile implements AutoCloseable {
     static String reason(int error) {
         try (BytePointer text = new BytePointer(MESSAGE)) {
             avutil.av_strerror(error, text, MESSAGE);
-            return text.getString(StandardCharsets.UTF_8);
+            // Else the whole buffer would be taken for text, and what lay in it before.
+            return text.limit(BytePointer.strlen(text)).getString(StandardCharsets.UTF_8);
         }
     }
 
