@@ -47,7 +47,7 @@ public final class CutPlanner {
 
     /** The attempt of a line that is used, if there is one. */
     public static Optional<Attempt> chosen(LineNotes line, CutRules rules) {
-        return line.best().filter(best -> rules.useMisread() || best.outcome() == Outcome.CLEAN);
+        return line.best().filter(best -> rules.useMisread() || line.kept() || best.outcome() == Outcome.CLEAN);
     }
 
     private CutList plan() throws ProblemException {

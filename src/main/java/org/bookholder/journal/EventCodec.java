@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.jsontype.NamedType;
 import java.util.Map;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 
 /**
@@ -36,7 +37,19 @@ public final class EventCodec {
             Map.entry(SessionEvent.SourceFound.class, "source-found"),
             Map.entry(SessionEvent.RecordingFailed.class, "recording-failed"),
             Map.entry(SessionEvent.Held.class, "held"),
-            Map.entry(SessionEvent.Resumed.class, "resumed"));
+            Map.entry(SessionEvent.Resumed.class, "resumed"),
+            Map.entry(SessionEvent.Remarked.class, "remarked"));
+
+    /** The same for what people add. */
+    static final Map<Class<? extends Remark>, String> REMARKS = Map.ofEntries(
+            Map.entry(Remark.Noted.class, "noted"),
+            Map.entry(Remark.Told.class, "told"),
+            Map.entry(Remark.BreakBegan.class, "break-began"),
+            Map.entry(Remark.BreakOver.class, "break-over"),
+            Map.entry(Remark.Decided.class, "decided"),
+            Map.entry(Remark.Bounded.class, "bounded"),
+            Map.entry(Remark.Undone.class, "undone"),
+            Map.entry(Remark.Carried.class, "carried"));
 
     private static final JsonMapper MAPPER = mapper();
     private static final ObjectWriter WRITER = MAPPER.writerFor(SessionEvent.class);
@@ -82,11 +95,13 @@ public final class EventCodec {
         JsonMapper.Builder builder = JsonMapper.builder()
                 .addModule(new TimeModule())
                 .addMixIn(SessionEvent.class, Kind.class)
+                .addMixIn(Remark.class, Kind.class)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
                 .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
                 .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES);
         KINDS.forEach((type, name) -> builder.registerSubtypes(new NamedType(type, name)));
+        REMARKS.forEach((type, name) -> builder.registerSubtypes(new NamedType(type, name)));
         return builder.build();
     }
 

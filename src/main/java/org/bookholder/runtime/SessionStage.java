@@ -10,6 +10,7 @@ import org.bookholder.runtime.EvidenceOrder.Evidence;
 import org.bookholder.runtime.EvidenceOrder.Kind;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
+import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.FrameLevels;
@@ -172,6 +173,11 @@ final class SessionStage implements Stage, Command.Handler {
     @Override
     public void markPickup(int line, String note) {
         ledger.enter(new SessionEvent.PickupMarked(now, line, note));
+    }
+
+    @Override
+    public void add(Remark remark) {
+        ledger.enter(new SessionEvent.Remarked(now, remark));
     }
 
     @Override

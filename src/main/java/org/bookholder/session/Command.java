@@ -27,6 +27,9 @@ public sealed interface Command {
         /** Does {@link Cut}. */
         void cut();
 
+        /** Does {@link Add}. */
+        void add(Remark remark);
+
         /** Does {@link Quit}. */
         void quit();
     }
@@ -76,6 +79,14 @@ public sealed interface Command {
         @Override
         public void to(Handler handler) {
             handler.cut();
+        }
+    }
+
+    /** Add something to the session. */
+    record Add(Remark remark) implements Command {
+        @Override
+        public void to(Handler handler) {
+            handler.add(remark);
         }
     }
 

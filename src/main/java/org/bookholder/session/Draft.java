@@ -47,6 +47,7 @@ final class Draft implements SessionEvent.Handler {
     private Optional<Instant> cut;
     private String sourceTrouble;
     private String recordingTrouble;
+    private Remarks remarks;
 
     Draft(SessionState state) {
         from = state;
@@ -69,6 +70,7 @@ final class Draft implements SessionEvent.Handler {
         cut = kept.cut();
         sourceTrouble = kept.sourceTrouble();
         recordingTrouble = kept.recordingTrouble();
+        remarks = kept.remarks();
     }
 
     /** Lets time pass as it was spent until now; an event that comes late does not turn it back. */
@@ -97,9 +99,8 @@ final class Draft implements SessionEvent.Handler {
     @Override
     public void takeStarted(SessionEvent.TakeStarted event) {
         cutIfRolling();
-        cut.map(c -> Duration.between(c, event.when()))
-                .filter(rest -> !rest.isNegative())
-                .ifPresent(rest -> fatigue = fatigue.advance(rest, Doing.RESTING));
+        restTo(event.when());
+        remarks = remarks.withBreak(Optional.empty());
         takes = takes.plus(new Take(event.take(), now, now, event.when(), event.audio()));
         rolling = true;
         begun = false;
@@ -111,6 +112,13 @@ final class Draft implements SessionEvent.Handler {
         if (!event.audio().isEmpty()) {
             sourceTrouble = "";
         }
+    }
+
+    /** Time of day went by since the last take was cut, or the last break ended. */
+    private void restTo(Instant when) {
+        cut.map(c -> Duration.between(c, when))
+                .filter(rest -> !rest.isNegative())
+                .ifPresent(rest -> fatigue = fatigue.advance(rest, Doing.RESTING));
     }
 
     @Override
@@ -202,7 +210,86 @@ final class Draft implements SessionEvent.Handler {
 
     @Override
     public void pickupMarked(SessionEvent.PickupMarked event) {
-        book = book.marked(event.at(), event.line(), event.note());
+        mark(event.at(), event.line(), event.note(), Person.PRESENTER, true);
+    }
+
+    @Override
+    public void remarked(SessionEvent.Remarked event) {
+        event.remark().to(new Remarking(event.at()));
+    }
+
+    private void mark(StreamTime at, int line, String text, Person by, boolean pickup) {
+        int real = Math.min(line, kept.counts().lines());
+        book = pickup ? book.marked(at, real, text) : book;
+        remarks = remarks.noted(new Note(at, real, text, by, pickup));
+    }
+
+    /** What a person's remark changes. */
+    private final class Remarking implements Remark.Handler {
+        private final StreamTime at;
+
+        Remarking(StreamTime at) {
+            this.at = at;
+        }
+
+        @Override
+        public void noted(Remark.Noted remark) {
+            mark(at, remark.line(), remark.text(), Person.PRODUCER, remark.pickup());
+        }
+
+        @Override
+        public void told(Remark.Told remark) {
+            remarks = remarks.told(at, remark.text());
+        }
+
+        @Override
+        public void breakBegan(Remark.BreakBegan remark) {
+            remarks = remarks.withBreak(Optional.of(remark.when()));
+        }
+
+        @Override
+        public void breakOver(Remark.BreakOver remark) {
+            remarks = remarks.withBreak(Optional.empty());
+            if (!rolling) {
+                restTo(remark.when());
+                cut = cut.isPresent() ? Optional.of(remark.when()) : cut;
+            }
+        }
+
+        @Override
+        public void decided(Remark.Decided remark) {
+            int line = remark.line();
+            if (line >= 1 && line <= book.lines().size()) {
+                Decision decision = new Decision(remark.choice(), remark.take(), remark.ordinal(), at);
+                remarks = remarks.decided(
+                        line, decision, book.lines().get(line - 1).attempts());
+            }
+        }
+
+        @Override
+        public void bounded(Remark.Bounded remark) {
+            remarks = remarks.bounded(remark);
+        }
+
+        @Override
+        public void undone(Remark.Undone remark) {
+            remarks = remarks.undone();
+        }
+
+        @Override
+        public void carried(Remark.Carried remark) {
+            remarks = remarks.carried(remark.readRight());
+        }
+    }
+
+    /** What is known of the lines, with what people ruled laid over it. */
+    private PVector<LineNotes> lines() {
+        Rulings rulings = remarks.rulings();
+        if (rulings.isEmpty()) {
+            return book.lines();
+        }
+        boolean same = rulings == kept.remarks().rulings();
+        return rulings.over(book.lines(), kept.book().lines(), same ? from.lines() : List.of());
     }
 
     @Override
@@ -269,6 +356,7 @@ final class Draft implements SessionEvent.Handler {
                 cut,
                 sourceTrouble,
                 recordingTrouble,
+                remarks,
                 kept.revision() + 1);
         return new SessionState(
                 from.script(),
@@ -279,7 +367,7 @@ final class Draft implements SessionEvent.Handler {
                 mover,
                 follow,
                 held,
-                book.lines(),
+                lines(),
                 asides,
                 pace.reading(kept.counts().before(position), kept.counts().total(), target),
                 fatigue.report(now),

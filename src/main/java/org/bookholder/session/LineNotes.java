@@ -18,6 +18,7 @@ import org.bookholder.timing.StreamTime;
  * @param best the last complete and clean attempt; where none is clean, the last complete one
  * @param marks notes of people who marked it as a pickup by hand
  * @param lastMark when it was last marked; a clean attempt that begins later answers the marks
+ * @param decision what was decided on it in the review
  */
 public record LineNotes(
         int line,
@@ -26,7 +27,8 @@ public record LineNotes(
         List<Attempt> attempts,
         Optional<Attempt> best,
         List<String> marks,
-        Optional<StreamTime> lastMark) {
+        Optional<StreamTime> lastMark,
+        Optional<Decision> decision) {
     private static final Comparator<Attempt> BY_TIME =
             Comparator.comparingInt(Attempt::take).thenComparingInt(Attempt::ordinal);
 
@@ -34,6 +36,18 @@ public record LineNotes(
     public LineNotes {
         attempts = List.copyOf(attempts);
         marks = List.copyOf(marks);
+    }
+
+    /** Notes on which nothing was decided. */
+    public LineNotes(
+            int line,
+            Outcome outcome,
+            boolean reached,
+            List<Attempt> attempts,
+            Optional<Attempt> best,
+            List<String> marks,
+            Optional<StreamTime> lastMark) {
+        this(line, outcome, reached, attempts, best, marks, lastMark, Optional.empty());
     }
 
     /** Notes whose marks, if any, are not answered. */
@@ -54,19 +68,59 @@ public record LineNotes(
 
     /** Whether the line is to be recorded again. */
     public boolean pickup() {
+        if (decision.isPresent()) {
+            return !decision.get().settles() && !answers(decision.get().at());
+        }
         return marked() || (reached && outcome != Outcome.CLEAN);
     }
 
-    /** Whether someone marked it and no clean attempt has begun since. */
+    /** Whether someone marked it, and since then no clean attempt has begun and nothing was decided. */
     public boolean marked() {
-        return !marks.isEmpty() && !answered();
+        return !marks.isEmpty()
+                && decision.isEmpty()
+                && !lastMark.filter(this::answers).isPresent();
     }
 
-    private boolean answered() {
+    /** Whether the best attempt is used whatever was heard amiss in it, because someone has decided so. */
+    public boolean kept() {
+        return decision.filter(Decision::settles).isPresent();
+    }
+
+    /** Whether a clean attempt has begun since. */
+    private boolean answers(StreamTime asked) {
         return outcome == Outcome.CLEAN
-                && lastMark.isPresent()
-                && best.isPresent()
-                && lastMark.get().isBefore(best.get().start());
+                && best.filter(b -> asked.isBefore(b.start())).isPresent();
+    }
+
+    /** The same with other attempts and what was decided on them; for what was heard and is not decided on yet. */
+    LineNotes ruled(List<Attempt> seen, Optional<Decision> ruling) {
+        LineNotes judged = judged(seen);
+        Optional<Attempt> chosen = ruling.filter(Decision::settles).flatMap(d -> chosen(seen, d));
+        return new LineNotes(
+                line,
+                chosen.map(Attempt::outcome).orElse(judged.outcome),
+                reached,
+                chosen.map(c -> judged.attempts.stream()
+                                .map(a -> same(a, c) ? c : a)
+                                .toList())
+                        .orElse(judged.attempts),
+                chosen.or(judged::best),
+                marks,
+                lastMark,
+                ruling);
+    }
+
+    private static Optional<Attempt> chosen(List<Attempt> seen, Decision ruling) {
+        return seen.stream()
+                .filter(a -> a.take() == ruling.take() && a.ordinal() == ruling.ordinal())
+                .findFirst()
+                .map(a -> ruling.choice() == Decision.Choice.NOT_A_FAULT
+                        ? new Attempt(a.take(), a.ordinal(), a.line(), a.start(), a.end(), true, a.words(), List.of())
+                        : a);
+    }
+
+    private static boolean same(Attempt a, Attempt b) {
+        return a.take() == b.take() && a.ordinal() == b.ordinal();
     }
 
     LineNotes reached(boolean now) {

@@ -67,6 +67,9 @@ public sealed interface SessionEvent {
 
         /** Told of {@link Resumed}. */
         void resumed(Resumed event);
+
+        /** Told of {@link Remarked}. */
+        void remarked(Remarked event);
     }
 
     /**
@@ -223,6 +226,14 @@ public sealed interface SessionEvent {
         @Override
         public void to(Handler handler) {
             handler.resumed(this);
+        }
+    }
+
+    /** A person at the desk has added something. */
+    record Remarked(StreamTime at, Remark remark) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.remarked(this);
         }
     }
 }

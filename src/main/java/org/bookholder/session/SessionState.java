@@ -148,6 +148,11 @@ public record SessionState(
         return tallies.holds().stream().anyMatch(hold -> hold.start().isBefore(to) && from.isBefore(hold.end()));
     }
 
+    /** What people have added: notes, messages, breaks and decisions. */
+    public Remarks remarks() {
+        return tallies.remarks();
+    }
+
     /** How many events led here: two states of one session with the same count are the same. */
     public long revision() {
         return tallies.revision();

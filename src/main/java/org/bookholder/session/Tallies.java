@@ -26,6 +26,7 @@ import org.pcollections.TreePVector;
  * @param cut time of day at which the last take was cut
  * @param sourceTrouble what is wrong with the microphone
  * @param recordingTrouble what is wrong with the recording
+ * @param remarks what people have added
  * @param revision how many events were applied
  */
 record Tallies(
@@ -39,6 +40,7 @@ record Tallies(
         Optional<Instant> cut,
         String sourceTrouble,
         String recordingTrouble,
+        Remarks remarks,
         long revision) {
     static Tallies begin(Script script, PaceRules rules, FatigueLimits limits) {
         WordCounts counts = WordCounts.of(script);
@@ -53,6 +55,7 @@ record Tallies(
                 Optional.empty(),
                 "",
                 "",
+                Remarks.NONE,
                 0);
     }
 }

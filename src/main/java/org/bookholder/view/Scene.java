@@ -40,6 +40,7 @@ public final class Scene {
     private Readouts readouts = Readouts.NONE;
     private SoundCue sound = SoundCue.NONE;
     private Opening opening = Opening.NONE;
+    private ProducerWord producer = ProducerWord.NONE;
     private ReadingPosition before;
     private double sinceSpoken = LONG_AGO;
 
@@ -141,6 +142,7 @@ public final class Scene {
         listen(state, seconds);
         requests.countIn(state, settings, seconds);
         messages.advance(seconds);
+        producer = producer.after(state, seconds);
         pages.advance(state, seconds, geometry, round.isOn());
         return ViewModels.of(state, layout, geometry, moment(state), settings);
     }
@@ -176,6 +178,7 @@ public final class Scene {
 
     private Moment moment(SessionState state) {
         Optional<ViewModel.PageView> page = pages.view();
+        boolean own = !messages.text().isEmpty();
         return new Moment(
                 motion,
                 sunk,
@@ -185,8 +188,8 @@ public final class Scene {
                 sound.verdict(),
                 opening,
                 countIn.text(),
-                messages.text(),
-                messages.light(),
+                own ? messages.text() : producer.text(),
+                own ? messages.light() : producer.light(),
                 page,
                 round.shown(state));
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import java.time.Instant;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
@@ -18,6 +19,9 @@ final class EventCodecTest {
         assertThat(EventCodec.KINDS.keySet())
                 .containsExactlyInAnyOrder(asEvents(SessionEvent.class.getPermittedSubclasses()));
         assertThat(EventCodec.KINDS.values()).doesNotHaveDuplicates();
+        assertThat(EventCodec.REMARKS.keySet())
+                .containsExactlyInAnyOrder(asRemarks(Remark.class.getPermittedSubclasses()));
+        assertThat(EventCodec.REMARKS.values()).doesNotHaveDuplicates();
     }
 
     /** What journals on people's disks hold: this text must be read for good. */
@@ -76,5 +80,10 @@ final class EventCodecTest {
     @SuppressWarnings("unchecked")
     private static Class<? extends SessionEvent>[] asEvents(Class<?>[] classes) {
         return (Class<? extends SessionEvent>[]) classes;
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Class<? extends Remark>[] asRemarks(Class<?>[] classes) {
+        return (Class<? extends Remark>[]) classes;
     }
 }

@@ -11,7 +11,10 @@ import org.bookholder.follow.Deviation;
 import org.bookholder.follow.FollowState;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.follow.WordTime;
+import org.bookholder.session.Decision;
 import org.bookholder.session.Mover;
+import org.bookholder.session.ReadRight;
+import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
 
@@ -107,7 +110,26 @@ public final class SessionEvents {
         return Arbitraries.oneOf(
                 Combinators.combine(times(), ordinals(), texts()).as(SessionEvent.PickupMarked::new),
                 times().map(SessionEvent.Held::new),
-                times().map(SessionEvent.Resumed::new));
+                times().map(SessionEvent.Resumed::new),
+                Combinators.combine(times(), remarks()).as(SessionEvent.Remarked::new));
+    }
+
+    private static Arbitrary<Remark> remarks() {
+        return Arbitraries.oneOf(
+                Combinators.combine(ordinals(), texts(), Arbitraries.of(true, false))
+                        .as(Remark.Noted::new),
+                texts().map(Remark.Told::new),
+                instants().map(Remark.BreakBegan::new),
+                instants().map(Remark.BreakOver::new),
+                Combinators.combine(ordinals(), Arbitraries.of(Decision.Choice.class), ordinals(), ordinals())
+                        .as(Remark.Decided::new),
+                Combinators.combine(ordinals(), ordinals(), times(), times()).as(Remark.Bounded::new),
+                Arbitraries.just(new Remark.Undone()),
+                Combinators.combine(ordinals(), texts(), texts(), Arbitraries.of(Deviation.Kind.class))
+                        .as(ReadRight::new)
+                        .list()
+                        .ofMaxSize(3)
+                        .map(Remark.Carried::new));
     }
 
     private static Arbitrary<Attempt> attempts() {

@@ -6,6 +6,7 @@ import org.bookholder.follow.Outcome;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
+import org.bookholder.session.Remark;
 import org.bookholder.session.SessionState;
 
 /** Stands in for a session: does at once what it is told, and remembers it. */
@@ -69,6 +70,9 @@ public final class StandIn implements Command.Handler {
     public void cut() {
         sample = sample.rolling(false).held(false);
     }
+
+    @Override
+    public void add(Remark remark) {}
 
     @Override
     public void quit() {

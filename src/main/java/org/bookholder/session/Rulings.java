@@ -1,0 +1,103 @@
+package org.bookholder.session;
+
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.follow.Attempt;
+import org.bookholder.follow.Deviation;
+import org.bookholder.timing.StreamTime;
+import org.pcollections.HashTreePMap;
+import org.pcollections.HashTreePSet;
+import org.pcollections.PMap;
+import org.pcollections.PSet;
+import org.pcollections.PVector;
+
+/**
+ * What people ruled on lines and attempts. It is laid over what was heard and changes nothing of it, so that it can be
+ * taken back.
+ *
+ * @param lines decisions by line
+ * @param bounds where attempts begin and end by ear
+ * @param readRight calls of the recogniser that were wrong
+ */
+record Rulings(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, PSet<ReadRight> readRight) {
+    static final Rulings NONE = new Rulings(HashTreePMap.empty(), HashTreePMap.empty(), HashTreePSet.empty());
+
+    /** An attempt's take and its number within it. */
+    record Key(int take, int ordinal) {}
+
+    /** Where an attempt begins and ends. */
+    record Bounds(StreamTime start, StreamTime end) {}
+
+    boolean isEmpty() {
+        return lines.isEmpty() && bounds.isEmpty() && readRight.isEmpty();
+    }
+
+    Rulings decided(int line, Decision decision, List<Attempt> heard) {
+        PSet<ReadRight> right = readRight;
+        if (decision.choice() == Decision.Choice.NOT_A_FAULT) {
+            for (Attempt attempt : heard) {
+                if (attempt.take() == decision.take() && attempt.ordinal() == decision.ordinal()) {
+                    right = right.plusAll(attempt.deviations().stream()
+                            .flatMap(call -> ReadRight.from(line, call).stream())
+                            .toList());
+                }
+            }
+        }
+        return new Rulings(lines.plus(line, decision), bounds, right);
+    }
+
+    Rulings bounded(int take, int ordinal, StreamTime start, StreamTime end) {
+        return new Rulings(lines, bounds.plus(new Key(take, ordinal), new Bounds(start, end)), readRight);
+    }
+
+    Rulings carried(List<ReadRight> earlier) {
+        return new Rulings(lines, bounds, readRight.plusAll(earlier));
+    }
+
+    /**
+     * The notes with the rulings laid over them.
+     *
+     * @param heard what was heard
+     * @param heardBefore what had been heard when {@code seenBefore} was laid over with these same rulings
+     * @param seenBefore empty if there is none
+     */
+    PVector<LineNotes> over(PVector<LineNotes> heard, PVector<LineNotes> heardBefore, List<LineNotes> seenBefore) {
+        boolean fresh = seenBefore.size() != heard.size();
+        PVector<LineNotes> seen = heard;
+        int line = 0;
+        for (LineNotes notes : heard) {
+            boolean same = !fresh && heardBefore.get(line) == notes;
+            LineNotes over = same ? seenBefore.get(line) : over(notes);
+            if (over != notes) {
+                seen = seen.with(line, over);
+            }
+            line++;
+        }
+        return seen;
+    }
+
+    private LineNotes over(LineNotes heard) {
+        List<Attempt> attempts = heard.attempts().stream().map(this::over).toList();
+        Optional<Decision> decision = Optional.ofNullable(lines.get(heard.line()));
+        return decision.isEmpty() && attempts.equals(heard.attempts()) ? heard : heard.ruled(attempts, decision);
+    }
+
+    private Attempt over(Attempt heard) {
+        Bounds own = bounds.get(new Key(heard.take(), heard.ordinal()));
+        List<Deviation> calls = heard.deviations().stream()
+                .filter(call -> !readRight.contains(ReadRight.of(heard.line(), call)))
+                .toList();
+        if (own == null && calls.size() == heard.deviations().size()) {
+            return heard;
+        }
+        return new Attempt(
+                heard.take(),
+                heard.ordinal(),
+                heard.line(),
+                own == null ? heard.start() : own.start(),
+                own == null ? heard.end() : own.end(),
+                heard.complete(),
+                heard.words(),
+                calls);
+    }
+}

@@ -1,0 +1,153 @@
+package org.bookholder.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.bookholder.testing.Readings.MORNING;
+import static org.bookholder.testing.Readings.broken;
+import static org.bookholder.testing.Readings.complete;
+import static org.bookholder.testing.Readings.dropped;
+import static org.bookholder.testing.Readings.rolled;
+import static org.bookholder.testing.Readings.s;
+import static org.bookholder.testing.Readings.settled;
+import static org.bookholder.testing.Readings.swapped;
+
+import java.time.Duration;
+import java.util.List;
+import org.bookholder.cutlist.CutPlanner;
+import org.bookholder.cutlist.CutRules;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.Attempt;
+import org.bookholder.follow.Outcome;
+import org.bookholder.session.Decision.Choice;
+import org.bookholder.testing.Scripts;
+import org.junit.jupiter.api.Test;
+
+final class RemarksTest {
+    /** Line 1 clean; line 2 misread twice; line 3 broken off; line 4 with the same swap as line 2. */
+    private static SessionState heard() {
+        return Session.apply(
+                Session.begin(
+                        Scripts.of(
+                                "Spring comes early.",
+                                "Buy a dozen frames.",
+                                "Turn them to the sun.",
+                                "Frames dry out."),
+                        FatigueLimits.defaults()),
+                List.of(
+                        rolled(1, 0),
+                        settled(complete(1, 1, 1, 3, 1, 2)),
+                        settled(complete(1, 2, 2, 4, 3, 5, swapped(4, "frames", "flames"))),
+                        settled(complete(1, 3, 2, 4, 6, 8, dropped(2, "a"), swapped(4, "frames", "flames"))),
+                        settled(broken(1, 4, 3, 2, 9, 10)),
+                        settled(complete(1, 5, 4, 3, 11, 13, swapped(1, "Frames", "Flames")))));
+    }
+
+    private static SessionState with(SessionState state, Remark... remarks) {
+        SessionState next = state;
+        for (Remark remark : remarks) {
+            next = Session.apply(next, new SessionEvent.Remarked(s(20), remark));
+        }
+        return next;
+    }
+
+    private static LineNotes line(SessionState state, int number) {
+        return state.lines().get(number - 1);
+    }
+
+    private static List<Integer> pickups(SessionState state) {
+        return state.pickups().stream().map(LineNotes::line).toList();
+    }
+
+    @Test
+    void aKeptAttemptIsTheBestWhateverWasHeardAndGoesIntoTheCut() {
+        SessionState kept = with(heard(), new Remark.Decided(2, Choice.KEEP, 1, 2));
+        assertThat(pickups(heard())).containsExactly(2, 3, 4);
+        assertThat(pickups(kept)).containsExactly(3, 4);
+        assertThat(line(kept, 2).best()).map(Attempt::ordinal).contains(2);
+        assertThat(line(kept, 2).outcome()).isEqualTo(Outcome.MISREAD);
+        assertThat(CutPlanner.chosen(line(heard(), 2), CutRules.defaults())).isEmpty();
+        assertThat(CutPlanner.chosen(line(kept, 2), CutRules.defaults()))
+                .map(Attempt::ordinal)
+                .contains(2);
+    }
+
+    @Test
+    void whatIsNoFaultIsCleanAndTheSameSwapIsNotCalledAgain() {
+        SessionState right = with(heard(), new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 3));
+        assertThat(line(right, 2).outcome()).isEqualTo(Outcome.CLEAN);
+        assertThat(line(right, 4).outcome()).as("the same swap in another line").isEqualTo(Outcome.CLEAN);
+        assertThat(pickups(right)).containsExactly(3);
+        assertThat(right.remarks().readRight()).hasSize(2);
+    }
+
+    @Test
+    void aWordThatWasNotHeardIsExcusedInItsOwnLineOnly() {
+        SessionState right = with(heard(), new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 3));
+        SessionState later = Session.apply(
+                right,
+                List.of(
+                        rolled(2, 30),
+                        settled(complete(2, 1, 2, 4, 31, 33, dropped(2, "a"))),
+                        settled(complete(2, 2, 3, 5, 34, 36, dropped(2, "a")))));
+        assertThat(line(later, 2).attempts())
+                .last()
+                .extracting(Attempt::outcome)
+                .isEqualTo(Outcome.CLEAN);
+        assertThat(line(later, 3).outcome()).isEqualTo(Outcome.MISREAD);
+    }
+
+    @Test
+    void whatWasLearnedInAnEarlierSessionHoldsInThisOne() {
+        SessionState right = with(heard(), new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 2));
+        SessionState next = with(heard(), new Remark.Carried(right.remarks().readRight()));
+        assertThat(line(next, 4).outcome()).isEqualTo(Outcome.CLEAN);
+        assertThat(next.remarks().undoable()).isZero();
+    }
+
+    @Test
+    void aLineToRecordAgainIsAPickupUntilItWasReadClean() {
+        SessionState again = with(heard(), new Remark.Decided(1, Choice.RECORD_AGAIN, 0, 0));
+        assertThat(pickups(again)).startsWith(1);
+        SessionState read = Session.apply(again, List.of(rolled(2, 30), settled(complete(2, 1, 1, 3, 31, 32))));
+        assertThat(pickups(read)).containsExactly(2, 3, 4);
+    }
+
+    @Test
+    void undoTakesBackOneAfterAnother() {
+        SessionState state = with(
+                heard(),
+                new Remark.Decided(2, Choice.KEEP, 1, 2),
+                new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 3),
+                new Remark.Bounded(1, 1, s(0.5), s(2.5)));
+        assertThat(line(state, 1).attempts()).extracting(Attempt::start).containsExactly(s(0.5));
+        SessionState first = with(state, new Remark.Undone());
+        assertThat(line(first, 1)).isEqualTo(line(heard(), 1));
+        SessionState second = with(first, new Remark.Undone());
+        assertThat(line(second, 2).decision()).map(Decision::choice).contains(Choice.KEEP);
+        assertThat(line(second, 4).outcome()).isEqualTo(Outcome.MISREAD);
+        SessionState third = with(second, new Remark.Undone(), new Remark.Undone());
+        assertThat(third.lines()).isEqualTo(heard().lines());
+    }
+
+    @Test
+    void marksAndNotesSayWhoMadeThem() {
+        SessionState state = Session.apply(heard(), new SessionEvent.PickupMarked(s(15), 1, ""));
+        SessionState both = with(state, new Remark.Noted(3, "shadow on the left cheek", false));
+        assertThat(both.remarks().notes())
+                .containsExactly(
+                        new Note(s(15), 1, "", Person.PRESENTER, true),
+                        new Note(s(20), 3, "shadow on the left cheek", Person.PRODUCER, false));
+        assertThat(pickups(both)).containsExactly(1, 2, 3, 4);
+    }
+
+    @Test
+    void aBreakBetweenTakesRests() {
+        SessionState cut = Session.apply(heard(), new SessionEvent.TakeEnded(s(20), 1, MORNING.plusSeconds(20), "cut"));
+        Remark over = new Remark.BreakOver(MORNING.plusSeconds(20 + 600));
+        SessionState resting = with(cut, new Remark.BreakBegan(MORNING.plusSeconds(20)));
+        assertThat(resting.remarks().breakSince()).contains(MORNING.plusSeconds(20));
+        SessionState rested = with(resting, over);
+        assertThat(rested.remarks().breakSince()).isEmpty();
+        assertThat(cut.fatigue().sinceBreak()).isPositive();
+        assertThat(rested.fatigue().sinceBreak()).isEqualTo(Duration.ZERO);
+    }
+}
