@@ -288,7 +288,7 @@ final class Draft implements SessionEvent.Handler {
         if (rulings.isEmpty()) {
             return book.lines();
         }
-        boolean same = rulings == kept.remarks().rulings();
+        boolean same = rulings.equals(kept.remarks().rulings());
         return rulings.over(book.lines(), kept.book().lines(), same ? from.lines() : List.of());
     }
 

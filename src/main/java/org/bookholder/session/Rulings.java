@@ -66,9 +66,9 @@ record Rulings(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, PSet<Rea
         PVector<LineNotes> seen = heard;
         int line = 0;
         for (LineNotes notes : heard) {
-            boolean same = !fresh && heardBefore.get(line) == notes;
+            boolean same = !fresh && heardBefore.get(line).equals(notes);
             LineNotes over = same ? seenBefore.get(line) : over(notes);
-            if (over != notes) {
+            if (!over.equals(notes)) {
                 seen = seen.with(line, over);
             }
             line++;
