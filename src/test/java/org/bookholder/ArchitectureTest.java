@@ -37,8 +37,8 @@ final class ArchitectureTest {
 
     /** The reading order. A package may use those before it, never those after it. */
     static final List<String> PIPELINE = List.of(
-            "problem", "timing", "script", "speech", "footage", "follow", "pace", "fatigue", "session", "journal",
-            "cutlist", "view", "desk", "handoff", "runtime", "cli");
+            "problem", "timing", "script", "speech", "sound", "footage", "follow", "pace", "fatigue", "session",
+            "journal", "cutlist", "view", "desk", "handoff", "runtime", "cli");
 
     /** What a session is turned into; none reads another. */
     private static final List<String> OUTPUTS = List.of("view", "desk", "handoff");

@@ -15,7 +15,8 @@ import picocli.CommandLine.Spec;
  * The program.
  *
  * <p>Exit status: 0 if all was done, 2 if the arguments or something outside the program stand in the way, with one line
- * on the standard error that says what, where, and what to do; 1 for a fault of the program.
+ * on the standard error that says what, where, and what to do; 1 for a fault of the program; 3 if what was checked needs
+ * mending.
  */
 @Command(
         name = "bookholder",
@@ -35,6 +36,9 @@ import picocli.CommandLine.Spec;
             ""
         })
 public final class Main implements Runnable {
+    /** What was checked needs mending. */
+    static final int TO_MEND = 3;
+
     private static final int OUR_FAULT = 1;
     private static final int NOT_OUR_FAULT = 2;
 
@@ -58,6 +62,7 @@ public final class Main implements Runnable {
             new MatchCommand(here, terminal),
             new LogCommand(here, terminal),
             new DemoCommand(here, terminal),
+            new SoundCommand(here, terminal),
             new SessionsCommand(here, terminal),
             new LimitsCommand(here, terminal)
         }) {

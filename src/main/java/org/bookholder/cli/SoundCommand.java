@@ -1,0 +1,165 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Latest;
+import org.bookholder.runtime.Listening;
+import org.bookholder.sound.CheckRecording;
+import org.bookholder.sound.LoudnessReading;
+import org.bookholder.sound.Remark;
+import org.bookholder.sound.Remark.Grade;
+import org.bookholder.sound.SoundCheck;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.wav.WavSource;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Measures room and voice before a session. */
+@Command(
+        name = "sound",
+        sortOptions = false,
+        description = {
+            "Check the sound before you record: first some seconds of the room, then some of your voice.",
+            "Says what the level, noise, hum and clipping amount to, and what to try. Exit status 3 if something is poor."
+        })
+final class SoundCommand implements Callable<Integer> {
+    private static final long PERIOD_MILLIS = 100;
+    private static final double SETTLING = 1;
+    private static final double LEAST = 3;
+
+    private final Surroundings here;
+    private final Terminal terminal;
+
+    @Option(names = "--room", paramLabel = "S", description = "Seconds of room, 3 to 60. Default: 10.")
+    private double room = 10;
+
+    @Option(names = "--voice", paramLabel = "S", description = "Seconds of voice, 3 to 120. Default: 10.")
+    private double voice = 10;
+
+    @Option(names = "--microphone", paramLabel = "NAME", description = "Listen to this microphone.")
+    private @Nullable String microphone;
+
+    @Option(
+            names = "--audio",
+            paramLabel = "FILE",
+            description = "Hear a recording (WAV) instead of a microphone: room first, then voice.")
+    private @Nullable Path audio;
+
+    SoundCommand(Surroundings here, Terminal terminal) {
+        this.here = here;
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws ProblemException {
+        within("--room", room, 60);
+        within("--voice", voice, 120);
+        if (audio != null && microphone != null) {
+            throw new ProblemException("a recording takes the microphone's place", "--audio", "leave out --microphone");
+        }
+        SoundCheck check = audio == null ? listen() : hear(audio);
+        tell(check);
+        return check.grade() == Grade.POOR ? Main.TO_MEND : 0;
+    }
+
+    private static void within(String option, double seconds, double most) throws ProblemException {
+        if (!(seconds >= LEAST && seconds <= most)) {
+            throw new ProblemException(
+                    "the value is out of range", option, "give seconds from " + (int) LEAST + " to " + (int) most);
+        }
+    }
+
+    private SoundCheck hear(Path file) throws ProblemException {
+        WavSource source = WavSource.open(file);
+        terminal.out().println("Sound check: " + source.name());
+        return checked(source, new CheckRecording(source.rate(), 0, room, voice), file.toString(), false);
+    }
+
+    private SoundCheck listen() throws ProblemException {
+        AudioSource source = here.equipment().microphone(Optional.ofNullable(microphone), here.nanoTime());
+        terminal.out().println("Sound check: " + source.name());
+        CheckRecording recording = new CheckRecording(source.rate(), SETTLING, room, voice);
+        return checked(source, recording, source.name(), true);
+    }
+
+    private SoundCheck checked(AudioSource source, CheckRecording recording, String where, boolean live)
+            throws ProblemException {
+        Latest<Boolean> roomHeard = new Latest<>(false);
+        if (live) {
+            ask("Say nothing for %.0f s: the room is measured.", SETTLING + room);
+        }
+        try (Listening listening = Listening.start(source, block -> {
+            boolean more = recording.hear(block);
+            roomHeard.set(recording.roomHeard());
+            return more;
+        })) {
+            boolean asked = !live;
+            while (!listening.await(PERIOD_MILLIS)) {
+                if (!asked && roomHeard.get()) {
+                    ask("Now read aloud, as you will in the take, for %.0f s.", SETTLING + voice);
+                    asked = true;
+                }
+            }
+            if (listening.fault().isPresent()) {
+                throw new IllegalStateException(listening.fault().get());
+            }
+            if (!listening.trouble().isEmpty()) {
+                throw new ProblemException(
+                        "no more sound came in (" + listening.trouble() + ")", where, "check it, and begin again");
+            }
+        }
+        if (!recording.roomHeard() || recording.voiceSeconds() < LEAST) {
+            throw new ProblemException(
+                    String.format(Locale.ROOT, "is shorter than %.0f s of room and %.0f s of voice", room, LEAST),
+                    where,
+                    "record more, or say with --room how long the room alone is heard");
+        }
+        return recording.check();
+    }
+
+    private void ask(String form, double seconds) {
+        terminal.out().println(String.format(Locale.ROOT, form, seconds));
+        terminal.out().flush();
+    }
+
+    private void tell(SoundCheck check) {
+        terminal.out().println();
+        for (Remark remark : check.remarks()) {
+            terminal.out().println(row(remark.about(), remark.grade().label(), remark.figure()));
+            if (!remark.advice().isEmpty()) {
+                terminal.out().println(row("", "", "try: " + remark.advice()));
+            }
+        }
+        LoudnessReading loudness = check.voice().loudness();
+        if (Double.isFinite(loudness.integrated())) {
+            terminal.out()
+                    .println(row(
+                            "loudness",
+                            "",
+                            String.format(
+                                    Locale.ROOT,
+                                    "%.1f LUFS, true peak %.1f dBTP (ITU-R BS.1770)",
+                                    loudness.integrated(),
+                                    loudness.truePeak())));
+        }
+        terminal.out().println();
+        terminal.out().println(verdict(check.grade()));
+        terminal.out().flush();
+    }
+
+    private static String row(String about, String grade, String text) {
+        return String.format(Locale.ROOT, "  %-14s %-5s %s", about, grade, text);
+    }
+
+    private static String verdict(Grade grade) {
+        return switch (grade) {
+            case GOOD -> "The sound is good: begin.";
+            case FAIR -> "The sound will do. What is called fair can be better.";
+            case POOR -> "Do not record yet: mend first what is called poor, and check again.";
+        };
+    }
+}

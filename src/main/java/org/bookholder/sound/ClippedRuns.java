@@ -1,0 +1,32 @@
+package org.bookholder.sound;
+
+/**
+ * Counts samples that were cut off at full scale: runs of {@value #RUN} and more. There is no standard for it; the length
+ * is common practice. Confined to one thread.
+ */
+public final class ClippedRuns {
+    /** The shortest run that counts. */
+    public static final int RUN = 3;
+
+    private static final double FULL_SCALE = 32_767 / 32_768.0;
+
+    private int run;
+    private long clipped;
+
+    /** Takes the next sample; full scale is 1. Returns how many samples are newly known to be clipped: 0, 1 or {@value #RUN}. */
+    public int hear(double sample) {
+        if (Math.abs(sample) < FULL_SCALE) {
+            run = 0;
+            return 0;
+        }
+        run++;
+        int fresh = run < RUN ? 0 : run == RUN ? RUN : 1;
+        clipped += fresh;
+        return fresh;
+    }
+
+    /** How many samples were clipped so far. */
+    public long clipped() {
+        return clipped;
+    }
+}

@@ -1,0 +1,13 @@
+package org.bookholder.sound;
+
+/**
+ * How loud something is, by ITU-R BS.1770-4 and EBU Tech 3341 and 3342.
+ *
+ * @param integrated loudness of the whole, gated, in LUFS; negative infinity if nothing reached -70
+ * @param range loudness range in LU
+ * @param loudestMomentary the loudest 400 ms, in LUFS; negative infinity if it was shorter
+ * @param loudestShortTerm the loudest 3 s, in LUFS; likewise
+ * @param truePeak highest point of the wave, in dBTP; -120 for digital silence
+ */
+public record LoudnessReading(
+        double integrated, double range, double loudestMomentary, double loudestShortTerm, double truePeak) {}

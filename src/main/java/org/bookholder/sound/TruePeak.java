@@ -1,0 +1,65 @@
+package org.bookholder.sound;
+
+/**
+ * The highest point of the wave that the samples stand for, as ITU-R BS.1770-4, Annex 2, has it: the samples are
+ * interpolated at four times their rate, from 96 kHz on at twice. Confined to one thread.
+ */
+final class TruePeak {
+    private static final int TAPS_PER_PHASE = 12;
+
+    /** The weights of a point add up to less than 2.5 whatever their signs, so between quieter samples lies no new peak. */
+    private static final double QUIET = 0.4;
+
+    private final double[][] phases;
+    private final double[] past = new double[2 * TAPS_PER_PHASE];
+    private int newest;
+    private int loud;
+    private double highest;
+
+    TruePeak(int rate) {
+        int factor = rate < 96_000 ? 4 : 2;
+        phases = new double[factor][];
+        for (int phase = 0; phase < factor; phase++) {
+            phases[phase] = phase(phase, factor);
+        }
+    }
+
+    /** A sinc between the samples, under a Hann window. */
+    private static double[] phase(int phase, int factor) {
+        double[] taps = new double[TAPS_PER_PHASE];
+        double half = TAPS_PER_PHASE / 2.0;
+        for (int i = 0; i < TAPS_PER_PHASE; i++) {
+            // Tap 0 weighs the newest sample; the point that is wanted lies near the middle.
+            double distance = i - half + (double) phase / factor;
+            double sinc = distance == 0 ? 1 : Math.sin(Math.PI * distance) / (Math.PI * distance);
+            taps[i] = sinc * 0.5 * (1 + Math.cos(Math.PI * distance / half));
+        }
+        return taps;
+    }
+
+    void hear(double sample) {
+        // Each sample is kept twice, so that the last twelve always lie in one piece.
+        newest = newest == 0 ? TAPS_PER_PHASE - 1 : newest - 1;
+        past[newest] = sample;
+        past[newest + TAPS_PER_PHASE] = sample;
+        loud = Math.abs(sample) > QUIET * highest ? TAPS_PER_PHASE : loud - 1;
+        if (loud > 0) {
+            interpolate();
+        }
+    }
+
+    private void interpolate() {
+        for (double[] taps : phases) {
+            double sum = 0;
+            for (int i = 0; i < TAPS_PER_PHASE; i++) {
+                sum += taps[i] * past[newest + i];
+            }
+            highest = Math.max(highest, Math.abs(sum));
+        }
+    }
+
+    /** The highest amplitude so far; 1 is full scale, and more is possible. */
+    double highest() {
+        return highest;
+    }
+}

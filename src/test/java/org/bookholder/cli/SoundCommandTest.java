@@ -1,0 +1,134 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Random;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.speech.AudioRead;
+import org.bookholder.speech.wav.WavSource;
+import org.bookholder.testing.FakeAudioSource;
+import org.bookholder.testing.Wav;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+final class SoundCommandTest {
+    private static final int RATE = Program.RATE;
+
+    @TempDir
+    private Path folder;
+
+    private Program program;
+
+    @BeforeEach
+    void begin() {
+        program = new Program(folder);
+    }
+
+    @Test
+    void aGoodRoomAndVoice() throws ProblemException {
+        assertThat(program.run("sound", "--audio", recording(5, 20, 1))).isZero();
+        assertThat(program.out())
+                .contains("level          good  peaks at -", "hum            good  none", "LUFS")
+                .endsWith("The sound is good: begin.\n");
+        assertThat(program.err()).isEmpty();
+    }
+
+    @Test
+    void aNoisyRoomAndAVoiceCutOff() throws ProblemException {
+        assertThat(program.run("sound", "--audio", recording(400, 20, 8))).isEqualTo(3);
+        assertThat(program.out())
+                .contains("clipping       poor", "room noise     poor", "try: turn the gain down")
+                .endsWith("Do not record yet: mend first what is called poor, and check again.\n");
+    }
+
+    @Test
+    void throughTheMicrophone() throws ProblemException {
+        short[] second = new short[RATE];
+        program.equipment.hasMicrophone(FakeAudioSource.of(RATE, joined(second, samples(5, 4, 1, 4, second))));
+        assertThat(program.run("sound", "--room", "4", "--voice", "4")).isZero();
+        assertThat(program.out()).contains("Sound check: a fake microphone", "Say nothing for 5 s");
+    }
+
+    @Test
+    void aMicrophoneThatIsPulledOut() {
+        program.equipment.hasMicrophone(
+                FakeAudioSource.of(RATE, new short[RATE]).then(new AudioRead.Gone("the microphone was unplugged")));
+        refuses("no more sound came in (the microphone was unplugged)", "sound");
+    }
+
+    @Test
+    void noMicrophone() {
+        refuses("there is no microphone", "sound");
+    }
+
+    @Test
+    void aRecordingThatIsTooShort() {
+        refuses("is shorter than 10 s of room and 3 s of voice", "sound", "--audio", program.recording("short.wav", 5));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"--room, 1", "--room, NaN", "--voice, 500"})
+    void secondsOutOfRange(String option, String seconds) {
+        refuses("give seconds from 3 to", "sound", option, seconds);
+    }
+
+    @Test
+    void aRecordingAndAMicrophone() {
+        refuses("takes the microphone's place", "sound", "--audio", "x.wav", "--microphone", "desk");
+    }
+
+    private void refuses(String message, String... arguments) {
+        assertThat(program.run(arguments)).isEqualTo(2);
+        assertThat(program.err()).startsWith("bookholder: ").contains(message).hasLineCount(1);
+    }
+
+    private String recording(double noise, int voice, double gain) throws ProblemException {
+        return Wav.write(folder.resolve("check.wav"), RATE, samples(noise, 10, gain, voice, new short[0]))
+                .toString();
+    }
+
+    /** Seconds of room with noise of so many steps, something between, and seconds of the demo's voice, peaking at -9 dBFS. */
+    private static short[] samples(double noise, int room, double gain, int voice, short[] between)
+            throws ProblemException {
+        Random random = new Random(7);
+        short[] quiet = new short[room * RATE];
+        for (int i = 0; i < quiet.length; i++) {
+            quiet[i] = (short) Math.round(noise * random.nextGaussian());
+        }
+        short[] loud = Arrays.copyOf(demo(), voice * RATE);
+        int peak = 0;
+        for (short sample : loud) {
+            peak = Math.max(peak, Math.abs(sample));
+        }
+        for (int i = 0; i < loud.length; i++) {
+            double value = loud[i] * gain * 0.355 * 32_768 / peak;
+            loud[i] = (short) Math.max(-32_768, Math.min(32_767, Math.round(value)));
+        }
+        return joined(quiet, joined(between, loud));
+    }
+
+    private static short[] joined(short[] a, short[] b) {
+        short[] both = Arrays.copyOf(a, a.length + b.length);
+        System.arraycopy(b, 0, both, a.length, b.length);
+        return both;
+    }
+
+    private static short[] demo() throws ProblemException {
+        try (WavSource source = WavSource.open(Path.of("demo-scripts/lesson-1.wav"))) {
+            short[] samples = new short[30 * RATE];
+            int at = 0;
+            while (at < samples.length && source.read() instanceof AudioRead.Samples read) {
+                short[] block = read.block().samples();
+                int count = Math.min(block.length, samples.length - at);
+                System.arraycopy(block, 0, samples, at, count);
+                at += count;
+            }
+            return samples;
+        }
+    }
+}
