@@ -60,6 +60,7 @@ final class ArchitectureTest {
             entry("org.jtransforms..", ROOT + ".footage"),
             entry("org.apache.commons.csv..", ROOT + ".handoff"),
             entry("org.apache.pdfbox..", ROOT + ".handoff.pdf"),
+            entry("com.github.difflib..", ROOT + ".session"),
             entry("java.sql..", ROOT + ".journal.sqlite"),
             entry("picocli..", ROOT + ".cli"),
             entry("java.util.concurrent..", ROOT + ".runtime"));

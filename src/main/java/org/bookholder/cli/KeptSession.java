@@ -25,7 +25,7 @@ record KeptSession(SessionFolder folder, List<SessionEvent> events, SessionState
         SessionFolder folder = SessionFolder.openForReading(place);
         try {
             List<SessionEvent> events = folder.journal().events();
-            SessionEvent.Opened opened = Replay.lastOpened(events)
+            SessionEvent.Opened opened = Replay.firstOpened(events)
                     .orElseThrow(() -> new ProblemException(
                             "nothing was read in this session yet", place.toString(), "name another session"));
             Script script = Lesson.parse(opened.scriptText(), opened.source());

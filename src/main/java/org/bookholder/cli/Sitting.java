@@ -108,6 +108,7 @@ final class Sitting {
                     window.isEmpty() && !sources.live(),
                     folder.journal(),
                     Tapes.in(folder),
+                    window.isEmpty() ? Optional.empty() : Optional.of(edited(folder, ears)),
                     here.clock(),
                     here.nanoTime());
             try (Reading reading = Reading.start(plan);
@@ -118,6 +119,10 @@ final class Sitting {
                 return finish(reading, folder);
             }
         }
+    }
+
+    private EditedLesson edited(SessionFolder folder, Optional<Ears> ears) {
+        return new EditedLesson(request.script(), new OptionalEars(ears).vocabulary(), folder);
     }
 
     private int finish(Reading reading, SessionFolder folder) {

@@ -30,6 +30,11 @@ public record Attempt(
         deviations = List.copyOf(deviations);
     }
 
+    /** The same attempt at the same line under another number. */
+    public Attempt withLine(int number) {
+        return new Attempt(take, ordinal, number, start, end, complete, words, deviations);
+    }
+
     /** What became of the line in this attempt: clean, misread or incomplete. */
     public Outcome outcome() {
         if (!complete) {

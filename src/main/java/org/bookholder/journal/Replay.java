@@ -24,11 +24,24 @@ public final class Replay {
         return state;
     }
 
-    /** The script as it was last read in the session, and where it came from; empty if the session never began. */
-    public static Optional<SessionEvent.Opened> lastOpened(List<SessionEvent> events) {
+    /** The script as it was when the session began, and where it came from; empty if the session never began. */
+    public static Optional<SessionEvent.Opened> firstOpened(List<SessionEvent> events) {
         return events.stream()
                 .filter(SessionEvent.Opened.class::isInstance)
                 .map(SessionEvent.Opened.class::cast)
-                .reduce((earlier, later) -> later);
+                .findFirst();
+    }
+
+    /** The script's text at the end of {@code events}; empty if the session never began. */
+    public static Optional<String> lastText(List<SessionEvent> events) {
+        Optional<String> text = Optional.empty();
+        for (SessionEvent event : events) {
+            if (event instanceof SessionEvent.Opened opened) {
+                text = Optional.of(opened.scriptText());
+            } else if (event instanceof SessionEvent.TextChanged changed) {
+                text = Optional.of(changed.scriptText());
+            }
+        }
+        return text;
     }
 }

@@ -1,22 +1,30 @@
 package org.bookholder.runtime;
 
+import java.util.List;
+import org.bookholder.follow.Attempt;
 import org.bookholder.follow.FollowEvent;
 import org.bookholder.session.Mover;
+import org.bookholder.session.Renumbering;
 import org.bookholder.session.SessionEvent;
 
-/** Enters what following found out. */
+/** Enters what following found out, in terms of the script as it is now. */
 final class FollowEntries implements FollowEvent.Listener {
     private final Ledger ledger;
     private final Mover mover;
+    private final List<Renumbering> changes;
 
-    FollowEntries(Ledger ledger, Mover mover) {
+    /** Enters what was found out of a take after which the script was changed as told. */
+    FollowEntries(Ledger ledger, Mover mover, List<Renumbering> changes) {
         this.ledger = ledger;
         this.mover = mover;
+        this.changes = changes;
     }
 
     @Override
     public void moved(FollowEvent.Moved event) {
-        ledger.enter(new SessionEvent.PositionMoved(event.at(), event.position(), mover, event.wordsRead()));
+        if (changes.isEmpty()) {
+            ledger.enter(new SessionEvent.PositionMoved(event.at(), event.position(), mover, event.wordsRead()));
+        }
     }
 
     @Override
@@ -26,11 +34,20 @@ final class FollowEntries implements FollowEvent.Listener {
 
     @Override
     public void attemptSettled(FollowEvent.AttemptSettled event) {
-        ledger.enter(new SessionEvent.AttemptSettled(event.at(), event.attempt()));
+        now(List.of(event.attempt()))
+                .forEach(attempt -> ledger.enter(new SessionEvent.AttemptSettled(event.at(), attempt)));
     }
 
     @Override
     public void takeSettled(FollowEvent.TakeSettled event) {
-        ledger.enter(new SessionEvent.TakeSettled(event.at(), event.take(), event.attempts(), event.asides()));
+        ledger.enter(new SessionEvent.TakeSettled(event.at(), event.take(), now(event.attempts()), event.asides()));
+    }
+
+    private List<Attempt> now(List<Attempt> attempts) {
+        List<Attempt> now = attempts;
+        for (Renumbering change : changes) {
+            now = change.attempts(now);
+        }
+        return now;
     }
 }

@@ -1,5 +1,7 @@
 package org.bookholder.runtime;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.bookholder.journal.Journal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Session;
@@ -18,6 +20,7 @@ final class Ledger {
     private String failure = "";
     private StreamTime unsavedFrom = StreamTime.ZERO;
     private int unsaved;
+    private String notice = "";
 
     Ledger(Journal journal, SessionState before) {
         this.journal = journal;
@@ -39,7 +42,20 @@ final class Ledger {
     void enter(SessionEvent event) {
         save(event);
         state = Session.apply(state, event);
-        shown.set(unsaved == 0 ? state : state.withTrouble(trouble()));
+        show();
+    }
+
+    /** Shows views a sentence beside whatever is wrong, until it is replaced; empty for none. */
+    void notice(String sentence) {
+        notice = sentence;
+        show();
+    }
+
+    private void show() {
+        String trouble = Stream.of(unsaved == 0 ? "" : "Notes are not being saved (" + failure + ").", notice)
+                .filter(sentence -> !sentence.isEmpty())
+                .collect(Collectors.joining(" "));
+        shown.set(trouble.isEmpty() ? state : state.withTrouble((trouble + " " + state.trouble()).strip()));
     }
 
     /** What is not saved, and why, for people; empty if everything is. */
@@ -58,10 +74,5 @@ final class Ledger {
             failure = e.getMessage();
             unsaved++;
         }
-    }
-
-    private String trouble() {
-        return "Notes are not being saved (" + failure + ")."
-                + (state.trouble().isEmpty() ? "" : " " + state.trouble());
     }
 }

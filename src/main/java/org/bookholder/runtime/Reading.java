@@ -48,6 +48,13 @@ public final class Reading implements AutoCloseable {
 
     private void takeOn(ReadingPlan plan, Crew crew) {
         TakeStarter starter = new TakeStarter(plan, reports, crew);
+        plan.manuscript()
+                .ifPresent(file -> crew.takeOn(new ManuscriptStage(
+                        file,
+                        plan.opened().scriptText(),
+                        reports,
+                        plan.nanoTime(),
+                        () -> progress.get().over())));
         crew.takeOn(new Ending(new SessionStage(plan, reports, starter, ledger, progress), over));
     }
 

@@ -24,6 +24,7 @@ import org.bookholder.speech.Ears;
  * @param endsWithSource whether the session ends when the source does, as a file's does without a window
  * @param journal where events are kept; closed by whoever opened it, after the reading is over
  * @param tapes where takes are recorded
+ * @param manuscript the script's file, if its text may change meanwhile
  * @param clock time of day
  * @param nanoTime a clock that only goes forward, in nanoseconds
  */
@@ -38,5 +39,6 @@ public record ReadingPlan(
         boolean endsWithSource,
         Journal journal,
         Tapes tapes,
+        Optional<Manuscript> manuscript,
         InstantSource clock,
         LongSupplier nanoTime) {}

@@ -11,6 +11,8 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.TakeAudio;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.Script;
+import org.bookholder.script.ScriptReader;
+import org.bookholder.script.ScriptReader.Format;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
@@ -31,14 +33,15 @@ public final class Resumption {
     public static SessionState of(SessionFolder folder, Script script, String scriptText, FatigueLimits limits)
             throws ProblemException {
         List<SessionEvent> events = folder.journal().events();
-        Optional<SessionEvent.Opened> opened = Replay.lastOpened(events);
-        if (opened.isPresent() && !opened.get().scriptText().equals(scriptText)) {
+        Optional<String> text = Replay.lastText(events);
+        if (text.isPresent() && !text.get().equals(scriptText)) {
             throw new ProblemException(
                     "the session was begun with another text than " + script.source() + " holds now",
                     folder.path().toString(),
                     "begin a new session, or read the text that lies in the session's folder");
         }
-        SessionState state = Replay.state(Session.begin(script, limits), events, Session::apply);
+        Script first = firstScript(events, script, scriptText);
+        SessionState state = Replay.state(Session.begin(first, limits), events, Session::apply);
         if (state.rolling()) {
             SessionEvent ended = ended(folder, state.takes().get(state.takes().size() - 1), state.now());
             folder.journal().append(ended);
@@ -51,6 +54,16 @@ public final class Resumption {
     public static ReadingPosition next(SessionState state) {
         int line = state.position().line();
         return line > state.lines().size() ? ReadingPosition.START : new ReadingPosition(line, 1);
+    }
+
+    /** The script as it was when the session began: {@code script}, unless its text was changed since. */
+    private static Script firstScript(List<SessionEvent> events, Script script, String scriptText)
+            throws ProblemException {
+        Optional<SessionEvent.Opened> opened = Replay.firstOpened(events);
+        if (opened.isEmpty() || opened.get().scriptText().equals(scriptText)) {
+            return script;
+        }
+        return ScriptReader.parse(opened.get().scriptText(), script.source(), Format.of(script.source()));
     }
 
     private static SessionEvent ended(SessionFolder folder, SessionState.Take take, StreamTime seen)

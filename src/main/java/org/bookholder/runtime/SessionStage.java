@@ -6,11 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.bookholder.follow.FollowEvent;
 import org.bookholder.follow.ReadingPosition;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.EvidenceOrder.Evidence;
 import org.bookholder.runtime.EvidenceOrder.Kind;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
+import org.bookholder.session.Renumbering;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.FrameLevels;
@@ -37,6 +39,9 @@ final class SessionStage implements Stage, Command.Handler {
     private StreamTime now;
     private StreamTime unheard = StreamTime.ZERO;
     private boolean quitting;
+    private Optional<Revision> saved = Optional.empty();
+    private String text;
+    private boolean staysHeld;
 
     SessionStage(
             ReadingPlan plan,
@@ -50,6 +55,7 @@ final class SessionStage implements Stage, Command.Handler {
         this.ledger = ledger;
         this.progress = progress;
         this.now = plan.before().now();
+        this.text = plan.opened().scriptText();
     }
 
     @Override
@@ -143,20 +149,70 @@ final class SessionStage implements Stage, Command.Handler {
         quit();
     }
 
+    // --- from the script's author
+
+    /** Takes in a text that was saved; it is read from the next hold on, or at once if nobody reads. */
+    void textSaved(Revision revision) {
+        saved = revision.text().equals(text) ? Optional.empty() : Optional.of(revision);
+        ledger.notice(saved.isEmpty() ? "" : "The saved text comes at the next hold.");
+        changeText();
+    }
+
+    /** Says that a text was saved that is no script; the text before stays. */
+    void textUnusable(String problem) {
+        saved = Optional.empty();
+        ledger.notice("The saved text is not used: " + problem);
+    }
+
+    /**
+     * Reads the text that was saved, if somebody waits for it. A take is of one text: in a hold another one takes its
+     * place, held as well. A recording that is heard would begin anew, so it is heard to its end.
+     */
+    private void changeText() {
+        if (saved.isEmpty()) {
+            return;
+        }
+        if (rolling == null) {
+            use(saved.get());
+        } else if (ledger.state().held() && plan.sources().live() && next.isEmpty()) {
+            next = Optional.of(ledger.state().position());
+            staysHeld = true;
+            rolling.run().cut("the text was changed");
+        }
+    }
+
+    private void use(Revision revision) {
+        Renumbering lines =
+                Renumbering.between(ledger.state().script(), revision.script().script());
+        ledger.enter(new SessionEvent.TextChanged(now, revision.text()));
+        ledger.notice("");
+        takes.values().forEach(keeper -> keeper.textChanged(lines));
+        next = next.map(lines::position);
+        starter.use(revision.script());
+        text = revision.text();
+        saved = Optional.empty();
+        try {
+            plan.manuscript().orElseThrow().keep(text);
+        } catch (ProblemException e) {
+            ledger.notice("The text in the session's folder is not the one being read: " + e.getMessage());
+        }
+    }
+
     // --- from people
 
     @Override
     public void hold() {
         if (rolling != null && !ledger.state().held()) {
-            enter(rolling.follower().hold(now), Mover.VOICE);
+            enter(rolling, rolling.follower().hold(now), Mover.VOICE);
             ledger.enter(new SessionEvent.Held(now));
+            changeText();
         }
     }
 
     @Override
     public void resume() {
         if (rolling != null && ledger.state().held()) {
-            enter(rolling.follower().resume(now), Mover.VOICE);
+            enter(rolling, rolling.follower().resume(now), Mover.VOICE);
             ledger.enter(new SessionEvent.Resumed(now));
         }
     }
@@ -164,7 +220,7 @@ final class SessionStage implements Stage, Command.Handler {
     @Override
     public void goTo(ReadingPosition position, Mover mover) {
         if (rolling != null) {
-            enter(rolling.follower().move(now, position), mover);
+            enter(rolling, rolling.follower().move(now, position), mover);
         } else {
             ledger.enter(new SessionEvent.PositionMoved(now, position, mover, 0));
         }
@@ -219,7 +275,7 @@ final class SessionStage implements Stage, Command.Handler {
         TakeKeeper keeper = starter.start(number, now, from, ledger);
         takes.put(number, keeper);
         rolling = keeper;
-        enter(keeper.follower().startTake(number, now, from), Mover.VOICE);
+        enter(keeper, keeper.follower().startTake(number, now, from), Mover.VOICE);
     }
 
     private void end(TakeKeeper keeper) {
@@ -229,21 +285,26 @@ final class SessionStage implements Stage, Command.Handler {
             ledger.enter(new SessionEvent.TakeEnded(
                     keeper.end(), keeper.run().number(), starter.endOf(keeper), keeper.reason()));
             quitting |= plan.endsWithSource() && next.isEmpty();
+            changeText();
             next.ifPresent(this::roll);
             next = Optional.empty();
+            if (staysHeld) {
+                staysHeld = false;
+                hold();
+            }
         }
         if (keeper.settled()) {
             takes.remove(keeper.run().number());
-            enter(keeper.follower().endTake(keeper.end()), Mover.VOICE);
+            enter(keeper, keeper.follower().endTake(keeper.end()), Mover.VOICE);
         }
     }
 
     private void tell(TakeKeeper keeper, List<Evidence> evidence) {
-        evidence.forEach(e -> enter(e.tell().apply(keeper.follower()), Mover.VOICE));
+        evidence.forEach(e -> enter(keeper, e.tell().apply(keeper.follower()), Mover.VOICE));
     }
 
-    private void enter(List<FollowEvent> events, Mover mover) {
-        FollowEntries entries = new FollowEntries(ledger, mover);
+    private void enter(TakeKeeper keeper, List<FollowEvent> events, Mover mover) {
+        FollowEntries entries = new FollowEntries(ledger, mover, keeper.changes());
         events.forEach(event -> event.to(entries));
     }
 

@@ -1,9 +1,12 @@
 package org.bookholder.runtime;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import org.bookholder.follow.Follower;
+import org.bookholder.session.Renumbering;
 import org.bookholder.speech.EarKind;
 import org.bookholder.timing.StreamTime;
 
@@ -14,6 +17,7 @@ final class TakeKeeper {
     private final EvidenceOrder order;
     private final Instant when;
     private final Set<EarKind> listening;
+    private final List<Renumbering> changes = new ArrayList<>();
     private StreamTime heardByOpenEar;
     private StreamTime end;
     private String reason = "";
@@ -40,6 +44,16 @@ final class TakeKeeper {
     /** Brings what the ears report to the follower in order. */
     EvidenceOrder order() {
         return order;
+    }
+
+    /** The script was changed after the take, which goes on in terms of the text that was read. */
+    void textChanged(Renumbering lines) {
+        changes.add(lines);
+    }
+
+    /** What became of the take's lines since. */
+    List<Renumbering> changes() {
+        return changes;
     }
 
     /** Time of day of the first sample. */

@@ -9,6 +9,7 @@ import org.bookholder.follow.Follower;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.follow.ScriptGrammar;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.PreparedScript;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.EarKind;
@@ -26,14 +27,22 @@ final class TakeStarter {
     private final ReadingPlan plan;
     private final Mailbox<Report> reports;
     private final Crew crew;
-    private final Optional<Grammar> grammar;
+    private PreparedScript script;
+    private Optional<Grammar> grammar;
     private boolean firstUsed;
 
     TakeStarter(ReadingPlan plan, Mailbox<Report> reports, Crew crew) {
         this.plan = plan;
         this.reports = reports;
         this.crew = crew;
-        this.grammar = ScriptGrammar.of(plan.script());
+        this.script = plan.script();
+        this.grammar = ScriptGrammar.of(script);
+    }
+
+    /** Takes that are started from now on are of this script. */
+    void use(PreparedScript changed) {
+        script = changed;
+        grammar = ScriptGrammar.of(script);
     }
 
     /**
@@ -57,9 +66,10 @@ final class TakeStarter {
         crew.takeOn(new CaptureStage(
                 run, plan.sources(), opening.source, !opening.trouble.isEmpty(), tape, plan.nanoTime()));
         int rate = opening.source.rate();
+        Optional<Grammar> words = grammar;
         boolean inStep = !plan.sources().live();
         crew.takeOn(new ScriptEarStage(
-                run, inStep, () -> plan.ears().flatMap(ears -> grammar.map(g -> ears.scriptEar(g, rate)))));
+                run, inStep, () -> plan.ears().flatMap(ears -> words.map(g -> ears.scriptEar(g, rate)))));
         if (tape.isPresent()) {
             crew.takeOn(new SyncStage(run, tape.get(), plan.nanoTime()));
         }
@@ -68,7 +78,7 @@ final class TakeStarter {
             crew.takeOn(new OpenEarStage(run, tape.orElseThrow(), rate, () -> ears.openEar(rate)));
         }
         EvidenceOrder order = new EvidenceOrder(inStep ? listening : Set.of());
-        return new TakeKeeper(run, new Follower(plan.script()), order, when, listening);
+        return new TakeKeeper(run, new Follower(script), order, when, listening);
     }
 
     /** Time of day at a take's end: the clock's, or, when a file was read at whatever speed, its own. */

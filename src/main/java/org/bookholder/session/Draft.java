@@ -18,7 +18,9 @@ import org.bookholder.pace.PaceLog;
 import org.bookholder.pace.PaceOfLine;
 import org.bookholder.pace.TakeTime;
 import org.bookholder.pace.TakeTime.Span;
+import org.bookholder.pace.WordCounts;
 import org.bookholder.pace.WordTally;
+import org.bookholder.script.Script;
 import org.bookholder.session.SessionState.Sound;
 import org.bookholder.session.SessionState.Take;
 import org.bookholder.timing.StreamTime;
@@ -27,8 +29,10 @@ import org.pcollections.TreePVector;
 
 /** A state while one event is worked into it; lives no longer than that. */
 final class Draft implements SessionEvent.Handler {
-    private final SessionState from;
     private final Tallies kept;
+    private final List<LineNotes> seenBefore;
+    private Script script;
+    private WordCounts counts;
     private StreamTime now;
     private PVector<Take> takes;
     private boolean rolling;
@@ -50,8 +54,10 @@ final class Draft implements SessionEvent.Handler {
     private Remarks remarks;
 
     Draft(SessionState state) {
-        from = state;
         kept = state.tallies();
+        seenBefore = state.lines();
+        script = state.script();
+        counts = kept.counts();
         now = state.now();
         takes = TreePVector.from(state.takes());
         rolling = state.rolling();
@@ -94,6 +100,17 @@ final class Draft implements SessionEvent.Handler {
     @Override
     public void opened(SessionEvent.Opened event) {
         cutIfRolling();
+    }
+
+    @Override
+    public void textChanged(SessionEvent.TextChanged event) {
+        Script changed = event.script(script.source());
+        Renumbering lines = Renumbering.between(script, changed);
+        counts = WordCounts.of(changed);
+        book = book.renumbered(lines, counts.lines());
+        remarks = remarks.renumbered(lines);
+        position = lines.position(position);
+        script = changed;
     }
 
     @Override
@@ -204,8 +221,7 @@ final class Draft implements SessionEvent.Handler {
     }
 
     private PaceOfLine measure(Attempt attempt) {
-        return PaceOfLine.of(
-                kept.counts().line(attempt.line()), attempt, pace.rules().pause());
+        return PaceOfLine.of(counts.line(attempt.line()), attempt, pace.rules().pause());
     }
 
     @Override
@@ -219,7 +235,7 @@ final class Draft implements SessionEvent.Handler {
     }
 
     private void mark(StreamTime at, int line, String text, Person by, boolean pickup) {
-        int real = Math.min(line, kept.counts().lines());
+        int real = Math.min(line, counts.lines());
         book = pickup ? book.marked(at, real, text) : book;
         remarks = remarks.noted(new Note(at, real, text, by, pickup));
     }
@@ -289,7 +305,7 @@ final class Draft implements SessionEvent.Handler {
             return book.lines();
         }
         boolean same = rulings.equals(kept.remarks().rulings());
-        return rulings.over(book.lines(), kept.book().lines(), same ? from.lines() : List.of());
+        return rulings.over(book.lines(), kept.book().lines(), same ? seenBefore : List.of());
     }
 
     @Override
@@ -339,14 +355,14 @@ final class Draft implements SessionEvent.Handler {
     }
 
     private boolean finished() {
-        return position.line() > kept.counts().lines();
+        return position.line() > counts.lines();
     }
 
     SessionState toState() {
-        int target = from.script().settings().targetPace();
+        int target = script.settings().targetPace();
         pace = pace.shown(target);
         Tallies tallies = new Tallies(
-                kept.counts(),
+                counts,
                 pace,
                 fatigue,
                 book,
@@ -359,7 +375,7 @@ final class Draft implements SessionEvent.Handler {
                 remarks,
                 kept.revision() + 1);
         return new SessionState(
-                from.script(),
+                script,
                 now,
                 takes,
                 rolling,
@@ -369,7 +385,7 @@ final class Draft implements SessionEvent.Handler {
                 held,
                 lines(),
                 asides,
-                pace.reading(kept.counts().before(position), kept.counts().total(), target),
+                pace.reading(counts.before(position), counts.total(), target),
                 fatigue.report(now),
                 sound,
                 trouble(),

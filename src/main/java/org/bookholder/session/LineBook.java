@@ -107,6 +107,33 @@ record LineBook(
         return new LineBook(lines.with(index, lines.get(index).marked(at, note)), where, furthest, leftOut);
     }
 
+    /** The same notes for the lines of a changed script, of which there are {@code count}. */
+    LineBook renumbered(Renumbering change, int count) {
+        LineBook fresh = blank(count);
+        PVector<LineNotes> notes = fresh.lines;
+        PMap<Integer, PMap<Integer, Integer>> places = fresh.where;
+        int last = 0;
+        for (LineNotes old : lines) {
+            int line = change.line(old.line());
+            if (line > 0) {
+                LineNotes moved = old.movedTo(line);
+                notes = notes.with(line - 1, moved);
+                for (Attempt a : moved.attempts()) {
+                    places = places.plus(a.take(), ordinals(places, a.take()).plus(a.ordinal(), line));
+                }
+                last = moved.attempts().isEmpty() ? last : line;
+            }
+        }
+        PSet<Integer> left = HashTreePSet.empty();
+        for (Integer line : leftOut) {
+            left = change.line(line) > 0 ? left.plus(change.line(line)) : left;
+        }
+        for (int line = 1; line <= count; line++) {
+            notes = notes.with(line - 1, notes.get(line - 1).reached(line <= last || left.contains(line)));
+        }
+        return new LineBook(notes, places, last, left);
+    }
+
     private LineBook replaced(
             PVector<LineNotes> notes,
             PMap<Integer, PMap<Integer, Integer>> places,

@@ -123,6 +123,12 @@ public record LineNotes(
         return a.take() == b.take() && a.ordinal() == b.ordinal();
     }
 
+    /** The same notes of the same line under another number. */
+    LineNotes movedTo(int number) {
+        List<Attempt> moved = attempts.stream().map(a -> a.withLine(number)).toList();
+        return new LineNotes(number, outcome, reached, moved, best.map(a -> a.withLine(number)), marks, lastMark);
+    }
+
     LineNotes reached(boolean now) {
         return now == reached ? this : new LineNotes(line, outcome, now, attempts, best, marks, lastMark);
     }

@@ -84,6 +84,18 @@ public record Remarks(
         return new Remarks(notes, message, breakSince, before.get(last), before.minus(last));
     }
 
+    /** The same for a changed script; notes on lines that are gone stay where those were. */
+    Remarks renumbered(Renumbering change) {
+        return new Remarks(
+                TreePVector.from(notes.stream()
+                        .map(n -> new Note(n.at(), change.place(n.line()), n.text(), n.by(), n.pickup()))
+                        .toList()),
+                message,
+                breakSince,
+                rulings.renumbered(change),
+                TreePVector.from(before.stream().map(r -> r.renumbered(change)).toList()));
+    }
+
     private Remarks ruled(Rulings next) {
         return new Remarks(notes, message, breakSince, next, before.plus(rulings));
     }

@@ -1,6 +1,7 @@
 package org.bookholder.session;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.bookholder.follow.Attempt;
 import org.bookholder.follow.Deviation;
@@ -52,6 +53,23 @@ record Rulings(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, PSet<Rea
 
     Rulings carried(List<ReadRight> earlier) {
         return new Rulings(lines, bounds, readRight.plusAll(earlier));
+    }
+
+    /** The same for a changed script; what was ruled on a line that is gone goes with it. */
+    Rulings renumbered(Renumbering change) {
+        PMap<Integer, Decision> moved = HashTreePMap.empty();
+        for (Map.Entry<Integer, Decision> decided : lines.entrySet()) {
+            int line = change.line(decided.getKey());
+            moved = line > 0 ? moved.plus(line, decided.getValue()) : moved;
+        }
+        PSet<ReadRight> right = HashTreePSet.empty();
+        for (ReadRight r : readRight) {
+            int line = change.line(r.line());
+            right = r.line() == 0 || line > 0
+                    ? right.plus(new ReadRight(line, r.written(), r.said(), r.kind()))
+                    : right;
+        }
+        return new Rulings(moved, bounds, right);
     }
 
     /**

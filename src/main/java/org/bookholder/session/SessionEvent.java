@@ -6,6 +6,10 @@ import org.bookholder.follow.Aside;
 import org.bookholder.follow.Attempt;
 import org.bookholder.follow.FollowState;
 import org.bookholder.follow.ReadingPosition;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
+import org.bookholder.script.ScriptReader;
+import org.bookholder.script.ScriptReader.Format;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -25,6 +29,9 @@ public sealed interface SessionEvent {
     interface Handler {
         /** Told of {@link Opened}. */
         void opened(Opened event);
+
+        /** Told of {@link TextChanged}. */
+        void textChanged(TextChanged event);
 
         /** Told of {@link TakeStarted}. */
         void takeStarted(TakeStarted event);
@@ -85,6 +92,28 @@ public sealed interface SessionEvent {
         @Override
         public void to(Handler handler) {
             handler.opened(this);
+        }
+    }
+
+    /**
+     * The script's text was changed; lines whose words are the same keep what is known of them.
+     *
+     * @param at audio taken in so far
+     * @param scriptText the text from now on, in the same markup and under the same source as before
+     */
+    record TextChanged(StreamTime at, String scriptText) implements SessionEvent {
+        /** The script that the text makes; only a text that makes one becomes an event. */
+        Script script(String source) {
+            try {
+                return ScriptReader.parse(scriptText, source, Format.of(source));
+            } catch (ProblemException e) {
+                throw new IllegalArgumentException("scriptText must be a script's: " + e.getMessage(), e);
+            }
+        }
+
+        @Override
+        public void to(Handler handler) {
+            handler.textChanged(this);
         }
     }
 

@@ -12,6 +12,7 @@ final class CountIn {
     private int counted;
     private boolean waiting;
     private double left;
+    private boolean heldOver;
 
     /** Takes up to {@code takes} have been counted in. */
     CountIn(int takes) {
@@ -27,7 +28,8 @@ final class CountIn {
     void advance(SessionState state, int length, double seconds, Consumer<Command> tell) {
         boolean fresh = state.rolling() && state.takes().size() > counted;
         if (fresh) {
-            waiting = counted == 0 && length > 0;
+            waiting = (counted == 0 || heldOver) && length > 0;
+            heldOver = false;
             left = waiting ? 0 : length;
             counted = state.takes().size();
             if (length > 0) {
@@ -42,6 +44,11 @@ final class CountIn {
             left = 0;
         }
         waiting = waiting && state.rolling();
+    }
+
+    /** The text was changed in a hold: the take that takes the held one's place waits to be asked, too. */
+    void textChangedInHold() {
+        heldOver = true;
     }
 
     /** Begins to count if it waits, and stops the count if one runs; says whether it did either. */

@@ -17,11 +17,12 @@ public final class Scene {
     private static final int SINKING_WORDS = 6;
     private static final double SPEAKING_SECONDS = 1.5;
     private static final double LONG_AGO = 100;
+    private static final double TEXT_SECONDS = 2.5;
 
     /** A peak above this, in dBFS, is a voice that tries the sound before the lesson is begun. */
     private static final double VOICE = -45;
 
-    private final Script script;
+    private Script script;
     private final TextMeasure measure;
     private final Requests requests;
     private final Pages pages = new Pages();
@@ -42,6 +43,7 @@ public final class Scene {
     private Opening opening = Opening.NONE;
     private ProducerWord producer = ProducerWord.NONE;
     private ReadingPosition before;
+    private boolean heldBefore;
     private double sinceSpoken = LONG_AGO;
 
     /**
@@ -124,6 +126,7 @@ public final class Scene {
 
     /** Lets {@code seconds} pass and gives the picture of {@code state}. */
     public ViewModel advance(SessionState state, double seconds) {
+        adoptText(state);
         if (round.advance(state, seconds)) {
             pages.show(Pages.Kind.PICKUPS);
         }
@@ -202,6 +205,34 @@ public final class Scene {
             sunk += (words - sunk) * (1 - Math.exp(-seconds / SINKING_SECONDS));
             sunk = Math.abs(words - sunk) < 0.01 ? words : sunk;
         }
+    }
+
+    /** Another text is shown as soon as the session reads it, with the reading position where it was. */
+    private void adoptText(SessionState state) {
+        if (!sameText(state.script())) {
+            layout = Typesetter.set(script, geometry, measure);
+            steering.textChanged(layout, state.position());
+            motion = Motion.restingAt(steering.aim().height());
+            sunk = layout.wordsBefore(state.position());
+            before = state.position();
+            round.end();
+            if (heldBefore) {
+                countIn.textChangedInHold();
+            }
+            messages.say("the text was changed", TEXT_SECONDS);
+        }
+        heldBefore = state.held();
+    }
+
+    /** Compares texts only where the state brings another object: that is once, and not for each picture. */
+    @SuppressWarnings("ReferenceEquality")
+    private boolean sameText(Script now) {
+        if (now == script) {
+            return true;
+        }
+        boolean same = now.equals(script);
+        script = now;
+        return same;
     }
 
     private void apply(WindowSettings changed) {

@@ -85,6 +85,15 @@ final class Steering {
         sentRow = newLayout.readRowOf(place);
     }
 
+    /** Another text, in which reading stands at {@code position}. */
+    void textChanged(Layout newLayout, ReadingPosition position) {
+        layout = newLayout;
+        byHand = false;
+        steadySpeed = 0;
+        commands.clear();
+        restAt(position);
+    }
+
     /** Moves the text by hand, in rows, positive to what comes next. */
     void byHand(double rows) {
         takeInHand();

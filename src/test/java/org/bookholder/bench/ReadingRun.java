@@ -70,6 +70,7 @@ final class ReadingRun {
                             true,
                             session.journal(),
                             Tapes.in(session),
+                            Optional.empty(),
                             clock,
                             clock),
                     runner);

@@ -11,6 +11,7 @@ import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.HandRunner;
+import org.bookholder.runtime.Manuscript;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingPlan;
 import org.bookholder.runtime.Sources;
@@ -29,6 +30,9 @@ import org.bookholder.timing.StreamTime;
 /** A reading whose stages are driven by hand in virtual time. */
 public final class ReadingRig implements Sources {
     public static final int RATE = 16_000;
+    /** What the script's file is said to hold at first. */
+    public static final String TEXT = "text";
+
     private static final int STEP_MILLIS = 20;
 
     public final FakeClock clock = new FakeClock();
@@ -39,6 +43,7 @@ public final class ReadingRig implements Sources {
     private final Script script;
     private final Deque<AudioSource> more = new ArrayDeque<>();
     private final boolean live;
+    private Optional<Manuscript> manuscript = Optional.empty();
     private Optional<Reading> reading = Optional.empty();
     private final HandRunner runner = new HandRunner(this::failed);
 
@@ -57,12 +62,17 @@ public final class ReadingRig implements Sources {
         more.add(source);
     }
 
+    /** The script's file, whose text may change. */
+    public void reads(Manuscript file) {
+        manuscript = Optional.of(file);
+    }
+
     public Reading begin(AudioSource first) {
         SessionState before = Session.begin(script, FatigueLimits.defaults());
         ReadingPlan plan = new ReadingPlan(
                 ScriptPreparer.prepare(script, ears.vocabulary()),
                 before,
-                new SessionEvent.Opened(before.now(), clock.instant(), script.title(), script.source(), "text"),
+                new SessionEvent.Opened(before.now(), clock.instant(), script.title(), script.source(), TEXT),
                 ReadingPosition.START,
                 Optional.of(ears),
                 this,
@@ -70,6 +80,7 @@ public final class ReadingRig implements Sources {
                 !live,
                 journal,
                 this::tape,
+                manuscript,
                 clock,
                 clock);
         Reading begun = Reading.begin(plan, runner);

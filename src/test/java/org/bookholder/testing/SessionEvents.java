@@ -77,6 +77,7 @@ public final class SessionEvents {
         return Arbitraries.oneOf(
                 Combinators.combine(times(), instants(), texts(), texts(), texts())
                         .as(SessionEvent.Opened::new),
+                Combinators.combine(times(), texts()).as(SessionEvent.TextChanged::new),
                 Combinators.combine(times(), ordinals(), instants(), texts(), positions())
                         .as(SessionEvent.TakeStarted::new),
                 Combinators.combine(times(), ordinals(), instants(), texts()).as(SessionEvent.TakeEnded::new));

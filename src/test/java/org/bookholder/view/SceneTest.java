@@ -7,6 +7,7 @@ import java.util.List;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
+import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.Test;
 
 /** The reading window without a window. */
@@ -98,6 +99,21 @@ final class SceneTest {
                 .toArray()
                 .length;
         assertThat(shown).isPositive();
+    }
+
+    @Test
+    void anotherTextComesWithThePlaceWhereItWas() {
+        scene.settle(session.state());
+        List<String> lines = new ArrayList<>(List.of("A line that was put in front of all others."));
+        session.state().script().lines().forEach(line -> lines.add(line.text()));
+        session.becomes(SampleState.of(Scripts.of(lines.toArray(String[]::new))).at(6, 4));
+        ViewModel view = scene.advance(session.state(), 0.05);
+        assertThat(view.rows().stream()
+                        .filter(r -> r.row().pieces().stream().anyMatch(p -> p.line() == 6 && p.word() == 4))
+                        .mapToDouble(r -> Math.abs(r.middle() - view.geometry().eyeLine())))
+                .allMatch(off -> off < 0.6 * view.geometry().pitch());
+        assertThat(view.captions()).extracting(ViewModel.Caption::text).contains("the text was changed");
+        assertThat(pass(0.1)).isEmpty();
     }
 
     private List<Command> act(Action action) {

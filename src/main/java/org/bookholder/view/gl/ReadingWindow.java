@@ -46,7 +46,6 @@ public final class ReadingWindow implements AutoCloseable {
     private static final double WAITING_SHARE = 0.8;
 
     private final Window window;
-    private final Script script;
     private final WindowSettings settings;
     private final Fonts fonts;
     private final Texts texts;
@@ -57,10 +56,9 @@ public final class ReadingWindow implements AutoCloseable {
     private @Nullable Scene scene;
     private @Nullable ViewModel drawn;
 
-    private ReadingWindow(Window window, WindowSettings settings, Script script) {
+    private ReadingWindow(Window window, WindowSettings settings) {
         this.window = window;
         this.settings = settings;
-        this.script = script;
         fonts = new Fonts(SystemFonts.find());
         shaper = new Shaper(fonts);
         texts = new Texts(shaper);
@@ -77,7 +75,7 @@ public final class ReadingWindow implements AutoCloseable {
     public static ReadingWindow open(WindowSettings settings, Script script, WindowPlace place)
             throws ProblemException {
         Glfw.start();
-        return new ReadingWindow(Window.open(script.title(), place), settings, script);
+        return new ReadingWindow(Window.open(script.title(), place), settings);
     }
 
     /** What stands in the way of a reading window on this machine; empty if nothing does. */
@@ -201,7 +199,7 @@ public final class ReadingWindow implements AutoCloseable {
     private Scene scene(SessionState state) {
         Scene current = scene;
         if (current == null) {
-            current = new Scene(script, settings, shaper, window.screen(), state.position());
+            current = new Scene(state.script(), settings, shaper, window.screen(), state.position());
             scene = current;
         }
         return current;

@@ -1,0 +1,34 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Manuscript;
+import org.bookholder.script.PreparedScript;
+import org.bookholder.script.ScriptPreparer;
+import org.bookholder.script.ScriptReader;
+import org.bookholder.script.Vocabulary;
+
+/**
+ * A lesson's file while it is read.
+ *
+ * @param file the file
+ * @param vocabulary the words that the recogniser knows
+ * @param folder where the session is kept
+ */
+record EditedLesson(Path file, Vocabulary vocabulary, SessionFolder folder) implements Manuscript {
+    @Override
+    public String text() throws ProblemException {
+        return ScriptReader.text(file);
+    }
+
+    @Override
+    public PreparedScript prepare(String text) throws ProblemException {
+        return ScriptPreparer.prepare(Lesson.parse(text, file.toString()), vocabulary);
+    }
+
+    @Override
+    public void keep(String text) throws ProblemException {
+        folder.keepScript(file.toString(), text);
+    }
+}

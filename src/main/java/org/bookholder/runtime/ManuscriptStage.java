@@ -1,0 +1,82 @@
+package org.bookholder.runtime;
+
+import java.util.function.BooleanSupplier;
+import java.util.function.LongSupplier;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * Looks now and then whether another text was saved, and reports one that has stayed the same from one look to the next:
+ * an editor may be writing still.
+ */
+final class ManuscriptStage implements Stage {
+    private static final long LOOK_NANOS = 400_000_000L;
+
+    private final Manuscript manuscript;
+    private final Mailbox<Report> reports;
+    private final LongSupplier nanoTime;
+    private final BooleanSupplier over;
+    private String seen;
+    private boolean reported = true;
+    private long last;
+
+    /**
+     * Creates the stage.
+     *
+     * @param text the text that is being read
+     * @param over whether the session is over
+     */
+    ManuscriptStage(
+            Manuscript manuscript, String text, Mailbox<Report> reports, LongSupplier nanoTime, BooleanSupplier over) {
+        this.manuscript = manuscript;
+        this.seen = text;
+        this.reports = reports;
+        this.nanoTime = nanoTime;
+        this.over = over;
+        this.last = nanoTime.getAsLong();
+    }
+
+    @Override
+    public String role() {
+        return "manuscript";
+    }
+
+    @Override
+    public int doWork() {
+        if (over.getAsBoolean()) {
+            return -1;
+        }
+        if (nanoTime.getAsLong() - last < LOOK_NANOS) {
+            return 0;
+        }
+        last = nanoTime.getAsLong();
+        look();
+        return 1;
+    }
+
+    private void look() {
+        String text;
+        try {
+            text = manuscript.text();
+        } catch (ProblemException away) {
+            // While an editor saves, there may be no file for a moment: the next look will tell.
+            return;
+        }
+        if (!text.equals(seen)) {
+            seen = text;
+            reported = false;
+        } else if (!reported) {
+            reported = true;
+            report(text);
+        }
+    }
+
+    private void report(String text) {
+        try {
+            Revision revision = new Revision(manuscript.prepare(text), text);
+            reports.add(session -> session.textSaved(revision));
+        } catch (ProblemException e) {
+            String problem = e.getMessage();
+            reports.add(session -> session.textUnusable(problem));
+        }
+    }
+}

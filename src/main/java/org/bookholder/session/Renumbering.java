@@ -1,0 +1,112 @@
+package org.bookholder.session;
+
+import com.github.difflib.DiffUtils;
+import com.github.difflib.patch.AbstractDelta;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.follow.Attempt;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.script.Script;
+import org.bookholder.script.ScriptLine;
+
+/**
+ * Where the lines of a script went when its text was changed. A line stays itself as long as the same words are to be
+ * spoken, whatever became of its punctuation; a line whose words were changed is another line.
+ */
+public final class Renumbering {
+    /** For each earlier line, from 0, its number now; 0 if it is gone. */
+    private final int[] now;
+
+    /** For each earlier line, from 0, where reading goes on that was in it. */
+    private final int[] goesOn;
+
+    private final int lines;
+
+    private Renumbering(int[] now, int[] goesOn, int lines) {
+        this.now = now;
+        this.goesOn = goesOn;
+        this.lines = lines;
+    }
+
+    /** Compares two texts of one script; most lines are taken to be the same. */
+    public static Renumbering between(Script before, Script after) {
+        List<List<Object>> from = words(before);
+        List<List<Object>> to = words(after);
+        int[] now = new int[from.size()];
+        int[] goesOn = new int[from.size()];
+        int old = 0;
+        int fresh = 0;
+        for (AbstractDelta<List<Object>> delta : DiffUtils.diff(from, to).getDeltas()) {
+            while (old < delta.getSource().getPosition()) {
+                now[old] = ++fresh;
+                goesOn[old++] = fresh;
+            }
+            int changed = delta.getSource().size();
+            for (int i = 0; i < changed; i++) {
+                goesOn[old++] =
+                        fresh + 1 + Math.min(i, Math.max(0, delta.getTarget().size() - 1));
+            }
+            fresh += delta.getTarget().size();
+        }
+        while (old < now.length) {
+            now[old] = ++fresh;
+            goesOn[old++] = fresh;
+        }
+        return new Renumbering(now, goesOn, to.size());
+    }
+
+    /** The number now of what was line {@code line}; 0 if it is gone. */
+    public int line(int line) {
+        return line >= 1 && line <= now.length ? now[line - 1] : 0;
+    }
+
+    /** The line that stands where line {@code line} was: itself, or what came in its place. */
+    int place(int line) {
+        return Math.max(1, Math.min(position(new ReadingPosition(line, 1)).line(), lines));
+    }
+
+    /** How many earlier lines are still there. */
+    public int kept() {
+        return (int) Arrays.stream(now).filter(line -> line > 0).count();
+    }
+
+    /** Where reading goes on that had come to {@code position}: at the same word, or where the line that is gone was. */
+    public ReadingPosition position(ReadingPosition position) {
+        int line = position.line();
+        if (line > now.length) {
+            return new ReadingPosition(lines + 1, 1);
+        }
+        return line(line) > 0
+                ? new ReadingPosition(line(line), position.word())
+                : new ReadingPosition(Math.min(goesOn[line - 1], lines + 1), 1);
+    }
+
+    /** The attempt under its line's number now; empty if the line is gone. */
+    public Optional<Attempt> attempt(Attempt a) {
+        int line = line(a.line());
+        return line == 0 ? Optional.empty() : Optional.of(a.withLine(line));
+    }
+
+    /** The attempts whose lines are still there, under their numbers now. */
+    public List<Attempt> attempts(List<Attempt> attempts) {
+        List<Attempt> kept = new ArrayList<>();
+        attempts.forEach(a -> attempt(a).ifPresent(kept::add));
+        return kept;
+    }
+
+    private static List<List<Object>> words(Script script) {
+        return script.lines().stream().map(Renumbering::words).toList();
+    }
+
+    /** What makes a line itself: its words as written, without the punctuation around them, and as spoken. */
+    private static List<Object> words(ScriptLine line) {
+        List<Object> words = new ArrayList<>();
+        line.words().forEach(word -> {
+            words.add(word.plain());
+            words.add(word.spoken());
+        });
+        return words;
+    }
+}

@@ -1,0 +1,120 @@
+package org.bookholder.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.bookholder.testing.Readings.broken;
+import static org.bookholder.testing.Readings.complete;
+import static org.bookholder.testing.Readings.moved;
+import static org.bookholder.testing.Readings.rolled;
+import static org.bookholder.testing.Readings.s;
+import static org.bookholder.testing.Readings.settled;
+import static org.bookholder.testing.Readings.swapped;
+
+import java.util.List;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.Attempt;
+import org.bookholder.follow.Outcome;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
+import org.bookholder.script.ScriptReader;
+import org.bookholder.script.ScriptReader.Format;
+import org.junit.jupiter.api.Test;
+
+/** A script whose text is changed in the middle of a session. */
+final class TextChangedTest {
+    private static final String BEFORE = """
+            Every wheel begins with its hub.
+            Count the spokes twice.
+            Then lace the first side.
+
+            Turn it, and tell me what you hear.
+            """;
+
+    @Test
+    void unchangedLinesKeepTheirNotesUnderTheirNewNumbers() throws ProblemException {
+        SessionState state = change("""
+                Take the wheel out first.
+                Every wheel begins with its hub.
+                Count the spokes three times.
+                Then lace the first side!
+
+                Turn it, and tell me what you hear.
+                """);
+        assertThat(state.lines()).extracting(LineNotes::line).containsExactly(1, 2, 3, 4, 5);
+        assertThat(state.lines())
+                .extracting(LineNotes::outcome)
+                .containsExactly(Outcome.SKIPPED, Outcome.CLEAN, Outcome.SKIPPED, Outcome.MISREAD, Outcome.SKIPPED);
+        assertThat(state.lines().get(3).attempts()).extracting(Attempt::line).containsExactly(4, 4);
+        assertThat(state.lines().get(3).marks()).containsExactly("a door");
+        assertThat(state.remarks().notes()).extracting(Note::line).containsExactly(4, 3);
+        assertThat(state.lines().get(1).decision()).map(Decision::choice).contains(Decision.Choice.FIX_IN_EDIT);
+        assertThat(state.remarks().undoable()).isEqualTo(1);
+        // What stands anew before the place that was read is to be picked up; what is yet to come is not.
+        assertThat(state.pickups()).extracting(LineNotes::line).containsExactly(1, 3, 4);
+    }
+
+    @Test
+    void thePlaceIsKept() throws ProblemException {
+        assertThat(change("A new one.\n" + BEFORE).position()).isEqualTo(new ReadingPosition(5, 3));
+        assertThat(change(BEFORE.replace("Turn it, and tell me what you hear.", "Listen. Then turn it."))
+                        .position())
+                .isEqualTo(new ReadingPosition(4, 1));
+        assertThat(change("Every wheel begins with its hub.\n").position()).isEqualTo(new ReadingPosition(2, 1));
+    }
+
+    @Test
+    void countsAreOfTheNewText() throws ProblemException {
+        assertThat(change("Two words.\n" + BEFORE).wordsTotal())
+                .isEqualTo(reading().wordsTotal() + 2);
+    }
+
+    @Test
+    void attemptsThatAreSettledAgainAfterwardsTakeThePlaceOfTheEarlierOnes() throws ProblemException {
+        SessionState state = change("A new one.\n" + BEFORE);
+        SessionState settled = Session.apply(
+                state, new SessionEvent.TakeSettled(s(30), 1, List.of(complete(1, 1, 2, 6, 2, 5)), List.of()));
+        assertThat(settled.lines().get(1).attempts()).hasSize(1);
+        assertThat(settled.lines().get(3).attempts()).isEmpty();
+    }
+
+    @Test
+    void aTextThatIsNoScriptIsNoEvent() {
+        assertThatThrownBy(() -> change("---\npace: fast\n---\nHello.\n"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("pace");
+    }
+
+    @Test
+    void linesAreFoundAgainWhereverTheyWent() throws ProblemException {
+        Renumbering lines = Renumbering.between(script("One.\nTwo.\nThree.\nFour.\n"), script("Zero.\nTwo.\nFour.\n"));
+        assertThat(lines.kept()).isEqualTo(2);
+        assertThat(List.of(lines.line(1), lines.line(2), lines.line(3), lines.line(4), lines.line(5)))
+                .containsExactly(0, 2, 0, 3, 0);
+        assertThat(lines.position(new ReadingPosition(3, 1))).isEqualTo(new ReadingPosition(3, 1));
+        assertThat(lines.position(new ReadingPosition(5, 1))).isEqualTo(new ReadingPosition(4, 1));
+    }
+
+    private static SessionState change(String text) throws ProblemException {
+        return Session.apply(reading(), new SessionEvent.TextChanged(s(20), text));
+    }
+
+    /** Three lines read, the second left out, the fourth begun. */
+    private static SessionState reading() throws ProblemException {
+        return Session.apply(
+                Session.begin(script(BEFORE), FatigueLimits.defaults()),
+                List.of(
+                        rolled(1, 0),
+                        settled(complete(1, 1, 1, 6, 2, 5)),
+                        settled(broken(1, 2, 3, 2, 6, 7)),
+                        settled(complete(1, 3, 3, 5, 8, 11, swapped(2, "lace", "face"))),
+                        new SessionEvent.PickupMarked(s(12), 3, "a door"),
+                        new SessionEvent.Remarked(s(12), new Remark.Noted(2, "too long", false)),
+                        new SessionEvent.Remarked(s(12), new Remark.Decided(1, Decision.Choice.FIX_IN_EDIT, 1, 1)),
+                        moved(13, 4, 3, 2)));
+    }
+
+    private static Script script(String text) throws ProblemException {
+        return ScriptReader.parse(text, "lesson.md", Format.MARKDOWN);
+    }
+}
