@@ -37,8 +37,25 @@ final class ArchitectureTest {
 
     /** The reading order. A package may use those before it, never those after it. */
     static final List<String> PIPELINE = List.of(
-            "problem", "timing", "script", "speech", "sound", "footage", "follow", "pace", "fatigue", "session",
-            "journal", "cutlist", "view", "desk", "handoff", "runtime", "cli");
+            "problem",
+            "settings",
+            "timing",
+            "script",
+            "speech",
+            "sound",
+            "footage",
+            "follow",
+            "pace",
+            "fatigue",
+            "session",
+            "journal",
+            "cutlist",
+            "view",
+            "desk",
+            "handoff",
+            "course",
+            "runtime",
+            "cli");
 
     /** What a session is turned into; none reads another. */
     private static final List<String> OUTPUTS = List.of("view", "desk", "handoff");
@@ -55,7 +72,7 @@ final class ArchitectureTest {
             entry("com.sun.jna..", ROOT + ".speech.vosk"),
             entry("com.ibm.icu..", ROOT + ".script"),
             entry("org.commonmark..", ROOT + ".script"),
-            entry("org.snakeyaml..", ROOT + ".script"),
+            entry("org.snakeyaml..", ROOT + ".settings"),
             entry("org.bytedeco..", ROOT + ".footage.ffmpeg"),
             entry("org.jtransforms..", ROOT + ".footage"),
             entry("org.apache.commons.csv..", ROOT + ".handoff"),

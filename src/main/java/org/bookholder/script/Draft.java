@@ -1,5 +1,8 @@
 package org.bookholder.script;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.problem.ProblemException;
@@ -13,6 +16,8 @@ final class Draft {
     private final Sentences sentences;
     private final WordSplitter splitter;
     private final List<ScriptElement> elements = new ArrayList<>();
+    private final List<AgeingFact> facts = new ArrayList<>();
+    private final List<AgeingFact> factsOfThisLine = new ArrayList<>();
     private int paragraph;
     private int inParagraph;
     private int lines;
@@ -56,13 +61,48 @@ final class Draft {
                 start = end;
             }
         }
+        int before = lines;
         for (List<ScriptWord> words : found) {
             elements.add(new ScriptLine(++lines, words, paragraph, sourceLine));
             inParagraph++;
         }
+        placeFacts(before);
         if (found.isEmpty() && text.text().codePoints().anyMatch(c -> c > 0x2fff)) {
             direction(text.text(), sourceLine);
         }
+    }
+
+    /** Takes what ages in the source line that comes next. */
+    void fact(String text, String due, int sourceLine) {
+        try {
+            LocalDate day = due.matches("\\d{4}-\\d{2}") ? YearMonth.parse(due).atDay(1) : LocalDate.parse(due);
+            factsOfThisLine.add(new AgeingFact(MarkedText.plain(text).text(), day, 0));
+        } catch (DateTimeException e) {
+            problem(
+                    "'" + brief(due) + "' is no day on which to check '" + brief(text) + "'",
+                    sourceLine,
+                    "write a month or a day, as in [$12](check:2027-03)");
+        }
+    }
+
+    /** Puts each fact to the first line, of those after line {@code before}, in which it stands. */
+    private void placeFacts(int before) {
+        for (AgeingFact fact : factsOfThisLine) {
+            int line = elements.stream()
+                    .filter(ScriptLine.class::isInstance)
+                    .map(ScriptLine.class::cast)
+                    .filter(l -> l.number() > before && l.text().contains(fact.text()))
+                    .mapToInt(ScriptLine::number)
+                    .findFirst()
+                    .orElse(Math.max(1, lines));
+            facts.add(new AgeingFact(fact.text(), fact.due(), line));
+        }
+        factsOfThisLine.clear();
+    }
+
+    /** What is to be looked at again some day. */
+    List<AgeingFact> facts() {
+        return facts;
     }
 
     /** Takes text for the presenter's eyes. */

@@ -16,6 +16,7 @@ import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.HtmlInline;
 import org.commonmark.node.Image;
 import org.commonmark.node.IndentedCodeBlock;
+import org.commonmark.node.Link;
 import org.commonmark.node.ListItem;
 import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
@@ -32,6 +33,8 @@ import org.commonmark.parser.Parser;
 final class MarkdownSource extends AbstractVisitor {
     private static final Pattern BREAK = Pattern.compile("(?i)<br\\s*/?>");
     private static final Pattern TAGS = Pattern.compile("<!--|-->|<[^>]{0,2000}>");
+
+    private static final String CHECK = "check:";
 
     private final Draft draft;
     private final int firstLine;
@@ -197,6 +200,14 @@ final class MarkdownSource extends AbstractVisitor {
     @Override
     public void visit(Image image) {
         notes.add(plain(image));
+    }
+
+    @Override
+    public void visit(Link link) {
+        if (link.getDestination().startsWith(CHECK)) {
+            draft.fact(plain(link), link.getDestination().substring(CHECK.length()), sourceLine);
+        }
+        visitChildren(link);
     }
 
     @Override

@@ -11,7 +11,8 @@ import org.bookholder.problem.ProblemException;
  * CommonMark or plain text. A line break of the source always ends a line, and a source line is split into sentences
  * unless {@code lines: as-written}. The first heading of CommonMark text is the title if the front matter has none and
  * nothing is spoken before it. Other headings, block quotes, images, comments and code blocks are directions, as is a
- * plain-text line in square brackets. {@code [written](say:spoken)} gives the only spoken form.
+ * plain-text line in square brackets. {@code [written](say:spoken)} gives the only spoken form;
+ * {@code [written](check:2027-03)} is to be looked at again from that month or day on.
  */
 public final class ScriptReader {
     /** How a script's text is marked up. */
@@ -56,7 +57,13 @@ public final class ScriptReader {
             PlainTextSource.read(front.body(), front.bodyLine(), draft);
         }
         String title = front.title() != null ? front.title() : draft.heading();
-        return new Script(title == null ? nameOf(source) : title, source, front.settings(), draft.finish());
+        return new Script(
+                title == null ? nameOf(source) : title, source, front.settings(), draft.finish(), draft.facts());
+    }
+
+    /** Whether a script says itself at what pace it is to be read. */
+    public static boolean setsPace(Path file) throws ProblemException {
+        return FrontMatter.split(SourceText.read(file), file.toString()).paced();
     }
 
     /** A script file's text, decoded as {@link #read(Path)} does. */

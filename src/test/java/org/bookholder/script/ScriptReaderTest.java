@@ -72,7 +72,7 @@ final class ScriptReaderTest {
 
     @Test
     void readsOtherLinksByTheirText() throws ProblemException {
-        assertThat(dump(markdown("See [the page](https://example.org) and [this](check:that).")))
+        assertThat(dump(markdown("See [the page](https://example.org) and [this](see:that).")))
                 .containsExactly("1 @1 p0: See the page and this.");
     }
 

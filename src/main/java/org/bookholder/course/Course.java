@@ -1,0 +1,63 @@
+package org.bookholder.course;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A course as it was written down.
+ *
+ * @param folder where it lies
+ * @param title its title
+ * @param lessons in order, at least one, each with a name of its own
+ * @param shooting how it is to be recorded
+ * @param editing how it is to be edited
+ * @param delivery the delivery profile that exports are checked against; empty for the usual one
+ * @param costs what it costs and brings in, if that was written down
+ * @param launch the day hoped for, if one was written down
+ */
+public record Course(
+        Path folder,
+        String title,
+        List<Lesson> lessons,
+        Shooting shooting,
+        Editing editing,
+        Optional<Path> delivery,
+        Optional<Costs> costs,
+        Optional<LocalDate> launch) {
+    /** The file that says what the course is. */
+    public static final String FILE = "course.yaml";
+
+    /** Copies the list. */
+    public Course {
+        lessons = List.copyOf(lessons);
+    }
+
+    /** Where the course's own sessions lie. */
+    public Path sessions() {
+        return folder.resolve("sessions");
+    }
+
+    /** Where the exported files lie. */
+    public Path exports() {
+        return folder.resolve("exports");
+    }
+
+    /** The lesson that an exported file is of, by the file's name; the longest name that fits. */
+    public Optional<Lesson> lessonOf(Path export) {
+        return lessons.stream()
+                .filter(lesson -> lesson.names(export))
+                .max(Comparator.comparingInt(lesson -> lesson.name().length()));
+    }
+
+    /** The lesson of that name or number; empty if there is none. */
+    public Optional<Lesson> lesson(String nameOrNumber) {
+        return lessons.stream()
+                .filter(lesson -> lesson.name().equals(nameOrNumber)
+                        || String.valueOf(lesson.file().getFileName()).equals(nameOrNumber)
+                        || Integer.toString(lesson.number()).equals(nameOrNumber))
+                .findFirst();
+    }
+}

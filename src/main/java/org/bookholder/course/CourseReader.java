@@ -1,0 +1,175 @@
+package org.bookholder.course;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
+import org.bookholder.script.ScriptReader;
+import org.bookholder.settings.Setting;
+import org.bookholder.settings.Settings;
+
+/**
+ * Reads a course's folder: {@code course.yaml} and the scripts that it names. Without that file, or if it names no
+ * lessons, every script in the folder is a lesson, in the order of their names.
+ */
+public final class CourseReader {
+    private static final Pattern NUMBER = Pattern.compile("\\d+");
+    private static final int DIGITS = 9;
+
+    private final Path folder;
+    private final CourseSettings settings;
+
+    private CourseReader(Path folder, CourseSettings settings) {
+        this.folder = folder;
+        this.settings = settings;
+    }
+
+    /**
+     * Reads the course in {@code folder}.
+     *
+     * @throws ProblemException if there is no such folder, it holds no script, two lessons have one name, or something
+     *     in {@code course.yaml} or in a script must be put right
+     */
+    public static Course read(Path folder) throws ProblemException {
+        if (!Files.isDirectory(folder)) {
+            boolean there = Files.exists(folder);
+            throw new ProblemException(
+                    there ? "this is not a folder" : "there is no such folder",
+                    folder.toString(),
+                    "name the folder with the course's scripts");
+        }
+        CourseSettings settings = CourseSettings.read(folder);
+        return new CourseReader(folder, settings).course();
+    }
+
+    /** The folder of the course that a file belongs to: the nearest one above it with a {@code course.yaml}. */
+    public static Optional<Path> around(Path file) {
+        for (Path up = file.toAbsolutePath().normalize().getParent(); up != null; up = up.getParent()) {
+            if (Files.isRegularFile(up.resolve(Course.FILE))) {
+                return Optional.of(up);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Course course() throws ProblemException {
+        List<Lesson> lessons = new ArrayList<>();
+        if (settings.lessons().isEmpty()) {
+            for (Path file : scripts()) {
+                add(lessons, file, LessonKind.PRESENTER, file.toString());
+            }
+        } else {
+            for (Settings.Item item : settings.lessons()) {
+                add(lessons, item);
+            }
+        }
+        Path name = folder.toAbsolutePath().normalize().getFileName();
+        return new Course(
+                folder,
+                settings.title().orElse(name == null ? "Course" : name.toString()),
+                lessons,
+                settings.shooting(),
+                settings.editing(),
+                settings.delivery(),
+                settings.costs(lessons.size()),
+                settings.launch());
+    }
+
+    private void add(List<Lesson> lessons, Settings.Item item) throws ProblemException {
+        Setting script;
+        LessonKind kind = LessonKind.PRESENTER;
+        if (item.group().isPresent()) {
+            Settings group = item.group().get().only(List.of("script", "kind"));
+            Optional<Setting> given = group.value("script");
+            if (given.isEmpty()) {
+                throw group.problem("a lesson has no script", "write script: and the name of its file");
+            }
+            script = given.get();
+            Optional<Setting> kindGiven = group.value("kind");
+            if (kindGiven.isPresent()) {
+                kind = LessonKind.of(kindGiven.get().oneOf(LessonKind.labels()));
+            }
+        } else {
+            script = item.value().orElseThrow();
+        }
+        add(lessons, resolve(folder, script), kind, script.where());
+    }
+
+    static Path resolve(Path folder, Setting name) throws ProblemException {
+        try {
+            Path file = folder.resolve(name.text());
+            if (Files.isRegularFile(file)) {
+                return file;
+            }
+        } catch (InvalidPathException e) {
+            throw new ProblemException(
+                    "'" + name.text() + "' is no file name", name.where(), "write the name of a file in the folder", e);
+        }
+        throw name.problem(
+                "there is no file '" + name.text() + "' in the course's folder",
+                "write the name of a file that is there");
+    }
+
+    private void add(List<Lesson> lessons, Path file, LessonKind kind, String where) throws ProblemException {
+        Script script = settings.paced(ScriptReader.read(file), file);
+        Lesson lesson = new Lesson(lessons.size() + 1, file, script, kind);
+        for (Lesson other : lessons) {
+            boolean sameName = other.name().equalsIgnoreCase(lesson.name());
+            if (sameName || other.title().equalsIgnoreCase(lesson.title())) {
+                throw new ProblemException(
+                        "two lessons have the same " + (sameName ? "name" : "title") + " '"
+                                + (sameName ? lesson.name() : lesson.title()) + "' ("
+                                + other.file().getFileName()
+                                + " and " + file.getFileName() + ")",
+                        where,
+                        sameName ? "rename one of the files" : "give one of them another title");
+            }
+        }
+        lessons.add(lesson);
+    }
+
+    private List<Path> scripts() throws ProblemException {
+        try (Stream<Path> entries = Files.list(folder)) {
+            List<Path> found = entries.filter(CourseReader::isScript)
+                    .sorted(Comparator.comparing(CourseReader::sortedBy))
+                    .toList();
+            if (found.isEmpty()) {
+                throw new ProblemException(
+                        "the folder holds no script",
+                        folder.toString(),
+                        "put lessons into it as .md, .txt or .docx files");
+            }
+            return found;
+        } catch (IOException e) {
+            throw new ProblemException("the folder cannot be read", folder.toString(), "check its permissions", e);
+        }
+    }
+
+    private static boolean isScript(Path file) {
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        boolean text =
+                name.endsWith(".md") || name.endsWith(".markdown") || name.endsWith(".txt") || name.endsWith(".docx");
+        return text
+                && !name.startsWith("readme")
+                && !name.startsWith(".")
+                && !name.startsWith("~")
+                && Files.isRegularFile(file);
+    }
+
+    /** So that lesson 10 comes after lesson 9. */
+    private static String sortedBy(Path file) {
+        return NUMBER.matcher(String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT))
+                .replaceAll(m -> m.group().length() >= DIGITS
+                        ? m.group()
+                        : "0".repeat(DIGITS - m.group().length()) + m.group());
+    }
+}

@@ -1,0 +1,189 @@
+package org.bookholder.course;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
+import org.bookholder.script.ScriptReader;
+import org.bookholder.script.ScriptSettings;
+import org.bookholder.settings.Setting;
+import org.bookholder.settings.Settings;
+
+/** What stands in {@code course.yaml}; nothing if there is no such file. */
+final class CourseSettings {
+    private static final List<String> NAMES =
+            List.of("title", "pace", "lessons", "recording", "editing", "delivery", "launch", "costs");
+    private static final int MOST_HOURS = 24;
+    private static final int HOURS_OF_A_WEEK = 168;
+    private static final double MOST_MONEY = 999_999_999;
+
+    private final Path folder;
+    private final Settings all;
+
+    private CourseSettings(Path folder, Settings all) {
+        this.folder = folder;
+        this.all = all;
+    }
+
+    static CourseSettings read(Path folder) throws ProblemException {
+        Path file = folder.resolve(Course.FILE);
+        String text = Files.exists(file) ? ScriptReader.text(file) : "";
+        return new CourseSettings(
+                folder, Settings.parse(text, file.toString(), 0, "the course").only(NAMES));
+    }
+
+    Optional<String> title() throws ProblemException {
+        return all.value("title").map(Setting::text);
+    }
+
+    List<Settings.Item> lessons() throws ProblemException {
+        return all.list("lessons");
+    }
+
+    /** The script with the course's target pace, unless it sets its own. */
+    Script paced(Script script, Path file) throws ProblemException {
+        Optional<Setting> pace = all.value("pace");
+        if (pace.isEmpty() || ScriptReader.setsPace(file)) {
+            return script;
+        }
+        int wanted = pace.get().whole(ScriptSettings.MIN_PACE, ScriptSettings.MAX_PACE, "words per minute");
+        ScriptSettings old = script.settings();
+        return script.with(new ScriptSettings(wanted, old.language(), old.lineBreaks()));
+    }
+
+    Optional<Path> delivery() throws ProblemException {
+        Optional<Setting> given = all.value("delivery");
+        return given.isEmpty() ? Optional.empty() : Optional.of(CourseReader.resolve(folder, given.get()));
+    }
+
+    Optional<LocalDate> launch() throws ProblemException {
+        return day(all, "launch");
+    }
+
+    Shooting shooting() throws ProblemException {
+        Settings given = all.group("recording").only(List.of("days", "from", "hours", "set-up", "ratio"));
+        Optional<Setting> setUp = given.value("set-up");
+        Optional<Setting> ratio = given.value("ratio");
+        return new Shooting(
+                days(given),
+                setUp.isPresent() ? Duration.ofMinutes(setUp.get().whole(0, 600, "minutes")) : Shooting.USUAL_SET_UP,
+                ratio.isPresent()
+                        ? Optional.of(ratio.get().number(1, 20, "recorded minutes for each finished one"))
+                        : Optional.empty());
+    }
+
+    private List<Shooting.Day> days(Settings given) throws ProblemException {
+        LocalTime from = from(given, Shooting.USUAL_START);
+        Duration length = hours(given, Shooting.USUAL_LENGTH);
+        List<Shooting.Day> days = new ArrayList<>();
+        for (Settings.Item item : given.list("days")) {
+            Setting date;
+            Shooting.Day day;
+            if (item.group().isPresent()) {
+                Settings one = item.group().get().only(List.of("day", "from", "hours"));
+                Optional<Setting> written = one.value("day");
+                if (written.isEmpty()) {
+                    throw one.problem("a recording day has no date", "write day: and the date, as in day: 2027-03-09");
+                }
+                date = written.get();
+                day = new Shooting.Day(date.day(), from(one, from), hours(one, length));
+            } else {
+                date = item.value().orElseThrow();
+                day = new Shooting.Day(date.day(), from, length);
+            }
+            if (!days.isEmpty() && !days.get(days.size() - 1).date().isBefore(day.date())) {
+                throw date.problem(
+                        "recording day " + day.date() + " does not come after the one before it",
+                        "list each day once, in order");
+            }
+            days.add(day);
+        }
+        return days;
+    }
+
+    private static LocalTime from(Settings given, LocalTime otherwise) throws ProblemException {
+        Optional<Setting> from = given.value("from");
+        return from.isPresent() ? from.get().time() : otherwise;
+    }
+
+    private static Duration hours(Settings given, Duration otherwise) throws ProblemException {
+        Optional<Setting> hours = given.value("hours");
+        return hours.isPresent() ? minutes(hours.get().number(0.5, MOST_HOURS, "hours")) : otherwise;
+    }
+
+    private static Duration minutes(double hours) {
+        return Duration.ofMinutes(Math.round(hours * 60));
+    }
+
+    Editing editing() throws ProblemException {
+        Settings given = all.group("editing")
+                .only(List.of("from", "hours a week", "lessons a week", "slack", "hours per minute"));
+        Optional<Setting> hours = given.value("hours a week");
+        Optional<Setting> lessons = given.value("lessons a week");
+        Optional<Setting> slack = given.value("slack");
+        return new Editing(
+                day(given, "from"),
+                hours.isPresent() ? hours.get().number(0.5, HOURS_OF_A_WEEK, "hours") : Editing.USUAL_HOURS,
+                lessons.isPresent() ? lessons.get().whole(1, 99, "lessons") : Editing.USUAL_LESSONS,
+                slack.isPresent() ? slack.get().whole(0, 90, "percent") / 100.0 : Editing.USUAL_SLACK,
+                hoursPerMinute(given.group("hours per minute").only(LessonKind.labels())));
+    }
+
+    private static Map<LessonKind, Double> hoursPerMinute(Settings given) throws ProblemException {
+        Map<LessonKind, Double> hours = new EnumMap<>(LessonKind.class);
+        for (LessonKind kind : LessonKind.values()) {
+            Optional<Setting> own = given.value(kind.label());
+            hours.put(
+                    kind,
+                    own.isPresent()
+                            ? own.get().number(0.01, 20, "editing hours for each finished minute")
+                            : kind.hoursPerMinute());
+        }
+        return hours;
+    }
+
+    /** Costs, if any are written down; a quote for each lesson becomes one for all. */
+    Optional<Costs> costs(int lessons) throws ProblemException {
+        if (!all.has("costs")) {
+            return Optional.empty();
+        }
+        Settings given = all.group("costs")
+                .only(List.of("currency", "equipment", "hour", "hired course", "hired lesson", "price", "kept"));
+        if (given.has("hired course") && given.has("hired lesson")) {
+            throw given.problem("there is a quote for the course and one for each lesson", "leave one of them");
+        }
+        Optional<Setting> price = given.value("price");
+        if (price.isEmpty()) {
+            throw given.problem("the costs have no price", "write price: and what one sale costs the buyer");
+        }
+        Optional<Setting> kept = given.value("kept");
+        Optional<Setting> currency = given.value("currency");
+        double hired =
+                given.has("hired lesson") ? money(given, "hired lesson") * lessons : money(given, "hired course");
+        return Optional.of(new Costs(
+                currency.isPresent() ? currency.get().text() : "",
+                money(given, "equipment"),
+                money(given, "hour"),
+                hired,
+                price.get().number(0.01, MOST_MONEY, "for one sale"),
+                kept.isPresent() ? kept.get().whole(1, 100, "percent of the price") / 100.0 : 1));
+    }
+
+    private static double money(Settings given, String name) throws ProblemException {
+        Optional<Setting> value = given.value(name);
+        return value.isPresent() ? value.get().number(0, MOST_MONEY, "in your currency") : 0;
+    }
+
+    private static Optional<LocalDate> day(Settings given, String name) throws ProblemException {
+        Optional<Setting> value = given.value(name);
+        return value.isPresent() ? Optional.of(value.get().day()) : Optional.empty();
+    }
+}

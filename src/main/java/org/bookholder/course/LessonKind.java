@@ -1,0 +1,51 @@
+package org.bookholder.course;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * How much there is to edit in a lesson.
+ *
+ * <p>The hours are those of a university's course team for a video of up to 10 minutes: 1 hour of processing for the
+ * presenter alone, 5 with half of it slides, 16 with half of it moving (Crosslin, ed., Creating Online Learning
+ * Experiences, chapter 10, University of Texas at Arlington). Trade practice, to be replaced by one's own.
+ */
+public enum LessonKind {
+    /** The presenter alone. */
+    PRESENTER("presenter", 0.1),
+    /** Half of it slides or stills. */
+    SLIDES("slides", 0.5),
+    /** Half of it moving pictures: screen recordings, close-ups, animation. */
+    MOVING("moving", 1.6);
+
+    private final String label;
+    private final double hoursPerMinute;
+
+    LessonKind(String label, double hoursPerMinute) {
+        this.label = label;
+        this.hoursPerMinute = hoursPerMinute;
+    }
+
+    /** Its name in a course's settings. */
+    public String label() {
+        return label;
+    }
+
+    /** Editing hours for each finished minute, unless the course says otherwise. */
+    public double hoursPerMinute() {
+        return hoursPerMinute;
+    }
+
+    /** All names. */
+    public static List<String> labels() {
+        return Arrays.stream(values()).map(LessonKind::label).toList();
+    }
+
+    /** The kind of that name, which must be one. */
+    public static LessonKind of(String label) {
+        return Arrays.stream(values())
+                .filter(kind -> kind.label.equals(label))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("label (" + label + ") must be one of " + labels()));
+    }
+}

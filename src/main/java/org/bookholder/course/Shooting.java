@@ -1,0 +1,42 @@
+package org.bookholder.course;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How a course is to be recorded.
+ *
+ * @param days the days on which it can be, in order; none if they are not known yet
+ * @param setUp time to set up before the first take of a session
+ * @param ratio recorded time for each finished minute, if it was written down
+ */
+public record Shooting(List<Day> days, Duration setUp, Optional<Double> ratio) {
+    /** Common practice for scripted lessons: 1.25 to 2; a university's audio editors discard a fifth, which is 1.25. */
+    public static final double USUAL_RATIO = 1.5;
+
+    /** Common practice. */
+    public static final Duration USUAL_SET_UP = Duration.ofMinutes(30);
+
+    /** Common practice: a session of 2 to 3 hours. */
+    public static final Duration USUAL_LENGTH = Duration.ofHours(3);
+
+    /** When sessions begin unless something else is written down. */
+    public static final LocalTime USUAL_START = LocalTime.of(10, 0);
+
+    /** Copies the list. */
+    public Shooting {
+        days = List.copyOf(days);
+    }
+
+    /**
+     * A day for recording.
+     *
+     * @param date the day
+     * @param from when the studio is free
+     * @param length for how long, set-up and breaks included
+     */
+    public record Day(LocalDate date, LocalTime from, Duration length) {}
+}

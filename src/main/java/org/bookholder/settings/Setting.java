@@ -1,0 +1,96 @@
+package org.bookholder.settings;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * One value as it was written.
+ *
+ * @param name the name it has
+ * @param text the value
+ * @param where file and line
+ */
+public record Setting(String name, String text, String where) {
+    /**
+     * The value as a whole number.
+     *
+     * @param unit what is counted, plural, for messages
+     * @throws ProblemException if it is none, or not from {@code from} to {@code to}
+     */
+    public int whole(int from, int to, String unit) throws ProblemException {
+        String range = "give " + from + " to " + to + " " + unit;
+        if (!text.matches("[+-]?\\d{1,9}")) {
+            throw problem(name + " '" + Settings.brief(text) + "' is not a whole number", range);
+        }
+        int number = Integer.parseInt(text);
+        if (number < from || number > to) {
+            throw problem(name + " " + number + " is out of range", range);
+        }
+        return number;
+    }
+
+    /**
+     * The value as a number with or without decimals.
+     *
+     * @param unit what is measured, plural, for messages
+     * @throws ProblemException if it is none, or not from {@code from} to {@code to}
+     */
+    public double number(double from, double to, String unit) throws ProblemException {
+        String range = "give " + plain(from) + " to " + plain(to) + " " + unit;
+        if (!text.matches("[+-]?\\d{1,9}(\\.\\d{1,9})?")) {
+            throw problem(name + " '" + Settings.brief(text) + "' is not a number", range);
+        }
+        double number = Double.parseDouble(text);
+        if (number < from || number > to) {
+            throw problem(name + " " + text + " is out of range", range);
+        }
+        return number;
+    }
+
+    /** The value as a day; a problem if there is no such day. */
+    public LocalDate day() throws ProblemException {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            throw new ProblemException(
+                    "there is no day '" + Settings.brief(text) + "'",
+                    where,
+                    "write it as year-month-day: 2027-03-09",
+                    e);
+        }
+    }
+
+    /** The value as a time of day; a problem if there is none such. */
+    public LocalTime time() throws ProblemException {
+        try {
+            return LocalTime.parse(text.length() == "9:30".length() ? "0" + text : text);
+        } catch (DateTimeException e) {
+            throw new ProblemException(
+                    "there is no time of day '" + Settings.brief(text) + "'",
+                    where,
+                    "write it as hours:minutes: 09:30",
+                    e);
+        }
+    }
+
+    /** The value if it is one of these; a problem if it is not. */
+    public String oneOf(List<String> values) throws ProblemException {
+        if (!values.contains(text)) {
+            throw problem(
+                    name + " '" + Settings.brief(text) + "' is not known", "give one of " + String.join(", ", values));
+        }
+        return text;
+    }
+
+    /** Something wrong with this value. */
+    public ProblemException problem(String what, String remedy) {
+        return new ProblemException(what, where, remedy);
+    }
+
+    private static String plain(double number) {
+        return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+    }
+}

@@ -1,0 +1,5 @@
+/** Settings that people write as YAML, each with the line it stands in; start with {@link org.bookholder.settings.Settings}. */
+@NullMarked
+package org.bookholder.settings;
+
+import org.jspecify.annotations.NullMarked;

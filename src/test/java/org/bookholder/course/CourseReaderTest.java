@@ -1,0 +1,167 @@
+package org.bookholder.course;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import org.bookholder.problem.ProblemException;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+final class CourseReaderTest {
+    @TempDir
+    private Path folder;
+
+    private CourseFolder files;
+
+    @BeforeEach
+    void writeLessons() {
+        files = new CourseFolder(folder);
+        files.lesson("lesson-10", "Here is the rim.");
+        files.lesson("lesson-9", "Here is the hub.");
+        files.file("README.md", "Not a lesson.");
+    }
+
+    @Test
+    void everyScriptIsALessonInTheOrderOfTheNames() {
+        Course course = files.read();
+        assertThat(course.lessons()).extracting(Lesson::name).containsExactly("lesson-9", "lesson-10");
+        assertThat(course.lessons()).extracting(Lesson::number).containsExactly(1, 2);
+        assertThat(course.title()).isEqualTo(folder.getFileName().toString());
+        assertThat(course.shooting().setUp()).isEqualTo(Duration.ofMinutes(30));
+        assertThat(course.editing().lessonsAWeek()).isEqualTo(3);
+    }
+
+    @Test
+    void readsWhatIsWrittenDown() {
+        files.file("site.yaml", "size: 1");
+        files.file(Course.FILE, """
+                title: Wheels
+                pace: 120
+                lessons:
+                  - lesson-10.md
+                  - {script: lesson-9.md, kind: moving}
+                recording:
+                  days: [2027-02-02, {day: 2027-02-04, from: 9:30, hours: 2.5}]
+                  hours: 4
+                  set-up: 20
+                  ratio: 1.8
+                editing:
+                  from: 2027-02-08
+                  hours a week: 12
+                  lessons a week: 2
+                  slack: 25
+                  hours per minute: {presenter: 0.2}
+                delivery: site.yaml
+                launch: 2027-06-01
+                costs: {currency: USD, equipment: 400, hour: 25, hired lesson: 300, price: 49, kept: 80}
+                """);
+        Course course = files.read();
+
+        assertThat(course.title()).isEqualTo("Wheels");
+        assertThat(course.lessons()).extracting(Lesson::name).containsExactly("lesson-10", "lesson-9");
+        assertThat(course.lessons()).extracting(Lesson::kind).containsExactly(LessonKind.PRESENTER, LessonKind.MOVING);
+        assertThat(course.lessons()).allMatch(l -> l.script().settings().targetPace() == 120);
+        assertThat(course.shooting().days())
+                .containsExactly(
+                        new Shooting.Day(LocalDate.of(2027, 2, 2), LocalTime.of(10, 0), Duration.ofHours(4)),
+                        new Shooting.Day(LocalDate.of(2027, 2, 4), LocalTime.of(9, 30), Duration.ofMinutes(150)));
+        assertThat(course.shooting().ratio()).contains(1.8);
+        assertThat(course.editing().hours(LessonKind.PRESENTER, 10)).isEqualTo(2.0);
+        assertThat(course.editing().slack()).isEqualTo(0.25);
+        assertThat(course.delivery()).contains(folder.resolve("site.yaml"));
+        assertThat(course.costs()).contains(new Costs("USD", 400, 25, 600, 49, 0.8));
+        assertThat(course.launch()).contains(LocalDate.of(2027, 6, 1));
+    }
+
+    @Test
+    void aScriptsOwnPaceComesFirst() {
+        files.file("lesson-9.md", "---\npace: 90\n---\nHere is the hub.\n");
+        files.file(Course.FILE, "pace: 120\n");
+        assertThat(files.read().lessons())
+                .extracting(l -> l.script().settings().targetPace())
+                .containsExactly(90, 120);
+    }
+
+    @Test
+    void findsTheLessonOfAnExportByItsName() {
+        files.lesson("lesson", "Welcome.");
+        Course course = files.read();
+        assertThat(course.lessonOf(Path.of("x/lesson-9_v2.mp4")))
+                .map(Lesson::name)
+                .contains("lesson-9");
+        assertThat(course.lessonOf(Path.of("Lesson-10.MP4"))).map(Lesson::name).contains("lesson-10");
+        assertThat(course.lessonOf(Path.of("lesson-90.mp4"))).map(Lesson::name).contains("lesson");
+        assertThat(course.lessonOf(Path.of("lessons.mp4"))).isEmpty();
+    }
+
+    @Test
+    void findsTheCourseOfAFile() {
+        files.file(Course.FILE, "title: Wheels\n");
+        Path export = files.file("exports/new/lesson-9.mp4", "film");
+        assertThat(CourseReader.around(export)).contains(folder.toAbsolutePath());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'titel: Wheels' | 1: there is no setting 'titel'; write 'title' if that is meant",
+                "'title: W\nteacher: A' | 2: there is no setting 'teacher'; write one of title, pace, lessons, "
+                        + "recording, editing, delivery, launch, costs",
+                "'title: a: b' | 1: the course is broken (mapping values are not allowed here); write each setting as "
+                        + "name: value, and put quotes around a value with a colon in it",
+                "'lessons: [lesson-9.md, hub.md]' | 1: there is no file 'hub.md' in the course's folder; "
+                        + "write the name of a file that is there",
+                "'lessons:\n  - lesson-9.md\n  - lesson-9.md' | 3: two lessons have the same name 'lesson-9' "
+                        + "(lesson-9.md and lesson-9.md); rename one of the files",
+                "'lessons:\n  - kind: moving' | 2: a lesson has no script; write script: and the name of its file",
+                "'lessons: [{script: lesson-9.md, kind: opera}]' | 1: kind 'opera' is not known; "
+                        + "give one of presenter, slides, moving",
+                "'launch: 2027-02-30' | 1: there is no day '2027-02-30'; write it as year-month-day: 2027-03-09",
+                "'recording:\n  days: [2027-02-04, 2027-02-02]' | 2: recording day 2027-02-02 does not come after the "
+                        + "one before it; list each day once, in order",
+                "'recording: {from: 25:00}' | 1: there is no time of day '25:00'; write it as hours:minutes: 09:30",
+                "'recording: often' | 1: 'recording' has no settings of its own; write each below it, further in, as "
+                        + "name: value, or leave it out",
+                "'editing: {hours a week: 0}' | 1: hours a week 0 is out of range; give 0.5 to 168 hours",
+                "'editing: {hours a week: many}' | 1: hours a week 'many' is not a number; give 0.5 to 168 hours",
+                "'editing: {lessons a week: 0}' | 1: lessons a week 0 is out of range; give 1 to 99 lessons",
+                "'costs: {equipment: 10}' | 1: the costs have no price; write price: and what one sale costs the buyer",
+                "'delivery: none.yaml' | 1: there is no file 'none.yaml' in the course's folder; "
+                        + "write the name of a file that is there",
+            })
+    void whatMustBePutRightIsNamedByLine(String text, String message) {
+        Path file = files.file(Course.FILE, text + "\n");
+        assertThat(problem(folder)).hasMessage(file + ":" + message);
+    }
+
+    @Test
+    void aFolderWithoutScripts() {
+        files.file("empty/picture.png", "x");
+        Path empty = folder.resolve("empty");
+        assertThat(problem(empty))
+                .hasMessage(empty + ": the folder holds no script; put lessons into it as .md, .txt or .docx files");
+        Path none = folder.resolve("none");
+        assertThat(problem(none))
+                .hasMessage(none + ": there is no such folder; name the folder with the course's scripts");
+    }
+
+    @Test
+    void twoLessonsOfTheSameTitle() {
+        Path second = files.file("lesson-9b.md", "---\ntitle: lesson-9\n---\nThe hub again.\n");
+        assertThat(problem(folder))
+                .hasMessage(second + ": two lessons have the same title 'lesson-9' (lesson-9.md and lesson-9b.md); "
+                        + "give one of them another title");
+    }
+
+    private static ProblemException problem(Path folder) {
+        return catchThrowableOfType(ProblemException.class, () -> CourseReader.read(folder));
+    }
+}
