@@ -15,6 +15,7 @@ import org.bookholder.footage.ffmpeg.FootageSource;
 import org.bookholder.journal.FootageNotes;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Shutdown;
 import org.bookholder.session.SessionState;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -70,15 +71,27 @@ final class LogCommand implements Callable<Integer> {
             throw new ProblemException(
                     "holds a session already", place.toString(), "name an empty or a new folder with --session");
         }
-        int status = 0;
-        for (Footage film : films) {
-            terminal.out().println("Following " + film.name());
-            FilmSources sources = new FilmSources(film, here.clock().instant());
-            status = Math.max(
-                    status, new Sitting(here.at(sources), terminal, request(text, place), Optional.of(sources)).run());
+        try (Shutdown end = Shutdown.onInterrupt(() -> {})) {
+            int status = follow(text, place, films, end);
+            note(place, films);
+            if (end.asked()) {
+                terminal.out().println("What was followed so far can be handed off: bookholder handoff " + place);
+                return status;
+            }
+            return Math.max(status, new HandOffRun(here, terminal, options).run(place));
         }
-        note(place, films);
-        return Math.max(status, new HandOffRun(here, terminal, options).run(place));
+    }
+
+    /** Follows one file after another; Ctrl-C ends the take in order, and no other is begun. */
+    private int follow(Path text, Path place, List<Footage> films, Shutdown end) throws ProblemException {
+        int status = 0;
+        for (int i = 0; i < films.size() && !end.asked(); i++) {
+            terminal.out().println("Following " + films.get(i).name());
+            FilmSources sources = new FilmSources(films.get(i), here.clock().instant());
+            Sitting sitting = new Sitting(here.at(sources), terminal, request(text, place), Optional.of(sources));
+            status = Math.max(status, sitting.run());
+        }
+        return status;
     }
 
     /** What is wrong with a file is found out before the first of them is followed. */

@@ -83,7 +83,7 @@ public final class CutPlanner {
     private Clip clip(List<Attempt> run) throws ProblemException {
         Attempt first = run.get(0);
         Attempt last = run.get(run.size() - 1);
-        StreamTime quietFrom = speech(first).quietBefore(first);
+        StreamTime quietFrom = quietBefore(first);
         StreamTime quietTo = speech(last).quietAfter(last);
         StreamTime in = cutIn(first, quietFrom);
         StreamTime out = StreamTime.max(cutOut(last, quietTo), in.plus(new StreamTime(1)));
@@ -95,6 +95,13 @@ public final class CutPlanner {
                 StreamTime.max(quietTo, out),
                 run,
                 markers.of(run, in, out));
+    }
+
+    private StreamTime quietBefore(Attempt first) throws ProblemException {
+        StreamTime quietFrom = speech(first).quietBefore(first);
+        return speech(first).brokenOffBefore(first)
+                ? edges.silenceBefore(first.take(), first.start(), quietFrom)
+                : quietFrom;
     }
 
     private StreamTime cutIn(Attempt first, StreamTime quietFrom) throws ProblemException {

@@ -11,9 +11,9 @@ import org.bookholder.timing.StreamTime;
  * @param useMisread whether a line without a clean attempt is filled with its last complete one, instead of a gap
  */
 public record CutRules(StreamTime lead, StreamTime tail, StreamTime longestPause, boolean useMisread) {
-    /** A tenth of a second on each side, pauses of up to two seconds kept, clean attempts only. */
+    /** 0.08 s on each side (two frames at 25 a second), pauses of up to two seconds kept, clean attempts only. */
     public static CutRules defaults() {
-        return new CutRules(StreamTime.ofSeconds(0.1), StreamTime.ofSeconds(0.1), StreamTime.ofSeconds(2), false);
+        return new CutRules(StreamTime.ofSeconds(0.08), StreamTime.ofSeconds(0.08), StreamTime.ofSeconds(2), false);
     }
 
     /** The same, with or without misread lines. */

@@ -28,6 +28,9 @@ final class SpeechEdges {
     /** Quiet consonants lie this share of the way from the room's level to the voice's, or above. */
     private static final double SHARE = 0.35;
 
+    /** A room counts as no quieter than this below the voice, in dB: below are only what codecs leave of silence. */
+    private static final double DEEPEST = 60;
+
     private final TakeSound sound;
 
     SpeechEdges(TakeSound sound) {
@@ -66,6 +69,28 @@ final class SpeechEdges {
             last = heard.loud(i) ? i : last;
         }
         return StreamTime.min(heard.begin(last + 1), latest);
+    }
+
+    /**
+     * Since when it was silent before the speech that the recogniser says begins at {@code start}; {@code known} if no
+     * silence is heard near by. The beginning of a line that follows on a broken-off one may have been taken for its end.
+     */
+    StreamTime silenceBefore(int take, StreamTime start, StreamTime known) throws ProblemException {
+        StreamTime from = back(start, 3 * REACH);
+        Optional<Levels> levels = levels(take, from, start.plus(frames(INSIDE)));
+        if (levels.isEmpty() || !levels.get().tells()) {
+            return known;
+        }
+        Levels heard = levels.get();
+        int reach = heard.frameAt(back(start, REACH));
+        int end = heard.firstLoudFrom(heard.frameAt(start));
+        int i = end - 1;
+        while (i >= 0 && (end - 1 - i < CLOSURE || !heard.loud(i))) {
+            end = heard.loud(i) ? i : end;
+            i--;
+        }
+        boolean silent = end - 1 - i >= CLOSURE && end >= reach;
+        return silent ? StreamTime.min(known, heard.begin(i + 1)) : known;
     }
 
     /** The quietest place between two times: where to cut if there is no silence. */
@@ -132,7 +157,8 @@ final class SpeechEdges {
         }
 
         boolean loud(int frame) {
-            return decibels[frame] > softest() + SHARE * (loudest() - softest());
+            double room = Math.max(softest(), loudest() - DEEPEST);
+            return decibels[frame] > room + SHARE * (loudest() - room);
         }
 
         int firstLoudFrom(int frame) {

@@ -2,6 +2,7 @@ package org.bookholder.cutlist;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.follow.Attempt;
 import org.bookholder.session.SessionState;
@@ -18,16 +19,21 @@ record TakeSpeech(StreamTime start, StreamTime end, List<Span> spans) {
     /** The recogniser may let neighbouring words overlap by about this much. */
     private static final StreamTime OVERLAP = StreamTime.ofSeconds(0.05);
 
-    /** When something was said. */
-    record Span(StreamTime start, StreamTime end) {}
+    /**
+     * When something was said.
+     *
+     * @param whole whether it was a line to its end, so that what comes next can be told from it
+     */
+    record Span(StreamTime start, StreamTime end, boolean whole) {}
 
     static TakeSpeech of(SessionState state, SessionState.Take take) {
         Stream<Span> attempts = state.lines().stream()
                 .flatMap(line -> line.attempts().stream())
                 .filter(a -> a.take() == take.number())
-                .map(a -> new Span(a.start(), a.end()));
-        Stream<Span> asides =
-                state.asides().stream().filter(a -> a.take() == take.number()).map(a -> new Span(a.start(), a.end()));
+                .map(a -> new Span(a.start(), a.end(), a.complete()));
+        Stream<Span> asides = state.asides().stream()
+                .filter(a -> a.take() == take.number())
+                .map(a -> new Span(a.start(), a.end(), false));
         return new TakeSpeech(
                 take.start(),
                 take.end(),
@@ -36,13 +42,23 @@ record TakeSpeech(StreamTime start, StreamTime end, List<Span> spans) {
                         .toList());
     }
 
-    /** Since when nothing was said before {@code time}. */
+    /** Since when nothing was said before an attempt. */
     StreamTime quietBefore(Attempt attempt) {
+        return lastBefore(attempt)
+                .map(s -> StreamTime.max(start, StreamTime.min(s.end(), attempt.start())))
+                .orElse(start);
+    }
+
+    /** Whether what was said before an attempt was not a whole line. */
+    boolean brokenOffBefore(Attempt attempt) {
+        return lastBefore(attempt).filter(s -> !s.whole()).isPresent();
+    }
+
+    private Optional<Span> lastBefore(Attempt attempt) {
         return spans.stream()
                 .filter(s -> !attempt.start().plus(OVERLAP).isBefore(s.end()))
                 .filter(s -> s.start().isBefore(attempt.start()))
-                .map(s -> StreamTime.min(s.end(), attempt.start()))
-                .reduce(start, StreamTime::max);
+                .max(Comparator.comparing(Span::end));
     }
 
     /** Until when nothing is said after {@code attempt}. */

@@ -31,6 +31,11 @@ record ClockLine(double start, double drift, int points, double spread) {
         return at + start + drift * at;
     }
 
+    /** The same, so many samples earlier. */
+    ClockLine earlier(int samples) {
+        return new ClockLine(start - samples, drift, points, spread);
+    }
+
     /** The line on which most points lie, within {@code slack} samples; empty if there are fewer than two points. */
     static Optional<ClockLine> through(List<Point> points, double slack) {
         ClockLine best = null;

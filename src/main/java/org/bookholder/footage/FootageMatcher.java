@@ -37,6 +37,7 @@ public final class FootageMatcher {
 
     private final RoughSearch rough = new RoughSearch();
     private final PhaseCorrelator correlator = new PhaseCorrelator(WINDOW);
+    private final DirectSound direct = new DirectSound(correlator);
 
     /**
      * Finds a take.
@@ -74,7 +75,15 @@ public final class FootageMatcher {
         }
         return ClockLine.through(points, SLACK)
                 .filter(line -> line.points() >= LEAST_WINDOWS)
-                .map(line -> new Measured(line, (double) line.points() / places.size()));
+                .map(line -> measured(film, take, line, points, piece));
+    }
+
+    /** What most windows agree on may be an echo; the voice itself comes before it. */
+    private Measured measured(
+            SoundTrack film, SoundTrack take, ClockLine line, List<ClockLine.Point> points, int piece) {
+        DirectSound.Found voice = direct.look(film, take, line, ClockLine.near(points, line, SLACK), piece);
+        double share = (double) line.points() / points.size();
+        return new Measured(line.earlier(voice.lead()), share * (1 - voice.doubt()));
     }
 
     private ClockLine.Point measure(SoundTrack film, SoundTrack take, long at, int piece, long from, int reach) {

@@ -47,6 +47,12 @@ final class PhaseCorrelator {
         return spectrum;
     }
 
+    /** What a spectrum is of; the array is used for it. */
+    float[] inverse(float[] spectrum) {
+        fft.realInverse(spectrum, true);
+        return spectrum;
+    }
+
     /**
      * The best place for a piece.
      *
@@ -56,8 +62,7 @@ final class PhaseCorrelator {
      * @param to the lag after the last
      */
     Peak find(float[] whole, float[] piece, int from, int to) {
-        float[] product = product(whole, piece);
-        fft.realInverse(product, true);
+        float[] product = inverse(product(whole, piece));
         double squares = 0;
         int best = from;
         for (int lag = from; lag < to; lag++) {

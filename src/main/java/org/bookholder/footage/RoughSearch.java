@@ -1,10 +1,13 @@
 package org.bookholder.footage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.bookholder.footage.PhaseCorrelator.Peak;
+import org.jspecify.annotations.Nullable;
 
 /** Looks for pieces of one sound anywhere in another, however long, to within some milliseconds. */
 final class RoughSearch {
@@ -40,10 +43,9 @@ final class RoughSearch {
 
     /** Where {@code film} lies in {@code take}: a find on which others agree, or that is beyond doubt; else nothing. */
     Optional<Find> search(SoundTrack film, SoundTrack take) {
-        List<Find> finds = new ArrayList<>();
-        for (long at : places(film)) {
-            best(film, at, take).filter(find -> find.height() >= HEIGHT).ifPresent(finds::add);
-        }
+        List<Find> finds = best(film, places(film), take).stream()
+                .filter(find -> find.height() >= HEIGHT)
+                .toList();
         return finds.stream()
                 .filter(find -> finds.size() == 1 || agreeing(finds, find) > 1 || find.height() > 2 * HEIGHT)
                 .max(Comparator.<Find>comparingLong(find -> agreeing(finds, find))
@@ -78,17 +80,23 @@ final class RoughSearch {
         return places;
     }
 
-    private Optional<Find> best(SoundTrack film, long at, SoundTrack take) {
-        float[] piece = correlator.spectrum(film.read(at, PIECE));
+    /** Where each piece is found best; the take's spectra, which cost most, are made once for all pieces. */
+    private List<Find> best(SoundTrack film, List<Long> places, SoundTrack take) {
+        List<float[]> pieces = places.stream()
+                .map(at -> correlator.spectrum(film.read(at, PIECE)))
+                .toList();
+        @Nullable Find[] best = new Find[places.size()];
         // A piece that begins before the take is found where its end overlaps.
-        Optional<Find> best = Optional.empty();
         for (long from = -PIECE; from < take.length(); from += WINDOW - PIECE) {
-            Peak peak = correlator.find(correlator.spectrum(take.read(from, WINDOW)), piece, 0, WINDOW - PIECE);
-            if (best.isEmpty() || peak.height() > best.get().height()) {
-                best = Optional.of(new Find(at, from + peak.lag(), peak.height()));
+            float[] whole = correlator.spectrum(take.read(from, WINDOW));
+            for (int i = 0; i < best.length; i++) {
+                Peak peak = correlator.find(whole, pieces.get(i), 0, WINDOW - PIECE);
+                if (best[i] == null || peak.height() > best[i].height()) {
+                    best[i] = new Find(places.get(i), from + peak.lag(), peak.height());
+                }
             }
         }
-        return best;
+        return Arrays.stream(best).filter(Objects::nonNull).toList();
     }
 
     static double energy(float[] samples) {

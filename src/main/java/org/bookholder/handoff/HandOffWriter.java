@@ -50,6 +50,8 @@ public final class HandOffWriter {
             for (HandOffFile file : files) {
                 Path draft = folder.resolve("." + file.name() + ".part");
                 drafts.put(draft, folder.resolve(file.name()));
+                // Should the program be interrupted (Ctrl-C), nothing half-written stays behind.
+                draft.toFile().deleteOnExit();
                 try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(draft))) {
                     file.content().write(out);
                 }

@@ -8,7 +8,6 @@ import static org.bookholder.testing.Readings.s;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -29,10 +28,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** Films made by FFmpeg's own program, matched with a session of the demo's reading, and handed off. */
 @Timeout(value = 10, unit = TimeUnit.MINUTES)
 final class FootageCommandsTest {
-    private static final String READING =
-            Path.of("demo-scripts/lesson-1.wav").toAbsolutePath().toString();
-    private static final String PICTURE = "testsrc2=size=640x360:rate=25";
-
     @TempDir
     private Path folder;
 
@@ -67,19 +62,17 @@ final class FootageCommandsTest {
         // Started 10 s late, in another room: 44.1 kHz, an echo, a lossy codec.
         Path film = film(
                 "C0001 \"\u5370\" 1.mp4",
-                List.of("-f", "lavfi", "-i", PICTURE, "-ss", "10", "-t", "45", "-i", READING),
-                List.of(
-                        "-af",
-                        "aecho=0.8:0.7:40:0.4,highpass=f=150",
-                        "-ar",
-                        "44100",
-                        "-ac",
-                        "2",
-                        "-c:a",
-                        "aac",
-                        "-timecode",
-                        "10:20:30:00",
-                        "-shortest"));
+                Films.reading(10, 45),
+                "-af",
+                "aecho=0.8:0.7:40:0.4,highpass=f=150",
+                "-ar",
+                "44100",
+                "-ac",
+                "2",
+                "-c:a",
+                "aac",
+                "-timecode",
+                "10:20:30:00");
 
         assertThat(program.run("match", session.toString(), film.toString()))
                 .as(program.err())
@@ -97,14 +90,8 @@ final class FootageCommandsTest {
 
     @Test
     void aFileThatTheCameraSplitGoesOnInTheNextOne() throws IOException, InterruptedException {
-        Path first = film(
-                "A.mp4",
-                List.of("-f", "lavfi", "-i", PICTURE, "-t", "31", "-i", READING),
-                List.of("-c:a", "aac", "-shortest"));
-        Path second = film(
-                "B.mp4",
-                List.of("-f", "lavfi", "-i", PICTURE, "-ss", "31", "-t", "29", "-i", READING),
-                List.of("-c:a", "aac", "-shortest"));
+        Path first = film("A.mp4", Films.reading(0, 31), "-c:a", "aac");
+        Path second = film("B.mp4", Films.reading(31, 29), "-c:a", "aac");
         assertThat(program.run("match", session.toString(), first.toString(), second.toString()))
                 .as(program.err())
                 .isZero();
@@ -118,9 +105,10 @@ final class FootageCommandsTest {
 
     @Test
     void whatDoesNotMatchIsRefusedByNameAndTheRestIsKept() throws IOException, InterruptedException {
-        Path good = film("good.wav", List.of("-ss", "5", "-t", "30", "-i", READING), List.of());
-        Path other = film("other.wav", List.of("-i", READING), List.of("-af", "areverse"));
-        Path silent = film("silent.mp4", List.of("-f", "lavfi", "-t", "2", "-i", PICTURE), List.of());
+        Path good = film("good.wav", List.of("-ss", "5", "-t", "30", "-i", Films.READING));
+        Path other = film("other.wav", List.of("-i", Films.READING), "-af", "areverse");
+        Path silent = film("silent.mp4", Films.PICTURE, "-t", "2");
+        Path odd = odd(good);
         Path text = Files.writeString(folder.resolve("notes.mp4"), "no film");
         Path missing = folder.resolve("missing.mp4");
 
@@ -130,6 +118,7 @@ final class FootageCommandsTest {
                         good.toString(),
                         other.toString(),
                         silent.toString(),
+                        odd.toString(),
                         text.toString(),
                         missing.toString()))
                 .isEqualTo(2);
@@ -138,17 +127,24 @@ final class FootageCommandsTest {
                 .satisfiesExactly(
                         line -> assertThat(line).contains("other.wav: no take of the session can be heard in it; "),
                         line -> assertThat(line).contains("silent.mp4: has no sound; "),
+                        line -> assertThat(line).contains("odd.wav: its sound is stored in an unknown way; "),
                         line -> assertThat(line).contains("notes.mp4: cannot be read as film or sound ("),
                         line -> assertThat(line).contains("missing.mp4: there is no such file; "));
+    }
+
+    /** A WAV file whose kind of sound is one that there is no decoder for. */
+    private Path odd(Path wav) throws IOException {
+        byte[] bytes = Files.readAllBytes(wav);
+        // The format tag stands at byte 20.
+        bytes[20] = 0x77;
+        bytes[21] = 0x77;
+        return Files.write(folder.resolve("odd.wav"), bytes);
     }
 
     /** A camera that lost its power: the beginning is there and is used. */
     @Test
     void aFileThatBreaksOffIsUsedAsFarAsItGoes() throws IOException, InterruptedException {
-        Path whole = film(
-                "whole.mp4",
-                List.of("-f", "lavfi", "-i", PICTURE, "-t", "60", "-i", READING),
-                List.of("-c:a", "aac", "-shortest", "-movflags", "frag_keyframe+empty_moov"));
+        Path whole = film("whole.mp4", Films.reading(0, 60), "-c:a", "aac", "-movflags", "frag_keyframe+empty_moov");
         byte[] bytes = Files.readAllBytes(whole);
         Path half = Files.write(folder.resolve("half.mp4"), Arrays.copyOf(bytes, bytes.length / 2));
         assertThat(program.run("match", session.toString(), half.toString()))
@@ -157,10 +153,7 @@ final class FootageCommandsTest {
         // Such a file does not say that its codec begins with 1024 samples of nothing.
         assertThat(program.out()).containsPattern("half.mp4: take 1 begins at 0.06[345] s");
 
-        Path headless = film(
-                "headless.mp4",
-                List.of("-f", "lavfi", "-i", PICTURE, "-t", "20", "-i", READING),
-                List.of("-c:a", "aac", "-shortest"));
+        Path headless = film("headless.mp4", Films.reading(0, 20), "-c:a", "aac");
         byte[] all = Files.readAllBytes(headless);
         Files.write(headless, Arrays.copyOf(all, all.length * 3 / 4));
         assertThat(program.run("match", session.toString(), headless.toString()))
@@ -172,30 +165,24 @@ final class FootageCommandsTest {
     void aRateThatVariesIsSaid() throws IOException, InterruptedException {
         Path film = film(
                 "phone.mp4",
-                List.of("-f", "lavfi", "-i", PICTURE, "-t", "30", "-i", READING),
-                List.of("-vf", "select='not(eq(mod(n\\,7)\\,3))'", "-fps_mode", "vfr", "-c:a", "aac", "-shortest"));
+                Films.reading(0, 30),
+                "-vf",
+                "select='not(eq(mod(n\\,7)\\,3))'",
+                "-fps_mode",
+                "vfr",
+                "-c:a",
+                "aac");
         assertThat(program.run("match", session.toString(), film.toString())).isZero();
         assertThat(program.err()).contains("phone.mp4: its frame rate varies");
     }
 
-    private Path film(String name, List<String> inputs, List<String> options) throws IOException, InterruptedException {
-        Path file = folder.resolve(name);
-        List<String> command = new ArrayList<>(List.of("ffmpeg", "-v", "error", "-y", "-nostdin"));
-        command.addAll(inputs);
-        if (name.endsWith(".mp4")) {
-            command.addAll(List.of("-c:v", "mpeg4", "-q:v", "20"));
-        }
-        command.addAll(options);
-        command.add(file.toString());
-        Process process = new ProcessBuilder(command).inheritIO().start();
-        assertThat(process.waitFor(2, TimeUnit.MINUTES)).isTrue();
-        assertThat(process.exitValue()).as(String.join(" ", command)).isZero();
-        return file;
+    private Path film(String name, List<String> inputs, String... options) throws IOException, InterruptedException {
+        return Films.make(folder.resolve(name), inputs, options);
     }
 
     /** The first minute of the demo's reading as the session's take. */
     private static void record(SessionFolder kept) throws Exception {
-        try (WavSource source = WavSource.open(Path.of(READING));
+        try (WavSource source = WavSource.open(Path.of(Films.READING));
                 TakeRecording take = kept.record(1, source.rate(), StreamTime.ZERO)) {
             while (take.end().isBefore(s(60))) {
                 int unused = source.read().to(new AudioRead.Reader() {

@@ -28,6 +28,8 @@ final class CutPlannerTest {
             "Then lace the first side.",
             "Turn it over and lace the other.");
 
+    private static final CutRules RULES = new CutRules(s(0.1), s(0.1), s(2), false);
+
     @Test
     void linesReadInOneGoStayOneClip() throws ProblemException {
         CutList cut = plan(take(
@@ -78,7 +80,7 @@ final class CutPlannerTest {
         assertThat(cut.items().get(2).markers())
                 .extracting(CutMarker::text)
                 .containsExactly("pickup, line 3, skipped: not read (Then lace the first side.)");
-        assertThat(described(CutPlanner.plan(state(events), CutRules.defaults().withMisread(true), TakeSound.NONE)))
+        assertThat(described(CutPlanner.plan(state(events), RULES.withMisread(true), TakeSound.NONE)))
                 .containsExactly("1-2 take 1 0.900-7.100", "3 gap 2.500", "4 take 1 7.900-11.100");
     }
 
@@ -164,7 +166,7 @@ final class CutPlannerTest {
     }
 
     private static CutList plan(List<SessionEvent> events) throws ProblemException {
-        return CutPlanner.plan(state(events), CutRules.defaults(), TakeSound.NONE);
+        return CutPlanner.plan(state(events), RULES, TakeSound.NONE);
     }
 
     private static SessionState state(List<SessionEvent> events) {

@@ -50,6 +50,32 @@ final class SpeechEdgesTest {
                 .isCloseTo(1, within(0.0101));
     }
 
+    /** The recogniser gave the first word's beginning to the line that was broken off before it. */
+    @Test
+    void aSilenceThatIsHeardBeforeABeginningCounts() throws ProblemException {
+        DoubleUnaryOperator two = t -> (t >= 0.2 && t < 0.6) || (t >= 0.8 && t < 2) ? 6000 : 0;
+        SpeechEdges edges = new SpeechEdges(sound(two));
+        StreamTime silent = edges.silenceBefore(1, s(0.98), s(0.98));
+        assertThat(silent.seconds()).isCloseTo(0.6, within(0.0101));
+        assertThat(edges.onset(1, s(0.98), silent).seconds()).isCloseTo(0.8, within(0.0101));
+        assertThat(edges.silenceBefore(1, s(0.98), s(0.5))).isEqualTo(s(0.5));
+    }
+
+    @Test
+    void whereNoSilenceIsNearTheRecogniserIsBelieved() throws ProblemException {
+        DoubleUnaryOperator one = t -> t >= 0.2 && t < 2 ? 6000 : 0;
+        assertThat(new SpeechEdges(sound(one)).silenceBefore(1, s(0.98), s(0.98)))
+                .isEqualTo(s(0.98));
+    }
+
+    /** What a codec leaves of digital silence is none of the word's. */
+    @Test
+    void anotherSilenceIsNotTakenForSoundBecauseItIsLessDeep() throws ProblemException {
+        DoubleUnaryOperator act = t -> t >= 1 && t < 2 ? 8000 : t >= 2.5 ? -12 : -9;
+        assertThat(new SpeechEdges(sound(act)).offset(1, s(2.1), s(2.9)).seconds())
+                .isCloseTo(2, within(0.0101));
+    }
+
     @Test
     void believesTheRecogniserWhereNothingTellsVoiceFromRoom() throws ProblemException {
         assertThat(new SpeechEdges(sound(t -> 3000)).onset(1, s(1), s(0.2))).isEqualTo(s(1));

@@ -53,7 +53,7 @@ final class OutsideReadersTest {
                             Every wheel begins with its hub.
 
                             2
-                            00:00:12,261 --> 00:00:14,247
+                            00:00:12,161 --> 00:00:14,147
                             Rest your hands.
 
                             """);
