@@ -12,7 +12,13 @@ public final class Layout {
     private static final double CLOSE_ROWS = 1.2;
 
     /** Rows of a reading that is recognised a little late stay nearer to the eye-line with a little less than 1. */
-    private static final double REACH = 0.9;
+    private static final double REACH = 0.88;
+
+    /** The first row after a gap is brought this near to where its first word would be; it need not come from afar. */
+    private static final double OPENING_REACH = 0.3;
+
+    /** Spoken words before a gap's edge at which it may be crossed. */
+    private static final double EARLY_WORDS = 0.5;
 
     private static final double MOST_STRIDE_ROWS = 0.34;
 
@@ -163,7 +169,7 @@ public final class Layout {
      * The height that belongs at the eye-line when {@code words} spoken words have been read, which may end within a
      * word. In the middle of each word it lies within half a row of that word's row, and from word to word it moves on
      * evenly, so that following it is one glide and not a step for each row. Only at a gap between rows, a new paragraph
-     * or a direction, it changes at once.
+     * or a direction, it changes at once, and the first row after it is brought to the eye-line a little further.
      */
     double aimAtSpoken(double words) {
         if (read.isEmpty()) {
@@ -173,7 +179,8 @@ public final class Layout {
         int number = readRowOf(row.first());
         double in = words - row.spokenBefore();
         double end = row.spoken() - 0.5;
-        double first = row.middle() - (number == 0 ? 0 : reach(row));
+        boolean opens = number > 0 && parted(read.get(number - 1), row);
+        double first = row.middle() - (number == 0 ? 0 : opens ? OPENING_REACH * reach(row) : reach(row));
         double last = row.middle() + (number == read.size() - 1 ? 0 : reach(row));
         if (in < 0.5) {
             Row before = read.get(Math.max(0, number - 1));
@@ -183,12 +190,16 @@ public final class Layout {
             Row after = read.get(Math.min(read.size() - 1, number + 1));
             return mix(last, parted(row, after) ? last : after.middle() - reach(after), in - end);
         }
-        return mix(first, last, row.spoken() < 2 ? 0.5 : (in - 0.5) / (end - 0.5));
+        double along = row.spoken() < 2 ? 0.5 : (in - 0.5) / (end - 0.5);
+        if (!opens) {
+            return mix(first, last, along);
+        }
+        return along < 0.5 ? mix(first, row.middle(), 2 * along) : mix(row.middle(), last, 2 * along - 1);
     }
 
     /**
      * The same where the voice is thought to be at {@code words}, but only {@code heard} words are sure: a gap between
-     * rows is not crossed before all that stands above it is read.
+     * rows is not crossed before the last word above it is being spoken.
      */
     double aimAtSpoken(double words, int heard) {
         if (read.isEmpty() || words <= heard) {
@@ -197,8 +208,12 @@ public final class Layout {
         Row sure = rowAtSpoken(heard);
         int number = readRowOf(sure.first());
         Row after = read.get(Math.min(read.size() - 1, number + 1));
-        double most = parted(sure, after) ? sure.spokenBefore() + sure.spoken() - 0.5 : Double.POSITIVE_INFINITY;
-        return aimAtSpoken(Math.min(words, most));
+        if (!parted(sure, after)) {
+            return aimAtSpoken(words);
+        }
+        double edge = sure.spokenBefore() + sure.spoken();
+        boolean lastWord = heard >= edge - 1 && words >= edge - EARLY_WORDS;
+        return aimAtSpoken(lastWord ? Math.max(words, edge) : Math.min(words, edge - 0.5));
     }
 
     /** How far that height moves on with each spoken word within rows, about the place where {@code words} have been read. */

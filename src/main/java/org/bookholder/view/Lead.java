@@ -2,7 +2,7 @@ package org.bookholder.view;
 
 /**
  * Where the voice is between two recognised words. Words come in ones and twos and at uneven intervals; the text is to
- * glide. So the place goes on at the rate measured so far, no further than a word and a half ahead of what was
+ * glide. So the place goes on at the rate measured so far, no further than the next word or two ahead of what was
  * recognised, and comes to rest softly when no word follows: in a pause, and during an aside.
  *
  * @param words spoken words up to the place
@@ -25,21 +25,26 @@ record Lead(
         boolean jumped,
         double count,
         double time) {
-    /** How far ahead of the recognised words the place can be: the next word is on the tongue. */
-    static final double MOST_AHEAD = 1.6;
+    /** How far ahead of the recognised words the place can be: a word on the tongue, and what recognition takes. */
+    private static final double MOST_AHEAD_WORDS = 0.8;
+
+    private static final double MOST_AHEAD_SECONDS = 0.6;
 
     /** A step back by no more words than this may be a revision; it is believed when it has lasted. */
     static final int SLIP_WORDS = 5;
 
     static final double SLIP_SECONDS = 1.2;
 
-    private static final double USUALLY_AHEAD = 0.8;
-    private static final double HURRY = 0.6;
+    /** How far ahead it usually is: half of the word being spoken, and what was spoken since it was recognised. */
+    private static final double USUALLY_AHEAD_WORDS = 0.4;
+
+    private static final double USUALLY_AHEAD_SECONDS = 0.22;
+    private static final double HURRY = 0.45;
     private static final double EASING_WORDS = 0.6;
     private static final int BURST_WORDS = 8;
     private static final double PAUSE_SECONDS = 1.2;
-    private static final double MEMORY_SECONDS = 6;
-    private static final double PRIOR_SECONDS = 2;
+    private static final double MEMORY_SECONDS = 8;
+    private static final double PRIOR_SECONDS = 0.7;
     private static final double STEP_SECONDS = 1.0 / 240;
     private static final double SETTLING_SECONDS = 0.15;
 
@@ -97,17 +102,22 @@ record Lead(
         double left = Math.min(seconds, 1);
         while (left > 0) {
             double step = Math.min(left, STEP_SECONDS);
-            double wanted = since >= PAUSE_SECONDS && place <= heard ? 0 : rate * hurry(place - heard);
+            double wanted = since >= PAUSE_SECONDS && place <= heard ? 0 : rate * hurry(place - heard, rate);
             moving += (wanted - moving) * (1 - Math.exp(-step / SETTLING_SECONDS));
-            place = Math.min(heard + MOST_AHEAD, place + moving * step);
+            place = Math.max(place, Math.min(heard + mostAhead(rate), place + moving * step));
             left -= step;
         }
         return new Lead(place, moving, heard, since + seconds, 0, turned, jumped, count, time);
     }
 
+    /** How far ahead of the recognised words the place can be at a rate in words a second. */
+    static double mostAhead(double rate) {
+        return MOST_AHEAD_WORDS + MOST_AHEAD_SECONDS * rate;
+    }
+
     /** By how much of the rate the place goes on: more while it lags behind the next word, none at its limit. */
-    private static double hurry(double ahead) {
-        double even = 1 + HURRY * (USUALLY_AHEAD - ahead);
-        return Math.max(0, Math.min(even, (MOST_AHEAD - ahead) / EASING_WORDS));
+    private static double hurry(double ahead, double rate) {
+        double even = 1 + HURRY * (USUALLY_AHEAD_WORDS + USUALLY_AHEAD_SECONDS * rate - ahead);
+        return Math.max(0, Math.min(even, (mostAhead(rate) - ahead) / EASING_WORDS));
     }
 }

@@ -30,7 +30,7 @@ public record Motion(double at, double speed, double aim, double since, double b
     static final double QUICK = 16;
 
     /** Natural frequency in 1/s over a gap in the text. */
-    static final double FIRM = 6.5;
+    static final double FIRM = 14;
 
     private static final double JUMP_ROWS = 1.2;
     private static final double GAP_ROWS = 0.5;
@@ -119,7 +119,7 @@ public record Motion(double at, double speed, double aim, double since, double b
         }
         leaped = leaped > BRIGHT_SECONDS ? -1 : leaped;
         Motion moved = glide(to, wanted.speed(), stiffness(wanted), seconds, later, leaped);
-        boolean turns = moved.speed < 0 && speed >= 0;
+        boolean turns = (moved.speed < 0 || moved.at < at) && speed >= 0;
         return turns && wanted.waits() && at - to < WAIT_ROWS * pitch
                 ? new Motion(at, 0, aim, later, boost, leaped)
                 : moved;

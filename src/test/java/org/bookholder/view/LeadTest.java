@@ -29,7 +29,7 @@ final class LeadTest {
     @Test
     void learnsTheRateOfTheReader() {
         Lead lead = read(Lead.restingAt(0), 0.25, 60);
-        assertThat(lead.words() - lead.heard()).isBetween(0.0, Lead.MOST_AHEAD);
+        assertThat(lead.words() - lead.heard()).isBetween(0.0, Lead.mostAhead(4.2));
         assertThat(lead.after(lead.heard() + 1, USUAL, true, 0.1).speed()).isCloseTo(4, within(1.6));
     }
 
@@ -39,7 +39,7 @@ final class LeadTest {
         double last = lead.words();
         for (double t = 0; t < 6; t += FRAME) {
             lead = lead.after(20, USUAL, true, FRAME);
-            assertThat(lead.words()).isBetween(last, 20 + Lead.MOST_AHEAD);
+            assertThat(lead.words()).isBetween(last, 20 + Lead.mostAhead(2.1));
             last = lead.words();
         }
         assertThat(lead.speed()).isLessThan(0.01);
