@@ -62,7 +62,9 @@ final class DemoCommand implements Callable<Integer> {
                 false,
                 false,
                 unpaced,
-                noWindow ? Optional.empty() : Optional.of(window.wish()),
+                noWindow
+                        ? Optional.empty()
+                        : Optional.of(window.over(KeptWindow.of(here, script).wish())),
                 model == null ? here.model() : model,
                 false);
         return new Sitting(here, terminal, request).run();

@@ -34,6 +34,9 @@ interface Equipment {
         void run(
                 Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime, BooleanSupplier ended);
 
+        /** How the presenter wants it by now. */
+        WindowWish wish();
+
         @Override
         void close();
     }

@@ -97,6 +97,11 @@ public final class Installed {
                 }
 
                 @Override
+                public WindowWish wish() {
+                    return new WindowWish(window.settings(), window.place());
+                }
+
+                @Override
                 public void close() {
                     window.close();
                 }

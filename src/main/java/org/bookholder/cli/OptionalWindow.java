@@ -10,10 +10,15 @@ import org.bookholder.session.Command;
 /** The reading window, if one is wanted and there is a display that can show it. Confined to the main thread. */
 final class OptionalWindow implements AutoCloseable {
     private final Surroundings here;
+    private final Terminal terminal;
+    private final ReadRequest request;
     private Optional<Equipment.Window> window;
 
-    private OptionalWindow(Surroundings here, Optional<Equipment.Window> window) {
+    private OptionalWindow(
+            Surroundings here, Terminal terminal, ReadRequest request, Optional<Equipment.Window> window) {
         this.here = here;
+        this.terminal = terminal;
+        this.request = request;
         this.window = window;
     }
 
@@ -27,7 +32,7 @@ final class OptionalWindow implements AutoCloseable {
         } catch (ProblemException e) {
             terminal.err().println("bookholder: reading in the terminal, without a window: " + e.getMessage());
         }
-        return new OptionalWindow(here, window);
+        return new OptionalWindow(here, terminal, request, window);
     }
 
     boolean isEmpty() {
@@ -42,8 +47,20 @@ final class OptionalWindow implements AutoCloseable {
     void run(Reading reading, BooleanSupplier ended) {
         if (window.isPresent()) {
             window.get().run(reading.state(), reading::tell, here.nanoTime(), ended);
+            keep(window.get().wish());
             close();
             reading.tell(new Command.Quit());
+        }
+    }
+
+    /** Settings that cannot be kept are no reason to lose a reading. */
+    private void keep(WindowWish closed) {
+        try {
+            if (request.window().isPresent()) {
+                KeptWindow.of(here, request.script()).keep(request.window().get(), closed);
+            }
+        } catch (ProblemException e) {
+            terminal.err().println("bookholder: " + e.getMessage());
         }
     }
 

@@ -115,7 +115,9 @@ final class ReadCommand implements Callable<Integer> {
                 noMicrophone,
                 handOrSteady,
                 unpaced,
-                noWindow ? Optional.empty() : Optional.of(window.wish()),
+                noWindow
+                        ? Optional.empty()
+                        : Optional.of(window.over(KeptWindow.of(here, script).wish())),
                 model == null ? here.model() : model,
                 verbose);
     }

@@ -12,14 +12,14 @@ import picocli.CommandLine.Option;
 
 /** The options of the reading window. */
 final class WindowOptions {
-    @Option(names = "--full-screen", description = "Fill the monitor.")
-    private boolean fullScreen;
+    @Option(names = "--full-screen", negatable = true, description = "Fill the monitor.")
+    private @Nullable Boolean fullScreen;
 
     @Option(names = "--monitor", paramLabel = "N", description = "Fill monitor N, counted from 1.")
     private @Nullable Integer monitor;
 
-    @Option(names = "--mirror", description = "Swap left and right, for reading in a pane of glass.")
-    private boolean mirror;
+    @Option(names = "--mirror", negatable = true, description = "Swap left and right, for reading in a pane of glass.")
+    private @Nullable Boolean mirror;
 
     @Option(
             names = "--distance",
@@ -64,9 +64,10 @@ final class WindowOptions {
         return move;
     }
 
-    /** The wish that the options add up to. */
-    WindowWish wish() throws ProblemException {
-        WindowSettings settings = WindowSettings.defaults().withMirrored(mirror).withWay(move);
+    /** What the options make of a wish. */
+    WindowWish over(WindowWish kept) throws ProblemException {
+        WindowSettings settings = kept.settings().withWay(move);
+        settings = mirror == null ? settings : settings.withMirrored(mirror);
         if (distance != null) {
             settings = settings.withDistance(10 * in("--distance", distance, 20, 2000));
         }
@@ -87,9 +88,13 @@ final class WindowOptions {
             shown.removeAll(hidden);
             settings = settings.withCues(shown);
         }
-        int where = monitor == null ? 1 : (int) in("--monitor", monitor, 1, 99);
-        boolean filling = fullScreen || monitor != null;
-        return new WindowWish(settings, filling ? WindowPlace.fullScreen(where) : WindowPlace.windowed());
+        return new WindowWish(settings, place(kept.place()));
+    }
+
+    private WindowPlace place(WindowPlace kept) throws ProblemException {
+        WindowPlace place = monitor == null ? kept : kept.on((int) in("--monitor", monitor, 1, 99));
+        boolean filling = fullScreen == null ? monitor != null || kept.fullScreen() : fullScreen;
+        return filling ? place.filled() : WindowPlace.windowed().on(place.monitor());
     }
 
     private static double in(String option, double value, double least, double most) throws ProblemException {

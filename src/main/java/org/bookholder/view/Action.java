@@ -36,6 +36,10 @@ public enum Action {
     WAY,
     /** Full screen, or a window. */
     FULL_SCREEN,
+    /** To the next monitor. */
+    MONITOR,
+    /** Teach a button what to do. */
+    TEACH,
     /** Show or hide pace, figures and pickups beside the text. */
     CUES,
     /** Show or put away the pickup list. */

@@ -66,10 +66,10 @@ final class CountIn {
         return false;
     }
 
-    /** What to show: the number, or how to begin; empty while there is nothing to count. */
-    String text() {
+    /** What to show: the number, or which key begins; empty while there is nothing to count. */
+    String text(String key) {
         if (waiting) {
-            return "H begins";
+            return key + " begins";
         }
         return left > 0 ? Integer.toString((int) Math.ceil(left)) : "";
     }

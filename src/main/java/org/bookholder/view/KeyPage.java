@@ -4,11 +4,11 @@ package org.bookholder.view;
 final class KeyPage {
     private KeyPage() {}
 
-    static Page page() {
+    static Page page(KeyMap keys) {
         return new Page(
                 "Keys",
                 "A clicker’s Page Up, Page Down, start and blank buttons: back, forward, hold, pickup",
-                KeyGuide.entries().stream()
+                KeyGuide.entries(keys).stream()
                         .map(guide -> new Page.Entry(guide.keys(), guide.does(), "", ""))
                         .toList(),
                 true);

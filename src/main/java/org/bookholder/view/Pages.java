@@ -13,6 +13,7 @@ final class Pages {
     private static final double RESTING_SECONDS = 1.2;
 
     private Kind wanted = Kind.NONE;
+    private KeyMap keys = KeyMap.usual();
     private boolean over;
     private double overFor;
     private @Nullable Page page;
@@ -25,6 +26,11 @@ final class Pages {
         NONE,
         PICKUPS,
         KEYS
+    }
+
+    /** Which keys the list of keys tells of. */
+    void useKeys(KeyMap newKeys) {
+        keys = newKeys;
     }
 
     /** Shows a page, or puts it away if it is shown. */
@@ -79,7 +85,7 @@ final class Pages {
         if (shown == Kind.PICKUPS) {
             page = PickupPage.of(state);
         } else if (shown == Kind.KEYS) {
-            page = KeyPage.page();
+            page = KeyPage.page(keys);
         }
         scroll(0, geometry);
     }

@@ -16,23 +16,30 @@ final class Requests {
     private static final double LARGER = 1.08;
     private static final double SECONDS = 2.5;
     private static final double QUESTION_SECONDS = 4;
-    private static final String ROUND_KEYS = "Page Down: leave it and go on  ·  Page Up: once more";
 
     private final Consumer<WindowSettings> apply;
     private final Messages messages;
     private final Pages pages;
     private final Round round;
     private final CountIn countIn;
+    private final Teaching teaching;
     private Set<Cue> shownBefore = EnumSet.allOf(Cue.class);
     private final List<Command> commands = new ArrayList<>();
     private boolean closing;
 
-    Requests(Consumer<WindowSettings> apply, Messages messages, Pages pages, Round round, CountIn countIn) {
+    Requests(
+            Consumer<WindowSettings> apply,
+            Messages messages,
+            Pages pages,
+            Round round,
+            CountIn countIn,
+            Teaching teaching) {
         this.apply = apply;
         this.messages = messages;
         this.pages = pages;
         this.round = round;
         this.countIn = countIn;
+        this.teaching = teaching;
     }
 
     boolean closing() {
@@ -66,7 +73,7 @@ final class Requests {
 
     void act(Action action, SessionState state, WindowSettings settings, Steering steering) {
         switch (action) {
-            case ROUND -> round(state);
+            case ROUND -> round(state, settings.keys());
             case HOLD -> hold(state, settings);
             case BACK_LINE, FORWARD_LINE, BACK_PARAGRAPH, ROW_UP, ROW_DOWN -> move(action, state, steering);
             case MARK_PICKUP -> markPickup(steering.current(state), state);
@@ -84,8 +91,10 @@ final class Requests {
             case WAY -> way(settings, state);
             case PICKUPS -> pages.toggle(Pages.Kind.PICKUPS);
             case KEYS -> pages.toggle(Pages.Kind.KEYS);
-            case QUIT -> quit(state);
-            case FULL_SCREEN -> throw new IllegalArgumentException("action (" + action + ") is the window's own");
+            case TEACH -> teach();
+            case QUIT -> quit(state, settings.keys());
+            case FULL_SCREEN, MONITOR ->
+                throw new IllegalArgumentException("action (" + action + ") is the window's own");
         }
     }
 
@@ -102,13 +111,22 @@ final class Requests {
         change(settings.withCues(shown ? Set.of() : shownBefore), "cues", shown);
     }
 
-    private void round(SessionState state) {
+    /** The keys are there to choose from. */
+    private void teach() {
+        pages.show(Pages.Kind.KEYS);
+        teaching.begin();
+    }
+
+    private void round(SessionState state, KeyMap keys) {
         if (round.isOn()) {
             round.end();
             messages.say("pickup round ended", SECONDS);
         } else if (round.begin(state)) {
             pages.putAway(Pages.Kind.PICKUPS);
-            messages.say(ROUND_KEYS, QUESTION_SECONDS);
+            messages.say(
+                    keys.first(Action.FORWARD_LINE) + ": leave it and go on  ·  " + keys.first(Action.BACK_LINE)
+                            + ": once more",
+                    QUESTION_SECONDS);
         } else {
             messages.say("nothing to pick up", SECONDS);
         }
@@ -142,25 +160,25 @@ final class Requests {
         commands.add(new Command.NextTake(Places.lineStart(state.script(), at)));
     }
 
-    private void quit(SessionState state) {
+    private void quit(SessionState state, KeyMap keys) {
         if (pages.putAway(Pages.Kind.KEYS)) {
             return;
         }
         if (round.isOn()) {
-            round(state);
+            round(state, keys);
             return;
         }
-        boolean asked = messages.text().equals(question());
+        boolean asked = messages.text().equals(question(keys));
         if (state.rolling() && !asked) {
-            messages.say(question(), QUESTION_SECONDS);
+            messages.say(question(keys), QUESTION_SECONDS);
         } else {
             commands.add(new Command.Quit());
             closing = true;
         }
     }
 
-    private static String question() {
-        return "a take is rolling: Esc again ends the session";
+    private static String question(KeyMap keys) {
+        return "a take is rolling: " + keys.first(Action.QUIT) + " again ends the session";
     }
 
     private void way(WindowSettings settings, SessionState state) {

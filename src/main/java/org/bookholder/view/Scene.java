@@ -29,6 +29,7 @@ public final class Scene {
     private final Messages messages = new Messages();
     private final Round round = new Round();
     private final CountIn countIn = new CountIn(0);
+    private final Teaching teaching = new Teaching(messages);
     private WindowSettings settings;
     private Screen screen;
     private Geometry geometry;
@@ -68,7 +69,8 @@ public final class Scene {
         motion = Motion.restingAt(steering.aim().height());
         sunk = layout.wordsBefore(from);
         before = from;
-        requests = new Requests(this::apply, messages, pages, round, countIn);
+        requests = new Requests(this::apply, messages, pages, round, countIn, teaching);
+        pages.useKeys(settings.keys());
     }
 
     /** Where things stand. */
@@ -97,6 +99,25 @@ public final class Scene {
             screen = newScreen;
             relayout();
         }
+    }
+
+    /** What a key asks for; nothing if it has no work, or is being taught. */
+    public Optional<Action> press(String key) {
+        if (!teaching.isOn()) {
+            return settings.keys().action(key);
+        }
+        teaching.press(key, settings.keys()).ifPresent(keys -> apply(settings.withKeys(keys)));
+        return Optional.empty();
+    }
+
+    /** Whether the next key that is pressed is to be taught. */
+    public boolean teaching() {
+        return teaching.isOn();
+    }
+
+    /** Tells the presenter something in a few words. */
+    public void say(String words) {
+        messages.say(words, TEXT_SECONDS);
     }
 
     /** Does what the presenter asked for. */
@@ -190,7 +211,7 @@ public final class Scene {
                 readouts,
                 sound.verdict(),
                 opening,
-                countIn.text(),
+                countIn.text(settings.keys().first(Action.HOLD)),
                 own ? messages.text() : producer.text(),
                 own ? messages.light() : producer.light(),
                 page,
@@ -241,6 +262,7 @@ public final class Scene {
             steering.choose(changed.way());
         }
         settings = changed;
+        pages.useKeys(changed.keys());
         if (otherLayout) {
             relayout();
         }

@@ -28,6 +28,16 @@ public record WindowPlace(boolean fullScreen, int monitor, int width, int height
         return new WindowPlace(true, monitor, USUAL_WIDTH, USUAL_HEIGHT, true);
     }
 
+    /** The same, filling its monitor. */
+    public WindowPlace filled() {
+        return new WindowPlace(true, monitor, width, height, visible);
+    }
+
+    /** The same on another monitor. */
+    public WindowPlace on(int number) {
+        return new WindowPlace(fullScreen, number, width, height, visible);
+    }
+
     /** A window of a usual size. */
     public static WindowPlace windowed() {
         return windowed(USUAL_WIDTH, USUAL_HEIGHT);

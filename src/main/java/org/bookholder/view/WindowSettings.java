@@ -19,6 +19,7 @@ import org.bookholder.session.Mover;
  * @param cues what is shown beside the text
  * @param way what moves the text
  * @param countIn seconds that are counted before a take is read, 0 to 10; 0 for no count
+ * @param keys which key does what
  */
 public record WindowSettings(
         double distance,
@@ -31,7 +32,8 @@ public record WindowSettings(
         boolean upsideDown,
         Set<Cue> cues,
         Mover way,
-        int countIn) {
+        int countIn,
+        KeyMap keys) {
     /** Larger than the 20 to 22 minutes preferred for reading at a desk: the eyes must not be seen to travel. */
     public static final double DEFAULT_ARC_MINUTES = 34;
 
@@ -64,7 +66,8 @@ public record WindowSettings(
                 false,
                 EnumSet.allOf(Cue.class),
                 Mover.VOICE,
-                0);
+                0,
+                KeyMap.usual());
     }
 
     /** The same, read from {@code value} mm. */
@@ -92,6 +95,13 @@ public record WindowSettings(
     public WindowSettings withSize(double value) {
         Copy copy = new Copy(this);
         copy.newSize = OptionalDouble.of(value);
+        return copy.done();
+    }
+
+    /** The same with type that goes by the distance. */
+    WindowSettings withoutSize() {
+        Copy copy = new Copy(this);
+        copy.newSize = OptionalDouble.empty();
         return copy.done();
     }
 
@@ -144,6 +154,13 @@ public record WindowSettings(
         return copy.done();
     }
 
+    /** The same with these keys. */
+    public WindowSettings withKeys(KeyMap value) {
+        Copy copy = new Copy(this);
+        copy.newKeys = value;
+        return copy.done();
+    }
+
     /** The same with larger or smaller type, brought into range. */
     WindowSettings scaled(double factor) {
         if (size.isPresent()) {
@@ -171,6 +188,7 @@ public record WindowSettings(
         private Set<Cue> newCues;
         private Mover newWay;
         private int newCountIn;
+        private KeyMap newKeys;
 
         Copy(WindowSettings from) {
             newDistance = from.distance;
@@ -184,6 +202,7 @@ public record WindowSettings(
             newCues = from.cues;
             newWay = from.way;
             newCountIn = from.countIn;
+            newKeys = from.keys;
         }
 
         WindowSettings done() {
@@ -198,7 +217,8 @@ public record WindowSettings(
                     newUpsideDown,
                     newCues,
                     newWay,
-                    newCountIn);
+                    newCountIn,
+                    newKeys);
         }
     }
 }

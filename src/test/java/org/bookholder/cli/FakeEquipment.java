@@ -26,6 +26,7 @@ final class FakeEquipment implements Equipment {
     private Optional<Consumer<Consumer<Command>>> presenter = Optional.empty();
     private int windowsClosed;
     private Optional<WindowWish> wish = Optional.empty();
+    private Optional<WindowWish> left = Optional.empty();
 
     /** What the recogniser will be. */
     void hears(Ears fake) {
@@ -44,6 +45,11 @@ final class FakeEquipment implements Equipment {
     /** There is a display, and somebody at it who gives commands and then closes the window. */
     void hasPresenter(Consumer<Consumer<Command>> somebody) {
         presenter = Optional.of(somebody);
+    }
+
+    /** How the presenter will leave the window. */
+    void leavesWindow(WindowWish changed) {
+        left = Optional.of(changed);
     }
 
     /** How often a window was closed. */
@@ -88,6 +94,11 @@ final class FakeEquipment implements Equipment {
                     LongSupplier nanoTime,
                     BooleanSupplier ended) {
                 somebody.accept(commands);
+            }
+
+            @Override
+            public WindowWish wish() {
+                return left.orElse(wanted);
             }
 
             @Override

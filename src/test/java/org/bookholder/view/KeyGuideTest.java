@@ -21,7 +21,7 @@ final class KeyGuideTest {
     @Test
     void fitsOnOnePageOfTwoColumns() {
         Geometry geometry = Geometry.of(WindowSettings.defaults(), 0, 720, 1280, 720);
-        Page page = KeyPage.page();
+        Page page = KeyPage.page(KeyMap.usual());
         double height = page.headHeight(geometry) + Math.ceil(page.entries().size() / 2.0) * page.entryHeight(geometry);
         assertThat(height).isLessThan(geometry.footTop() - 2 * geometry.margin());
     }

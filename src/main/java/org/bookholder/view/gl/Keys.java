@@ -1,38 +1,72 @@
 package org.bookholder.view.gl;
 
-import static org.lwjgl.glfw.GLFW.GLFW_KEY_DOWN;
-import static org.lwjgl.glfw.GLFW.GLFW_KEY_ESCAPE;
-import static org.lwjgl.glfw.GLFW.GLFW_KEY_F1;
-import static org.lwjgl.glfw.GLFW.GLFW_KEY_F5;
-import static org.lwjgl.glfw.GLFW.GLFW_KEY_HOME;
-import static org.lwjgl.glfw.GLFW.GLFW_KEY_KP_ADD;
-import static org.lwjgl.glfw.GLFW.GLFW_KEY_KP_SUBTRACT;
-import static org.lwjgl.glfw.GLFW.GLFW_KEY_PAGE_DOWN;
-import static org.lwjgl.glfw.GLFW.GLFW_KEY_PAGE_UP;
-import static org.lwjgl.glfw.GLFW.GLFW_KEY_UP;
+import static java.util.Map.entry;
+import static org.lwjgl.glfw.GLFW.*;
 
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 import org.bookholder.view.Action;
 import org.jspecify.annotations.Nullable;
 
-/** Which key does what. Letters go by what is printed on the key, wherever it stands on the keyboard. */
+/** The names of keys. Letters go by what is printed on the key, wherever it stands on the keyboard. */
 final class Keys {
+    private static final Map<Integer, String> NAMED = Map.ofEntries(
+            entry(GLFW_KEY_PAGE_UP, "Page Up"),
+            entry(GLFW_KEY_PAGE_DOWN, "Page Down"),
+            entry(GLFW_KEY_HOME, "Home"),
+            entry(GLFW_KEY_END, "End"),
+            entry(GLFW_KEY_UP, "Up"),
+            entry(GLFW_KEY_DOWN, "Down"),
+            entry(GLFW_KEY_LEFT, "Left"),
+            entry(GLFW_KEY_RIGHT, "Right"),
+            entry(GLFW_KEY_ESCAPE, "Esc"),
+            entry(GLFW_KEY_SPACE, "Space"),
+            entry(GLFW_KEY_ENTER, "Enter"),
+            entry(GLFW_KEY_TAB, "Tab"),
+            entry(GLFW_KEY_BACKSPACE, "Backspace"),
+            entry(GLFW_KEY_INSERT, "Insert"),
+            entry(GLFW_KEY_DELETE, "Delete"),
+            entry(GLFW_KEY_PAUSE, "Pause"),
+            entry(GLFW_KEY_PRINT_SCREEN, "Print"),
+            entry(GLFW_KEY_MENU, "Menu"),
+            entry(GLFW_KEY_KP_ADD, "Keypad +"),
+            entry(GLFW_KEY_KP_SUBTRACT, "Keypad -"),
+            entry(GLFW_KEY_KP_MULTIPLY, "Keypad *"),
+            entry(GLFW_KEY_KP_DIVIDE, "Keypad /"),
+            entry(GLFW_KEY_KP_DECIMAL, "Keypad ."),
+            entry(GLFW_KEY_KP_ENTER, "Keypad Enter"));
+
     private Keys() {}
 
     /**
-     * What a key does.
+     * The name of a key; empty for one that only changes others.
      *
      * @param key GLFW's code of the key
-     * @param name what is printed on it in this layout, if anything is
+     * @param code the system's number of the key
+     * @param printed what is printed on it in this layout, if anything is
      * @param shift whether Shift is down
      */
-    static Optional<Action> action(int key, @Nullable String name, boolean shift) {
-        Optional<Action> special = special(key);
-        if (special.isPresent() || name == null) {
-            return special;
+    static String name(int key, int code, @Nullable String printed, boolean shift) {
+        boolean changesOthers = key >= GLFW_KEY_LEFT_SHIFT && key <= GLFW_KEY_RIGHT_SUPER;
+        boolean locks = key >= GLFW_KEY_CAPS_LOCK && key <= GLFW_KEY_NUM_LOCK;
+        if (changesOthers || locks) {
+            return "";
         }
-        return named(name.toLowerCase(Locale.ROOT), shift);
+        return (shift ? "Shift " : "") + plain(key, code, printed);
+    }
+
+    private static String plain(int key, int code, @Nullable String printed) {
+        String named = NAMED.get(key);
+        if (named != null) {
+            return named;
+        }
+        if (key >= GLFW_KEY_F1 && key <= GLFW_KEY_F25) {
+            return "F" + (key - GLFW_KEY_F1 + 1);
+        }
+        if (key >= GLFW_KEY_KP_0 && key <= GLFW_KEY_KP_9) {
+            return "Keypad " + (key - GLFW_KEY_KP_0);
+        }
+        return printed == null || printed.isBlank() ? "key " + code : printed.toUpperCase(Locale.ROOT);
     }
 
     /** Whether holding the key down repeats what it does. */
@@ -41,45 +75,5 @@ final class Keys {
             case ROW_UP, ROW_DOWN, LARGER, SMALLER -> true;
             default -> false;
         };
-    }
-
-    private static Optional<Action> special(int key) {
-        return Optional.ofNullable(
-                switch (key) {
-                    case GLFW_KEY_PAGE_UP -> Action.BACK_LINE;
-                    case GLFW_KEY_PAGE_DOWN -> Action.FORWARD_LINE;
-                    case GLFW_KEY_HOME -> Action.BACK_PARAGRAPH;
-                    case GLFW_KEY_UP -> Action.ROW_UP;
-                    case GLFW_KEY_DOWN -> Action.ROW_DOWN;
-                    case GLFW_KEY_F5 -> Action.HOLD;
-                    case GLFW_KEY_F1 -> Action.KEYS;
-                    case GLFW_KEY_ESCAPE -> Action.QUIT;
-                    case GLFW_KEY_KP_ADD -> Action.LARGER;
-                    case GLFW_KEY_KP_SUBTRACT -> Action.SMALLER;
-                    default -> null;
-                });
-    }
-
-    /** Clickers send a full stop or a B for their blank-screen button. */
-    private static Optional<Action> named(String name, boolean shift) {
-        return Optional.ofNullable(
-                switch (name) {
-                    case "h" -> Action.HOLD;
-                    case "p", "b", "." -> Action.MARK_PICKUP;
-                    case "n" -> Action.NEXT_TAKE;
-                    case "c" -> Action.CUT;
-                    case "l" -> Action.PICKUPS;
-                    case "r" -> Action.ROUND;
-                    case "m" -> Action.WAY;
-                    case "+", "=" -> Action.LARGER;
-                    case "-" -> Action.SMALLER;
-                    case "w" -> shift ? Action.NARROWER : Action.WIDER;
-                    case "g" -> Action.GLASS;
-                    case "u" -> Action.UPSIDE_DOWN;
-                    case "e" -> Action.CUES;
-                    case "f" -> Action.FULL_SCREEN;
-                    case "k" -> Action.KEYS;
-                    default -> null;
-                });
     }
 }

@@ -6,7 +6,9 @@ import static org.lwjgl.glfw.GLFW.GLFW_REPEAT;
 import static org.lwjgl.glfw.GLFW.glfwGetKeyName;
 import static org.lwjgl.glfw.GLFW.glfwPollEvents;
 import static org.lwjgl.glfw.GLFW.glfwSetKeyCallback;
+import static org.lwjgl.glfw.GLFW.glfwSetMonitorCallback;
 import static org.lwjgl.glfw.GLFW.glfwSetScrollCallback;
+import static org.lwjgl.glfw.GLFW.glfwSetWindowPosCallback;
 import static org.lwjgl.glfw.GLFW.glfwSetWindowRefreshCallback;
 import static org.lwjgl.glfw.GLFW.glfwSetWindowShouldClose;
 import static org.lwjgl.glfw.GLFW.glfwSwapBuffers;
@@ -31,6 +33,7 @@ import org.bookholder.view.ViewModel;
 import org.bookholder.view.WindowPlace;
 import org.bookholder.view.WindowSettings;
 import org.jspecify.annotations.Nullable;
+import org.lwjgl.glfw.GLFWMonitorCallback;
 
 /**
  * The presenter's window. Open it, {@link #run} it, close it, all on the program's main thread.
@@ -145,6 +148,7 @@ public final class ReadingWindow implements AutoCloseable {
     /** Closes the window and lets go of everything it holds. */
     @Override
     public void close() {
+        freeOld(glfwSetMonitorCallback(null));
         texts.clear();
         canvas.close();
         fonts.close();
@@ -155,6 +159,11 @@ public final class ReadingWindow implements AutoCloseable {
     public WindowSettings settings() {
         Scene current = scene;
         return current == null ? settings : current.settings();
+    }
+
+    /** Where the window is by now. */
+    public WindowPlace place() {
+        return window.place();
     }
 
     /** The picture that is shown, for tests; empty if there is none yet. */
@@ -173,6 +182,7 @@ public final class ReadingWindow implements AutoCloseable {
             glfwSetWindowShouldClose(window.handle(), false);
             act(Action.QUIT);
         }
+        window.followMonitors();
         Screen screen = window.screen();
         if (screen.width() == 0 || screen.height() == 0) {
             return false;
@@ -212,25 +222,50 @@ public final class ReadingWindow implements AutoCloseable {
     }
 
     private void perform(Action action, SessionState state) {
-        if (action == Action.FULL_SCREEN) {
-            window.toggleFullScreen();
-        } else {
-            scene(state).act(action, state);
+        switch (action) {
+            case FULL_SCREEN -> window.toggleFullScreen();
+            case MONITOR -> {
+                if (!window.toNextMonitor()) {
+                    scene(state).say("there is no other screen");
+                }
+            }
+            default -> scene(state).act(action, state);
         }
+    }
+
+    private void press(String key, boolean repeated, SessionState state) {
+        if (key.isEmpty()) {
+            return;
+        }
+        Scene current = scene(state);
+        if (repeated && current.teaching()) {
+            return;
+        }
+        current.press(key)
+                .filter(action -> !repeated || Keys.repeats(action))
+                .ifPresent(action -> perform(action, state));
     }
 
     private void listen() {
         glfwSetKeyCallback(window.handle(), (handle, key, code, event, modifiers) -> {
             if (event != GLFW_RELEASE) {
-                Keys.action(key, glfwGetKeyName(key, code), (modifiers & GLFW_MOD_SHIFT) != 0)
-                        .filter(action -> event != GLFW_REPEAT || Keys.repeats(action))
-                        .ifPresent(this::act);
+                String name = Keys.name(key, code, glfwGetKeyName(key, code), (modifiers & GLFW_MOD_SHIFT) != 0);
+                boolean repeated = event == GLFW_REPEAT;
+                inputs.add(state -> press(name, repeated, state));
             }
         });
         glfwSetScrollCallback(window.handle(), (handle, across, down) -> {
             inputs.add(state -> scene(state).scroll(-down * ROWS_PER_NOTCH));
         });
         glfwSetWindowRefreshCallback(window.handle(), handle -> drawn = null);
+        glfwSetWindowPosCallback(window.handle(), (handle, x, y) -> window.moved());
+        freeOld(glfwSetMonitorCallback((monitor, event) -> window.monitorsChanged()));
+    }
+
+    private static void freeOld(@Nullable GLFWMonitorCallback callback) {
+        if (callback != null) {
+            callback.free();
+        }
     }
 
     /** Some displays do not pace the swap; and a picture that did not change was not swapped at all. */

@@ -3,29 +3,39 @@ package org.bookholder.view.gl;
 import static org.lwjgl.glfw.GLFW.*;
 import static org.lwjgl.system.MemoryUtil.NULL;
 
-import java.util.Objects;
+import java.util.List;
+import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.view.Scene.Screen;
 import org.bookholder.view.WindowPlace;
-import org.lwjgl.PointerBuffer;
+import org.bookholder.view.gl.Monitors.Monitor;
 import org.lwjgl.glfw.Callbacks;
-import org.lwjgl.glfw.GLFWVidMode;
 import org.lwjgl.opengl.GL;
 import org.lwjgl.system.MemoryStack;
 
 /** A window with an OpenGL 3.3 context on some monitor. Main thread only. */
 final class Window implements AutoCloseable {
-    private static final double LEAST_MILLIMETRES = 80;
-    private static final double MOST_MILLIMETRES = 3000;
     private static final int USUAL_RATE = 60;
 
     private final long handle;
     private final WindowPlace place;
+    private final int[] pictureWidth = new int[1];
+    private final int[] pictureHeight = new int[1];
+    private final int[] unitHeight = new int[1];
+    private Screen screen = new Screen(0, 0, 0, 0);
     private boolean fullScreen;
+
+    /** The monitor that the presenter wants, by its name and number: it may be unplugged and come back. */
+    private String wantedName = "";
+
+    private int wanted;
+    private boolean monitorsChanged;
+    private Optional<Monitor> current = Optional.empty();
 
     private Window(long handle, WindowPlace place) {
         this.handle = handle;
         this.place = place;
+        this.wanted = place.monitor();
     }
 
     /** Opens a window; GLFW must run. */
@@ -51,10 +61,10 @@ final class Window implements AutoCloseable {
             throw Glfw.noGl(e);
         }
         glfwSwapInterval(place.visible() ? 1 : 0);
-        if (place.fullScreen()) {
-            window.toggleFullScreen();
-        }
         if (place.visible()) {
+            Monitors.numbered(place.monitor()).ifPresent(window::want);
+            window.fullScreen = place.fullScreen();
+            window.settle();
             glfwShowWindow(handle);
         }
         return window;
@@ -64,76 +74,138 @@ final class Window implements AutoCloseable {
         return handle;
     }
 
-    /** Goes to the whole of the chosen monitor, or back to a window. */
+    /** Goes to the whole of the monitor that the window is on, or back to a window. */
     void toggleFullScreen() {
-        long monitor = monitor();
-        GLFWVidMode mode = monitor == NULL ? null : glfwGetVideoMode(monitor);
-        if (mode == null) {
-            return;
-        }
-        try (MemoryStack stack = MemoryStack.stackPush()) {
-            var x = stack.mallocInt(1);
-            var y = stack.mallocInt(1);
-            glfwGetMonitorPos(monitor, x, y);
-            if (fullScreen) {
-                int left = x.get(0) + Math.max(0, (mode.width() - place.width()) / 2);
-                int top = y.get(0) + Math.max(0, (mode.height() - place.height()) / 2);
-                glfwSetWindowMonitor(handle, NULL, left, top, place.width(), place.height(), GLFW_DONT_CARE);
-            } else {
-                int rate = mode.refreshRate() > 0 ? mode.refreshRate() : GLFW_DONT_CARE;
-                glfwSetWindowMonitor(handle, monitor, 0, 0, mode.width(), mode.height(), rate);
-            }
+        if (!fullScreen) {
+            under().ifPresent(this::want);
         }
         fullScreen = !fullScreen;
+        settle();
+    }
+
+    /** Goes to the next monitor; says whether there is another. */
+    boolean toNextMonitor() {
+        List<Monitor> all = Monitors.all();
+        if (all.size() < 2) {
+            return false;
+        }
+        int on = under().map(Monitor::number).orElse(0);
+        want(all.get(on % all.size()));
+        settle();
+        return true;
+    }
+
+    /** A monitor was plugged in or pulled out. */
+    void monitorsChanged() {
+        monitorsChanged = true;
+    }
+
+    /** After a monitor was pulled out, the picture fills another one; it goes back when the monitor does. */
+    void followMonitors() {
+        if (monitorsChanged) {
+            monitorsChanged = false;
+            if (fullScreen) {
+                settle();
+            }
+            current = Optional.empty();
+        }
+    }
+
+    /** Where the window is, to be opened there again. */
+    WindowPlace place() {
+        return new WindowPlace(fullScreen, wanted, place.width(), place.height(), place.visible());
+    }
+
+    private void want(Monitor monitor) {
+        wanted = monitor.number();
+        wantedName = monitor.name();
+    }
+
+    /** The monitor that is wanted, or the best in its stead. */
+    private Optional<Monitor> chosen() {
+        List<Monitor> all = Monitors.all();
+        return all.stream()
+                .filter(m -> m.number() == wanted && m.name().equals(wantedName))
+                .findFirst()
+                .or(() -> all.stream().filter(m -> m.name().equals(wantedName)).findFirst())
+                .or(() -> all.stream().findFirst());
+    }
+
+    /** Brings the window to where it is wanted. */
+    private void settle() {
+        Optional<Monitor> monitor = chosen();
+        current = Optional.empty();
+        if (monitor.isEmpty()) {
+            return;
+        }
+        Monitor m = monitor.get();
+        if (fullScreen) {
+            glfwSetWindowMonitor(handle, m.handle(), 0, 0, m.width(), m.height(), m.rate());
+        } else {
+            int width = Math.min(place.width(), m.width());
+            int height = Math.min(place.height(), m.height());
+            int left = m.x() + (m.width() - width) / 2;
+            int top = m.y() + (m.height() - height) / 2;
+            glfwSetWindowMonitor(handle, NULL, left, top, width, height, GLFW_DONT_CARE);
+        }
         glfwSetInputMode(handle, GLFW_CURSOR, fullScreen ? GLFW_CURSOR_HIDDEN : GLFW_CURSOR_NORMAL);
         glfwSwapInterval(1);
     }
 
-    /** The picture's size now; width and height are 0 while the window is minimised. */
-    Screen screen() {
+    /** The monitor that holds the window's middle. */
+    private Optional<Monitor> under() {
         try (MemoryStack stack = MemoryStack.stackPush()) {
+            var x = stack.mallocInt(1);
+            var y = stack.mallocInt(1);
             var width = stack.mallocInt(1);
             var height = stack.mallocInt(1);
-            var unit = stack.mallocInt(1);
-            glfwGetFramebufferSize(handle, width, height);
-            glfwGetWindowSize(handle, null, unit);
-            long monitor = monitor();
-            GLFWVidMode mode = monitor == NULL ? null : glfwGetVideoMode(monitor);
-            double density = unit.get(0) > 0 ? (double) height.get(0) / unit.get(0) : 1;
-            boolean known = place.visible() && mode != null;
-            int pixels = known && mode != null ? (int) Math.round(mode.height() * density) : height.get(0);
-            return new Screen(width.get(0), height.get(0), pixels, known ? millimetres(monitor) : 0);
+            glfwGetWindowPos(handle, x, y);
+            glfwGetWindowSize(handle, width, height);
+            int middle = x.get(0) + width.get(0) / 2;
+            int centre = y.get(0) + height.get(0) / 2;
+            return Monitors.all().stream().filter(m -> m.holds(middle, centre)).findFirst();
         }
+    }
+
+    /** Asked for each picture, and looked up only when the window has gone elsewhere. */
+    private Optional<Monitor> current() {
+        if (current.isEmpty()) {
+            current = under().or(this::chosen);
+        }
+        return current;
+    }
+
+    /** The window was moved. */
+    void moved() {
+        current = Optional.empty();
+    }
+
+    /** The picture's size now; width and height are 0 while the window is minimised. */
+    Screen screen() {
+        glfwGetFramebufferSize(handle, pictureWidth, pictureHeight);
+        glfwGetWindowSize(handle, null, unitHeight);
+        int width = pictureWidth[0];
+        int height = pictureHeight[0];
+        double density = unitHeight[0] > 0 ? (double) height / unitHeight[0] : 1;
+        Optional<Monitor> monitor = place.visible() ? current() : Optional.empty();
+        int pixels = monitor.map(m -> (int) Math.round(m.height() * density)).orElse(height);
+        double millimetres = monitor.map(Monitor::millimetres).orElse(0.0);
+        boolean same = screen.width() == width
+                && screen.height() == height
+                && screen.monitorPixels() == pixels
+                && screen.monitorHeight() == millimetres;
+        screen = same ? screen : new Screen(width, height, pixels, millimetres);
+        return screen;
     }
 
     /** Pictures a second that the monitor shows. */
     int refreshRate() {
-        long monitor = monitor();
-        GLFWVidMode mode = monitor == NULL ? null : glfwGetVideoMode(monitor);
-        return mode == null || mode.refreshRate() <= 0 ? USUAL_RATE : mode.refreshRate();
+        return current().map(Monitor::rate).orElse(USUAL_RATE);
     }
 
     @Override
     public void close() {
         Callbacks.glfwFreeCallbacks(handle);
         glfwDestroyWindow(handle);
-    }
-
-    private long monitor() {
-        PointerBuffer monitors = glfwGetMonitors();
-        if (monitors == null || monitors.limit() == 0) {
-            return NULL;
-        }
-        return monitors.get(Math.min(place.monitor(), monitors.limit()) - 1);
-    }
-
-    /** Some monitors report nothing, and projectors report nonsense. */
-    private static double millimetres(long monitor) {
-        try (MemoryStack stack = MemoryStack.stackPush()) {
-            var height = stack.mallocInt(1);
-            glfwGetMonitorPhysicalSize(monitor, null, Objects.requireNonNull(height));
-            int reported = height.get(0);
-            return reported >= LEAST_MILLIMETRES && reported <= MOST_MILLIMETRES ? reported : 0;
-        }
     }
 }

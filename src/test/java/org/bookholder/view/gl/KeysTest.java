@@ -2,7 +2,9 @@ package org.bookholder.view.gl;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.lwjgl.glfw.GLFW.GLFW_KEY_A;
-import static org.lwjgl.glfw.GLFW.GLFW_KEY_F5;
+import static org.lwjgl.glfw.GLFW.GLFW_KEY_F13;
+import static org.lwjgl.glfw.GLFW.GLFW_KEY_KP_ADD;
+import static org.lwjgl.glfw.GLFW.GLFW_KEY_LEFT_SHIFT;
 import static org.lwjgl.glfw.GLFW.GLFW_KEY_PAGE_DOWN;
 import static org.lwjgl.glfw.GLFW.GLFW_KEY_UNKNOWN;
 import static org.lwjgl.glfw.GLFW.GLFW_KEY_W;
@@ -14,26 +16,25 @@ final class KeysTest {
     @Test
     void goByWhatIsPrintedOnTheKey() {
         // On a French keyboard the key in the place of A carries a Q, and that of Z a W.
-        assertThat(Keys.action(GLFW_KEY_A, "h", false)).contains(Action.HOLD);
-        assertThat(Keys.action(GLFW_KEY_W, "z", false)).isEmpty();
+        assertThat(Keys.name(GLFW_KEY_A, 38, "q", false)).isEqualTo("Q");
+        assertThat(Keys.name(GLFW_KEY_W, 25, "z", true)).isEqualTo("Shift Z");
     }
 
     @Test
-    void capitalsAreTheSameKey() {
-        assertThat(Keys.action(GLFW_KEY_A, "H", false)).contains(Action.HOLD);
+    void keysWithoutAPrintedNameGoByTheirUse() {
+        assertThat(Keys.name(GLFW_KEY_PAGE_DOWN, 117, null, false)).isEqualTo("Page Down");
+        assertThat(Keys.name(GLFW_KEY_F13, 191, null, false)).isEqualTo("F13");
+        assertThat(Keys.name(GLFW_KEY_KP_ADD, 86, "+", false)).isEqualTo("Keypad +");
     }
 
     @Test
-    void shiftTurnsWiderIntoNarrower() {
-        assertThat(Keys.action(GLFW_KEY_W, "w", false)).contains(Action.WIDER);
-        assertThat(Keys.action(GLFW_KEY_W, "w", true)).contains(Action.NARROWER);
+    void aButtonThatNobodyKnowsGoesByItsNumber() {
+        assertThat(Keys.name(GLFW_KEY_UNKNOWN, 164, null, false)).isEqualTo("key 164");
     }
 
     @Test
-    void keysWithoutAPrintedNameGoByTheirCode() {
-        assertThat(Keys.action(GLFW_KEY_PAGE_DOWN, null, false)).contains(Action.FORWARD_LINE);
-        assertThat(Keys.action(GLFW_KEY_F5, null, true)).contains(Action.HOLD);
-        assertThat(Keys.action(GLFW_KEY_UNKNOWN, null, false)).isEmpty();
+    void keysThatOnlyChangeOthersHaveNone() {
+        assertThat(Keys.name(GLFW_KEY_LEFT_SHIFT, 50, null, true)).isEmpty();
     }
 
     @Test

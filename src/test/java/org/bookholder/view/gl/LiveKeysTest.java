@@ -107,6 +107,12 @@ final class LiveKeysTest {
         steps.add(new Step("key Escape", () -> shows(window, v -> v.page().isEmpty())));
         steps.add(new Step("key F1", () -> shows(window, v -> heading(v, "Keys"))));
         steps.add(new Step("key k", () -> shows(window, v -> v.page().isEmpty())));
+        steps.add(new Step("key s", () -> shows(window, v -> caption(v, "no other screen"))));
+        steps.add(new Step("key t", () -> shows(window, v -> caption(v, "press the button"))));
+        steps.add(new Step("key Insert", () -> shows(window, v -> caption(v, "whose work"))));
+        steps.add(new Step("key p", () -> shows(window, v -> caption(v, "Insert does what P does"))));
+        steps.add(new Step("key k", () -> shows(window, v -> v.page().isEmpty())));
+        told("key Insert", c -> c instanceof Command.MarkPickup);
         steps.add(new Step("key l", () -> shows(window, v -> heading(v, "to pick up"))));
         steps.add(new Step("key l", () -> shows(window, v -> v.page().isEmpty())));
     }
@@ -154,7 +160,7 @@ final class LiveKeysTest {
     }
 
     private static void focus() {
-        xdotool("search", "--sync", "--name", "Your first loaf", "windowfocus", "--sync", "mousemove", "300", "300");
+        xdotool("search", "--sync", "--name", "Your first loaf", "windowfocus", "--sync", "mousemove", "960", "540");
     }
 
     private static void xdotool(String... arguments) {
