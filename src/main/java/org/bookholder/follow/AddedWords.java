@@ -12,7 +12,7 @@ import org.bookholder.timing.StreamTime;
 
 /**
  * Finds words that were read and are not in the line: both ears heard something between two words that both heard as
- * written, and it is neither a repetition, nor a filler, nor a piece of a word beside it.
+ * written, and it is neither a repetition or what a repetition put right, nor a filler, nor a piece of a word beside it.
  */
 final class AddedWords {
     private static final StreamTime SLACK = StreamTime.ofSeconds(0.08);
@@ -56,7 +56,28 @@ final class AddedWords {
                 && !FILLERS.contains(extra.word().text())
                 && between(extra.word(), end(last), start(next))
                 && heardByScriptEar(span, extra.word())
-                && !repeats(extra.word().text(), last, next);
+                && !repeats(extra.word().text(), last, next)
+                && !repaired(next);
+    }
+
+    /**
+     * Whether the reader, having said something wrong between two words, went back and said it right: of what was heard
+     * too much there, the end is said again after it or the beginning was said before it ("beside the window, beside the
+     * brake").
+     */
+    private boolean repaired(int next) {
+        List<Extra> run =
+                alignment.extras().stream().filter(e -> e.after() == next).toList();
+        if (run.size() < 2) {
+            return false;
+        }
+        String first = run.get(0).word().text();
+        String last = run.get(run.size() - 1).word().text();
+        return said(next, first) || said(next - 1, last);
+    }
+
+    private boolean said(int word, String text) {
+        return words.get(word).word().spoken().stream().anyMatch(form -> form.equals(List.of(text)));
     }
 
     /** Whether a word is known to have been read as written, and where. */

@@ -57,13 +57,24 @@ final class SettlingPath {
         return handOn(beam.best());
     }
 
+    /** The steps that are not certain yet, in order, by the best explanation so far. */
+    List<Step> ahead() {
+        return since(beam.best());
+    }
+
     private List<Step> handOn(Step to) {
+        List<Step> steps = since(to);
+        handedOn = to;
+        return steps;
+    }
+
+    /** The steps after the one handed on last, up to {@code to}. */
+    private List<Step> since(Step to) {
         List<Step> steps = new ArrayList<>();
         for (Step step = to; step != null && step.depth() > handedOn.depth(); step = step.before()) {
             steps.add(step);
         }
         Collections.reverse(steps);
-        handedOn = to;
         return steps;
     }
 

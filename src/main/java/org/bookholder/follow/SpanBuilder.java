@@ -56,6 +56,26 @@ final class SpanBuilder {
         return drain();
     }
 
+    /**
+     * The spans that these further steps would close, and after them the reading that would be open then, if it has got to
+     * its line's last word. Takes in nothing.
+     */
+    List<Span> ahead(List<Step> steps) {
+        SpanBuilder copy = new SpanBuilder(graph);
+        copy.reading.addAll(reading);
+        copy.off.addAll(off);
+        copy.lastLine = lastLine;
+        List<Span> spans = new ArrayList<>(copy.add(steps));
+        if (copy.atLineEnd()) {
+            spans.addAll(copy.finish());
+        }
+        return spans;
+    }
+
+    private boolean atLineEnd() {
+        return !reading.isEmpty() && graph.wordOf(lastWord().node()) + 1 == graph.firstWord(line(lastWord()) + 1);
+    }
+
     /** Closes what is open and returns the spans that are left. */
     List<Span> finish() {
         closeReading();

@@ -1,7 +1,9 @@
 package org.bookholder.follow;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.Hypothesis;
 import org.bookholder.speech.RecognizedWord;
@@ -17,6 +19,7 @@ final class TakeSettler {
     private final Loudness loudness;
     private final List<Span> spans = new ArrayList<>();
     private final List<Held> holds = new ArrayList<>();
+    private final Map<Integer, Attempt> told = new HashMap<>();
     private int judged;
     private int ordinal;
 
@@ -43,42 +46,66 @@ final class TakeSettler {
         } else {
             spans.addAll(builder.add(path.hear(counted)));
         }
-        return judgeHeard();
+        List<Attempt> attempts = judgeHeard();
+        attempts.addAll(judgeAhead());
+        attempts.removeIf(a -> a.equals(told.put(a.ordinal(), a)));
+        return attempts;
     }
 
     /** Judges the spans that the open ear has heard to their end. */
     private List<Attempt> judgeHeard() {
         List<Attempt> attempts = new ArrayList<>();
-        while (judged < spans.size()
-                && !open.heardTo().isBefore(spans.get(judged).end())) {
+        while (judged < spans.size() && heardByBoth(spans.get(judged))) {
             if (!spans.get(judged).off()) {
-                attempts.add(judge(judged, ++ordinal));
+                attempts.add(judge(spans, judged, ++ordinal));
             }
             judged++;
         }
         return attempts;
     }
 
-    private Attempt judge(int index, int number) {
-        Span span = spans.get(index);
-        return judge.judge(span, take, number, endOfReading(index - 1), startOfReading(index + 1));
+    /**
+     * Judges readings that have got to the end of their line, as they seem now: what comes next may be part of them, but
+     * in a pause nothing comes for long. They get the ordinals that they will have and are told again if they change.
+     */
+    private List<Attempt> judgeAhead() {
+        if (judged < spans.size()) {
+            return List.of();
+        }
+        List<Span> all = new ArrayList<>(spans);
+        all.addAll(builder.ahead(path.ahead()));
+        List<Attempt> attempts = new ArrayList<>();
+        for (int i = judged; i < all.size() && heardByBoth(all.get(i)); i++) {
+            if (!all.get(i).off()) {
+                attempts.add(judge(all, i, ordinal + attempts.size() + 1));
+            }
+        }
+        return attempts;
+    }
+
+    private boolean heardByBoth(Span span) {
+        return !open.heardTo().isBefore(span.end());
+    }
+
+    private Attempt judge(List<Span> all, int index, int number) {
+        return judge.judge(all.get(index), take, number, endOfReading(all, index - 1), startOfReading(all, index + 1));
     }
 
     /** When the last reading of a line up to a span ends. */
-    private StreamTime endOfReading(int index) {
+    private static StreamTime endOfReading(List<Span> all, int index) {
         for (int i = index; i >= 0; i--) {
-            if (!spans.get(i).off()) {
-                return spans.get(i).end();
+            if (!all.get(i).off()) {
+                return all.get(i).end();
             }
         }
         return StreamTime.ZERO;
     }
 
     /** When the first reading of a line from a span on begins. */
-    private StreamTime startOfReading(int index) {
-        for (int i = index; i < spans.size(); i++) {
-            if (!spans.get(i).off()) {
-                return spans.get(i).start();
+    private StreamTime startOfReading(List<Span> all, int index) {
+        for (int i = index; i < all.size(); i++) {
+            if (!all.get(i).off()) {
+                return all.get(i).start();
             }
         }
         return loudness.heardTo();
@@ -112,7 +139,7 @@ final class TakeSettler {
         List<Attempt> attempts = new ArrayList<>();
         for (int i = 0; i < spans.size(); i++) {
             if (!spans.get(i).off()) {
-                attempts.add(judge(i, attempts.size() + 1));
+                attempts.add(judge(spans, i, attempts.size() + 1));
             }
         }
         return new FollowEvent.TakeSettled(at, take, attempts, new AsideFinder(open).find(spans, attempts, take));

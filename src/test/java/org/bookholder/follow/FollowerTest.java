@@ -39,6 +39,45 @@ final class FollowerTest {
     }
 
     @Test
+    void settlesALineInThePauseAfterIt() {
+        ReadAloud reader = ReadAloud.of(LESSON).say("turn the wheel slowly and watch the gap beside the brake");
+        assertThat(settled(reader))
+                .singleElement()
+                .satisfies(a -> assertThat(a.outcome()).isEqualTo(Outcome.CLEAN));
+        reader.say("a spoke that rings low is loose and wants half a window");
+        assertThat(settled(reader))
+                .extracting(Attempt::ordinal, Attempt::line, Attempt::outcome)
+                .containsExactly(tuple(1, 1, Outcome.CLEAN), tuple(2, 2, Outcome.MISREAD));
+    }
+
+    @Test
+    void doesNotSettleALineThatIsNotAtItsEnd() {
+        ReadAloud reader = ReadAloud.of(LESSON).say("turn the wheel slowly and watch");
+        assertThat(settled(reader)).isEmpty();
+        reader.say("the gap beside the brake");
+        assertThat(settled(reader)).extracting(Attempt::outcome).containsExactly(Outcome.CLEAN);
+    }
+
+    @Test
+    void tellsAgainWhatWasCorrectedAfterThePause() {
+        ReadAloud reader = ReadAloud.of(LESSON)
+                .say("turn the wheel slowly and watch the gap beside the window")
+                .say("beside the brake")
+                .say("a spoke that rings low is loose and wants half a turn");
+        assertThat(settled(reader))
+                .extracting(Attempt::ordinal, Attempt::outcome)
+                .startsWith(tuple(1, Outcome.MISREAD), tuple(1, Outcome.CLEAN))
+                .endsWith(tuple(2, Outcome.CLEAN));
+    }
+
+    private static List<Attempt> settled(ReadAloud reader) {
+        return reader.events().stream()
+                .filter(FollowEvent.AttemptSettled.class::isInstance)
+                .map(e -> ((FollowEvent.AttemptSettled) e).attempt())
+                .toList();
+    }
+
+    @Test
     void leavesASkippedLineWithoutAttempt() {
         TakeSettled take = ReadAloud.of(LESSON)
                 .say("turn the wheel slowly and watch the gap beside the brake")

@@ -44,6 +44,19 @@ final class RepairsTest {
     }
 
     @Test
+    @DisplayName("substitution with what comes before it said again: beside the window beside the brake")
+    void aWholeWordPutRightIsNoError() {
+        assertThat(OneLine.deviations(
+                        "Watch the gap beside the brake and the rim.",
+                        "watch the gap beside the window beside the brake and the rim"))
+                .isEmpty();
+        assertThat(OneLine.deviations(
+                        "Watch the gap beside the brake and the rim.",
+                        "watch the gap beside the window the brake and the rim"))
+                .isEmpty();
+    }
+
+    @Test
     @DisplayName("deletion: well go down until you're in a ver- right see the windows")
     void whatIsBegunAndDroppedIsNotInTheLine() {
         ReadAloud reader = ReadAloud.of(Scripts.of(
