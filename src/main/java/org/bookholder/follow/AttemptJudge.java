@@ -26,7 +26,7 @@ final class AttemptJudge {
     private static final StreamTime SLACK = StreamTime.ofSeconds(0.1);
 
     /** How far apart, by letters and by sound, two words may be and still be the same one misheard. */
-    private static final double SAME_LETTERS = 0.4;
+    private static final double SAME_LETTERS = 0.56;
 
     private static final double SAME_SOUND = 0.4;
 

@@ -36,6 +36,6 @@ record Costs(
         double running,
         double width) {
     static Costs standard() {
-        return new Costs(0.07, 3.9, 4.6, 4.0, 2.5, 0.5, 4.0, 1.0, 1.2, 5.0, 3.0, 1.2, 4.0, 1.0, 16.0);
+        return new Costs(0.07, 3.9, 4.6, 4.0, 2.5, 0.5, 4.0, 1.0, 1.2, 5.0, 4.2, 1.2, 5.6, 1.0, 16.0);
     }
 }

@@ -14,7 +14,7 @@ import org.bookholder.timing.StreamTime;
  */
 final class LivePath {
     /** Words ahead of the shown one that count as reading on; further is a jump. */
-    private static final int READING_ON = 6;
+    private static final int READING_ON = 8;
 
     /** How much better, in nats, a jump must explain what was heard than staying does. */
     private static final double JUMP_MARGIN = 5.0;
@@ -24,8 +24,11 @@ final class LivePath {
 
     private static final double AGREED = 0.8;
 
+    /** What a jump to a word within another line needs besides: words of speech that is not in the script lie there. */
+    private static final double INSIDE_MARGIN = 6;
+
     /** Silence after a line's last word that shows that it has been said to its end. */
-    private static final StreamTime SAID = StreamTime.ofSeconds(0.12);
+    private static final StreamTime SAID = StreamTime.ofSeconds(0.17);
 
     /** Silence before a line's last word after which it is no longer waited for. */
     private static final StreamTime BROKEN_OFF = StreamTime.ofSeconds(0.35);
@@ -171,19 +174,39 @@ final class LivePath {
         return voice >= shortest && voice <= LONGEST_MISHEARD;
     }
 
-    /** How much better, in nats, a jump must explain what was heard than staying does. */
+    /**
+     * How much better, in nats, a jump must explain what was heard than staying does. Going on with the next line when
+     * this one was broken off is what is to be expected; it need only be the likeliest.
+     */
     private double needed(Step best) {
         Deque<String> since = new ArrayDeque<>();
+        boolean inside = false;
         for (Step step = best; step != null; step = step.before()) {
             if (step.kind() == Step.Kind.MATCH) {
                 since.addFirst(graph.tokenText(step.node()));
             }
-            if (step.jumped() || since.size() == WORDS_COMPARED) {
+            if (step.jumped()) {
+                int word = graph.wordOf(step.node());
+                if (beginsNextLine(word)) {
+                    return 0;
+                }
+                inside = inAnotherLine(word);
+                break;
+            }
+            if (since.size() == WORDS_COMPARED) {
                 break;
             }
         }
         boolean denied = !since.isEmpty() && echo.inTime(now) && echo.agreement(List.copyOf(since)) < AGREED;
-        return denied ? DENIED_MARGIN : JUMP_MARGIN;
+        return (denied ? DENIED_MARGIN : JUMP_MARGIN) + (inside ? INSIDE_MARGIN : 0);
+    }
+
+    private boolean beginsNextLine(int word) {
+        return graph.beginsLine(word) && graph.line(word) == graph.line(shown) + 1;
+    }
+
+    private boolean inAnotherLine(int word) {
+        return !graph.beginsLine(word) && graph.line(word) != graph.line(shown);
     }
 
     /** Where no sound is measured, what has been recognised has been said. */

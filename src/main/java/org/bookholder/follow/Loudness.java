@@ -20,9 +20,9 @@ final class Loudness {
     private static final double VOICE_SHARE = 0.9;
 
     /** How far from the room's level to the voice's a frame must reach to be voice, and how many dB at least. */
-    private static final double PART = 0.4;
+    private static final double PART = 0.2;
 
-    private static final int LEAST_DB = 6;
+    private static final int LEAST_DB = 4;
 
     /** Frames of silence within speech: the closure of a stop consonant. */
     private static final int GAP = 10;

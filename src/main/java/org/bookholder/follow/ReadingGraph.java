@@ -18,7 +18,7 @@ import org.bookholder.speech.RecognizedWord;
  */
 final class ReadingGraph {
     /** Half of what a letter takes at a usual pace of 14 letters a second (from memory). */
-    private static final double SECONDS_PER_LETTER = 0.035;
+    private static final double SECONDS_PER_LETTER = 0.025;
 
     /** The token id of a token that is not in the script. */
     static final int NO_TOKEN = -1;

@@ -98,12 +98,13 @@ final class HardSoundTest {
         Ended ended = read(Sound.mixed(reading, Sound.asDoubles(chatter), 0.3));
         // The end of the last line may be drowned; all before it must be found.
         assertThat(ended.state().position().line()).isGreaterThanOrEqualTo(LINES.size());
+        assertThat(Findings.of(ended).moves()).extracting(Findings.Move::line).isSorted();
         assertThat(ended.state().lines()).allMatch(l -> l.outcome() != Outcome.SKIPPED);
     }
 
     @Test
-    void aQuietRoomMovesNothing() {
-        Ended ended = read(room(30));
+    void tenMinutesOfAQuietRoomMoveNothing() {
+        Ended ended = read(room(600));
         assertThat(ended.state().position().line()).isEqualTo(1);
         assertThat(ended.state().asides()).isEmpty();
         assertThat(ended.state().takes()).hasSize(1);
