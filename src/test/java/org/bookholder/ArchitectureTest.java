@@ -72,6 +72,8 @@ final class ArchitectureTest {
             entry("com.sun.jna..", ROOT + ".speech.vosk"),
             entry("com.ibm.icu..", ROOT + ".script"),
             entry("org.commonmark..", ROOT + ".script"),
+            entry("org.apache.poi..", ROOT + ".script"),
+            entry("net.fortuna.ical4j..", ROOT + ".course.calendar"),
             entry("org.snakeyaml..", ROOT + ".settings"),
             entry("org.bytedeco..", ROOT + ".footage.ffmpeg"),
             entry("org.jtransforms..", ROOT + ".footage"),

@@ -22,24 +22,29 @@ public final class ScriptReader {
         /** Paragraphs parted by blank lines; directions in square brackets on a line of their own. */
         PLAIN_TEXT;
 
-        /** The format that a file's name tells: CommonMark if it ends in .md or .markdown, else plain text. */
+        /**
+         * The format of the text that {@link ScriptReader#text} makes of a file of that name: CommonMark if it ends in .md,
+         * .markdown or .docx, else plain text.
+         */
         public static Format of(String source) {
             String name = source.toLowerCase(Locale.ROOT);
-            return name.endsWith(".md") || name.endsWith(".markdown") ? MARKDOWN : PLAIN_TEXT;
+            return name.endsWith(".md") || name.endsWith(".markdown") || WordDocument.isNamed(name)
+                    ? MARKDOWN
+                    : PLAIN_TEXT;
         }
     }
 
     private ScriptReader() {}
 
     /**
-     * Reads a script from a file: CommonMark if its name ends in .md or .markdown, else plain text; UTF-8, or UTF-16 with
-     * a byte order mark.
+     * Reads a script from a file: CommonMark if its name ends in .md or .markdown, a DOCX document if it ends in .docx,
+     * else plain text; UTF-8, or UTF-16 with a byte order mark.
      *
      * @throws ProblemException if there is no such file, it is no text, its front matter is broken or out of range, or
      *     nothing in it is to be spoken
      */
     public static Script read(Path file) throws ProblemException {
-        return parse(SourceText.read(file), file.toString(), Format.of(file.toString()));
+        return parse(text(file), file.toString(), Format.of(file.toString()));
     }
 
     /**
@@ -63,12 +68,14 @@ public final class ScriptReader {
 
     /** Whether a script says itself at what pace it is to be read. */
     public static boolean setsPace(Path file) throws ProblemException {
-        return FrontMatter.split(SourceText.read(file), file.toString()).paced();
+        return FrontMatter.split(text(file), file.toString()).paced();
     }
 
-    /** A script file's text, decoded as {@link #read(Path)} does. */
+    /** A script file's text, decoded as {@link #read(Path)} does; that of a DOCX document as CommonMark. */
     public static String text(Path file) throws ProblemException {
-        return SourceText.read(file);
+        return WordDocument.isNamed(file.toString())
+                ? WordDocument.text(SourceText.bytes(file), file.toString())
+                : SourceText.read(file);
     }
 
     private static String nameOf(String source) {

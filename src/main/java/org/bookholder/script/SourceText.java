@@ -23,6 +23,11 @@ final class SourceText {
     private SourceText() {}
 
     static String read(Path file) throws ProblemException {
+        return decode(bytes(file), file.toString());
+    }
+
+    /** A file's bytes; a problem if it is none, may not be read, or is too large for a script. */
+    static byte[] bytes(Path file) throws ProblemException {
         String source = file.toString();
         try {
             if (Files.notExists(file)) {
@@ -34,7 +39,7 @@ final class SourceText {
             if (Files.size(file) > MOST_BYTES) {
                 throw new ProblemException("the file is too large for a script (over 16 MB)", source, SAVE_AS_TEXT);
             }
-            return decode(Files.readAllBytes(file), source);
+            return Files.readAllBytes(file);
         } catch (AccessDeniedException e) {
             throw new ProblemException("the file may not be read", source, "check its permissions", e);
         } catch (IOException e) {

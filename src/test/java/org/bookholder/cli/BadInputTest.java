@@ -48,7 +48,7 @@ final class BadInputTest {
 
     @Test
     void aScriptThatIsNoText() throws IOException {
-        Path zip = Files.write(folder.resolve("wheel.docx"), new byte[] {'P', 'K', 3, 4, 0, 0, (byte) 0xff, 0});
+        Path zip = Files.write(folder.resolve("wheel.zip"), new byte[] {'P', 'K', 3, 4, 0, 0, (byte) 0xff, 0});
         refuses("this is not a text file", "read", zip.toString(), "--audio", recording, "--session", session);
     }
 
