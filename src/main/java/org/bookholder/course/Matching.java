@@ -1,0 +1,50 @@
+package org.bookholder.course;
+
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.bookholder.script.Script;
+import org.bookholder.script.ScriptLine;
+
+/** Finds the lesson that a session was read from. */
+public final class Matching {
+    /** A choice of ours: a script that kept half its lines is still that script. */
+    private static final double HALF = 0.5;
+
+    private Matching() {}
+
+    /**
+     * The lesson of a session: the one whose file it was read from, else the one that has most of its lines, half of them
+     * at least.
+     *
+     * @param source the script's file as the session noted it, made absolute
+     * @param read the script as it was read
+     */
+    public static Optional<Lesson> lesson(List<Lesson> lessons, Path source, Script read) {
+        for (Lesson lesson : lessons) {
+            if (lesson.file().toAbsolutePath().normalize().equals(source.normalize())) {
+                return Optional.of(lesson);
+            }
+        }
+        Set<String> lines = texts(read);
+        Optional<Lesson> best = Optional.empty();
+        double most = HALF;
+        for (Lesson lesson : lessons) {
+            Set<String> same = new HashSet<>(texts(lesson.script()));
+            same.retainAll(lines);
+            double share = (double) same.size() / lines.size();
+            if (share >= most) {
+                most = share;
+                best = Optional.of(lesson);
+            }
+        }
+        return best;
+    }
+
+    private static Set<String> texts(Script script) {
+        return script.lines().stream().map(ScriptLine::text).collect(Collectors.toSet());
+    }
+}

@@ -1,0 +1,34 @@
+package org.bookholder.course;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import org.bookholder.session.SessionState;
+import org.bookholder.session.SessionState.Take;
+
+/**
+ * A session that was read from a lesson's script, or from an earlier wording of it.
+ *
+ * @param folder where it lies
+ * @param state where it led; has a take
+ */
+public record RecordedSession(Path folder, SessionState state) {
+    /** Checks that something was recorded. */
+    public RecordedSession {
+        if (state.takes().isEmpty()) {
+            throw new IllegalArgumentException("the session " + folder + " must have a take");
+        }
+    }
+
+    /** Time of day at which its first take was rolled. */
+    public Instant began() {
+        return state.takes().get(0).when();
+    }
+
+    /** Time of day at which its last take ended. */
+    public Instant ended() {
+        List<Take> takes = state.takes();
+        Take last = takes.get(takes.size() - 1);
+        return last.when().plus(last.end().since(last.start()).toDuration());
+    }
+}

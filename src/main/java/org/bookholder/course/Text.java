@@ -1,0 +1,57 @@
+package org.bookholder.course;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Small things for texts in a terminal. */
+public final class Text {
+    private static final int WIDTH = 80;
+
+    private Text() {}
+
+    /** A text cut to {@code width} characters, with an ellipsis if something was cut, and filled up with spaces. */
+    public static String fit(String text, int width) {
+        return String.format(Locale.ROOT, "%-" + width + "s", cut(text, width));
+    }
+
+    /** A text cut to {@code width} characters, with an ellipsis if something was cut. */
+    public static String cut(String text, int width) {
+        return text.length() <= width ? text : text.substring(0, width - 1) + "\u2026";
+    }
+
+    /** Seconds as minutes and seconds, 12:05, or hours, 1:02:05. */
+    public static String clock(double seconds) {
+        long whole = Math.round(seconds);
+        return whole < 3600
+                ? String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60)
+                : String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
+    }
+
+    /** A length in hours and minutes: 2 h 05, 45 min. */
+    public static String hours(Duration length) {
+        long minutes = Math.round(length.toSeconds() / 60.0);
+        return minutes < 60 ? minutes + " min" : String.format(Locale.ROOT, "%d h %02d", minutes / 60, minutes % 60);
+    }
+
+    /** A text in rows of at most 80 characters, broken at spaces. */
+    public static List<String> wrap(String text) {
+        List<String> rows = new ArrayList<>();
+        StringBuilder row = new StringBuilder();
+        for (String word : text.split(" ", -1)) {
+            if (!row.isEmpty() && row.length() + 1 + word.length() > WIDTH) {
+                rows.add(row.toString());
+                row.setLength(0);
+            }
+            row.append(row.isEmpty() ? "" : " ").append(word);
+        }
+        rows.add(row.toString());
+        return rows;
+    }
+
+    /** A number of things: 1 lesson, 2 lessons. */
+    public static String count(long number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,43 @@
+package org.bookholder.course.prepare;
+
+/**
+ * A place in a script that is hard to say or to hear.
+ *
+ * @param kind why
+ * @param line number of the line, from 1
+ * @param words the words concerned
+ * @param count how many words, numbers or repetitions there are
+ */
+public record HardStretch(Kind kind, int line, String words, int count) {
+    /** Why a stretch is hard. */
+    public enum Kind {
+        /** Many words without a breath mark. */
+        BREATH("words without a breath mark", "put a comma, or make two sentences of it"),
+        /** A long sentence. */
+        LONG("words in a sentence", "make two of it"),
+        /** Several numbers in a row. */
+        NUMBERS("numbers in a row", "show them, and say one"),
+        /** A run of words that begin alike. */
+        ONSETS("words that begin alike", "say one of them another way"),
+        /** A word that the recogniser does not know. */
+        UNKNOWN("word unknown to the recogniser", "give its sound if it goes unheard: [word](say:like this)");
+
+        private final String what;
+        private final String remedy;
+
+        Kind(String what, String remedy) {
+            this.what = what;
+            this.remedy = remedy;
+        }
+
+        /** What there is too much of, after a number. */
+        public String what() {
+            return what;
+        }
+
+        /** What the author can do about it. */
+        public String remedy() {
+            return remedy;
+        }
+    }
+}

@@ -1,0 +1,173 @@
+package org.bookholder.course.prepare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.bookholder.course.prepare.HardStretch.Kind;
+import org.bookholder.script.Script;
+import org.bookholder.script.ScriptLine;
+import org.bookholder.script.ScriptPreparer;
+import org.bookholder.script.ScriptWord;
+import org.bookholder.script.Sounding;
+import org.bookholder.script.Vocabulary;
+
+/** Finds what is hard to say in a script. */
+public final class HardStretches {
+    /**
+     * Readers took a breath after 18 syllables on average (18 women reading a passage, JAKO 200804748556267, 2008); 18 words
+     * are about 26. A rule of thumb of ours.
+     */
+    public static final int BREATH_WORDS = 18;
+
+    /** Common practice in plain writing; from memory. */
+    public static final int SENTENCE_WORDS = 25;
+
+    private static final int NUMBERS = 3;
+    private static final int ONSETS = 4;
+    private static final int ALIKE = 3;
+    private static final Pattern BREATH_AFTER =
+            Pattern.compile(".*[,;:.!?\\u2026\\u2013\\u2014)-][\"'\\u201d\\u2019)]*");
+    private static final Pattern DIGIT = Pattern.compile("\\d");
+    private static final Set<String> JOINING = Set.of("and", "or", "to", "by", "from", "of", "plus", "times", "minus");
+
+    /** Short words that nobody stumbles over. */
+    private static final Set<String> LIGHT = Set.of("""
+            a an the of to in on at by for from with and or but so as if is are was were be it its i you he she we they
+            my your his her our their this that these those not no do does did has have had will would can could up out
+            there then than when what which who where""".split("\\s+"));
+
+    private final Script script;
+    private final List<HardStretch> found = new ArrayList<>();
+
+    private HardStretches(Script script) {
+        this.script = script;
+    }
+
+    /**
+     * What is hard in a script, in its order.
+     *
+     * @param vocabulary what the recogniser knows; empty if there is none to ask
+     */
+    public static List<HardStretch> in(Script script, Optional<Vocabulary> vocabulary) {
+        HardStretches stretches = new HardStretches(script);
+        script.lines().forEach(stretches::look);
+        vocabulary.ifPresent(stretches::lookForUnknown);
+        stretches.found.sort(Comparator.comparingInt(HardStretch::line));
+        return List.copyOf(stretches.found);
+    }
+
+    private void look(ScriptLine line) {
+        if (line.spokenWords() > SENTENCE_WORDS) {
+            add(Kind.LONG, line, line.words(), line.spokenWords());
+        }
+        List<ScriptWord> breath = new ArrayList<>();
+        for (ScriptWord word : line.words()) {
+            breath.add(word);
+            if (BREATH_AFTER.matcher(word.written()).matches()) {
+                lookAtBreath(line, breath);
+                breath.clear();
+            }
+        }
+        lookAtBreath(line, breath);
+        lookForNumbers(line);
+    }
+
+    private void lookAtBreath(ScriptLine line, List<ScriptWord> breath) {
+        int words = spoken(breath);
+        if (words > BREATH_WORDS) {
+            add(Kind.BREATH, line, breath, words);
+        }
+        lookForOnsets(line, breath);
+    }
+
+    /** Three numbers with nothing but a joining word between them. */
+    private void lookForNumbers(ScriptLine line) {
+        List<ScriptWord> run = new ArrayList<>();
+        int numbers = 0;
+        for (ScriptWord word : line.words()) {
+            boolean number = DIGIT.matcher(word.written()).find();
+            if (number) {
+                numbers++;
+                run.add(word);
+            } else if (!run.isEmpty() && JOINING.contains(first(word)) && number(run.get(run.size() - 1))) {
+                run.add(word);
+            } else {
+                addNumbers(line, run, numbers);
+                run.clear();
+                numbers = 0;
+            }
+        }
+        addNumbers(line, run, numbers);
+    }
+
+    private void addNumbers(ScriptLine line, List<ScriptWord> run, int numbers) {
+        if (numbers >= NUMBERS) {
+            boolean joined = number(run.get(run.size() - 1));
+            add(Kind.NUMBERS, line, joined ? run : run.subList(0, run.size() - 1), numbers);
+        }
+    }
+
+    private static boolean number(ScriptWord word) {
+        return DIGIT.matcher(word.written()).find();
+    }
+
+    /**
+     * Four words in one breath that begin alike, light words left out; three if they begin with two consonants or with a
+     * hissing sound, s and sh counting as alike ("she sells sea shells"). A rule of ours.
+     */
+    private void lookForOnsets(ScriptLine line, List<ScriptWord> breath) {
+        List<ScriptWord> run = new ArrayList<>();
+        String onset = "";
+        for (ScriptWord word : breath) {
+            if (LIGHT.contains(first(word))) {
+                continue;
+            }
+            String own = number(word) ? "" : alike(Sounding.onset(first(word)));
+            if (!own.equals(onset)) {
+                addOnsets(line, run, onset);
+                run.clear();
+                onset = own;
+            }
+            if (run.isEmpty() || !first(run.get(run.size() - 1)).equals(first(word))) {
+                run.add(word);
+            }
+        }
+        addOnsets(line, run, onset);
+    }
+
+    private void addOnsets(ScriptLine line, List<ScriptWord> run, String onset) {
+        boolean heavy = onset.length() > 1 || onset.equals("s");
+        if (!onset.isEmpty() && run.size() >= (heavy ? ALIKE : ONSETS)) {
+            add(Kind.ONSETS, line, run, run.size());
+        }
+    }
+
+    private static String alike(String onset) {
+        return onset.equals("S") || onset.equals("z") ? "s" : onset;
+    }
+
+    private void lookForUnknown(Vocabulary vocabulary) {
+        Set<String> told = new HashSet<>();
+        ScriptPreparer.prepare(script, vocabulary).unknown().stream()
+                .filter(word -> told.add(word.spoken()))
+                .forEach(word -> found.add(new HardStretch(Kind.UNKNOWN, word.line(), word.spoken(), 1)));
+    }
+
+    private void add(Kind kind, ScriptLine line, List<ScriptWord> words, int count) {
+        String text = words.stream().map(ScriptWord::written).collect(Collectors.joining(" "));
+        found.add(new HardStretch(kind, line.number(), text, count));
+    }
+
+    private static String first(ScriptWord word) {
+        return word.spoken().get(0).get(0);
+    }
+
+    private static int spoken(List<ScriptWord> words) {
+        return words.stream().mapToInt(w -> w.spoken().get(0).size()).sum();
+    }
+}

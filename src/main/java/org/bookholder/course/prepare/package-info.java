@@ -1,0 +1,5 @@
+/** Before the camera: how long lessons will run, and what in them is hard to say. */
+@NullMarked
+package org.bookholder.course.prepare;
+
+import org.jspecify.annotations.NullMarked;
