@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
             "To read your own lesson: bookholder read lesson.md",
             "To see its notes again:  bookholder notes FOLDER",
             "To give it to an editor: bookholder handoff FOLDER",
+            "To see a course's state: bookholder course FOLDER",
             "",
             "bookholder COMMAND --help says more about each command.",
             ""
@@ -64,6 +65,9 @@ public final class Main implements Runnable {
             new DemoCommand(here, terminal),
             new SoundCommand(here, terminal),
             new SessionsCommand(here, terminal),
+            new TimeCommand(here, terminal),
+            new CourseCommand(here, terminal),
+            new PlanCommand(here, terminal),
             new LimitsCommand(here, terminal)
         }) {
             line.addSubcommand(command);

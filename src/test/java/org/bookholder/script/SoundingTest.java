@@ -88,7 +88,7 @@ final class SoundingTest {
     private static Map<String, Set<Integer>> dictionary() throws IOException {
         Map<String, Set<Integer>> counts = new HashMap<>();
         for (String row : Files.readAllLines(DICTIONARY, StandardCharsets.UTF_8)) {
-            String[] phones = row.strip().split("\\s+");
+            String[] phones = row.strip().split("\\s+", -1);
             int syllables = 0;
             for (int i = 1; i < phones.length; i++) {
                 syllables += "AEIOU".indexOf(phones[i].charAt(0)) >= 0 ? 1 : 0;

@@ -1,0 +1,138 @@
+package org.bookholder.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.concurrent.Callable;
+import org.bookholder.course.Course;
+import org.bookholder.course.CourseReader;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.Progress;
+import org.bookholder.course.board.Board;
+import org.bookholder.course.board.BoardJson;
+import org.bookholder.course.board.BoardText;
+import org.bookholder.course.edit.BurnDown;
+import org.bookholder.course.edit.EditTasks;
+import org.bookholder.course.page.CoursePage;
+import org.bookholder.handoff.AtomicFile;
+import org.bookholder.problem.ProblemException;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Shows where a course stands, and takes in what only people know of it. */
+@Command(
+        name = "course",
+        sortOptions = false,
+        description = {
+            "Show where each lesson of a course stands, what to do next, and what is missing before it can go out.",
+            "A course is a folder of scripts; course.yaml in it says more, and exports in it holds the finished files."
+        })
+final class CourseCommand implements Callable<Integer> {
+    private static final double MOST_HOURS = 1000;
+
+    private final Surroundings here;
+    private final Terminal terminal;
+
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "FOLDER",
+            description = "The course's folder. Default: the one you are in.")
+    private @Nullable Path folder;
+
+    @ArgGroup(exclusive = true)
+    private @Nullable Edit edit;
+
+    @Option(names = "--hours", paramLabel = "H", description = "With --edited: how many hours the edit took.")
+    private @Nullable Double hours;
+
+    @Option(names = "--json", description = "The board as JSON, for other programs.")
+    private boolean json;
+
+    @Option(
+            names = "--page",
+            paramLabel = "FILE.html",
+            description = "Also write the board, the sessions that are left and how the edit goes as a page.")
+    private @Nullable Path page;
+
+    CourseCommand(Surroundings here, Terminal terminal) {
+        this.here = here;
+        this.terminal = terminal;
+    }
+
+    /** One of these, or none. */
+    static final class Edit {
+        @Option(
+                names = "--edited",
+                paramLabel = "LESSON",
+                description = "Mark a lesson, by its name or number, as edited.")
+        private @Nullable String done;
+
+        @Option(names = "--not-edited", paramLabel = "LESSON", description = "Take that back.")
+        private @Nullable String undone;
+    }
+
+    @Override
+    public Integer call() throws ProblemException {
+        Path place = folder == null ? Path.of(".") : folder;
+        mark(place);
+        CourseView view = CourseView.read(place, here, terminal);
+        Board board = view.board();
+        if (page != null) {
+            write(view, page);
+        }
+        if (json) {
+            terminal.out().println(BoardJson.of(board).toPrettyString());
+        } else {
+            BoardText.of(board).forEach(terminal.out()::println);
+        }
+        return 0;
+    }
+
+    private void write(CourseView view, Path file) throws ProblemException {
+        Board board = view.board();
+        BurnDown burnDown =
+                BurnDown.of(EditTasks.of(board, here.zone()), board.course().editing(), board.today());
+        String text = CoursePage.of(board, view.plan(), burnDown);
+        try {
+            new AtomicFile().write(file, out -> out.append(text));
+        } catch (IOException e) {
+            throw new ProblemException(
+                    "the page cannot be written", file.toString(), "name a file in a folder that you may write", e);
+        }
+    }
+
+    private void mark(Path place) throws ProblemException {
+        String done = edit == null ? null : edit.done;
+        String undone = edit == null ? null : edit.undone;
+        if (hours != null && (done == null || !(hours > 0 && hours <= MOST_HOURS))) {
+            throw new ProblemException(
+                    done == null
+                            ? "no edit is marked that could have taken them"
+                            : "an edit takes no " + hours + " hours",
+                    "--hours",
+                    "give it with --edited LESSON, and a number from 0.1 to 1000");
+        }
+        String name = done == null ? undone : done;
+        if (name != null) {
+            Course course = CourseReader.read(place);
+            Lesson lesson = course.lesson(name)
+                    .orElseThrow(() -> new ProblemException(
+                            "the course has no lesson '" + name + "'",
+                            place.toString(),
+                            "name one of "
+                                    + String.join(
+                                            ", ",
+                                            course.lessons().stream()
+                                                    .map(Lesson::name)
+                                                    .toList())));
+            Instant now = here.clock().instant();
+            Progress.read(place)
+                    .edited(now, lesson, done != null, hours == null ? 0 : hours)
+                    .write(place);
+        }
+    }
+}

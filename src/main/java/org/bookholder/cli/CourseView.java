@@ -1,0 +1,34 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.bookholder.course.Course;
+import org.bookholder.course.CourseReader;
+import org.bookholder.course.board.Board;
+import org.bookholder.course.board.BoardReader;
+import org.bookholder.course.shoot.SessionPlan;
+import org.bookholder.course.shoot.SessionPlanner;
+import org.bookholder.course.shoot.Terms;
+import org.bookholder.course.shoot.Works;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * A course as it stands today.
+ *
+ * @param board its board, with the days of the plan in it
+ * @param works what is left to record
+ * @param plan when
+ * @param terms what the plan keeps to
+ */
+record CourseView(Board board, Works works, SessionPlan plan, Terms terms) {
+    static CourseView read(Path folder, Surroundings here, Terminal terminal) throws ProblemException {
+        Course course = CourseReader.read(folder);
+        LocalDate today = LocalDate.ofInstant(here.clock().instant(), here.zone());
+        Board board =
+                BoardReader.read(course, CourseSessions.of(course.lessons(), course.sessions(), here, terminal), today);
+        Works works = Works.of(board);
+        Terms terms = Terms.of(Limits.of(here), course.shooting().setUp());
+        SessionPlan plan = SessionPlanner.plan(works.works(), course.shooting(), terms, today);
+        return new CourseView(board.planned(plan::day), works, plan, terms);
+    }
+}

@@ -1,0 +1,119 @@
+package org.bookholder.course;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.handoff.AtomicFile;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * What only people know of a course's progress, kept in {@code progress.json}: which lessons are edited, and in how many
+ * hours. Immutable; later marks answer earlier ones.
+ */
+public final class Progress {
+    private static final String FILE = "progress.json";
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+            .build();
+
+    private final List<Mark> marks;
+
+    private Progress(List<Mark> marks) {
+        this.marks = List.copyOf(marks);
+    }
+
+    /** What a mark says. */
+    public enum Kind {
+        /** The lesson is edited. */
+        EDITED,
+        /** It is not, after all. */
+        UNEDITED
+    }
+
+    /**
+     * One thing said by a person.
+     *
+     * @param when as a text, ISO 8601 in UTC
+     * @param lesson the lesson's name
+     * @param kind what is said
+     * @param hours what the edit took; 0 if that was not said
+     */
+    public record Mark(String when, String lesson, Kind kind, double hours) {}
+
+    /**
+     * An edit that is done.
+     *
+     * @param when when it was said to be
+     * @param hours what it took; 0 if that was not said
+     */
+    public record Edited(Instant when, double hours) {}
+
+    /** Nothing marked. */
+    public static Progress none() {
+        return new Progress(List.of());
+    }
+
+    /** What is kept in a course's folder; a problem if it cannot be read. */
+    public static Progress read(Path folder) throws ProblemException {
+        Path file = folder.resolve(FILE);
+        if (!Files.exists(file)) {
+            return none();
+        }
+        try {
+            List<Mark> marks = List.of(MAPPER.readValue(Files.readString(file), Mark[].class));
+            marks.forEach(mark -> Instant.parse(mark.when()));
+            return new Progress(marks);
+        } catch (JsonProcessingException | DateTimeException e) {
+            throw new ProblemException(
+                    "the marks cannot be understood", file.toString(), "mend the file, or delete it and mark anew", e);
+        } catch (IOException e) {
+            throw new ProblemException("the marks cannot be read", file.toString(), "check its permissions", e);
+        }
+    }
+
+    /** Keeps this in a course's folder; a problem if it cannot be written. */
+    public void write(Path folder) throws ProblemException {
+        Path file = folder.resolve(FILE);
+        try {
+            String json = MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(marks);
+            new AtomicFile().write(file, out -> out.append(json).append("\n"));
+        } catch (IOException e) {
+            throw new ProblemException(
+                    "the mark cannot be kept", file.toString(), "check the folder's permissions and room", e);
+        }
+    }
+
+    /** The same with a lesson marked as edited, or as not edited after all. */
+    public Progress edited(Instant when, Lesson lesson, boolean done, double hours) {
+        return with(new Mark(when.toString(), lesson.name(), done ? Kind.EDITED : Kind.UNEDITED, hours));
+    }
+
+    private Progress with(Mark mark) {
+        List<Mark> more = new ArrayList<>(marks);
+        more.add(mark);
+        return new Progress(more);
+    }
+
+    /** The lesson's edit, if it was marked as done. */
+    public Optional<Edited> edited(Lesson lesson) {
+        Optional<Edited> found = Optional.empty();
+        for (Mark mark : marks) {
+            if (mark.lesson().equals(lesson.name())) {
+                found = mark.kind() == Kind.EDITED
+                        ? Optional.of(new Edited(Instant.parse(mark.when()), mark.hours()))
+                        : Optional.empty();
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,74 @@
+package org.bookholder.course.board;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.function.Predicate;
+import org.bookholder.course.Course;
+import org.bookholder.course.Measured;
+import org.bookholder.script.AgeingFact;
+
+/**
+ * Where a course stands.
+ *
+ * @param course the course
+ * @param measured what the presenter's sessions say
+ * @param lessons where each lesson stands, in order
+ * @param today the day for which all this is said
+ */
+public record Board(Course course, Measured measured, List<LessonState> lessons, LocalDate today) {
+    /** Copies the list. */
+    public Board {
+        lessons = List.copyOf(lessons);
+    }
+
+    /** The same with the days on which lessons, by their numbers, are to be recorded. */
+    public Board planned(IntFunction<Optional<LocalDate>> days) {
+        return new Board(
+                course,
+                measured,
+                lessons.stream()
+                        .map(state -> state.planned(days.apply(state.lesson().number())))
+                        .toList(),
+                today);
+    }
+
+    /**
+     * Whether the course is finished: every lesson recorded, without open pickups, edited, exported and checked. Before
+     * that no date of its launch is to be offered to anyone.
+     */
+    public boolean finished() {
+        return lessons.stream().allMatch(lesson -> lesson.missing().isEmpty());
+    }
+
+    /** The first lesson that something is missing from; empty if the course is finished. */
+    public Optional<LessonState> next() {
+        return lessons.stream().filter(lesson -> !lesson.missing().isEmpty()).findFirst();
+    }
+
+    /** What in the scripts is to be looked at by today, the longest overdue first. */
+    public List<DueFact> due() {
+        return facts(fact -> !fact.due().isAfter(today));
+    }
+
+    /** What in the scripts is to be looked at some day after today, the next first. */
+    public List<DueFact> ageing() {
+        return facts(fact -> fact.due().isAfter(today));
+    }
+
+    private List<DueFact> facts(Predicate<AgeingFact> wanted) {
+        List<DueFact> found = new ArrayList<>();
+        for (LessonState state : lessons) {
+            for (AgeingFact fact : state.lesson().script().facts()) {
+                if (wanted.test(fact)) {
+                    found.add(new DueFact(state.lesson(), fact, state.exports()));
+                }
+            }
+        }
+        found.sort(Comparator.comparing(due -> due.fact().due()));
+        return found;
+    }
+}

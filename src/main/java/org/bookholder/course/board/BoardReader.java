@@ -1,0 +1,122 @@
+package org.bookholder.course.board;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.bookholder.course.Course;
+import org.bookholder.course.ExportChecks;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.Measured;
+import org.bookholder.course.Progress;
+import org.bookholder.course.RecordedSession;
+import org.bookholder.pace.RunningTime;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
+
+/** Finds out where a course stands, from what lies in its folder and from its sessions. */
+public final class BoardReader {
+    private static final Pattern FILM = Pattern.compile("(?i)\\.(mp4|m4v|mov|mkv|webm|mxf|avi|mpg|ts)$");
+
+    private final Course course;
+    private final Map<Lesson, List<RecordedSession>> sessions;
+    private final Measured measured;
+    private final Progress progress;
+    private final List<Export> exports;
+
+    /** An exported file and when it was last changed. */
+    private record Export(Path file, Instant made) {}
+
+    private BoardReader(
+            Course course,
+            Map<Lesson, List<RecordedSession>> sessions,
+            Measured measured,
+            Progress progress,
+            List<Export> exports) {
+        this.course = course;
+        this.sessions = sessions;
+        this.measured = measured;
+        this.progress = progress;
+        this.exports = exports;
+    }
+
+    /**
+     * Where the course stands, before anything is planned.
+     *
+     * @param sessions the sessions of each lesson
+     * @param today the day for which this is said
+     * @throws ProblemException if exports, notes of checks or marks cannot be read
+     */
+    public static Board read(Course course, Map<Lesson, List<RecordedSession>> sessions, LocalDate today)
+            throws ProblemException {
+        Measured measured =
+                Measured.of(sessions.values().stream().flatMap(List::stream).toList());
+        BoardReader reader =
+                new BoardReader(course, sessions, measured, Progress.read(course.folder()), exports(course.exports()));
+        List<LessonState> states = new ArrayList<>();
+        for (Lesson lesson : course.lessons()) {
+            states.add(reader.state(lesson));
+        }
+        return new Board(course, measured, states, today);
+    }
+
+    private LessonState state(Lesson lesson) throws ProblemException {
+        Recording recording = Recording.of(lesson.script(), sessions.getOrDefault(lesson, List.of()));
+        List<Export> own = exports.stream()
+                .filter(e -> course.lessonOf(e.file()).filter(lesson::equals).isPresent())
+                .toList();
+        Optional<Export> export = own.stream()
+                .findFirst()
+                .filter(e -> recording.last().isEmpty()
+                        || !e.made().isBefore(recording.last().get()));
+        Optional<Progress.Edited> marked = progress.edited(lesson)
+                .filter(e -> recording.last().isEmpty()
+                        || !e.when().isBefore(recording.last().get()));
+        Script script = lesson.script();
+        double pace = measured.likelyPace(script.settings().targetPace());
+        return new LessonState(
+                lesson,
+                RunningTime.of(script.spokenWords(), pace).seconds(),
+                recording,
+                Optional.empty(),
+                marked.map(Progress.Edited::when).or(() -> export.map(Export::made)),
+                marked.filter(e -> e.hours() > 0)
+                        .map(e -> OptionalDouble.of(e.hours()))
+                        .orElse(OptionalDouble.empty()),
+                own.stream().map(Export::file).toList(),
+                export.map(Export::file),
+                export.isPresent()
+                        ? ExportChecks.read(course.folder(), export.get().file())
+                        : Optional.empty());
+    }
+
+    private static boolean isFilm(Path file) {
+        return Files.isRegularFile(file) && FILM.matcher(file.toString()).find();
+    }
+
+    /** The exported files, the newest first. */
+    private static List<Export> exports(Path folder) throws ProblemException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> entries = Files.list(folder)) {
+            List<Export> found = new ArrayList<>();
+            for (Path file : entries.filter(BoardReader::isFilm).toList()) {
+                found.add(new Export(file, Files.getLastModifiedTime(file).toInstant()));
+            }
+            found.sort(Comparator.comparing(Export::made).reversed().thenComparing(Export::file));
+            return found;
+        } catch (IOException e) {
+            throw new ProblemException("the exports cannot be read", folder.toString(), "check its permissions", e);
+        }
+    }
+}

@@ -1,0 +1,25 @@
+package org.bookholder.course.board;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.bookholder.course.Lesson;
+import org.bookholder.script.AgeingFact;
+
+/**
+ * Something that is to be looked at again.
+ *
+ * @param lesson where it stands
+ * @param fact what it is
+ * @param exports the exported files in which it is said
+ */
+public record DueFact(Lesson lesson, AgeingFact fact, List<Path> exports) {
+    /** Copies the list. */
+    public DueFact {
+        exports = List.copyOf(exports);
+    }
+
+    /** The line, as it is read. */
+    public String text() {
+        return lesson.script().lines().get(fact.line() - 1).text();
+    }
+}

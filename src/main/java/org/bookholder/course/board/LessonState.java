@@ -1,0 +1,136 @@
+package org.bookholder.course.board;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.bookholder.course.ExportCheck;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.Text;
+
+/**
+ * Where one lesson stands.
+ *
+ * @param lesson the lesson
+ * @param seconds its likely running time
+ * @param recording what was recorded of it
+ * @param planned the day on which it is to be recorded, if there is one
+ * @param edited when its edit was done, if it was since the last recording
+ * @param editHours what the edit took, if that was said
+ * @param exports all its exported files, the newest first
+ * @param export the newest export, if it was made since the last recording
+ * @param check that export's check, if it was checked as it is
+ */
+public record LessonState(
+        Lesson lesson,
+        double seconds,
+        Recording recording,
+        Optional<LocalDate> planned,
+        Optional<Instant> edited,
+        OptionalDouble editHours,
+        List<Path> exports,
+        Optional<Path> export,
+        Optional<ExportCheck> check) {
+    private static final int MOST_LINES = 5;
+
+    /** Copies the list. */
+    public LessonState {
+        exports = List.copyOf(exports);
+    }
+
+    /** The same with the day on which it is to be recorded. */
+    LessonState planned(Optional<LocalDate> day) {
+        return new LessonState(lesson, seconds, recording, day, edited, editHours, exports, export, check);
+    }
+
+    /** How far it has come. */
+    public Stage stage() {
+        if (!recording.begun()) {
+            return planned.isPresent() ? Stage.PLANNED : Stage.SCRIPT;
+        }
+        if (!recording.unread().isEmpty()) {
+            return Stage.BEGUN;
+        }
+        if (!recording.pickups().isEmpty()) {
+            return Stage.PICKUPS;
+        }
+        if (edited.isEmpty()) {
+            return Stage.RECORDED;
+        }
+        if (export.isEmpty()) {
+            return Stage.EDITED;
+        }
+        return check.filter(ExportCheck::passed).isPresent() ? Stage.CHECKED : Stage.EXPORTED;
+    }
+
+    /** What is to be done next. */
+    public String next() {
+        return switch (stage()) {
+            case SCRIPT -> "plan its recording";
+            case PLANNED -> "record it on " + planned.orElseThrow();
+            case BEGUN -> "record " + numbers(recording.unread()) + on();
+            case PICKUPS -> "pick up " + numbers(recording.pickups()) + on();
+            case RECORDED -> exports.isEmpty() ? "edit it" : "edit it again: it was recorded since";
+            case EDITED ->
+                exports.isEmpty()
+                        ? "export it into exports"
+                        : "export it again: " + exports.get(0).getFileName() + " is older than the last recording";
+            case EXPORTED ->
+                check.isEmpty()
+                        ? "check " + export.orElseThrow().getFileName()
+                        : "mend " + export.orElseThrow().getFileName() + ": "
+                                + check.get().findings().get(0);
+            case CHECKED -> "nothing: it can go out";
+        };
+    }
+
+    private String on() {
+        return planned.map(day -> " on " + day).orElse("");
+    }
+
+    /** What is missing before the lesson can go out, one phrase for each step. */
+    public List<String> missing() {
+        List<String> missing = new ArrayList<>();
+        if (!recording.begun()) {
+            missing.add("recording");
+        } else if (!recording.unread().isEmpty()) {
+            missing.add("recording of " + Text.count(recording.unread().size(), "line"));
+        }
+        if (!recording.pickups().isEmpty()) {
+            missing.add(Text.count(recording.pickups().size(), "pickup"));
+        }
+        if (edited.isEmpty()) {
+            missing.add("edit");
+        }
+        if (export.isEmpty()) {
+            missing.add("export");
+        }
+        if (check.isEmpty()) {
+            missing.add("check");
+        } else if (!check.get().passed()) {
+            missing.add(Text.count(check.get().findings().size(), "finding") + " of its check");
+        }
+        return missing;
+    }
+
+    private static String numbers(List<Integer> lines) {
+        List<String> ranges = new ArrayList<>();
+        for (int i = 0; i < lines.size(); ) {
+            int end = i;
+            while (end + 1 < lines.size() && lines.get(end + 1) == lines.get(end) + 1) {
+                end++;
+            }
+            ranges.add(
+                    end == i
+                            ? lines.get(i).toString()
+                            : lines.get(i) + (end == i + 1 ? ", " : " to ") + lines.get(end));
+            i = end + 1;
+        }
+        String shown = ranges.stream().limit(MOST_LINES).collect(Collectors.joining(", "));
+        return (lines.size() == 1 ? "line " : "lines ") + shown + (ranges.size() > MOST_LINES ? ", \u2026" : "");
+    }
+}

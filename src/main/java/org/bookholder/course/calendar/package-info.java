@@ -1,0 +1,5 @@
+/** Recording sessions for a calendar program. */
+@NullMarked
+package org.bookholder.course.calendar;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,24 @@
+package org.bookholder.course.edit;
+
+import org.bookholder.course.Costs;
+
+/**
+ * Editing oneself against hiring somebody.
+ *
+ * @param own cost of doing it oneself: the equipment and the hours at what they are worth
+ * @param hired cost of having it done: the quote; the equipment is needed either way
+ * @param ownSales how many sales pay for doing it oneself
+ * @param hiredSales how many sales pay for having it done; 0 if there is no quote
+ */
+public record Balance(double own, double hired, long ownSales, long hiredSales) {
+    /** What editing for {@code hours} comes to. */
+    public static Balance of(Costs costs, double hours) {
+        double own = costs.equipment() + hours * costs.hour();
+        double hired = costs.hired() == 0 ? 0 : costs.equipment() + costs.hired();
+        return new Balance(own, hired, sales(own, costs), sales(hired, costs));
+    }
+
+    private static long sales(double cost, Costs costs) {
+        return (long) Math.ceil(cost / (costs.price() * costs.kept()) - 1e-9);
+    }
+}

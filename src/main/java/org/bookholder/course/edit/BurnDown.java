@@ -1,0 +1,101 @@
+package org.bookholder.course.edit;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.course.Editing;
+
+/**
+ * Editing as it was planned and as it went: how many lessons were left at the end of each week.
+ *
+ * @param from the first day of the first week
+ * @param planned lessons left after each week of the plan, the first entry before it began
+ * @param real lessons left after each week that is over, likewise, and today as the last entry
+ * @param forecast when the edit will be done at the speed of so far; empty if nothing is known of that, or all is done
+ * @param speed hours of the plan done in an hour really spent, or in a week's hours; 1 while nothing is known
+ * @param speedFrom where the speed comes from, for people
+ */
+public record BurnDown(
+        LocalDate from,
+        List<Integer> planned,
+        List<Integer> real,
+        Optional<LocalDate> forecast,
+        double speed,
+        String speedFrom) {
+    private static final int DAYS = 7;
+
+    /** Copies the lists. */
+    public BurnDown {
+        planned = List.copyOf(planned);
+        real = List.copyOf(real);
+    }
+
+    /** How the edit of {@code tasks} goes, seen from {@code today}. */
+    public static BurnDown of(List<EditTask> tasks, Editing editing, LocalDate today) {
+        LocalDate from = editing.from().orElseGet(() -> firstDone(tasks).orElse(today));
+        List<Integer> planned = new ArrayList<>(List.of(tasks.size()));
+        for (EditWeek week : EditPlan.of(tasks, editing, from, 1).weeks()) {
+            planned.add(planned.get(planned.size() - 1) - week.finished().size());
+        }
+        Speed speed = Speed.of(tasks, editing, from, today);
+        List<EditTask> open = tasks.stream().filter(t -> t.done().isEmpty()).toList();
+        LocalDate next = today.isBefore(from) ? from : today;
+        Optional<LocalDate> forecast = open.isEmpty() || speed.value() <= 0
+                ? Optional.empty()
+                : Optional.of(EditPlan.of(open, editing, next, speed.value()).ends(next));
+        return new BurnDown(from, planned, real(tasks, from, today), forecast, speed.value(), speed.from());
+    }
+
+    private static Optional<LocalDate> firstDone(List<EditTask> tasks) {
+        return tasks.stream().flatMap(t -> t.done().stream()).min(LocalDate::compareTo);
+    }
+
+    private static List<Integer> real(List<EditTask> tasks, LocalDate from, LocalDate today) {
+        List<Integer> left = new ArrayList<>();
+        if (today.isBefore(from)) {
+            return left;
+        }
+        for (LocalDate day = from; day.isBefore(today); day = day.plusDays(DAYS)) {
+            left.add(left(tasks, day.minusDays(1)));
+        }
+        left.add(left(tasks, today));
+        return left;
+    }
+
+    private static int left(List<EditTask> tasks, LocalDate day) {
+        return (int) tasks.stream()
+                .filter(t -> t.done().filter(d -> !d.isAfter(day)).isEmpty())
+                .count();
+    }
+
+    /** How fast it goes against the plan. */
+    private record Speed(double value, String from) {
+        static Speed of(List<EditTask> tasks, Editing editing, LocalDate from, LocalDate today) {
+            double thought = 0;
+            double took = 0;
+            double done = 0;
+            for (EditTask task : tasks) {
+                if (task.done().isPresent()) {
+                    done += task.hours();
+                    if (task.took().isPresent()) {
+                        thought += task.hours();
+                        took += task.took().getAsDouble();
+                    }
+                }
+            }
+            if (took > 0) {
+                return new Speed(thought / took, "by the hours that the finished edits took");
+            }
+            long weeks = ChronoUnit.DAYS.between(from, today) / DAYS;
+            if (weeks < 1) {
+                return new Speed(1, "as planned; nothing is measured yet");
+            }
+            double free = editing.hoursAWeek() * (1 - editing.slack());
+            return done > 0
+                    ? new Speed(Math.min(1, done / (weeks * free)), "by what was finished in the weeks so far")
+                    : new Speed(0, "nothing was finished in the weeks so far");
+        }
+    }
+}

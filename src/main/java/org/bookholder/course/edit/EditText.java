@@ -1,0 +1,163 @@
+package org.bookholder.course.edit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.bookholder.course.Costs;
+import org.bookholder.course.Editing;
+import org.bookholder.course.LessonKind;
+import org.bookholder.course.Text;
+
+/** Weeks of editing as a text for a terminal of 80 columns. */
+public final class EditText {
+    private static final int LESSONS = 46;
+    private static final int MOST_BARS = 40;
+
+    private EditText() {}
+
+    /** Plan, burn-down and forecast, line by line. */
+    public static List<String> of(List<EditTask> tasks, Editing editing, LocalDate today) {
+        List<String> out = new ArrayList<>();
+        double hours = tasks.stream().mapToDouble(EditTask::hours).sum();
+        double minutes = tasks.stream().mapToDouble(EditTask::minutes).sum();
+        out.add(String.format(
+                Locale.ROOT,
+                "To edit: %s, %.1f finished minutes, %.1f hours",
+                Text.count(tasks.size(), "lesson"),
+                minutes,
+                hours));
+        BurnDown burnDown = BurnDown.of(tasks, editing, today);
+        EditPlan plan = EditPlan.of(tasks, editing, burnDown.from(), 1);
+        out.add(String.format(
+                Locale.ROOT, "%-11s %s %6s %6s", "week of", Text.fit("finished", LESSONS), "hours", "slack"));
+        plan.weeks().forEach(week -> out.add(row(week)));
+        out.addAll(Text.wrap(sanity(plan.weeks().size())));
+        out.addAll(Text.wrap(sources(editing)));
+        out.add("");
+        out.addAll(burnDown(burnDown, tasks.size()));
+        out.addAll(Text.wrap(forecast(burnDown, plan)));
+        return out;
+    }
+
+    private static String row(EditWeek week) {
+        String lessons = String.join(", ", week.finished());
+        String begun = week.begun().isEmpty() ? "" : (lessons.isEmpty() ? "" : ", ") + "part of " + week.begun();
+        return String.format(
+                Locale.ROOT,
+                "%-11s %s %6.1f %6.1f",
+                week.begins(),
+                Text.fit(lessons + begun, LESSONS),
+                week.hours(),
+                week.slack());
+    }
+
+    private static String sanity(int weeks) {
+        String usual = "a first course usually takes " + EditPlan.FEWEST_WEEKS + " to " + EditPlan.MOST_WEEKS
+                + " weeks to edit (common practice)";
+        if (weeks < EditPlan.FEWEST_WEEKS) {
+            return Text.count(weeks, "week") + ": " + usual
+                    + "; for less the course must be small, or the hours are thought too few.";
+        }
+        return weeks > EditPlan.MOST_WEEKS
+                ? weeks + " weeks: " + usual + "; more hours a week, simpler pictures or a shorter course would help."
+                : weeks + " weeks: " + usual + ".";
+    }
+
+    private static String sources(Editing editing) {
+        StringBuilder text = new StringBuilder("Hours for each finished minute: ");
+        for (LessonKind kind : LessonKind.values()) {
+            text.append(kind.label()).append(String.format(Locale.ROOT, " %.2g, ", editing.hours(kind, 1)));
+        }
+        return text + "unless set in course.yaml those of a university's course team (Crosslin, Creating Online"
+                + " Learning Experiences, ch. 10: trade practice). At most " + editing.lessonsAWeek()
+                + " lessons a week (common practice: 3); slack is for revisions and retakes.";
+    }
+
+    /** Two bars for each week: lessons left by the plan, and lessons left. */
+    private static List<String> burnDown(BurnDown burnDown, int lessons) {
+        List<String> out = new ArrayList<>();
+        out.add("Lessons left      plan -   real #");
+        int scale = Math.max(1, (lessons + MOST_BARS - 1) / MOST_BARS);
+        int weeks = Math.max(burnDown.planned().size(), burnDown.real().size());
+        for (int week = 0; week < weeks; week++) {
+            boolean known = week < burnDown.real().size();
+            int planned = week < burnDown.planned().size() ? burnDown.planned().get(week) : 0;
+            int real = known ? burnDown.real().get(week) : 0;
+            out.add(String.format(
+                            Locale.ROOT,
+                            "%-11s %4d %s",
+                            burnDown.from().plusWeeks(week),
+                            planned,
+                            "-".repeat(planned / scale))
+                    .stripTrailing());
+            if (known) {
+                out.add(String.format(Locale.ROOT, "%-11s %4d %s", "", real, "#".repeat(real / scale))
+                        .stripTrailing());
+            }
+        }
+        return out;
+    }
+
+    private static String forecast(BurnDown burnDown, EditPlan plan) {
+        LocalDate planned = plan.ends(burnDown.from());
+        int left = burnDown.real().isEmpty()
+                ? 1
+                : burnDown.real().get(burnDown.real().size() - 1);
+        if (left == 0) {
+            return "The edit is done; it was planned until " + planned + ".";
+        }
+        if (burnDown.forecast().isEmpty()) {
+            return "Planned until " + planned + ". No forecast: " + burnDown.speedFrom() + ".";
+        }
+        return String.format(
+                Locale.ROOT,
+                "Planned until %s; forecast %s, %s.",
+                planned,
+                burnDown.forecast().get(),
+                burnDown.speed() == 1
+                        ? burnDown.speedFrom()
+                        : String.format(
+                                Locale.ROOT,
+                                "at %.2g of the planned speed, %s",
+                                burnDown.speed(),
+                                burnDown.speedFrom()));
+    }
+
+    /** Costs, line by line. */
+    public static List<String> costs(Costs costs, List<EditTask> tasks) {
+        double hours = tasks.stream().mapToDouble(EditTask::hours).sum();
+        Balance balance = Balance.of(costs, hours);
+        List<String> out = new ArrayList<>();
+        out.add(String.format(
+                Locale.ROOT,
+                "Edited by yourself: %s, paid for by %s",
+                money(costs, balance.own()),
+                Text.count(balance.ownSales(), "sale")));
+        out.add(String.format(
+                Locale.ROOT, "  equipment %.2f, and %.1f hours at %.2f", costs.equipment(), hours, costs.hour()));
+        if (costs.hired() > 0) {
+            out.add(String.format(
+                    Locale.ROOT,
+                    "Edited by others: %s, paid for by %s",
+                    money(costs, balance.hired()),
+                    Text.count(balance.hiredSales(), "sale")));
+            out.add(String.format(
+                    Locale.ROOT, "  equipment %.2f, and the quote %.2f", costs.equipment(), costs.hired()));
+        } else {
+            out.add("Edited by others: no quote; write hired course: or hired lesson: below costs:");
+        }
+        out.add(String.format(
+                Locale.ROOT,
+                "One sale brings %s: %.0f %% of %.2f. All figures are from course.yaml.",
+                money(costs, costs.price() * costs.kept()),
+                costs.kept() * 100,
+                costs.price()));
+        return out;
+    }
+
+    private static String money(Costs costs, double amount) {
+        String text = String.format(Locale.ROOT, "%.2f", amount);
+        return costs.currency().isEmpty() ? text : text + " " + costs.currency();
+    }
+}

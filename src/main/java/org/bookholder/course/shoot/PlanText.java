@@ -1,0 +1,74 @@
+package org.bookholder.course.shoot;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.bookholder.course.Text;
+import org.bookholder.course.shoot.PlannedSession.Slot;
+import org.bookholder.course.shoot.PlannedSession.Use;
+
+/** Recording sessions as a text for a terminal of 80 columns. */
+public final class PlanText {
+    private static final int WHAT = 44;
+
+    private PlanText() {}
+
+    /** The text, line by line. */
+    public static List<String> of(Works works, SessionPlan plan, Terms terms) {
+        List<String> out = new ArrayList<>();
+        if (works.works().isEmpty()) {
+            out.add("Everything is recorded, and no pickup is open.");
+            return out;
+        }
+        out.addAll(Text.wrap(String.format(
+                Locale.ROOT,
+                "To record: %s before the camera, at %.2f recorded minutes for each finished one (%s).",
+                Text.hours(SessionPlanner.sum(works.works())),
+                works.ratio(),
+                works.ratioFrom())));
+        int number = 0;
+        for (PlannedSession session : plan.sessions()) {
+            out.add("");
+            out.add("Session " + ++number
+                    + session.date().map(day -> ", " + day).orElse("") + ": " + Text.hours(session.length())
+                    + ", of it " + Text.hours(session.reading()) + " of reading");
+            session.slots().forEach(slot -> out.add(row(session, slot)));
+        }
+        out.add("");
+        if (!plan.left().isEmpty()) {
+            out.add("No place was found for:");
+            plan.left()
+                    .forEach(work ->
+                            out.add("  " + work.name() + " (" + work.what() + "), " + Text.hours(work.length())));
+            plan.why().forEach(why -> out.addAll(Text.wrap("Why: " + why + ".")));
+        }
+        if (plan.sessions().stream().anyMatch(session -> session.date().isEmpty())) {
+            out.add("No recording days are known; write them into course.yaml: recording: days:");
+        }
+        out.addAll(Text.wrap("A break after " + Text.hours(terms.stretch())
+                + " of reading (voice: Titze, Svec and Popolo"
+                + " 2003) lasts " + Text.hours(terms.pause()) + " (screen: HSE); at most " + Text.hours(terms.reading())
+                + " of reading in a session (common practice: 2 to 3 hours); set-up " + Text.hours(terms.setUp())
+                + ". The hardest lesson comes first. bookholder limits shows how to set your own."));
+        return out;
+    }
+
+    private static String row(PlannedSession session, Slot slot) {
+        LocalTime at = session.from().plus(slot.start());
+        String what = slot.use() == Use.SET_UP
+                ? "set-up"
+                : slot.use() == Use.BREAK
+                        ? "break"
+                        : slot.work().orElseThrow().name() + " ("
+                                + slot.work().orElseThrow().what() + ")";
+        String when = session.date().isPresent()
+                ? at.toString()
+                : String.format(
+                        Locale.ROOT,
+                        "+%d:%02d",
+                        slot.start().toHours(),
+                        slot.start().toMinutesPart());
+        return String.format(Locale.ROOT, "  %5s  %s %8s", when, Text.fit(what, WHAT), Text.hours(slot.length()));
+    }
+}

@@ -1,0 +1,29 @@
+package org.bookholder.course.shoot;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The recording sessions that are left.
+ *
+ * @param sessions in order of time
+ * @param left what found no place in them
+ * @param why why not, each one sentence with what to do; empty if nothing is left
+ */
+public record SessionPlan(List<PlannedSession> sessions, List<Work> left, List<String> why) {
+    /** Copies the lists. */
+    public SessionPlan {
+        sessions = List.copyOf(sessions);
+        left = List.copyOf(left);
+        why = List.copyOf(why);
+    }
+
+    /** The day on which the last of a lesson is to be recorded; empty if there is none. */
+    public Optional<LocalDate> day(int lesson) {
+        return sessions.stream()
+                .filter(session -> session.works().stream().anyMatch(work -> work.lesson() == lesson))
+                .reduce((earlier, later) -> later)
+                .flatMap(PlannedSession::date);
+    }
+}

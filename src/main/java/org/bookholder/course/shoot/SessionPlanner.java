@@ -1,0 +1,200 @@
+package org.bookholder.course.shoot;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.course.Shooting;
+import org.bookholder.course.Shooting.Day;
+import org.bookholder.course.Text;
+
+/**
+ * Splits what is to be recorded into sessions.
+ *
+ * <p>Lessons are taken in order, each session filled before the next is begun. If that leaves something over, they are
+ * placed once more, the longest first, each into the first session with room for it. A lesson is split only if no session
+ * could hold the whole of it. Within a session the hardest comes first, while the voice is fresh.
+ */
+public final class SessionPlanner {
+    private static final int MOST_PARTS = 20;
+    private static final Comparator<Work> HARDEST_FIRST =
+            Comparator.comparingDouble(Work::hardness).reversed().thenComparingInt(Work::lesson);
+
+    private final Terms terms;
+    private final List<Day> days;
+    private final boolean dated;
+
+    private SessionPlanner(Terms terms, List<Day> days, boolean dated) {
+        this.terms = terms;
+        this.days = days;
+        this.dated = dated;
+    }
+
+    /**
+     * Plans sessions.
+     *
+     * @param works what is to be recorded, in order
+     * @param shooting the days on which it can be; if there are none, as many sessions of the usual length as it takes
+     * @param today days before it are over
+     */
+    public static SessionPlan plan(List<Work> works, Shooting shooting, Terms terms, LocalDate today) {
+        List<Day> days = shooting.days().stream()
+                .filter(day -> !day.date().isBefore(today))
+                .toList();
+        boolean dated = !shooting.days().isEmpty();
+        if (works.isEmpty()) {
+            return new SessionPlan(List.of(), List.of(), List.of());
+        }
+        if (dated && days.isEmpty()) {
+            return new SessionPlan(
+                    List.of(),
+                    works,
+                    List.of("every recording day is over; write new days into recording: days: in course.yaml"));
+        }
+        if (!dated) {
+            days = List.copyOf(Collections.nCopies(
+                    works.size() * MOST_PARTS, new Day(LocalDate.EPOCH, Shooting.USUAL_START, Shooting.USUAL_LENGTH)));
+        }
+        return new SessionPlanner(terms, days, dated).plan(works);
+    }
+
+    private SessionPlan plan(List<Work> works) {
+        List<Work> whole = new ArrayList<>();
+        works.forEach(work -> whole.addAll(parts(work)));
+        Placing inOrder = new Placing();
+        int day = 0;
+        for (Work work : whole) {
+            while (day < days.size() && !inOrder.place(day, work)) {
+                day++;
+            }
+            if (day == days.size()) {
+                inOrder.left.add(work);
+            }
+        }
+        Placing best = inOrder;
+        if (!inOrder.left.isEmpty()) {
+            Placing longestFirst = new Placing();
+            whole.stream().sorted(Comparator.comparing(Work::length).reversed()).forEach(longestFirst::placeAnywhere);
+            best = longestFirst.leftOver().compareTo(inOrder.leftOver()) < 0 ? longestFirst : inOrder;
+        }
+        return new SessionPlan(best.sessions(), best.left, best.left.isEmpty() ? List.of() : why(whole, best));
+    }
+
+    /** A work, in as few even parts as the roomiest day asks for; whole if it fits, or if no part would fit anywhere. */
+    private List<Work> parts(Work work) {
+        for (int of = 1; of <= MOST_PARTS; of++) {
+            List<Work> parts = new ArrayList<>();
+            Duration each = work.length().dividedBy(of);
+            for (int i = 1; i <= of; i++) {
+                boolean last = i == of;
+                Duration length = last ? work.length().minus(each.multipliedBy(of - 1L)) : each;
+                parts.add(of == 1 ? work : work.part(i, of, length));
+            }
+            Work longest = parts.get(parts.size() - 1);
+            for (int day = 0; day < days.size(); day++) {
+                if (session(day, List.of(longest)).fits(terms)) {
+                    return parts;
+                }
+            }
+        }
+        return List.of(work);
+    }
+
+    private PlannedSession session(int day, List<Work> works) {
+        Day d = days.get(day);
+        List<Work> sorted = new ArrayList<>(works);
+        sorted.sort(HARDEST_FIRST);
+        return PlannedSession.of(dated ? Optional.of(d.date()) : Optional.empty(), d.from(), d.length(), sorted, terms);
+    }
+
+    private List<String> why(List<Work> works, Placing placing) {
+        List<String> why = new ArrayList<>();
+        Duration room = Duration.ZERO;
+        for (int day = 0; day < days.size(); day++) {
+            Duration own = mostReading(day);
+            room = room.plus(own);
+            if (own.isZero()) {
+                why.add((dated
+                                ? days.get(day).date()
+                                : "a session of " + Text.hours(days.get(day).length()))
+                        + " is too short to read anything after " + Text.hours(terms.setUp())
+                        + " of set-up; give it more hours, or set up faster");
+            }
+        }
+        Duration needed = sum(works);
+        if (dated && needed.compareTo(room) > 0) {
+            why.add("there are " + Text.hours(needed) + " to record, and the days given hold " + Text.hours(room)
+                    + " of reading with their breaks; add a day, or give the days more hours");
+        } else if (!room.isZero()) {
+            why.add(
+                    "the time would do, but no day has room for the rest in one piece; add a day, or give one more hours");
+        }
+        if (placing.left.stream().anyMatch(work -> work.length().compareTo(terms.reading()) > 0)) {
+            why.add("a session holds at most " + Text.hours(terms.reading())
+                    + " of reading before voice and mind tire (see bookholder limits)");
+        }
+        return why.stream().distinct().toList();
+    }
+
+    /** The most reading that a day can hold, breaks left out. */
+    private Duration mostReading(int day) {
+        Duration room = days.get(day).length().minus(terms.setUp());
+        Duration reading = Duration.ZERO;
+        while (!room.isNegative() && !room.isZero()) {
+            Duration stretch = room.compareTo(terms.stretch()) < 0 ? room : terms.stretch();
+            reading = reading.plus(stretch);
+            room = room.minus(stretch).minus(terms.pause());
+        }
+        return reading.compareTo(terms.reading()) < 0 ? reading : terms.reading();
+    }
+
+    static Duration sum(List<Work> works) {
+        return works.stream().map(Work::length).reduce(Duration.ZERO, Duration::plus);
+    }
+
+    /** What is placed on which day. */
+    private final class Placing {
+        private final List<List<Work>> placed = new ArrayList<>();
+        private final List<Work> left = new ArrayList<>();
+
+        Placing() {
+            days.forEach(day -> placed.add(new ArrayList<>()));
+        }
+
+        boolean place(int day, Work work) {
+            List<Work> more = new ArrayList<>(placed.get(day));
+            more.add(work);
+            if (!session(day, more).fits(terms)) {
+                return false;
+            }
+            placed.set(day, more);
+            return true;
+        }
+
+        void placeAnywhere(Work work) {
+            for (int day = 0; day < days.size(); day++) {
+                if (place(day, work)) {
+                    return;
+                }
+            }
+            left.add(work);
+        }
+
+        Duration leftOver() {
+            return sum(left);
+        }
+
+        List<PlannedSession> sessions() {
+            List<PlannedSession> sessions = new ArrayList<>();
+            for (int day = 0; day < days.size(); day++) {
+                if (!placed.get(day).isEmpty()) {
+                    sessions.add(session(day, placed.get(day)));
+                }
+            }
+            return sessions;
+        }
+    }
+}

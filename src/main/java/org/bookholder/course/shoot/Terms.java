@@ -1,0 +1,41 @@
+package org.bookholder.course.shoot;
+
+import java.time.Duration;
+import org.bookholder.fatigue.FatigueLimits;
+
+/**
+ * What a recording session must keep to.
+ *
+ * @param setUp time to set up before the first take
+ * @param stretch the most reading without a break: the voice's limit, or the screen's if that is lower
+ * @param pause length of a break, 10 minutes: HSE advises 5 to 10 minutes away from the screen each hour
+ * @param reading the most reading in a session
+ */
+public record Terms(Duration setUp, Duration stretch, Duration pause, Duration reading) {
+    private static final Duration TEN_MINUTES = Duration.ofMinutes(10);
+
+    /** Checks the lengths. */
+    public Terms {
+        if (setUp.isNegative() || !positive(stretch) || !positive(pause) || !positive(reading)) {
+            throw new IllegalArgumentException("setUp (" + setUp + ") must not be negative, stretch (" + stretch
+                    + "), pause (" + pause + ") and reading (" + reading + ") must be above zero");
+        }
+    }
+
+    private static boolean positive(Duration length) {
+        return !length.isZero() && !length.isNegative();
+    }
+
+    /** The terms that fatigue limits set: break and stop when they are due, not later. */
+    public static Terms of(FatigueLimits limits, Duration setUp) {
+        return new Terms(
+                setUp,
+                min(limits.voice().due(), limits.screen().due()),
+                limits.realBreak().compareTo(TEN_MINUTES) > 0 ? limits.realBreak() : TEN_MINUTES,
+                min(limits.reading().due(), limits.onCamera().due()));
+    }
+
+    private static Duration min(Duration a, Duration b) {
+        return a.compareTo(b) <= 0 ? a : b;
+    }
+}

@@ -1,0 +1,74 @@
+package org.bookholder.course.shoot;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.Shooting;
+import org.bookholder.course.Text;
+import org.bookholder.course.board.Board;
+import org.bookholder.course.board.LessonState;
+import org.bookholder.course.board.Recording;
+import org.bookholder.course.prepare.LessonTime;
+
+/**
+ * What is left to record of a course, and how long it takes before the camera.
+ *
+ * @param works in order of the lessons
+ * @param ratio recorded time for each finished minute
+ * @param ratioFrom where the ratio comes from, for people
+ */
+public record Works(List<Work> works, double ratio, String ratioFrom) {
+    private static final double SECONDS_PER_MINUTE = 60;
+
+    /** A pickup is read with the line before it to lead in. */
+    private static final int WITH_LEAD_IN = 2;
+
+    /** Copies the list. */
+    public Works {
+        works = List.copyOf(works);
+    }
+
+    /** What is left to record. */
+    public static Works of(Board board) {
+        OptionalDouble measured = board.measured().ratio();
+        boolean written = board.course().shooting().ratio().isPresent();
+        double ratio = board.course().shooting().ratio().orElse(measured.orElse(Shooting.USUAL_RATIO));
+        String from = written
+                ? "from course.yaml"
+                : measured.isPresent()
+                        ? "measured in this course's sessions"
+                        : "common practice for scripts is 1.25 to 2";
+        List<Work> works = new ArrayList<>();
+        for (LessonState state : board.lessons()) {
+            if (!state.recording().complete()) {
+                works.add(work(state, ratio));
+            }
+        }
+        return new Works(works, ratio, from);
+    }
+
+    private static Work work(LessonState state, double ratio) {
+        Lesson lesson = state.lesson();
+        Recording recording = state.recording();
+        int all = lesson.script().spokenWords();
+        int words = words(lesson, recording.unread()) + WITH_LEAD_IN * words(lesson, recording.pickups());
+        String what = !recording.begun()
+                ? "whole"
+                : recording.unread().isEmpty()
+                        ? Text.count(recording.pickups().size(), "pickup")
+                        : "what is missing of it";
+        long minutes = Math.max(1, Math.round(Math.ceil(state.seconds() * words / all * ratio / SECONDS_PER_MINUTE)));
+        double hardness = LessonTime.of(lesson.name(), lesson.script(), OptionalDouble.empty(), Optional.empty())
+                .hardness();
+        return new Work(lesson.number(), lesson.name(), what, Duration.ofMinutes(minutes), hardness);
+    }
+
+    private static int words(Lesson lesson, List<Integer> lines) {
+        return lines.stream()
+                .mapToInt(n -> lesson.script().lines().get(n - 1).spokenWords())
+                .sum();
+    }
+}

@@ -1,0 +1,175 @@
+package org.bookholder.course.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.course.Course;
+import org.bookholder.course.CourseFolder;
+import org.bookholder.course.ExportChecks;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.Progress;
+import org.bookholder.course.RecordedSession;
+import org.bookholder.course.Sessions;
+import org.bookholder.problem.ProblemException;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A lesson's way from script to checked export, and back whenever something was done anew. */
+final class BoardTest {
+    private static final Instant FIRST = Instant.parse("2027-03-01T10:00:00Z");
+    private static final Instant LATER = Instant.parse("2027-03-02T10:00:00Z");
+    private static final LocalDate TODAY = LocalDate.of(2027, 3, 9);
+    private static final String TEXT = "Here is the hub.\nHere is the rim.\nIt costs [$12](check:2027-03).";
+
+    @TempDir
+    private Path folder;
+
+    private CourseFolder files;
+    private Course course;
+    private Lesson lesson;
+
+    @BeforeEach
+    void writeLesson() {
+        files = new CourseFolder(folder);
+        files.lesson("hub", TEXT);
+        course = files.read();
+        lesson = course.lessons().get(0);
+    }
+
+    @Test
+    void aScriptIsPlannedOnceItHasADay() throws ProblemException {
+        assertThat(board().lessons().get(0).stage()).isEqualTo(Stage.SCRIPT);
+        LessonState planned = board().planned(n -> Optional.of(TODAY)).lessons().get(0);
+        assertThat(planned.stage()).isEqualTo(Stage.PLANNED);
+        assertThat(planned.next()).isEqualTo("record it on 2027-03-09");
+        assertThat(planned.missing()).containsExactly("recording", "edit", "export", "check");
+    }
+
+    @Test
+    void linesNotComeToAreLeftToRecord() throws ProblemException {
+        LessonState state = state(session(FIRST, "c"));
+        assertThat(state.stage()).isEqualTo(Stage.BEGUN);
+        assertThat(state.next()).isEqualTo("record lines 2, 3");
+        assertThat(state.missing()).startsWith("recording of 2 lines");
+    }
+
+    @Test
+    void misreadAndSkippedLinesAreToBePickedUp() throws ProblemException {
+        LessonState state = state(session(FIRST, "smc"));
+        assertThat(state.stage()).isEqualTo(Stage.PICKUPS);
+        assertThat(state.recording().pickups()).containsExactly(1, 2);
+        assertThat(state.missing()).startsWith("2 pickups");
+    }
+
+    @Test
+    void aLaterSessionPicksUpWhatAnEarlierOneLeft() throws ProblemException {
+        LessonState state = state(session(LATER, "cms"), session(FIRST, "mcc"));
+        assertThat(state.stage()).isEqualTo(Stage.RECORDED);
+        assertThat(state.next()).isEqualTo("edit it");
+    }
+
+    @Test
+    void aLineThatWasRewrittenIsRecordedAgain() throws ProblemException {
+        RecordedSession before = session(FIRST, "ccc");
+        files.lesson("hub", TEXT.replace("rim", "spoke"));
+        course = files.read();
+        lesson = course.lessons().get(0);
+        assertThat(state(before).recording().unread()).containsExactly(2);
+    }
+
+    @Test
+    void anEditIsDoneWhenSomeoneSaysSoOrTheExportIsThere() throws ProblemException {
+        Progress.none().edited(LATER, lesson, true, 2.5).write(folder);
+        LessonState state = state(session(FIRST, "ccc"));
+        assertThat(state.stage()).isEqualTo(Stage.EDITED);
+        assertThat(state.editHours()).hasValue(2.5);
+        Progress.read(folder).edited(LATER, lesson, false, 0).write(folder);
+        assertThat(state(session(FIRST, "ccc")).stage()).isEqualTo(Stage.RECORDED);
+
+        files.export("hub_final.mp4", LATER);
+        assertThat(state(session(FIRST, "ccc")).stage()).isEqualTo(Stage.EXPORTED);
+        assertThat(state(session(FIRST, "ccc")).next()).isEqualTo("check hub_final.mp4");
+    }
+
+    @Test
+    void anExportOlderThanTheLastRecordingCountsNoMore() throws ProblemException {
+        files.export("hub.mp4", FIRST);
+        LessonState state = state(session(FIRST.minusSeconds(3600), "mcc"), session(LATER, "c"));
+        assertThat(state.stage()).isEqualTo(Stage.RECORDED);
+        assertThat(state.next()).isEqualTo("edit it again: it was recorded since");
+    }
+
+    @Test
+    void theCourseIsFinishedWhenEveryExportWasCheckedAsItIs() throws ProblemException, IOException {
+        Path export = files.export("hub.mp4", LATER);
+        ExportChecks.keep(folder, export, LATER, List.of("black from 3 s to 5 s", "too loud"));
+        LessonState found = state(session(FIRST, "ccc"));
+        assertThat(found.next()).isEqualTo("mend hub.mp4: black from 3 s to 5 s");
+        assertThat(found.missing()).containsExactly("2 findings of its check");
+        assertThat(board(session(FIRST, "ccc")).finished()).isFalse();
+
+        ExportChecks.keep(folder, export, LATER, List.of());
+        Board board = board(session(FIRST, "ccc"));
+        assertThat(board.lessons().get(0).stage()).isEqualTo(Stage.CHECKED);
+        assertThat(board.finished()).isTrue();
+        assertThat(BoardText.of(board))
+                .contains("The course is finished: every lesson is recorded, edited, exported and checked.");
+
+        Files.setLastModifiedTime(export, FileTime.from(LATER.plusSeconds(60)));
+        assertThat(board(session(FIRST, "ccc")).finished()).isFalse();
+    }
+
+    @Test
+    void beforeThatNoDayOfItsLaunchIsOffered() throws ProblemException {
+        files.file(Course.FILE, "launch: 2027-06-01\n");
+        course = files.read();
+        lesson = course.lessons().get(0);
+        assertThat(BoardText.of(board(session(FIRST, "ccc"))))
+                .noneMatch(row -> row.contains("2027-06-01"))
+                .contains(
+                        "Not finished. Promise nobody a date before it is; missing are:", "  hub: edit, export, check");
+    }
+
+    @Test
+    void whatAgesComesUpWithItsLineAndExports() throws ProblemException {
+        files.export("hub.mp4", LATER);
+        Board board = board(session(FIRST, "ccc"));
+        assertThat(BoardText.of(board))
+                .containsSequence(
+                        "To check, due 2027-03-01: \"$12\" in hub, line 3", "  It costs $12.", "  said in hub.mp4");
+        assertThat(BoardJson.of(board).at("/due/0/exports/0").asText()).isEqualTo("hub.mp4");
+        assertThat(new Board(course, board.measured(), board.lessons(), LocalDate.of(2027, 2, 28)).due())
+                .isEmpty();
+    }
+
+    @Test
+    void paceAndRatioAreMeasuredOverTheSessions() throws ProblemException {
+        files.lesson("hub", "one two three four five six seven eight nine ten.\n".repeat(24));
+        course = files.read();
+        lesson = course.lessons().get(0);
+        Board board = board(session(FIRST, "c".repeat(24)), session(LATER, "c".repeat(24)));
+        assertThat(board.measured().pace().orElseThrow()).isBetween(59.0, 62.0);
+        assertThat(board.measured().ratio().orElseThrow()).isBetween(1.0, 1.1);
+    }
+
+    private LessonState state(RecordedSession... sessions) throws ProblemException {
+        return board(sessions).lessons().get(0);
+    }
+
+    private Board board(RecordedSession... sessions) throws ProblemException {
+        return BoardReader.read(course, Map.of(lesson, List.of(sessions)), TODAY);
+    }
+
+    private RecordedSession session(Instant when, String outcomes) {
+        return Sessions.of(lesson.script(), when, outcomes);
+    }
+}

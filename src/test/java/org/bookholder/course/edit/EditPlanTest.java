@@ -1,0 +1,132 @@
+package org.bookholder.course.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bookholder.course.Costs;
+import org.bookholder.course.Editing;
+import org.bookholder.course.LessonKind;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+final class EditPlanTest {
+    private static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
+
+    /** 24 lessons of 8 minutes, 192 in all, by trade practice at 0.1, 0.5 and 1.6 hours for each minute. */
+    @ParameterizedTest
+    @CsvSource({"PRESENTER, 19.2, 0.64", "SLIDES, 96, 3.2", "MOVING, 307.2, 10.24"})
+    void hoursAndWeeksComeFromFinishedMinutes(LessonKind kind, double hours, double weeks) {
+        Editing editing = editing(30, 99, 0);
+        assertThat(editing.hours(kind, 24 * 8)).isCloseTo(hours, within(1e-9));
+        List<EditTask> tasks = new ArrayList<>();
+        for (int i = 1; i <= 24; i++) {
+            tasks.add(task("l" + i, editing.hours(kind, 8)));
+        }
+        EditPlan plan = EditPlan.of(tasks, editing, MONDAY, 1);
+        assertThat(plan.weeks()).hasSize((int) Math.ceil(weeks));
+        assertThat(plan.weeks().stream().mapToDouble(EditWeek::hours).sum()).isCloseTo(hours, within(1e-6));
+    }
+
+    @Test
+    void noMoreLessonsAWeekThanWasSaidAndTheSlackStaysFree() {
+        EditPlan plan = EditPlan.of(tasks(1, 1, 1, 1, 1), editing(10, 3, 0.2), MONDAY, 1);
+        assertThat(plan.weeks())
+                .containsExactly(
+                        new EditWeek(MONDAY, List.of("l1", "l2", "l3"), "", 3, 2),
+                        new EditWeek(MONDAY.plusWeeks(1), List.of("l4", "l5"), "", 2, 2));
+        assertThat(plan.ends(MONDAY)).isEqualTo(LocalDate.of(2027, 3, 14));
+    }
+
+    @Test
+    void aLongEditGoesOverSeveralWeeks() {
+        EditPlan plan = EditPlan.of(tasks(20, 2), editing(10, 3, 0.2), MONDAY, 1);
+        assertThat(plan.weeks()).extracting(EditWeek::begun).containsExactly("l1", "l1", "");
+        assertThat(plan.weeks().get(2).finished()).containsExactly("l1", "l2");
+    }
+
+    @Test
+    void theForecastFollowsTheHoursThatEditsReallyTook() {
+        List<EditTask> tasks = new ArrayList<>(tasks(4, 4, 4, 4));
+        Editing editing = editing(5, 3, 0.2);
+        assertThat(BurnDown.of(tasks, editing, MONDAY).forecast())
+                .contains(MONDAY.plusWeeks(4).minusDays(1));
+
+        tasks.set(0, new EditTask("l1", 40, 4, Optional.of(MONDAY.plusDays(6)), OptionalDouble.of(8)));
+        BurnDown slower = BurnDown.of(tasks, editing, MONDAY.plusWeeks(1));
+        assertThat(slower.speed()).isEqualTo(0.5);
+        assertThat(slower.forecast()).contains(MONDAY.plusWeeks(1 + 6).minusDays(1));
+        assertThat(slower.planned()).containsExactly(4, 3, 2, 1, 0);
+        assertThat(slower.real()).containsExactly(4, 3);
+    }
+
+    @Test
+    void theForecastFollowsWhatWasFinishedWhereHoursAreNotKnown() {
+        List<EditTask> tasks = new ArrayList<>(tasks(4, 4, 4));
+        tasks.set(0, new EditTask("l1", 40, 4, Optional.of(MONDAY.plusDays(9)), OptionalDouble.empty()));
+        BurnDown burnDown = BurnDown.of(tasks, editing(5, 3, 0.2), MONDAY.plusWeeks(2));
+        assertThat(burnDown.speed()).isEqualTo(0.5);
+        assertThat(burnDown.real()).containsExactly(3, 3, 2);
+    }
+
+    @Test
+    void whereNothingWasFinishedThereIsNoForecast() {
+        BurnDown burnDown = BurnDown.of(tasks(4, 4), editing(5, 3, 0.2), MONDAY.plusWeeks(2));
+        assertThat(burnDown.forecast()).isEmpty();
+        assertThat(EditText.of(tasks(4, 4), editing(5, 3, 0.2), MONDAY.plusWeeks(2)))
+                .contains("Planned until 2027-03-14. No forecast: nothing was finished in the weeks so far.");
+    }
+
+    @Test
+    void saysWhetherTheWeeksAreWhatIsUsual() {
+        assertThat(text(tasks(4, 4), MONDAY)).contains("2 weeks: a first course usually takes 6 to 12 weeks");
+        assertThat(text(tasks(60), MONDAY)).contains("15 weeks: ", "more hours a week, simpler pictures");
+        assertThat(text(tasks(32), MONDAY)).contains("8 weeks: ", "(common practice).");
+    }
+
+    @Test
+    void theTextFitsATerminal() {
+        List<EditTask> tasks = tasks(4, 40, 4, 1, 1, 1, 1, 1, 1);
+        assertThat(EditText.of(tasks, editing(5, 3, 0.2), MONDAY.plusWeeks(3))).allMatch(row -> row.length() <= 80);
+        assertThat(EditText.costs(new Costs("USD", 99999, 100, 99999, 99.99, 0.9), tasks))
+                .allMatch(row -> row.length() <= 80);
+    }
+
+    @Test
+    void salesThatPayForIt() {
+        // 400 + 20 h at 25 = 900; a sale brings 40; a quote of 600 with the same equipment is 1000.
+        assertThat(Balance.of(new Costs("USD", 400, 25, 600, 50, 0.8), 20)).isEqualTo(new Balance(900, 1000, 23, 25));
+        assertThat(Balance.of(new Costs("", 0, 10, 0, 50, 1), 20)).isEqualTo(new Balance(200, 0, 4, 0));
+    }
+
+    private static String text(List<EditTask> tasks, LocalDate today) {
+        return String.join(" ", EditText.of(tasks, editing(5, 3, 0.2), today));
+    }
+
+    private static List<EditTask> tasks(double... hours) {
+        List<EditTask> tasks = new ArrayList<>();
+        for (double each : hours) {
+            tasks.add(task("l" + (tasks.size() + 1), each));
+        }
+        return tasks;
+    }
+
+    private static EditTask task(String name, double hours) {
+        return new EditTask(name, 8, hours, Optional.empty(), OptionalDouble.empty());
+    }
+
+    private static Editing editing(double hours, int lessons, double slack) {
+        Map<LessonKind, Double> perMinute = new EnumMap<>(LessonKind.class);
+        for (LessonKind kind : LessonKind.values()) {
+            perMinute.put(kind, kind.hoursPerMinute());
+        }
+        return new Editing(Optional.of(MONDAY), hours, lessons, slack, perMinute);
+    }
+}

@@ -1,0 +1,141 @@
+package org.bookholder.course.shoot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.course.Shooting;
+import org.bookholder.course.Shooting.Day;
+import org.bookholder.course.shoot.PlannedSession.Slot;
+import org.bookholder.course.shoot.PlannedSession.Use;
+import org.bookholder.fatigue.FatigueLimits;
+import org.junit.jupiter.api.Test;
+
+final class SessionPlannerTest {
+    private static final LocalDate TODAY = LocalDate.of(2027, 2, 1);
+    private static final Terms TERMS = Terms.of(FatigueLimits.defaults(), Duration.ofMinutes(30));
+
+    @Test
+    void theTermsAreThoseOfTheFatigueLimits() {
+        assertThat(TERMS)
+                .isEqualTo(new Terms(
+                        Duration.ofMinutes(30), Duration.ofMinutes(35), Duration.ofMinutes(10), Duration.ofHours(2)));
+    }
+
+    @Test
+    void breaksComeBetweenLessonsBeforeTheVoiceTires() {
+        SessionPlan plan = plan(works(12, 12, 12, 12), days(180));
+        assertThat(plan.sessions()).hasSize(1);
+        assertThat(plan.sessions().get(0).slots())
+                .extracting(Slot::use)
+                .containsExactly(Use.SET_UP, Use.READING, Use.READING, Use.BREAK, Use.READING, Use.READING);
+        assertThat(plan.sessions().get(0).length()).isEqualTo(Duration.ofMinutes(30 + 4 * 12 + 10));
+    }
+
+    @Test
+    void theHardestLessonOfASessionComesFirst() {
+        List<Work> works = new ArrayList<>(works(10, 10));
+        works.add(new Work(3, "hard", "whole", Duration.ofMinutes(10), 5));
+        assertThat(plan(works, days(180)).sessions().get(0).works())
+                .extracting(Work::name)
+                .containsExactly("hard", "lesson-1", "lesson-2");
+    }
+
+    @Test
+    void lessonsStayInOrderFromDayToDayAndWhole() {
+        SessionPlan plan = plan(works(30, 30, 30, 30), days(120, 120));
+        assertThat(plan.left()).isEmpty();
+        assertThat(plan.day(2)).contains(LocalDate.of(2027, 2, 2));
+        assertThat(plan.day(3)).contains(LocalDate.of(2027, 2, 3));
+    }
+
+    @Test
+    void aLessonLongerThanAnySessionIsSplit() {
+        SessionPlan plan = plan(works(150), days(180, 180));
+        assertThat(plan.sessions())
+                .flatExtracting(PlannedSession::works)
+                .extracting(Work::what)
+                .containsExactly("part 1 of 2", "part 2 of 2");
+        assertThat(plan.left()).isEmpty();
+    }
+
+    @Test
+    void theOrderGivesWayIfThatIsWhatItTakes() {
+        // In order: 20 on the first day, 30 on the second, and no room for 12 more on either.
+        SessionPlan plan = plan(works(20, 30, 12), days(62, 62));
+        assertThat(plan.left()).isEmpty();
+    }
+
+    @Test
+    void saysHowMuchIsMissing() {
+        SessionPlan plan = plan(works(60, 60), days(100));
+        assertThat(plan.left()).extracting(Work::name).containsExactly("lesson-2");
+        assertThat(plan.why())
+                .containsExactly(
+                        "there are 2 h 00 to record, and the days given hold 1 h 00 of reading with their breaks; "
+                                + "add a day, or give the days more hours");
+    }
+
+    @Test
+    void saysThatADayIsTooShort() {
+        assertThat(plan(works(10), days(30)).why())
+                .contains(
+                        "2027-02-02 is too short to read anything after 30 min of set-up; give it more hours, or set up faster");
+    }
+
+    @Test
+    void saysThatNoSessionCouldDo() {
+        Terms slow =
+                new Terms(Duration.ofHours(4), Duration.ofMinutes(35), Duration.ofMinutes(10), Duration.ofHours(2));
+        Shooting shooting = new Shooting(List.of(), slow.setUp(), Optional.empty());
+        assertThat(SessionPlanner.plan(works(10), shooting, slow, TODAY).why())
+                .containsExactly("a session of 3 h 00 is too short to read anything after 4 h 00 of set-up; "
+                        + "give it more hours, or set up faster");
+    }
+
+    @Test
+    void saysThatTheDaysAreOver() {
+        SessionPlan plan = SessionPlanner.plan(
+                works(10), new Shooting(days(180), Duration.ZERO, Optional.empty()), TERMS, LocalDate.of(2028, 1, 1));
+        assertThat(plan.why())
+                .containsExactly("every recording day is over; write new days into recording: days: in course.yaml");
+        assertThat(plan.left()).hasSize(1);
+    }
+
+    @Test
+    void withoutDaysItTellsHowManySessionsItTakes() {
+        SessionPlan plan = plan(works(60, 60, 60), List.of());
+        assertThat(plan.sessions())
+                .hasSize(2)
+                .allMatch(session -> session.date().isEmpty());
+        assertThat(plan.left()).isEmpty();
+    }
+
+    private static SessionPlan plan(List<Work> works, List<Day> days) {
+        Shooting shooting = new Shooting(days, Duration.ofMinutes(30), Optional.empty());
+        SessionPlan plan = SessionPlanner.plan(works, shooting, TERMS, TODAY);
+        assertThat(PlanRules.broken(plan, works, shooting, TERMS)).isEmpty();
+        return plan;
+    }
+
+    private static List<Work> works(int... minutes) {
+        List<Work> works = new ArrayList<>();
+        for (int length : minutes) {
+            int number = works.size() + 1;
+            works.add(new Work(number, "lesson-" + number, "whole", Duration.ofMinutes(length), 0));
+        }
+        return works;
+    }
+
+    private static List<Day> days(int... minutes) {
+        List<Day> days = new ArrayList<>();
+        for (int length : minutes) {
+            days.add(new Day(TODAY.plusDays(days.size() + 1L), LocalTime.of(10, 0), Duration.ofMinutes(length)));
+        }
+        return days;
+    }
+}
