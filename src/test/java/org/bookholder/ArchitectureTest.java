@@ -80,6 +80,8 @@ final class ArchitectureTest {
             entry("org.apache.commons.csv..", ROOT + ".handoff"),
             entry("org.apache.pdfbox..", ROOT + ".handoff.pdf"),
             entry("com.github.difflib..", ROOT + ".session"),
+            entry("org.eclipse.jetty..", ROOT + ".desk.http"),
+            entry("org.slf4j..", ROOT + ".desk.http"),
             entry("java.sql..", ROOT + ".journal.sqlite"),
             entry("picocli..", ROOT + ".cli"),
             entry("java.util.concurrent..", ROOT + ".runtime"));

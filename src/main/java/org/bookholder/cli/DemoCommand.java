@@ -38,6 +38,9 @@ final class DemoCommand implements Callable<Integer> {
     @Mixin
     private final WindowOptions window = new WindowOptions();
 
+    @Mixin
+    private final DeskOptions desk = new DeskOptions();
+
     DemoCommand(Surroundings here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
@@ -65,6 +68,7 @@ final class DemoCommand implements Callable<Integer> {
                 noWindow
                         ? Optional.empty()
                         : Optional.of(window.over(KeptWindow.of(here, script).wish())),
+                noWindow ? Optional.empty() : Optional.of(desk),
                 model == null ? here.model() : model,
                 false);
         return new Sitting(here, terminal, request).run();

@@ -115,6 +115,7 @@ final class LogCommand implements Callable<Integer> {
                 false,
                 true,
                 Optional.empty(),
+                Optional.empty(),
                 model == null ? here.model() : model,
                 false);
     }

@@ -42,11 +42,12 @@ final class OptionalWindow implements AutoCloseable {
     /**
      * Shows the reading until the window is closed, then asks it to end; without a window does nothing.
      *
+     * @param desk what the window invites to
      * @param ended whether the program is to end whatever the presenter does
      */
-    void run(Reading reading, BooleanSupplier ended) {
+    void run(Reading reading, OptionalDesk desk, BooleanSupplier ended) {
         if (window.isPresent()) {
-            window.get().run(reading.state(), reading::tell, here.nanoTime(), ended);
+            window.get().run(desk.forWindow(reading.state()), reading::tell, here.nanoTime(), ended);
             keep(window.get().wish());
             close();
             reading.tell(new Command.Quit());

@@ -59,11 +59,17 @@ final class ReadCommand implements Callable<Integer> {
     @Option(names = "--no-window", description = "Show progress in the terminal only.")
     private boolean noWindow;
 
+    @Option(names = "--no-desk", description = "Open no desk: no page for a producer.")
+    private boolean noDesk;
+
     @Option(names = "--model", paramLabel = "FOLDER", description = "Use this speech model (Vosk).")
     private @Nullable Path model;
 
     @Mixin
     private final WindowOptions window = new WindowOptions();
+
+    @Mixin
+    private final DeskOptions desk = new DeskOptions();
 
     @Option(
             names = {"-v", "--verbose"},
@@ -118,6 +124,7 @@ final class ReadCommand implements Callable<Integer> {
                 noWindow
                         ? Optional.empty()
                         : Optional.of(window.over(KeptWindow.of(here, script).wish())),
+                noDesk || unpaced ? Optional.empty() : Optional.of(desk),
                 model == null ? here.model() : model,
                 verbose);
     }

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param silentIfNone whether to do without one if there is none, since the voice does not move the text
  * @param unpaced whether the recording is read as fast as it can be
  * @param window how the window is wanted; empty for none
+ * @param desk where the desk can be reached; empty for none
  * @param model the recogniser's model
  * @param verbose whether to say more
  */
@@ -28,5 +29,6 @@ record ReadRequest(
         boolean silentIfNone,
         boolean unpaced,
         Optional<WindowWish> window,
+        Optional<DeskOptions> desk,
         Path model,
         boolean verbose) {}

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.desk.Trail;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.ReadingPosition;
+import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
@@ -15,6 +17,10 @@ import org.bookholder.runtime.Sources;
 import org.bookholder.runtime.Tapes;
 import org.bookholder.script.PreparedScript;
 import org.bookholder.script.ScriptPreparer;
+import org.bookholder.session.Command;
+import org.bookholder.session.ReadRight;
+import org.bookholder.session.Remark;
+import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
@@ -111,10 +117,18 @@ final class Sitting {
                     window.isEmpty() ? Optional.empty() : Optional.of(edited(folder, ears)),
                     here.clock(),
                     here.nanoTime());
+            Trail trail = request.desk().isEmpty()
+                    ? Trail.NONE
+                    : DeskCommand.PastTrail.of(
+                                    Session.begin(lesson.script(), limits),
+                                    folder.journal().events())
+                            .trail();
             try (Reading reading = Reading.start(plan);
+                    OptionalDesk desk = OptionalDesk.open(here, terminal, request, folder, trail, reading);
                     Watch watch = new Watch(reading, terminal, here)) {
+                carry(before, folder, reading);
                 boolean inTerminal = window.isEmpty();
-                window.run(reading, watch::mustEnd);
+                window.run(reading, desk, watch::mustEnd);
                 watch.untilOver(inTerminal);
                 return finish(reading, folder);
             }
@@ -125,7 +139,31 @@ final class Sitting {
         return new EditedLesson(request.script(), new OptionalEars(ears).vocabulary(), folder);
     }
 
+    /** A new session begins with what earlier ones of the course have taught about the recogniser. */
+    private void carry(SessionState before, SessionFolder folder, Reading reading) {
+        Path sessions = folder.path().toAbsolutePath().getParent();
+        if (before.takes().isEmpty() && sessions != null) {
+            String course = ReadRightNotes.courseOf(request.script());
+            List<ReadRight> learned = ReadRightNotes.ofCourse(sessions, course);
+            if (!learned.isEmpty()) {
+                reading.tell(new Command.Add(new Remark.Carried(learned)));
+            }
+            keep(new ReadRightNotes(course, learned), folder);
+        }
+    }
+
+    /** A disk that takes no notes is told of by the journal; this one is not worth a reading. */
+    private void keep(ReadRightNotes notes, SessionFolder folder) {
+        try {
+            notes.keep(folder.path());
+        } catch (ProblemException e) {
+            detail(e.getMessage());
+        }
+    }
+
     private int finish(Reading reading, SessionFolder folder) {
+        List<ReadRight> learned = reading.state().get().remarks().readRight();
+        keep(new ReadRightNotes(ReadRightNotes.courseOf(request.script()), learned), folder);
         try {
             Installed.exporters().get(0).write(reading.state().get(), List.of(), terminal.out());
         } catch (IOException e) {

@@ -31,6 +31,16 @@ public final class Shutdown implements AutoCloseable {
         return asked.get();
     }
 
+    /** Waits a while; says whether the thread was interrupted while it did. */
+    public boolean await(long millis) {
+        try {
+            return finished.await(millis, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return true;
+        }
+    }
+
     /** Everything has ended in order. */
     @Override
     public void close() {

@@ -1,0 +1,42 @@
+package org.bookholder.cli;
+
+import java.util.List;
+import org.bookholder.desk.http.DeskDoor;
+import org.bookholder.problem.ProblemException;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** Where the desk can be reached. */
+final class DeskOptions {
+    @Option(
+            names = "--desk-port",
+            paramLabel = "PORT",
+            description = "The desk's port. Default: the one it had in this session, or any that is free.")
+    private @Nullable Integer port;
+
+    @Option(
+            names = "--desk-on-network",
+            description =
+                    "Let other devices in this network open the desk, with the join code that is shown. What goes "
+                            + "over the network is not encrypted.")
+    private boolean network;
+
+    @Option(
+            names = "--desk-name",
+            paramLabel = "NAME",
+            split = ",",
+            description = "A name that the desk is reached by, where a TLS proxy stands before it.")
+    private List<String> names = List.of();
+
+    boolean network() {
+        return network;
+    }
+
+    /** The door; {@code usual} is the port that the desk had before, 0 if it had none. */
+    DeskDoor door(int usual) throws ProblemException {
+        if (port != null && (port < 1 || port > 0xFFFF)) {
+            throw new ProblemException("there is no port " + port, "--desk-port", "give a number from 1 to 65535");
+        }
+        return new DeskDoor(network, port == null ? usual : port, port != null, names);
+    }
+}

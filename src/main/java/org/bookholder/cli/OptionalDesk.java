@@ -1,0 +1,53 @@
+package org.bookholder.cli;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.bookholder.desk.Trail;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Reading;
+import org.bookholder.session.SessionState;
+
+/** The desk of a reading, if one is wanted and can be opened; without it the reading goes on. */
+record OptionalDesk(Optional<OpenDesk> desk) implements AutoCloseable {
+    /** Opens it and says where, or says why there is none. */
+    static OptionalDesk open(
+            Surroundings here,
+            Terminal terminal,
+            ReadRequest request,
+            SessionFolder folder,
+            Trail trail,
+            Reading reading) {
+        if (request.desk().isEmpty()) {
+            return new OptionalDesk(Optional.empty());
+        }
+        try {
+            OpenDesk desk =
+                    OpenDesk.of(here, request.desk().get(), folder, trail, reading.state(), reading::tell, true);
+            desk.tell(terminal);
+            return new OptionalDesk(Optional.of(desk));
+        } catch (ProblemException e) {
+            terminal.err().println("bookholder: reading without a desk: " + e.getMessage());
+            return new OptionalDesk(Optional.empty());
+        }
+    }
+
+    /** The state as the reading window shows it: before the lesson is begun, with how to come to the desk. */
+    Supplier<SessionState> forWindow(Supplier<SessionState> state) {
+        String invitation = desk.map(OpenDesk::invitation).orElse("");
+        if (invitation.isEmpty()) {
+            return state;
+        }
+        return () -> {
+            SessionState now = state.get();
+            boolean begun = !now.position().equals(ReadingPosition.START);
+            return begun || !now.trouble().isEmpty() ? now : now.withTrouble(invitation);
+        };
+    }
+
+    @Override
+    public void close() {
+        desk.ifPresent(OpenDesk::close);
+    }
+}

@@ -1,0 +1,139 @@
+package org.bookholder.desk;
+
+import java.nio.charset.StandardCharsets;
+import java.security.GeneralSecurityException;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
+import java.util.ArrayDeque;
+import java.util.Base64;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import javax.crypto.Mac;
+import javax.crypto.spec.SecretKeySpec;
+
+/**
+ * Lets people in: tells a right code from a wrong one, and gives out tokens that say what their bearer may do. Wrong codes
+ * are counted, from each address and from all together, so that none can be found by trying. Safe for use by several
+ * threads.
+ */
+public final class Admission {
+    /** Wrong codes from one address within {@link #WINDOW_NANOS}. */
+    static final int FROM_ONE = 8;
+
+    /** Wrong codes from all addresses within {@link #WINDOW_NANOS}. */
+    static final int FROM_ALL = 60;
+
+    static final long WINDOW_NANOS = 300_000_000_000L;
+
+    private static final int ADDRESSES = 1000;
+    private static final String ALGORITHM = "HmacSHA256";
+
+    private final DeskKeys keys;
+    private final boolean open;
+    private final SecureRandom random;
+    private final LongSupplier nanoTime;
+    private final Deque<Long> all = new ArrayDeque<>();
+    private final Map<String, Deque<Long>> from = new LinkedHashMap<>();
+
+    /** What someone may do. */
+    public enum Role {
+        /** See everything. */
+        LOOK,
+        /** See everything, and act. */
+        ACT
+    }
+
+    /**
+     * Keeps the door.
+     *
+     * @param open whether join codes are taken; if not, only the key of this machine is
+     */
+    public Admission(DeskKeys keys, boolean open, SecureRandom random, LongSupplier nanoTime) {
+        this.keys = keys;
+        this.open = open;
+        this.random = random;
+        this.nanoTime = nanoTime;
+    }
+
+    /** Whether this address has to wait before it may try a code. */
+    public synchronized boolean mustWait(String address) {
+        return recent(all) >= FROM_ALL || recent(tries(address)) >= FROM_ONE;
+    }
+
+    /** A token for a right code; empty, and counted, for a wrong one. */
+    public synchronized Optional<String> join(String code, String address) {
+        if (mustWait(address)) {
+            return Optional.empty();
+        }
+        String typed = code.strip();
+        if (same(typed, keys.key())) {
+            return Optional.of(token(Role.ACT));
+        }
+        String plain = typed.toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9]", "");
+        boolean act = open && same(plain, keys.act().replace("-", ""));
+        boolean look = open && same(plain, keys.look().replace("-", ""));
+        if (act || look) {
+            return Optional.of(token(act ? Role.ACT : Role.LOOK));
+        }
+        long now = nanoTime.getAsLong();
+        all.add(now);
+        tries(address).add(now);
+        return Optional.empty();
+    }
+
+    /** What the bearer of a token may do; empty if it is none of ours. */
+    public Optional<Role> role(String token) {
+        int dot = token.lastIndexOf('.');
+        if (dot < 0 || !same(token.substring(dot + 1), signature(token.substring(0, dot)))) {
+            return Optional.empty();
+        }
+        return Optional.of(token.startsWith("act.") ? Role.ACT : Role.LOOK);
+    }
+
+    private String token(Role role) {
+        byte[] nonce = new byte[16];
+        random.nextBytes(nonce);
+        String body = role.name().toLowerCase(Locale.ROOT) + "."
+                + Base64.getUrlEncoder().withoutPadding().encodeToString(nonce);
+        return body + "." + signature(body);
+    }
+
+    private String signature(String body) {
+        try {
+            Mac mac = Mac.getInstance(ALGORITHM);
+            mac.init(new SecretKeySpec(keys.secret().getBytes(StandardCharsets.UTF_8), ALGORITHM));
+            return Base64.getUrlEncoder()
+                    .withoutPadding()
+                    .encodeToString(mac.doFinal(body.getBytes(StandardCharsets.UTF_8)));
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException("every Java platform must know " + ALGORITHM, e);
+        }
+    }
+
+    /** Takes the same time whatever differs. */
+    private static boolean same(String a, String b) {
+        return MessageDigest.isEqual(a.getBytes(StandardCharsets.UTF_8), b.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private Deque<Long> tries(String address) {
+        Deque<Long> tries = from.remove(address);
+        if (from.size() >= ADDRESSES) {
+            from.remove(from.keySet().iterator().next());
+        }
+        Deque<Long> kept = tries == null ? new ArrayDeque<>() : tries;
+        from.put(address, kept);
+        return kept;
+    }
+
+    private int recent(Deque<Long> tries) {
+        long since = nanoTime.getAsLong() - WINDOW_NANOS;
+        while (!tries.isEmpty() && tries.element() - since < 0) {
+            tries.remove();
+        }
+        return tries.size();
+    }
+}

@@ -1,0 +1,104 @@
+package org.bookholder.desk;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.security.SecureRandom;
+import java.util.Base64;
+import java.util.EnumSet;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * What lets people in at a session's desk. Kept beside the session, so that pages that were let in are known again when the
+ * program was started again.
+ *
+ * @param port the port that the desk was last reached at; 0 if it was not yet
+ * @param secret what tokens are signed with, Base64
+ * @param key lets whoever sits at this machine in, by the address that the terminal shows
+ * @param act the join code for those who may act
+ * @param look the join code for those who may only look
+ */
+public record DeskKeys(int port, String secret, String key, String act, String look) {
+    private static final String FILE = "desk.json";
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+            .build();
+
+    /** Letters and digits that nobody takes for one another. */
+    private static final String CODE_LETTERS = "ABCDEFGHJKMNPQRSTUVWXYZ23456789";
+
+    /** Eight of them are some 850 thousand million codes. */
+    private static final int CODE_LENGTH = 8;
+
+    /** Keys that nobody has had before. */
+    public static DeskKeys fresh(SecureRandom random) {
+        return new DeskKeys(0, bytes(random), bytes(random), code(random), code(random));
+    }
+
+    /** The keys of the session in a folder; fresh ones if there are none, or none that can be read. */
+    public static DeskKeys of(Path folder, SecureRandom random) {
+        try {
+            DeskKeys kept = MAPPER.readValue(Files.readString(folder.resolve(FILE)), DeskKeys.class);
+            return kept.complete() ? kept : fresh(random);
+        } catch (IOException none) {
+            return fresh(random);
+        }
+    }
+
+    /**
+     * Keeps them beside the session, for the owner's eyes only where the file system knows owners.
+     *
+     * @throws ProblemException if they cannot be written
+     */
+    public void keep(Path folder) throws ProblemException {
+        Path file = folder.resolve(FILE);
+        try {
+            Files.deleteIfExists(file);
+            Files.createFile(file);
+            if (Files.getFileStore(file).supportsFileAttributeView("posix")) {
+                Files.setPosixFilePermissions(
+                        file, EnumSet.of(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE));
+            }
+            Files.writeString(file, MAPPER.writeValueAsString(this));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("keys must have a JSON form", e);
+        } catch (IOException e) {
+            throw new ProblemException(
+                    "the desk's keys cannot be kept", file.toString(), "see that the folder can be written", e);
+        }
+    }
+
+    /** The same at another port. */
+    public DeskKeys at(int newPort) {
+        return new DeskKeys(newPort, secret, key, act, look);
+    }
+
+    private boolean complete() {
+        boolean port16 = port >= 0 && port <= 0xFFFF;
+        return port16 && secret.length() > 20 && key.length() > 20 && isCode(act) && isCode(look);
+    }
+
+    private static boolean isCode(String text) {
+        return text.matches("[A-Z2-9]{4}-[A-Z2-9]{4}");
+    }
+
+    private static String bytes(SecureRandom random) {
+        byte[] bytes = new byte[24];
+        random.nextBytes(bytes);
+        return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+    }
+
+    private static String code(SecureRandom random) {
+        StringBuilder code = new StringBuilder();
+        for (int i = 0; i < CODE_LENGTH; i++) {
+            code.append(i == CODE_LENGTH / 2 ? "-" : "")
+                    .append(CODE_LETTERS.charAt(random.nextInt(CODE_LETTERS.length())));
+        }
+        return code.toString();
+    }
+}

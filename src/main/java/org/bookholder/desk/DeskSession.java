@@ -1,0 +1,25 @@
+package org.bookholder.desk;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import org.bookholder.session.Command;
+import org.bookholder.session.SessionState;
+
+/** The session that a desk is for. Safe for use by several threads; nothing here waits but {@link #writePickups}. */
+public interface DeskSession {
+    /** Where it stands. */
+    SessionState state();
+
+    /** Asks for something; returns at once. */
+    void tell(Command command);
+
+    /** Whether takes can be rolled; if not, it is kept and can only be reviewed. */
+    boolean live();
+
+    /** The recording of a take, from 1; whether the file exists is another matter. */
+    Path recording(int take);
+
+    /** Writes the pickup list as PDF. */
+    void writePickups(OutputStream out) throws IOException;
+}

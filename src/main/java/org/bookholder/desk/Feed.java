@@ -1,0 +1,186 @@
+package org.bookholder.desk;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.SessionState;
+
+/**
+ * Tells pages where a session stands, as server-sent events (HTML Living Standard, section 9.2): first the whole, then
+ * what has changed. Each message has an id, so that a page that comes back after a broken connection is told exactly what
+ * it missed, or the whole if that is no longer kept.
+ *
+ * <p>A message is made once for all pages. Whoever {@link #look}s makes it; listeners only pass it on and must not wait.
+ * Safe for use by several threads.
+ */
+public final class Feed {
+    /** Messages kept for pages that come back: some 20 s of a lively take. */
+    private static final int KEPT = 256;
+
+    private static final int KEPT_BYTES = 1 << 20;
+
+    private final DeskSession session;
+    private final String run;
+    private final List<Listener> listeners = new ArrayList<>();
+    private final Deque<Message> kept = new ArrayDeque<>();
+    private int keptBytes;
+    private Trail trail;
+    private SessionState told;
+    private Map<String, JsonNode> parts;
+    private long number;
+
+    /**
+     * A message as it goes over the line.
+     *
+     * @param number from 1, without a gap
+     * @param text the event with its id
+     */
+    private record Message(long number, ByteBuffer text) {}
+
+    /** Who is told. */
+    @FunctionalInterface
+    public interface Listener {
+        /** Takes a message, read-only and its own, to pass on; must not wait, and may ask the feed for nothing. */
+        void send(ByteBuffer message);
+    }
+
+    /**
+     * A feed that nobody listens to yet.
+     *
+     * @param trail what went before
+     * @param run names this run of the program, so that an id of another one is known as such
+     */
+    public Feed(DeskSession session, Trail trail, String run) {
+        this.session = session;
+        this.run = run;
+        told = session.state();
+        this.trail = trail.after(told);
+        parts = StateJson.parts(told, this.trail);
+    }
+
+    /** Looks at the session and tells everyone what has changed; says whether anything has. */
+    public synchronized boolean look() {
+        SessionState state = session.state();
+        if (state.revision() == told.revision() && state.trouble().equals(told.trouble())) {
+            return false;
+        }
+        Trail before = trail;
+        trail = trail.after(state);
+        boolean otherScript = !state.script().equals(told.script());
+        Map<String, JsonNode> now = StateJson.parts(state, trail);
+        ObjectNode change = JsonNodeFactory.instance.objectNode();
+        now.forEach((name, part) -> {
+            if (!part.equals(parts.get(name))) {
+                change.set(name, part);
+            }
+        });
+        ArrayNode lines = otherScript ? StateJson.lines(state) : changedLines(state);
+        if (!lines.isEmpty()) {
+            change.set("lines", lines);
+            change.set("summary", Summing.of(state));
+        }
+        if (otherScript) {
+            change.set("script", StateJson.script(state.script()));
+        }
+        if (trail.pace().size() > before.pace().size()) {
+            change.set("points", StateJson.points(trail.pace(), before.pace().size()));
+        }
+        told = state;
+        parts = now;
+        if (change.isEmpty()) {
+            return false;
+        }
+        send(change);
+        return true;
+    }
+
+    /**
+     * Begins to tell someone.
+     *
+     * @param lastId the id of the last message that they have had; empty if none
+     * @return what to stop it with
+     */
+    public synchronized Runnable listen(Listener listener, String lastId) {
+        Optional<List<Message>> missed = missed(lastId);
+        if (missed.isPresent()) {
+            missed.get().forEach(m -> listener.send(m.text().duplicate()));
+        } else {
+            listener.send(event("whole", number, whole()));
+        }
+        listeners.add(listener);
+        return () -> forget(listener);
+    }
+
+    /** How many are told. */
+    public synchronized int listening() {
+        return listeners.size();
+    }
+
+    private synchronized void forget(Listener listener) {
+        listeners.remove(listener);
+    }
+
+    private ArrayNode changedLines(SessionState state) {
+        ArrayNode lines = JsonNodeFactory.instance.arrayNode();
+        int i = 0;
+        for (LineNotes line : state.lines()) {
+            if (!line.equals(told.lines().get(i++))) {
+                lines.add(LineJson.of(state, line));
+            }
+        }
+        return lines;
+    }
+
+    private void send(ObjectNode change) {
+        number++;
+        Message message = new Message(number, event("change", number, change));
+        kept.add(message);
+        keptBytes += message.text().remaining();
+        while (kept.size() > KEPT || keptBytes > KEPT_BYTES) {
+            keptBytes -= kept.remove().text().remaining();
+        }
+        List.copyOf(listeners).forEach(l -> l.send(message.text().duplicate()));
+    }
+
+    /** What someone missed; empty if that cannot be told any more. */
+    private Optional<List<Message>> missed(String lastId) {
+        String prefix = run + ".";
+        if (!lastId.startsWith(prefix) || !lastId.substring(prefix.length()).matches("\\d{1,18}")) {
+            return Optional.empty();
+        }
+        long had = Long.parseLong(lastId.substring(prefix.length()));
+        long first = kept.isEmpty() ? number + 1 : kept.element().number();
+        if (had > number || had < first - 1) {
+            return Optional.empty();
+        }
+        return Optional.of(kept.stream().filter(m -> m.number() > had).toList());
+    }
+
+    private ObjectNode whole() {
+        ObjectNode whole = JsonNodeFactory.instance.objectNode();
+        whole.put("live", session.live());
+        whole.set("script", StateJson.script(told.script()));
+        new LinkedHashMap<>(parts).forEach(whole::set);
+        whole.set("lines", StateJson.lines(told));
+        whole.set("summary", Summing.of(told));
+        whole.set("points", StateJson.points(trail.pace(), 0));
+        return whole;
+    }
+
+    private ByteBuffer event(String name, long id, ObjectNode data) {
+        // JSON text holds no line break, so one data field is enough.
+        String text = "event: " + name + "\nid: " + run + "." + id + "\ndata: " + data + "\n\n";
+        return StandardCharsets.UTF_8.encode(text).asReadOnlyBuffer();
+    }
+}

@@ -1,0 +1,198 @@
+package org.bookholder.desk;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.bookholder.fatigue.Cautions;
+import org.bookholder.fatigue.FatigueReport;
+import org.bookholder.script.Direction;
+import org.bookholder.script.Script;
+import org.bookholder.script.ScriptElement;
+import org.bookholder.script.ScriptLine;
+import org.bookholder.script.ScriptWord;
+import org.bookholder.session.Remarks;
+import org.bookholder.session.SessionState;
+
+/**
+ * A state in the parts that the page replaces, each whole. Times are seconds of the session's audio; a figure that is not
+ * known is null.
+ */
+final class StateJson {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private StateJson() {}
+
+    /** All parts but the script, the lines and the trail's pace. */
+    static Map<String, JsonNode> parts(SessionState state, Trail trail) {
+        Map<String, JsonNode> parts = new LinkedHashMap<>();
+        parts.put("at", at(state));
+        parts.put("pace", pace(state));
+        parts.put("sound", sound(state, trail));
+        parts.put("tired", tired(state.fatigue()));
+        parts.put("takes", takes(state));
+        parts.put("asides", asides(state));
+        parts.put("notes", notes(state.remarks()));
+        parts.put("people", people(state.remarks()));
+        return parts;
+    }
+
+    static ObjectNode script(Script script) {
+        ObjectNode node = NODES.objectNode();
+        node.put("title", script.title());
+        node.put("target", script.settings().targetPace());
+        node.put("language", script.settings().language());
+        node.put("words", script.spokenWords());
+        ArrayNode elements = node.putArray("elements");
+        script.elements().forEach(e -> elements.add(element(e)));
+        return node;
+    }
+
+    private static ObjectNode element(ScriptElement element) {
+        ObjectNode node = NODES.objectNode();
+        node.put("paragraph", element.paragraph());
+        if (element instanceof ScriptLine line) {
+            node.put("line", line.number());
+            ArrayNode words = node.putArray("words");
+            line.words().stream().map(ScriptWord::written).forEach(words::add);
+        } else if (element instanceof Direction direction) {
+            node.put("direction", direction.text());
+        }
+        return node;
+    }
+
+    private static ObjectNode at(SessionState state) {
+        ObjectNode node = NODES.objectNode();
+        node.put("now", Figures.seconds(state.now()));
+        node.put("rolling", state.rolling());
+        node.put("held", state.held());
+        node.put("line", state.position().line());
+        node.put("word", state.position().word());
+        node.put("mover", state.mover().name());
+        node.put("follow", state.follow().name());
+        node.put("finished", state.finished());
+        node.put("before", state.wordsBefore());
+        node.put("open", state.pickups().size());
+        return node;
+    }
+
+    private static ObjectNode pace(SessionState state) {
+        ObjectNode node = NODES.objectNode();
+        Figures.put(node, "figure", state.pace().figure(), 0);
+        Figures.put(node, "lesson", state.pace().lesson(), 0);
+        Figures.put(node, "articulation", state.pace().articulation(), 0);
+        node.put("band", state.pace().band().label());
+        node.put("projected", Figures.seconds(state.pace().projected()));
+        node.put("left", Figures.seconds(state.pace().left()));
+        return node;
+    }
+
+    private static ObjectNode sound(SessionState state, Trail trail) {
+        ObjectNode node = NODES.objectNode();
+        Figures.put(node, "rms", state.sound().rms(), 1);
+        Figures.put(node, "peak", state.sound().peak(), 1);
+        Figures.put(node, "hold", trail.hold(), 1);
+        Figures.put(node, "room", trail.room(), 0);
+        node.put("clipped", state.sound().clipped());
+        node.put("lost", Figures.seconds(state.sound().lost()));
+        node.put("wrong", trail.wrong());
+        node.put("since", Figures.seconds(trail.since()));
+        return node;
+    }
+
+    private static ObjectNode tired(FatigueReport report) {
+        ObjectNode node = NODES.objectNode();
+        node.put("reading", seconds(report.reading()));
+        node.put("on_camera", seconds(report.onCamera()));
+        node.put("since_break", seconds(report.sinceBreak()));
+        node.put("reading_since_break", seconds(report.readingSinceBreak()));
+        Figures.put(node, "fluffs", report.fluffs(), 1);
+        Figures.put(node, "fluffs_at_first", report.baselineFluffs(), 1);
+        ArrayNode advice = node.putArray("advice");
+        report.advice()
+                .forEach(a -> advice.addObject()
+                        .put("reason", a.reason().name())
+                        .put("urgency", a.urgency().name())
+                        .put("left", seconds(a.left()))
+                        .put("text", a.text()));
+        ArrayNode cautions = node.putArray("cautions");
+        Cautions.lines().forEach(cautions::add);
+        return node;
+    }
+
+    private static long seconds(Duration duration) {
+        return duration.toSeconds();
+    }
+
+    private static ArrayNode takes(SessionState state) {
+        ArrayNode takes = NODES.arrayNode();
+        state.takes()
+                .forEach(t -> takes.addObject()
+                        .put("take", t.number())
+                        .put("start", Figures.seconds(t.start()))
+                        .put("end", Figures.seconds(t.end()))
+                        .put("when", t.when().toEpochMilli()));
+        return takes;
+    }
+
+    private static ArrayNode asides(SessionState state) {
+        ArrayNode asides = NODES.arrayNode();
+        state.asides()
+                .forEach(a -> asides.addObject()
+                        .put("take", a.take())
+                        .put("start", Figures.seconds(a.start()))
+                        .put("end", Figures.seconds(a.end()))
+                        .put("said", a.said())
+                        .put("line", a.line()));
+        return asides;
+    }
+
+    private static ArrayNode notes(Remarks remarks) {
+        ArrayNode notes = NODES.arrayNode();
+        remarks.notes()
+                .forEach(n -> notes.addObject()
+                        .put("at", Figures.seconds(n.at()))
+                        .put("line", n.line())
+                        .put("text", n.text())
+                        .put("by", n.by().label())
+                        .put("pickup", n.pickup()));
+        return notes;
+    }
+
+    private static ObjectNode people(Remarks remarks) {
+        ObjectNode node = NODES.objectNode();
+        node.put("undoable", remarks.undoable());
+        remarks.breakSince().ifPresent(when -> node.put("break_since", when.toEpochMilli()));
+        remarks.message()
+                .ifPresent(m -> node.putObject("message")
+                        .put("number", m.number())
+                        .put("at", Figures.seconds(m.at()))
+                        .put("text", m.text()));
+        return node;
+    }
+
+    /** Lines in a list, for the whole state. */
+    static ArrayNode lines(SessionState state) {
+        ArrayNode lines = NODES.arrayNode();
+        state.lines().forEach(l -> lines.add(LineJson.of(state, l)));
+        return lines;
+    }
+
+    /** Points of the pace from one on: second, take, words a minute. */
+    static ArrayNode points(List<Trail.PacePoint> points, int from) {
+        ArrayNode list = NODES.arrayNode();
+        for (Trail.PacePoint point : points.subList(from, points.size())) {
+            ArrayNode node = list.addArray().add(point.second()).add(point.take());
+            if (Double.isFinite(point.perMinute())) {
+                node.add(Math.round(point.perMinute()));
+            } else {
+                node.addNull();
+            }
+        }
+        return list;
+    }
+}

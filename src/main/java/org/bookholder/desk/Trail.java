@@ -1,0 +1,123 @@
+package org.bookholder.desk;
+
+import java.util.List;
+import org.bookholder.session.SessionState;
+import org.bookholder.session.SessionState.Sound;
+import org.bookholder.timing.StreamTime;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
+
+/**
+ * What a state does not tell because it is past: the pace from second to second, and how the sound was lately. Folded from
+ * one state after another; states may be left out. Immutable.
+ *
+ * @param pace the live pace, a point for each second of audio in which a take rolled
+ * @param heard the sound of the last seconds, the newest last
+ * @param clippedAt when a sample was last clipped; zero if none was
+ * @param wrong what is wrong now, empty if nothing is
+ * @param since when that began
+ */
+public record Trail(
+        PVector<PacePoint> pace, PVector<SoundPoint> heard, StreamTime clippedAt, String wrong, StreamTime since) {
+    /** Nothing seen yet. */
+    public static final Trail NONE =
+            new Trail(TreePVector.empty(), TreePVector.empty(), StreamTime.ZERO, "", StreamTime.ZERO);
+
+    /** Seconds of sound that are looked back on. */
+    private static final int SECONDS = 30;
+
+    /** Seconds for which the highest peak is held. */
+    private static final int HOLD = 5;
+
+    /** Clipping is told of for so long after it was heard, in seconds. */
+    private static final double CLIPPING_TOLD = 10;
+
+    /** Speech should peak between -20 and -6 dBFS (common practice); with less than this nothing is heard well. */
+    private static final double TOO_LOW = -32;
+
+    private static final double SILENT = -90;
+
+    /**
+     * A live pace.
+     *
+     * @param second of the session's audio
+     * @param take in which it was measured
+     * @param perMinute words per minute, NaN if unknown
+     */
+    public record PacePoint(long second, int take, double perMinute) {}
+
+    /** The sound at a second of the session's audio, in dBFS. */
+    public record SoundPoint(long second, double rms, double peak, long clipped) {}
+
+    /** The trail after one more state. */
+    public Trail after(SessionState state) {
+        long second = (long) state.now().seconds();
+        if (!state.rolling()) {
+            return told(state, heard, clippedAt, pace);
+        }
+        PVector<PacePoint> more = pace;
+        if (pace.isEmpty() || pace.get(pace.size() - 1).second() < second) {
+            int take = state.takes().get(state.takes().size() - 1).number();
+            more = pace.plus(new PacePoint(second, take, state.pace().figure()));
+        }
+        PVector<SoundPoint> sounds = heard;
+        StreamTime clipped = clippedAt;
+        Sound sound = state.sound();
+        long clippedBefore = heard.isEmpty() ? 0 : heard.get(heard.size() - 1).clipped();
+        if (sound.clipped() > clippedBefore) {
+            clipped = state.now();
+        }
+        SoundPoint point = new SoundPoint(second, sound.rms(), sound.peak(), sound.clipped());
+        if (heard.isEmpty() || !heard.get(heard.size() - 1).equals(point)) {
+            sounds = heard.size() >= SECONDS ? heard.minus(0).plus(point) : heard.plus(point);
+        }
+        return told(state, sounds, clipped, more);
+    }
+
+    private Trail told(SessionState state, PVector<SoundPoint> sounds, StreamTime clipped, PVector<PacePoint> points) {
+        String now = amiss(state, sounds, clipped);
+        boolean same = now.equals(wrong);
+        return new Trail(points, sounds, clipped, now, same ? since : state.now());
+    }
+
+    private static String amiss(SessionState state, List<SoundPoint> sounds, StreamTime clipped) {
+        if (!state.trouble().isEmpty()) {
+            return state.trouble();
+        }
+        if (!state.rolling() || sounds.isEmpty()) {
+            return "";
+        }
+        if (clipped.ticks() > 0 && state.now().since(clipped).seconds() < CLIPPING_TOLD) {
+            return "too loud: cut off at full scale";
+        }
+        double loudest = loudest(sounds, SECONDS);
+        if (sounds.size() >= HOLD && loudest(sounds, HOLD) <= SILENT) {
+            return "no sound comes in";
+        }
+        return sounds.size() >= SECONDS / 2 && loudest < TOO_LOW ? "too low" : "";
+    }
+
+    /** The highest peak of the last seconds, in dBFS. */
+    public double hold() {
+        return loudest(heard, HOLD);
+    }
+
+    /** The quietest second of late, in dBFS, which tells of the room; NaN if there is too little to tell. */
+    public double room() {
+        return heard.size() < HOLD
+                ? Double.NaN
+                : heard.stream()
+                        .mapToDouble(SoundPoint::rms)
+                        .filter(rms -> rms > SILENT)
+                        .min()
+                        .orElse(Double.NaN);
+    }
+
+    private static double loudest(List<SoundPoint> sounds, int last) {
+        return sounds.stream()
+                .skip(Math.max(0, sounds.size() - last))
+                .mapToDouble(SoundPoint::peak)
+                .max()
+                .orElse(Double.NaN);
+    }
+}

@@ -1,0 +1,75 @@
+package org.bookholder.desk.http;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The page's files, all held in memory under their names; there is no way from a name to any other file. */
+final class Assets {
+    private static final String FONTS = "/com/formdev/flatlaf/fonts/inter/";
+    private static final List<String> FILES = List.of(
+            "index.html",
+            "icon.svg",
+            "desk.css",
+            "print.css",
+            "main.js",
+            "link.js",
+            "model.js",
+            "script.js",
+            "figures.js",
+            "plot.js",
+            "review.js",
+            "listen.js",
+            "summary.js",
+            "actions.js",
+            "words.js");
+
+    private final Map<String, Asset> assets = new HashMap<>();
+
+    Assets() {
+        for (String file : FILES) {
+            assets.put("/" + file, new Asset(type(file), buffer("page/" + file)));
+        }
+        for (String font : List.of("Inter-Regular.otf", "Inter-SemiBold.otf")) {
+            assets.put("/" + font, new Asset("font/otf", buffer(FONTS + font)));
+        }
+        assets.put("/", find("/index.html").orElseThrow());
+    }
+
+    /**
+     * A file.
+     *
+     * @param type its media type
+     * @param bytes what is in it, read-only; to be duplicated before it is read
+     */
+    record Asset(String type, ByteBuffer bytes) {}
+
+    Optional<Asset> find(String path) {
+        return Optional.ofNullable(assets.get(path));
+    }
+
+    private static String type(String file) {
+        return switch (file.substring(file.lastIndexOf('.') + 1)) {
+            case "html" -> "text/html; charset=utf-8";
+            case "svg" -> "image/svg+xml";
+            case "css" -> "text/css; charset=utf-8";
+            default -> "text/javascript; charset=utf-8";
+        };
+    }
+
+    private static ByteBuffer buffer(String name) {
+        try (InputStream in = Assets.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("the resource " + name + " must be on the class path");
+            }
+            return ByteBuffer.wrap(in.readAllBytes()).asReadOnlyBuffer();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,122 @@
+package org.bookholder.desk.http;
+
+import java.io.IOException;
+import java.util.function.LongSupplier;
+import org.bookholder.desk.Actions;
+import org.bookholder.desk.Admission;
+import org.bookholder.desk.DeskSession;
+import org.bookholder.desk.Feed;
+import org.bookholder.problem.ProblemException;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+
+/**
+ * Serves the desk. The server's own few threads serve pages and never touch the session but through {@link DeskSession};
+ * what is sent to a page is queued and bounded, so that no page can hold anything up.
+ */
+public final class DeskServer implements AutoCloseable {
+    private static final int MOST_THREADS = 12;
+    private static final int LEAST_THREADS = 2;
+    private static final int MOST_CONNECTIONS = 256;
+    private static final int MOST_HEADER_BYTES = 8 * 1024;
+
+    /** A connection on which nothing has moved for so long is dropped; streams are kept alive by their beat. */
+    private static final long IDLE_MILLIS = 20_000;
+
+    private static final long STOP_MILLIS = 500;
+
+    private final Server server;
+    private final ServerConnector connector;
+
+    private DeskServer(Server server, ServerConnector connector) {
+        this.server = server;
+        this.connector = connector;
+    }
+
+    /**
+     * Opens a desk.
+     *
+     * @param nanoTime a clock that only goes forward, in nanoseconds
+     * @throws ProblemException if there is no port to listen at
+     */
+    public static DeskServer open(
+            DeskDoor door, DeskSession session, Feed feed, Actions actions, Admission admission, LongSupplier nanoTime)
+            throws ProblemException {
+        try {
+            return at(door.port(), door, session, feed, actions, admission, nanoTime);
+        } catch (IOException e) {
+            if (door.insist() || door.port() == 0) {
+                throw new ProblemException(
+                        "the desk cannot listen here (" + e.getMessage() + ")",
+                        door.bindAddress() + ":" + door.port(),
+                        "choose another port with --desk-port",
+                        e);
+            }
+        }
+        return open(new DeskDoor(door.network(), 0, true, door.names()), session, feed, actions, admission, nanoTime);
+    }
+
+    private static DeskServer at(
+            int port,
+            DeskDoor door,
+            DeskSession session,
+            Feed feed,
+            Actions actions,
+            Admission admission,
+            LongSupplier nanoTime)
+            throws IOException {
+        QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS, LEAST_THREADS);
+        threads.setName("bookholder desk");
+        threads.setDaemon(true);
+        Server server = new Server(threads);
+        server.setStopTimeout(STOP_MILLIS);
+        HttpConfiguration http = new HttpConfiguration();
+        http.setSendServerVersion(false);
+        http.setSendDateHeader(false);
+        http.setRequestHeaderSize(MOST_HEADER_BYTES);
+        ServerConnector connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
+        connector.setHost(door.bindAddress());
+        connector.setPort(port);
+        connector.setIdleTimeout(IDLE_MILLIS);
+        server.addConnector(connector);
+        server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, connector));
+        Router router = new Router(session, feed, actions, admission, connector::getLocalPort);
+        server.setHandler(new Gate(door, connector::getLocalPort, nanoTime, router));
+        server.setErrorHandler(new Plainly());
+        try {
+            server.start();
+            return new DeskServer(server, connector);
+        } catch (IOException e) {
+            stop(server);
+            throw e;
+        } catch (Exception e) {
+            stop(server);
+            throw new IllegalStateException("the web server must start", e);
+        }
+    }
+
+    /** The port that it listens at. */
+    public int port() {
+        return connector.getLocalPort();
+    }
+
+    /** Lets all pages go. */
+    @Override
+    public void close() {
+        stop(server);
+    }
+
+    private static void stop(Server server) {
+        try {
+            server.stop();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (Exception e) {
+            // It ends with the program at the latest; nothing of the session is lost by that.
+        }
+    }
+}

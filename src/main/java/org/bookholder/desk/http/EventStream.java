@@ -1,0 +1,132 @@
+package org.bookholder.desk.http;
+
+import java.nio.ByteBuffer;
+import java.nio.channels.ClosedChannelException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import org.bookholder.desk.Feed;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
+
+/**
+ * One page that is told of changes. What it cannot take in yet waits in a queue; a page that lets more than {@value
+ * #MOST_BYTES} bytes wait is dropped, and is told the whole when it comes back. Safe for use by several threads.
+ */
+final class EventStream implements Feed.Listener {
+    static final int MOST_BYTES = 4 << 20;
+
+    /** Tells a page that all is well, and this end whether the page is still there. */
+    private static final String BEAT = ": well\n\n";
+
+    private static final String HELLO = "retry: 1000\n\n";
+
+    private final Response response;
+    private final Callback callback;
+    private final Deque<ByteBuffer> waiting = new ArrayDeque<>();
+    private int waitingBytes;
+    private boolean writing;
+    private boolean ended;
+    private Runnable stop = () -> {};
+
+    private EventStream(Response response, Callback callback) {
+        this.response = response;
+        this.callback = callback;
+    }
+
+    static EventStream begin(Feed feed, Request request, Response response, Callback callback) {
+        response.getHeaders().put(HttpHeader.CONTENT_TYPE, "text/event-stream");
+        EventStream stream = new EventStream(response, callback);
+        request.addIdleTimeoutListener(timeout -> stream.idle());
+        stream.send(StandardCharsets.UTF_8.encode(HELLO));
+        String lastId = request.getHeaders().get("Last-Event-ID");
+        stream.stopWith(feed.listen(stream, lastId == null ? "" : lastId));
+        return stream;
+    }
+
+    /** Says that all is well, unless something waits to be said anyway. */
+    void beat() {
+        synchronized (this) {
+            if (writing) {
+                return;
+            }
+        }
+        send(StandardCharsets.UTF_8.encode(BEAT));
+    }
+
+    boolean over() {
+        synchronized (this) {
+            return ended;
+        }
+    }
+
+    @Override
+    public void send(ByteBuffer message) {
+        boolean first;
+        synchronized (this) {
+            if (ended) {
+                return;
+            }
+            waiting.add(message);
+            waitingBytes += message.remaining();
+            if (waitingBytes > MOST_BYTES) {
+                end();
+                return;
+            }
+            first = !writing;
+            writing = true;
+        }
+        if (first) {
+            writeNext();
+        }
+    }
+
+    private void writeNext() {
+        ByteBuffer next;
+        synchronized (this) {
+            ByteBuffer oldest = waiting.poll();
+            if (oldest == null || ended) {
+                writing = false;
+                return;
+            }
+            waitingBytes -= oldest.remaining();
+            next = oldest;
+        }
+        response.write(false, next, Callback.from(this::writeNext, failure -> end()));
+    }
+
+    /** An idle stream is kept; one that has not taken in a write for as long is stuck. */
+    private boolean idle() {
+        synchronized (this) {
+            return writing;
+        }
+    }
+
+    private void stopWith(Runnable how) {
+        boolean already;
+        synchronized (this) {
+            stop = how;
+            already = ended;
+        }
+        if (already) {
+            how.run();
+        }
+    }
+
+    /** Drops the page. */
+    void end() {
+        Runnable how;
+        synchronized (this) {
+            if (ended) {
+                return;
+            }
+            ended = true;
+            waiting.clear();
+            how = stop;
+        }
+        how.run();
+        callback.failed(new ClosedChannelException());
+    }
+}

@@ -1,0 +1,59 @@
+package org.bookholder.journal;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * The bytes of a take's file as they would be if it were complete: while a take is recorded, the sizes in the file's header
+ * lag behind, and here they do not.
+ *
+ * @param path the file
+ * @param length its length in bytes, the half-written last sample left out
+ * @param rate samples per second
+ */
+public record TakeFile(Path path, long length, int rate) {
+    /**
+     * Looks at a take's file.
+     *
+     * @throws ProblemException if it cannot be read or is not a take's
+     */
+    public static TakeFile of(Path path) throws ProblemException {
+        try (FileChannel file = FileChannel.open(path)) {
+            Optional<Integer> rate = WavHeader.rate(file);
+            if (rate.isEmpty()) {
+                throw new ProblemException(
+                        "is not the recording of a take", path.toString(), "put the file back as Bookholder wrote it");
+            }
+            long samples = WavHeader.wholeSamples(file.size());
+            return new TakeFile(path, WavHeader.BYTES + samples * WavHeader.BYTES_PER_SAMPLE, rate.get());
+        } catch (IOException e) {
+            throw DiskProblems.reading(path, e);
+        }
+    }
+
+    /**
+     * Some of its bytes.
+     *
+     * @param from the first one, from 0
+     * @param count how many, within {@link #length}
+     */
+    public ByteBuffer read(long from, int count) throws ProblemException {
+        ByteBuffer bytes = ByteBuffer.allocate(count);
+        byte[] header = WavHeader.of(rate, length - WavHeader.BYTES);
+        while (bytes.hasRemaining() && from + bytes.position() < header.length) {
+            bytes.put(header[(int) (from + bytes.position())]);
+        }
+        try (FileChannel file = FileChannel.open(path)) {
+            while (bytes.hasRemaining() && file.read(bytes, from + bytes.position()) >= 0) {
+                // A read may stop short of what was asked for.
+            }
+        } catch (IOException e) {
+            throw DiskProblems.reading(path, e);
+        }
+        return bytes.flip();
+    }
+}

@@ -1,0 +1,84 @@
+package org.bookholder.runtime;
+
+import java.util.function.Supplier;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.journal.Journal;
+import org.bookholder.session.Command;
+import org.bookholder.session.Mover;
+import org.bookholder.session.Remark;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A kept session that is gone through again: takes in notes and decisions, rolls no take. The stage alone changes the
+ * session; the rest is safe for use by several threads.
+ */
+public final class Review implements Stage, Command.Handler {
+    private final Mailbox<Command> asked = new Mailbox<>(1024);
+    private final Ledger ledger;
+
+    /** Goes through a session; its journal is closed by whoever opened it, after the stage has ended. */
+    public Review(Journal journal, SessionState before) {
+        ledger = new Ledger(journal, before);
+    }
+
+    /** Where the session stands. */
+    public Supplier<SessionState> state() {
+        return ledger.shown();
+    }
+
+    /** Asks for something; returns at once. */
+    public void tell(Command command) {
+        asked.add(command);
+    }
+
+    @Override
+    public String role() {
+        return "review";
+    }
+
+    @Override
+    public int doWork() {
+        int done = 0;
+        for (@Nullable Command next = asked.poll(); next != null; next = asked.poll()) {
+            next.to(this);
+            done++;
+        }
+        return done;
+    }
+
+    /** What was asked for before the end is done. */
+    @Override
+    public void onClose() {
+        doWork();
+    }
+
+    @Override
+    public void add(Remark remark) {
+        ledger.enter(new SessionEvent.Remarked(ledger.state().now(), remark));
+    }
+
+    @Override
+    public void markPickup(int line, String note) {
+        ledger.enter(new SessionEvent.PickupMarked(ledger.state().now(), line, note));
+    }
+
+    @Override
+    public void hold() {}
+
+    @Override
+    public void resume() {}
+
+    @Override
+    public void goTo(ReadingPosition position, Mover mover) {}
+
+    @Override
+    public void nextTake(ReadingPosition from) {}
+
+    @Override
+    public void cut() {}
+
+    @Override
+    public void quit() {}
+}

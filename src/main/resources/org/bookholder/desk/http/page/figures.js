@@ -1,0 +1,74 @@
+// The left column: pace, sound, clocks and guidance; and the head of the page.
+
+import { byId, clock, count, el, figure, hours, minutes, put, short } from './words.js';
+import { model } from './model.js';
+import { pacePlot } from './plot.js';
+
+const TOLERANCE = 0.1;
+const FLOOR = -60;
+
+export function showHead() {
+  put('title', model.script.title);
+  put('live-name', model.live ? 'Live' : 'Script');
+  byId('telling').hidden = !model.live;
+  document.title = `${model.script.title} · desk`;
+  const take = model.takes[model.takes.length - 1];
+  if (!take) {
+    put('take', 'no take yet');
+  } else {
+    const length = model.at.rolling ? model.at.now - take.start : take.end - take.start;
+    const how = !model.live ? 'kept' : model.at.rolling ? (model.at.held ? 'held' : 'rolling') : 'cut';
+    put('take', `take ${take.take} · ${how} ${clock(length)}`);
+  }
+}
+
+export function showPace() {
+  const { pace, script, at } = model;
+  put('pace', figure(pace.figure));
+  const band = pace.band === 'unknown' ? '' : `, ${pace.band}`;
+  put('pace-target', `words a minute, target ${script.target}${band}`);
+  const take = model.takes.length;
+  pacePlot(byId('pace-plot'), model.points.filter((p) => p[1] === take), script.target, TOLERANCE);
+  put('pace-more', `lesson ${figure(pace.lesson)}, pauses left out ${figure(pace.articulation)}`);
+  const planned = (script.words * 60) / script.target;
+  const left = at.finished ? 'read to the end' : `${short(pace.left)} left`;
+  put('pace-length', `Runs to ${short(pace.projected)}, planned ${short(planned)}; ${left}`);
+}
+
+export function showSound() {
+  const { sound } = model;
+  const part = (db) => `${Math.max(0, Math.min(100, (100 * ((db ?? FLOOR) - FLOOR)) / -FLOOR))}%`;
+  byId('level').style.width = part(sound.rms);
+  byId('peak').style.left = part(sound.hold);
+  byId('meter').setAttribute('aria-valuenow', Math.round(Math.max(FLOOR, sound.rms ?? FLOOR)));
+  const clipped = sound.clipped ? `, ${count(sound.clipped, 'sample')} clipped` : '';
+  const lost = sound.lost ? `, ${sound.lost.toFixed(1)} s lost` : '';
+  put('sound', model.at.rolling || sound.room !== null
+    ? `peak ${figure(sound.hold)} dB, quietest second ${figure(sound.room)} dB${clipped}${lost}` : 'no take is rolling');
+  put('wrong', sound.wrong ? `${sound.wrong}, since ${clock(sound.since)}` : '');
+}
+
+export function showTired() {
+  const { tired } = model;
+  put('since', hours(tired.since_break));
+  const next = tired.advice.filter((a) => a.reason === 'VOICE').map((a) =>
+    (a.left > 0 ? `voice rest due in ${minutes(a.left)}` : `voice rest due since ${minutes(-a.left)}`))[0] ?? '';
+  put('clocks', `read ${minutes(tired.reading_since_break)} of it · ${next} · `
+    + `on camera ${hours(tired.on_camera)}, reading ${hours(tired.reading)}`);
+  put('fluffs', tired.fluffs === null ? 'too few words to tell'
+    : `${tired.fluffs} in 100 words, first 20 min ${figure(tired.fluffs_at_first, 'not known')}`);
+  const warnings = tired.advice.filter((a) => a.urgency !== 'NONE');
+  byId('advice').replaceChildren(...warnings.map((a) =>
+    el('li', { class: a.urgency.toLowerCase() }, a.text)));
+  if (!byId('cautions').childElementCount) {
+    byId('cautions').append(...tired.cautions.map((c) => el('li', {}, c)));
+  }
+  showBreak();
+}
+
+export function showBreak() {
+  const since = model.people.break_since;
+  const box = byId('resting');
+  box.hidden = !since;
+  if (since) box.textContent = `On a break, ${clock((Date.now() - since) / 1000)}`;
+}

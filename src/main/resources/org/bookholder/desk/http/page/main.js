@@ -1,0 +1,140 @@
+// The desk: what is shown when, and who gets the keys.
+
+import { liveKey, liveKeys, listenToForms, showFoot, showPeople } from './actions.js';
+import { showBreak, showHead, showPace, showSound, showTired } from './figures.js';
+import { silence } from './listen.js';
+import { begin } from './link.js';
+import { lineOf, model } from './model.js';
+import { listenToFilters, reviewKey, reviewKeys, showReview } from './review.js';
+import { buildScript, followAgain, showAsides, showLine, showPosition, watchScrolling } from './script.js';
+import { fillSheet, print, showSummary } from './summary.js';
+import { byId, el, put } from './words.js';
+
+const VIEWS = ['live', 'review', 'summary'];
+const CODES = { live: 'Digit1', review: 'Digit2', summary: 'Digit3' };
+let view = '';
+
+function changed(parts) {
+  if (parts.has('script')) {
+    buildScript();
+  } else {
+    showChangedLines(parts);
+    if (parts.has('asides')) showAsides();
+    if (parts.has('at') || parts.has('lines')) showPosition();
+  }
+  showHead();
+  if (parts.has('pace') || parts.has('points')) showPace();
+  if (parts.has('sound')) showSound();
+  if (parts.has('tired') || parts.has('people')) showTired();
+  showPeople();
+  showFoot();
+  if (!view) show(model.live ? 'live' : 'review');
+  else refresh();
+}
+
+const seen = new Map();
+
+/** Lines are objects that are replaced when something becomes of them. */
+function showChangedLines(parts) {
+  if (!parts.has('lines')) return;
+  for (const line of model.lines) {
+    if (seen.get(line.line) !== line) {
+      seen.set(line.line, line);
+      showLine(line);
+    }
+  }
+}
+
+function refresh() {
+  if (view === 'review') showReview();
+  if (view === 'summary') showSummary();
+}
+
+function show(next) {
+  if (next !== 'review') silence();
+  view = next;
+  for (const name of VIEWS) {
+    byId(name).hidden = name !== view;
+    document.querySelector(`[data-view=${name}]`).setAttribute('aria-pressed', String(name === view));
+  }
+  byId('foot').hidden = view !== 'live';
+  refresh();
+  if (view === 'live') followAgain();
+  if (view === 'review') byId('items').focus({ preventScroll: true });
+}
+
+function typing(target) {
+  return target.matches('input, textarea, select') || target.isContentEditable;
+}
+
+function onKey(event) {
+  if (event.key === 'Escape' && typing(event.target)) {
+    event.target.blur();
+    return;
+  }
+  if (!model.known || event.ctrlKey || event.metaKey || event.altKey || typing(event.target) || byId('keys').open) return;
+  if (keysOff() && event.key !== '?') return;
+  const onButton = event.target.matches('button, a, summary, [role=slider]');
+  if (onButton && (event.key === ' ' || event.key === 'Enter')) return;
+  const named = VIEWS.find((name) => CODES[name] === event.code);
+  const key = event.key.toUpperCase();
+  if (named) show(named);
+  else if (key === '?') showKeys();
+  else if (key === 'D') turn();
+  else if (key === 'L' && view === 'summary') print();
+  else if (view === 'live' ? !liveKey(key) : view === 'review' ? !reviewKey(key) : true) return;
+  event.preventDefault();
+}
+
+const keysOff = () => localStorage.getItem('keys') === 'off';
+
+function showKeys() {
+  const list = [...(view === 'review' ? reviewKeys() : liveKeys()),
+    ['1 2 3', 'live, review, summary'], ['D', 'dark or light'], ['?', 'these keys']];
+  const off = el('input', { type: 'checkbox', id: 'keys-off', onchange: () =>
+    localStorage.setItem('keys', byId('keys-off').checked ? 'off' : 'on') });
+  off.checked = keysOff();
+  byId('keys').replaceChildren(el('h2', { id: 'keys-title' }, 'Keys'),
+    el('dl', {}, ...list.flatMap(([key, name]) => [el('dt', {}, el('kbd', {}, key)), el('dd', {}, name)])),
+    el('p', {}, off, ' ', el('label', { for: 'keys-off' }, 'leave single keys to other programs')),
+    el('form', { method: 'dialog' }, el('button', { type: 'submit' }, 'Close')));
+  byId('keys').showModal();
+}
+
+function theme() {
+  const kept = localStorage.getItem('theme');
+  return kept ?? (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');
+}
+
+function dress() {
+  document.documentElement.dataset.theme = theme();
+  put('theme', theme() === 'dark' ? 'Light' : 'Dark');
+}
+
+function turn() {
+  localStorage.setItem('theme', theme() === 'dark' ? 'light' : 'dark');
+  dress();
+}
+
+function tick() {
+  put('clock', new Date().toLocaleTimeString('en-GB'));
+  if (model.known && model.people.break_since) showBreak();
+}
+
+dress();
+matchMedia('(prefers-color-scheme: dark)').addEventListener('change', dress);
+byId('theme').addEventListener('click', turn);
+document.querySelectorAll('[data-view]').forEach((b) => b.addEventListener('click', () => show(b.dataset.view)));
+byId('follow').addEventListener('click', followAgain);
+byId('page').addEventListener('selected', () => { showPeople(); showFoot(); });
+document.addEventListener('keydown', onKey);
+window.addEventListener('beforeprint', () => model.known && fillSheet());
+listenToForms();
+listenToFilters();
+watchScrolling();
+setInterval(tick, 500);
+tick();
+begin(changed);
+
+// For whoever looks at the page from outside, a test for one.
+window.deskState = { model, lineOf };

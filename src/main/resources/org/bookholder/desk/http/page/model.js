@@ -1,0 +1,51 @@
+// What the program has told: the whole, and then the parts that changed.
+
+export const model = {
+  known: false, acts: false, live: false, script: null, at: null, pace: null, sound: null, tired: null,
+  takes: [], asides: [], notes: [], people: {}, lines: [], summary: null, points: [],
+};
+
+export function takeWhole(whole) {
+  Object.assign(model, whole, { known: true });
+  return new Set(['script', ...Object.keys(whole)]);
+}
+
+export function takeChange(change) {
+  const { lines, points, ...parts } = change;
+  Object.assign(model, parts);
+  if (parts.script) {
+    model.lines = lines;
+  } else if (lines) {
+    for (const line of lines) model.lines[line.line - 1] = line;
+  }
+  if (points) model.points.push(...points);
+  return new Set(Object.keys(change));
+}
+
+export const lineOf = (number) => model.lines[number - 1];
+
+export const takeOf = (number) => model.takes.find((t) => t.take === number);
+
+export const words = (number) => model.script.elements.find((e) => e.line === number).words;
+
+export const text = (number) => words(number).join(' ');
+
+/** Seconds from its take's roll. */
+export const inTake = (take, at) => Math.max(0, at - (takeOf(take)?.start ?? 0));
+
+/** The attempt that tells what became of a line. */
+export function telling(line) {
+  if (line.best) return attemptOf(line, line.best[0], line.best[1]);
+  return line.attempts[line.attempts.length - 1];
+}
+
+export const attemptOf = (line, take, ordinal) =>
+  line.attempts.find((a) => a.take === take && a.ordinal === ordinal);
+
+export const notesOf = (number) => model.notes.filter((n) => n.line === number);
+
+/** The line that something just heard is about. */
+export function justRead() {
+  const { line, word } = model.at;
+  return Math.max(1, Math.min(model.lines.length, word > 1 ? line : line - 1));
+}

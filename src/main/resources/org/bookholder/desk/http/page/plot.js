@@ -1,0 +1,68 @@
+// Two small plots. Each says in words what it shows.
+
+import { svg, short } from './words.js';
+
+const WIDTH = 240;
+
+function frame(host, height, label) {
+  const root = svg('svg', { viewBox: `0 0 ${WIDTH} ${height}`, role: 'img', 'aria-label': label });
+  host.replaceChildren(root);
+  return root;
+}
+
+/** The pace of a take over time, with the band that counts as on pace. */
+export function pacePlot(host, points, target, tolerance) {
+  const height = 96;
+  const known = points.filter((p) => p[2] !== null);
+  const values = known.map((p) => p[2]);
+  const low = Math.min(target * 0.7, ...values) - 4;
+  const high = Math.max(target * 1.3, ...values) + 4;
+  const from = points.length ? points[0][0] : 0;
+  const to = Math.max(from + 60, points.length ? points[points.length - 1][0] : 60);
+  const x = (second) => 2 + ((WIDTH - 4) * (second - from)) / (to - from);
+  const y = (value) => height - 2 - ((height - 4) * (value - low)) / (high - low);
+  const last = values.length ? `now ${values[values.length - 1]}` : 'nothing measured yet';
+  const root = frame(host, height, `Pace over the take, target ${target} words a minute, ${last}`);
+  root.append(svg('rect', {
+    class: 'band', x: 0, width: WIDTH, y: y(target * (1 + tolerance)),
+    height: y(target * (1 - tolerance)) - y(target * (1 + tolerance)),
+  }));
+  let path = '';
+  let open = false;
+  const step = Math.max(1, Math.floor(points.length / 480));
+  points.forEach((p, i) => {
+    if (p[2] === null) { open = false; return; }
+    if (i % step && i !== points.length - 1) return;
+    path += `${open ? 'L' : 'M'}${x(p[0]).toFixed(1)} ${y(p[2]).toFixed(1)}`;
+    open = true;
+  });
+  root.append(svg('path', { class: 'curve', d: path || 'M0 0' }));
+}
+
+/** Fluffs in 100 words, stretch by stretch. */
+export function fluffPlot(host, stretches) {
+  const height = 120;
+  const most = Math.max(4, ...stretches.map((s) => s.rate ?? 0));
+  const total = stretches.reduce((sum, s) => sum + s.words, 0) || 1;
+  const worst = stretches.reduce((a, b) => ((b.rate ?? 0) > (a?.rate ?? -1) ? b : a), null);
+  const root = frame(host, height, worst
+    ? `Fluffs in 100 words over time, at most ${worst.rate} from ${short(worst.from)} on` : 'Nothing read yet');
+  let left = 0;
+  for (const s of stretches) {
+    const width = (WIDTH * s.words) / total;
+    const tall = ((height - 30) * (s.rate ?? 0)) / most;
+    root.append(svg('rect', {
+      class: s === worst && s.fluffs ? 'bar worst' : 'bar',
+      x: left + 1, width: Math.max(1, width - 2), y: height - 14 - tall, height: Math.max(1, tall),
+    }));
+    const value = svg('text', { x: left + 2, y: height - 18 - tall, class: 'tick' });
+    value.append(String(s.rate ?? '–'));
+    if (width > 18) root.append(value);
+    if (width > 30) {
+      const text = svg('text', { x: left + 2, y: height - 2, class: 'tick' });
+      text.append(short(s.from));
+      root.append(text);
+    }
+    left += width;
+  }
+}

@@ -1,0 +1,188 @@
+// Going through the pickup list: hear each attempt, decide, undo.
+
+import { act } from './link.js';
+import { nudge, play, playOrPause, showPlayer, silence } from './listen.js';
+import { markWords } from './script.js';
+import { byId, clock, count, el, put } from './words.js';
+import { attemptOf, inTake, lineOf, model, notesOf, telling, text, words } from './model.js';
+
+let current = 0;
+let chosen = null;
+
+const CHOICES = [
+  { key: 'R', choice: 'RECORD_AGAIN', name: 'Record again' },
+  { key: 'K', choice: 'KEEP', name: 'Keep this attempt' },
+  { key: 'E', choice: 'FIX_IN_EDIT', name: 'Fix in the edit' },
+  { key: 'X', choice: 'NOT_A_FAULT', name: 'Not a fault, it was read right' },
+];
+
+const called = (l) => l.pickup || l.decision || notesOf(l.line).length > 0
+  || l.attempts.some((a) => a.outcome !== 'clean');
+
+const REASONS = {
+  open: (l) => l.pickup,
+  all: called,
+  skipped: (l) => l.reached && l.outcome === 'skipped',
+  misread: (l) => l.outcome === 'misread',
+  incomplete: (l) => l.outcome === 'incomplete',
+  marked: (l) => notesOf(l.line).some((n) => n.pickup),
+  decided: (l) => Boolean(l.decision),
+};
+
+function items() {
+  const take = Number(byId('f-take').value);
+  const list = model.lines.filter(REASONS[byId('f-reason').value])
+    // The line that is being gone through stays until the next one is chosen.
+    .concat(model.lines.filter((l) => l.line === current && !REASONS[byId('f-reason').value](l)))
+    .filter((l) => !take || l.attempts.some((a) => a.take === take) || l.where?.take === take);
+  const when = (l) => telling(l)?.start ?? l.where?.at ?? Infinity;
+  return list.sort(byId('f-order').value === 'time' ? (a, b) => when(a) - when(b) : (a, b) => a.line - b.line);
+}
+
+export function showReview() {
+  const takes = byId('f-take');
+  while (takes.options.length <= model.takes.length) takes.add(new Option(String(takes.options.length)));
+  const list = items();
+  if (!list.some((l) => l.line === current)) choose(list[0]?.line ?? 0);
+  put('count', `${count(list.length, 'line')}, ${count(model.lines.filter((l) => l.pickup).length, 'line')} to pick up`);
+  byId('items').replaceChildren(...list.map(item));
+  const active = byId(`item-${current}`);
+  if (active) byId('items').setAttribute('aria-activedescendant', active.id);
+  else byId('items').removeAttribute('aria-activedescendant');
+  active?.scrollIntoView({ block: 'nearest' });
+  showHear();
+}
+
+function item(line) {
+  const marks = notesOf(line.line).filter((n) => n.pickup).map((n) => n.by);
+  const why = line.decision?.label ?? (line.said || (line.marked ? 'marked' : line.outcome));
+  return el('li', {
+    id: `item-${line.line}`, role: 'option', 'aria-selected': String(line.line === current),
+    class: `item ${line.outcome}${line.pickup ? ' pickup' : ''}`,
+    onclick: () => { choose(line.line); showReview(); },
+  }, el('span', { class: 'number' }, String(line.line)), el('span', { class: 'first' }, text(line.line)),
+  el('span', { class: 'why' }, marks.length ? `${why} · marked by ${[...new Set(marks)].join(' and ')}` : why));
+}
+
+function choose(line) {
+  current = line;
+  const notes = line ? lineOf(line) : null;
+  const best = notes ? telling(notes) : null;
+  chosen = best ? [best.take, best.ordinal] : null;
+  silence();
+}
+
+function attempt() {
+  const line = current ? lineOf(current) : null;
+  if (!line) return null;
+  return (chosen && attemptOf(line, chosen[0], chosen[1])) ?? telling(line) ?? null;
+}
+
+function showHear() {
+  const host = byId('hear');
+  if (!current) {
+    host.replaceChildren(el('p', { class: 'empty' }, model.at.open ? 'Nothing matches.' : 'Nothing to pick up.'));
+    return;
+  }
+  const line = lineOf(current);
+  const heard = attempt();
+  if (host.dataset.line !== String(current) || !byId('player')) {
+    host.dataset.line = String(current);
+    host.replaceChildren(
+      el('p', { class: 'where', id: 'where' }),
+      el('p', { class: 'text whole', id: 'whole' },
+        ...words(current).flatMap((w, i) => [i ? ' ' : '', el('span', { class: 'word' }, w)])),
+      el('p', { class: 'said', id: 'heard' }),
+      el('div', { class: 'attempts', id: 'attempts', role: 'radiogroup', 'aria-label': 'Attempts' }),
+      el('div', { class: 'player', id: 'player' }),
+      el('div', { class: 'choices', id: 'choices' }),
+      el('ul', { class: 'notes', id: 'line-notes' }));
+  }
+  put('where', `line ${current}`);
+  markWords(byId('whole'), heard);
+  put('heard', what(line, heard));
+  byId('attempts').replaceChildren(...line.attempts.map((a) => el('button', {
+    type: 'button', role: 'radio', 'aria-checked': String(a === heard), class: a.outcome,
+    onclick: () => { chosen = [a.take, a.ordinal]; showHear(); play(); },
+  }, `take ${a.take}, ${clock(inTake(a.take, a.start))} · ${a.outcome}${line.best?.[0] === a.take
+    && line.best[1] === a.ordinal ? ' · used' : ''}`)));
+  if (heard) showPlayer(byId('player'), heard);
+  else byId('player').replaceChildren(el('p', { class: 'small' }, 'It was never tried, so there is nothing to hear.'));
+  showChoices(line, heard);
+  byId('line-notes').replaceChildren(...notesOf(current).map((n) =>
+    el('li', {}, `${clock(n.at)} ${n.by}: ${n.text || 'marked as a pickup'}`)));
+}
+
+function what(line, heard) {
+  const decided = line.decision ? ` Decided: ${line.decision.label}.` : '';
+  if (!heard) return `Not read.${decided}`;
+  if (heard.words.length === 0) return `${heard.outcome === 'clean' ? 'Read as written' : line.said || heard.outcome}.${decided}`;
+  const calls = heard.words.map((w) => (w.kind === 'swapped' ? `“${w.said || '…'}” for “${w.written}”`
+    : w.kind === 'dropped' ? `“${w.written}” left out` : `“${w.said || '…'}” added`));
+  return `${calls.join('; ')}.${decided}`;
+}
+
+function showChoices(line, heard) {
+  const host = byId('choices');
+  if (host.childElementCount === 0) {
+    host.append(
+      el('button', { type: 'button', id: 'hear-it', onclick: playOrPause }, 'Hear it ', el('kbd', {}, 'Space')),
+      ...CHOICES.map((c) => el('button', { type: 'button', 'data-choice': c.choice, onclick: () => decide(c.choice) },
+        `${c.name} `, el('kbd', {}, c.key))),
+      el('button', { type: 'button', id: 'undo', class: 'quiet', onclick: undo }, 'Undo ', el('kbd', {}, 'U')));
+  }
+  for (const button of host.querySelectorAll('[data-choice]')) {
+    button.setAttribute('aria-pressed', String(line.decision?.choice === button.dataset.choice));
+    button.disabled = !model.acts || (button.dataset.choice === 'KEEP' && !heard);
+  }
+  byId('hear-it').disabled = !heard;
+  byId('undo').disabled = !model.acts || !model.people.undoable;
+}
+
+function decide(choice) {
+  const heard = attempt();
+  if (choice === 'KEEP' && !heard) return;
+  act({ do: 'decide', line: current, choice, take: heard?.take ?? 0, ordinal: heard?.ordinal ?? 0 });
+}
+
+const undo = () => act({ do: 'undo' });
+
+function step(by) {
+  const list = items();
+  const at = list.findIndex((l) => l.line === current);
+  const next = list[Math.max(0, Math.min(list.length - 1, at + by))];
+  if (!next || next.line === current) return;
+  choose(next.line);
+  showReview();
+}
+
+function stepAttempt(by) {
+  const line = lineOf(current);
+  const at = line ? line.attempts.indexOf(attempt()) : -1;
+  const next = line?.attempts[Math.max(0, Math.min(line.attempts.length - 1, at + by))];
+  if (!next) return;
+  chosen = [next.take, next.ordinal];
+  showHear();
+  play();
+}
+
+export function listenToFilters() {
+  for (const id of ['f-reason', 'f-take', 'f-order']) byId(id).addEventListener('change', showReview);
+}
+
+/** Says whether the key was one of these. */
+export function reviewKey(key) {
+  const keys = {
+    ' ': playOrPause, ARROWDOWN: () => step(1), ARROWUP: () => step(-1),
+    ARROWRIGHT: () => stepAttempt(1), ARROWLEFT: () => stepAttempt(-1), U: undo,
+    ',': () => nudge('start', -1), '.': () => nudge('start', 1), ';': () => nudge('end', -1), "'": () => nudge('end', 1),
+  };
+  const run = keys[key] ?? (CHOICES.some((c) => c.key === key)
+    ? () => decide(CHOICES.find((c) => c.key === key).choice) : null);
+  if (run) run();
+  return Boolean(run);
+}
+
+export const reviewKeys = () => [['Space', 'hear it, stop'], ['↑ ↓', 'line before, next line'],
+  ['← →', 'attempt before, next attempt'], ...CHOICES.map((c) => [c.key, c.name]), ['U', 'undo'],
+  [', .', 'move the beginning'], ["; '", 'move the end']];

@@ -1,0 +1,159 @@
+// The middle of the live view: the script with what has become of each line.
+
+import { byId, clock, count, el } from './words.js';
+import { inTake, lineOf, model, telling } from './model.js';
+
+let rows = new Map();
+let following = true;
+let selected = 0;
+let ours = 0;
+
+export const selectedLine = () => selected;
+
+export function buildScript() {
+  rows = new Map();
+  const nodes = [];
+  let paragraph = -1;
+  for (const element of model.script.elements) {
+    const first = element.paragraph !== paragraph;
+    paragraph = element.paragraph;
+    const row = element.line ? lineRow(element) : el('div', { class: 'row direction' },
+      el('span', { class: 'time' }), el('p', { class: 'text' }, element.direction), el('p', { class: 'what' }, 'direction'));
+    if (first) row.classList.add('paragraph');
+    nodes.push(row);
+  }
+  byId('script').replaceChildren(...nodes);
+  model.lines.forEach(showLine);
+  showAsides();
+  showPosition();
+}
+
+function lineRow(element) {
+  const text = el('p', { class: 'text' });
+  element.words.forEach((word, i) => text.append(i ? ' ' : '', el('span', { class: 'word' }, word)));
+  const row = el('div', { class: 'row line', 'data-line': element.line, onclick: () => select(element.line) },
+    el('span', { class: 'time' }), text, el('p', { class: 'what' }));
+  rows.set(element.line, row);
+  return row;
+}
+
+export function showLine(line) {
+  const row = rows.get(line.line);
+  if (!row) return;
+  const touched = line.reached || line.attempts.length > 0;
+  const attempt = telling(line);
+  const outcome = touched ? line.outcome : 'ahead';
+  const current = row.classList.contains('current');
+  row.className = `row line ${outcome}${line.pickup ? ' pickup' : ''}${row.classList.contains('paragraph') ? ' paragraph' : ''}`
+    + `${current ? ' current' : ''}${line.line === selected ? ' selected' : ''}`;
+  const time = row.querySelector('.time');
+  time.textContent = attempt ? clock(inTake(attempt.take, attempt.start)) : touched && outcome === 'skipped' ? '—' : '';
+  markWords(row, attempt);
+  row.querySelector('.what').textContent = what(line, outcome);
+}
+
+export function markWords(row, attempt) {
+  const words = row.querySelectorAll('.word');
+  words.forEach((w) => { w.className = 'word'; w.removeAttribute('title'); });
+  for (const deviation of attempt?.words ?? []) {
+    const word = words[Math.min(words.length, deviation.word) - 1];
+    if (!word) continue;
+    word.classList.add(deviation.kind);
+    word.title = deviation.kind === 'dropped' ? 'left out'
+      : deviation.kind === 'added' ? `“${deviation.said}” added here` : `said “${deviation.said}”`;
+  }
+}
+
+function what(line, outcome) {
+  const parts = [];
+  if (outcome === 'skipped' || outcome === 'incomplete' || outcome === 'misread') {
+    parts.push(line.said && line.said !== 'not read' ? line.said : outcome);
+  }
+  if (line.attempts.length > 1) parts.push(count(line.attempts.length, 'attempt'));
+  if (line.marked) parts.push('marked');
+  if (line.decision) parts.push(line.decision.label);
+  return parts.join(' · ');
+}
+
+export function showAsides() {
+  document.querySelectorAll('.row.aside').forEach((r) => r.remove());
+  for (const aside of model.asides) {
+    const before = aside.line ? rows.get(aside.line) : null;
+    const row = el('div', { class: 'row aside' },
+      el('span', { class: 'time' }, clock(inTake(aside.take, aside.start))),
+      el('p', { class: 'text' }, aside.said || '…'),
+      el('p', { class: 'what' }, `aside, ${Math.max(1, Math.round(aside.end - aside.start))} s`));
+    if (before) {
+      let last = before;
+      while (last.nextElementSibling?.classList.contains('aside')) last = last.nextElementSibling;
+      last.after(row);
+    } else {
+      byId('script').prepend(row);
+    }
+  }
+}
+
+export function showPosition() {
+  const { at } = model;
+  const before = document.querySelector('.row.current');
+  const row = rows.get(at.line);
+  if (before && before !== row) {
+    before.classList.remove('current');
+    before.removeAttribute('aria-current');
+    showLine(lineOf(Number(before.dataset.line)));
+  }
+  if (!row) return;
+  row.classList.add('current');
+  row.setAttribute('aria-current', 'location');
+  const total = row.querySelectorAll('.word').length;
+  row.style.setProperty('--read', `${(100 * (at.word - 1)) / total}%`);
+  const doing = { FOLLOWING: at.held ? 'held' : 'reading', ASIDE: 'aside', LOST: 'looking for the place' };
+  if (model.live) row.querySelector('.what').textContent = at.rolling ? doing[at.follow] : 'here';
+  if (following && row !== before) bring(row);
+}
+
+function bring(row) {
+  const page = byId('page');
+  const top = row.offsetTop - page.clientHeight * 0.38;
+  if (Math.abs(page.scrollTop - top) < 2) return;
+  ours = performance.now();
+  page.scrollTo({ top, behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
+}
+
+export function followAgain() {
+  following = true;
+  byId('follow').hidden = true;
+  const row = rows.get(model.at.line) ?? rows.get(model.lines.length);
+  if (row) bring(row);
+}
+
+export function watchScrolling() {
+  const page = byId('page');
+  const byHand = () => {
+    if (!model.known || performance.now() - ours < 50) return;
+    following = false;
+    byId('follow').hidden = false;
+  };
+  page.addEventListener('wheel', byHand, { passive: true });
+  page.addEventListener('touchmove', byHand, { passive: true });
+  page.addEventListener('keydown', (e) => {
+    if (['PageUp', 'PageDown', 'Home', 'End'].includes(e.key)) byHand();
+  });
+}
+
+export function select(line) {
+  rows.get(selected)?.classList.remove('selected');
+  selected = line === selected ? 0 : line;
+  const row = rows.get(selected);
+  row?.classList.add('selected');
+  row?.scrollIntoView({ block: 'nearest' });
+  byId('page').dispatchEvent(new CustomEvent('selected', { bubbles: true }));
+}
+
+export function selectNext(step) {
+  const from = selected || model.at.line - (step > 0 ? 1 : 0);
+  const to = Math.max(1, Math.min(model.lines.length, from + step));
+  if (to !== selected) select(to);
+  following = false;
+  byId('follow').hidden = false;
+}

@@ -1,0 +1,67 @@
+// Times, figures and small pieces of the page, in words.
+
+export function clock(seconds) {
+  const s = Math.max(0, Math.floor(seconds));
+  const minutes = Math.floor(s / 60);
+  const rest = String(s % 60).padStart(2, '0');
+  return minutes < 60 ? `${String(minutes).padStart(2, '0')}:${rest}`
+    : `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}:${rest}`;
+}
+
+export function short(seconds) {
+  const s = Math.max(0, Math.round(seconds));
+  return `${Math.floor(s / 60)}:${String(s % 60).padStart(2, '0')}`;
+}
+
+export function hours(seconds) {
+  const minutes = Math.floor(seconds / 60);
+  return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')}`;
+}
+
+export function minutes(seconds) {
+  return `${Math.floor(seconds / 60)} min`;
+}
+
+export function figure(value, unknown = '–') {
+  return value === null || value === undefined ? unknown : String(value).replace('-', '−');
+}
+
+export function count(n, one, many = `${one}s`) {
+  return `${n} ${n === 1 ? one : many}`;
+}
+
+/** An element with attributes and children; text is never taken for mark-up. */
+export function el(name, attributes = {}, ...children) {
+  const element = document.createElement(name);
+  for (const [key, value] of Object.entries(attributes)) {
+    if (value === false || value === undefined || value === null) continue;
+    if (key.startsWith('on')) element.addEventListener(key.slice(2), value);
+    else if (key === 'class') element.className = value;
+    else element.setAttribute(key, value === true ? '' : value);
+  }
+  element.append(...children.filter((c) => c !== null && c !== undefined && c !== ''));
+  return element;
+}
+
+export function svg(name, attributes = {}, ...children) {
+  const element = document.createElementNS('http://www.w3.org/2000/svg', name);
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
+  element.append(...children);
+  return element;
+}
+
+export const byId = (id) => document.getElementById(id);
+
+/** Sets a text only where it differs, so that screen readers are not disturbed. */
+export function put(id, text) {
+  const element = byId(id);
+  if (element.textContent !== text) element.textContent = text;
+}
+
+let spoken = 0;
+
+/** Tells a screen reader, and shows nothing. */
+export function aloud(text) {
+  spoken += 1;
+  byId('said-aloud').textContent = spoken % 2 ? text : `${text}\u00a0`;
+}

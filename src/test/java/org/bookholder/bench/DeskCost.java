@@ -1,0 +1,217 @@
+package org.bookholder.bench;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.LockSupport;
+import org.bookholder.desk.Actions;
+import org.bookholder.desk.Admission;
+import org.bookholder.desk.DeskKeys;
+import org.bookholder.desk.DeskSession;
+import org.bookholder.desk.Feed;
+import org.bookholder.desk.Trail;
+import org.bookholder.desk.http.DeskDoor;
+import org.bookholder.desk.http.DeskServer;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.DeskStage;
+import org.bookholder.runtime.PacedSource;
+import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.ReadingPlan;
+import org.bookholder.runtime.Sources;
+import org.bookholder.runtime.Tapes;
+import org.bookholder.runtime.Workers;
+import org.bookholder.script.Script;
+import org.bookholder.script.ScriptPreparer;
+import org.bookholder.script.ScriptReader;
+import org.bookholder.script.ScriptReader.Format;
+import org.bookholder.session.Command;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.Ears;
+import org.bookholder.speech.vosk.VoskEars;
+import org.bookholder.speech.wav.WavSource;
+
+/**
+ * Whether pages that are open make following later: the demo's recording in real time, half of it with no page and half
+ * with twenty, and how long after a word was heard the state showed it. The ratio of the two halves is what counts.
+ */
+public final class DeskCost {
+    private static final int PAGES = 20;
+    private static final double HALF = 45;
+    private static final double END = 88;
+
+    private DeskCost() {}
+
+    /** Reads and prints. */
+    public static void main(String[] args) throws Exception {
+        Path home = Path.of(System.getProperty("bookholder.home", ""));
+        Path folder = Files.createTempDirectory("desk-cost");
+        Path file = home.resolve("demo-scripts/lesson-1.md");
+        String text = Files.readString(file);
+        Script script = ScriptReader.parse(text, file.toString(), Format.of(file.toString()));
+        try (Ears ears = VoskEars.load(home.resolve("models/vosk-model-en-us"));
+                SessionFolder session = SessionFolder.create(folder.resolve("session"));
+                Reading reading = Reading.start(plan(script, text, ears, session, home))) {
+            DeskSession desk = new Shown(reading, session);
+            Feed feed = new Feed(desk, Trail.NONE, "bench");
+            SecureRandom random = new SecureRandom();
+            DeskKeys keys = DeskKeys.fresh(random);
+            Admission admission = new Admission(keys, false, random, System::nanoTime);
+            String token = admission.join(keys.key(), "bench").orElseThrow();
+            try (DeskServer server = DeskServer.open(
+                            DeskDoor.local(), desk, feed, new Actions(desk, Instant::now), admission, System::nanoTime);
+                    Workers workers = new Workers((stage, failure) -> failure.printStackTrace())) {
+                workers.takeOn(new DeskStage(feed, System::nanoTime));
+                List<Double> without = delays(reading, HALF);
+                AtomicLong bytes = new AtomicLong();
+                for (int i = 0; i < PAGES; i++) {
+                    page(server.port(), token, bytes);
+                }
+                List<Double> with = delays(reading, END);
+                print(without, with, bytes.get());
+            }
+            reading.tell(new Command.Quit());
+            reading.hurry();
+            reading.await(20_000);
+        }
+    }
+
+    /** The machine's clock, when the state showed each move up to a time, less the audio taken in by then, in seconds. */
+    private static List<Double> delays(Reading reading, double until) {
+        List<Double> delays = new ArrayList<>();
+        ReadingPosition seen = reading.state().get().position();
+        while (reading.state().get().now().seconds() < until) {
+            SessionState state = reading.state().get();
+            if (!state.position().equals(seen)) {
+                seen = state.position();
+                delays.add(System.nanoTime() * 1e-9 - state.now().seconds());
+            }
+            LockSupport.parkNanos(500_000);
+        }
+        return delays;
+    }
+
+    private static void print(List<Double> without, List<Double> with, long bytes) {
+        double least = Math.min(
+                without.stream().mapToDouble(d -> d).min().orElse(0),
+                with.stream().mapToDouble(d -> d).min().orElse(0));
+        System.out.printf(
+                Locale.ROOT,
+                "moves without / with %d pages: %d / %d%n"
+                        + "shown after the earliest, median: %.3f / %.3f s; 95 %%: %.3f / %.3f s%n"
+                        + "ratio of the means: %.2f%nsent: %.0f kB%n",
+                PAGES,
+                without.size(),
+                with.size(),
+                quantile(without, 0.5) - least,
+                quantile(with, 0.5) - least,
+                quantile(without, 0.95) - least,
+                quantile(with, 0.95) - least,
+                (mean(with) - least) / (mean(without) - least),
+                bytes / 1000.0);
+    }
+
+    private static double mean(List<Double> values) {
+        return values.stream().mapToDouble(d -> d).average().orElse(Double.NaN);
+    }
+
+    private static double quantile(List<Double> values, double share) {
+        List<Double> sorted = values.stream().sorted().toList();
+        return sorted.get((int) Math.min(sorted.size() - 1L, Math.round(share * (sorted.size() - 1))));
+    }
+
+    /** A page that reads all that it is told. */
+    private static void page(int port, String token, AtomicLong bytes) {
+        Thread reader = new Thread(() -> {
+            try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
+                String request = "GET /events HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nCookie: desk-" + port + "="
+                        + token + "\r\n\r\n";
+                socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+                InputStream in = socket.getInputStream();
+                byte[] buffer = new byte[16_384];
+                for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
+                    bytes.addAndGet(read);
+                }
+            } catch (IOException over) {
+                // The desk has closed.
+            }
+        });
+        reader.setDaemon(true);
+        reader.start();
+    }
+
+    private static ReadingPlan plan(Script script, String text, Ears ears, SessionFolder session, Path home)
+            throws ProblemException {
+        SessionState before = Session.begin(script, FatigueLimits.defaults());
+        WavSource file = WavSource.open(home.resolve("demo-scripts/lesson-1.wav"));
+        Sources sources = new Sources() {
+            @Override
+            public AudioSource open() throws ProblemException {
+                throw new ProblemException("there is one take only", "the bench", "none");
+            }
+
+            @Override
+            public boolean live() {
+                return true;
+            }
+        };
+        return new ReadingPlan(
+                ScriptPreparer.prepare(script, ears.vocabulary()),
+                before,
+                new SessionEvent.Opened(before.now(), Instant.now(), script.title(), script.source(), text),
+                ReadingPosition.START,
+                Optional.of(ears),
+                sources,
+                new PacedSource(file, System::nanoTime),
+                false,
+                session.journal(),
+                Tapes.in(session),
+                Instant::now,
+                System::nanoTime);
+    }
+
+    /** The session as the desk sees it. */
+    private record Shown(Reading reading, SessionFolder folder) implements DeskSession {
+        @Override
+        public SessionState state() {
+            return reading.state().get();
+        }
+
+        @Override
+        public void tell(Command command) {
+            reading.tell(command);
+        }
+
+        @Override
+        public boolean live() {
+            return true;
+        }
+
+        @Override
+        public Path recording(int take) {
+            return folder.takeFile(take);
+        }
+
+        @Override
+        public void writePickups(OutputStream out) {
+            throw new UnsupportedOperationException("no page of the bench asks for it");
+        }
+    }
+}

@@ -1,0 +1,324 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.bookholder.desk.Trail;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.journal.Replay;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.ReadingPlan;
+import org.bookholder.runtime.Review;
+import org.bookholder.runtime.Sources;
+import org.bookholder.runtime.Tapes;
+import org.bookholder.runtime.Workers;
+import org.bookholder.script.PreparedScript;
+import org.bookholder.script.ScriptPreparer;
+import org.bookholder.session.Command;
+import org.bookholder.session.Decision;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.Note;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.Ears;
+import org.bookholder.speech.vosk.VoskEars;
+import org.bookholder.speech.wav.WavSource;
+import org.bookholder.testing.Browser;
+import org.bookholder.testing.GatedSource;
+import org.bookholder.testing.Needs;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+/** A producer runs a take and its review from the page alone: the demo's recording, a real browser, real ears. */
+@Timeout(value = 300, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+final class DeskPageTest {
+    private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
+    private static final Path MODEL = HOME.resolve("models/vosk-model-en-us");
+    private static final Path DEMO = HOME.resolve("demo-scripts");
+    private static final long PATIENCE_MILLIS = 120_000;
+
+    /** The demo's reader has skipped a line, misread another and spoken out of turn by then. */
+    private static final double HALF_WAY = 20;
+
+    private static final double CUT_AT = 62;
+
+    @TempDir
+    private Path folder;
+
+    private Reading reading;
+    private GatedSource source;
+    private Optional<OpenDesk> desk = Optional.empty();
+
+    @Test
+    void aTakeAndItsReviewAreRunFromThePage() throws Exception {
+        Browser.needed();
+        Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
+        Path place = folder.resolve("session");
+        Surroundings here = new Surroundings(
+                Instant::now, System::nanoTime, ZoneOffset.UTC, HOME, folder, folder, new FakeEquipment());
+        Lesson lesson = Lesson.read(DEMO.resolve("lesson-1.md"));
+        try (Browser browser = new Browser()) {
+            try (Ears ears = VoskEars.load(MODEL);
+                    SessionFolder session = SessionFolder.create(place);
+                    Reading begun = Reading.start(plan(lesson, ears, session))) {
+                reading = begun;
+                OpenDesk first = desk(here, session);
+                browser.size(1440, 900);
+                browser.open(first.address());
+                runTheTake(browser);
+                loseTheConnection(browser, here, session, first);
+                endTheTake(browser);
+                reading.tell(new Command.Quit());
+                awaitThat(() -> reading.await(100));
+            }
+            reviewAgain(browser, here, place);
+            assertThat(browser.errors())
+                    .filteredOn(e -> e.contains("Content Security Policy"))
+                    .isEmpty();
+        }
+    }
+
+    private void runTheTake(Browser browser) throws IOException {
+        source.openTo(HALF_WAY);
+        browser.until("document.querySelector('.row.line.current')");
+        browser.until("deskState.model.at.now > " + (HALF_WAY - 1));
+        browser.press("p");
+        awaitThat(() -> notes().size() == 1);
+        assertThat(notes().get(0).pickup()).isTrue();
+        browser.press("n");
+        browser.type("#note", "shadow on the left cheek", Keys.ENTER);
+        awaitThat(() -> notes().size() == 2);
+        assertThat(notes().get(1).line()).isEqualTo(notes().get(0).line());
+        browser.until("document.querySelector('#notes').textContent.includes('shadow on the left cheek')");
+        browser.press("h");
+        awaitThat(() -> state().held());
+        browser.until("document.querySelector('#take').textContent.includes('held')");
+        browser.press("h");
+        awaitThat(() -> !state().held());
+        browser.type("#say", "chin up a little", Keys.ENTER);
+        awaitThat(() -> state().remarks().message().isPresent());
+        browser.until("document.querySelector('#said').textContent.includes('chin up a little')");
+        lookAtEverySize(browser, "live");
+    }
+
+    /** As when the program was killed and started again: the page comes back by itself, and is complete. */
+    private void loseTheConnection(Browser browser, Surroundings here, SessionFolder session, OpenDesk first)
+            throws ProblemException {
+        String address = first.address();
+        first.close();
+        browser.until("document.querySelector('#link').classList.contains('lost')");
+        source.openTo(CUT_AT);
+        awaitThat(() -> state().now().seconds() > CUT_AT - 1);
+        OpenDesk second = desk(here, session);
+        assertThat(second.address()).isEqualTo(address);
+        browser.until("!document.querySelector('#link').classList.contains('lost')");
+        browser.until("deskState.model.at.now > " + (CUT_AT - 1));
+        desk = Optional.of(second);
+    }
+
+    private void endTheTake(Browser browser) throws ProblemException {
+        browser.press("c");
+        awaitThat(() -> !state().rolling() && reading.progress().behind().ticks() == 0);
+        assertShows(browser, state());
+        browser.press("b");
+        awaitThat(() -> state().remarks().breakSince().isPresent());
+        browser.until("!document.querySelector('#resting').hidden");
+        browser.press("b");
+        awaitThat(() -> state().remarks().breakSince().isEmpty());
+        desk.ifPresent(OpenDesk::close);
+    }
+
+    private void reviewAgain(Browser browser, Surroundings here, Path place) throws Exception {
+        try (SessionFolder session = SessionFolder.open(place)) {
+            List<SessionEvent> events = session.journal().events();
+            Lesson lesson = Lesson.read(DEMO.resolve("lesson-1.md"));
+            DeskCommand.PastTrail past =
+                    DeskCommand.PastTrail.of(Session.begin(lesson.script(), FatigueLimits.defaults()), events);
+            Review review = new Review(session.journal(), past.state());
+            try (Workers workers = new Workers((s, f) -> {});
+                    OpenDesk kept = OpenDesk.of(
+                            here, new DeskOptions(), session, past.trail(), review.state(), review::tell, false)) {
+                workers.takeOn(review);
+                browser.open("about:blank");
+                browser.open(kept.address());
+                browser.until("window.deskState && deskState.model.known");
+                assertShows(browser, past.state());
+                decide(browser, review);
+                summary(browser, review);
+            }
+        }
+        assertJournalLeadsTo(place);
+    }
+
+    private void decide(Browser browser, Review review) throws IOException {
+        SessionState before = review.state().get();
+        LineNotes misread = before.pickups().stream()
+                .filter(l -> !l.attempts().isEmpty())
+                .findFirst()
+                .orElseThrow();
+        browser.until("document.querySelector('#items .item')");
+        browser.click("#item-" + misread.line());
+        browser.until("document.querySelector('.wave path').getAttribute('d').length > 100");
+        lookAtEverySize(browser, "review");
+        browser.press(" ");
+        browser.until("parseFloat(document.querySelector('#playhead').style.left) > 20");
+        browser.press("x");
+        awaitThat(() -> decision(review, misread.line()).isPresent());
+        assertThat(decision(review, misread.line())).contains(Decision.Choice.NOT_A_FAULT);
+        browser.until("deskState.model.lines[" + (misread.line() - 1) + "].outcome === 'clean'");
+        browser.press("u");
+        awaitThat(() -> decision(review, misread.line()).isEmpty());
+        browser.until("!deskState.model.lines[" + (misread.line() - 1) + "].decision");
+        browser.press("k");
+        awaitThat(() -> decision(review, misread.line()).isPresent());
+        browser.press(".");
+        awaitThat(() -> review.state().get().remarks().undoable() == 2);
+        browser.until("deskState.model.people.undoable === 2");
+        assertShows(browser, review.state().get());
+    }
+
+    private void summary(Browser browser, Review review) throws IOException {
+        browser.press("3");
+        browser.until("document.querySelector('.sums')");
+        lookAtEverySize(browser, "summary");
+        byte[] pdf = browser.pdf();
+        Files.write(Path.of("target", "desk-pictures", "sheet.pdf"), pdf);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            SessionState state = review.state().get();
+            for (LineNotes line : state.pickups()) {
+                assertThat(text).contains(state.line(line.line()).text());
+            }
+        }
+    }
+
+    private static Optional<Decision.Choice> decision(Review review, int line) {
+        return review.state().get().lines().get(line - 1).decision().map(Decision::choice);
+    }
+
+    private void lookAtEverySize(Browser browser, String name) throws IOException {
+        for (String theme : List.of("light", "dark")) {
+            browser.dress(theme);
+            assertThat(browser.seriousFaults()).as(name + ", " + theme).isEmpty();
+            for (int width : new int[] {390, 1024, 1920}) {
+                browser.size(width, width == 390 ? 844 : width == 1024 ? 768 : 1080);
+                assertThat(browser.value("document.documentElement.scrollWidth <= innerWidth"))
+                        .as(name + " fits in " + width + " pixels")
+                        .isEqualTo(true);
+                browser.picture(name + "-" + theme + "-" + width);
+            }
+        }
+        browser.size(1440, 900);
+    }
+
+    /** What the page shows is what the state says. */
+    @SuppressWarnings("unchecked")
+    private static void assertShows(Browser browser, SessionState state) {
+        browser.until("deskState.model.at.open === " + state.pickups().size());
+        List<Map<String, Object>> shown = (List<Map<String, Object>>) browser.value("deskState.model.lines");
+        assertThat(shown).hasSameSizeAs(state.lines());
+        for (int i = 0; i < shown.size(); i++) {
+            LineNotes line = state.lines().get(i);
+            Map<String, Object> page = shown.get(i);
+            assertThat(page.get("outcome")).isEqualTo(line.outcome().label());
+            assertThat(page.get("pickup")).isEqualTo(line.pickup());
+            assertThat((List<Object>) page.get("attempts")).hasSameSizeAs(line.attempts());
+        }
+        List<String> skipped = new ArrayList<>();
+        state.lines().stream()
+                .filter(l -> l.reached() && l.attempts().isEmpty())
+                .forEach(l -> skipped.add(Integer.toString(l.line())));
+        assertThat((List<String>)
+                        browser.value("[...document.querySelectorAll('.row.line.skipped')].map(r => r.dataset.line)"))
+                .containsExactlyElementsOf(skipped);
+    }
+
+    private void assertJournalLeadsTo(Path place) throws ProblemException {
+        Lesson lesson = Lesson.read(DEMO.resolve("lesson-1.md"));
+        try (SessionFolder session = SessionFolder.openForReading(place)) {
+            SessionState replayed = Replay.state(
+                    Session.begin(lesson.script(), FatigueLimits.defaults()),
+                    session.journal().events(),
+                    Session::apply);
+            assertThat(replayed.lines().stream().flatMap(l -> l.decision().stream()))
+                    .extracting(Decision::choice)
+                    .containsExactly(Decision.Choice.KEEP);
+        }
+    }
+
+    private OpenDesk desk(Surroundings here, SessionFolder session) throws ProblemException {
+        return OpenDesk.of(here, new DeskOptions(), session, Trail.NONE, reading.state(), reading::tell, true);
+    }
+
+    private ReadingPlan plan(Lesson lesson, Ears ears, SessionFolder session) throws ProblemException {
+        source = new GatedSource(WavSource.open(DEMO.resolve("lesson-1.wav")));
+        PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), ears.vocabulary());
+        SessionState before = Session.begin(lesson.script(), FatigueLimits.defaults());
+        SessionEvent.Opened opened = new SessionEvent.Opened(
+                before.now(),
+                Instant.now(),
+                lesson.script().title(),
+                lesson.script().source(),
+                lesson.text());
+        Sources sources = new Sources() {
+            @Override
+            public AudioSource open() throws ProblemException {
+                throw new ProblemException("there is one take only", "the test", "none");
+            }
+
+            @Override
+            public boolean live() {
+                return false;
+            }
+        };
+        return new ReadingPlan(
+                prepared,
+                before,
+                opened,
+                ReadingPosition.START,
+                Optional.of(ears),
+                sources,
+                source,
+                false,
+                session.journal(),
+                Tapes.in(session),
+                Instant::now,
+                System::nanoTime);
+    }
+
+    private SessionState state() {
+        return reading.state().get();
+    }
+
+    private List<Note> notes() {
+        return state().remarks().notes();
+    }
+
+    private static void awaitThat(BooleanSupplier condition) {
+        long end = System.nanoTime() + PATIENCE_MILLIS * 1_000_000;
+        while (!condition.getAsBoolean()) {
+            assertThat(System.nanoTime() - end).as("nanoseconds past patience").isNegative();
+            LockSupport.parkNanos(20_000_000);
+        }
+    }
+}

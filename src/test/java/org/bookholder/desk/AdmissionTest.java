@@ -1,0 +1,78 @@
+package org.bookholder.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.security.SecureRandom;
+import java.time.Duration;
+import java.util.Locale;
+import org.bookholder.desk.Admission.Role;
+import org.bookholder.testing.FakeClock;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class AdmissionTest {
+    private final SecureRandom random = new SecureRandom();
+    private final DeskKeys keys = DeskKeys.fresh(random);
+    private final FakeClock clock = new FakeClock();
+    private final Admission open = new Admission(keys, true, random, clock);
+
+    @Test
+    void aCodeLetsInToWhatItIsFor() {
+        assertThat(open.join(keys.key(), "a").flatMap(open::role)).contains(Role.ACT);
+        assertThat(open.join(keys.act(), "a").flatMap(open::role)).contains(Role.ACT);
+        assertThat(open.join(keys.look(), "a").flatMap(open::role)).contains(Role.LOOK);
+        String typed = " " + keys.act().toLowerCase(Locale.ROOT).replace('-', ' ');
+        assertThat(open.join(typed, "a").flatMap(open::role)).contains(Role.ACT);
+    }
+
+    @Test
+    void joinCodesAreNotTakenUnlessTheDeskIsOpenToTheNetwork() {
+        Admission local = new Admission(keys, false, random, clock);
+        assertThat(local.join(keys.act(), "a")).isEmpty();
+        assertThat(local.join(keys.key(), "a")).isPresent();
+    }
+
+    @Test
+    void aTokenIsOnlyGoodAsItWasGiven() {
+        String look = open.join(keys.look(), "a").orElseThrow();
+        assertThat(open.role(look.replaceFirst("look", "act"))).isEmpty();
+        assertThat(open.role(look + "A")).isEmpty();
+        assertThat(open.role("")).isEmpty();
+        assertThat(new Admission(DeskKeys.fresh(random), true, random, clock).role(look))
+                .isEmpty();
+    }
+
+    @Test
+    void whoTriesTooOftenWaitsWhateverTheyTryThen() {
+        for (int i = 0; i < Admission.FROM_ONE; i++) {
+            assertThat(open.join("WRONG-" + i, "a")).isEmpty();
+        }
+        assertThat(open.join(keys.act(), "a")).isEmpty();
+        assertThat(open.join(keys.act(), "another")).isPresent();
+        clock.pass(Duration.ofNanos(Admission.WINDOW_NANOS + 1));
+        assertThat(open.join(keys.act(), "a")).isPresent();
+    }
+
+    @Test
+    void manyWhoTryALittleWaitTogether() {
+        for (int i = 0; i < Admission.FROM_ALL; i++) {
+            assertThat(open.join("WRONG", "address " + i)).isEmpty();
+        }
+        assertThat(open.mustWait("yet another")).isTrue();
+    }
+
+    @Test
+    void keysAreKeptForTheOwnerAndKnownAgain(@TempDir Path folder) throws Exception {
+        DeskKeys kept = DeskKeys.of(folder, random).at(4711);
+        kept.keep(folder);
+        assertThat(DeskKeys.of(folder, random)).isEqualTo(kept);
+        Path file = folder.resolve("desk.json");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                .isEqualTo("rw-------");
+        Files.writeString(file, "{}");
+        assertThat(DeskKeys.of(folder, random).port()).isZero();
+    }
+}

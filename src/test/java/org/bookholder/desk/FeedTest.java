@@ -1,0 +1,135 @@
+package org.bookholder.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.bookholder.testing.Readings.moved;
+import static org.bookholder.testing.Readings.s;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.session.Remark;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.testing.Readings;
+import org.junit.jupiter.api.Test;
+
+final class FeedTest {
+    private final ExampleDesk session = new ExampleDesk(Path.of("nowhere"));
+    private final Feed feed = new Feed(session, Trail.NONE, "run");
+
+    /** A page that takes in what it is told, as the page's own code does. */
+    private static final class Page implements Feed.Listener {
+        final List<String> ids = new ArrayList<>();
+        ObjectNode known = new ObjectMapper().createObjectNode();
+
+        @Override
+        public void send(ByteBuffer message) {
+            String[] fields = StandardCharsets.UTF_8.decode(message).toString().split("\n", -1);
+            assertThat(fields).hasSize(5);
+            ids.add(fields[1].substring("id: ".length()));
+            take(fields[0], json(fields[2].substring("data: ".length())));
+        }
+
+        private void take(String event, ObjectNode data) {
+            if (event.equals("event: whole")) {
+                known = data;
+                return;
+            }
+            data.properties().forEach(part -> {
+                switch (part.getKey()) {
+                    case "lines" ->
+                        part.getValue()
+                                .forEach(l -> ((ArrayNode) known.get("lines"))
+                                        .set(l.get("line").asInt() - 1, l));
+                    case "points" -> part.getValue().forEach(((ArrayNode) known.get("points"))::add);
+                    default -> known.set(part.getKey(), part.getValue());
+                }
+            });
+        }
+
+        private static ObjectNode json(String text) {
+            try {
+                return (ObjectNode) new ObjectMapper().readTree(text);
+            } catch (JsonProcessingException e) {
+                throw new AssertionError(e);
+            }
+        }
+    }
+
+    private void happens(SessionEvent event) {
+        session.happens(event);
+        feed.look();
+    }
+
+    private JsonNode wholeNow() {
+        Page fresh = new Page();
+        feed.listen(fresh, "").run();
+        return fresh.known;
+    }
+
+    @Test
+    void aPageThatListensKnowsTheWhole() {
+        Page page = new Page();
+        feed.listen(page, "");
+        for (int i = 1; i <= 40; i++) {
+            happens(moved(6 + i * 0.4, 2 + i / 20, 1 + i % 4, 1));
+        }
+        happens(Readings.settled(Readings.broken(1, 3, 3, 2, 22, 23)));
+        happens(new SessionEvent.Remarked(s(24), new Remark.Noted(2, "a shadow", true)));
+        assertThat(page.known).isEqualTo(wholeNow());
+        assertThat(page.ids).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void aPageThatComesBackIsToldWhatItMissedAndNothingTwice() {
+        Page page = new Page();
+        Runnable stop = feed.listen(page, "");
+        happens(moved(7, 2, 2, 1));
+        stop.run();
+        happens(moved(8, 2, 3, 1));
+        happens(Readings.settled(Readings.broken(1, 3, 3, 2, 9, 10)));
+        int had = page.ids.size();
+        feed.listen(page, page.ids.get(had - 1));
+        happens(moved(11, 3, 2, 1));
+        assertThat(page.ids).doesNotHaveDuplicates().hasSize(had + 3);
+        assertThat(page.known).isEqualTo(wholeNow());
+    }
+
+    @Test
+    void aPageOfAnotherRunOrOfLongAgoIsToldTheWhole() {
+        Page page = new Page();
+        feed.listen(page, "other.1").run();
+        assertThat(page.known.has("script")).isTrue();
+        Page late = new Page();
+        feed.listen(late, "").run();
+        for (int i = 1; i <= 400; i++) {
+            happens(moved(6 + i * 0.1, 2, 1 + i % 4, 1));
+        }
+        feed.listen(late, late.ids.get(0));
+        assertThat(late.ids).hasSize(2);
+        assertThat(late.known).isEqualTo(wholeNow());
+    }
+
+    @Test
+    void whoHasStoppedIsToldNothing() {
+        Page page = new Page();
+        feed.listen(page, "").run();
+        happens(moved(7, 2, 2, 1));
+        assertThat(page.ids).hasSize(1);
+        assertThat(feed.listening()).isZero();
+    }
+
+    @Test
+    void nothingIsSaidWhereNothingHappened() {
+        Page page = new Page();
+        feed.listen(page, "");
+        assertThat(feed.look()).isFalse();
+        assertThat(page.ids).hasSize(1);
+    }
+}

@@ -1,0 +1,277 @@
+package org.bookholder.desk.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.bookholder.desk.http.Wire.status;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.LongSupplier;
+import org.bookholder.desk.Actions;
+import org.bookholder.desk.Admission;
+import org.bookholder.desk.DeskKeys;
+import org.bookholder.desk.ExampleDesk;
+import org.bookholder.desk.Feed;
+import org.bookholder.desk.Trail;
+import org.bookholder.testing.FakeClock;
+import org.bookholder.testing.Readings;
+import org.bookholder.testing.Wav;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The real server, spoken to over real sockets. */
+@Timeout(60)
+final class DeskServerTest {
+    private final SecureRandom random = new SecureRandom();
+    private final DeskKeys keys = DeskKeys.fresh(random);
+    private final FakeClock clock = new FakeClock();
+
+    @TempDir
+    private Path folder;
+
+    private ExampleDesk session;
+    private Feed feed;
+    private DeskServer server;
+    private Wire wire;
+    private String acting;
+    private String looking;
+
+    @BeforeEach
+    void open() throws Exception {
+        session = new ExampleDesk(folder);
+        Wav.write(folder.resolve("take-001.wav"), 16_000, Wav.sine(440, 0.5, 16_000, 7));
+        feed = new Feed(session, Trail.NONE, "run");
+        Admission admission = new Admission(keys, true, random, clock);
+        server = DeskServer.open(
+                DeskDoor.local(), session, feed, new Actions(session, clock), admission, (LongSupplier) clock);
+        wire = new Wire(server.port());
+        acting = cookie(keys.key());
+        looking = cookie(keys.look());
+    }
+
+    @AfterEach
+    void close() {
+        server.close();
+    }
+
+    private String cookie(String code) throws IOException {
+        String answer = wire.post("/join", "", "{\"code\":\"" + code + "\"}");
+        assertThat(status(answer)).isEqualTo(200);
+        String header = answer.lines()
+                .filter(l -> l.startsWith("Set-Cookie: "))
+                .findFirst()
+                .orElseThrow();
+        assertThat(header).contains("HttpOnly", "SameSite=Strict");
+        return header.substring("Set-Cookie: ".length(), header.indexOf(';'));
+    }
+
+    @Test
+    void thePageIsServedWithAStrictPolicyAndNothingElseWithoutACode() throws IOException {
+        String page = wire.get("/", "");
+        assertThat(status(page)).isEqualTo(200);
+        assertThat(page).contains("default-src 'none'", "frame-ancestors 'none'", "nosniff", "<title>Desk</title>");
+        assertThat(page).doesNotContain("Access-Control", "Server:");
+        for (String path : List.of("/who", "/events", "/takes/1.wav", "/peaks?take=1", "/pickups.pdf", "/other")) {
+            assertThat(status(wire.get(path, ""))).as(path).isEqualTo(401);
+            assertThat(status(wire.get(path, acting + "x"))).as(path).isEqualTo(401);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/../../etc/passwd",
+                "/%2e%2e/%2e%2e/etc/passwd",
+                "/..%2f..%2fetc/passwd",
+                "/takes/../desk.json",
+                "/takes/..%2f..%2fdesk.json",
+                "/takes/1.wav/../../desk.json",
+                "//etc/passwd",
+                "/takes/1.wav%00.json",
+                "/takes/99999999999999999999.wav",
+                "/page/index.html",
+                "/..;/desk.json"
+            })
+    void noPathLeadsOut(String path) throws IOException {
+        assertThat(status(wire.get(path, acting))).isIn(400, 404);
+    }
+
+    @Test
+    void otherHostsAndOtherOriginsAreTurnedAway() throws IOException {
+        int port = server.port();
+        for (String host : List.of("evil.example", "evil.example:" + port, "127.0.0.1", "127.0.0.1:1", "")) {
+            String answer = wire.say("GET / HTTP/1.1", "Host: " + host, "Connection: close");
+            assertThat(status(answer)).as(host).isIn(400, 421);
+        }
+        assertThat(status(wire.get("/who", acting, "Origin: http://evil.example")))
+                .isEqualTo(403);
+        assertThat(status(wire.get("/who", acting, "Origin: null"))).isEqualTo(403);
+        assertThat(status(wire.get("/who", acting, "Sec-Fetch-Site: cross-site")))
+                .isEqualTo(403);
+        assertThat(status(wire.raw("POST /act HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nCookie: " + acting
+                        + "\r\nContent-Type: application/json\r\nContent-Length: 13\r\nConnection: close\r\n\r\n"
+                        + "{\"do\":\"mark\"}")))
+                .as("without an origin")
+                .isEqualTo(403);
+        assertThat(session.told).isEmpty();
+    }
+
+    @Test
+    void whoMayOnlyLookCannotAct() throws IOException {
+        assertThat(wire.get("/who", looking)).endsWith("{\"acts\":false}");
+        assertThat(status(wire.post("/act", looking, "{\"do\":\"mark\"}"))).isEqualTo(403);
+        assertThat(session.told).isEmpty();
+        assertThat(status(wire.post("/act", acting, "{\"do\":\"mark\"}"))).isEqualTo(200);
+        assertThat(session.told).hasSize(1);
+    }
+
+    @Test
+    void bodiesAndHeadersAreBounded() throws IOException {
+        assertThat(status(wire.post("/act", acting, " ".repeat(Gate.MOST_BODY_BYTES + 1))))
+                .isEqualTo(413);
+        assertThat(status(wire.raw(
+                        "POST /act HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\nOrigin: http://127.0.0.1:"
+                                + server.port() + "\r\nCookie: " + acting + "\r\nContent-Type: application/json\r\n"
+                                + "Transfer-Encoding: chunked\r\nConnection: close\r\n\r\n2\r\n{}\r\n0\r\n\r\n")))
+                .isEqualTo(411);
+        assertThat(status(wire.get("/who", acting, "X-Long: " + "x".repeat(20_000))))
+                .isEqualTo(431);
+        assertThat(status(wire.say("PUT / HTTP/1.1", "Host: 127.0.0.1:" + server.port(), "Connection: close")))
+                .isEqualTo(405);
+    }
+
+    @Test
+    void codesCannotBeFoundByTrying() throws IOException {
+        List<Integer> answers = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            answers.add(status(wire.post("/join", "", "{\"code\":\"AAAA-AAA" + i + "\"}")));
+        }
+        assertThat(answers.subList(0, 8)).containsOnly(401);
+        assertThat(answers.subList(8, 12)).containsOnly(429);
+        assertThat(status(wire.post("/join", "", "{\"code\":\"" + keys.act() + "\"}")))
+                .isEqualTo(429);
+    }
+
+    @Test
+    void tenThousandRequestsAreTurnedAwayAndTheNextOneAfterAWhileIsServed() throws IOException {
+        Map<Integer, Integer> answers = new HashMap<>();
+        try (Socket socket = wire.open();
+                BufferedReader in = new BufferedReader(
+                        new InputStreamReader(socket.getInputStream(), StandardCharsets.ISO_8859_1))) {
+            byte[] request = ("HEAD /index.html HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\n\r\n")
+                    .getBytes(StandardCharsets.US_ASCII);
+            for (int i = 0; i < 10_000; i++) {
+                socket.getOutputStream().write(request);
+                answers.merge(status(in.readLine()), 1, Integer::sum);
+                while (!in.readLine().isEmpty()) {
+                    // The rest of the head.
+                }
+            }
+        }
+        assertThat(answers.keySet()).containsExactlyInAnyOrder(200, 429);
+        assertThat(answers.get(200)).isLessThan(1000);
+        clock.passMillis(2_000);
+        assertThat(status(wire.get("/who", acting))).isEqualTo(200);
+    }
+
+    @Test
+    void halfOpenConnectionsHoldNobodyUp() throws IOException {
+        List<Socket> half = new ArrayList<>();
+        try {
+            for (int i = 0; i < 100; i++) {
+                Socket socket = wire.open();
+                String begun = i % 2 == 0
+                        ? "GET / HTTP/1.1\r\nHost: 127"
+                        : "POST /join HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\nOrigin: http://127.0.0.1:"
+                                + server.port() + "\r\nContent-Type: application/json\r\nContent-Length: 50\r\n\r\n{";
+                socket.getOutputStream().write(begun.getBytes(StandardCharsets.US_ASCII));
+                half.add(socket);
+            }
+            assertThat(status(wire.get("/who", acting))).isEqualTo(200);
+            assertThat(status(wire.post("/act", acting, "{\"do\":\"mark\"}"))).isEqualTo(200);
+        } finally {
+            for (Socket socket : half) {
+                socket.close();
+            }
+        }
+    }
+
+    @Test
+    void aTakeIsServedByRanges() throws IOException {
+        String some = wire.get("/takes/1.wav", acting, "Range: bytes=44-143");
+        assertThat(status(some)).isEqualTo(206);
+        assertThat(some).contains("Content-Range: bytes 44-143/224044", "Content-Length: 100", "audio/wav");
+        String whole = wire.get("/takes/1.wav", acting);
+        assertThat(whole.substring(whole.indexOf("\r\n\r\n") + 4))
+                .startsWith("RIFF")
+                .hasSize(224_044);
+        assertThat(status(wire.get("/takes/1.wav", acting, "Range: bytes=224044-")))
+                .isEqualTo(416);
+        assertThat(status(wire.get("/takes/2.wav", acting))).isEqualTo(404);
+        assertThat(wire.get("/peaks?take=1&from=1&to=3&points=4", acting)).contains("\"peaks\":[50,50,50,50]");
+        for (String bad : List.of("from=3&to=1&points=4", "from=0&to=1e9&points=4", "from=0&to=1&points=9999999", "")) {
+            assertThat(status(wire.get("/peaks?take=1&" + bad, acting))).as(bad).isEqualTo(400);
+        }
+    }
+
+    @Test
+    void aPageIsToldOfChangesAsTheyCome() throws IOException {
+        try (Socket socket = wire.open();
+                BufferedReader in =
+                        new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8))) {
+            socket.getOutputStream()
+                    .write(("GET /events HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\nCookie: " + looking
+                                    + "\r\n\r\n")
+                            .getBytes(StandardCharsets.US_ASCII));
+            until(in, "event: whole");
+            session.happens(Readings.moved(7, 3, 2, 1));
+            feed.look();
+            until(in, "event: change");
+            assertThat(until(in, "id: ")).isEqualTo("id: run.1");
+            assertThat(until(in, "data: ")).contains("\"line\":3,\"word\":2");
+        }
+    }
+
+    @Test
+    void aPageThatDoesNotReadIsDroppedAndHoldsNothingUp() throws IOException {
+        try (Socket socket = wire.open()) {
+            socket.setReceiveBufferSize(4096);
+            socket.getOutputStream()
+                    .write(("GET /events HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\nCookie: " + looking
+                                    + "\r\n\r\n")
+                            .getBytes(StandardCharsets.US_ASCII));
+            assertThat(socket.getInputStream().read()).isEqualTo('H');
+            int looks = 0;
+            do {
+                session.happens(Readings.moved(7 + looks, 2 + looks % 2, 1 + looks % 3, 1));
+                feed.look();
+                looks++;
+            } while (feed.listening() > 0 && looks < 100_000);
+            assertThat(feed.listening())
+                    .as("pages still told after " + looks + " changes")
+                    .isZero();
+        }
+    }
+
+    private static String until(BufferedReader in, String beginning) throws IOException {
+        String line = in.readLine();
+        while (line != null && !line.startsWith(beginning)) {
+            line = in.readLine();
+        }
+        assertThat(line).isNotNull();
+        return line;
+    }
+}

@@ -1,0 +1,40 @@
+package org.bookholder.journal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.bookholder.follow.Deviation.Kind;
+import org.bookholder.session.ReadRight;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class ReadRightNotesTest {
+    private static final ReadRight SWAP = new ReadRight(0, "frames", "flames", Kind.SWAPPED);
+    private static final ReadRight OWN_LINE = new ReadRight(3, "a", "", Kind.DROPPED);
+
+    @Test
+    void aCourseLearnsFromItsOwnSessionsWhatHoldsInEveryLine(@TempDir Path sessions) throws Exception {
+        Path first = Files.createDirectory(sessions.resolve("first"));
+        Path other = Files.createDirectory(sessions.resolve("other"));
+        Files.createDirectory(sessions.resolve("none"));
+        String course = ReadRightNotes.courseOf(Path.of("hives", "lesson-1.md"));
+        ReadRightNotes notes = new ReadRightNotes(course, List.of(SWAP, OWN_LINE));
+        notes.keep(first);
+        new ReadRightNotes("elsewhere", List.of(new ReadRight(0, "go", "no", Kind.SWAPPED))).keep(other);
+        assertThat(ReadRightNotes.of(first)).contains(notes);
+        assertThat(ReadRightNotes.ofCourse(sessions, course)).containsExactly(SWAP);
+        assertThat(ReadRightNotes.courseOf(Path.of("hives", "lesson-2.md"))).isEqualTo(course);
+    }
+
+    @Test
+    void whatCannotBeReadTeachesNothing(@TempDir Path sessions) throws Exception {
+        Path broken = Files.createDirectory(sessions.resolve("broken"));
+        Files.writeString(broken.resolve("read-right.json"), "[");
+        assertThat(ReadRightNotes.of(broken)).isEmpty();
+        assertThat(ReadRightNotes.ofCourse(sessions, "hives")).isEmpty();
+        assertThat(ReadRightNotes.ofCourse(sessions.resolve("nowhere"), "hives"))
+                .isEmpty();
+    }
+}

@@ -1,0 +1,152 @@
+package org.bookholder.testing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.locks.LockSupport;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/** Debian's Chromium without a window, driven by its own driver; nothing is downloaded. */
+public final class Browser implements AutoCloseable {
+    private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+    private static final Path PICTURES = Path.of("target", "desk-pictures");
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+    private final ChromeDriver driver;
+
+    public Browser() {
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(CHROMIUM.toFile());
+        options.addArguments(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-dev-shm-usage",
+                "--disable-extensions",
+                "--disable-background-networking",
+                "--no-first-run",
+                "--hide-scrollbars",
+                "--autoplay-policy=no-user-gesture-required");
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(new File(DRIVER.toString()))
+                .usingAnyFreePort()
+                .build();
+        driver = new ChromeDriver(service, options);
+        driver.manage().timeouts().scriptTimeout(PATIENCE);
+    }
+
+    /** Skips a test where there is no browser. */
+    public static void needed() {
+        Needs.file(CHROMIUM, "Debian package chromium");
+        Needs.file(DRIVER, "Debian package chromium-driver");
+    }
+
+    public void open(String address) {
+        driver.get(address);
+    }
+
+    /** The value of an expression on the page. */
+    public Object value(String expression) {
+        return ((JavascriptExecutor) driver).executeScript("return " + expression);
+    }
+
+    public String text(String selector) {
+        return driver.findElement(By.cssSelector(selector)).getText();
+    }
+
+    /** Waits until an expression on the page is true. */
+    public void until(String expression) {
+        long end = System.nanoTime() + PATIENCE.toNanos();
+        while (!Boolean.TRUE.equals(value("Boolean(" + expression + ")"))) {
+            assertThat(System.nanoTime() - end)
+                    .as("nanoseconds past patience for " + expression)
+                    .isNegative();
+            LockSupport.parkNanos(50_000_000);
+        }
+    }
+
+    /** Presses keys as a person does, on whatever has the focus. */
+    public void press(CharSequence keys) {
+        driver.switchTo().activeElement().sendKeys(keys);
+    }
+
+    public void click(String selector) {
+        driver.findElement(By.cssSelector(selector)).click();
+    }
+
+    public void type(String selector, CharSequence... keys) {
+        WebElement field = driver.findElement(By.cssSelector(selector));
+        field.clear();
+        field.sendKeys(keys);
+    }
+
+    /** Gives the page a size as a device of that width has it. */
+    public void size(int width, int height) {
+        driver.manage().window().setSize(new Dimension(width, height));
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 700));
+    }
+
+    public void dress(String theme) {
+        value("(localStorage.setItem('theme', '" + theme + "'), document.documentElement.dataset.theme = '" + theme
+                + "')");
+    }
+
+    public Path picture(String name) throws IOException {
+        Files.createDirectories(PICTURES);
+        return Files.write(PICTURES.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+    }
+
+    /** The page as a printer would get it. */
+    public byte[] pdf() {
+        Map<String, Object> printed = driver.executeCdpCommand(
+                "Page.printToPDF", Map.of("preferCSSPageSize", true, "printBackground", false));
+        return Base64.getDecoder().decode(String.valueOf(printed.get("data")));
+    }
+
+    /** What axe-core finds to be serious or critical on the page, by the rules of WCAG 2.2 A and AA. */
+    @SuppressWarnings("unchecked")
+    public List<String> seriousFaults() throws IOException {
+        try (InputStream axe = Browser.class.getResourceAsStream("/axe.min.js")) {
+            assertThat(axe).isNotNull();
+            driver.executeScript(new String(axe.readAllBytes(), StandardCharsets.UTF_8));
+        }
+        return (List<String>)
+                driver.executeAsyncScript(
+                        "const done = arguments[arguments.length - 1];"
+                                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']}).then(r =>"
+                                + "done(r.violations.filter(v => ['serious', 'critical'].includes(v.impact)).map(v => v.id + ': '"
+                                + "+ v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.any.map(a => a.message)).join(' | '))))");
+    }
+
+    /** Errors that the page has logged. */
+    public List<String> errors() {
+        return driver.manage().logs().get("browser").getAll().stream()
+                .filter(e -> e.getLevel().getName().equals("SEVERE"))
+                .map(e -> e.getMessage())
+                .toList();
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+}
