@@ -2,8 +2,10 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.desk.Trail;
+import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
@@ -56,12 +58,9 @@ final class DeskCommand implements Callable<Integer> {
         Path place = place();
         try (SessionFolder folder = SessionFolder.open(place)) {
             List<SessionEvent> events = folder.journal().events();
-            SessionEvent.Opened opened = Replay.lastOpened(events)
+            PastTrail past = PastTrail.of(events, Limits.of(here))
                     .orElseThrow(() -> new ProblemException(
                             "nothing was read in this session yet", place.toString(), "name another session"));
-            Script script = Lesson.parse(opened.scriptText(), opened.source());
-            SessionState begin = Session.begin(script, Limits.of(here));
-            PastTrail past = PastTrail.of(begin, events);
             Review review = new Review(folder.journal(), past.state());
             try (Workers workers = new Workers((stage, failure) -> {});
                     Shutdown shutdown = Shutdown.onInterrupt(() -> {});
@@ -75,7 +74,8 @@ final class DeskCommand implements Callable<Integer> {
             // The review's thread has done all that was asked before its crew let it go.
             String course = ReadRightNotes.of(folder.path())
                     .map(ReadRightNotes::course)
-                    .orElseGet(() -> ReadRightNotes.courseOf(Path.of(opened.source())));
+                    .orElseGet(() -> ReadRightNotes.courseOf(
+                            Path.of(past.state().script().source())));
             new ReadRightNotes(course, review.state().get().remarks().readRight()).keep(folder.path());
         }
         return 0;
@@ -108,8 +108,15 @@ final class DeskCommand implements Callable<Integer> {
 
     /** Where events led, and what went before. */
     record PastTrail(SessionState state, Trail trail) {
-        static PastTrail of(SessionState begin, List<SessionEvent> events) {
-            return Replay.state(new PastTrail(begin, Trail.NONE), events, (past, event) -> past.after(event));
+        /** Follows the events of a session; empty if it never began. */
+        static Optional<PastTrail> of(List<SessionEvent> events, FatigueLimits limits) throws ProblemException {
+            Optional<SessionEvent.Opened> opened = Replay.firstOpened(events);
+            if (opened.isEmpty()) {
+                return Optional.empty();
+            }
+            Script script = Lesson.parse(opened.get().scriptText(), opened.get().source());
+            PastTrail begin = new PastTrail(Session.begin(script, limits), Trail.NONE);
+            return Optional.of(Replay.state(begin, events, PastTrail::after));
         }
 
         private PastTrail after(SessionEvent event) {

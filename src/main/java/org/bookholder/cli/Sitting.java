@@ -20,7 +20,6 @@ import org.bookholder.script.ScriptPreparer;
 import org.bookholder.session.Command;
 import org.bookholder.session.ReadRight;
 import org.bookholder.session.Remark;
-import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
@@ -117,12 +116,9 @@ final class Sitting {
                     window.isEmpty() ? Optional.empty() : Optional.of(edited(folder, ears)),
                     here.clock(),
                     here.nanoTime());
-            Trail trail = request.desk().isEmpty()
-                    ? Trail.NONE
-                    : DeskCommand.PastTrail.of(
-                                    Session.begin(lesson.script(), limits),
-                                    folder.journal().events())
-                            .trail();
+            Trail trail = DeskCommand.PastTrail.of(folder.journal().events(), limits)
+                    .map(DeskCommand.PastTrail::trail)
+                    .orElse(Trail.NONE);
             try (Reading reading = Reading.start(plan);
                     OptionalDesk desk = OptionalDesk.open(here, terminal, request, folder, trail, reading);
                     Watch watch = new Watch(reading, terminal, here)) {

@@ -76,7 +76,12 @@ public final class DeskCost {
             Admission admission = new Admission(keys, false, random, System::nanoTime);
             String token = admission.join(keys.key(), "bench").orElseThrow();
             try (DeskServer server = DeskServer.open(
-                            DeskDoor.local(), desk, feed, new Actions(desk, Instant::now), admission, System::nanoTime);
+                            DeskDoor.local(),
+                            desk,
+                            feed,
+                            new Actions(desk, Instant::now),
+                            admission,
+                            System::nanoTime);
                     Workers workers = new Workers((stage, failure) -> failure.printStackTrace())) {
                 workers.takeOn(new DeskStage(feed, System::nanoTime));
                 List<Double> without = delays(reading, HALF);
@@ -183,6 +188,7 @@ public final class DeskCost {
                 false,
                 session.journal(),
                 Tapes.in(session),
+                Optional.empty(),
                 Instant::now,
                 System::nanoTime);
     }

@@ -151,9 +151,8 @@ final class DeskPageTest {
     private void reviewAgain(Browser browser, Surroundings here, Path place) throws Exception {
         try (SessionFolder session = SessionFolder.open(place)) {
             List<SessionEvent> events = session.journal().events();
-            Lesson lesson = Lesson.read(DEMO.resolve("lesson-1.md"));
             DeskCommand.PastTrail past =
-                    DeskCommand.PastTrail.of(Session.begin(lesson.script(), FatigueLimits.defaults()), events);
+                    DeskCommand.PastTrail.of(events, FatigueLimits.defaults()).orElseThrow();
             Review review = new Review(session.journal(), past.state());
             try (Workers workers = new Workers((s, f) -> {});
                     OpenDesk kept = OpenDesk.of(
@@ -302,6 +301,7 @@ final class DeskPageTest {
                 false,
                 session.journal(),
                 Tapes.in(session),
+                Optional.empty(),
                 Instant::now,
                 System::nanoTime);
     }
