@@ -65,8 +65,12 @@ final class DeskPageTest {
     @TempDir
     private Path folder;
 
+    @SuppressWarnings("NullAway.Init") // Begun by the test, before anything looks at it.
     private Reading reading;
+
+    @SuppressWarnings("NullAway.Init")
     private GatedSource source;
+
     private Optional<OpenDesk> desk = Optional.empty();
 
     @Test
