@@ -52,6 +52,11 @@ public final class ExampleHandOff {
      * much; it split its file after 19.5 s, in the middle of the last clip.
      */
     public static HandOff filmed() {
+        return of(ExampleSession.state(), ExampleSession.events(), footage(), new Timecode(FrameRate.FPS_29_97, true));
+    }
+
+    /** The two files of the {@link #filmed} session. */
+    public static List<PlacedFootage> footage() {
         long start = 4 * 48_000;
         StreamTime split = StreamTime.ofSeconds(15.5);
         PlacedFootage first = footage(
@@ -64,11 +69,7 @@ public final class ExampleHandOff {
                 "10:20:49;27",
                 20,
                 new Placement(1, StreamTime.ZERO, start - 936_000, 20_000, split, StreamTime.ofSeconds(18), 0.95));
-        return of(
-                ExampleSession.state(),
-                ExampleSession.events(),
-                List.of(first, second),
-                new Timecode(FrameRate.FPS_29_97, true));
+        return List.of(first, second);
     }
 
     /** Nothing was read yet. */

@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.bookholder.problem.ProblemException;
 
 /**
  * A WAV file of one channel of 16-bit samples, whose chunks are known before the samples are written.
@@ -14,6 +15,9 @@ import java.util.List;
  */
 final class WavChunks {
     private static final int BYTES_PER_SAMPLE = 2;
+
+    /** The most that an unsigned size of 32 bits can tell. */
+    private static final long LARGEST = 0xFFFF_FFFFL;
 
     private WavChunks() {}
 
@@ -33,10 +37,22 @@ final class WavChunks {
         }
     }
 
-    /** Writes all that comes before the samples. */
-    static void begin(OutputStream out, int rate, long samples, List<Chunk> chunks) throws IOException {
+    /**
+     * Writes all that comes before the samples.
+     *
+     * @throws ProblemException if the file would be longer than its 32-bit sizes can tell; nothing is written then
+     */
+    static void begin(OutputStream out, int rate, long samples, List<Chunk> chunks)
+            throws IOException, ProblemException {
         long data = samples * BYTES_PER_SAMPLE;
         long riff = 4 + 24 + 8 + data + chunks.stream().mapToLong(Chunk::size).sum();
+        if (riff > LARGEST) {
+            long hours = samples / rate / 3600;
+            throw new ProblemException(
+                    "a WAV file holds 4 GB at most, which " + hours + " hours at " + rate + " Hz are beyond",
+                    "the hand-off's sound",
+                    "leave it out, as in --only edl,otio,cut,captions,pickups,log");
+        }
         out.write(ByteBuffer.allocate(12)
                 .order(ByteOrder.LITTLE_ENDIAN)
                 .put(ascii("RIFF"))

@@ -1,0 +1,151 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.bookholder.testing.Readings.MORNING;
+import static org.bookholder.testing.Readings.complete;
+import static org.bookholder.testing.Readings.s;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionEvent;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Hand-offs of sessions in every state, and of what cannot be handed off. */
+final class HandOffCommandTest {
+    private static final SessionEvent OPENED = new SessionEvent.Opened(
+            s(0), MORNING, "Lesson", "lesson.md", "Hello, and welcome.\n\nToday we look at one tired wheel.\n");
+
+    private static final List<SessionEvent> READ = List.of(
+            OPENED,
+            new SessionEvent.TakeStarted(s(0), 1, MORNING, "a microphone", ReadingPosition.START),
+            new SessionEvent.TakeEnded(s(9), 1, MORNING.plusSeconds(9), "cut"),
+            new SessionEvent.TakeSettled(s(9), 1, List.of(complete(1, 1, 1, 3, 1, 2.5)), List.of()));
+
+    @TempDir
+    private Path folder;
+
+    private Program program;
+    private Path session;
+
+    @BeforeEach
+    void name() {
+        program = new Program(folder);
+        session = folder.resolve("session");
+    }
+
+    @Test
+    void aSessionWithoutRecordingsIsHandedOffWithoutSound() throws Exception {
+        keep(READ);
+        assertThat(program.run("handoff", session.toString())).isZero();
+        assertThat(program.err()).contains("no take was recorded; the files that need sound are left out");
+        assertThat(program.out()).startsWith("Cut: 1 clips, 1 gaps, 00:00:");
+        assertThat(files())
+                .containsExactlyInAnyOrder(
+                        "lesson-pickups.csv",
+                        "lesson-pickups.pdf",
+                        "lesson-pickups.json",
+                        "pickups.schema.json",
+                        "lesson-log.csv",
+                        "lesson.vtt",
+                        "lesson.srt",
+                        "lesson.edl",
+                        "lesson.otio",
+                        "lesson-cut.csv");
+        assertThat(program.run("handoff", session.toString(), "--only", "takes", "--out", program.path("sound")))
+                .isEqualTo(2);
+        assertThat(program.err()).containsPattern("take-001.wav: the recording of take 1 is missing; leave ");
+        assertThat(folder.resolve("sound").toFile().list()).isNullOrEmpty();
+    }
+
+    @Test
+    void aSessionInWhichNothingWasReadIsAllGaps() throws Exception {
+        keep(List.of(OPENED));
+        assertThat(program.run("handoff", session.toString(), "--only", "edl,captions"))
+                .isZero();
+        assertThat(Files.readString(session.resolve("handoff/lesson.edl")))
+                .contains("001  BL ", "pickup, line 2, not read yet");
+        assertThat(Files.readString(session.resolve("handoff/lesson.vtt"))).isEqualTo("WEBVTT\n");
+    }
+
+    @Test
+    void aSessionThatWasNeverOpenedIsRefused() throws Exception {
+        keep(List.of());
+        assertThat(program.run("handoff", session.toString())).isEqualTo(2);
+        assertThat(program.err()).contains("nothing was read in this session yet; name another session");
+        assertThat(program.run("handoff", program.path("nowhere"))).isEqualTo(2);
+        assertThat(program.err().lines()).hasSize(1);
+    }
+
+    /** Another process reads to the camera while this one hands off. */
+    @Test
+    void aSessionThatIsStillRunningIsHandedOffAsFarAsItHasCome() throws Exception {
+        try (SessionFolder running = SessionFolder.create(session)) {
+            for (SessionEvent event : READ) {
+                running.journal().append(event);
+            }
+            running.journal()
+                    .append(new SessionEvent.TakeStarted(
+                            s(9), 2, MORNING.plusSeconds(60), "a microphone", new ReadingPosition(2, 1)));
+            assertThat(program.run("handoff", session.toString(), "--only", "edl"))
+                    .isZero();
+            assertThat(program.err()).contains("the session is still running; this is how far it has come");
+            assertThat(Files.readString(session.resolve("handoff/lesson.edl")))
+                    .contains("001  TAKE001 ", "pickup, line 2, not read yet");
+        }
+    }
+
+    @Test
+    void whatIsThereIsReplacedOnlyIfAsked() throws Exception {
+        keep(READ);
+        assertThat(program.run("handoff", session.toString(), "--only", "edl")).isZero();
+        Path edl = Files.writeString(session.resolve("handoff/lesson.edl"), "edited");
+        assertThat(program.run("handoff", session.toString())).isEqualTo(2);
+        assertThat(program.err()).contains("lesson.edl: the file is there already, and nothing was written; ");
+        assertThat(edl).hasContent("edited");
+        assertThat(files()).containsExactly("lesson.edl");
+        assertThat(program.run("handoff", session.toString(), "--replace")).isZero();
+        assertThat(Files.readString(edl)).startsWith("TITLE: ");
+    }
+
+    @Test
+    void whatCannotBeIsSaidInOneLine() throws Exception {
+        keep(READ);
+        assertRefused("there is no kind 'edit'; give some of: pickups, log, captions,", "--only", "edit");
+        assertRefused("there is no rate '26'; give one of: 23.976, 24, 25,", "--rate", "26");
+        assertRefused("there is no drop-frame timecode at 25 frames a second; ", "--drop-frame");
+        assertRefused("'wide' is no size; give width and height, as in 1920x1080", "--delivery", "wide");
+        Files.writeString(folder.resolve("file"), "no folder");
+        assertRefused("file: the hand-off cannot be written (", "--out", program.path("file"));
+        assertThat(session.resolve("handoff")).doesNotExist();
+    }
+
+    private void assertRefused(String message, String... options) {
+        String[] arguments = new String[options.length + 2];
+        arguments[0] = "handoff";
+        arguments[1] = session.toString();
+        System.arraycopy(options, 0, arguments, 2, options.length);
+        assertThat(program.run(arguments)).isEqualTo(2);
+        assertThat(program.err()).contains(message);
+        assertThat(program.err().lines().filter(line -> !line.contains("no take was recorded")))
+                .hasSize(1);
+    }
+
+    private void keep(List<SessionEvent> events) throws ProblemException {
+        try (SessionFolder kept = SessionFolder.create(session)) {
+            for (SessionEvent event : events) {
+                kept.journal().append(event);
+            }
+        }
+    }
+
+    private String[] files() {
+        String[] names = session.resolve("handoff").toFile().list();
+        return names == null ? new String[0] : names;
+    }
+}
