@@ -54,6 +54,7 @@ final class ArchitectureTest {
             "desk",
             "handoff",
             "course",
+            "delivery",
             "runtime",
             "cli");
 

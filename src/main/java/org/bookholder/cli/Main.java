@@ -41,8 +41,10 @@ public final class Main implements Runnable {
     /** What was checked needs mending. */
     static final int TO_MEND = 3;
 
+    /** Something outside the program stands in the way. */
+    static final int NOT_OUR_FAULT = 2;
+
     private static final int OUR_FAULT = 1;
-    private static final int NOT_OUR_FAULT = 2;
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -66,6 +68,7 @@ public final class Main implements Runnable {
             new LogCommand(here, terminal),
             new DemoCommand(here, terminal),
             new SoundCommand(here, terminal),
+            new CheckCommand(here, terminal),
             new SessionsCommand(here, terminal),
             new TimeCommand(here, terminal),
             new CourseCommand(here, terminal),

@@ -87,6 +87,11 @@ record Surroundings(
         return settings.resolve("limits.txt");
     }
 
+    /** The file in which a user sets what an exported film has to be. */
+    Path delivery() {
+        return settings.resolve("delivery.txt");
+    }
+
     /** The model that came with the program. */
     Path model() {
         return home.resolve(MODEL);

@@ -28,6 +28,11 @@ record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charse
                 stream(FileDescriptor.out, charset), stream(FileDescriptor.err, charset), System.in, charset);
     }
 
+    /** Whether a person looks on while the program works. */
+    boolean console() {
+        return System.console() != null;
+    }
+
     /** Whether a line was entered since the last call; never waits. */
     boolean entered() {
         try {

@@ -1,0 +1,101 @@
+package org.bookholder.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.delivery.CheckJson;
+import org.bookholder.delivery.CheckReport;
+import org.bookholder.delivery.FilmCheck;
+import org.bookholder.delivery.Finding;
+import org.bookholder.delivery.Profile;
+import org.bookholder.delivery.WordsCheck;
+import org.bookholder.footage.ffmpeg.FilmReader;
+import org.bookholder.handoff.AtomicFile;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.speech.Ears;
+
+/** Checks one export: its picture and sound on this thread, and beside it its words. */
+final class CheckRun {
+    /** What is added to a film's name for the file with its result. */
+    static final String ENDING = ".check.json";
+
+    private static final long PERIOD_MILLIS = 100;
+
+    private final Surroundings here;
+    private final Terminal terminal;
+    private final Profile profile;
+
+    CheckRun(Surroundings here, Terminal terminal, Profile profile) {
+        this.here = here;
+        this.terminal = terminal;
+        this.profile = profile;
+    }
+
+    /**
+     * Checks a film.
+     *
+     * @param lesson the script to check its words against, if any
+     * @param ears the recogniser; there if there is a script
+     */
+    CheckReport check(Path film, Optional<Lesson> lesson, Optional<Ears> ears) throws ProblemException {
+        try (FilmReader reader = FilmReader.open(film)) {
+            Instant modified = modified(film);
+            boolean heard = reader.film().sound().isPresent();
+            ProgressBar bar =
+                    new ProgressBar(terminal.err(), terminal.console(), here.nanoTime(), reader.film().name());
+            FilmCheck check = new FilmCheck(reader.film(), profile);
+            List<Finding> words = List.of();
+            double length = Math.max(1, reader.film().length().seconds());
+            if (lesson.isPresent() && heard) {
+                try (FilmWords following = FilmWords.start(here, film, lesson.get(), ears.orElseThrow())) {
+                    while (reader.read(check)) {
+                        bar.show(slower(reader, following) / length);
+                    }
+                    while (!following.await(PERIOD_MILLIS)) {
+                        bar.show(slower(reader, following) / length);
+                    }
+                    words = WordsCheck.of(following.state());
+                }
+            } else {
+                while (reader.read(check)) {
+                    bar.show(reader.reached().seconds() / length);
+                }
+            }
+            bar.end();
+            return CheckReport.of(
+                    check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged()),
+                    lesson.filter(l -> heard).map(l -> l.script().source()),
+                    words,
+                    profile,
+                    modified,
+                    here.clock().instant());
+        }
+    }
+
+    private static double slower(FilmReader reader, FilmWords following) {
+        return Math.min(reader.reached().seconds(), following.reached());
+    }
+
+    private static Instant modified(Path film) throws ProblemException {
+        try {
+            return Files.getLastModifiedTime(film).toInstant();
+        } catch (IOException e) {
+            throw new ProblemException("the file cannot be read", film.toString(), "check the disk it is on", e);
+        }
+    }
+
+    /** Keeps the result beside the film; where that cannot be written, says so and goes on. */
+    void keep(Path film, CheckReport report) {
+        Path place = film.resolveSibling(film.getFileName() + ENDING);
+        try {
+            new AtomicFile().write(place, out -> out.append(CheckJson.of(report)));
+        } catch (IOException e) {
+            terminal.err()
+                    .println("bookholder: " + place + ": the result could not be kept (" + e.getMessage()
+                            + "); it is shown here only");
+        }
+    }
+}

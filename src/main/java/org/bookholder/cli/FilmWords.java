@@ -1,0 +1,120 @@
+package org.bookholder.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.footage.Footage;
+import org.bookholder.footage.ffmpeg.FootageFile;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.ReadingPlan;
+import org.bookholder.runtime.Tapes;
+import org.bookholder.script.ScriptPreparer;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.Ears;
+
+/**
+ * Follows a film's sound against a script, on threads of its own, as if it were a take. The session lies in a temporary folder
+ * and goes when this is closed.
+ */
+final class FilmWords implements AutoCloseable {
+    private final Path place;
+    private final SessionFolder folder;
+    private final Reading reading;
+
+    private FilmWords(Path place, SessionFolder folder, Reading reading) {
+        this.place = place;
+        this.folder = folder;
+        this.reading = reading;
+    }
+
+    /** Begins to follow; the ears stay open. */
+    static FilmWords start(Surroundings here, Path film, Lesson lesson, Ears ears) throws ProblemException {
+        Footage footage = FootageFile.look(film);
+        FilmSources sources = new FilmSources(footage, here.clock().instant());
+        AudioSource first = sources.open();
+        Path place = temporary();
+        SessionFolder folder = SessionFolder.create(place.resolve("session"));
+        SessionState before = Session.begin(lesson.script(), FatigueLimits.defaults());
+        ReadingPlan plan = new ReadingPlan(
+                ScriptPreparer.prepare(lesson.script(), ears.vocabulary()),
+                before,
+                new SessionEvent.Opened(
+                        before.now(),
+                        here.clock().instant(),
+                        lesson.script().title(),
+                        lesson.script().source(),
+                        lesson.text()),
+                ReadingPosition.START,
+                Optional.of(ears),
+                sources,
+                first,
+                true,
+                folder.journal(),
+                Tapes.in(folder),
+                here.clock(),
+                here.nanoTime());
+        return new FilmWords(place, folder, Reading.start(plan));
+    }
+
+    private static Path temporary() throws ProblemException {
+        try {
+            return Files.createTempDirectory("bookholder");
+        } catch (IOException e) {
+            throw new ProblemException(
+                    "there is no room for temporary files (" + e.getMessage() + ")",
+                    System.getProperty("java.io.tmpdir", "the temporary folder"),
+                    "free some space there",
+                    e);
+        }
+    }
+
+    /** Waits for the end; says whether it came within {@code millis}. */
+    boolean await(long millis) {
+        return reading.await(millis);
+    }
+
+    /** How far it has got, in seconds of the film: the slower ear's place. */
+    double reached() {
+        return reading.state().get().now().seconds()
+                - reading.progress().behind().seconds();
+    }
+
+    /** What was heard; to be asked at the end. */
+    SessionState state() throws ProblemException {
+        if (reading.fault().isPresent()) {
+            throw new IllegalStateException(
+                    "in the stage '" + reading.fault().get().role() + "'",
+                    reading.fault().get().cause());
+        }
+        if (!reading.progress().unsaved().isEmpty()) {
+            throw new ProblemException(reading.progress().unsaved(), place.toString(), "free some space there");
+        }
+        return reading.state().get();
+    }
+
+    @Override
+    public void close() {
+        reading.close();
+        folder.close();
+        try (Stream<Path> files = Files.walk(place)) {
+            List<Path> deepestFirst = files.sorted(Comparator.reverseOrder()).toList();
+            for (Path file : deepestFirst) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException | UncheckedIOException e) {
+            // The system clears its temporary folder in time.
+        }
+    }
+}

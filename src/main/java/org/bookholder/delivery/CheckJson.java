@@ -1,0 +1,125 @@
+package org.bookholder.delivery;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.NullNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.ValueNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import org.bookholder.footage.Film;
+import org.bookholder.sound.LoudnessReading;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * A report for other programs. {@code check.schema.json} beside this class says what is in it. Times are seconds of the film
+ * to three decimals; a figure that is not known is null.
+ */
+public final class CheckJson {
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+    private CheckJson() {}
+
+    /** One report, as it is kept beside the film. */
+    public static String of(CheckReport report) {
+        return text(node(report));
+    }
+
+    /** Several reports, as an array. */
+    public static String of(List<CheckReport> reports) {
+        ArrayNode all = JSON.arrayNode();
+        reports.forEach(report -> all.add(node(report)));
+        return text(all);
+    }
+
+    private static String text(Object node) {
+        try {
+            return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(node) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a tree of JSON must be writable", e);
+        }
+    }
+
+    private static ObjectNode node(CheckReport report) {
+        ObjectNode root = JSON.objectNode();
+        root.put("file", report.film().name());
+        root.put("bytes", report.film().bytes());
+        root.put("modified", report.modified().toString());
+        root.put("checked", report.checked().toString());
+        root.put("profile", report.profile());
+        root.put("script", report.script().orElse(null));
+        root.put("verdict", report.verdict());
+        root.set("film", film(report.film()));
+        root.set("loudness", report.loudness().map(CheckJson::loudness).orElse(null));
+        ArrayNode findings = root.putArray("findings");
+        report.findings().forEach(finding -> findings.add(finding(finding)));
+        return root;
+    }
+
+    private static ObjectNode film(Film film) {
+        ObjectNode node = JSON.objectNode();
+        node.put("container", film.container());
+        node.set("length", seconds(film.length()));
+        node.set("picture", film.picture().map(CheckJson::picture).orElse(null));
+        node.set("sound", film.sound().map(CheckJson::sound).orElse(null));
+        return node;
+    }
+
+    private static ObjectNode picture(Film.Picture picture) {
+        ObjectNode node = JSON.objectNode();
+        node.put("codec", picture.codec());
+        node.put("pixels", picture.pixels());
+        node.put("width", picture.width());
+        node.put("height", picture.height());
+        node.set("shape", number(picture.shape()));
+        node.put("interlaced", picture.interlaced());
+        node.put("rate", picture.rate().label());
+        node.put("variable", picture.variable());
+        node.put("bit_rate", picture.bitRate());
+        return node;
+    }
+
+    private static ObjectNode sound(Film.Sound sound) {
+        ObjectNode node = JSON.objectNode();
+        node.put("codec", sound.codec());
+        node.put("rate", sound.rate());
+        node.put("channels", sound.channels());
+        node.put("bit_rate", sound.bitRate());
+        return node;
+    }
+
+    private static ObjectNode loudness(LoudnessReading reading) {
+        ObjectNode node = JSON.objectNode();
+        node.set("integrated", number(reading.integrated()));
+        node.set("range", number(reading.range()));
+        node.set("loudest_momentary", number(reading.loudestMomentary()));
+        node.set("loudest_short_term", number(reading.loudestShortTerm()));
+        node.set("true_peak", number(reading.truePeak()));
+        return node;
+    }
+
+    private static ObjectNode finding(Finding finding) {
+        ObjectNode node = JSON.objectNode();
+        node.put("grade", finding.grade().label());
+        node.put("kind", finding.kind());
+        node.set("start", finding.place().map(place -> seconds(place.start())).orElse(NullNode.getInstance()));
+        node.set("end", finding.place().map(place -> seconds(place.end())).orElse(NullNode.getInstance()));
+        node.put("what", finding.what());
+        node.put("remedy", finding.remedy());
+        return node;
+    }
+
+    private static ValueNode seconds(StreamTime time) {
+        return number(time.seconds());
+    }
+
+    private static ValueNode number(double value) {
+        return Double.isFinite(value)
+                ? DecimalNode.valueOf(BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP))
+                : NullNode.getInstance();
+    }
+}

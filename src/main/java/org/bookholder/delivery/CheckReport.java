@@ -1,0 +1,60 @@
+package org.bookholder.delivery;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.delivery.Finding.Grade;
+import org.bookholder.footage.Film;
+import org.bookholder.sound.LoudnessReading;
+
+/**
+ * What is known of an export after it was checked.
+ *
+ * @param film what the file says of itself
+ * @param modified when the file was last changed
+ * @param checked when the check ended
+ * @param profile the name of the profile
+ * @param script the script that its words were checked against, if any
+ * @param loudness how loud it is, if it has sound
+ * @param findings what was found
+ */
+public record CheckReport(
+        Film film,
+        Instant modified,
+        Instant checked,
+        String profile,
+        Optional<String> script,
+        Optional<LoudnessReading> loudness,
+        List<Finding> findings) {
+    /** Copies the list. */
+    public CheckReport {
+        findings = List.copyOf(findings);
+    }
+
+    /** A report of a film whose picture and sound, and whose words if there is a script, were checked. */
+    public static CheckReport of(
+            FilmCheck.Result result,
+            Optional<String> script,
+            List<Finding> words,
+            Profile profile,
+            Instant modified,
+            Instant checked) {
+        List<Finding> all = new ArrayList<>(result.findings());
+        all.addAll(words);
+        return new CheckReport(result.film(), modified, checked, profile.name(), script, result.loudness(), all);
+    }
+
+    /** How many findings are of a grade. */
+    public long count(Grade grade) {
+        return findings.stream().filter(f -> f.grade() == grade).count();
+    }
+
+    /** In one word: "mend" if anything must be mended, "look" if anything is to be looked at, "fine" else. */
+    public String verdict() {
+        if (count(Grade.MEND) > 0) {
+            return Grade.MEND.label();
+        }
+        return count(Grade.LOOK) > 0 ? Grade.LOOK.label() : "fine";
+    }
+}

@@ -1,0 +1,62 @@
+package org.bookholder.delivery;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.bookholder.delivery.Finding.Grade;
+import org.bookholder.footage.Film;
+
+/** A report to read. */
+public final class CheckText {
+    private CheckText() {}
+
+    /** The report's lines. */
+    public static List<String> of(CheckReport report) {
+        List<String> lines = new ArrayList<>();
+        lines.add(report.film().name() + ": " + verdict(report));
+        lines.add("  " + facts(report.film()));
+        report.loudness().filter(l -> Double.isFinite(l.integrated())).ifPresent(l -> lines.add(String.format(
+                Locale.ROOT,
+                "  loudness %.1f LUFS, range %.1f LU, true peak %.1f dBTP (ITU-R BS.1770, EBU R 128)",
+                l.integrated(),
+                l.range(),
+                l.truePeak())));
+        lines.add("  "
+                + report.script()
+                        .map(script -> "words checked against " + script)
+                        .orElse("words not checked: there is no script; name it with --script"));
+        for (Finding finding : report.findings()) {
+            lines.add(String.format(
+                    Locale.ROOT,
+                    "  %-4s  %-9s  %-11s  %s",
+                    finding.grade().label(),
+                    finding.place().map(place -> Times.clock(place.start())).orElse(""),
+                    finding.kind(),
+                    finding.what()));
+            lines.add(String.format(Locale.ROOT, "  %31s%s", "", finding.remedy()));
+        }
+        return lines;
+    }
+
+    private static String verdict(CheckReport report) {
+        long mend = report.count(Grade.MEND);
+        long look = report.count(Grade.LOOK);
+        if (mend + look == 0) {
+            return "fine";
+        }
+        String toMend = mend == 0 ? "" : mend + " to mend";
+        String toLook = look == 0 ? "" : look + " to look at";
+        return toMend + (mend > 0 && look > 0 ? ", " : "") + toLook;
+    }
+
+    private static String facts(Film film) {
+        List<String> facts = new ArrayList<>();
+        facts.add(film.container());
+        facts.add(Times.clock(film.length()));
+        facts.add(String.format(Locale.ROOT, "%.1f MB", film.bytes() / 1e6));
+        film.picture().ifPresent(p -> facts.add(
+                p.codec() + " " + p.width() + "x" + p.height() + " at " + p.rate().label()));
+        film.sound().ifPresent(s -> facts.add(s.codec() + " " + s.rate() + " Hz, " + s.channels() + " ch"));
+        return String.join(", ", facts);
+    }
+}

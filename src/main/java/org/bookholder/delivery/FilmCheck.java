@@ -1,0 +1,117 @@
+package org.bookholder.delivery;
+
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.delivery.Finding.Grade;
+import org.bookholder.footage.Film;
+import org.bookholder.sound.LoudnessReading;
+import org.bookholder.timing.StreamTime;
+
+/** Checks a film while it is read, in one pass. Confined to one thread. */
+public final class FilmCheck implements Film.Viewer {
+    /** A file that says it is longer than it is by more than this was broken off. */
+    private static final double BROKEN_OFF = 1;
+
+    private final Film film;
+    private final Profile profile;
+    private final Findings findings = new Findings();
+    private final PictureFinder pictures;
+    private final Optional<SoundFinder> sounds;
+
+    /** Begins a check of {@code film} by {@code profile}. */
+    public FilmCheck(Film film, Profile profile) {
+        this.film = film;
+        this.profile = profile;
+        pictures = new PictureFinder(profile, findings);
+        sounds = film.sound().filter(sound -> sound.rate() > 0).map(sound -> new SoundFinder(sound, profile, findings));
+        new FactsCheck(film, profile, findings).check();
+    }
+
+    @Override
+    public void picture(StreamTime at, byte[] luma) {
+        pictures.see(at, luma);
+    }
+
+    @Override
+    public void sound(StreamTime at, float[][] channels) {
+        sounds.ifPresent(finder -> finder.hear(at, channels));
+    }
+
+    /**
+     * Ends the check.
+     *
+     * @param pictureEnd when the last picture went
+     * @param soundEnd when the last sound ended
+     * @param damaged pieces that could not be decoded
+     */
+    public Result end(StreamTime pictureEnd, StreamTime soundEnd, long damaged) {
+        pictures.end(pictureEnd);
+        sounds.ifPresent(finder -> finder.end(soundEnd));
+        StreamTime end = StreamTime.max(pictureEnd, soundEnd);
+        if (film.length().since(end).seconds() > BROKEN_OFF) {
+            findings.add(Finding.at(
+                    end,
+                    end,
+                    Grade.MEND,
+                    "file",
+                    "the film breaks off here, though it says that it lasts " + Times.clock(film.length()),
+                    "export or copy it again"));
+        }
+        if (damaged > 0) {
+            findings.add(Finding.ofAll(
+                    Grade.MEND, "file", damaged + " pieces of the film are damaged", "export or copy it again"));
+        }
+        if (film.picture().isPresent() && film.sound().isPresent()) {
+            mismatch(pictureEnd, soundEnd);
+        }
+        Optional<LoudnessReading> loudness = sounds.map(SoundFinder::loudness);
+        loudness.ifPresent(this::loudness);
+        return new Result(film, loudness, findings.all());
+    }
+
+    private void mismatch(StreamTime pictureEnd, StreamTime soundEnd) {
+        double apart = Math.abs(pictureEnd.seconds() - soundEnd.seconds());
+        FactsCheck.check(
+                findings,
+                profile,
+                Setting.MISMATCH,
+                apart,
+                pictureEnd.isBefore(soundEnd)
+                        ? "the sound goes on for %.2f s after the picture"
+                        : "the picture goes on for %.2f s after the sound",
+                "trim one to the other");
+    }
+
+    private void loudness(LoudnessReading reading) {
+        if (Double.isFinite(reading.integrated())) {
+            FactsCheck.check(
+                    findings,
+                    profile,
+                    Setting.LOUDNESS,
+                    reading.integrated(),
+                    "the loudness is %.1f LUFS",
+                    "normalise the loudness in the edit");
+        }
+        FactsCheck.check(
+                findings,
+                profile,
+                Setting.TRUE_PEAK,
+                reading.truePeak(),
+                "the true peak is %.1f dBTP",
+                "use a limiter that knows true peaks, or lower the sound");
+    }
+
+    /**
+     * What a check found.
+     *
+     * @param film what the file says of itself
+     * @param loudness how loud it is, if it has sound
+     * @param findings the whole film first, then by time
+     */
+    public record Result(Film film, Optional<LoudnessReading> loudness, List<Finding> findings) {
+        /** Copies the list. */
+        public Result {
+            findings = List.copyOf(findings);
+        }
+    }
+}

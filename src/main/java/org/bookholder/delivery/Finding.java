@@ -1,0 +1,52 @@
+package org.bookholder.delivery;
+
+import java.util.Optional;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Something that was found in an export.
+ *
+ * @param grade whether it must be mended
+ * @param kind what kind it is: the profile's name for it, or "words"
+ * @param place where it is; empty if it is the whole film
+ * @param what what was found, for people
+ * @param remedy what to do, an imperative phrase without a full stop
+ */
+public record Finding(Grade grade, String kind, Optional<Place> place, String what, String remedy) {
+    /** Whether something must be mended. */
+    public enum Grade {
+        /** It may be meant: look, or listen. */
+        LOOK("look"),
+        /** It must be mended before the film goes out. */
+        MEND("mend");
+
+        private final String label;
+
+        Grade(String label) {
+            this.label = label;
+        }
+
+        /** The word for it in every file. */
+        public String label() {
+            return label;
+        }
+    }
+
+    /**
+     * A stretch of the film.
+     *
+     * @param start where it begins
+     * @param end where it ends
+     */
+    public record Place(StreamTime start, StreamTime end) {}
+
+    /** A finding about the whole film. */
+    static Finding ofAll(Grade grade, String kind, String what, String remedy) {
+        return new Finding(grade, kind, Optional.empty(), what, remedy);
+    }
+
+    /** A finding at a place. */
+    static Finding at(StreamTime start, StreamTime end, Grade grade, String kind, String what, String remedy) {
+        return new Finding(grade, kind, Optional.of(new Place(start, end)), what, remedy);
+    }
+}

@@ -1,0 +1,76 @@
+package org.bookholder.delivery;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** What a profile allows of something. */
+public sealed interface Limit {
+    /** The limit as it is written in a profile. */
+    String text();
+
+    /** The words that are allowed. */
+    record OneOf(List<String> allowed) implements Limit {
+        /** Copies the list. */
+        public OneOf {
+            allowed = List.copyOf(allowed);
+        }
+
+        boolean allows(String value) {
+            return allowed.contains(value.toLowerCase(Locale.ROOT));
+        }
+
+        @Override
+        public String text() {
+            return String.join(", ", allowed);
+        }
+    }
+
+    /**
+     * A range of numbers, both ends included.
+     *
+     * @param least negative infinity if there is no lower end
+     * @param most positive infinity if there is no upper end
+     */
+    record Between(double least, double most) implements Limit {
+        boolean allows(double value) {
+            return value >= least && value <= most;
+        }
+
+        @Override
+        public String text() {
+            if (least == Double.NEGATIVE_INFINITY) {
+                return "at most " + number(most);
+            }
+            return most == Double.POSITIVE_INFINITY
+                    ? "at least " + number(least)
+                    : number(least) + " to " + number(most);
+        }
+
+        private static String number(double value) {
+            String text = String.format(Locale.ROOT, "%.3f", value);
+            return text.replaceFirst("\\.?0+$", "");
+        }
+    }
+
+    /** A pattern that a name must match as a whole. */
+    record Matching(Pattern pattern) implements Limit {
+        boolean allows(String name) {
+            return pattern.matcher(name).matches();
+        }
+
+        @Override
+        public String text() {
+            return pattern.pattern();
+        }
+    }
+
+    /** The words of a list, for messages: "a, b or c". */
+    static String or(List<String> words) {
+        int last = words.size() - 1;
+        return last < 1
+                ? String.join("", words)
+                : words.stream().limit(last).collect(Collectors.joining(", ")) + " or " + words.get(last);
+    }
+}

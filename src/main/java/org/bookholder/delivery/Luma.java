@@ -1,0 +1,60 @@
+package org.bookholder.delivery;
+
+import org.bookholder.footage.Film;
+
+/** What two reduced pictures, or one, say. */
+final class Luma {
+    /** Share of brightness below which a pixel is black, and share of such pixels in a black picture: as in common practice. */
+    private static final int BLACK = 26;
+
+    private static final double BLACK_SHARE = 0.98;
+
+    /** A still picture differs from another by less than a thousandth of full brightness in the mean, ... */
+    private static final double STILL = 0.255;
+
+    /** ... and by less than so much in any part of it, so that a small thing that moves is seen. */
+    private static final double STILL_PART = 2;
+
+    private static final int PART_WIDTH = 16;
+    private static final int PART_HEIGHT = 15;
+    private static final int COLUMNS = Film.Viewer.WIDTH / PART_WIDTH;
+
+    private Luma() {}
+
+    static boolean black(byte[] luma) {
+        int dark = 0;
+        for (byte value : luma) {
+            dark += (value & 0xff) < BLACK ? 1 : 0;
+        }
+        return dark >= BLACK_SHARE * luma.length;
+    }
+
+    /** By how much two pictures differ, in the mean of all pixels; 255 is full brightness. */
+    static double difference(byte[] a, byte[] b) {
+        long sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += Math.abs((a[i] & 0xff) - (b[i] & 0xff));
+        }
+        return (double) sum / a.length;
+    }
+
+    /** Whether two pictures are the same, but for what storing them does. */
+    static boolean still(byte[] a, byte[] b) {
+        int[] parts = new int[COLUMNS * (Film.Viewer.HEIGHT / PART_HEIGHT)];
+        long sum = 0;
+        for (int y = 0; y < Film.Viewer.HEIGHT; y++) {
+            for (int x = 0; x < Film.Viewer.WIDTH; x++) {
+                int i = y * Film.Viewer.WIDTH + x;
+                int off = Math.abs((a[i] & 0xff) - (b[i] & 0xff));
+                sum += off;
+                parts[y / PART_HEIGHT * COLUMNS + x / PART_WIDTH] += off;
+            }
+        }
+        for (int part : parts) {
+            if (part > STILL_PART * PART_WIDTH * PART_HEIGHT) {
+                return false;
+            }
+        }
+        return sum <= STILL * a.length;
+    }
+}

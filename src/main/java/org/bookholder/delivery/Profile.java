@@ -1,0 +1,38 @@
+package org.bookholder.delivery;
+
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What an export has to be.
+ *
+ * @param name where it comes from, for people
+ * @param limits what is allowed; what is not listed is not checked
+ */
+public record Profile(String name, Map<Setting, Limit> limits) {
+    /** Copies the map. */
+    public Profile {
+        limits = Map.copyOf(limits);
+    }
+
+    Optional<Limit.OneOf> words(Setting setting) {
+        return limit(setting, Limit.OneOf.class);
+    }
+
+    Optional<Limit.Between> range(Setting setting) {
+        return limit(setting, Limit.Between.class);
+    }
+
+    Optional<Limit.Matching> pattern(Setting setting) {
+        return limit(setting, Limit.Matching.class);
+    }
+
+    /** The most that is allowed, or infinity where it is not checked. */
+    double most(Setting setting) {
+        return range(setting).map(Limit.Between::most).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private <T extends Limit> Optional<T> limit(Setting setting, Class<T> form) {
+        return Optional.ofNullable(limits.get(setting)).map(form::cast);
+    }
+}

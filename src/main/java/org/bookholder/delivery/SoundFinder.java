@@ -1,0 +1,163 @@
+package org.bookholder.delivery;
+
+import java.util.List;
+import org.bookholder.delivery.Finding.Grade;
+import org.bookholder.footage.Film;
+import org.bookholder.sound.ClippedRuns;
+import org.bookholder.sound.Decibels;
+import org.bookholder.sound.LoudnessMeter;
+import org.bookholder.sound.LoudnessReading;
+import org.bookholder.timing.StreamTime;
+
+/** Finds silent stretches, sound cut off at full scale and clicks, and measures loudness. Confined to one thread. */
+final class SoundFinder {
+    /** What stays below this is silence. */
+    private static final double SILENCE = Decibels.amplitude(-50);
+
+    private static final int PER_SECOND = 1000;
+
+    /** So many samples cut off within half a second are heard. */
+    private static final int CLIPPED_LEAST = 6;
+
+    private static final StreamTime CLIPPED_GAP = StreamTime.ofSeconds(0.5);
+
+    private final Profile profile;
+    private final Findings findings;
+    private final int rate;
+    private final LoudnessMeter meter;
+    private final ClippedRuns[] clipped;
+    private final double[][] past;
+    private final Runs silence = new Runs(this::silence);
+    private final ClickFinder clicks;
+    private StreamTime clippedSince = StreamTime.ZERO;
+    private StreamTime clippedTo = StreamTime.ZERO;
+    private int clippedCount;
+    private boolean begun;
+    private StreamTime first = StreamTime.ZERO;
+    private boolean atEnd;
+    private int inFrame;
+    private double peak;
+    private double jolt;
+
+    SoundFinder(Film.Sound sound, Profile profile, Findings findings) {
+        this.profile = profile;
+        this.findings = findings;
+        rate = sound.rate();
+        List<Double> weights = sound.weights();
+        // One channel is heard on two loudspeakers.
+        meter = weights.size() == 1
+                ? new LoudnessMeter(rate, 2)
+                : new LoudnessMeter(
+                        rate, weights.stream().mapToDouble(Double::doubleValue).toArray());
+        clipped = new ClippedRuns[weights.size()];
+        for (int i = 0; i < clipped.length; i++) {
+            clipped[i] = new ClippedRuns();
+        }
+        past = new double[clipped.length][2];
+        clicks = new ClickFinder((start, end, count) -> {
+            if (profile.range(Setting.CLICKS).isPresent()) {
+                findings.add(Finding.at(
+                        start,
+                        end,
+                        Grade.LOOK,
+                        Setting.CLICKS.label(),
+                        "a click",
+                        "listen; fade over the cut by some frames, or repair the sound"));
+            }
+        });
+    }
+
+    void hear(StreamTime at, float[][] channels) {
+        if (!begun) {
+            begun = true;
+            first = at;
+        }
+        meter.hear(channels);
+        for (int i = 0; i < channels[0].length; i++) {
+            for (int channel = 0; channel < channels.length; channel++) {
+                hear(channel, channels[channel][i], at, i);
+            }
+            if (++inFrame >= rate / PER_SECOND) {
+                endFrame(at.plus(StreamTime.ofSamples(i + 1L, rate)));
+            }
+        }
+    }
+
+    private void hear(int channel, double sample, StreamTime blockStart, int index) {
+        double[] before = past[channel];
+        jolt = Math.max(jolt, Math.abs(sample - 2 * before[0] + before[1]));
+        before[1] = before[0];
+        before[0] = sample;
+        peak = Math.max(peak, Math.abs(sample));
+        int fresh = clipped[channel].hear(sample);
+        if (fresh > 0) {
+            clipped(blockStart.plus(StreamTime.ofSamples(index, rate)), fresh);
+        }
+    }
+
+    private void endFrame(StreamTime end) {
+        StreamTime start = new StreamTime(Math.max(0, end.ticks() - StreamTime.TICKS_PER_SECOND / PER_SECOND));
+        silence.see(start, peak < SILENCE);
+        clicks.hear(start, jolt);
+        inFrame = 0;
+        peak = 0;
+        jolt = 0;
+    }
+
+    private void clipped(StreamTime at, int count) {
+        if (clippedCount > 0 && CLIPPED_GAP.isBefore(at.since(clippedTo))) {
+            endClipped();
+        }
+        if (clippedCount == 0) {
+            clippedSince = at;
+        }
+        clippedTo = at;
+        clippedCount += count;
+    }
+
+    private void endClipped() {
+        if (clippedCount >= CLIPPED_LEAST && profile.range(Setting.CLIPPED).isPresent()) {
+            findings.add(Finding.at(
+                    clippedSince,
+                    clippedTo,
+                    Grade.MEND,
+                    Setting.CLIPPED.label(),
+                    clippedCount + " samples cut off at full scale",
+                    "lower the sound before the export; if it is so in the recording, use another take"));
+        }
+        clippedCount = 0;
+    }
+
+    /** The last sound ends at {@code end}. */
+    void end(StreamTime end) {
+        if (begun) {
+            atEnd = true;
+            silence.end(end);
+            endClipped();
+        }
+    }
+
+    private void silence(StreamTime start, StreamTime end, int count) {
+        if (profile.range(Setting.SILENT).isEmpty()) {
+            return;
+        }
+        double seconds = end.since(start).seconds();
+        // The first frame of a sound may begin a little late.
+        if (atEnd && start.since(first).seconds() < 0.05) {
+            findings.add(Finding.ofAll(
+                    Grade.MEND, Setting.SILENT.label(), "the sound is silent throughout", "switch the sound track on"));
+        } else if (seconds > profile.most(Setting.SILENT)) {
+            findings.add(Finding.at(
+                    start,
+                    end,
+                    Grade.LOOK,
+                    Setting.SILENT.label(),
+                    "silent for " + PictureFinder.seconds(seconds),
+                    "listen whether a piece of sound is missing"));
+        }
+    }
+
+    LoudnessReading loudness() {
+        return meter.reading();
+    }
+}

@@ -1,0 +1,122 @@
+package org.bookholder.delivery;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.delivery.Finding.Grade;
+import org.bookholder.follow.Aside;
+import org.bookholder.follow.Attempt;
+import org.bookholder.follow.Outcome;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.Pickups;
+import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
+
+/** Finds what an edit did to the words: the film's sound was followed as if it were a take. */
+public final class WordsCheck {
+    private static final String KIND = "words";
+
+    private final SessionState state;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private WordsCheck(SessionState state) {
+        this.state = state;
+    }
+
+    /** What was found, in order of time. */
+    public static List<Finding> of(SessionState state) {
+        WordsCheck check = new WordsCheck(state);
+        if (state.lines().stream().allMatch(notes -> notes.attempts().isEmpty())) {
+            return List.of(Finding.ofAll(
+                    Grade.MEND,
+                    KIND,
+                    "no line of the script was heard",
+                    "check that the film and the script belong together"));
+        }
+        state.lines().forEach(check::line);
+        check.order();
+        state.asides().forEach(check::aside);
+        check.findings.sort(
+                Comparator.comparing(f -> f.place().map(Finding.Place::start).orElse(StreamTime.ZERO)));
+        return check.findings;
+    }
+
+    private void line(LineNotes notes) {
+        if (notes.attempts().isEmpty()) {
+            StreamTime gap = gap(notes.line());
+            add(gap, gap, Grade.MEND, "line " + quoted(notes) + " is missing", "put it back in the edit, or pick it up");
+            return;
+        }
+        List<Attempt> whole = notes.attempts().stream().filter(Attempt::complete).toList();
+        for (Attempt attempt : notes.attempts()) {
+            boolean kept = notes.telling().filter(attempt::equals).isPresent();
+            if (attempt.complete() && !kept) {
+                add(attempt, "line " + quoted(notes) + " is there " + whole.size() + " times; this is one of them", "cut "
+                        + "one of them out");
+            } else if (!attempt.complete() && !kept) {
+                add(attempt, "a false start of line " + quoted(notes) + " was left in", "cut it out");
+            }
+        }
+        String said = Pickups.of(state, notes).said();
+        Attempt told = notes.telling().orElseThrow();
+        if (notes.outcome() == Outcome.INCOMPLETE) {
+            add(told, "line " + quoted(notes) + " is " + said, "put its end back, or pick the line up");
+        } else if (notes.outcome() == Outcome.MISREAD) {
+            String what = "line " + quoted(notes) + ": " + said;
+            add(told.start(), told.end(), Grade.LOOK, what, "listen whether it may stay so");
+        }
+    }
+
+    /** Lines that stand in another order than in the script. */
+    private void order() {
+        Optional<Attempt> furthest = Optional.empty();
+        for (LineNotes notes : state.lines()) {
+            Optional<Attempt> best = notes.best();
+            if (best.isEmpty()) {
+                continue;
+            }
+            if (furthest.isPresent() && best.get().start().isBefore(furthest.get().start())) {
+                add(
+                        best.get(),
+                        "line " + quoted(notes) + " comes before line " + furthest.get().line(),
+                        "move it to its place");
+            } else {
+                furthest = best;
+            }
+        }
+    }
+
+    private void aside(Aside aside) {
+        String said = aside.said().isEmpty() ? "" : ": \u201c" + aside.said() + "\u201d";
+        add(
+                aside.start(),
+                aside.end(),
+                Grade.LOOK,
+                "speech that is not in the script" + said,
+                "listen whether it is meant; cut it out if not");
+    }
+
+    /** Where a line would have been: after what is heard before it. */
+    private StreamTime gap(int line) {
+        for (int before = line - 1; before >= 1; before--) {
+            Optional<Attempt> best = state.lines().get(before - 1).telling();
+            if (best.isPresent()) {
+                return best.get().end();
+            }
+        }
+        return StreamTime.ZERO;
+    }
+
+    private String quoted(LineNotes notes) {
+        return notes.line() + " (\u201c" + Pickups.of(state, notes).firstWords() + "\u201d)";
+    }
+
+    private void add(Attempt attempt, String what, String remedy) {
+        add(attempt.start(), attempt.end(), Grade.MEND, what, remedy);
+    }
+
+    private void add(StreamTime start, StreamTime end, Grade grade, String what, String remedy) {
+        findings.add(Finding.at(start, end, grade, KIND, what, remedy));
+    }
+}

@@ -1,0 +1,96 @@
+package org.bookholder.footage;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.timing.FrameRate;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * A finished film as a file, by what it says of itself.
+ *
+ * @param file where it lies
+ * @param bytes how large it is
+ * @param container the kind of file: mp4, mov, mkv, wav, or as FFmpeg calls it
+ * @param length how long it says that it lasts
+ * @param picture its moving picture, if it has one
+ * @param sound its sound, if it has some
+ */
+public record Film(
+        Path file,
+        long bytes,
+        String container,
+        StreamTime length,
+        Optional<Picture> picture,
+        Optional<Sound> sound) {
+    /**
+     * A moving picture.
+     *
+     * @param codec how it is stored, as FFmpeg calls it
+     * @param pixels how a pixel is stored, as FFmpeg calls it
+     * @param width in pixels
+     * @param height in pixels
+     * @param shape width to height as shown
+     * @param interlaced whether it is stored in half pictures
+     * @param rate pictures a second
+     * @param variable whether the rate wavers
+     * @param bitRate bits a second; 0 if not known
+     */
+    public record Picture(
+            String codec,
+            String pixels,
+            int width,
+            int height,
+            double shape,
+            boolean interlaced,
+            FrameRate rate,
+            boolean variable,
+            long bitRate) {}
+
+    /**
+     * Sound.
+     *
+     * @param codec how it is stored, as FFmpeg calls it
+     * @param rate samples a second
+     * @param channels how many
+     * @param bitRate bits a second; 0 if not known
+     * @param weights how much each channel counts for loudness, by ITU-R BS.1770-4
+     */
+    public record Sound(String codec, int rate, int channels, long bitRate, List<Double> weights) {
+        /** Copies the list. */
+        public Sound {
+            weights = List.copyOf(weights);
+        }
+    }
+
+    /** The file's name without its folder. */
+    public String name() {
+        return String.valueOf(file.getFileName());
+    }
+
+    /** Takes in what a film holds, in the order in which it is stored. Confined to one thread. */
+    public interface Viewer {
+        /** Width of the pictures that are seen. */
+        int WIDTH = 240;
+
+        /** Height of the pictures that are seen. */
+        int HEIGHT = 135;
+
+        /**
+         * A picture.
+         *
+         * @param at when it is shown
+         * @param luma brightness of {@value #WIDTH} by {@value #HEIGHT} of its pixels, spread evenly, row by row: 0 is black,
+         *     255 white, unsigned; the viewer may keep it
+         */
+        void picture(StreamTime at, byte[] luma);
+
+        /**
+         * Sound.
+         *
+         * @param at when its first sample is heard
+         * @param channels samples of each channel; full scale is 1
+         */
+        void sound(StreamTime at, float[][] channels);
+    }
+}
