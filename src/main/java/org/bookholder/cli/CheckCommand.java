@@ -1,8 +1,5 @@
 package org.bookholder.cli;
 
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,8 +25,9 @@ import picocli.CommandLine.Parameters;
         description = {
             "Check exported films before they go out: the file, picture and sound against a delivery profile, and the words "
                     + "against the script.",
-            "The script is the one of the same name beside the film or in the folder above, unless one is named. The result "
-                    + "is kept beside each film. Exit status 3 if anything must be mended."
+            "The script is the course's lesson of the film's name, or the file of that name beside the film or in the folder "
+                    + "above, unless one is named. The result is kept beside each film. Exit status 3 if anything must be "
+                    + "mended."
         })
 final class CheckCommand implements Callable<Integer> {
     private final Surroundings here;
@@ -38,7 +36,10 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(arity = "0..*", paramLabel = "FILE", description = "Exported films.")
     private @Nullable List<Path> films;
 
-    @Option(names = "--profile", paramLabel = "FILE", description = "What the films have to be. Default: see below.")
+    @Option(
+            names = "--profile",
+            paramLabel = "FILE",
+            description = "What the films have to be. Default: the course's, or yours.")
     private @Nullable Path profile;
 
     @Option(names = "--show-profile", description = "Show the profile, as it can be edited, and do no more.")
@@ -63,11 +64,11 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        Profile wanted = profile();
         if (showProfile) {
+            Profile shown = profile == null ? DeliveryProfile.usual(here) : DeliveryProfile.read(profile);
             terminal.out().println("# What an exported film has to be. What is left out is not checked.");
             terminal.out().println("# To set your own, save these lines as " + here.delivery() + " and change them.");
-            ProfileText.of(wanted).forEach(terminal.out()::println);
+            ProfileText.of(shown).forEach(terminal.out()::println);
             return 0;
         }
         if (films == null || films.isEmpty()) {
@@ -77,25 +78,25 @@ final class CheckCommand implements Callable<Integer> {
         if (script != null && (films.size() > 1 || noWords)) {
             throw new ProblemException("a script is for one film", "--script", "name one film, without --no-words");
         }
-        return check(films, wanted);
+        ExportJob.Choices choices = new ExportJob.Choices(
+                Optional.ofNullable(profile), DeliveryProfile.usual(here), Optional.ofNullable(script), !noWords);
+        List<ExportJob> jobs = new ArrayList<>();
+        for (Path film : films) {
+            jobs.add(ExportJob.of(film, choices));
+        }
+        return check(jobs);
     }
 
-    private int check(List<Path> named, Profile wanted) throws ProblemException {
-        List<Optional<Lesson>> lessons = new ArrayList<>();
-        for (Path film : named) {
-            lessons.add(lesson(film));
-        }
-        boolean words = lessons.stream().anyMatch(Optional::isPresent);
+    private int check(List<ExportJob> jobs) throws ProblemException {
+        boolean words = jobs.stream().anyMatch(job -> job.lesson().isPresent());
         List<CheckReport> reports = new ArrayList<>();
-        boolean unreadable = false;
         try (OptionalEars ears = OptionalEars.load(here, model == null ? here.model() : model, words)) {
-            CheckRun run = new CheckRun(here, terminal, wanted);
-            for (int i = 0; i < named.size(); i++) {
+            CheckRun run = new CheckRun(here, terminal);
+            for (ExportJob job : jobs) {
                 try {
-                    reports.add(checked(run, named.get(i), lessons.get(i), ears.ears()));
+                    reports.add(checked(run, job, ears.ears()));
                 } catch (ProblemException e) {
                     // The others are checked all the same.
-                    unreadable = true;
                     terminal.err().println("bookholder: " + e.getMessage());
                 }
             }
@@ -105,38 +106,17 @@ final class CheckCommand implements Callable<Integer> {
             terminal.out().flush();
         }
         boolean mend = reports.stream().anyMatch(report -> report.count(Grade.MEND) > 0);
-        return unreadable ? Main.NOT_OUR_FAULT : mend ? Main.TO_MEND : 0;
+        return reports.size() < jobs.size() ? Main.NOT_OUR_FAULT : mend ? Main.TO_MEND : 0;
     }
 
-    private CheckReport checked(CheckRun run, Path film, Optional<Lesson> lesson, Optional<Ears> ears)
-            throws ProblemException {
-        CheckReport report = run.check(film, lesson, ears);
-        run.keep(film, report);
+    private CheckReport checked(CheckRun run, ExportJob job, Optional<Ears> ears) throws ProblemException {
+        CheckReport report = run.check(job, ears);
+        run.keep(job, report);
         if (!json) {
             CheckText.of(report).forEach(terminal.out()::println);
             terminal.out().println();
             terminal.out().flush();
         }
         return report;
-    }
-
-    private Optional<Lesson> lesson(Path film) throws ProblemException {
-        Optional<Path> found = script != null ? Optional.of(script) : noWords ? Optional.empty() : ExportScript.of(film);
-        return found.isEmpty() ? Optional.empty() : Optional.of(Lesson.read(found.get()));
-    }
-
-    private Profile profile() throws ProblemException {
-        Path file = profile != null ? profile : here.delivery();
-        if (profile == null && Files.notExists(file)) {
-            return ProfileText.usual();
-        }
-        try {
-            return ProfileText.parse(Files.readString(file), file.toString());
-        } catch (CharacterCodingException e) {
-            throw new ProblemException("this is not UTF-8 text", file.toString(), "save it as UTF-8", e);
-        } catch (IOException e) {
-            throw new ProblemException(
-                    "the profile cannot be read", file.toString(), "name a file that is there and that you may read", e);
-        }
     }
 }

@@ -6,11 +6,12 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.course.ExportChecks;
 import org.bookholder.delivery.CheckJson;
 import org.bookholder.delivery.CheckReport;
+import org.bookholder.delivery.CheckText;
 import org.bookholder.delivery.FilmCheck;
 import org.bookholder.delivery.Finding;
-import org.bookholder.delivery.Profile;
 import org.bookholder.delivery.WordsCheck;
 import org.bookholder.footage.ffmpeg.FilmReader;
 import org.bookholder.handoff.AtomicFile;
@@ -26,27 +27,25 @@ final class CheckRun {
 
     private final Surroundings here;
     private final Terminal terminal;
-    private final Profile profile;
 
-    CheckRun(Surroundings here, Terminal terminal, Profile profile) {
+    CheckRun(Surroundings here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
-        this.profile = profile;
     }
 
-    /**
-     * Checks a film.
-     *
-     * @param lesson the script to check its words against, if any
-     * @param ears the recogniser; there if there is a script
-     */
-    CheckReport check(Path film, Optional<Lesson> lesson, Optional<Ears> ears) throws ProblemException {
+    /** Checks a film; the ears are there if any film has a script. */
+    CheckReport check(ExportJob job, Optional<Ears> ears) throws ProblemException {
+        Path film = job.film();
+        Optional<Lesson> lesson = job.lesson();
         try (FilmReader reader = FilmReader.open(film)) {
             Instant modified = modified(film);
             boolean heard = reader.film().sound().isPresent();
-            ProgressBar bar =
-                    new ProgressBar(terminal.err(), terminal.console(), here.nanoTime(), reader.film().name());
-            FilmCheck check = new FilmCheck(reader.film(), profile);
+            ProgressBar bar = new ProgressBar(
+                    terminal.err(),
+                    terminal.console(),
+                    here.nanoTime(),
+                    reader.film().name());
+            FilmCheck check = new FilmCheck(reader.film(), job.profile());
             List<Finding> words = List.of();
             double length = Math.max(1, reader.film().length().seconds());
             if (lesson.isPresent() && heard) {
@@ -69,7 +68,7 @@ final class CheckRun {
                     check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged()),
                     lesson.filter(l -> heard).map(l -> l.script().source()),
                     words,
-                    profile,
+                    job.profile(),
                     modified,
                     here.clock().instant());
         }
@@ -87,15 +86,23 @@ final class CheckRun {
         }
     }
 
-    /** Keeps the result beside the film; where that cannot be written, says so and goes on. */
-    void keep(Path film, CheckReport report) {
-        Path place = film.resolveSibling(film.getFileName() + ENDING);
+    /**
+     * Keeps the result beside the film, and in its course what must be mended; where that cannot be written, says so and goes
+     * on.
+     */
+    void keep(ExportJob job, CheckReport report) {
+        Path place = job.film().resolveSibling(job.film().getFileName() + ENDING);
         try {
             new AtomicFile().write(place, out -> out.append(CheckJson.of(report)));
+            if (job.course().isPresent()) {
+                ExportChecks.keep(job.course().get().folder(), job.film(), report.checked(), CheckText.toMend(report));
+            }
         } catch (IOException e) {
             terminal.err()
                     .println("bookholder: " + place + ": the result could not be kept (" + e.getMessage()
                             + "); it is shown here only");
+        } catch (ProblemException e) {
+            terminal.err().println("bookholder: " + e.getMessage());
         }
     }
 }

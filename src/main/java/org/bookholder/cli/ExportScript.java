@@ -44,8 +44,7 @@ final class ExportScript {
     /** What follows the script's name must not go on with its number or word. */
     private static boolean belongs(String script, String export) {
         return export.startsWith(script)
-                && (export.length() == script.length()
-                        || !Character.isLetterOrDigit(export.charAt(script.length())));
+                && (export.length() == script.length() || !Character.isLetterOrDigit(export.charAt(script.length())));
     }
 
     private static String stem(Path file) {

@@ -63,6 +63,7 @@ final class FilmWords implements AutoCloseable {
                 true,
                 folder.journal(),
                 Tapes.in(folder),
+                Optional.empty(),
                 here.clock(),
                 here.nanoTime());
         return new FilmWords(place, folder, Reading.start(plan));

@@ -15,12 +15,14 @@ public final class CheckText {
         List<String> lines = new ArrayList<>();
         lines.add(report.film().name() + ": " + verdict(report));
         lines.add("  " + facts(report.film()));
-        report.loudness().filter(l -> Double.isFinite(l.integrated())).ifPresent(l -> lines.add(String.format(
-                Locale.ROOT,
-                "  loudness %.1f LUFS, range %.1f LU, true peak %.1f dBTP (ITU-R BS.1770, EBU R 128)",
-                l.integrated(),
-                l.range(),
-                l.truePeak())));
+        report.loudness()
+                .filter(l -> Double.isFinite(l.integrated()))
+                .ifPresent(l -> lines.add(String.format(
+                        Locale.ROOT,
+                        "  loudness %.1f LUFS, range %.1f LU, true peak %.1f dBTP (ITU-R BS.1770, EBU R 128)",
+                        l.integrated(),
+                        l.range(),
+                        l.truePeak())));
         lines.add("  "
                 + report.script()
                         .map(script -> "words checked against " + script)
@@ -36,6 +38,17 @@ public final class CheckText {
             lines.add(String.format(Locale.ROOT, "  %31s%s", "", finding.remedy()));
         }
         return lines;
+    }
+
+    /** What must be mended, one line each, with its place. */
+    public static List<String> toMend(CheckReport report) {
+        return report.findings().stream()
+                .filter(finding -> finding.grade() == Grade.MEND)
+                .map(finding -> finding.place()
+                                .map(place -> Times.clock(place.start()) + "  ")
+                                .orElse("")
+                        + finding.what())
+                .toList();
     }
 
     private static String verdict(CheckReport report) {
@@ -54,8 +67,9 @@ public final class CheckText {
         facts.add(film.container());
         facts.add(Times.clock(film.length()));
         facts.add(String.format(Locale.ROOT, "%.1f MB", film.bytes() / 1e6));
-        film.picture().ifPresent(p -> facts.add(
-                p.codec() + " " + p.width() + "x" + p.height() + " at " + p.rate().label()));
+        film.picture()
+                .ifPresent(p -> facts.add(p.codec() + " " + p.width() + "x" + p.height() + " at "
+                        + p.rate().label()));
         film.sound().ifPresent(s -> facts.add(s.codec() + " " + s.rate() + " Hz, " + s.channels() + " ch"));
         return String.join(", ", facts);
     }

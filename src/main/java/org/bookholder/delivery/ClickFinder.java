@@ -3,50 +3,52 @@ package org.bookholder.delivery;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Finds clicks: a jolt within a thousandth of a second that stands alone. A jolt is the second difference of the samples,
- * which speech keeps small; where consonants make it large, they do so for longer. Confined to one thread.
+ * Finds clicks: a jolt of some samples that stands alone for a fiftieth of a second before and after. A jolt is the second
+ * difference of the samples; consonants have large ones too, but never one alone. Confined to one thread.
  */
 final class ClickFinder {
-    /** Frames of 1 ms looked at before and after. */
-    private static final int AROUND = 20;
+    private static final int AROUND_PER_SECOND = 50;
 
-    /** The frames next to a click may hold a part of it. */
-    private static final int BESIDE = 2;
+    /** A click may be so many samples long, before and after its middle. */
+    private static final int HALF = 4;
 
     private static final double LEAST = 0.03;
     private static final double TIMES = 5;
 
     private final Runs.Sink sink;
-    private final double[] jolts = new double[2 * AROUND + 1];
-    private final StreamTime[] times = new StreamTime[2 * AROUND + 1];
-    private long frames;
+    private final int rate;
+    private final int around;
+    private final float[] jolts;
+    private long samples;
 
-    ClickFinder(Runs.Sink sink) {
+    ClickFinder(int rate, Runs.Sink sink) {
+        this.rate = rate;
         this.sink = sink;
+        around = rate / AROUND_PER_SECOND;
+        jolts = new float[2 * around + 1];
     }
 
-    void hear(StreamTime start, double jolt) {
-        int length = jolts.length;
-        int newest = (int) (frames % length);
-        jolts[newest] = jolt;
-        times[newest] = start;
-        frames++;
-        if (frames < length) {
-            return;
+    /** Takes the jolt of the sample that lies {@code index} samples behind {@code start}. */
+    void hear(StreamTime start, int index, double jolt) {
+        int newest = (int) (samples++ % jolts.length);
+        jolts[newest] = (float) jolt;
+        int middle = (newest + around + 1) % jolts.length;
+        if (samples >= jolts.length && jolts[middle] >= LEAST && alone(middle)) {
+            StreamTime at = start.plus(StreamTime.ofSamples(index, rate)).since(StreamTime.ofSamples(around, rate));
+            sink.run(at, at.plus(StreamTime.ofSamples(HALF, rate)), 1);
         }
-        int middle = (int) ((frames - 1 - AROUND) % length);
+    }
+
+    private boolean alone(int middle) {
         double there = jolts[middle];
-        if (there < LEAST) {
-            return;
-        }
-        for (int off = 1; off <= AROUND; off++) {
-            double before = jolts[Math.floorMod(middle - off, length)];
-            double after = jolts[(middle + off) % length];
-            double allowed = off <= BESIDE ? there : there / TIMES;
+        for (int off = 1; off <= around; off++) {
+            double before = jolts[Math.floorMod(middle - off, jolts.length)];
+            double after = jolts[(middle + off) % jolts.length];
+            double allowed = off <= HALF ? there : there / TIMES;
             if (before > allowed || after >= allowed) {
-                return;
+                return false;
             }
         }
-        sink.run(times[middle], times[(middle + 1) % length], 1);
+        return true;
     }
 }

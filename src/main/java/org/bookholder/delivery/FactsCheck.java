@@ -18,24 +18,30 @@ final class FactsCheck {
 
     void check() {
         word(Setting.CONTAINER, film.container(), "the file is of the kind %s", "export it as %s");
-        range(Setting.SIZE, film.bytes() / 1e6, "the file has %.0f MB", "export with a lower bit rate, or cut it in two");
+        range(
+                Setting.SIZE,
+                film.bytes() / 1e6,
+                "the file has %.0f MB",
+                "export with a lower bit rate, or cut it in two");
         range(Setting.LENGTH, film.length().seconds() / 60, "it lasts %.1f minutes", "cut it, or split the lesson");
-        profile.pattern(Setting.NAME).filter(pattern -> !pattern.allows(film.name())).ifPresent(pattern -> mend(
-                Setting.NAME, "the name does not match " + pattern.text(), "rename the file"));
-        film.picture().ifPresentOrElse(
-                this::picture, () -> mend(Setting.VIDEO, "it has no picture", "export it with the picture switched on"));
-        film.sound().ifPresentOrElse(
-                this::sound, () -> mend(Setting.AUDIO, "it has no sound", "export it with the sound switched on"));
+        profile.pattern(Setting.NAME)
+                .filter(pattern -> !pattern.allows(film.name()))
+                .ifPresent(
+                        pattern -> mend(Setting.NAME, "the name does not match " + pattern.text(), "rename the file"));
+        film.picture()
+                .ifPresentOrElse(
+                        this::picture,
+                        () -> mend(Setting.VIDEO, "it has no picture", "export it with the picture switched on"));
+        film.sound()
+                .ifPresentOrElse(
+                        this::sound,
+                        () -> mend(Setting.AUDIO, "it has no sound", "export it with the sound switched on"));
     }
 
     private void picture(Film.Picture picture) {
         word(Setting.VIDEO, picture.codec(), "the picture is stored as %s", "export it as %s");
         word(Setting.PIXELS, picture.pixels(), "pixels are stored as %s", "export it as %s, 4:2:0 with 8 bit");
-        word(
-                Setting.SCAN,
-                picture.interlaced() ? "interlaced" : "progressive",
-                "the picture is %s",
-                "export it %s");
+        word(Setting.SCAN, picture.interlaced() ? "interlaced" : "progressive", "the picture is %s", "export it %s");
         range(
                 Setting.HEIGHT,
                 picture.height(),
@@ -73,10 +79,12 @@ final class FactsCheck {
     }
 
     private void word(Setting setting, String value, String what, String remedy) {
-        profile.words(setting).filter(limit -> !limit.allows(value)).ifPresent(limit -> mend(
-                setting,
-                String.format(Locale.ROOT, what, value),
-                String.format(Locale.ROOT, remedy, Limit.or(limit.allowed()))));
+        profile.words(setting)
+                .filter(limit -> !limit.allows(value))
+                .ifPresent(limit -> mend(
+                        setting,
+                        String.format(Locale.ROOT, what, value),
+                        String.format(Locale.ROOT, remedy, Limit.or(limit.allowed()))));
     }
 
     private void range(Setting setting, double value, String what, String remedy) {
@@ -84,13 +92,14 @@ final class FactsCheck {
     }
 
     /** Adds a finding if a number lies outside of what is allowed. */
-    static void check(
-            Findings findings, Profile profile, Setting setting, double value, String what, String remedy) {
-        profile.range(setting).filter(limit -> !limit.allows(value)).ifPresent(limit -> findings.add(Finding.ofAll(
-                Grade.MEND,
-                setting.label(),
-                String.format(Locale.ROOT, what, value) + "; allowed is " + limit.text(),
-                remedy)));
+    static void check(Findings findings, Profile profile, Setting setting, double value, String what, String remedy) {
+        profile.range(setting)
+                .filter(limit -> !limit.allows(value))
+                .ifPresent(limit -> findings.add(Finding.ofAll(
+                        Grade.MEND,
+                        setting.label(),
+                        String.format(Locale.ROOT, what, value) + "; allowed is " + limit.text(),
+                        remedy)));
     }
 
     private void mend(Setting setting, String what, String remedy) {

@@ -89,7 +89,9 @@ public final class FilmCheck implements Film.Viewer {
                     profile,
                     Setting.LOUDNESS,
                     reading.integrated(),
-                    "the loudness is %.1f LUFS",
+                    film.sound().filter(s -> s.channels() == 1).isPresent()
+                            ? "the loudness is %.1f LUFS, its one channel heard on two loudspeakers"
+                            : "the loudness is %.1f LUFS",
                     "normalise the loudness in the edit");
         }
         FactsCheck.check(

@@ -76,8 +76,13 @@ public final class ProfileText {
         int colon = line.indexOf(':');
         String name = (colon < 0 ? line : line.substring(0, colon)).strip();
         Setting setting = Setting.named(name)
-                .orElseThrow(() -> new ProblemException("there is no setting '" + name + "'", where, "write one of "
-                        + Arrays.stream(Setting.values()).map(Setting::label).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> new ProblemException(
+                        "there is no setting '" + name + "'",
+                        where,
+                        "write one of "
+                                + Arrays.stream(Setting.values())
+                                        .map(Setting::label)
+                                        .collect(Collectors.joining(", "))));
         String value = colon < 0 ? "" : line.substring(colon + 1).strip();
         if (value.isEmpty()) {
             throw new ProblemException(
@@ -90,10 +95,11 @@ public final class ProfileText {
 
     private static Limit limit(Setting setting, String value, String where) throws ProblemException {
         return switch (setting.form()) {
-            case WORDS -> new Limit.OneOf(Arrays.stream(value.split(",", -1))
-                    .map(word -> word.strip().toLowerCase(Locale.ROOT))
-                    .filter(word -> !word.isEmpty())
-                    .toList());
+            case WORDS ->
+                new Limit.OneOf(Arrays.stream(value.split(",", -1))
+                        .map(word -> word.strip().toLowerCase(Locale.ROOT))
+                        .filter(word -> !word.isEmpty())
+                        .toList());
             case RANGE -> range(setting, value, where);
             case PATTERN -> pattern(setting, value, where);
         };
@@ -114,7 +120,9 @@ public final class ProfileText {
             high = Double.parseDouble(most.group(1));
         } else {
             throw new ProblemException(
-                    "'" + value + "' is no range for '" + setting.label() + "'", where, setting.form().remedy());
+                    "'" + value + "' is no range for '" + setting.label() + "'",
+                    where,
+                    setting.form().remedy());
         }
         if (low > high) {
             throw new ProblemException(

@@ -54,7 +54,7 @@ final class SoundFinder {
             clipped[i] = new ClippedRuns();
         }
         past = new double[clipped.length][2];
-        clicks = new ClickFinder((start, end, count) -> {
+        clicks = new ClickFinder(rate, (start, end, count) -> {
             if (profile.range(Setting.CLICKS).isPresent()) {
                 findings.add(Finding.at(
                         start,
@@ -77,6 +77,8 @@ final class SoundFinder {
             for (int channel = 0; channel < channels.length; channel++) {
                 hear(channel, channels[channel][i], at, i);
             }
+            clicks.hear(at, i, jolt);
+            jolt = 0;
             if (++inFrame >= rate / PER_SECOND) {
                 endFrame(at.plus(StreamTime.ofSamples(i + 1L, rate)));
             }
@@ -98,10 +100,8 @@ final class SoundFinder {
     private void endFrame(StreamTime end) {
         StreamTime start = new StreamTime(Math.max(0, end.ticks() - StreamTime.TICKS_PER_SECOND / PER_SECOND));
         silence.see(start, peak < SILENCE);
-        clicks.hear(start, jolt);
         inFrame = 0;
         peak = 0;
-        jolt = 0;
     }
 
     private void clipped(StreamTime at, int count) {

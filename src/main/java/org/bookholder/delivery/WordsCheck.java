@@ -45,15 +45,23 @@ public final class WordsCheck {
     private void line(LineNotes notes) {
         if (notes.attempts().isEmpty()) {
             StreamTime gap = gap(notes.line());
-            add(gap, gap, Grade.MEND, "line " + quoted(notes) + " is missing", "put it back in the edit, or pick it up");
+            add(
+                    gap,
+                    gap,
+                    Grade.MEND,
+                    "line " + quoted(notes) + " is missing",
+                    "put it back in the edit, or pick it up");
             return;
         }
-        List<Attempt> whole = notes.attempts().stream().filter(Attempt::complete).toList();
+        List<Attempt> whole =
+                notes.attempts().stream().filter(Attempt::complete).toList();
         for (Attempt attempt : notes.attempts()) {
             boolean kept = notes.telling().filter(attempt::equals).isPresent();
             if (attempt.complete() && !kept) {
-                add(attempt, "line " + quoted(notes) + " is there " + whole.size() + " times; this is one of them", "cut "
-                        + "one of them out");
+                add(
+                        attempt,
+                        "line " + quoted(notes) + " is there " + whole.size() + " times; this is one of them",
+                        "cut " + "one of them out");
             } else if (!attempt.complete() && !kept) {
                 add(attempt, "a false start of line " + quoted(notes) + " was left in", "cut it out");
             }
@@ -76,10 +84,12 @@ public final class WordsCheck {
             if (best.isEmpty()) {
                 continue;
             }
-            if (furthest.isPresent() && best.get().start().isBefore(furthest.get().start())) {
+            if (furthest.isPresent()
+                    && best.get().start().isBefore(furthest.get().start())) {
                 add(
                         best.get(),
-                        "line " + quoted(notes) + " comes before line " + furthest.get().line(),
+                        "line " + quoted(notes) + " comes before line "
+                                + furthest.get().line(),
                         "move it to its place");
             } else {
                 furthest = best;

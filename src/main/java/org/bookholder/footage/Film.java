@@ -17,12 +17,7 @@ import org.bookholder.timing.StreamTime;
  * @param sound its sound, if it has some
  */
 public record Film(
-        Path file,
-        long bytes,
-        String container,
-        StreamTime length,
-        Optional<Picture> picture,
-        Optional<Sound> sound) {
+        Path file, long bytes, String container, StreamTime length, Optional<Picture> picture, Optional<Sound> sound) {
     /**
      * A moving picture.
      *

@@ -88,7 +88,8 @@ public final class FilmReader implements AutoCloseable {
 
     /** How many pieces of the film are damaged so that they cannot be shown or heard. */
     public long damaged() {
-        return pictures.map(Decoder::damaged).orElse(0L) + sounds.map(Decoder::damaged).orElse(0L);
+        return pictures.map(Decoder::damaged).orElse(0L)
+                + sounds.map(Decoder::damaged).orElse(0L);
     }
 
     /** Reads on, a frame or some; returns false at the end. A file that breaks off in the middle ends there. */
@@ -117,8 +118,9 @@ public final class FilmReader implements AutoCloseable {
 
     private void picture(AVFrame frame, StreamTime at, Film.Viewer viewer) {
         viewer.picture(at, reducer.luma(frame));
-        StreamTime shown = StreamTime.ofSeconds(
-                film.picture().map(p -> (double) p.rate().denominator() / p.rate().numerator()).orElse(0.0));
+        StreamTime shown = StreamTime.ofSeconds(film.picture()
+                .map(p -> (double) p.rate().denominator() / p.rate().numerator())
+                .orElse(0.0));
         pictureEnd = StreamTime.max(pictureEnd, at.plus(shown));
         reached = StreamTime.max(reached, at);
     }
@@ -151,7 +153,11 @@ public final class FilmReader implements AutoCloseable {
     private static String container(OpenFile file) {
         String names = file.context().iformat().name().getString(StandardCharsets.UTF_8);
         if (names.startsWith("mov,")) {
-            return file.note("major_brand").filter(brand -> brand.startsWith("qt")).isPresent() ? "mov" : "mp4";
+            return file.note("major_brand")
+                            .filter(brand -> brand.startsWith("qt"))
+                            .isPresent()
+                    ? "mov"
+                    : "mp4";
         }
         return names.startsWith("matroska") ? "mkv" : names.replaceFirst(",.*", "");
     }
