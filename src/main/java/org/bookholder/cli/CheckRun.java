@@ -42,7 +42,7 @@ final class CheckRun {
             boolean heard = reader.film().sound().isPresent();
             ProgressBar bar = new ProgressBar(
                     terminal.err(),
-                    terminal.console(),
+                    Terminal.console(),
                     here.nanoTime(),
                     reader.film().name());
             FilmCheck check = new FilmCheck(reader.film(), job.profile());

@@ -28,9 +28,9 @@ record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charse
                 stream(FileDescriptor.out, charset), stream(FileDescriptor.err, charset), System.in, charset);
     }
 
-    /** Whether a person looks on while the program works. */
-    boolean console() {
-        return System.console() != null;
+    /** Whether a person looks on while the program works: the Java platform sets this only where messages go to a console. */
+    static boolean console() {
+        return !System.getProperty("sun.stderr.encoding", "").isEmpty();
     }
 
     /** Whether a line was entered since the last call; never waits. */
