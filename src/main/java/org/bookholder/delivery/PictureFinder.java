@@ -67,7 +67,7 @@ final class PictureFinder {
         boolean outside = start.equals(first) || atEnd;
         double most = outside ? Setting.BLACK_AT_ENDS : profile.most(Setting.BLACK);
         // What is shorter inside is a blip, or no black at all.
-        if (profile.range(Setting.BLACK).isEmpty() || count <= BlipFinder.LONGEST || outside && seconds <= most) {
+        if (profile.range(Setting.BLACK).isEmpty() || count <= BlipFinder.LONGEST || (outside && seconds <= most)) {
             return;
         }
         boolean whole = start.equals(first) && atEnd;
