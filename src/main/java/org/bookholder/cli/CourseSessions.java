@@ -1,5 +1,7 @@
 package org.bookholder.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -8,12 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.Matching;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.journal.SessionFolder;
-import org.bookholder.journal.SessionSummary;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.Script;
 
 /** Finds the sessions of a course: in its own folder, and where sessions go by themselves. */
 final class CourseSessions {
@@ -31,13 +34,22 @@ final class CourseSessions {
                 own.toAbsolutePath().normalize(),
                 here.sessions().toAbsolutePath().normalize()));
         for (Path place : places) {
-            for (SessionSummary summary : SessionFolder.list(place)) {
-                if (summary.takes() > 0) {
-                    add(found, lessons, here, summary.folder(), terminal);
-                }
+            for (Path session : sessions(place)) {
+                add(found, lessons, here, session, terminal);
             }
         }
         return found;
+    }
+
+    private static List<Path> sessions(Path place) throws ProblemException {
+        if (!Files.isDirectory(place)) {
+            return List.of();
+        }
+        try (Stream<Path> entries = Files.list(place)) {
+            return entries.filter(SessionFolder::isSession).sorted().toList();
+        } catch (IOException e) {
+            throw new ProblemException("the sessions cannot be read", place.toString(), "check its permissions", e);
+        }
     }
 
     private static void add(
@@ -46,14 +58,24 @@ final class CourseSessions {
             Surroundings here,
             Path folder,
             Terminal terminal) {
-        try (KeptSession kept = KeptSession.open(here, folder)) {
-            Path source = Path.of(kept.state().script().source()).toAbsolutePath();
-            Optional<Lesson> lesson =
-                    Matching.lesson(lessons, source, kept.state().script());
-            lesson.ifPresent(l ->
-                    found.computeIfAbsent(l, none -> new ArrayList<>()).add(new RecordedSession(folder, kept.state())));
+        try {
+            Optional<KeptSession> kept = KeptSession.open(
+                    here, folder, script -> lesson(lessons, script).isPresent());
+            if (kept.isPresent()) {
+                try (KeptSession session = kept.get()) {
+                    if (!session.state().takes().isEmpty()) {
+                        lesson(lessons, session.state().script())
+                                .ifPresent(lesson -> found.computeIfAbsent(lesson, none -> new ArrayList<>())
+                                        .add(new RecordedSession(folder, session.state())));
+                    }
+                }
+            }
         } catch (ProblemException e) {
             terminal.err().println("bookholder: left out: " + e.getMessage());
         }
+    }
+
+    private static Optional<Lesson> lesson(List<Lesson> lessons, Script read) {
+        return Matching.lesson(lessons, Path.of(read.source()).toAbsolutePath(), read);
     }
 }

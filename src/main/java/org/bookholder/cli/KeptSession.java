@@ -3,6 +3,7 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.bookholder.cutlist.TakeSound;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
@@ -22,15 +23,30 @@ import org.bookholder.session.SessionState;
  */
 record KeptSession(SessionFolder folder, List<SessionEvent> events, SessionState state) implements AutoCloseable {
     static KeptSession open(Surroundings here, Path place) throws ProblemException {
+        return open(here, place, script -> true)
+                .orElseThrow(() -> new ProblemException(
+                        "nothing was read in this session yet", place.toString(), "name another session"));
+    }
+
+    /**
+     * A session that was read from a wanted script; empty if it was not, or nothing was read in it yet. What came of an
+     * unwanted one is not worked out.
+     */
+    static Optional<KeptSession> open(Surroundings here, Path place, Predicate<Script> wanted) throws ProblemException {
         SessionFolder folder = SessionFolder.openForReading(place);
         try {
             List<SessionEvent> events = folder.journal().events();
-            SessionEvent.Opened opened = Replay.firstOpened(events)
-                    .orElseThrow(() -> new ProblemException(
-                            "nothing was read in this session yet", place.toString(), "name another session"));
-            Script script = Lesson.parse(opened.scriptText(), opened.source());
-            SessionState state = Replay.state(Session.begin(script, Limits.of(here)), events, Session::apply);
-            return new KeptSession(folder, events, state);
+            Optional<SessionEvent.Opened> opened = Replay.firstOpened(events);
+            if (opened.isPresent()) {
+                Script script =
+                        Lesson.parse(opened.get().scriptText(), opened.get().source());
+                if (wanted.test(script)) {
+                    SessionState state = Replay.state(Session.begin(script, Limits.of(here)), events, Session::apply);
+                    return Optional.of(new KeptSession(folder, events, state));
+                }
+            }
+            folder.close();
+            return Optional.empty();
         } catch (ProblemException e) {
             folder.close();
             throw e;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.bookholder.course.Measured;
 import org.bookholder.course.Text;
 
@@ -100,11 +101,15 @@ public final class TimeText {
 
     private static List<String> hints(List<LessonTime> lessons) {
         List<String> hints = new ArrayList<>();
+        String tooLong = lessons.stream()
+                .filter(lesson -> lesson.likelySeconds() > LessonTime.WATCHED_SECONDS)
+                .map(lesson -> lesson.name() + " (" + Text.clock(lesson.likelySeconds()) + ")")
+                .collect(Collectors.joining(", "));
+        if (!tooLong.isEmpty()) {
+            hints.addAll(Text.wrap("Long: " + tooLong + ". People stop watching after about 6 minutes (Guo, Kim and"
+                    + " Rubin 2014); could it be two lessons?"));
+        }
         for (LessonTime lesson : lessons) {
-            if (lesson.likelySeconds() > LessonTime.WATCHED_SECONDS) {
-                hints.addAll(Text.wrap(lesson.name() + " runs " + Text.clock(lesson.likelySeconds()) + ": people stop"
-                        + " watching after about 6 minutes (Guo, Kim and Rubin 2014); could it be two lessons?"));
-            }
             if (lesson.readability().ease() < STANDARD_EASE) {
                 hints.addAll(Text.wrap(String.format(
                         Locale.ROOT,
