@@ -12,6 +12,7 @@ import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.component.LifeCycle;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /**
@@ -112,10 +113,8 @@ public final class DeskServer implements AutoCloseable {
 
     private static void stop(Server server) {
         try {
-            server.stop();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        } catch (Exception e) {
+            LifeCycle.stop(server);
+        } catch (RuntimeException e) {
             // It ends with the program at the latest; nothing of the session is lost by that.
         }
     }
