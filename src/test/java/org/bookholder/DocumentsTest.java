@@ -40,7 +40,14 @@ final class DocumentsTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"README.md", "DEVELOPERS.md", "docs/accuracy.md", "demo-scripts/README.md", "models/README.md"})
+            strings = {
+                "README.md",
+                "DEVELOPERS.md",
+                "docs/accuracy.md",
+                "docs/window.md",
+                "demo-scripts/README.md",
+                "models/README.md"
+            })
     void linksLeadSomewhere(String guide) throws IOException {
         Path folder = Path.of(guide).toAbsolutePath().getParent();
         assertThat(found(read(guide), "\\]\\((?!say:|check:|http|#)([^)#]+)\\)"))

@@ -63,6 +63,16 @@ public record Geometry(
                 Math.rint(0.035 * height));
     }
 
+    /** Where the head of the picture ends: rows have faded out beneath its figures. */
+    public double headBottom() {
+        return Math.min(margin + 0.8 * small, Math.max(0.012 * height, headClear() - em));
+    }
+
+    /** Where rows begin to fade out towards the head; always above the row being read. */
+    public double headClear() {
+        return Math.min(margin + 0.8 * small + 1.15 * em, Math.max(0.02 * height, eyeLine - 0.55 * pitch));
+    }
+
     /** Where the foot of the picture begins: rows have faded out above it. */
     public double footTop() {
         return height - 2.4 * small - margin;

@@ -28,6 +28,9 @@ public record Opening(String title, String length, String sound, double level, d
         boolean atStart = state.position().line() == 1 && state.position().word() <= READ_WORDS;
         double faded = light + (atStart ? seconds : -seconds) / FADE_SECONDS;
         double now = Math.max(0, Math.min(1, faded));
+        if (now == 0) {
+            return NONE;
+        }
         boolean listens = listens(state);
         double wanted = listens ? Math.max(0, 1 - state.sound().peak() / SOFTEST) : 0;
         double share = 1 - Math.exp(-seconds / 0.15);

@@ -8,9 +8,13 @@ import org.bookholder.session.SessionState;
  * when it has really moved on.
  *
  * @param left seconds left as shown, negative for none
+ * @param leftText time left in the lesson, in words
+ * @param take number of the running take, 0 if none is running
+ * @param second how long it has been running
+ * @param takeText the running take and its time, empty if none is running
  */
-public record Readouts(int left) {
-    static final Readouts NONE = new Readouts(-1);
+public record Readouts(int left, String leftText, int take, long second, String takeText) {
+    static final Readouts NONE = new Readouts(-1, "", 0, 0, "");
 
     private static final int STEP = 5;
 
@@ -18,22 +22,21 @@ public record Readouts(int left) {
     Readouts next(SessionState state) {
         double seconds = state.pace().left().seconds();
         boolean moved = left < 0 || Math.abs(seconds - left) >= STEP * 0.8;
-        return moved ? new Readouts((int) Math.round(seconds / STEP) * STEP) : this;
-    }
-
-    /** Time left in the lesson, in words. */
-    String leftText() {
-        return left < 0 ? "" : minutes(left) + " left";
-    }
-
-    /** The running take and its time, empty if none is running. */
-    static String takeText(SessionState state) {
-        if (!state.rolling() || state.takes().isEmpty()) {
-            return "";
+        int nowLeft = moved ? (int) Math.round(seconds / STEP) * STEP : left;
+        boolean runs = state.rolling() && !state.takes().isEmpty();
+        SessionState.Take running = runs ? state.takes().get(state.takes().size() - 1) : null;
+        int nowTake = running == null ? 0 : running.number();
+        long nowSecond =
+                running == null ? 0 : (long) state.now().since(running.start()).seconds();
+        if (nowLeft == left && nowTake == take && nowSecond == second) {
+            return this;
         }
-        SessionState.Take take = state.takes().get(state.takes().size() - 1);
-        return "take " + take.number() + "  ·  "
-                + minutes((long) state.now().since(take.start()).seconds());
+        return new Readouts(
+                nowLeft,
+                minutes(nowLeft) + " left",
+                nowTake,
+                nowSecond,
+                nowTake == 0 ? "" : "take " + nowTake + "  ·  " + minutes(nowSecond));
     }
 
     /** A length of time in seconds, as minutes or hours. */

@@ -13,8 +13,20 @@ import org.bookholder.follow.ReadingPosition;
  * @param middle middle of its capitals in pixels from the layout's top
  * @param size type size in pixels
  * @param spokenBefore spoken words of the script before its first word
+ * @param text its words one space apart
+ * @param spoken spoken words in it
+ * @param first its first word; the script's first for a row that is not read
  */
-public record Row(int index, Face face, List<Piece> pieces, double middle, double size, int spokenBefore) {
+public record Row(
+        int index,
+        Face face,
+        List<Piece> pieces,
+        double middle,
+        double size,
+        int spokenBefore,
+        String text,
+        int spoken,
+        ReadingPosition first) {
     /** Copies the list and checks that there is something in it. */
     public Row {
         pieces = List.copyOf(pieces);
@@ -23,23 +35,23 @@ public record Row(int index, Face face, List<Piece> pieces, double middle, doubl
         }
     }
 
+    /** A row of pieces. */
+    static Row of(int index, Face face, List<Piece> pieces, double middle, double size, int spokenBefore) {
+        Piece begin = pieces.get(0);
+        return new Row(
+                index,
+                face,
+                pieces,
+                middle,
+                size,
+                spokenBefore,
+                pieces.stream().map(Piece::text).collect(Collectors.joining(" ")),
+                pieces.stream().mapToInt(Piece::spoken).sum(),
+                face == Face.READING ? new ReadingPosition(begin.line(), begin.word()) : ReadingPosition.START);
+    }
+
     /** Whether it is read aloud. */
     public boolean isRead() {
         return face == Face.READING;
-    }
-
-    /** The row's text, its words one space apart. */
-    public String text() {
-        return pieces.stream().map(Piece::text).collect(Collectors.joining(" "));
-    }
-
-    /** Its first word; only for a row that is read. */
-    ReadingPosition first() {
-        return new ReadingPosition(pieces.get(0).line(), pieces.get(0).word());
-    }
-
-    /** Spoken words in it. */
-    int spoken() {
-        return pieces.stream().mapToInt(Piece::spoken).sum();
     }
 }

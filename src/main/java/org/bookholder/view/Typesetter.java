@@ -93,7 +93,7 @@ final class Typesetter {
     }
 
     private void add(Face face, List<Piece> pieces, double size, double height) {
-        Row row = new Row(rows.size(), face, pieces, bottom + height / 2, size, spoken);
+        Row row = Row.of(rows.size(), face, pieces, bottom + height / 2, size, spoken);
         rows.add(row);
         spoken += row.spoken();
         bottom += height;

@@ -69,7 +69,7 @@ public final class ViewModels {
     private static List<Caption> captions(SessionState state, Moment moment, int pickups, Set<Cue> cues) {
         List<Caption> captions = new ArrayList<>();
         if (cues.contains(Cue.TIME)) {
-            add(captions, Readouts.takeText(state), Spot.HEAD_LEFT, Palette.FIGURE);
+            add(captions, moment.readouts().takeText(), Spot.HEAD_LEFT, Palette.FIGURE);
             add(captions, state.rolling() ? moment.readouts().leftText() : "", Spot.FOOT_LEFT, Palette.FIGURE);
         }
         if (cues.contains(Cue.PICKUPS)) {

@@ -8,7 +8,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * The cues as seen with the three common kinds of colour blindness. The matrices, for linear sRGB at full severity, are
  * those of Machado, Oliveira and Fernandes 2009, "A Physiologically-based Model for Simulation of Color Vision
- * Deficiency"; colours are told apart by CIE 1976 L*a*b* distance, white point D65 (from memory).
+ * Deficiency" (doi 10.1109/TVCG.2009.113), compared with their copy in the R package prismatic, R/color-blindness.R. Colours
+ * are told apart by CIE 1976 L*a*b* distance; its formulas and the white point D65 are from memory.
  */
 final class ColourBlindTest {
     /** Two large patches side by side are told apart from about 2 on; at the edge of the eye that is not enough. */

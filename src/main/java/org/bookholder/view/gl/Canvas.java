@@ -2,7 +2,9 @@ package org.bookholder.view.gl;
 
 import static org.lwjgl.opengl.GL33C.*;
 
+import java.nio.FloatBuffer;
 import org.bookholder.view.Palette;
+import org.lwjgl.system.MemoryUtil;
 
 /**
  * Draws texts and soft-edged shapes with OpenGL 3.3. Coordinates in pixels of the picture, y downwards; colours
@@ -21,7 +23,7 @@ final class Canvas {
     private final int sizeUniform = glGetUniformLocation(program, "size");
     private final int flipUniform = glGetUniformLocation(program, "flip");
     private final int fadeUniform = glGetUniformLocation(program, "fade");
-    private final float[] vertices = new float[MOST_VERTICES * FLOATS];
+    private final FloatBuffer vertices = MemoryUtil.memAllocFloat(MOST_VERTICES * FLOATS);
     private int filled;
     private int texture;
 
@@ -67,9 +69,9 @@ final class Canvas {
     void flush() {
         if (filled > 0) {
             glBindTexture(GL_TEXTURE_2D, texture);
-            float[] used = java.util.Arrays.copyOf(vertices, filled * FLOATS);
-            glBufferData(GL_ARRAY_BUFFER, used, GL_STREAM_DRAW);
+            glBufferData(GL_ARRAY_BUFFER, vertices.flip(), GL_STREAM_DRAW);
             glDrawArrays(GL_TRIANGLES, 0, filled);
+            vertices.clear();
             filled = 0;
         }
     }
@@ -108,23 +110,23 @@ final class Canvas {
         text(text, x, baseline, -Raster.MARGIN, text.width(), rgb, light);
     }
 
-    /** Draws a triangle with hard edges; shapes build their soft ones from it. */
-    void triangle(Point a, Point b, Point c, int rgb) {
+    /** Makes room for a triangle with hard edges, whose three corners follow; shapes build their soft ones from it. */
+    void triangle() {
         room(3);
-        vertex(a.x(), a.y(), SOLID, SOLID, rgb, a.light());
-        vertex(b.x(), b.y(), SOLID, SOLID, rgb, b.light());
-        vertex(c.x(), c.y(), SOLID, SOLID, rgb, c.light());
+    }
+
+    /** A corner of a triangle and its light, 0 to 1. */
+    void corner(double x, double y, int rgb, double light) {
+        vertex(x, y, SOLID, SOLID, rgb, light);
     }
 
     /** Lets go of what the context holds for it. */
     void close() {
+        MemoryUtil.memFree(vertices);
         glDeleteProgram(program);
         glDeleteBuffers(vertexBuffer);
         glDeleteVertexArrays(vertexArray);
     }
-
-    /** A corner and its light, 0 to 1. */
-    record Point(double x, double y, double light) {}
 
     private void room(int more) {
         if (filled + more > MOST_VERTICES) {
@@ -133,15 +135,8 @@ final class Canvas {
     }
 
     private void vertex(double x, double y, float u, float v, int rgb, double light) {
-        int at = filled * FLOATS;
-        vertices[at] = (float) x;
-        vertices[at + 1] = (float) y;
-        vertices[at + 2] = u;
-        vertices[at + 3] = v;
-        vertices[at + 4] = channel(rgb, 16);
-        vertices[at + 5] = channel(rgb, 8);
-        vertices[at + 6] = channel(rgb, 0);
-        vertices[at + 7] = (float) light;
+        vertices.put((float) x).put((float) y).put(u).put(v);
+        vertices.put(channel(rgb, 16)).put(channel(rgb, 8)).put(channel(rgb, 0)).put((float) light);
         filled++;
     }
 

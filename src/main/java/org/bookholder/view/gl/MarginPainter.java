@@ -19,6 +19,8 @@ final class MarginPainter {
     private final Canvas canvas;
     private final Shapes shapes;
     private final Labels labels;
+    private final double[] bladePoints = new double[2 * BLADE_POINTS];
+    private final double[] bladeWidths = new double[BLADE_POINTS];
 
     MarginPainter(Canvas canvas, Shapes shapes, Labels labels) {
         this.canvas = canvas;
@@ -93,9 +95,9 @@ final class MarginPainter {
         double length = 0.62 * em;
         double left = geometry.columnLeft() - 0.55 * em - length;
         double right = geometry.columnRight() + 0.95 * em;
-        for (double x : new double[] {left, right}) {
-            footlight(kind, x, length, Math.max(3, 0.075 * em), geometry.eyeLine(), light);
-        }
+        double thick = Math.max(3, 0.075 * em);
+        footlight(kind, left, length, thick, geometry.eyeLine(), light);
+        footlight(kind, right, length, thick, geometry.eyeLine(), light);
     }
 
     private void footlight(Footlights kind, double x, double length, double thick, double y, double light) {
@@ -123,21 +125,19 @@ final class MarginPainter {
         double y = geometry.eyeLine();
         double thick = Math.max(5, 0.2 * em);
         rest(x, y, length, em, light);
-        double[] points = new double[2 * BLADE_POINTS];
-        double[] widths = new double[BLADE_POINTS];
         double px = x;
         double py = y;
         double step = length / (BLADE_POINTS - 1);
         for (int i = 0; i < BLADE_POINTS; i++) {
             double share = i / (BLADE_POINTS - 1.0);
-            points[2 * i] = px;
-            points[2 * i + 1] = py;
-            widths[i] = Math.max(0.4, thick * Math.pow(1 - share, 0.75));
+            bladePoints[2 * i] = px;
+            bladePoints[2 * i + 1] = py;
+            bladeWidths[i] = Math.max(0.4, thick * Math.pow(1 - share, 0.75));
             double angle = reed.lean() * BLADE_BEND * Math.sqrt(share);
             px += step * Math.cos(angle);
             py -= step * Math.sin(angle);
         }
-        shapes.ribbon(reed.rgb(), light, points, widths);
+        shapes.ribbon(reed.rgb(), light, bladePoints, bladeWidths);
         shapes.disc(x, y, 0.5 * thick, reed.rgb(), light);
         double figureY = y + Math.min(1.25 * em, length) + 0.9 * geometry.small();
         labels.left(reed.figure(), Face.FIGURE, geometry.small(), x - thick / 2, figureY, Palette.FIGURE, light);

@@ -21,6 +21,7 @@ final class Painter {
     private final Texts texts;
     private final MarginPainter margins;
     private final PagePainter pages;
+    private double[] bounds = new double[64];
 
     Painter(Canvas canvas, Texts texts) {
         this.canvas = canvas;
@@ -36,7 +37,7 @@ final class Painter {
         Geometry geometry = view.geometry();
         canvas.begin(geometry.width(), geometry.height(), view.mirrored(), view.upsideDown());
         double foot = geometry.footTop();
-        canvas.fade(0.012 * geometry.height(), 0.1 * geometry.height(), foot - 1.15 * geometry.em(), foot);
+        canvas.fade(geometry.headBottom(), geometry.headClear(), foot - 1.15 * geometry.em(), foot);
         for (RowView row : view.rows()) {
             if (view.textLight() > 0) {
                 row(row, geometry, view.textLight());
@@ -53,12 +54,12 @@ final class Painter {
         Texts.Text text = texts.get(row.text(), row.face(), row.size());
         double baseline = view.middle() + MIDDLE * row.size();
         double left = geometry.columnLeft();
-        double[] bounds = bounds(row, text);
+        measure(row, text);
         for (Stretch stretch : view.stretches()) {
             double from = stretch.from() == 0 ? -Raster.MARGIN : bounds[2 * stretch.from()];
             double to = stretch.to() == row.pieces().size() ? text.width() : bounds[2 * stretch.to()];
             canvas.text(text, left, baseline, from, to, stretch.rgb(), light);
-            rules(row.pieces(), stretch, bounds, left, baseline + 0.17 * row.size(), row.size(), light);
+            rules(row.pieces(), stretch, left, baseline + 0.17 * row.size(), row.size(), light);
         }
         double size = 0.34 * geometry.em();
         double x = geometry.columnRight() + 0.3 * geometry.em();
@@ -72,8 +73,7 @@ final class Painter {
     }
 
     /** Words that the author stressed have a fine rule beneath. */
-    private void rules(
-            List<Piece> pieces, Stretch stretch, double[] bounds, double left, double y, double size, double light) {
+    private void rules(List<Piece> pieces, Stretch stretch, double left, double y, double size, double light) {
         for (int i = stretch.from(); i < stretch.to(); i++) {
             if (pieces.get(i).rule() > 0) {
                 double thick = Math.max(1.5, RULE_EMS * size * pieces.get(i).rule());
@@ -84,9 +84,11 @@ final class Painter {
         }
     }
 
-    /** Left and right end of each piece in pixels from the row's left. */
-    private static double[] bounds(Row row, Texts.Text text) {
-        double[] bounds = new double[2 * row.pieces().size()];
+    /** Finds the left and right end of each piece in pixels from the row's left. */
+    private void measure(Row row, Texts.Text text) {
+        if (bounds.length < 2 * row.pieces().size()) {
+            bounds = new double[4 * row.pieces().size()];
+        }
         int at = 0;
         for (int i = 0; i < row.pieces().size(); i++) {
             int length = row.pieces().get(i).text().length();
@@ -94,6 +96,5 @@ final class Painter {
             bounds[2 * i + 1] = text.starts().at(at + length);
             at += length + 1;
         }
-        return bounds;
     }
 }
