@@ -39,9 +39,7 @@ final class MonitorsTest {
 
     /** An X server that has two monitors to be switched on; it prints the number of its display. */
     private Process server() throws IOException {
-        Path settings = Files.writeString(
-                folder.resolve("xorg.conf"),
-                """
+        Path settings = Files.writeString(folder.resolve("xorg.conf"), """
                 Section "Device"
                   Identifier "card"
                   Driver "dummy"

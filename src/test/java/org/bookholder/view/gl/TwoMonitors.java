@@ -71,9 +71,11 @@ public final class TwoMonitors {
                 session::tell,
                 System::nanoTime,
                 () -> window.shown().filter(wanted).isPresent() || System.nanoTime() - began > PATIENCE_NANOS);
-        assertThat(window.shown()).as(what).hasValueSatisfying(view -> assertThat(wanted.test(view))
-                .as(what + ": " + view.geometry())
-                .isTrue());
+        assertThat(window.shown())
+                .as(what)
+                .hasValueSatisfying(view -> assertThat(wanted.test(view))
+                        .as(what + ": " + view.geometry())
+                        .isTrue());
     }
 
     /** The server says that a monitor is there only after it was asked once more. */
