@@ -10,8 +10,8 @@ import org.bookholder.session.SessionState;
 
 /**
  * The pickup round: one line to pick up after another is brought to the eye-line, with the line before it to lead in, until
- * each was read clean. What was read counts only once both ears have agreed on it, which a cut brings about: so each
- * pickup is a take of its own. Knows no clock. Confined to one thread.
+ * each was read clean. What was read counts once both ears have agreed on it, in the pause after it or at the latest by a
+ * cut: so each pickup is a take of its own. Knows no clock. Confined to one thread.
  */
 final class Round {
     /** How long a tick is seen before the next line comes. */
@@ -108,6 +108,7 @@ final class Round {
             }
             case TICKED -> {
                 if (since >= TICK_SECONDS && !goTo(nextAfter(line, state), state)) {
+                    cut = state.rolling();
                     end();
                     return true;
                 }

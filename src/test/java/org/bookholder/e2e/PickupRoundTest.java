@@ -77,7 +77,6 @@ final class PickupRoundTest {
         assertThat(seen)
                 .containsSubsequence(
                         "pickup 1 of 2",
-                        "listening back",
                         "clean",
                         "pickup 2 of 2",
                         "once more: “tonight” for “now”",

@@ -47,7 +47,7 @@ final class RoundTest {
         session.becomes(session.sample().outcome(7, Outcome.CLEAN).at(8, 1));
         ViewModel over = pass(Round.TICK_SECONDS + 2);
         assertThat(over.page().orElseThrow().page().heading()).isEqualTo("Nothing to pick up");
-        assertThat(session.told()).hasSize(2);
+        assertThat(session.told()).containsExactly(goTo(2), goTo(6), new Command.Cut());
     }
 
     @Test
