@@ -32,11 +32,24 @@ final class Inputs {
 
     /** Whoever does not need to be followed can read without a microphone, and is told so. */
     private boolean nothingToHear() throws ProblemException {
-        if (!request.silentIfNone() || !here.equipment().microphones().isEmpty()) {
+        if (!request.silentIfNone()) {
             return false;
         }
-        terminal.err().println("bookholder: there is no microphone; the reading is neither followed nor recorded");
-        return true;
+        if (here.equipment().microphones().isEmpty()) {
+            tellUnheard("there is no microphone");
+            return true;
+        }
+        try {
+            here.equipment().microphone(Optional.empty(), here.nanoTime()).close();
+            return false;
+        } catch (ProblemException e) {
+            tellUnheard(e.what());
+            return true;
+        }
+    }
+
+    private void tellUnheard(String why) {
+        terminal.err().println("bookholder: " + why + "; the reading is neither followed nor recorded");
     }
 
     private final class FileSources implements Sources {

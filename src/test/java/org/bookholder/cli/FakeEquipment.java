@@ -9,6 +9,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.Script;
 import org.bookholder.session.Command;
@@ -21,6 +22,7 @@ import org.bookholder.testing.FakeEars;
 /** A machine with the devices that a test gives it; without any at first, and with no display. */
 final class FakeEquipment implements Equipment {
     private final Deque<AudioSource> microphones = new ArrayDeque<>();
+    private Optional<String> deadMicrophone = Optional.empty();
     private Ears ears = new FakeEars(List.of());
     private boolean realEars;
     private Optional<Consumer<Consumer<Command>>> presenter = Optional.empty();
@@ -40,6 +42,11 @@ final class FakeEquipment implements Equipment {
 
     void hasMicrophone(AudioSource source) {
         microphones.add(source);
+    }
+
+    /** A microphone is listed that cannot be opened. */
+    void hasDeadMicrophone(String name) {
+        deadMicrophone = Optional.of(name);
     }
 
     /** There is a display, and somebody at it who gives commands and then closes the window. */
@@ -69,11 +76,15 @@ final class FakeEquipment implements Equipment {
 
     @Override
     public List<String> microphones() {
-        return microphones.stream().map(AudioSource::name).toList();
+        return Stream.concat(deadMicrophone.stream(), microphones.stream().map(AudioSource::name))
+                .toList();
     }
 
     @Override
     public AudioSource microphone(Optional<String> name, LongSupplier nanoTime) throws ProblemException {
+        if (deadMicrophone.isPresent()) {
+            throw new ProblemException("no microphone can be opened", deadMicrophone.get(), "plug another one in");
+        }
         AudioSource next = microphones.poll();
         if (next == null) {
             throw new ProblemException("there is no microphone", "microphone", "plug one in");

@@ -183,6 +183,17 @@ final class ReadCommandTest {
     }
 
     @Test
+    void readsSteadilyWhereTheMicrophoneCannotBeOpenedAndSaysSo() {
+        program.equipment.hasDeadMicrophone("front panel");
+        program.equipment.hasPresenter(commands -> commands.accept(new Command.Quit()));
+        assertThat(program.run("read", script, "--session", session, "--move", "steady"))
+                .isZero();
+        assertThat(program.err())
+                .contains("no microphone can be opened; the reading is neither followed nor recorded")
+                .hasLineCount(1);
+    }
+
+    @Test
     void endsInOrderAndKeepsTheTraceOfAFault() {
         FakeAudioSource broken = quiet();
         broken.close();
