@@ -72,15 +72,25 @@ final class TakeSettler {
         if (judged < spans.size()) {
             return List.of();
         }
-        List<Span> all = new ArrayList<>(spans);
+        List<Span> all = new ArrayList<>(spans.subList(lastReading(), judged));
+        int from = all.size();
         all.addAll(builder.ahead(path.ahead()));
         List<Attempt> attempts = new ArrayList<>();
-        for (int i = judged; i < all.size() && heardByBoth(all.get(i)); i++) {
+        for (int i = from; i < all.size() && heardByBoth(all.get(i)); i++) {
             if (!all.get(i).off()) {
                 attempts.add(judge(all, i, ordinal + attempts.size() + 1));
             }
         }
         return attempts;
+    }
+
+    /** Where the last reading of a line that was judged lies among the spans: the next is bounded by it. */
+    private int lastReading() {
+        int index = judged - 1;
+        while (index > 0 && spans.get(index).off()) {
+            index--;
+        }
+        return Math.max(0, index);
     }
 
     private boolean heardByBoth(Span span) {
