@@ -17,7 +17,7 @@ import org.bookholder.speech.RecognizedWord;
  * place before the word to the place after it; a node consumes one token.
  */
 final class ReadingGraph {
-    /** Half of what a letter takes at a usual pace of 14 letters a second (from memory). */
+    /** About a third of what a letter takes at a usual pace of 14 letters a second (from memory). */
     private static final double SECONDS_PER_LETTER = 0.025;
 
     /** The token id of a token that is not in the script. */
