@@ -77,7 +77,7 @@ final class CrashTest {
 
     /** The system's limit on a file's size stands for a disk that takes no more; a real one needs the super-user. */
     @Test
-    @DisabledOnOs(OS.WINDOWS)
+    @DisabledOnOs(value = OS.WINDOWS, disabledReason = "the limit is set by bash's ulimit")
     void keepsAllThatFittedWhenTheDiskTakesNoMore()
             throws ProblemException, IOException, InterruptedException, UnsupportedAudioFileException {
         Path folder = parent.resolve("full");
