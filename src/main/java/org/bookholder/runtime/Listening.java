@@ -1,8 +1,6 @@
 package org.bookholder.runtime;
 
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.AudioRead;
@@ -10,7 +8,7 @@ import org.bookholder.speech.AudioSource;
 
 /** A source that is listened to on a thread of its own until enough was heard or it ends. Safe for use by several threads. */
 public final class Listening implements AutoCloseable {
-    private final CountDownLatch over = new CountDownLatch(1);
+    private final Finish over = new Finish();
     private final Latest<String> trouble = new Latest<>("");
     private final Latest<Optional<Throwable>> fault = new Latest<>(Optional.empty());
     private final Workers workers = new Workers((stage, failure) -> fault.set(Optional.of(failure)));
@@ -30,12 +28,7 @@ public final class Listening implements AutoCloseable {
 
     /** Waits for the end; says whether it came within {@code millis}, or the thread was interrupted. */
     public boolean await(long millis) {
-        try {
-            return over.await(millis, TimeUnit.MILLISECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return true;
-        }
+        return over.await(millis);
     }
 
     /** Why the device gave no more, for people; empty if it did, or a file is at its end. */
@@ -91,7 +84,7 @@ public final class Listening implements AutoCloseable {
         @Override
         public void onClose() {
             source.close();
-            over.countDown();
+            over.come();
         }
     }
 }

@@ -1,8 +1,6 @@
 package org.bookholder.runtime;
 
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
@@ -21,7 +19,7 @@ public final class Reading implements AutoCloseable {
     private final Mailbox<Report> reports = new Mailbox<>(REPORTS);
     private final Ledger ledger;
     private final Latest<ReadingProgress> progress = new Latest<>(ReadingProgress.NONE);
-    private final CountDownLatch over = new CountDownLatch(1);
+    private final Finish over = new Finish();
     private @Nullable Workers workers;
 
     private final Latest<Optional<Fault>> fault = new Latest<>(Optional.empty());
@@ -103,12 +101,7 @@ public final class Reading implements AutoCloseable {
 
     /** Waits for the end; says whether it came within {@code millis}, or the thread was interrupted. */
     public boolean await(long millis) {
-        try {
-            return over.await(millis, TimeUnit.MILLISECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return true;
-        }
+        return over.await(millis);
     }
 
     /**
@@ -120,7 +113,7 @@ public final class Reading implements AutoCloseable {
     public record Fault(String role, Throwable cause) {}
 
     /** Tells who waits that the session's stage is done. */
-    private record Ending(Stage stage, CountDownLatch over) implements Stage {
+    private record Ending(Stage stage, Finish over) implements Stage {
         @Override
         public String role() {
             return stage.role();
@@ -141,7 +134,7 @@ public final class Reading implements AutoCloseable {
             try {
                 stage.onClose();
             } finally {
-                over.countDown();
+                over.come();
             }
         }
     }

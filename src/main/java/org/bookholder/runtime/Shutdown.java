@@ -1,18 +1,15 @@
 package org.bookholder.runtime;
 
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
-
 /**
  * Lets a session end in order when the program is interrupted (Ctrl-C) or asked to terminate: what is to end is asked to,
  * and the Java virtual machine waits until it has.
  */
 public final class Shutdown implements AutoCloseable {
     /** However long the end takes, nobody should have to kill the program to get rid of it. */
-    private static final long PATIENCE_SECONDS = 120;
+    private static final long PATIENCE_MILLIS = 120_000;
 
     private final Latest<Boolean> asked = new Latest<>(false);
-    private final CountDownLatch finished = new CountDownLatch(1);
+    private final Finish finished = new Finish();
     private final Thread hook;
 
     private Shutdown(Runnable ask) {
@@ -33,18 +30,13 @@ public final class Shutdown implements AutoCloseable {
 
     /** Waits a while; says whether the thread was interrupted while it did. */
     public boolean await(long millis) {
-        try {
-            return finished.await(millis, TimeUnit.MILLISECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return true;
-        }
+        return finished.await(millis);
     }
 
     /** Everything has ended in order. */
     @Override
     public void close() {
-        finished.countDown();
+        finished.come();
         try {
             Runtime.getRuntime().removeShutdownHook(hook);
         } catch (IllegalStateException shuttingDown) {
@@ -55,10 +47,6 @@ public final class Shutdown implements AutoCloseable {
     private void run(Runnable ask) {
         asked.set(true);
         ask.run();
-        try {
-            finished.await(PATIENCE_SECONDS, TimeUnit.SECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+        finished.await(PATIENCE_MILLIS);
     }
 }
