@@ -19,7 +19,6 @@ import org.bookholder.runtime.ReadingPlan;
 import org.bookholder.runtime.Tapes;
 import org.bookholder.script.ScriptPreparer;
 import org.bookholder.session.Session;
-import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
@@ -50,12 +49,7 @@ final class FilmWords implements AutoCloseable {
         ReadingPlan plan = new ReadingPlan(
                 ScriptPreparer.prepare(lesson.script(), ears.vocabulary()),
                 before,
-                new SessionEvent.Opened(
-                        before.now(),
-                        here.clock().instant(),
-                        lesson.script().title(),
-                        lesson.script().source(),
-                        lesson.text()),
+                lesson.opened(before.now(), here.clock().instant()),
                 ReadingPosition.START,
                 Optional.of(ears),
                 sources,

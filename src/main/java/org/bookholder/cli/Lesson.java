@@ -1,10 +1,13 @@
 package org.bookholder.cli;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.Script;
 import org.bookholder.script.ScriptReader;
 import org.bookholder.script.ScriptReader.Format;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.timing.StreamTime;
 
 /**
  * A script and its text.
@@ -17,6 +20,11 @@ record Lesson(Script script, String text) {
     static Lesson read(Path file) throws ProblemException {
         String text = ScriptReader.text(file);
         return new Lesson(parse(text, file.toString()), text);
+    }
+
+    /** The event that says that this is read from {@code when} on, {@code at} into the session's audio. */
+    SessionEvent.Opened opened(StreamTime at, Instant when) {
+        return new SessionEvent.Opened(at, when, script.title(), script.source(), text);
     }
 
     /** The script of a text that was read before; its source tells how it is marked up. */
