@@ -2,22 +2,18 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.bookholder.desk.Trail;
-import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionSummary;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Past;
 import org.bookholder.runtime.Review;
 import org.bookholder.runtime.Shutdown;
 import org.bookholder.runtime.Workers;
 import org.bookholder.script.Script;
-import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
-import org.bookholder.session.SessionState;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -58,9 +54,11 @@ final class DeskCommand implements Callable<Integer> {
         Path place = place();
         try (SessionFolder folder = SessionFolder.open(place)) {
             List<SessionEvent> events = folder.journal().events();
-            PastTrail past = PastTrail.of(events, Limits.of(here))
+            SessionEvent.Opened opened = Replay.firstOpened(events)
                     .orElseThrow(() -> new ProblemException(
                             "nothing was read in this session yet", place.toString(), "name another session"));
+            Script script = Lesson.parse(opened.scriptText(), opened.source());
+            Past past = Past.of(script, Limits.of(here), events);
             Review review = new Review(folder.journal(), past.state());
             try (Workers workers = new Workers((stage, failure) -> {});
                     Shutdown shutdown = Shutdown.onInterrupt(() -> {});
@@ -104,24 +102,5 @@ final class DeskCommand implements Callable<Integer> {
                     "name a session's folder; bookholder sessions lists them");
         }
         return kept.get(kept.size() - 1).folder();
-    }
-
-    /** Where events led, and what went before. */
-    record PastTrail(SessionState state, Trail trail) {
-        /** Follows the events of a session; empty if it never began. */
-        static Optional<PastTrail> of(List<SessionEvent> events, FatigueLimits limits) throws ProblemException {
-            Optional<SessionEvent.Opened> opened = Replay.firstOpened(events);
-            if (opened.isEmpty()) {
-                return Optional.empty();
-            }
-            Script script = Lesson.parse(opened.get().scriptText(), opened.get().source());
-            PastTrail begin = new PastTrail(Session.begin(script, limits), Trail.NONE);
-            return Optional.of(Replay.state(begin, events, PastTrail::after));
-        }
-
-        private PastTrail after(SessionEvent event) {
-            SessionState next = Session.apply(state, event);
-            return new PastTrail(next, trail.after(next));
-        }
     }
 }

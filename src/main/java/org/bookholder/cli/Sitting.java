@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.desk.Trail;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Past;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingPlan;
 import org.bookholder.runtime.Resumption;
@@ -20,7 +20,6 @@ import org.bookholder.script.ScriptPreparer;
 import org.bookholder.session.Command;
 import org.bookholder.session.ReadRight;
 import org.bookholder.session.Remark;
-import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
@@ -92,7 +91,8 @@ final class Sitting {
             AudioSource first,
             Optional<Ears> ears)
             throws ProblemException {
-        SessionState before = Resumption.of(folder, lesson.script(), lesson.text(), limits);
+        Past past = Resumption.of(folder, lesson.script(), lesson.text(), limits);
+        SessionState before = past.state();
         folder.keepScript(lesson.script().source(), lesson.text());
         ReadingPosition from =
                 request.from().map(line -> new ReadingPosition(line, 1)).orElseGet(() -> Resumption.next(before));
@@ -100,12 +100,7 @@ final class Sitting {
             ReadingPlan plan = new ReadingPlan(
                     prepared,
                     before,
-                    new SessionEvent.Opened(
-                            before.now(),
-                            here.clock().instant(),
-                            lesson.script().title(),
-                            lesson.script().source(),
-                            lesson.text()),
+                    lesson.opened(before.now(), here.clock().instant()),
                     from,
                     ears,
                     sources,
@@ -116,11 +111,8 @@ final class Sitting {
                     window.isEmpty() ? Optional.empty() : Optional.of(edited(folder, ears)),
                     here.clock(),
                     here.nanoTime());
-            Trail trail = DeskCommand.PastTrail.of(folder.journal().events(), limits)
-                    .map(DeskCommand.PastTrail::trail)
-                    .orElse(Trail.NONE);
             try (Reading reading = Reading.start(plan);
-                    OptionalDesk desk = OptionalDesk.open(here, terminal, request, folder, trail, reading);
+                    OptionalDesk desk = OptionalDesk.open(here, terminal, request, folder, past.trail(), reading);
                     Watch watch = new Watch(reading, terminal, here)) {
                 carry(before, folder, reading);
                 boolean inTerminal = window.isEmpty();

@@ -13,7 +13,6 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.script.Script;
 import org.bookholder.script.ScriptReader;
 import org.bookholder.script.ScriptReader.Format;
-import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
@@ -30,7 +29,7 @@ public final class Resumption {
      * @param scriptText its text
      * @throws ProblemException if the session was of another script, or cannot be read
      */
-    public static SessionState of(SessionFolder folder, Script script, String scriptText, FatigueLimits limits)
+    public static Past of(SessionFolder folder, Script script, String scriptText, FatigueLimits limits)
             throws ProblemException {
         List<SessionEvent> events = folder.journal().events();
         Optional<String> text = Replay.lastText(events);
@@ -41,13 +40,14 @@ public final class Resumption {
                     "begin a new session, or read the text that lies in the session's folder");
         }
         Script first = firstScript(events, script, scriptText);
-        SessionState state = Replay.state(Session.begin(first, limits), events, Session::apply);
-        if (state.rolling()) {
-            SessionEvent ended = ended(folder, state.takes().get(state.takes().size() - 1), state.now());
-            folder.journal().append(ended);
-            state = Session.apply(state, ended);
+        Past past = Past.of(first, limits, events);
+        SessionState state = past.state();
+        if (!state.rolling()) {
+            return past;
         }
-        return state;
+        SessionEvent ended = ended(folder, state.takes().get(state.takes().size() - 1), state.now());
+        folder.journal().append(ended);
+        return past.after(ended);
     }
 
     /** Where the next take of a session begins: at the line that was to be read next, or at the start again. */

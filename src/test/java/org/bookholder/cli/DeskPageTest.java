@@ -22,6 +22,7 @@ import org.bookholder.follow.ReadingPosition;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Past;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingPlan;
 import org.bookholder.runtime.Review;
@@ -80,7 +81,7 @@ final class DeskPageTest {
         Path place = folder.resolve("session");
         Surroundings here = new Surroundings(
                 Instant::now, System::nanoTime, ZoneOffset.UTC, HOME, folder, folder, new FakeEquipment());
-        Lesson lesson = Lesson.read(DEMO.resolve("lesson-1.md"));
+        Lesson lesson = demo();
         try (Browser browser = new Browser()) {
             try (Ears ears = VoskEars.load(MODEL);
                     SessionFolder session = SessionFolder.create(place);
@@ -155,8 +156,7 @@ final class DeskPageTest {
     private void reviewAgain(Browser browser, Surroundings here, Path place) throws Exception {
         try (SessionFolder session = SessionFolder.open(place)) {
             List<SessionEvent> events = session.journal().events();
-            DeskCommand.PastTrail past =
-                    DeskCommand.PastTrail.of(events, FatigueLimits.defaults()).orElseThrow();
+            Past past = Past.of(demo().script(), FatigueLimits.defaults(), events);
             Review review = new Review(session.journal(), past.state());
             try (Workers workers = new Workers((s, f) -> {});
                     OpenDesk kept = OpenDesk.of(
@@ -257,7 +257,7 @@ final class DeskPageTest {
     }
 
     private void assertJournalLeadsTo(Path place) throws ProblemException {
-        Lesson lesson = Lesson.read(DEMO.resolve("lesson-1.md"));
+        Lesson lesson = demo();
         try (SessionFolder session = SessionFolder.openForReading(place)) {
             SessionState replayed = Replay.state(
                     Session.begin(lesson.script(), FatigueLimits.defaults()),
@@ -269,6 +269,10 @@ final class DeskPageTest {
         }
     }
 
+    private static Lesson demo() throws ProblemException {
+        return Lesson.read(DEMO.resolve("lesson-1.md"));
+    }
+
     private OpenDesk desk(Surroundings here, SessionFolder session) throws ProblemException {
         return OpenDesk.of(here, new DeskOptions(), session, Trail.NONE, reading.state(), reading::tell, true);
     }
@@ -277,12 +281,7 @@ final class DeskPageTest {
         source = new GatedSource(WavSource.open(DEMO.resolve("lesson-1.wav")));
         PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), ears.vocabulary());
         SessionState before = Session.begin(lesson.script(), FatigueLimits.defaults());
-        SessionEvent.Opened opened = new SessionEvent.Opened(
-                before.now(),
-                Instant.now(),
-                lesson.script().title(),
-                lesson.script().source(),
-                lesson.text());
+        SessionEvent.Opened opened = lesson.opened(before.now(), Instant.now());
         Sources sources = new Sources() {
             @Override
             public AudioSource open() throws ProblemException {
