@@ -9,7 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -171,7 +170,7 @@ public final class Feed {
         ObjectNode whole = JsonNodeFactory.instance.objectNode();
         whole.put("live", session.live());
         whole.set("script", StateJson.script(told.script()));
-        new LinkedHashMap<>(parts).forEach(whole::set);
+        parts.forEach(whole::set);
         whole.set("lines", StateJson.lines(told));
         whole.set("summary", Summing.of(told));
         whole.set("points", StateJson.points(trail.pace(), 0));
