@@ -124,6 +124,18 @@ final class DeskPageTest {
         awaitThat(() -> state().remarks().message().isPresent());
         browser.until("document.querySelector('#said').textContent.includes('chin up a little')");
         lookAtEverySize(browser, "live");
+        buttonsStay(browser);
+    }
+
+    /** What is put anew under a pointer loses the click, so it stays while a take rolls. */
+    private void buttonsStay(Browser browser) {
+        browser.press("3");
+        assertThat(browser.value("Boolean(window.pressed = document.querySelector('#summary button'))"))
+                .isEqualTo(true);
+        source.openTo(HALF_WAY + 2);
+        browser.until("deskState.model.at.now > " + (HALF_WAY + 1));
+        assertThat(browser.value("pressed.isConnected")).isEqualTo(true);
+        browser.press("1");
     }
 
     /** As when the program was killed and started again: the page comes back by itself, and is complete. */

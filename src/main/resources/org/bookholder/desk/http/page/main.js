@@ -14,7 +14,13 @@ const VIEWS = ['live', 'review', 'summary'];
 const CODES = { live: 'Digit1', review: 'Digit2', summary: 'Digit3' };
 let view = '';
 
+// What these show. What is built anew under a pointer loses the click, and what is marked in it, so it is left alone
+// while only the place in the script moves on.
+const PEOPLE = ['script', 'lines', 'notes', 'people', 'pace'];
+const REVIEW = ['script', 'lines', 'notes', 'people'];
+
 function changed(parts) {
+  const any = (names) => names.some((name) => parts.has(name));
   if (parts.has('script')) {
     buildScript();
   } else {
@@ -26,10 +32,10 @@ function changed(parts) {
   if (parts.has('pace') || parts.has('points')) showPace();
   if (parts.has('sound')) showSound();
   if (parts.has('tired') || parts.has('people')) showTired();
-  showPeople();
+  if (any(PEOPLE)) showPeople();
   showFoot();
   if (!view) show(model.live ? 'live' : 'review');
-  else refresh();
+  else if (view !== 'review' || any(REVIEW)) refresh();
 }
 
 const seen = new Map();

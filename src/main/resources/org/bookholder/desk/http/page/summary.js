@@ -21,15 +21,25 @@ export function showSummary() {
     ? el('p', {}, el('strong', {}, `${name}: `),
       `lines ${part.first} to ${part.last}, ${count(part.fluffs, 'fluff')} in ${part.words} words, from ${short(part.from)} on`)
     : null);
-  byId('summary').replaceChildren(el('section', { class: 'page', 'aria-label': 'Summary' },
+  const children = [
     el('h2', { class: 'title' }, 'What it came to'),
     el('dl', { class: 'sums' }, ...rows.flatMap(([name, value]) => [el('dt', {}, name), el('dd', {}, value)])),
     el('h2', {}, 'Fluffs in 100 words, over time'), plot,
-    stretch('The best stretch', s.best), stretch('The hardest stretch', s.hardest),
-    el('p', { class: 'choices' },
-      el('button', { type: 'button', onclick: print }, 'Print the pickup list ', el('kbd', {}, 'L')),
-      el('a', { class: 'button', href: '/pickups.pdf', target: '_blank', rel: 'noopener' }, 'Pickup list as PDF'))));
+    stretch('The best stretch', s.best), stretch('The hardest stretch', s.hardest)];
+  place().replaceChildren(...children.filter(Boolean));
   fluffPlot(plot, s.stretches);
+}
+
+/** Where the figures go; the buttons below stay, so that they can be pressed while a take rolls. */
+function place() {
+  if (!byId('came-to')) {
+    byId('summary').append(el('section', { class: 'page', 'aria-label': 'Summary' },
+      el('div', { id: 'came-to', class: 'came-to' }),
+      el('p', { class: 'choices' },
+        el('button', { type: 'button', onclick: print }, 'Print the pickup list ', el('kbd', {}, 'L')),
+        el('a', { class: 'button', href: '/pickups.pdf', target: '_blank', rel: 'noopener' }, 'Pickup list as PDF'))));
+  }
+  return byId('came-to');
 }
 
 export function print() {
