@@ -39,20 +39,20 @@ export function pacePlot(host, points, target, tolerance) {
   root.append(svg('path', { class: 'curve', d: path || 'M0 0' }));
 }
 
-/** Fluffs in 100 words, stretch by stretch. */
-export function fluffPlot(host, stretches) {
+/** Fluffs in 100 words, stretch by stretch; the hardest one, if there is one, stands out. */
+export function fluffPlot(host, stretches, hardest) {
   const height = 120;
   const most = Math.max(4, ...stretches.map((s) => s.rate ?? 0));
   const total = stretches.reduce((sum, s) => sum + s.words, 0) || 1;
-  const worst = stretches.reduce((a, b) => ((b.rate ?? 0) > (a?.rate ?? -1) ? b : a), null);
-  const root = frame(host, height, worst
-    ? `Fluffs in 100 words over time, at most ${worst.rate} from ${short(worst.from)} on` : 'Nothing read yet');
+  const root = frame(host, height, hardest
+    ? `Fluffs in 100 words over time; in the hardest stretch ${hardest.rate}, from ${short(hardest.from)} on`
+    : 'Fluffs in 100 words over time');
   let left = 0;
   for (const s of stretches) {
     const width = (WIDTH * s.words) / total;
     const tall = ((height - 30) * (s.rate ?? 0)) / most;
     root.append(svg('rect', {
-      class: s === worst && s.fluffs ? 'bar worst' : 'bar',
+      class: s.fluffs && s.from === hardest?.from ? 'bar hardest' : 'bar',
       x: left + 1, width: Math.max(1, width - 2), y: height - 14 - tall, height: Math.max(1, tall),
     }));
     const value = svg('text', { x: left + 2, y: height - 18 - tall, class: 'tick' });

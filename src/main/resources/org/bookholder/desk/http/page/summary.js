@@ -27,7 +27,7 @@ export function showSummary() {
     el('h2', {}, 'Fluffs in 100 words, over time'), plot,
     stretch('The best stretch', s.best), stretch('The hardest stretch', s.hardest)];
   place().replaceChildren(...children.filter(Boolean));
-  fluffPlot(plot, s.stretches);
+  fluffPlot(plot, s.stretches, s.hardest);
 }
 
 /** Where the figures go; the buttons below stay, so that they can be pressed while a take rolls. */
