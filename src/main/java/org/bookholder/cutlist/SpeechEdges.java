@@ -1,5 +1,6 @@
 package org.bookholder.cutlist;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.bookholder.problem.ProblemException;
@@ -134,10 +135,17 @@ final class SpeechEdges {
     private static final class Levels {
         private final StreamTime start;
         private final double[] decibels;
+        private final double contrast;
+        private final double loudFrom;
 
         Levels(StreamTime start, double[] decibels) {
             this.start = start;
             this.decibels = decibels;
+            double loudest = Arrays.stream(decibels).max().orElse(0);
+            double softest = Arrays.stream(decibels).min().orElse(0);
+            double room = Math.max(softest, loudest - DEEPEST);
+            contrast = loudest - softest;
+            loudFrom = room + SHARE * (loudest - room);
         }
 
         int count() {
@@ -153,12 +161,11 @@ final class SpeechEdges {
         }
 
         boolean tells() {
-            return loudest() - softest() >= LEAST_CONTRAST;
+            return contrast >= LEAST_CONTRAST;
         }
 
         boolean loud(int frame) {
-            double room = Math.max(softest(), loudest() - DEEPEST);
-            return decibels[frame] > room + SHARE * (loudest() - room);
+            return decibels[frame] > loudFrom;
         }
 
         int firstLoudFrom(int frame) {
@@ -182,20 +189,6 @@ final class SpeechEdges {
                     .min((a, b) -> Double.compare(decibels[a], decibels[b]))
                     .orElse(0);
             return begin(softest).plus(new StreamTime(FRAME.ticks() / 2));
-        }
-
-        private double loudest() {
-            return IntStream.range(0, count())
-                    .mapToDouble(i -> decibels[i])
-                    .max()
-                    .orElse(0);
-        }
-
-        private double softest() {
-            return IntStream.range(0, count())
-                    .mapToDouble(i -> decibels[i])
-                    .min()
-                    .orElse(0);
         }
     }
 }
