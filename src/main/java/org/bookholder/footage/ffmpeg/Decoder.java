@@ -32,23 +32,34 @@ final class Decoder implements AutoCloseable {
      * @param what the stream, for messages: "picture" or "sound"
      */
     static Decoder open(Path path, AVStream stream, String what) throws ProblemException {
+        // As many threads as the machine has cores.
+        return new Decoder(stream, context(path, stream, 0, what, "export it again, as H.264 with AAC"));
+    }
+
+    /**
+     * A context in which FFmpeg decodes a stream.
+     *
+     * @param threads how many it may use, 0 for as many as the machine has cores
+     * @param what the stream, for messages
+     * @param remedy what to do if it cannot be decoded, for messages
+     */
+    static AVCodecContext context(Path path, AVStream stream, int threads, String what, String remedy)
+            throws ProblemException {
         AVCodec codec = avcodec.avcodec_find_decoder(stream.codecpar().codec_id());
-        String remedy = "export it again, as H.264 with AAC";
         if (codec == null || codec.isNull()) {
             throw new ProblemException("its " + what + " is stored in an unknown way", path.toString(), remedy);
         }
         AVCodecContext context = avcodec.avcodec_alloc_context3(codec);
         avcodec.avcodec_parameters_to_context(context, stream.codecpar());
         context.pkt_timebase(stream.time_base());
-        // As many as the machine has cores.
-        context.thread_count(0);
+        context.thread_count(threads);
         int opened = avcodec.avcodec_open2(context, codec, (AVDictionary) null);
         if (opened < 0) {
             avcodec.avcodec_free_context(context);
             throw new ProblemException(
                     "its " + what + " cannot be decoded (" + OpenFile.reason(opened) + ")", path.toString(), remedy);
         }
-        return new Decoder(stream, context);
+        return context;
     }
 
     boolean takes(AVPacket packet) {

@@ -5,11 +5,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
-import org.bytedeco.ffmpeg.avcodec.AVCodec;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
 import org.bytedeco.ffmpeg.avformat.AVStream;
-import org.bytedeco.ffmpeg.avutil.AVDictionary;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.global.avcodec;
 import org.bytedeco.ffmpeg.global.avformat;
@@ -55,29 +53,13 @@ public final class FootageSound implements AutoCloseable {
             AVStream stream = file.best(avutil.AVMEDIA_TYPE_AUDIO)
                     .orElseThrow(() -> new ProblemException(
                             "has no sound", path.toString(), "name a file with a sound track; it is matched by that"));
-            return new FootageSound(file, stream, decoder(path, stream), rate, zero(file, stream));
+            AVCodecContext decoder = Decoder.context(
+                    path, stream, 1, "sound", "convert its sound to AAC or PCM, or name the recorder's own file");
+            return new FootageSound(file, stream, decoder, rate, zero(file, stream));
         } catch (ProblemException e) {
             file.close();
             throw e;
         }
-    }
-
-    private static AVCodecContext decoder(Path path, AVStream stream) throws ProblemException {
-        AVCodec codec = avcodec.avcodec_find_decoder(stream.codecpar().codec_id());
-        String remedy = "convert its sound to AAC or PCM, or name the recorder's own file";
-        if (codec == null || codec.isNull()) {
-            throw new ProblemException("its sound is stored in an unknown way", path.toString(), remedy);
-        }
-        AVCodecContext decoder = avcodec.avcodec_alloc_context3(codec);
-        avcodec.avcodec_parameters_to_context(decoder, stream.codecpar());
-        decoder.pkt_timebase(stream.time_base());
-        int opened = avcodec.avcodec_open2(decoder, codec, (AVDictionary) null);
-        if (opened < 0) {
-            avcodec.avcodec_free_context(decoder);
-            throw new ProblemException(
-                    "its sound cannot be decoded (" + OpenFile.reason(opened) + ")", path.toString(), remedy);
-        }
-        return decoder;
     }
 
     /** When the first picture, or else the first sound, is due, in ticks of the file's own time. */
