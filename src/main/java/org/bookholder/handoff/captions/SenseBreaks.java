@@ -2,6 +2,7 @@ package org.bookholder.handoff.captions;
 
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * How well text can be broken between two words. From the BBC Subtitle Guidelines: break at punctuation; not between
@@ -17,6 +18,11 @@ final class SenseBreaks {
             "she", "it", "we", "they", "is", "are", "was", "were", "be", "been", "has", "have", "had", "do", "does",
             "did", "will", "would", "can", "could", "should", "may", "might", "must", "not", "don't", "very", "too");
 
+    private static final Pattern CLOSING = Pattern.compile("[\"'\u201d\u2019)\\]]+$");
+    private static final Pattern SENTENCE_END = Pattern.compile(".*[.!?\u2026]");
+    private static final Pattern CLAUSE_END = Pattern.compile(".*[,;:\u2013\u2014-]");
+    private static final Pattern NO_LETTER = Pattern.compile("[^\\p{L}\\p{N}']");
+
     private static final double AFTER_SENTENCE = 0;
     private static final double AFTER_CLAUSE = 1;
     private static final double BEFORE_LEADING = 3;
@@ -27,11 +33,11 @@ final class SenseBreaks {
 
     /** What it costs to break between two words; 0 at the end of a sentence, more the closer they belong together. */
     static double cost(String before, String after) {
-        String bare = before.replaceAll("[\"'\u201d\u2019)\\]]+$", "");
-        if (bare.matches(".*[.!?\u2026]")) {
+        String bare = CLOSING.matcher(before).replaceAll("");
+        if (SENTENCE_END.matcher(bare).matches()) {
             return AFTER_SENTENCE;
         }
-        if (bare.matches(".*[,;:\u2013\u2014-]")) {
+        if (CLAUSE_END.matcher(bare).matches()) {
             return AFTER_CLAUSE;
         }
         if (LEADING.contains(plain(before))) {
@@ -41,6 +47,8 @@ final class SenseBreaks {
     }
 
     private static String plain(String word) {
-        return word.toLowerCase(Locale.ROOT).replace('\u2019', '\'').replaceAll("[^\\p{L}\\p{N}']", "");
+        return NO_LETTER
+                .matcher(word.toLowerCase(Locale.ROOT).replace('\u2019', '\''))
+                .replaceAll("");
     }
 }
