@@ -5,21 +5,19 @@ import java.io.RandomAccessFile;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.channels.FileChannel;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.bookholder.speech.wav.WavLayout;
 
 /**
- * The 44 bytes before the samples of a take: RIFF WAVE, one channel, 16-bit PCM, little-endian.
- *
- * <p>Layout from "Multimedia Programming Interface and Data Specifications 1.0" (IBM and Microsoft, 1991). While a take
- * is being written the sizes lag behind, and after a kill they are wrong; the file's length is what counts.
+ * The 44 bytes before the samples of a take, as {@link WavLayout} has them. While a take is being written the sizes lag
+ * behind, and after a kill they are wrong; the file's length is what counts.
  */
 final class WavHeader {
-    static final int BYTES = 44;
-    static final int BYTES_PER_SAMPLE = 2;
+    static final int BYTES = WavLayout.BEGIN_BYTES + WavLayout.FORMAT_BYTES;
+    static final int BYTES_PER_SAMPLE = WavLayout.BYTES_PER_SAMPLE;
 
     /** The most sample bytes that both 32-bit sizes can tell, in whole samples. */
-    static final long MAX_DATA = 0xFFFF_FFFFL - (BYTES - 8) - 1;
+    static final long MAX_DATA = WavLayout.MOST - WavLayout.FORMAT_BYTES - 1;
 
     private static final int RIFF_SIZE_AT = 4;
     private static final int RATE_AT = 24;
@@ -30,19 +28,8 @@ final class WavHeader {
     /** A header for {@code data} bytes of samples. */
     static byte[] of(int rate, long data) {
         return ByteBuffer.allocate(BYTES)
-                .order(ByteOrder.LITTLE_ENDIAN)
-                .put(ascii("RIFF"))
-                .putInt((int) (data + BYTES - 8))
-                .put(ascii("WAVEfmt "))
-                .putInt(16)
-                .putShort((short) 1)
-                .putShort((short) 1)
-                .putInt(rate)
-                .putInt(rate * BYTES_PER_SAMPLE)
-                .putShort((short) BYTES_PER_SAMPLE)
-                .putShort((short) 16)
-                .put(ascii("data"))
-                .putInt((int) data)
+                .put(WavLayout.begin(WavLayout.FORMAT_BYTES + data))
+                .put(WavLayout.format(rate, data))
                 .array();
     }
 
@@ -97,9 +84,5 @@ final class WavHeader {
                 .order(ByteOrder.LITTLE_ENDIAN)
                 .putInt((int) size)
                 .array();
-    }
-
-    private static byte[] ascii(String text) {
-        return text.getBytes(StandardCharsets.US_ASCII);
     }
 }
