@@ -127,7 +127,7 @@ final class LogCommand implements Callable<Integer> {
             List<PlacedFootage> placed = new ArrayList<>();
             for (int i = 0; i < Math.min(films.size(), takes.size()); i++) {
                 SessionState.Take take = takes.get(i);
-                Placement placement = new Placement(take.number(), take.start(), 0, 0, take.start(), take.end(), 1);
+                Placement placement = Placement.whole(take.number(), take.start(), take.end());
                 placed.add(new PlacedFootage(films.get(i), List.of(placement)));
             }
             FootageNotes.keep(place, placed);

@@ -17,6 +17,7 @@ import org.bookholder.footage.ffmpeg.FootageSound;
 import org.bookholder.journal.FootageNotes;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -97,7 +98,7 @@ final class MatchCommand implements Callable<Integer> {
     private void tell(PlacedFootage placed) {
         Footage footage = placed.footage();
         for (Placement placement : placed.placements()) {
-            double start = placement.start() / 48_000.0;
+            double start = (double) placement.start() / StreamTime.TICKS_PER_SECOND;
             terminal.out()
                     .printf(
                             Locale.ROOT,

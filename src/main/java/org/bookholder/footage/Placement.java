@@ -25,6 +25,11 @@ public record Placement(
         }
     }
 
+    /** The place of a take in a file that begins and ends with it. */
+    public static Placement whole(int take, StreamTime start, StreamTime end) {
+        return new Placement(take, start, 0, 0, start, end, 1);
+    }
+
     /** Where a session time lies in the file, in ticks; negative if before it begins. */
     public long inFile(StreamTime time) {
         long inTake = time.ticks() - takeStart.ticks();

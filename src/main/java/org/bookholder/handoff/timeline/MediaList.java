@@ -106,7 +106,7 @@ public final class MediaList {
                 Math.max(1, timecode.rate().nearestFrame(length.ticks())),
                 Optional.empty(),
                 true,
-                new Placement(take.number(), take.start(), 0, 0, take.start(), take.end(), 1)));
+                Placement.whole(take.number(), take.start(), take.end())));
     }
 
     private static long timeOfDay(SessionState.Take take, ZoneId zone) {
