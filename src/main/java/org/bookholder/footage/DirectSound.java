@@ -27,9 +27,6 @@ final class DirectSound {
     /** And this loud beside the noise, in root mean squares. */
     private static final double CLEAR = 5;
 
-    private static final double LOWEST = 100;
-    private static final double HIGHEST = 3400;
-
     /** The microphones' colours are levelled out over so many hertz. */
     private static final double LEVELLED = 250;
 
@@ -90,7 +87,7 @@ final class DirectSound {
         }
         double[] level = smooth(size);
         float[] ratio = new float[correlator.size()];
-        for (int k = (int) (LOWEST / hertz); k <= HIGHEST / hertz; k++) {
+        for (int k = (int) (PhaseCorrelator.LOWEST / hertz); k <= PhaseCorrelator.HIGHEST / hertz; k++) {
             double both = powerHere[k] * powerThere[k];
             if (both > 0 && level[k] > 0) {
                 double together = (re[k] * re[k] + im[k] * im[k]) / both;

@@ -10,9 +10,9 @@ import org.jtransforms.fft.FloatFFT_1D;
  */
 final class PhaseCorrelator {
     /** Below is rumble and hum, above is what codecs take away. */
-    private static final double LOWEST = 100;
+    static final double LOWEST = 100;
 
-    private static final double HIGHEST = 3400;
+    static final double HIGHEST = 3400;
 
     private final int size;
     private final FloatFFT_1D fft;
