@@ -67,9 +67,9 @@ final class CountIn {
     }
 
     /** What to show: the number, or which key begins; empty while there is nothing to count. */
-    String text(String key) {
+    String text(KeyMap keys) {
         if (waiting) {
-            return key + " begins";
+            return keys.first(Action.HOLD) + " begins";
         }
         return left > 0 ? Integer.toString((int) Math.ceil(left)) : "";
     }

@@ -211,7 +211,7 @@ public final class Scene {
                 readouts,
                 sound.verdict(),
                 opening,
-                countIn.text(settings.keys().first(Action.HOLD)),
+                countIn.text(settings.keys()),
                 own ? messages.text() : producer.text(),
                 own ? messages.light() : producer.light(),
                 page,
