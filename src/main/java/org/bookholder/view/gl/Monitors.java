@@ -16,9 +16,11 @@ import org.lwjgl.system.MemoryStack;
 
 /** The monitors that there are at this moment, in the order in which the system lists them. Main thread only. */
 final class Monitors {
+    /** Pictures a second where a monitor does not tell. */
+    static final int USUAL_RATE = 60;
+
     private static final double LEAST_MILLIMETRES = 80;
     private static final double MOST_MILLIMETRES = 3000;
-    private static final int USUAL_RATE = 60;
 
     private Monitors() {}
 

@@ -15,8 +15,6 @@ import org.lwjgl.system.MemoryStack;
 
 /** A window with an OpenGL 3.3 context on some monitor. Main thread only. */
 final class Window implements AutoCloseable {
-    private static final int USUAL_RATE = 60;
-
     private final long handle;
     private final WindowPlace place;
     private final int[] pictureWidth = new int[1];
@@ -200,7 +198,7 @@ final class Window implements AutoCloseable {
 
     /** Pictures a second that the monitor shows. */
     int refreshRate() {
-        return current().map(Monitor::rate).orElse(USUAL_RATE);
+        return current().map(Monitor::rate).orElse(Monitors.USUAL_RATE);
     }
 
     @Override
