@@ -1,6 +1,7 @@
 package org.bookholder.view.gl;
 
 import java.util.List;
+import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.view.Face;
 import org.bookholder.view.Geometry;
 import org.bookholder.view.Opening;
@@ -16,14 +17,12 @@ final class MarginPainter {
     private static final int BLADE_POINTS = 25;
     private static final double BLADE_BEND = 1.25;
 
-    private final Canvas canvas;
     private final Shapes shapes;
     private final Labels labels;
     private final double[] bladePoints = new double[2 * BLADE_POINTS];
     private final double[] bladeWidths = new double[BLADE_POINTS];
 
-    MarginPainter(Canvas canvas, Shapes shapes, Labels labels) {
-        this.canvas = canvas;
+    MarginPainter(Shapes shapes, Labels labels) {
         this.shapes = shapes;
         this.labels = labels;
     }
@@ -196,13 +195,12 @@ final class MarginPainter {
     private void rest(ViewModel view, double x, double y, double radius, int rgb) {
         double rim = Math.max(1.6, 0.16 * radius);
         shapes.disc(x, y, radius, rgb, 1);
-        switch (view.rest()) {
-            case NONE, COMING -> shapes.disc(x, y, radius - rim, Palette.GROUND, 1);
-            case DUE -> {
-                shapes.disc(x, y, radius - rim, Palette.GROUND, 1);
-                shapes.lowerDisc(x, y, radius - rim / 2, 0.5, rgb, 1);
-            }
-            case OVERDUE -> canvas.flush();
+        if (view.rest() == Urgency.OVERDUE) {
+            return;
+        }
+        shapes.disc(x, y, radius - rim, Palette.GROUND, 1);
+        if (view.rest() == Urgency.DUE) {
+            shapes.lowerDisc(x, y, radius - rim / 2, 0.5, rgb, 1);
         }
     }
 

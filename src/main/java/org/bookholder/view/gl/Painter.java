@@ -28,7 +28,7 @@ final class Painter {
         this.texts = texts;
         shapes = new Shapes(canvas);
         Labels labels = new Labels(canvas, texts);
-        margins = new MarginPainter(canvas, shapes, labels);
+        margins = new MarginPainter(shapes, labels);
         pages = new PagePainter(canvas, shapes, labels);
     }
 
