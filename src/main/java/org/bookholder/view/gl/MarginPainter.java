@@ -66,14 +66,15 @@ final class MarginPainter {
         shapes.ribbon(Palette.TICK, light, points, new double[] {thick, thick, thick});
     }
 
-    /** Title, length and sound, above the first row of the lesson. */
+    /** Title, length and sound, above the first row of the lesson; nearer to it where the eye-line is near the top. */
     private void opening(Opening opening, Geometry geometry, double light) {
         if (light <= 0) {
             return;
         }
         double small = geometry.small();
         double x = geometry.columnLeft();
-        double y = geometry.eyeLine() - 1.35 * geometry.pitch();
+        double nearest = geometry.eyeLine() - 0.5 * geometry.pitch() - 2.2 * small;
+        double y = Math.min(nearest, Math.max(geometry.headLine(), geometry.eyeLine() - 1.35 * geometry.pitch()));
         double figures = y + 1.5 * small;
         labels.left(opening.title(), Face.READING, 1.25 * small, x, y, Palette.LEAD_IN, light);
         double end = labels.left(opening.length(), Face.FIGURE, small, x, figures, Palette.FIGURE, light);
