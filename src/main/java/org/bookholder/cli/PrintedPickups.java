@@ -32,7 +32,6 @@ final class PrintedPickups {
                         .map(w ->
                                 "take " + w.take() + ", " + TIME.format(w.when().atZone(zone)))
                         .orElse("not tried"),
-                String.join(
-                        "; ", pickup.marks().stream().filter(m -> !m.isEmpty()).toList()));
+                String.join("; ", pickup.written()));
     }
 }

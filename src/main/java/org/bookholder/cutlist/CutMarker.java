@@ -14,6 +14,10 @@ public record CutMarker(Kind kind, StreamTime offset, String text) {
     public enum Kind {
         /** A line to be recorded again. */
         PICKUP,
+        /** A line that the editor is to mend: someone has decided so. */
+        FIX,
+        /** What someone wrote on a line that is used as it is. */
+        NOTE,
         /** Something was said here that is not in the script; it is cut out. */
         ASIDE
     }

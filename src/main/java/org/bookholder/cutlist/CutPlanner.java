@@ -165,10 +165,7 @@ public final class CutPlanner {
             List<CutMarker> markers = new ArrayList<>();
             for (Attempt attempt : run) {
                 LineNotes line = state.lines().get(attempt.line() - 1);
-                if (line.pickup()) {
-                    markers.add(new CutMarker(
-                            CutMarker.Kind.PICKUP, attempt.start().since(in), PickupNote.of(state, line)));
-                }
+                LineMarker.of(state, line, attempt.start().since(in)).ifPresent(markers::add);
                 StreamTime after = attempt.equals(run.get(run.size() - 1)) ? out : attempt.end();
                 asides(attempt.line()).forEach(aside -> markers.add(aside(aside, after.since(in))));
             }
@@ -177,7 +174,7 @@ public final class CutPlanner {
 
         List<CutMarker> ofGap(LineNotes line) {
             List<CutMarker> markers = new ArrayList<>();
-            markers.add(new CutMarker(CutMarker.Kind.PICKUP, StreamTime.ZERO, PickupNote.of(state, line)));
+            markers.add(LineMarker.ofGap(state, line));
             asides(line.line()).forEach(aside -> markers.add(aside(aside, StreamTime.ZERO)));
             return markers;
         }

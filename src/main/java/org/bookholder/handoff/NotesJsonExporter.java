@@ -1,5 +1,6 @@
 package org.bookholder.handoff;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
@@ -16,7 +17,10 @@ import org.bookholder.follow.Aside;
 import org.bookholder.follow.Attempt;
 import org.bookholder.follow.Deviation;
 import org.bookholder.script.ScriptLine;
+import org.bookholder.session.Decision;
 import org.bookholder.session.LineNotes;
+import org.bookholder.session.Pickup;
+import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
@@ -81,12 +85,12 @@ public final class NotesJsonExporter implements Exporter {
         ArrayNode lines = JSON.arrayNode();
         List<ScriptLine> script = state.script().lines();
         for (LineNotes notes : state.lines()) {
-            lines.add(line(script.get(notes.line() - 1), notes));
+            lines.add(line(script.get(notes.line() - 1), notes, Pickups.of(state, notes)));
         }
         return lines;
     }
 
-    private static ObjectNode line(ScriptLine line, LineNotes notes) {
+    private static ObjectNode line(ScriptLine line, LineNotes notes, Pickup told) {
         ObjectNode node = JSON.objectNode();
         node.put("line", notes.line());
         node.put("text", line.text());
@@ -103,7 +107,22 @@ public final class NotesJsonExporter implements Exporter {
         said(notes).forEach(deviation -> words.add(word(deviation)));
         ArrayNode marks = node.putArray("marks");
         notes.marks().forEach(marks::add);
+        ArrayNode written = node.putArray("notes");
+        told.notes().forEach(written::add);
+        node.set("decision", decision(notes));
         return node;
+    }
+
+    /** What was decided, and on which attempt: its number within its take, from 1; both 0 if it is about none. */
+    private static JsonNode decision(LineNotes notes) {
+        if (notes.decision().isEmpty()) {
+            return NullNode.getInstance();
+        }
+        Decision made = notes.decision().get();
+        return JSON.objectNode()
+                .put("choice", made.choice().label())
+                .put("take", made.take())
+                .put("attempt", made.ordinal());
     }
 
     /** The deviations that the outcome stands on: the best attempt's, or those of the last one. */

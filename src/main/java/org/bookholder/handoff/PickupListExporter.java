@@ -53,6 +53,12 @@ public final class PickupListExporter implements Exporter {
             text.add(row("line", "outcome", "first words", "tried", "take", "in take", "time of day"));
             pickups.forEach(pickup -> add(text, pickup));
         }
+        List<Pickup> fixes = Pickups.fixes(state);
+        if (!fixes.isEmpty()) {
+            text.add("");
+            text.add("To fix in the edit:");
+            fixes.forEach(fix -> add(text, fix));
+        }
         text.add("");
         text.addAll(Summary.of(state));
         return text;
@@ -74,6 +80,7 @@ public final class PickupListExporter implements Exporter {
             text.add(detail(pickup.said()));
         }
         pickup.marks().forEach(mark -> text.add(detail(mark.isEmpty() ? "marked by hand" : "marked: " + mark)));
+        pickup.notes().forEach(note -> text.add(detail("note: " + note)));
     }
 
     private static String row(Object... cells) {

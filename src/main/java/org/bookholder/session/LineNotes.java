@@ -86,6 +86,11 @@ public record LineNotes(
         return decision.filter(Decision::settles).isPresent();
     }
 
+    /** Whether that was decided on it. */
+    public boolean decidedTo(Decision.Choice choice) {
+        return decision.filter(made -> made.choice() == choice).isPresent();
+    }
+
     /** Whether a clean attempt has begun since. */
     private boolean answers(StreamTime asked) {
         return outcome == Outcome.CLEAN

@@ -3,11 +3,12 @@ package org.bookholder.session;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.bookholder.follow.Outcome;
 import org.bookholder.timing.StreamTime;
 
 /**
- * A line to be recorded again, as a person wants to read of it.
+ * A line to be recorded again, or to be mended by the editor, as a person wants to read of it.
  *
  * @param line line number, from 1
  * @param firstWords the line's first words, with an ellipsis if there are more
@@ -16,7 +17,9 @@ import org.bookholder.timing.StreamTime;
  *     was marked by hand
  * @param attempts how often it was tried
  * @param where where to listen; empty if there is no place for it
- * @param marks notes of people who marked it
+ * @param marks notes of people who marked it, an empty one where nothing was written
+ * @param notes what people noted on it besides, none of them empty
+ * @param decision what was decided on it
  */
 public record Pickup(
         int line,
@@ -25,10 +28,19 @@ public record Pickup(
         String said,
         int attempts,
         Optional<Place> where,
-        List<String> marks) {
-    /** Copies the list. */
+        List<String> marks,
+        List<String> notes,
+        Optional<Decision.Choice> decision) {
+    /** Copies the lists. */
     public Pickup {
         marks = List.copyOf(marks);
+        notes = List.copyOf(notes);
+    }
+
+    /** All that people wrote on the line. */
+    public List<String> written() {
+        return Stream.concat(marks.stream().filter(mark -> !mark.isEmpty()), notes.stream())
+                .toList();
     }
 
     /**

@@ -22,7 +22,15 @@ public final class Pickups {
         return state.pickups().stream().map(l -> of(state, l)).toList();
     }
 
-    /** One line of a session as a pickup. */
+    /** The lines that the editor is to mend, in script order. */
+    public static List<Pickup> fixes(SessionState state) {
+        return state.lines().stream()
+                .filter(line -> line.decidedTo(Decision.Choice.FIX_IN_EDIT))
+                .map(line -> of(state, line))
+                .toList();
+    }
+
+    /** Any line of a session, told as a pickup is. */
     public static Pickup of(SessionState state, LineNotes notes) {
         ScriptLine line = state.line(notes.line());
         Optional<Attempt> tried = notes.telling();
@@ -35,7 +43,17 @@ public final class Pickups {
                 Said.instead(line, notes.outcome(), tried),
                 notes.attempts().size(),
                 where,
-                notes.marks());
+                notes.marks(),
+                written(state, notes.line()),
+                notes.decision().map(Decision::choice));
+    }
+
+    private static List<String> written(SessionState state, int line) {
+        return state.remarks().notes().stream()
+                .filter(note ->
+                        note.line() == line && !note.pickup() && !note.text().isEmpty())
+                .map(Note::text)
+                .toList();
     }
 
     private static String firstWords(ScriptLine line) {

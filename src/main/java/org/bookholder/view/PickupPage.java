@@ -51,7 +51,7 @@ final class PickupPage {
         if (pickup.attempts() > 1) {
             parts.add("tried " + pickup.attempts() + " times");
         }
-        pickup.marks().stream().filter(mark -> !mark.isBlank()).forEach(parts::add);
+        parts.addAll(pickup.written());
         return String.join("  ·  ", parts);
     }
 }

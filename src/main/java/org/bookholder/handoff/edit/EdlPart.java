@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.bookholder.cutlist.CutMarker;
 import org.bookholder.cutlist.PunchIn;
 import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
@@ -95,7 +94,7 @@ public final class EdlPart implements HandOffPart {
                     Locale.ROOT,
                     "LOC: %s %-7s %s",
                     timeline.label(placed.frame()),
-                    placed.marker().kind() == CutMarker.Kind.PICKUP ? "RED" : "CYAN",
+                    MarkerLook.of(placed.marker()).colour(),
                     plain(placed.marker().text())));
         }
         return comments;

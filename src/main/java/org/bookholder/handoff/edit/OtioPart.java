@@ -110,9 +110,9 @@ public final class OtioPart implements HandOffPart {
     }
 
     private static ObjectNode marker(OtioNodes nodes, CutMarker marker, long frame) {
-        boolean pickup = marker.kind() == CutMarker.Kind.PICKUP;
-        ObjectNode node = nodes.object("Marker.2", pickup ? "pickup" : "aside");
-        node.put("color", pickup ? "RED" : "CYAN");
+        MarkerLook look = MarkerLook.of(marker);
+        ObjectNode node = nodes.object("Marker.2", look.name());
+        node.put("color", look.colour());
         node.put("comment", marker.text());
         node.set("marked_range", nodes.range(frame, 0));
         return node;

@@ -1,6 +1,7 @@
 package org.bookholder.handoff.pickups;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -129,8 +130,10 @@ public final class PickupPart implements HandOffPart {
         root.put("script", handOff.state().script().source());
         root.put("frame_rate", handOff.timeline().rate().label());
         root.put("drop_frame", handOff.timeline().timecode().drop());
-        root.putArray("pickups");
-        rows.forEach(row -> root.withArray("pickups").add(json(row)));
+        ArrayNode pickups = root.putArray("pickups");
+        rows.forEach(row -> pickups.add(json(row)));
+        ArrayNode fixes = root.putArray("fixes");
+        PickupRow.fixes(handOff).forEach(row -> fixes.add(json(row)));
         out.append(new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root))
                 .append('\n');
     }
@@ -150,10 +153,9 @@ public final class PickupPart implements HandOffPart {
             row.time().map(LocalDateTime::toString).ifPresent(time -> place.put("time_of_day", time));
             row.place().ifPresent(p -> place.put("file", p.media().name()).put("timecode", p.timecode()));
         });
-        node.putArray("notes");
-        pickup.marks().stream()
-                .filter(m -> !m.isEmpty())
-                .forEach(m -> node.withArray("notes").add(m));
+        pickup.decision().ifPresent(choice -> node.put("decision", choice.label()));
+        ArrayNode notes = node.putArray("notes");
+        pickup.written().forEach(notes::add);
         return node;
     }
 }

@@ -10,7 +10,7 @@ import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
 
 /**
- * One line of the pickup list.
+ * One line of the pickup list, or of those that the editor is to mend.
  *
  * @param pickup what became of the line
  * @param text the line, whole
@@ -18,10 +18,20 @@ import org.bookholder.session.SessionState;
  * @param place where that is to be found
  */
 record PickupRow(Pickup pickup, String text, Optional<LocalDateTime> time, Optional<Places.Place> place) {
+    /** The lines to record again. */
     static List<PickupRow> of(HandOff handOff) {
+        return of(handOff, Pickups.of(handOff.state()));
+    }
+
+    /** The lines to mend. */
+    static List<PickupRow> fixes(HandOff handOff) {
+        return of(handOff, Pickups.fixes(handOff.state()));
+    }
+
+    private static List<PickupRow> of(HandOff handOff, List<Pickup> pickups) {
         SessionState state = handOff.state();
         Places places = new Places(handOff.timeline().timecode(), handOff.media());
-        return Pickups.of(state).stream()
+        return pickups.stream()
                 .map(pickup -> new PickupRow(
                         pickup,
                         state.line(pickup.line()).text(),
@@ -35,7 +45,6 @@ record PickupRow(Pickup pickup, String text, Optional<LocalDateTime> time, Optio
 
     /** The notes of people, in one text. */
     String marks() {
-        return String.join(
-                "; ", pickup.marks().stream().filter(m -> !m.isEmpty()).toList());
+        return String.join("; ", pickup.written());
     }
 }

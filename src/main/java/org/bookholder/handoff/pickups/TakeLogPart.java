@@ -17,7 +17,10 @@ import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.handoff.timeline.Places;
+import org.bookholder.session.Decision;
 import org.bookholder.session.LineNotes;
+import org.bookholder.session.Pickup;
+import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
 
@@ -100,7 +103,9 @@ public final class TakeLogPart implements HandOffPart {
             List<String> notes = new ArrayList<>();
             attempt.deviations().stream().map(TakeLogPart::deviation).forEach(notes::add);
             if (line.telling().filter(attempt::equals).isPresent()) {
-                line.marks().stream().filter(m -> !m.isEmpty()).forEach(notes::add);
+                Pickup told = Pickups.of(state, line);
+                told.decision().map(Decision.Choice::label).ifPresent(notes::add);
+                notes.addAll(told.written());
             }
             return row(
                     "attempt",
