@@ -67,11 +67,7 @@ final class FilmWords implements AutoCloseable {
         try {
             return Files.createTempDirectory("bookholder");
         } catch (IOException e) {
-            throw new ProblemException(
-                    "there is no room for temporary files (" + e.getMessage() + ")",
-                    System.getProperty("java.io.tmpdir", "the temporary folder"),
-                    "free some space there",
-                    e);
+            throw ProblemException.noTemporaryRoom(e);
         }
     }
 

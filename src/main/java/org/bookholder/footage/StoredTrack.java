@@ -60,11 +60,7 @@ public final class StoredTrack implements SoundTrack, AutoCloseable {
                 throw e;
             }
         } catch (IOException e) {
-            throw new ProblemException(
-                    "there is no room for temporary files (" + e.getMessage() + ")",
-                    System.getProperty("java.io.tmpdir", "the temporary folder"),
-                    "free some space there",
-                    e);
+            throw ProblemException.noTemporaryRoom(e);
         }
     }
 

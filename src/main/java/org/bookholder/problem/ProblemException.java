@@ -1,5 +1,6 @@
 package org.bookholder.problem;
 
+import java.io.IOException;
 import java.util.Objects;
 
 /**
@@ -32,6 +33,15 @@ public final class ProblemException extends Exception {
     public ProblemException(String what, String where, String remedy, Throwable cause) {
         this(what, where, remedy);
         initCause(cause);
+    }
+
+    /** The problem that a temporary file cannot be written. */
+    public static ProblemException noTemporaryRoom(IOException cause) {
+        return new ProblemException(
+                "there is no room for temporary files (" + cause.getMessage() + ")",
+                System.getProperty("java.io.tmpdir", "the temporary folder"),
+                "free some space there",
+                cause);
     }
 
     /** One line, whatever signs a file's name or another program's words may hold. */
