@@ -3,17 +3,13 @@ package org.bookholder.delivery;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.ValueNode;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import org.bookholder.footage.Film;
+import org.bookholder.handoff.JsonNumbers;
 import org.bookholder.sound.LoudnessReading;
-import org.bookholder.timing.StreamTime;
 
 /**
  * A report for other programs. {@code check.schema.json} beside this class says what is in it. Times are seconds of the film
@@ -63,7 +59,7 @@ public final class CheckJson {
     private static ObjectNode film(Film film) {
         ObjectNode node = JSON.objectNode();
         node.put("container", film.container());
-        node.set("length", seconds(film.length()));
+        node.set("length", JsonNumbers.seconds(film.length()));
         node.set("picture", film.picture().map(CheckJson::picture).orElse(null));
         node.set("sound", film.sound().map(CheckJson::sound).orElse(null));
         return node;
@@ -75,7 +71,7 @@ public final class CheckJson {
         node.put("pixels", picture.pixels());
         node.put("width", picture.width());
         node.put("height", picture.height());
-        node.set("shape", number(picture.shape()));
+        node.set("shape", JsonNumbers.number(picture.shape()));
         node.put("interlaced", picture.interlaced());
         node.put("rate", picture.rate().label());
         node.put("variable", picture.variable());
@@ -94,11 +90,11 @@ public final class CheckJson {
 
     private static ObjectNode loudness(LoudnessReading reading) {
         ObjectNode node = JSON.objectNode();
-        node.set("integrated", number(reading.integrated()));
-        node.set("range", number(reading.range()));
-        node.set("loudest_momentary", number(reading.loudestMomentary()));
-        node.set("loudest_short_term", number(reading.loudestShortTerm()));
-        node.set("true_peak", number(reading.truePeak()));
+        node.set("integrated", JsonNumbers.number(reading.integrated()));
+        node.set("range", JsonNumbers.number(reading.range()));
+        node.set("loudest_momentary", JsonNumbers.number(reading.loudestMomentary()));
+        node.set("loudest_short_term", JsonNumbers.number(reading.loudestShortTerm()));
+        node.set("true_peak", JsonNumbers.number(reading.truePeak()));
         return node;
     }
 
@@ -106,20 +102,10 @@ public final class CheckJson {
         ObjectNode node = JSON.objectNode();
         node.put("grade", finding.grade().label());
         node.put("kind", finding.kind());
-        node.set("start", finding.place().map(place -> seconds(place.start())).orElse(NullNode.getInstance()));
-        node.set("end", finding.place().map(place -> seconds(place.end())).orElse(NullNode.getInstance()));
+        node.set("start", finding.place().map(place -> JsonNumbers.seconds(place.start())).orElse(NullNode.getInstance()));
+        node.set("end", finding.place().map(place -> JsonNumbers.seconds(place.end())).orElse(NullNode.getInstance()));
         node.put("what", finding.what());
         node.put("remedy", finding.remedy());
         return node;
-    }
-
-    private static ValueNode seconds(StreamTime time) {
-        return number(time.seconds());
-    }
-
-    private static ValueNode number(double value) {
-        return Double.isFinite(value)
-                ? DecimalNode.valueOf(BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP))
-                : NullNode.getInstance();
     }
 }

@@ -18,8 +18,8 @@ final class FatigueJson {
         put(node, "onCamera", report.onCamera());
         put(node, "sinceBreak", report.sinceBreak());
         put(node, "readingSinceBreak", report.readingSinceBreak());
-        node.set("fluffs", NotesJsonExporter.number(report.fluffs()));
-        node.set("baselineFluffs", NotesJsonExporter.number(report.baselineFluffs()));
+        node.set("fluffs", JsonNumbers.number(report.fluffs()));
+        node.set("baselineFluffs", JsonNumbers.number(report.baselineFluffs()));
         ArrayNode advice = node.putArray("advice");
         for (BreakAdvice entry : report.advice()) {
             ObjectNode one = advice.addObject();
@@ -32,7 +32,7 @@ final class FatigueJson {
     }
 
     private static void put(ObjectNode node, String name, Duration duration) {
-        node.set(name, NotesJsonExporter.number(duration.toMillis() / 1000.0));
+        node.set(name, JsonNumbers.number(duration.toMillis() / 1000.0));
     }
 
     private static String lower(Enum<?> value) {

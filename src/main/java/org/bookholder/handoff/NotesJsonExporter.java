@@ -3,14 +3,10 @@ package org.bookholder.handoff;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.ValueNode;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.follow.Aside;
@@ -23,7 +19,6 @@ import org.bookholder.session.Pickup;
 import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
-import org.bookholder.timing.StreamTime;
 
 /**
  * Everything that was noted, as one JSON object for other programs. Times are seconds of the session's audio to three
@@ -57,24 +52,13 @@ public final class NotesJsonExporter implements Exporter {
                 .append('\n');
     }
 
-    /** A number to three decimals; null if it is not one. */
-    static ValueNode number(double value) {
-        return Double.isFinite(value)
-                ? DecimalNode.valueOf(BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP))
-                : NullNode.getInstance();
-    }
-
-    private static ValueNode seconds(StreamTime time) {
-        return number(time.seconds());
-    }
-
     private static ArrayNode takes(SessionState state) {
         ArrayNode takes = JSON.arrayNode();
         for (SessionState.Take take : state.takes()) {
             ObjectNode node = takes.addObject();
             node.put("take", take.number());
-            node.set("start", seconds(take.start()));
-            node.set("end", seconds(take.end()));
+            node.set("start", JsonNumbers.seconds(take.start()));
+            node.set("end", JsonNumbers.seconds(take.end()));
             node.put("when", take.when().toString());
             node.put("audio", take.audio());
         }
@@ -139,8 +123,8 @@ public final class NotesJsonExporter implements Exporter {
     private static ObjectNode bounds(Attempt attempt) {
         ObjectNode node = JSON.objectNode();
         node.put("take", attempt.take());
-        node.set("start", seconds(attempt.start()));
-        node.set("end", seconds(attempt.end()));
+        node.set("start", JsonNumbers.seconds(attempt.start()));
+        node.set("end", JsonNumbers.seconds(attempt.end()));
         return node;
     }
 
@@ -150,7 +134,7 @@ public final class NotesJsonExporter implements Exporter {
         node.put("said", deviation.said());
         node.put("kind", deviation.kind().label());
         node.put("place", deviation.word());
-        node.set("certainty", number(deviation.certainty()));
+        node.set("certainty", JsonNumbers.number(deviation.certainty()));
         return node;
     }
 
@@ -158,8 +142,8 @@ public final class NotesJsonExporter implements Exporter {
         ArrayNode all = JSON.arrayNode();
         for (Aside aside : asides) {
             ObjectNode node = all.addObject();
-            node.set("start", seconds(aside.start()));
-            node.set("end", seconds(aside.end()));
+            node.set("start", JsonNumbers.seconds(aside.start()));
+            node.set("end", JsonNumbers.seconds(aside.end()));
             node.put("said", aside.said());
             node.put("take", aside.take());
             node.put("line", aside.line());
@@ -170,20 +154,20 @@ public final class NotesJsonExporter implements Exporter {
     private static ObjectNode pace(SessionState state) {
         ObjectNode node = JSON.objectNode();
         node.put("target", state.script().settings().targetPace());
-        node.set("lesson", number(state.pace().lesson()));
-        node.set("live", number(state.pace().live()));
-        node.set("articulation", number(state.pace().articulation()));
-        node.set("projected", seconds(state.pace().projected()));
-        node.set("left", seconds(state.pace().left()));
+        node.set("lesson", JsonNumbers.number(state.pace().lesson()));
+        node.set("live", JsonNumbers.number(state.pace().live()));
+        node.set("articulation", JsonNumbers.number(state.pace().articulation()));
+        node.set("projected", JsonNumbers.seconds(state.pace().projected()));
+        node.set("left", JsonNumbers.seconds(state.pace().left()));
         return node;
     }
 
     private static ObjectNode sound(SessionState state) {
         ObjectNode node = JSON.objectNode();
-        node.set("rms", number(state.sound().rms()));
-        node.set("peak", number(state.sound().peak()));
+        node.set("rms", JsonNumbers.number(state.sound().rms()));
+        node.set("peak", JsonNumbers.number(state.sound().peak()));
         node.put("clipped", state.sound().clipped());
-        node.set("lost", seconds(state.sound().lost()));
+        node.set("lost", JsonNumbers.seconds(state.sound().lost()));
         return node;
     }
 }
