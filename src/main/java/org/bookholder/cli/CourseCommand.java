@@ -1,6 +1,5 @@
 package org.bookholder.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.concurrent.Callable;
@@ -14,13 +13,12 @@ import org.bookholder.course.board.BoardText;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.edit.EditTasks;
 import org.bookholder.course.page.CoursePage;
-import org.bookholder.handoff.AtomicFile;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Shows where a course stands, and takes in what only people know of it. */
 @Command(
@@ -36,12 +34,8 @@ final class CourseCommand implements Callable<Integer> {
     private final Surroundings here;
     private final Terminal terminal;
 
-    @Parameters(
-            index = "0",
-            arity = "0..1",
-            paramLabel = "FOLDER",
-            description = "The course's folder. Default: the one you are in.")
-    private @Nullable Path folder;
+    @Mixin
+    private final CourseFolder folder = new CourseFolder();
 
     @ArgGroup(exclusive = true)
     private @Nullable Edit edit;
@@ -77,9 +71,8 @@ final class CourseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        Path place = folder == null ? Path.of(".") : folder;
-        mark(place);
-        CourseView view = CourseView.read(place, here, terminal);
+        mark(folder.path());
+        CourseView view = CourseView.read(folder.path(), here, terminal);
         Board board = view.board();
         if (page != null) {
             write(view, page);
@@ -96,13 +89,7 @@ final class CourseCommand implements Callable<Integer> {
         Board board = view.board();
         BurnDown burnDown =
                 BurnDown.of(EditTasks.of(board, here.zone()), board.course().editing(), board.today());
-        String text = CoursePage.of(board, view.plan(), burnDown);
-        try {
-            new AtomicFile().write(file, out -> out.append(text));
-        } catch (IOException e) {
-            throw new ProblemException(
-                    "the page cannot be written", file.toString(), "name a file in a folder that you may write", e);
-        }
+        TextFile.write(file, "the page", CoursePage.of(board, view.plan(), burnDown));
     }
 
     private void mark(Path place) throws ProblemException {

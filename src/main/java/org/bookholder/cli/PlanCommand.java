@@ -1,6 +1,5 @@
 package org.bookholder.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -12,12 +11,11 @@ import org.bookholder.course.edit.EditTask;
 import org.bookholder.course.edit.EditTasks;
 import org.bookholder.course.edit.EditText;
 import org.bookholder.course.shoot.PlanText;
-import org.bookholder.handoff.AtomicFile;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Plans what is left to record and to edit. */
 @Command(
@@ -31,12 +29,8 @@ final class PlanCommand implements Callable<Integer> {
     private final Surroundings here;
     private final Terminal terminal;
 
-    @Parameters(
-            index = "0",
-            arity = "0..1",
-            paramLabel = "FOLDER",
-            description = "The course's folder. Default: the one you are in.")
-    private @Nullable Path folder;
+    @Mixin
+    private final CourseFolder folder = new CourseFolder();
 
     @Option(
             names = "--calendar",
@@ -51,7 +45,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        CourseView view = CourseView.read(folder == null ? Path.of(".") : folder, here, terminal);
+        CourseView view = CourseView.read(folder.path(), here, terminal);
         Course course = view.board().course();
         PlanText.of(view.works(), view.plan(), view.terms()).forEach(terminal.out()::println);
         terminal.out().println();
@@ -83,11 +77,6 @@ final class PlanCommand implements Callable<Integer> {
                 view.plan(),
                 here.zone(),
                 here.clock().instant());
-        try {
-            new AtomicFile().write(file, out -> out.append(text));
-        } catch (IOException e) {
-            throw new ProblemException(
-                    "the calendar cannot be written", file.toString(), "name a file in a folder that you may write", e);
-        }
+        TextFile.write(file, "the calendar", text);
     }
 }

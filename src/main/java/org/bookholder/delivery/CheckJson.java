@@ -102,8 +102,12 @@ public final class CheckJson {
         ObjectNode node = JSON.objectNode();
         node.put("grade", finding.grade().label());
         node.put("kind", finding.kind());
-        node.set("start", finding.place().map(place -> JsonNumbers.seconds(place.start())).orElse(NullNode.getInstance()));
-        node.set("end", finding.place().map(place -> JsonNumbers.seconds(place.end())).orElse(NullNode.getInstance()));
+        node.set(
+                "start",
+                finding.place().map(place -> JsonNumbers.seconds(place.start())).orElse(NullNode.getInstance()));
+        node.set(
+                "end",
+                finding.place().map(place -> JsonNumbers.seconds(place.end())).orElse(NullNode.getInstance()));
         node.put("what", finding.what());
         node.put("remedy", finding.remedy());
         return node;

@@ -1,0 +1,25 @@
+package org.bookholder.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.bookholder.handoff.AtomicFile;
+import org.bookholder.problem.ProblemException;
+
+/** A text file that an option names. */
+final class TextFile {
+    private TextFile() {}
+
+    /**
+     * Writes it whole or not at all.
+     *
+     * @param what what the text is, for messages: "the page"
+     */
+    static void write(Path file, String what, String text) throws ProblemException {
+        try {
+            new AtomicFile().write(file, out -> out.append(text));
+        } catch (IOException e) {
+            throw new ProblemException(
+                    what + " cannot be written", file.toString(), "name a file in a folder that you may write", e);
+        }
+    }
+}
