@@ -4,6 +4,8 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.sound.Spoil;
+import org.bookholder.sound.SpoilWatch;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.AudioSource;
@@ -27,11 +29,13 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     private final LongSupplier nanoTime;
     private final int rate;
     private final SoundMeter meter;
+    private final SpoilWatch watch = new SpoilWatch();
     private AudioSource source;
     private StreamTime offset;
     private StreamTime position;
     private boolean recording;
     private boolean lost;
+    private StreamTime lostSince;
     private long lastTry;
     private boolean ended;
 
@@ -59,6 +63,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         this.meter = new SoundMeter();
         this.offset = run.start();
         this.position = run.start();
+        this.lostSince = run.start();
         this.recording = tape.isPresent();
     }
 
@@ -86,10 +91,14 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         AudioBlock block = fromSource.later(offset);
         if (GAP.isBefore(block.start().since(position))) {
             tell(new SessionEvent.SamplesLost(block.start(), block.start().since(position)));
+            spoiled(new Spoil(position, block.start(), Spoil.Kind.DROPOUT));
         }
         position = StreamTime.max(position, block.end());
         record(block);
         hand(block);
+        if (!lost) {
+            watch.hear(block).forEach(this::spoiled);
+        }
         for (SoundLevel level : meter.hear(block)) {
             tell(new SessionEvent.SoundMeasured(level.end(), level.rms(), level.peak(), level.clipped()));
         }
@@ -107,6 +116,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         tell(new SessionEvent.SourceLost(position, reason));
         source.close();
         lost = true;
+        lostSince = position;
         lastTry = nanoTime.getAsLong();
         use(new SilentSource(rate, nanoTime));
         return 1;
@@ -133,11 +143,17 @@ final class CaptureStage implements Stage, AudioRead.Reader {
                 return;
             }
             use(found);
-            lost = false;
+            found();
             tell(new SessionEvent.SourceFound(position, found.name()));
         } catch (ProblemException stillNone) {
             lost = true;
         }
+    }
+
+    /** What came in between was silence in place of sound. */
+    private void found() {
+        lost = false;
+        spoiled(new Spoil(lostSince, position, Spoil.Kind.DROPOUT));
     }
 
     private void use(AudioSource next) {
@@ -171,6 +187,10 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         run.ear().add(stage -> stage.pass(event));
     }
 
+    private void spoiled(Spoil spoil) {
+        run.reports().add(session -> session.spoiled(run.number(), spoil));
+    }
+
     private void endTape() {
         try {
             if (tape.isPresent()) {
@@ -184,6 +204,9 @@ final class CaptureStage implements Stage, AudioRead.Reader {
 
     private int end(String reason) {
         ended = true;
+        if (lost) {
+            found();
+        }
         endTape();
         StreamTime at = position;
         run.ear().add(stage -> stage.finish());

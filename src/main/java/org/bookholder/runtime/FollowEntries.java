@@ -12,12 +12,14 @@ final class FollowEntries implements FollowEvent.Listener {
     private final Ledger ledger;
     private final Mover mover;
     private final List<Renumbering> changes;
+    private final SpoiledLines spoiled;
 
     /** Enters what was found out of a take after which the script was changed as told. */
-    FollowEntries(Ledger ledger, Mover mover, List<Renumbering> changes) {
+    FollowEntries(Ledger ledger, Mover mover, List<Renumbering> changes, SpoiledLines spoiled) {
         this.ledger = ledger;
         this.mover = mover;
         this.changes = changes;
+        this.spoiled = spoiled;
     }
 
     @Override
@@ -34,13 +36,20 @@ final class FollowEntries implements FollowEvent.Listener {
 
     @Override
     public void attemptSettled(FollowEvent.AttemptSettled event) {
-        now(List.of(event.attempt()))
-                .forEach(attempt -> ledger.enter(new SessionEvent.AttemptSettled(event.at(), attempt)));
+        List<Attempt> attempts = now(List.of(event.attempt()));
+        attempts.forEach(attempt -> ledger.enter(new SessionEvent.AttemptSettled(event.at(), attempt)));
+        mark(attempts);
     }
 
     @Override
     public void takeSettled(FollowEvent.TakeSettled event) {
-        ledger.enter(new SessionEvent.TakeSettled(event.at(), event.take(), now(event.attempts()), event.asides()));
+        List<Attempt> attempts = now(event.attempts());
+        ledger.enter(new SessionEvent.TakeSettled(event.at(), event.take(), attempts, event.asides()));
+        mark(attempts);
+    }
+
+    private void mark(List<Attempt> attempts) {
+        spoiled.marks(ledger.state(), attempts).forEach(ledger::enter);
     }
 
     private List<Attempt> now(List<Attempt> attempts) {

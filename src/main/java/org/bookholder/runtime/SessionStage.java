@@ -14,6 +14,7 @@ import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Renumbering;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.sound.Spoil;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.FrameLevels;
 import org.bookholder.speech.Hypothesis;
@@ -118,6 +119,13 @@ final class SessionStage implements Stage, Command.Handler {
 
     void happened(SessionEvent event) {
         ledger.enter(event);
+    }
+
+    void spoiled(int take, Spoil spoil) {
+        TakeKeeper keeper = takes.get(take);
+        if (keeper != null) {
+            keeper.spoiled().add(spoil);
+        }
     }
 
     void unheard(StreamTime length) {
@@ -304,7 +312,7 @@ final class SessionStage implements Stage, Command.Handler {
     }
 
     private void enter(TakeKeeper keeper, List<FollowEvent> events, Mover mover) {
-        FollowEntries entries = new FollowEntries(ledger, mover, keeper.changes());
+        FollowEntries entries = new FollowEntries(ledger, mover, keeper.changes(), keeper.spoiled());
         events.forEach(event -> event.to(entries));
     }
 

@@ -17,6 +17,7 @@ final class TakeKeeper {
     private final EvidenceOrder order;
     private final Instant when;
     private final Set<EarKind> listening;
+    private final SpoiledLines spoiled = new SpoiledLines();
     private final List<Renumbering> changes = new ArrayList<>();
     private StreamTime heardByOpenEar;
     private StreamTime end;
@@ -39,6 +40,11 @@ final class TakeKeeper {
 
     Follower follower() {
         return follower;
+    }
+
+    /** Knows what is spoiled of its sound. */
+    SpoiledLines spoiled() {
+        return spoiled;
     }
 
     /** Brings what the ears report to the follower in order. */

@@ -141,7 +141,8 @@ public record LineNotes(
     LineNotes marked(StreamTime at, String note) {
         List<String> more = new ArrayList<>(marks);
         more.add(note);
-        return new LineNotes(line, outcome, reached, attempts, best, more, Optional.of(at));
+        StreamTime latest = lastMark.map(before -> StreamTime.max(before, at)).orElse(at);
+        return new LineNotes(line, outcome, reached, attempts, best, more, Optional.of(latest));
     }
 
     LineNotes with(Attempt attempt) {

@@ -187,7 +187,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** Someone marked a line as a pickup by hand. */
+    /** Someone marked a line as a pickup by hand, or its sound was found to be spoiled. */
     record PickupMarked(StreamTime at, int line, String note) implements SessionEvent {
         @Override
         public void to(Handler handler) {

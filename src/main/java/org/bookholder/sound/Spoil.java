@@ -1,0 +1,38 @@
+package org.bookholder.sound;
+
+import org.bookholder.timing.StreamTime;
+
+/**
+ * A stretch of a take whose sound cannot be used.
+ *
+ * @param start where it begins in the session's audio
+ * @param end where it ends
+ * @param kind what spoiled it
+ */
+public record Spoil(StreamTime start, StreamTime end, Kind kind) {
+    /** What can spoil sound. */
+    public enum Kind {
+        /** Cut off at full scale. */
+        CLIPPED("sound clipped"),
+        /** The voice hardly stands above the room. */
+        NOISY("sound too noisy"),
+        /** A piece is missing. */
+        DROPOUT("sound dropped out");
+
+        private final String label;
+
+        Kind(String label) {
+            this.label = label;
+        }
+
+        /** The words for it on screen and in every file. */
+        public String label() {
+            return label;
+        }
+    }
+
+    /** How much of the stretch lies between two times. */
+    public StreamTime within(StreamTime from, StreamTime to) {
+        return StreamTime.min(end, to).since(StreamTime.max(start, from));
+    }
+}

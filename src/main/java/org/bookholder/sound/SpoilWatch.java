@@ -1,0 +1,110 @@
+package org.bookholder.sound;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.FrameLevels;
+import org.bookholder.speech.FrameMeter;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Watches a take's sound for what spoils it. Confined to one thread.
+ *
+ * <p>There is no standard for any of it; the limits are our own, and kept to what cannot be used: {@value #CLIPPED_LEAST}
+ * samples cut off at full scale within half a second; a hole of digital silence in the middle of a loud wave, where the room
+ * itself is not digitally silent; a voice that stands less than {@value #LEAST_RATIO} dB above the room (the 95th and the 5th
+ * percentile of the levels of five seconds).
+ */
+public final class SpoilWatch {
+    private static final int CLIPPED_LEAST = 12;
+    private static final StreamTime CLIPPED_WITHIN = StreamTime.ofSeconds(0.5);
+
+    private static final double LEAST_RATIO = 15;
+
+    /** What varies less than this, in dB, is no voice. */
+    private static final int STEADY = 2;
+
+    private static final int WINDOW = 5 * FrameLevels.PER_SECOND;
+
+    /** Softer than this nobody speaks. */
+    private static final int VOICE = -50;
+
+    /** The room is known when so many levels are. */
+    private static final int ROOM_KNOWN = FrameLevels.PER_SECOND;
+
+    private static final double FULL_SCALE = 32_768;
+
+    private final FrameMeter meter = new FrameMeter();
+    private final ClippedRuns runs = new ClippedRuns();
+    private final HoleFinder holes = new HoleFinder();
+    private final byte[] levels = new byte[WINDOW];
+    private long frames;
+    private StreamTime clippedSince = StreamTime.ZERO;
+    private int clipped;
+
+    /** Takes a block that follows on those before; returns what is now known to be spoiled, usually nothing. */
+    public List<Spoil> hear(AudioBlock block) {
+        List<Spoil> spoils = new ArrayList<>();
+        short[] samples = block.samples();
+        for (int i = 0; i < samples.length; i++) {
+            int fresh = runs.hear(samples[i] / FULL_SCALE);
+            if (fresh > 0) {
+                clip(block.start().plus(StreamTime.ofSamples(i, block.rate())), fresh, spoils);
+            }
+        }
+        holes.hear(block).stream().filter(this::missing).forEach(spoils::add);
+        meter.hear(block).ifPresent(measured -> noise(measured, spoils));
+        return spoils;
+    }
+
+    private void clip(StreamTime at, int count, List<Spoil> spoils) {
+        if (clipped == 0 || CLIPPED_WITHIN.isBefore(at.since(clippedSince))) {
+            clippedSince = at;
+            clipped = 0;
+        }
+        clipped += count;
+        if (clipped >= CLIPPED_LEAST) {
+            spoils.add(new Spoil(clippedSince, at, Spoil.Kind.CLIPPED));
+            clipped = 0;
+        }
+    }
+
+    /**
+     * Whether sound is missing in a hole: synthetic voices, and microphones that gate the room away, are digitally silent
+     * between words, and with them a hole tells nothing.
+     */
+    private boolean missing(Spoil hole) {
+        int own = (int) Math.ceil(hole.end().since(hole.start()).seconds() * FrameLevels.PER_SECOND) + 1;
+        long known = Math.min(frames, WINDOW) - own;
+        return known >= ROOM_KNOWN && percentile(5, known, own) > FrameLevels.SILENCE;
+    }
+
+    /** Once a second: what is said of the window holds for the second in its middle. */
+    private void noise(FrameLevels measured, List<Spoil> spoils) {
+        for (int i = 0; i < measured.decibels().length; i++) {
+            levels[(int) (frames++ % WINDOW)] = measured.decibels()[i];
+            if (frames >= WINDOW && frames % FrameLevels.PER_SECOND == 0 && noisy()) {
+                StreamTime now = measured.start().plus(StreamTime.ofSamples(i + 1L, FrameLevels.PER_SECOND));
+                spoils.add(new Spoil(
+                        now.since(StreamTime.ofSeconds(3)), now.since(StreamTime.ofSeconds(2)), Spoil.Kind.NOISY));
+            }
+        }
+    }
+
+    private boolean noisy() {
+        int voice = percentile(95, WINDOW, 0);
+        int ratio = voice - percentile(5, WINDOW, 0);
+        return voice >= VOICE && ratio >= STEADY && ratio < LEAST_RATIO;
+    }
+
+    /** Of {@code count} levels, those before the last {@code skipped} ones. */
+    private int percentile(int percent, long count, int skipped) {
+        byte[] sorted = new byte[(int) count];
+        for (int i = 0; i < sorted.length; i++) {
+            sorted[i] = levels[(int) ((frames - skipped - 1 - i) % WINDOW)];
+        }
+        Arrays.sort(sorted);
+        return sorted[sorted.length * percent / 100];
+    }
+}
