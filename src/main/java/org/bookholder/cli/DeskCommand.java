@@ -3,17 +3,11 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.bookholder.journal.ReadRightNotes;
-import org.bookholder.journal.Replay;
+import org.bookholder.desk.DeskShelf;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionSummary;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Past;
-import org.bookholder.runtime.Review;
 import org.bookholder.runtime.Shutdown;
-import org.bookholder.runtime.Workers;
-import org.bookholder.script.Script;
-import org.bookholder.session.SessionEvent;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,29 +46,12 @@ final class DeskCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         Path place = place();
-        try (SessionFolder folder = SessionFolder.open(place)) {
-            List<SessionEvent> events = folder.journal().events();
-            SessionEvent.Opened opened = Replay.firstOpened(events)
-                    .orElseThrow(() -> new ProblemException(
-                            "nothing was read in this session yet", place.toString(), "name another session"));
-            Script script = Lesson.parse(opened.scriptText(), opened.source());
-            Past past = Past.of(script, Limits.of(here), events);
-            Review review = new Review(folder.journal(), past.state());
-            try (Workers workers = new Workers((stage, failure) -> {});
-                    Shutdown shutdown = Shutdown.onInterrupt(() -> {});
-                    OpenDesk desk =
-                            OpenDesk.of(here, options, folder, past.trail(), review.state(), review::tell, false)) {
-                workers.takeOn(review);
-                terminal.out().println("Session: " + folder.path());
-                desk.tell(terminal);
-                wait(shutdown);
-            }
-            // The review's thread has done all that was asked before its crew let it go.
-            String course = ReadRightNotes.of(folder.path())
-                    .map(ReadRightNotes::course)
-                    .orElseGet(() -> ReadRightNotes.courseOf(
-                            Path.of(past.state().script().source())));
-            new ReadRightNotes(course, review.state().get().remarks().readRight()).keep(folder.path());
+        try (OpenReview review = OpenReview.of(here, place);
+                Shutdown shutdown = Shutdown.onInterrupt(() -> {});
+                OpenDesk desk = OpenDesk.of(here, options, place, DeskShelf.of(review.place()))) {
+            terminal.out().println("Session: " + place);
+            desk.tell(terminal);
+            wait(shutdown);
         }
         return 0;
     }

@@ -36,6 +36,7 @@ final class HandOffCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        return new HandOffRun(here, terminal, options).run(Objects.requireNonNull(session));
+        new HandOffRun(here, options).write(Objects.requireNonNull(session)).tell(terminal);
+        return 0;
     }
 }

@@ -50,6 +50,13 @@ final class HandOffOptions {
     @Option(names = "--replace", description = "Replace files that are there already.")
     private boolean replace;
 
+    /** What goes without saying. */
+    static HandOffOptions usual(boolean replace) {
+        HandOffOptions options = new HandOffOptions();
+        options.replace = replace;
+        return options;
+    }
+
     Path out(Path session) {
         return out == null ? session.resolve("handoff") : out;
     }

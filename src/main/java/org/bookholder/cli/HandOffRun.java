@@ -22,37 +22,55 @@ import org.bookholder.journal.FootageNotes;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.Timecode;
 
-/** Writes the hand-off of a session and says what was written. */
+/** Writes the hand-off of a session. */
 final class HandOffRun {
     private final Surroundings here;
-    private final Terminal terminal;
     private final HandOffOptions options;
 
-    HandOffRun(Surroundings here, Terminal terminal, HandOffOptions options) {
+    HandOffRun(Surroundings here, HandOffOptions options) {
         this.here = here;
-        this.terminal = terminal;
         this.options = options;
     }
 
-    int run(Path session) throws ProblemException {
+    /**
+     * What was written.
+     *
+     * @param summary the cut, in one line
+     * @param files in order
+     * @param remarks what is to be known of them, a line each
+     */
+    record Written(String summary, List<Path> files, List<String> remarks) {
+        void tell(Terminal terminal) {
+            remarks.forEach(remark -> terminal.err().println("bookholder: " + remark));
+            terminal.out().println("Cut: " + summary);
+            files.forEach(terminal.out()::println);
+            terminal.out().flush();
+        }
+    }
+
+    /** Writes the files of a session; nothing is changed if that cannot be done. */
+    Written write(Path session) throws ProblemException {
         List<HandOffPart> parts = options.parts();
         try (KeptSession kept = KeptSession.open(here, session)) {
-            List<HandOffPart> possible = possible(parts, kept);
+            List<String> remarks = new ArrayList<>();
+            List<HandOffPart> possible = possible(parts, kept, remarks);
             HandOff handOff = handOff(kept, possible, options.out(session));
             List<HandOffFile> files = new ArrayList<>();
             possible.forEach(part -> files.addAll(part.files(handOff)));
             List<Path> written = new HandOffWriter().write(options.out(session), files, options.replace());
-            tell(kept, handOff, written);
+            if (kept.state().rolling()) {
+                remarks.add("the session is still running; this is how far it has come");
+            }
+            return new Written(summary(handOff), written, remarks);
         }
-        return 0;
     }
 
     /** Without recordings everything else can still be handed off. */
-    private List<HandOffPart> possible(List<HandOffPart> parts, KeptSession kept) {
+    private List<HandOffPart> possible(List<HandOffPart> parts, KeptSession kept, List<String> remarks) {
         if (kept.recorded() || options.chosen()) {
             return parts;
         }
-        terminal.err().println("bookholder: no take was recorded; the files that need sound are left out");
+        remarks.add("no take was recorded; the files that need sound are left out");
         return parts.stream().filter(part -> !part.needsSound()).toList();
     }
 
@@ -87,17 +105,12 @@ final class HandOffRun {
         return new PunchIn(PunchIn.DEFAULT_STEP, most);
     }
 
-    private void tell(KeptSession kept, HandOff handOff, List<Path> written) {
-        if (kept.state().rolling()) {
-            terminal.err().println("bookholder: the session is still running; this is how far it has come");
-        }
-        int gaps = handOff.cut().items().size() - handOff.cut().clips().size();
+    private static String summary(HandOff handOff) {
+        int clips = handOff.cut().clips().size();
+        int gaps = handOff.cut().items().size() - clips;
         Timecode timecode = handOff.timeline().timecode();
-        terminal.out()
-                .println("Cut: " + handOff.cut().clips().size() + " clips, " + gaps + " gaps, "
-                        + handOff.timeline().timecode().label(handOff.timeline().frames()) + " at "
-                        + timecode.rate().label() + (timecode.drop() ? " drop-frame" : ""));
-        written.forEach(file -> terminal.out().println(file));
-        terminal.out().flush();
+        return clips + " clips, " + gaps + " gaps, "
+                + timecode.label(handOff.timeline().frames()) + " at "
+                + timecode.rate().label() + (timecode.drop() ? " drop-frame" : "");
     }
 }

@@ -78,7 +78,8 @@ final class LogCommand implements Callable<Integer> {
                 terminal.out().println("What was followed so far can be handed off: bookholder handoff " + place);
                 return status;
             }
-            return Math.max(status, new HandOffRun(here, terminal, options).run(place));
+            new HandOffRun(here, options).write(place).tell(terminal);
+            return status;
         }
     }
 

@@ -2,6 +2,7 @@ package org.bookholder.cli;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.bookholder.desk.DeskShelf;
 import org.bookholder.desk.Trail;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
@@ -10,7 +11,7 @@ import org.bookholder.runtime.Reading;
 import org.bookholder.session.SessionState;
 
 /** The desk of a reading, if one is wanted and can be opened; without it the reading goes on. */
-record OptionalDesk(Optional<OpenDesk> desk) implements AutoCloseable {
+record OptionalDesk(Optional<SessionDesk> session, Optional<OpenDesk> desk) implements AutoCloseable {
     /** Opens it and says where, or says why there is none. */
     static OptionalDesk open(
             Surroundings here,
@@ -20,16 +21,17 @@ record OptionalDesk(Optional<OpenDesk> desk) implements AutoCloseable {
             Trail trail,
             Reading reading) {
         if (request.desk().isEmpty()) {
-            return new OptionalDesk(Optional.empty());
+            return new OptionalDesk(Optional.empty(), Optional.empty());
         }
+        SessionDesk session = SessionDesk.of(here, folder, trail, reading.state(), reading::tell, true);
         try {
-            OpenDesk desk =
-                    OpenDesk.of(here, request.desk().get(), folder, trail, reading.state(), reading::tell, true);
+            OpenDesk desk = OpenDesk.of(here, request.desk().get(), folder.path(), DeskShelf.of(session.place()));
             desk.tell(terminal);
-            return new OptionalDesk(Optional.of(desk));
+            return new OptionalDesk(Optional.of(session), Optional.of(desk));
         } catch (ProblemException e) {
+            session.close();
             terminal.err().println("bookholder: reading without a desk: " + e.getMessage());
-            return new OptionalDesk(Optional.empty());
+            return new OptionalDesk(Optional.empty(), Optional.empty());
         }
     }
 
@@ -49,5 +51,6 @@ record OptionalDesk(Optional<OpenDesk> desk) implements AutoCloseable {
     @Override
     public void close() {
         desk.ifPresent(OpenDesk::close);
+        session.ifPresent(SessionDesk::close);
     }
 }

@@ -43,6 +43,9 @@ public final class Actions {
         } catch (JsonProcessingException e) {
             return Optional.of("this is not JSON");
         }
+        if (asked.path("do").asText().equals("hand_off")) {
+            return session.handOff().ask(asked.path("replace").asBoolean(false));
+        }
         SessionState state = session.state();
         try {
             List<Command> commands = commands(asked, state);

@@ -20,6 +20,9 @@ public interface DeskSession {
     /** The recording of a take, from 1; whether the file exists is another matter. */
     Path recording(int take);
 
+    /** The editor's files. */
+    DeskHandOff handOff();
+
     /** Writes the pickup list as PDF. */
     void writePickups(OutputStream out) throws IOException;
 }

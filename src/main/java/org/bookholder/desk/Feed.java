@@ -12,6 +12,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
@@ -29,6 +30,9 @@ public final class Feed {
 
     private static final int KEPT_BYTES = 1 << 20;
 
+    /** A page that joins is told a whole that is up to so many messages old, and then those. */
+    private static final int STALE = 64;
+
     private final DeskSession session;
     private final String run;
     private final List<Listener> listeners = new ArrayList<>();
@@ -36,8 +40,14 @@ public final class Feed {
     private int keptBytes;
     private Trail trail;
     private SessionState told;
+    private HandedOff handedOff;
     private Map<String, JsonNode> parts;
     private long number;
+
+    /** Guards what joining pages share, so that looking need not wait for it. Taken before this feed's own lock. */
+    private final Object joining = new Object();
+
+    private Optional<Message> lastWhole = Optional.empty();
 
     /**
      * A message as it goes over the line.
@@ -64,20 +74,23 @@ public final class Feed {
         this.session = session;
         this.run = run;
         told = session.state();
+        handedOff = session.handOff().now();
         this.trail = trail.after(told);
-        parts = StateJson.parts(told, this.trail);
+        parts = StateJson.parts(told, this.trail, handedOff);
     }
 
     /** Looks at the session and tells everyone what has changed; says whether anything has. */
     public synchronized boolean look() {
         SessionState state = session.state();
-        if (state.revision() == told.revision() && state.trouble().equals(told.trouble())) {
+        HandedOff files = session.handOff().now();
+        boolean same = state.revision() == told.revision() && state.trouble().equals(told.trouble());
+        if (same && files.equals(handedOff)) {
             return false;
         }
         Trail before = trail;
         trail = trail.after(state);
         boolean otherScript = !state.script().equals(told.script());
-        Map<String, JsonNode> now = StateJson.parts(state, trail);
+        Map<String, JsonNode> now = StateJson.parts(state, trail, files);
         ObjectNode change = JsonNodeFactory.instance.objectNode();
         now.forEach((name, part) -> {
             if (!part.equals(parts.get(name))) {
@@ -96,6 +109,7 @@ public final class Feed {
             change.set("points", StateJson.points(trail.pace(), before.pace().size()));
         }
         told = state;
+        handedOff = files;
         parts = now;
         if (change.isEmpty()) {
             return false;
@@ -110,15 +124,28 @@ public final class Feed {
      * @param lastId the id of the last message that they have had; empty if none
      * @return what to stop it with
      */
-    public synchronized Runnable listen(Listener listener, String lastId) {
-        Optional<List<Message>> missed = missed(lastId);
-        if (missed.isPresent()) {
-            missed.get().forEach(m -> listener.send(m.text().duplicate()));
-        } else {
-            listener.send(event("whole", number, whole()));
+    public Runnable listen(Listener listener, String lastId) {
+        Optional<Long> had = numberOf(lastId);
+        while (had.isEmpty() || !listenFrom(had.get(), Optional.empty(), listener)) {
+            Message whole = whole();
+            if (listenFrom(whole.number(), Optional.of(whole), listener)) {
+                break;
+            }
         }
-        listeners.add(listener);
         return () -> forget(listener);
+    }
+
+    /** Tells someone who has had a message, or gets {@code first}, those after it; not if they are no longer kept. */
+    private synchronized boolean listenFrom(long had, Optional<Message> first, Listener listener) {
+        if (had > number || had < oldest() - 1) {
+            return false;
+        }
+        first.ifPresent(m -> listener.send(m.text().duplicate()));
+        kept.stream()
+                .filter(m -> m.number() > had)
+                .forEach(m -> listener.send(m.text().duplicate()));
+        listeners.add(listener);
+        return true;
     }
 
     /** How many are told. */
@@ -152,29 +179,46 @@ public final class Feed {
         List.copyOf(listeners).forEach(l -> l.send(message.text().duplicate()));
     }
 
-    /** What someone missed; empty if that cannot be told any more. */
-    private Optional<List<Message>> missed(String lastId) {
+    /** The number in an id; empty if it is none of this run. */
+    private Optional<Long> numberOf(String id) {
         String prefix = run + ".";
-        if (!lastId.startsWith(prefix) || !lastId.substring(prefix.length()).matches("\\d{1,18}")) {
-            return Optional.empty();
-        }
-        long had = Long.parseLong(lastId.substring(prefix.length()));
-        long first = kept.isEmpty() ? number + 1 : kept.element().number();
-        if (had > number || had < first - 1) {
-            return Optional.empty();
-        }
-        return Optional.of(kept.stream().filter(m -> m.number() > had).toList());
+        boolean ours = id.startsWith(prefix) && id.substring(prefix.length()).matches("\\d{1,18}");
+        return ours ? Optional.of(Long.parseLong(id.substring(prefix.length()))) : Optional.empty();
     }
 
-    private ObjectNode whole() {
-        ObjectNode whole = JsonNodeFactory.instance.objectNode();
-        whole.put("live", session.live());
-        whole.set("script", StateJson.script(told.script()));
-        parts.forEach(whole::set);
-        whole.set("lines", StateJson.lines(told));
-        whole.set("summary", Summing.of(told));
-        whole.set("points", StateJson.points(trail.pace(), 0));
-        return whole;
+    private synchronized long oldest() {
+        return kept.isEmpty() ? number + 1 : kept.element().number();
+    }
+
+    /** A whole that those who join now can begin with; made once for many of them. */
+    private Message whole() {
+        synchronized (joining) {
+            Supplier<Message> fresh;
+            synchronized (this) {
+                long least = Math.max(oldest() - 1, number - STALE);
+                if (lastWhole.filter(m -> m.number() >= least).isPresent()) {
+                    return lastWhole.get();
+                }
+                fresh = wholeOf(number, told, trail, parts);
+            }
+            Message made = fresh.get();
+            lastWhole = Optional.of(made);
+            return made;
+        }
+    }
+
+    /** Everything given is immutable, so it can be told of without holding a lock. */
+    private Supplier<Message> wholeOf(long at, SessionState state, Trail then, Map<String, JsonNode> known) {
+        return () -> {
+            ObjectNode whole = JsonNodeFactory.instance.objectNode();
+            whole.put("live", session.live());
+            whole.set("script", StateJson.script(state.script()));
+            known.forEach(whole::set);
+            whole.set("lines", StateJson.lines(state));
+            whole.set("summary", Summing.of(state));
+            whole.set("points", StateJson.points(then.pace(), 0));
+            return new Message(at, event("whole", at, whole));
+        };
     }
 
     private ByteBuffer event(String name, long id, ObjectNode data) {

@@ -28,7 +28,7 @@ final class StateJson {
     private StateJson() {}
 
     /** All parts but the script, the lines and the trail's pace. */
-    static Map<String, JsonNode> parts(SessionState state, Trail trail) {
+    static Map<String, JsonNode> parts(SessionState state, Trail trail, HandedOff handedOff) {
         Map<String, JsonNode> parts = new LinkedHashMap<>();
         parts.put("at", at(state));
         parts.put("pace", pace(state));
@@ -38,6 +38,7 @@ final class StateJson {
         parts.put("asides", asides(state));
         parts.put("notes", notes(state.remarks()));
         parts.put("people", people(state.remarks()));
+        parts.put("handoff", handedOff(handedOff));
         return parts;
     }
 
@@ -172,6 +173,16 @@ final class StateJson {
                         .put("number", m.number())
                         .put("at", Figures.seconds(m.at()))
                         .put("text", m.text()));
+        return node;
+    }
+
+    private static ObjectNode handedOff(HandedOff handedOff) {
+        ObjectNode node = NODES.objectNode();
+        node.put("step", handedOff.step().name());
+        node.put("folder", handedOff.folder());
+        node.put("said", handedOff.said());
+        ArrayNode files = node.putArray("files");
+        handedOff.files().forEach(f -> files.addObject().put("name", f.name()).put("bytes", f.bytes()));
         return node;
     }
 

@@ -18,9 +18,13 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
 import org.bookholder.desk.Actions;
 import org.bookholder.desk.Admission;
+import org.bookholder.desk.DeskHandOff;
 import org.bookholder.desk.DeskKeys;
+import org.bookholder.desk.DeskPlace;
 import org.bookholder.desk.DeskSession;
+import org.bookholder.desk.DeskShelf;
 import org.bookholder.desk.Feed;
+import org.bookholder.desk.HandedOff;
 import org.bookholder.desk.Trail;
 import org.bookholder.desk.http.DeskDoor;
 import org.bookholder.desk.http.DeskServer;
@@ -77,9 +81,7 @@ public final class DeskCost {
             String token = admission.join(keys.key(), "bench").orElseThrow();
             try (DeskServer server = DeskServer.open(
                             DeskDoor.local(),
-                            desk,
-                            feed,
-                            new Actions(desk, Instant::now),
+                            DeskShelf.of(new DeskPlace(desk, feed, new Actions(desk, Instant::now))),
                             admission,
                             System::nanoTime);
                     Workers workers = new Workers((stage, failure) -> failure.printStackTrace())) {
@@ -213,6 +215,26 @@ public final class DeskCost {
         @Override
         public Path recording(int take) {
             return folder.takeFile(take);
+        }
+
+        @Override
+        public DeskHandOff handOff() {
+            return new DeskHandOff() {
+                @Override
+                public HandedOff now() {
+                    return new HandedOff(HandedOff.Step.IDLE, "", List.of(), "");
+                }
+
+                @Override
+                public Optional<String> ask(boolean replace) {
+                    return Optional.of("no page of the bench asks for it");
+                }
+
+                @Override
+                public Optional<Path> file(String name) {
+                    return Optional.empty();
+                }
+            };
         }
 
         @Override

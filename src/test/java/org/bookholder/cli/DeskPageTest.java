@@ -16,19 +16,17 @@ import java.util.function.BooleanSupplier;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.bookholder.desk.DeskShelf;
 import org.bookholder.desk.Trail;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Past;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingPlan;
-import org.bookholder.runtime.Review;
 import org.bookholder.runtime.Sources;
 import org.bookholder.runtime.Tapes;
-import org.bookholder.runtime.Workers;
 import org.bookholder.script.PreparedScript;
 import org.bookholder.script.ScriptPreparer;
 import org.bookholder.session.Command;
@@ -72,7 +70,7 @@ final class DeskPageTest {
     @SuppressWarnings("NullAway.Init")
     private GatedSource source;
 
-    private Optional<OpenDesk> desk = Optional.empty();
+    private Optional<OptionalDesk> desk = Optional.empty();
 
     @Test
     void aTakeAndItsReviewAreRunFromThePage() throws Exception {
@@ -87,9 +85,9 @@ final class DeskPageTest {
                     SessionFolder session = SessionFolder.create(place);
                     Reading begun = Reading.start(plan(lesson, ears, session))) {
                 reading = begun;
-                OpenDesk first = desk(here, session);
+                OptionalDesk first = desk(here, session);
                 browser.size(1440, 900);
-                browser.open(first.address());
+                browser.open(address(first));
                 runTheTake(browser);
                 loseTheConnection(browser, here, session, first);
                 endTheTake(browser);
@@ -123,7 +121,7 @@ final class DeskPageTest {
         browser.type("#say", "chin up a little", Keys.ENTER);
         awaitThat(() -> state().remarks().message().isPresent());
         browser.until("document.querySelector('#said').textContent.includes('chin up a little')");
-        lookAtEverySize(browser, "live");
+        browser.lookAtEverySize("live");
         buttonsStay(browser);
     }
 
@@ -139,15 +137,15 @@ final class DeskPageTest {
     }
 
     /** As when the program was killed and started again: the page comes back by itself, and is complete. */
-    private void loseTheConnection(Browser browser, Surroundings here, SessionFolder session, OpenDesk first)
+    private void loseTheConnection(Browser browser, Surroundings here, SessionFolder session, OptionalDesk first)
             throws ProblemException {
-        String address = first.address();
+        String address = address(first);
         first.close();
         browser.until("document.querySelector('#link').classList.contains('lost')");
         source.openTo(CUT_AT);
         awaitThat(() -> state().now().seconds() > CUT_AT - 1);
-        OpenDesk second = desk(here, session);
-        assertThat(second.address()).isEqualTo(address);
+        OptionalDesk second = desk(here, session);
+        assertThat(address(second)).isEqualTo(address);
         browser.until("!document.querySelector('#link').classList.contains('lost')");
         browser.until("deskState.model.at.now > " + (CUT_AT - 1));
         desk = Optional.of(second);
@@ -162,30 +160,23 @@ final class DeskPageTest {
         browser.until("!document.querySelector('#resting').hidden");
         browser.press("b");
         awaitThat(() -> state().remarks().breakSince().isEmpty());
-        desk.ifPresent(OpenDesk::close);
+        desk.ifPresent(OptionalDesk::close);
     }
 
     private void reviewAgain(Browser browser, Surroundings here, Path place) throws Exception {
-        try (SessionFolder session = SessionFolder.open(place)) {
-            List<SessionEvent> events = session.journal().events();
-            Past past = Past.of(demo().script(), FatigueLimits.defaults(), events);
-            Review review = new Review(session.journal(), past.state());
-            try (Workers workers = new Workers((s, f) -> {});
-                    OpenDesk kept = OpenDesk.of(
-                            here, new DeskOptions(), session, past.trail(), review.state(), review::tell, false)) {
-                workers.takeOn(review);
-                browser.open("about:blank");
-                browser.open(kept.address());
-                browser.until("window.deskState && deskState.model.known");
-                assertShows(browser, past.state());
-                decide(browser, review);
-                summary(browser, review);
-            }
+        try (OpenReview review = OpenReview.of(here, place);
+                OpenDesk kept = OpenDesk.of(here, new DeskOptions(), place, DeskShelf.of(review.place()))) {
+            browser.open("about:blank");
+            browser.open(kept.address());
+            browser.until("window.deskState && deskState.model.known");
+            assertShows(browser, review.state().get());
+            decide(browser, review);
+            summary(browser, review);
         }
         assertJournalLeadsTo(place);
     }
 
-    private void decide(Browser browser, Review review) throws IOException {
+    private void decide(Browser browser, OpenReview review) throws IOException {
         SessionState before = review.state().get();
         LineNotes misread = before.pickups().stream()
                 .filter(l -> !l.attempts().isEmpty())
@@ -194,7 +185,7 @@ final class DeskPageTest {
         browser.until("document.querySelector('#items .item')");
         browser.click("#item-" + misread.line());
         browser.until("document.querySelector('.wave path').getAttribute('d').length > 100");
-        lookAtEverySize(browser, "review");
+        browser.lookAtEverySize("review");
         browser.press(" ");
         browser.until("parseFloat(document.querySelector('#playhead').style.left) > 20");
         browser.press("x");
@@ -212,10 +203,10 @@ final class DeskPageTest {
         assertShows(browser, review.state().get());
     }
 
-    private void summary(Browser browser, Review review) throws IOException {
+    private void summary(Browser browser, OpenReview review) throws IOException {
         browser.press("3");
         browser.until("document.querySelector('.sums')");
-        lookAtEverySize(browser, "summary");
+        browser.lookAtEverySize("summary");
         byte[] pdf = browser.pdf();
         Files.write(Path.of("target", "desk-pictures", "sheet.pdf"), pdf);
         try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -227,23 +218,8 @@ final class DeskPageTest {
         }
     }
 
-    private static Optional<Decision.Choice> decision(Review review, int line) {
+    private static Optional<Decision.Choice> decision(OpenReview review, int line) {
         return review.state().get().lines().get(line - 1).decision().map(Decision::choice);
-    }
-
-    private void lookAtEverySize(Browser browser, String name) throws IOException {
-        for (String theme : List.of("light", "dark")) {
-            browser.dress(theme);
-            assertThat(browser.seriousFaults()).as(name + ", " + theme).isEmpty();
-            for (int width : new int[] {390, 1024, 1920}) {
-                browser.size(width, width == 390 ? 844 : width == 1024 ? 768 : 1080);
-                assertThat(browser.value("document.documentElement.scrollWidth <= innerWidth"))
-                        .as(name + " fits in " + width + " pixels")
-                        .isEqualTo(true);
-                browser.picture(name + "-" + theme + "-" + width);
-            }
-        }
-        browser.size(1440, 900);
     }
 
     /** What the page shows is what the state says. */
@@ -285,8 +261,14 @@ final class DeskPageTest {
         return Lesson.read(DEMO.resolve("lesson-1.md"));
     }
 
-    private OpenDesk desk(Surroundings here, SessionFolder session) throws ProblemException {
-        return OpenDesk.of(here, new DeskOptions(), session, Trail.NONE, reading.state(), reading::tell, true);
+    private OptionalDesk desk(Surroundings here, SessionFolder session) throws ProblemException {
+        SessionDesk watching = SessionDesk.of(here, session, Trail.NONE, reading.state(), reading::tell, true);
+        OpenDesk open = OpenDesk.of(here, new DeskOptions(), session.path(), DeskShelf.of(watching.place()));
+        return new OptionalDesk(Optional.of(watching), Optional.of(open));
+    }
+
+    private static String address(OptionalDesk desk) {
+        return desk.desk().orElseThrow().address();
     }
 
     private ReadingPlan plan(Lesson lesson, Ears ears, SessionFolder session) throws ProblemException {

@@ -17,6 +17,7 @@ import org.bookholder.testing.Scripts;
 /** A session with one take, whose events a test gives. */
 public final class ExampleDesk implements DeskSession {
     public final List<Command> told = new CopyOnWriteArrayList<>();
+    public final ExampleHandOff handOff;
     private final Path folder;
     private volatile SessionState state = Session.apply(
             Session.begin(
@@ -29,6 +30,7 @@ public final class ExampleDesk implements DeskSession {
 
     public ExampleDesk(Path folder) {
         this.folder = folder;
+        handOff = new ExampleHandOff(folder.resolve("handoff"));
     }
 
     public void happens(SessionEvent event) {
@@ -53,6 +55,11 @@ public final class ExampleDesk implements DeskSession {
     @Override
     public Path recording(int take) {
         return folder.resolve("take-00" + take + ".wav");
+    }
+
+    @Override
+    public DeskHandOff handOff() {
+        return handOff;
     }
 
     @Override

@@ -67,6 +67,12 @@ public final class Browser implements AutoCloseable {
         return ((JavascriptExecutor) driver).executeScript("return " + expression);
     }
 
+    /** What an expression on the page comes to in the end. */
+    public Object awaited(String promise) {
+        return ((JavascriptExecutor) driver)
+                .executeAsyncScript("const done = arguments[arguments.length - 1]; (" + promise + ").then(done)");
+    }
+
     public String text(String selector) {
         return driver.findElement(By.cssSelector(selector)).getText();
     }
@@ -113,6 +119,22 @@ public final class Browser implements AutoCloseable {
     public Path picture(String name) throws IOException {
         Files.createDirectories(PICTURES);
         return Files.write(PICTURES.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+    }
+
+    /** Sees that the page has no serious fault and fits at each size, light and dark, and takes its picture. */
+    public void lookAtEverySize(String name) throws IOException {
+        for (String theme : List.of("light", "dark")) {
+            dress(theme);
+            assertThat(seriousFaults()).as(name + ", " + theme).isEmpty();
+            for (int width : new int[] {390, 1024, 1920}) {
+                size(width, width == 390 ? 844 : width == 1024 ? 768 : 1080);
+                assertThat(value("document.documentElement.scrollWidth <= innerWidth"))
+                        .as(name + " fits in " + width + " pixels")
+                        .isEqualTo(true);
+                picture(name + "-" + theme + "-" + width);
+            }
+        }
+        size(1440, 900);
     }
 
     /** The page as a printer would get it. */

@@ -27,6 +27,7 @@ final class Assets {
             "listen.js",
             "summary.js",
             "actions.js",
+            "handoff.js",
             "words.js");
 
     private final Map<String, Asset> assets = new HashMap<>();

@@ -2,10 +2,8 @@ package org.bookholder.desk.http;
 
 import java.io.IOException;
 import java.util.function.LongSupplier;
-import org.bookholder.desk.Actions;
 import org.bookholder.desk.Admission;
-import org.bookholder.desk.DeskSession;
-import org.bookholder.desk.Feed;
+import org.bookholder.desk.DeskShelf;
 import org.bookholder.problem.ProblemException;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -16,7 +14,7 @@ import org.eclipse.jetty.util.component.LifeCycle;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /**
- * Serves the desk. The server's own few threads serve pages and never touch the session but through {@link DeskSession};
+ * Serves the desk. The server's own few threads serve pages and never touch a session but through {@link DeskShelf};
  * what is sent to a page is queued and bounded, so that no page can hold anything up.
  */
 public final class DeskServer implements AutoCloseable {
@@ -44,11 +42,10 @@ public final class DeskServer implements AutoCloseable {
      * @param nanoTime a clock that only goes forward, in nanoseconds
      * @throws ProblemException if there is no port to listen at
      */
-    public static DeskServer open(
-            DeskDoor door, DeskSession session, Feed feed, Actions actions, Admission admission, LongSupplier nanoTime)
+    public static DeskServer open(DeskDoor door, DeskShelf shelf, Admission admission, LongSupplier nanoTime)
             throws ProblemException {
         try {
-            return at(door.port(), door, session, feed, actions, admission, nanoTime);
+            return at(door.port(), door, shelf, admission, nanoTime);
         } catch (IOException e) {
             if (door.insist() || door.port() == 0) {
                 throw new ProblemException(
@@ -58,17 +55,10 @@ public final class DeskServer implements AutoCloseable {
                         e);
             }
         }
-        return open(new DeskDoor(door.network(), 0, true, door.names()), session, feed, actions, admission, nanoTime);
+        return open(new DeskDoor(door.network(), 0, true, door.names()), shelf, admission, nanoTime);
     }
 
-    private static DeskServer at(
-            int port,
-            DeskDoor door,
-            DeskSession session,
-            Feed feed,
-            Actions actions,
-            Admission admission,
-            LongSupplier nanoTime)
+    private static DeskServer at(int port, DeskDoor door, DeskShelf shelf, Admission admission, LongSupplier nanoTime)
             throws IOException {
         QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS, LEAST_THREADS);
         threads.setName("bookholder desk");
@@ -85,7 +75,7 @@ public final class DeskServer implements AutoCloseable {
         connector.setIdleTimeout(IDLE_MILLIS);
         server.addConnector(connector);
         server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, connector));
-        Router router = new Router(session, feed, actions, admission, connector::getLocalPort);
+        Router router = new Router(shelf, admission, connector::getLocalPort);
         server.setHandler(new Gate(door, connector::getLocalPort, nanoTime, router));
         server.setErrorHandler(new Plainly());
         try {

@@ -19,7 +19,7 @@ final class EventStream implements Feed.Listener {
     static final int MOST_BYTES = 4 << 20;
 
     /** Tells a page that all is well, and this end whether the page is still there. */
-    private static final String BEAT = ": well\n\n";
+    private static final String BEAT = "event: beat\ndata: well\n\n";
 
     private static final String HELLO = "retry: 1000\n\n";
 

@@ -2,26 +2,19 @@ package org.bookholder.desk.http;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.ByteArrayOutputStream;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.IntSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.bookholder.desk.Actions;
 import org.bookholder.desk.Admission;
 import org.bookholder.desk.Admission.Role;
-import org.bookholder.desk.DeskSession;
-import org.bookholder.desk.Feed;
-import org.bookholder.desk.Waveform;
-import org.bookholder.journal.TakeFile;
+import org.bookholder.desk.DeskCourse;
+import org.bookholder.desk.DeskPlace;
+import org.bookholder.desk.DeskShelf;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.session.SessionState.Take;
 import org.eclipse.jetty.http.HttpCookie;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
@@ -30,26 +23,23 @@ import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
-import org.eclipse.jetty.util.Fields;
 import org.eclipse.jetty.util.Promise;
 
-/** Brings each request to what answers it. All but the page itself is for those who were let in. */
+/** Brings each request to what answers it. All but the pages themselves is for those who were let in. */
 final class Router extends Handler.Abstract {
-    private static final Pattern TAKE = Pattern.compile("/takes/(\\d{1,6})\\.wav");
+    /** The sessions of a course have addresses of their own, below which all is as with a desk for one session. */
+    private static final Pattern SESSION = Pattern.compile("/session/([0-9a-z]{1,40})(/.{0,200})");
+
     private static final JsonMapper MAPPER = new JsonMapper();
 
-    private final DeskSession session;
-    private final Feed feed;
-    private final Actions actions;
+    private final DeskShelf shelf;
     private final Admission admission;
     private final IntSupplier port;
     private final Assets assets = new Assets();
     private final Streams streams = new Streams();
 
-    Router(DeskSession session, Feed feed, Actions actions, Admission admission, IntSupplier port) {
-        this.session = session;
-        this.feed = feed;
-        this.actions = actions;
+    Router(DeskShelf shelf, Admission admission, IntSupplier port) {
+        this.shelf = shelf;
         this.admission = admission;
         this.port = port;
     }
@@ -69,12 +59,17 @@ final class Router extends Handler.Abstract {
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         String path = Request.getPathInContext(request);
+        Matcher inSession = SESSION.matcher(path);
+        String name = inSession.matches() ? inSession.group(1) : DeskShelf.ONLY;
+        String rest = inSession.matches() ? inSession.group(2) : path;
         boolean post = request.getMethod().equals("POST");
-        if (post && path.equals("/join")) {
+        if (post && rest.equals("/join")) {
             body(request, response, callback, text -> join(text, request, response, callback));
             return true;
         }
-        Optional<Assets.Asset> asset = post ? Optional.empty() : assets.find(path);
+        boolean ofCourse = name.equals(DeskShelf.ONLY) && shelf.course().isPresent();
+        Optional<Assets.Asset> asset =
+                post ? Optional.empty() : assets.find(ofCourse && rest.equals("/") ? "/course.html" : rest);
         if (asset.isPresent()) {
             response.getHeaders().put(HttpHeader.CONTENT_TYPE, asset.get().type());
             response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-cache");
@@ -84,85 +79,80 @@ final class Router extends Handler.Abstract {
         Optional<Role> role = admission.role(token(request));
         if (role.isEmpty()) {
             Plainly.answer(response, callback, HttpStatus.UNAUTHORIZED_401, "the join code is asked for");
-        } else if (post) {
-            post(path, role.get(), request, response, callback);
+        } else if (rest.equals("/who") && !post) {
+            Plainly.json(response, callback, who(role.get()));
+        } else if (post && role.get() != Role.ACT) {
+            Plainly.answer(response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
+        } else if (ofCourse) {
+            course(rest, post, request, response, callback);
         } else {
-            get(path, role.get(), request, response, callback);
+            session(name, rest, role.get(), post, request, response, callback);
         }
         return true;
     }
 
-    private void get(String path, Role role, Request request, Response response, Callback callback) throws Exception {
-        Matcher take = TAKE.matcher(path);
-        if (path.equals("/who")) {
-            Plainly.json(response, callback, "{\"acts\":" + (role == Role.ACT) + "}");
-        } else if (path.equals("/events")) {
-            if (!streams.add(() -> EventStream.begin(feed, request, response, callback))) {
-                Plainly.answer(response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, "too many pages are open");
-            }
-        } else if (path.equals("/peaks")) {
-            peaks(Request.extractQueryParameters(request), response, callback);
-        } else if (path.equals("/pickups.pdf")) {
-            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-            session.writePickups(pdf);
-            response.getHeaders().put(HttpHeader.CONTENT_TYPE, "application/pdf");
-            Plainly.send(response, callback, ByteBuffer.wrap(pdf.toByteArray()));
-        } else if (take.matches()) {
-            recording(Integer.parseInt(take.group(1)), request, response, callback);
-        } else {
-            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
-        }
+    private String who(Role role) {
+        return "{\"acts\":" + (role == Role.ACT) + ",\"course\":"
+                + shelf.course().isPresent() + "}";
     }
 
-    private void post(String path, Role role, Request request, Response response, Callback callback) {
-        if (!path.equals("/act")) {
-            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
-        } else if (role != Role.ACT) {
-            Plainly.answer(response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
-        } else {
-            body(request, response, callback, text -> {
-                Optional<String> refused = actions.act(text);
-                if (refused.isPresent()) {
-                    Plainly.answer(response, callback, HttpStatus.BAD_REQUEST_400, refused.get());
-                } else {
-                    Plainly.json(response, callback, "{}");
-                }
-            });
-        }
-    }
-
-    private void recording(int number, Request request, Response response, Callback callback) throws ProblemException {
-        Optional<Take> take = take(number);
-        Optional<Path> file = take.map(t -> session.recording(number)).filter(Files::isRegularFile);
-        if (file.isEmpty()) {
-            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "this take was not recorded");
-        } else {
-            Recordings.serve(TakeFile.of(file.get()), request, response, callback);
-        }
-    }
-
-    private void peaks(Fields asked, Response response, Callback callback) throws ProblemException {
+    private void session(
+            String name, String rest, Role role, boolean post, Request request, Response response, Callback callback)
+            throws Exception {
+        Optional<DeskPlace> place;
         try {
-            Optional<Take> take = take(Integer.parseInt(asked.getValue("take")));
-            Optional<Path> file = take.map(t -> session.recording(t.number())).filter(Files::isRegularFile);
-            if (file.isEmpty()) {
-                Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "this take was not recorded");
-                return;
-            }
-            double from = Double.parseDouble(asked.getValue("from"));
-            double to = Double.parseDouble(asked.getValue("to"));
-            int points = Integer.parseInt(asked.getValue("points"));
-            String json = Waveform.of(file.get(), take.orElseThrow().start(), from, to, points)
-                    .toString();
-            Plainly.json(response, callback, json);
-        } catch (IllegalArgumentException | NullPointerException e) {
-            Plainly.answer(response, callback, HttpStatus.BAD_REQUEST_400, "take, from, to and points are asked for");
+            place = shelf.session(name);
+        } catch (ProblemException e) {
+            Plainly.answer(response, callback, HttpStatus.CONFLICT_409, String.valueOf(e.getMessage()));
+            return;
+        }
+        if (place.isEmpty() || (post && !rest.equals("/act"))) {
+            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
+        } else if (post) {
+            DeskPlace known = place.get();
+            act(known.actions()::act, request, response, callback);
+        } else {
+            new SessionPages(place.get(), streams).get(rest, role, request, response, callback);
         }
     }
 
-    private Optional<Take> take(int number) {
-        List<Take> takes = session.state().takes();
-        return takes.stream().filter(t -> t.number() == number).findFirst();
+    private void course(String rest, boolean post, Request request, Response response, Callback callback) {
+        DeskCourse course = shelf.course().orElseThrow();
+        if (post && rest.equals("/act")) {
+            act(course::act, request, response, callback);
+        } else if (!post && rest.equals("/course")) {
+            standing(course, request, response, callback);
+        } else {
+            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
+        }
+    }
+
+    private static void standing(DeskCourse course, Request request, Response response, Callback callback) {
+        try {
+            DeskCourse.Standing now = course.now();
+            String tag = '"' + now.revision() + '"';
+            response.getHeaders().put(HttpHeader.ETAG, tag);
+            if (tag.equals(request.getHeaders().get(HttpHeader.IF_NONE_MATCH))) {
+                response.setStatus(HttpStatus.NOT_MODIFIED_304);
+                callback.succeeded();
+            } else {
+                Plainly.json(response, callback, now.json());
+            }
+        } catch (ProblemException e) {
+            Plainly.answer(response, callback, HttpStatus.CONFLICT_409, String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static void act(
+            Function<String, Optional<String>> act, Request request, Response response, Callback callback) {
+        body(request, response, callback, text -> {
+            Optional<String> refused = act.apply(text);
+            if (refused.isPresent()) {
+                Plainly.answer(response, callback, HttpStatus.BAD_REQUEST_400, refused.get());
+            } else {
+                Plainly.json(response, callback, "{}");
+            }
+        });
     }
 
     private void join(String body, Request request, Response response, Callback callback) {

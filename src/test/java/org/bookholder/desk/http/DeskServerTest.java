@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.ArrayList;
@@ -18,6 +19,8 @@ import java.util.function.LongSupplier;
 import org.bookholder.desk.Actions;
 import org.bookholder.desk.Admission;
 import org.bookholder.desk.DeskKeys;
+import org.bookholder.desk.DeskPlace;
+import org.bookholder.desk.DeskShelf;
 import org.bookholder.desk.ExampleDesk;
 import org.bookholder.desk.Feed;
 import org.bookholder.desk.Trail;
@@ -56,7 +59,10 @@ final class DeskServerTest {
         feed = new Feed(session, Trail.NONE, "run");
         Admission admission = new Admission(keys, true, random, clock);
         server = DeskServer.open(
-                DeskDoor.local(), session, feed, new Actions(session, clock), admission, (LongSupplier) clock);
+                DeskDoor.local(),
+                DeskShelf.of(new DeskPlace(session, feed, new Actions(session, clock))),
+                admission,
+                (LongSupplier) clock);
         wire = new Wire(server.port());
         acting = cookie(keys.key());
         looking = cookie(keys.look());
@@ -131,7 +137,7 @@ final class DeskServerTest {
 
     @Test
     void whoMayOnlyLookCannotAct() throws IOException {
-        assertThat(wire.get("/who", looking)).endsWith("{\"acts\":false}");
+        assertThat(wire.get("/who", looking)).endsWith("{\"acts\":false,\"course\":false}");
         assertThat(status(wire.post("/act", looking, "{\"do\":\"mark\"}"))).isEqualTo(403);
         assertThat(session.told).isEmpty();
         assertThat(status(wire.post("/act", acting, "{\"do\":\"mark\"}"))).isEqualTo(200);
@@ -264,6 +270,30 @@ final class DeskServerTest {
                     .as("pages still told after " + looks + " changes")
                     .isZero();
         }
+    }
+
+    @Test
+    void theEditorsFilesAreSentByNameToWhoMayAct() throws IOException {
+        Files.createDirectories(folder.resolve("handoff"));
+        Files.writeString(folder.resolve("handoff/lesson-\u00e9t\u00e9.edl"), "TITLE: x");
+        Files.writeString(folder.resolve("handoff/other.txt"), "not in the list");
+        session.handOff.holds("lesson-\u00e9t\u00e9.edl", "gone.wav");
+        String sent = wire.get("/handoff?name=lesson-%C3%A9t%C3%A9.edl", acting);
+        assertThat(status(sent)).isEqualTo(200);
+        assertThat(sent)
+                .contains("Content-Disposition: attachment; filename*=UTF-8''lesson-%C3%A9t%C3%A9.edl")
+                .endsWith("TITLE: x");
+        for (String name : List.of("other.txt", "..%2Fdesk.json", "..%2Ftake-001.wav", "%2Fetc%2Fpasswd", "")) {
+            assertThat(status(wire.get("/handoff?name=" + name, acting)))
+                    .as(name)
+                    .isEqualTo(404);
+        }
+        assertThat(status(wire.get("/handoff", acting))).isEqualTo(404);
+        assertThat(status(wire.get("/handoff?name=lesson-%C3%A9t%C3%A9.edl", looking)))
+                .isEqualTo(403);
+        assertThat(status(wire.post("/act", acting, "{\"do\":\"hand_off\",\"replace\":true}")))
+                .isEqualTo(200);
+        assertThat(session.handOff.asked).containsExactly(true);
     }
 
     private static String until(BufferedReader in, String beginning) throws IOException {

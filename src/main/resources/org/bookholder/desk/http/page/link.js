@@ -3,8 +3,15 @@
 import { aloud, byId, put } from './words.js';
 import { model, takeChange, takeWhole } from './model.js';
 
+/** The program says that all is well every 5 s; a page that hears nothing for longer than this has lost it. */
+const SILENCE = 12_000;
+const NOTICE = 8_000;
+
 let stream = null;
 let changed = () => {};
+let heard = 0;
+let lost = '';
+let notice = 0;
 
 async function post(path, body) {
   const answer = await fetch(path, {
@@ -22,18 +29,31 @@ export async function act(action) {
     return false;
   }
   try {
-    const answer = await post('/act', action);
-    if (!answer.ok) say(`Not done: ${answer.text}`);
+    const answer = await post('act', action);
+    if (!answer.ok) tell(`Not done: ${answer.text}.`);
     return answer.ok;
   } catch {
-    say('Not done: the program cannot be reached.');
+    tell('Not done: the program cannot be reached.');
     return false;
   }
 }
 
-function say(text) {
+function show(text) {
   put('link', text);
   byId('link').classList.toggle('lost', text !== '');
+}
+
+/** Says how the connection is, for as long as it is so; empty if all is well. */
+function say(text) {
+  lost = text;
+  show(text);
+}
+
+/** Says something for a while. */
+function tell(text) {
+  clearTimeout(notice);
+  show(text);
+  notice = setTimeout(() => show(lost), NOTICE);
 }
 
 export async function begin(whenChanged) {
@@ -41,14 +61,14 @@ export async function begin(whenChanged) {
   const key = location.hash.slice(1);
   if (key) {
     history.replaceState(null, '', location.pathname);
-    await post('/join', { code: key }).catch(() => null);
+    await post('join', { code: key }).catch(() => null);
   }
   await enter();
 }
 
 async function enter() {
   try {
-    const who = await fetch('/who');
+    const who = await fetch('who');
     if (who.ok) {
       model.acts = (await who.json()).acts;
       byId('door').hidden = true;
@@ -68,7 +88,7 @@ function askForCode() {
   byId('code').focus();
   byId('join').onsubmit = async (event) => {
     event.preventDefault();
-    const answer = await post('/join', { code: byId('code').value }).catch(() => ({ text: 'The program cannot be reached.' }));
+    const answer = await post('join', { code: byId('code').value }).catch(() => ({ text: 'The program cannot be reached.' }));
     put('refused', answer.ok ? '' : answer.text);
     if (answer.ok) enter();
   };
@@ -76,19 +96,34 @@ function askForCode() {
 
 function listen() {
   stream?.close();
-  stream = new EventSource('/events');
-  stream.addEventListener('whole', (event) => {
+  stream = new EventSource('events');
+  const here = stream;
+  const on = (name, take) => here.addEventListener(name, (event) => { heard = Date.now(); take(event); });
+  on('whole', (event) => {
     changed(takeWhole(JSON.parse(event.data)));
     byId('desk').hidden = false;
   });
-  stream.addEventListener('change', (event) => changed(takeChange(JSON.parse(event.data))));
-  stream.onopen = () => {
-    if (byId('link').classList.contains('lost')) aloud('The connection is back.');
+  on('change', (event) => changed(takeChange(JSON.parse(event.data))));
+  on('beat', () => {});
+  heard = Date.now();
+  here.onopen = () => {
+    heard = Date.now();
+    if (lost) aloud('The connection is back.');
     say('');
   };
-  stream.onerror = () => {
-    say('Connection lost; coming back by itself.');
+  here.onerror = () => {
+    say(LOST);
     // A browser gives up for good when it is answered otherwise than by a stream.
-    if (stream.readyState === EventSource.CLOSED) setTimeout(enter, 2000);
+    if (here.readyState === EventSource.CLOSED) setTimeout(enter, 2000);
   };
 }
+
+const LOST = 'Connection lost; coming back by itself.';
+
+/** A network that swallows everything is no error to a browser for minutes. */
+setInterval(() => {
+  if (stream?.readyState === EventSource.OPEN && Date.now() - heard > SILENCE) {
+    say(LOST);
+    listen();
+  }
+}, 2000);

@@ -26,10 +26,10 @@ export async function showPlayer(host, attempt) {
   const from = Math.max(take.start, attempt.start - AROUND);
   const to = attempt.end + AROUND;
   piece = { attempt, from, to, start: attempt.start, end: attempt.end };
-  const src = `/takes/${attempt.take}.wav`;
+  const src = `takes/${attempt.take}.wav`;
   if (!audio.src.endsWith(src)) audio.src = src;
   draw(host, []);
-  const answer = await fetch(`/peaks?take=${attempt.take}&from=${from}&to=${Math.min(to, from + 118)}&points=600`)
+  const answer = await fetch(`peaks?take=${attempt.take}&from=${from}&to=${Math.min(to, from + 118)}&points=600`)
     .catch(() => null);
   if (answer?.ok && key === shownKey) {
     const { peaks, to: end } = await answer.json();

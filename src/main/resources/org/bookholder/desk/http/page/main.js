@@ -2,6 +2,7 @@
 
 import { liveKey, liveKeys, listenToForms, showFoot, showPeople } from './actions.js';
 import { showBreak, showHead, showPace, showSound, showTired } from './figures.js';
+import { openHandOff, showHandOff } from './handoff.js';
 import { silence } from './listen.js';
 import { begin } from './link.js';
 import { lineOf, model } from './model.js';
@@ -34,6 +35,7 @@ function changed(parts) {
   if (parts.has('tired') || parts.has('people')) showTired();
   if (any(PEOPLE)) showPeople();
   showFoot();
+  if (any(['handoff', 'at'])) showHandOff();
   if (!view) show(model.live ? 'live' : 'review');
   else if (view !== 'review' || any(REVIEW)) refresh();
 }
@@ -78,7 +80,8 @@ function onKey(event) {
     event.target.blur();
     return;
   }
-  if (!model.known || event.ctrlKey || event.metaKey || event.altKey || typing(event.target) || byId('keys').open) return;
+  if (!model.known || event.ctrlKey || event.metaKey || event.altKey || typing(event.target)
+    || document.querySelector('dialog[open]')) return;
   if (keysOff() && event.key !== '?') return;
   const onButton = event.target.matches('button, a, summary, [role=slider]');
   if (onButton && (event.key === ' ' || event.key === 'Enter')) return;
@@ -87,7 +90,8 @@ function onKey(event) {
   if (named) show(named);
   else if (key === '?') showKeys();
   else if (key === 'D') turn();
-  else if (key === 'L' && view === 'summary') print();
+  else if (key === 'W' && view !== 'live') openHandOff();
+  else if (key === 'L' && view !== 'live') print();
   else if (view === 'live' ? !liveKey(key) : view === 'review' ? !reviewKey(key) : true) return;
   event.preventDefault();
 }
@@ -96,6 +100,7 @@ const keysOff = () => localStorage.getItem('keys') === 'off';
 
 function showKeys() {
   const list = [...(view === 'review' ? reviewKeys() : liveKeys()),
+    ...(view === 'live' ? [] : [['W', 'hand off to the editor'], ['L', 'print the pickup list']]),
     ['1 2 3', 'live, review, summary'], ['D', 'dark or light'], ['?', 'these keys']];
   const off = el('input', { type: 'checkbox', id: 'keys-off', onchange: () =>
     localStorage.setItem('keys', byId('keys-off').checked ? 'off' : 'on') });
@@ -132,6 +137,7 @@ matchMedia('(prefers-color-scheme: dark)').addEventListener('change', dress);
 byId('theme').addEventListener('click', turn);
 document.querySelectorAll('[data-view]').forEach((b) => b.addEventListener('click', () => show(b.dataset.view)));
 byId('follow').addEventListener('click', followAgain);
+document.querySelector('[data-handoff]').addEventListener('click', openHandOff);
 byId('page').addEventListener('selected', () => { showPeople(); showFoot(); });
 document.addEventListener('keydown', onKey);
 window.addEventListener('beforeprint', () => model.known && fillSheet());

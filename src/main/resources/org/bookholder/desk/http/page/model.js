@@ -2,7 +2,7 @@
 
 export const model = {
   known: false, acts: false, live: false, script: null, at: null, pace: null, sound: null, tired: null,
-  takes: [], asides: [], notes: [], people: {}, lines: [], summary: null, points: [],
+  takes: [], asides: [], notes: [], people: {}, lines: [], summary: null, points: [], handoff: null,
 };
 
 export function takeWhole(whole) {

@@ -104,13 +104,19 @@ function showHear() {
   byId('attempts').replaceChildren(...line.attempts.map((a) => el('button', {
     type: 'button', role: 'radio', 'aria-checked': String(a === heard), class: a.outcome,
     onclick: () => { chosen = [a.take, a.ordinal]; showHear(); play(); },
-  }, `take ${a.take}, ${clock(inTake(a.take, a.start))} · ${a.outcome}${line.best?.[0] === a.take
-    && line.best[1] === a.ordinal ? ' · used' : ''}`)));
+  }, `take ${a.take}, ${clock(inTake(a.take, a.start))} · ${a.outcome}${standing(line, a)}`)));
   if (heard) showPlayer(byId('player'), heard);
   else byId('player').replaceChildren(el('p', { class: 'small' }, 'It was never tried, so there is nothing to hear.'));
   showChoices(line, heard);
   byId('line-notes').replaceChildren(...notesOf(current).map((n) =>
     el('li', {}, `${clock(n.at)} ${n.by}: ${n.text || 'marked as a pickup'}`)));
+}
+
+/** A misread attempt is not used unless someone has decided so. */
+function standing(line, a) {
+  if (line.best?.[0] !== a.take || line.best[1] !== a.ordinal) return '';
+  const settled = line.decision && line.decision.choice !== 'RECORD_AGAIN';
+  return a.outcome === 'clean' || settled ? ' · used' : ' · the best so far';
 }
 
 function what(line, heard) {

@@ -1,5 +1,6 @@
 // What a session came to, and the sheet to print.
 
+import { openHandOff } from './handoff.js';
 import { fluffPlot } from './plot.js';
 import { byId, count, el, figure, short } from './words.js';
 import { inTake, model, notesOf, telling, text } from './model.js';
@@ -36,8 +37,9 @@ function place() {
     byId('summary').append(el('section', { class: 'page', 'aria-label': 'Summary' },
       el('div', { id: 'came-to', class: 'came-to' }),
       el('p', { class: 'choices' },
+        el('button', { type: 'button', onclick: openHandOff }, 'Hand off to the editor ', el('kbd', {}, 'W')),
         el('button', { type: 'button', onclick: print }, 'Print the pickup list ', el('kbd', {}, 'L')),
-        el('a', { class: 'button', href: '/pickups.pdf', target: '_blank', rel: 'noopener' }, 'Pickup list as PDF'))));
+        el('a', { class: 'button', href: 'pickups.pdf', target: '_blank', rel: 'noopener' }, 'Pickup list as PDF'))));
   }
   return byId('came-to');
 }

@@ -26,6 +26,12 @@ export function figure(value, unknown = '–') {
   return value === null || value === undefined ? unknown : String(value).replace('-', '−');
 }
 
+/** How long a file is. */
+export function size(bytes) {
+  if (bytes < 1e4) return `${bytes} B`;
+  return bytes < 1e6 ? `${Math.round(bytes / 1e3)} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
+}
+
 export function count(n, one, many = `${one}s`) {
   return `${n} ${n === 1 ? one : many}`;
 }

@@ -1,0 +1,63 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Supplier;
+import org.bookholder.journal.ReadRightNotes;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Stage;
+import org.bookholder.session.ReadRight;
+import org.bookholder.session.SessionState;
+
+/**
+ * Keeps what a review teaches about the recogniser beside the session as soon as it is decided, so that the next session of
+ * the course begins with it even if the program is killed.
+ */
+final class Learning implements Stage {
+    private final Path session;
+    private final String course;
+    private final Supplier<SessionState> state;
+    private long seen = -1;
+    private List<ReadRight> kept = List.of();
+
+    Learning(Path session, String course, Supplier<SessionState> state) {
+        this.session = session;
+        this.course = course;
+        this.state = state;
+    }
+
+    @Override
+    public String role() {
+        return "learning";
+    }
+
+    @Override
+    public int doWork() {
+        SessionState now = state.get();
+        if (now.revision() == seen) {
+            return 0;
+        }
+        boolean first = seen < 0;
+        seen = now.revision();
+        List<ReadRight> learned = now.remarks().readRight();
+        if (first || !learned.equals(kept)) {
+            kept = learned;
+            keep();
+        }
+        return 1;
+    }
+
+    @Override
+    public void onClose() {
+        doWork();
+    }
+
+    /** A disk that takes no notes is told of by the journal; this one is not worth a review. */
+    private void keep() {
+        try {
+            new ReadRightNotes(course, kept).keep(session);
+        } catch (ProblemException e) {
+            seen = -1;
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Supplier;
+import org.bookholder.desk.DeskPlace;
+import org.bookholder.journal.ReadRightNotes;
+import org.bookholder.journal.Replay;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Past;
+import org.bookholder.runtime.Review;
+import org.bookholder.runtime.Workers;
+import org.bookholder.script.Script;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+
+/** A kept session that is gone through again. Nobody else can open it to go on with it meanwhile. */
+final class OpenReview implements AutoCloseable {
+    private final SessionFolder folder;
+    private final Review review;
+    private final Workers workers;
+    private final SessionDesk desk;
+
+    private OpenReview(SessionFolder folder, Review review, Workers workers, SessionDesk desk) {
+        this.folder = folder;
+        this.review = review;
+        this.workers = workers;
+        this.desk = desk;
+    }
+
+    /** Opens the session that lies in a folder. */
+    static OpenReview of(Surroundings here, Path place) throws ProblemException {
+        SessionFolder folder = SessionFolder.open(place);
+        try {
+            List<SessionEvent> events = folder.journal().events();
+            SessionEvent.Opened opened = Replay.firstOpened(events)
+                    .orElseThrow(() -> new ProblemException(
+                            "nothing was read in this session yet", place.toString(), "name another session"));
+            Script script = Lesson.parse(opened.scriptText(), opened.source());
+            Past past = Past.of(script, Limits.of(here), events);
+            Review review = new Review(folder.journal(), past.state());
+            Workers workers = new Workers((stage, failure) -> {});
+            workers.takeOn(review);
+            workers.takeOn(new Learning(folder.path(), course(folder, script), review.state()));
+            SessionDesk desk = SessionDesk.of(here, folder, past.trail(), review.state(), review::tell, false);
+            return new OpenReview(folder, review, workers, desk);
+        } catch (ProblemException e) {
+            folder.close();
+            throw e;
+        }
+    }
+
+    private static String course(SessionFolder folder, Script script) {
+        return ReadRightNotes.of(folder.path())
+                .map(ReadRightNotes::course)
+                .orElseGet(() -> ReadRightNotes.courseOf(Path.of(script.source())));
+    }
+
+    Path folder() {
+        return folder.path();
+    }
+
+    DeskPlace place() {
+        return desk.place();
+    }
+
+    Supplier<SessionState> state() {
+        return review.state();
+    }
+
+    /** What was asked for is done first. */
+    @Override
+    public void close() {
+        desk.close();
+        workers.close();
+        folder.close();
+    }
+}

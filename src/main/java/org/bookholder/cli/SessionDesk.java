@@ -1,0 +1,93 @@
+package org.bookholder.cli;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.bookholder.desk.Actions;
+import org.bookholder.desk.DeskHandOff;
+import org.bookholder.desk.DeskPlace;
+import org.bookholder.desk.DeskSession;
+import org.bookholder.desk.Feed;
+import org.bookholder.desk.Trail;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.runtime.DeskStage;
+import org.bookholder.runtime.Errands;
+import org.bookholder.runtime.Workers;
+import org.bookholder.session.Command;
+import org.bookholder.session.SessionState;
+
+/** One session as the desk knows it, with the threads that keep its pages informed. */
+final class SessionDesk implements AutoCloseable {
+    private final DeskPlace place;
+    private final Workers workers;
+
+    private SessionDesk(DeskPlace place, Workers workers) {
+        this.place = place;
+        this.workers = workers;
+    }
+
+    /**
+     * Begins to watch a session.
+     *
+     * @param trail what went before
+     * @param live whether takes can be rolled
+     */
+    static SessionDesk of(
+            Surroundings here,
+            SessionFolder folder,
+            Trail trail,
+            Supplier<SessionState> state,
+            Consumer<Command> commands,
+            boolean live) {
+        Errands errands = new Errands();
+        DeskHandOff handOff = new SessionHandOff(here, folder.path(), state, live, errands);
+        DeskSession session = new Session(here, folder, state, commands, handOff, live);
+        Feed feed = new Feed(session, trail, Long.toHexString(new SecureRandom().nextLong()));
+        Workers workers = new Workers((stage, failure) -> {});
+        workers.takeOn(new DeskStage(feed, here.nanoTime()));
+        workers.takeOn(errands);
+        return new SessionDesk(new DeskPlace(session, feed, new Actions(session, here.clock())), workers);
+    }
+
+    DeskPlace place() {
+        return place;
+    }
+
+    @Override
+    public void close() {
+        workers.close();
+    }
+
+    /** What the desk sees of the session. */
+    private record Session(
+            Surroundings here,
+            SessionFolder folder,
+            Supplier<SessionState> shown,
+            Consumer<Command> commands,
+            DeskHandOff handOff,
+            boolean live)
+            implements DeskSession {
+        @Override
+        public SessionState state() {
+            return shown.get();
+        }
+
+        @Override
+        public void tell(Command command) {
+            commands.accept(command);
+        }
+
+        @Override
+        public Path recording(int take) {
+            return folder.takeFile(take);
+        }
+
+        @Override
+        public void writePickups(OutputStream out) throws IOException {
+            PrintedPickups.write(shown.get(), here.zone(), out);
+        }
+    }
+}

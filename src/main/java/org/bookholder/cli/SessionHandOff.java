@@ -1,0 +1,117 @@
+package org.bookholder.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.bookholder.desk.DeskHandOff;
+import org.bookholder.desk.HandedOff;
+import org.bookholder.desk.HandedOff.Entry;
+import org.bookholder.desk.HandedOff.Step;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Errands;
+import org.bookholder.runtime.Latest;
+import org.bookholder.session.SessionState;
+
+/** Writes, for the desk, what {@code bookholder handoff} writes, to the same place. */
+final class SessionHandOff implements DeskHandOff {
+    private static final int MOST_FILES = 500;
+
+    private final Surroundings here;
+    private final Path session;
+    private final Path folder;
+    private final Supplier<SessionState> state;
+    private final boolean live;
+    private final Errands errands;
+    private final Latest<HandedOff> latest;
+
+    /**
+     * The hand-off of a session.
+     *
+     * @param session its folder
+     * @param live whether takes can be rolled in it
+     */
+    SessionHandOff(Surroundings here, Path session, Supplier<SessionState> state, boolean live, Errands errands) {
+        this.here = here;
+        this.session = session;
+        this.folder = HandOffOptions.usual(false).out(session).toAbsolutePath().normalize();
+        this.state = state;
+        this.live = live;
+        this.errands = errands;
+        this.latest = new Latest<>(standing(Step.IDLE, ""));
+    }
+
+    @Override
+    public HandedOff now() {
+        return latest.get();
+    }
+
+    @Override
+    public synchronized Optional<String> ask(boolean replace) {
+        if (now().step() == Step.WRITING) {
+            return Optional.of("the files are being written");
+        }
+        if (live && state.get().rolling()) {
+            return Optional.of("a take is rolling; cut it first");
+        }
+        latest.set(standing(Step.WRITING, ""));
+        errands.ask(() -> latest.set(write(replace)));
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> file(String name) {
+        return now().files().stream()
+                .filter(entry -> entry.name().equals(name))
+                .map(entry -> folder.resolve(entry.name()))
+                .filter(SessionHandOff::isPlain)
+                .findFirst();
+    }
+
+    private HandedOff write(boolean replace) {
+        if (!replace && !files().isEmpty()) {
+            return standing(Step.IN_THE_WAY, "files are there already, and nothing was written");
+        }
+        try {
+            HandOffRun.Written written = new HandOffRun(here, HandOffOptions.usual(replace)).write(session);
+            return standing(
+                    Step.WRITTEN,
+                    String.join(
+                            "; ",
+                            Stream.concat(Stream.of(written.summary()), written.remarks().stream())
+                                    .toList()));
+        } catch (ProblemException e) {
+            // Where they go is on the page, and the remedy is for the command line.
+            return standing(Step.FAILED, e.what());
+        } catch (RuntimeException e) {
+            return standing(Step.FAILED, "a fault of the program stopped it (" + e + "); please report it");
+        }
+    }
+
+    private HandedOff standing(Step step, String said) {
+        return new HandedOff(step, folder.toString(), files(), said);
+    }
+
+    private List<Entry> files() {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.filter(SessionHandOff::isPlain)
+                    .sorted()
+                    .limit(MOST_FILES)
+                    .map(file -> new Entry(
+                            file.getFileName().toString(), file.toFile().length()))
+                    .toList();
+        } catch (IOException none) {
+            return List.of();
+        }
+    }
+
+    /** No link, which could lead out of the folder, and no draft. */
+    private static boolean isPlain(Path file) {
+        return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                && !file.getFileName().toString().startsWith(".");
+    }
+}

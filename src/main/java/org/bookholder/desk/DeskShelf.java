@@ -1,0 +1,36 @@
+package org.bookholder.desk;
+
+import java.util.Optional;
+import org.bookholder.problem.ProblemException;
+
+/** What can be opened at a desk: one session, or a course with its sessions. Safe for use by several threads. */
+public interface DeskShelf {
+    /** The name of a desk's only session. */
+    String ONLY = "";
+
+    /**
+     * The session of that name, opened if need be, which takes as long as it takes to read it.
+     *
+     * @return empty if there is none of that name
+     * @throws ProblemException if it cannot be opened
+     */
+    Optional<DeskPlace> session(String name) throws ProblemException;
+
+    /** The course; empty if the desk is for one session. */
+    Optional<DeskCourse> course();
+
+    /** One session and no more. */
+    static DeskShelf of(DeskPlace only) {
+        return new DeskShelf() {
+            @Override
+            public Optional<DeskPlace> session(String name) {
+                return name.equals(ONLY) ? Optional.of(only) : Optional.empty();
+            }
+
+            @Override
+            public Optional<DeskCourse> course() {
+                return Optional.empty();
+            }
+        };
+    }
+}

@@ -1,0 +1,108 @@
+package org.bookholder.desk.http;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.bookholder.desk.Admission.Role;
+import org.bookholder.desk.DeskPlace;
+import org.bookholder.desk.Waveform;
+import org.bookholder.journal.TakeFile;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionState.Take;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.HttpStatus;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
+import org.eclipse.jetty.util.Fields;
+import org.jspecify.annotations.Nullable;
+
+/** Answers what the page of one session asks for. */
+final class SessionPages {
+    private static final Pattern TAKE = Pattern.compile("/takes/(\\d{1,6})\\.wav");
+
+    private final DeskPlace place;
+    private final Streams streams;
+
+    SessionPages(DeskPlace place, Streams streams) {
+        this.place = place;
+        this.streams = streams;
+    }
+
+    /** Answers a look at {@code path}, which begins where the session's own addresses do. */
+    void get(String path, Role role, Request request, Response response, Callback callback)
+            throws IOException, ProblemException {
+        Matcher take = TAKE.matcher(path);
+        if (path.equals("/events")) {
+            if (!streams.add(() -> EventStream.begin(place.feed(), request, response, callback))) {
+                Plainly.answer(response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, "too many pages are open");
+            }
+        } else if (path.equals("/peaks")) {
+            peaks(Request.extractQueryParameters(request), response, callback);
+        } else if (path.equals("/pickups.pdf")) {
+            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+            place.session().writePickups(pdf);
+            response.getHeaders().put(HttpHeader.CONTENT_TYPE, "application/pdf");
+            Plainly.send(response, callback, ByteBuffer.wrap(pdf.toByteArray()));
+        } else if (path.equals("/handoff")) {
+            handedOff(role, Request.extractQueryParameters(request).getValue("name"), request, response, callback);
+        } else if (take.matches()) {
+            recording(Integer.parseInt(take.group(1)), request, response, callback);
+        } else {
+            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
+        }
+    }
+
+    private void handedOff(Role role, @Nullable String name, Request request, Response response, Callback callback) {
+        Optional<Path> file =
+                name == null ? Optional.empty() : place.session().handOff().file(name);
+        if (role != Role.ACT) {
+            Plainly.answer(response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
+        } else if (file.isEmpty()) {
+            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is no such file");
+        } else {
+            Downloads.serve(file.get(), request, response, callback);
+        }
+    }
+
+    private void recording(int number, Request request, Response response, Callback callback) throws ProblemException {
+        Optional<Path> file =
+                take(number).map(t -> place.session().recording(number)).filter(Files::isRegularFile);
+        if (file.isEmpty()) {
+            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "this take was not recorded");
+        } else {
+            Recordings.serve(TakeFile.of(file.get()), request, response, callback);
+        }
+    }
+
+    private void peaks(Fields asked, Response response, Callback callback) throws ProblemException {
+        try {
+            Optional<Take> take = take(Integer.parseInt(asked.getValue("take")));
+            Optional<Path> file =
+                    take.map(t -> place.session().recording(t.number())).filter(Files::isRegularFile);
+            if (file.isEmpty()) {
+                Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "this take was not recorded");
+                return;
+            }
+            double from = Double.parseDouble(asked.getValue("from"));
+            double to = Double.parseDouble(asked.getValue("to"));
+            int points = Integer.parseInt(asked.getValue("points"));
+            String json = Waveform.of(file.get(), take.orElseThrow().start(), from, to, points)
+                    .toString();
+            Plainly.json(response, callback, json);
+        } catch (IllegalArgumentException | NullPointerException e) {
+            Plainly.answer(response, callback, HttpStatus.BAD_REQUEST_400, "take, from, to and points are asked for");
+        }
+    }
+
+    private Optional<Take> take(int number) {
+        List<Take> takes = place.session().state().takes();
+        return takes.stream().filter(t -> t.number() == number).findFirst();
+    }
+}

@@ -1,0 +1,48 @@
+// The editor's files: written by one button, listed, and brought to this device one by one.
+
+import { act } from './link.js';
+import { model } from './model.js';
+import { byId, count, el, size } from './words.js';
+
+const HEAD = 'What an editor needs: the cut list, captions, the lines to pick up, a log of the takes, and the sound.';
+
+const write = (replace) => act({ do: 'hand_off', replace });
+
+export function openHandOff() {
+  if (!model.known) return;
+  byId('handoff').showModal();
+  showHandOff();
+}
+
+export function showHandOff() {
+  const box = byId('handoff');
+  if (!box.open) return;
+  const { step, folder, files, said } = model.handoff;
+  const busy = step === 'WRITING';
+  const rolling = model.live && model.at.rolling;
+  box.replaceChildren(
+    el('h2', { id: 'handoff-title' }, 'Hand-off'),
+    el('p', {}, HEAD),
+    el('p', { class: 'small' }, files.length ? `${count(files.length, 'file')} in ` : 'They go to ', el('code', {}, folder)),
+    el('p', { class: step === 'FAILED' || step === 'IN_THE_WAY' ? 'wrong' : 'small', role: 'status' }, told(step, said, rolling)),
+    el('ul', { class: 'files' }, ...files.map(file)),
+    el('div', { class: 'choices' },
+      el('button', { type: 'button', id: 'write', disabled: !model.acts || busy || rolling, onclick: () => write(false) }, 'Write the files'),
+      step === 'IN_THE_WAY'
+        ? el('button', { type: 'button', id: 'replace', disabled: !model.acts, onclick: () => write(true) }, 'Replace them') : null,
+      el('form', { method: 'dialog' }, el('button', { type: 'submit', class: 'quiet' }, 'Close'))));
+}
+
+function told(step, said, rolling) {
+  if (!model.acts) return 'You were let in to look, not to act.';
+  if (step === 'WRITING') return 'Being written; it takes some seconds for each quarter of an hour.';
+  if (step === 'WRITTEN') return `Written: ${said}.`;
+  if (step === 'IN_THE_WAY') return 'Files are there already, and nothing was written.';
+  if (step === 'FAILED') return `Not written: ${said}.`;
+  return rolling ? 'A take is rolling; cut it first.' : '';
+}
+
+function file(f) {
+  const name = model.acts ? el('a', { href: `handoff?name=${encodeURIComponent(f.name)}`, download: f.name }, f.name) : f.name;
+  return el('li', {}, name, ' ', el('span', { class: 'small' }, size(f.bytes)));
+}

@@ -1,0 +1,102 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.bookholder.desk.DeskShelf;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.Browser;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The editor's files from the page, in a real browser. */
+@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+final class HandOffPageTest {
+    @TempDir
+    private Path folder;
+
+    private Path session;
+    private OpenReview review;
+    private OpenDesk desk;
+    private Browser browser;
+
+    @BeforeEach
+    void open() throws ProblemException {
+        Browser.needed();
+        session = folder.resolve("session");
+        KeptSessions.write(session, "lesson.md");
+        Surroundings here = KeptSessions.here(folder);
+        review = OpenReview.of(here, session);
+        desk = OpenDesk.of(here, new DeskOptions(), session, DeskShelf.of(review.place()));
+        browser = new Browser();
+        browser.size(1440, 900);
+        browser.open(desk.address());
+        browser.until("window.deskState && deskState.model.known");
+    }
+
+    @AfterEach
+    void close() {
+        if (browser != null) {
+            browser.close();
+            desk.close();
+            review.close();
+        }
+    }
+
+    @Test
+    void theFilesAreWrittenListedAndSentAndNotReplacedUnasked() throws IOException {
+        browser.press("w");
+        browser.until("document.querySelector('#handoff').open");
+        browser.click("#write");
+        browser.until("deskState.model.handoff.step === 'WRITTEN'");
+        assertThat(browser.text("#handoff")).contains(session.resolve("handoff").toString(), "Written: 2 clips");
+        List<String> written = names(session.resolve("handoff"));
+        assertThat(written).contains("a-lesson.edl", "a-lesson.otio", "a-lesson-log.csv", "a-lesson-take-001.wav");
+        assertThat(browser.value("[...document.querySelectorAll('.files a')].map(a => a.textContent)"))
+                .isEqualTo(written);
+        assertThat(written).as("what the command writes").isEqualTo(namesByCommand());
+        assertThat(browser.awaited("fetch(document.querySelector('.files a[download$=\".edl\"]').href)"
+                        + ".then(answer => answer.text())"))
+                .isEqualTo(Files.readString(session.resolve("handoff/a-lesson.edl")));
+        browser.lookAtEverySize("handoff");
+
+        Files.writeString(session.resolve("handoff/a-lesson.edl"), "cut by hand");
+        browser.click("#write");
+        browser.until("deskState.model.handoff.step === 'IN_THE_WAY'");
+        assertThat(browser.text("#handoff")).contains("Files are there already, and nothing was written.");
+        assertThat(session.resolve("handoff/a-lesson.edl")).hasContent("cut by hand");
+        browser.click("#replace");
+        browser.until("deskState.model.handoff.step === 'WRITTEN'");
+        assertThat(session.resolve("handoff/a-lesson.edl")).content().startsWith("TITLE: A lesson");
+    }
+
+    @Test
+    void whatStandsInTheWayIsSaidInOneLine() throws IOException {
+        Files.writeString(session.resolve("handoff"), "a file where the folder should be");
+        browser.press("w");
+        browser.click("#write");
+        browser.until("deskState.model.handoff.step === 'FAILED'");
+        assertThat(browser.text("#handoff .wrong")).startsWith("Not written: the hand-off cannot be written");
+        assertThat(browser.value("document.querySelector('#write').disabled")).isEqualTo(false);
+    }
+
+    private List<String> namesByCommand() throws IOException {
+        Program program = new Program(folder);
+        String out = program.path("by-command");
+        assertThat(program.run("handoff", session.toString(), "--out", out)).isZero();
+        return names(Path.of(out));
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+}

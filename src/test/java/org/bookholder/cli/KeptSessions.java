@@ -1,0 +1,52 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import org.bookholder.handoff.ExampleSession;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.ScriptLine;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.testing.Wav;
+
+/** Sessions on disk in which everything happened, with a tone for a recording. */
+final class KeptSessions {
+    private static final int RATE = 16_000;
+    private static final double SECONDS = 18;
+
+    private KeptSessions() {}
+
+    /** A machine on which everything lies in one folder. */
+    static Surroundings here(Path folder) {
+        return new Surroundings(
+                Instant::now, System::nanoTime, ZoneOffset.UTC, folder, folder, folder, new FakeEquipment());
+    }
+
+    /** The text of the script that they were read from. */
+    static String script() {
+        StringBuilder text = new StringBuilder("---\ntitle: A lesson\n---\n");
+        ExampleSession.state().script().lines().stream()
+                .map(ScriptLine::text)
+                .forEach(line -> text.append(line).append('\n'));
+        return text.toString();
+    }
+
+    /**
+     * Writes one.
+     *
+     * @param source the script's file
+     */
+    static void write(Path place, String source) throws ProblemException {
+        try (SessionFolder session = SessionFolder.create(place)) {
+            for (SessionEvent event : ExampleSession.events()) {
+                session.journal()
+                        .append(
+                                event instanceof SessionEvent.Opened o
+                                        ? new SessionEvent.Opened(o.at(), o.when(), o.title(), source, script())
+                                        : event);
+            }
+        }
+        Wav.write(place.resolve("take-001.wav"), RATE, Wav.sine(300, 0.2, RATE, SECONDS));
+    }
+}
