@@ -49,12 +49,14 @@ final class AddedWords {
     private boolean isAdded(Span span, Extra extra) {
         int next = extra.after();
         int last = next - 1;
-        return last >= 0
-                && next < words.size()
-                && anchored(last)
-                && anchored(next)
+        int from = last >= 0 && FunctionWords.contains(words.get(last)) && !anchored(last) ? last - 1 : last;
+        int to = next < words.size() && FunctionWords.contains(words.get(next)) && !anchored(next) ? next + 1 : next;
+        return from >= 0
+                && to < words.size()
+                && anchored(from)
+                && anchored(to)
                 && !FILLERS.contains(extra.word().text())
-                && between(extra.word(), end(last), start(next))
+                && between(extra.word(), end(from), start(to))
                 && heardByScriptEar(span, extra.word())
                 && !repeats(extra.word().text(), last, next)
                 && !repaired(next);

@@ -3,8 +3,6 @@ package org.bookholder.follow;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
 import org.bookholder.follow.Deviation.Kind;
 import org.bookholder.script.PreparedScript.PreparedWord;
 import org.bookholder.script.SoundAlike;
@@ -29,13 +27,6 @@ final class AttemptJudge {
     private static final double SAME_LETTERS = 0.56;
 
     private static final double SAME_SOUND = 0.4;
-
-    /** Function words that recognisers swallow or swap so often that their loss is no evidence. */
-    private static final Set<String> SLIGHT = Set.of(
-            "a", "an", "the", "and", "or", "but", "nor", "so", "as", "if", "of", "to", "in", "on", "at", "by", "for",
-            "up", "is", "am", "are", "was", "be", "it", "its", "it's", "he", "she", "we", "you", "i", "me", "my", "his",
-            "her", "him", "our", "us", "do", "did", "has", "had", "can", "may", "not", "no", "all", "too", "off", "out",
-            "who", "how", "any", "let", "get", "got", "i'm", "i'd");
 
     private final ReadingGraph graph;
     private final OpenWords open;
@@ -94,9 +85,7 @@ final class AttemptJudge {
     private @Nullable Deviation deviation(List<PreparedWord> words, Heard heard, OpenAlignment alignment, int word) {
         PreparedWord prepared = words.get(word);
         String plain = prepared.word().plain();
-        if (prepared.standIn()
-                || prepared.forms().isEmpty()
-                || SLIGHT.contains(plain.toLowerCase(Locale.ROOT).replace('’', '\''))) {
+        if (prepared.standIn() || prepared.forms().isEmpty() || FunctionWords.contains(prepared)) {
             return null;
         }
         String said = String.join(" ", texts(alignment.counterpart(word)));
