@@ -1,8 +1,6 @@
 package org.bookholder.follow;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.OptionalInt;
 import org.bookholder.timing.StreamTime;
@@ -27,6 +25,12 @@ final class LivePath {
     /** What a jump to a word within another line needs besides: words of speech that is not in the script lie there. */
     private static final double INSIDE_MARGIN = 6;
 
+    /** How many words of a line that is not beside the shown one must be heard there before it is believed. */
+    private static final int FAR = 3;
+
+    /** The same after something that is not in the script: it often has words of it, and one goes on where one was. */
+    private static final int FAR_AFTER_ASIDE = 5;
+
     /** Silence after a line's last word that shows that it has been said to its end. */
     private static final StreamTime SAID = StreamTime.ofSeconds(0.17);
 
@@ -37,9 +41,6 @@ final class LivePath {
     private static final int MOST_MISHEARD = 4;
 
     private static final double LONGEST_MISHEARD = 2;
-
-    /** How many words since a jump are compared with what the open ear heard. */
-    private static final int WORDS_COMPARED = 12;
 
     /** How long a line's last word may sound, once it has been recognised, before it counts as said to its end. */
     private static final StreamTime LONGEST_END = StreamTime.ofSeconds(1);
@@ -179,26 +180,25 @@ final class LivePath {
      * this one was broken off is what is to be expected; it need only be the likeliest.
      */
     private double needed(Step best) {
-        Deque<String> since = new ArrayDeque<>();
-        boolean inside = false;
-        for (Step step = best; step != null; step = step.before()) {
-            if (step.kind() == Step.Kind.MATCH) {
-                since.addFirst(graph.tokenText(step.node()));
-            }
-            if (step.jumped()) {
-                int word = graph.wordOf(step.node());
-                if (beginsNextLine(word)) {
-                    return 0;
-                }
-                inside = inAnotherLine(word);
-                break;
-            }
-            if (since.size() == WORDS_COMPARED) {
-                break;
-            }
+        Landing landing = Landing.of(best, graph);
+        if (landing.jumped() && beginsNextLine(landing.word())) {
+            return 0;
         }
-        boolean denied = !since.isEmpty() && echo.inTime(now) && echo.agreement(List.copyOf(since)) < AGREED;
+        if (landing.jumped() && far(landing.word()) && landing.since().size() < wordsThere(landing)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        List<String> since = landing.since();
+        boolean denied = !since.isEmpty() && echo.inTime(now) && echo.agreement(since) < AGREED;
+        boolean inside = landing.jumped() && inAnotherLine(landing.word());
         return (denied ? DENIED_MARGIN : JUMP_MARGIN) + (inside ? INSIDE_MARGIN : 0);
+    }
+
+    private boolean far(int word) {
+        return Math.abs(graph.line(word) - graph.line(shown)) > 1;
+    }
+
+    private static int wordsThere(Landing landing) {
+        return landing.afterAside() ? FAR_AFTER_ASIDE : FAR;
     }
 
     private boolean beginsNextLine(int word) {

@@ -124,6 +124,25 @@ final class FollowerTest {
     }
 
     @Test
+    void isNotCarriedOffByAnAsideThatHasWordsOfAnotherLine() {
+        ReadAloud reader = ReadAloud.of(LESSON)
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .say("sorry my phone rang could you please check both sides");
+        assertThat(reader.position()).isEqualTo(new ReadingPosition(2, 1));
+        reader.say("a spoke that rings low");
+        assertThat(reader.position()).isEqualTo(new ReadingPosition(2, 6));
+    }
+
+    @Test
+    void comesBackAnywhereInTheScriptFromAnAside() {
+        ReadAloud reader = ReadAloud.of(LESSON)
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .say("sorry my phone rang let us go on")
+                .say("check both sides again with");
+        assertThat(reader.position()).isEqualTo(new ReadingPosition(4, 6));
+    }
+
+    @Test
     void doesNotJumpForACommonWord() {
         ReadAloud reader = ReadAloud.of(LESSON).say("turn the wheel slowly").say("the");
         assertThat(reader.position()).isEqualTo(new ReadingPosition(1, 5));
@@ -173,6 +192,14 @@ final class FollowerTest {
                     assertThat(added.said()).isEqualTo("backwards");
                     assertThat(added.word()).isEqualTo(5);
                 });
+    }
+
+    @Test
+    void callsAWordThatWasAddedBesideAFunctionWordThatWasMisheard() {
+        assertThat(firstLine("turn the wheel slowly backwards an watch the gap beside the brake")
+                        .deviations())
+                .extracting(Deviation::kind, Deviation::said)
+                .containsExactly(tuple(Deviation.Kind.ADDED, "backwards"));
     }
 
     @Test

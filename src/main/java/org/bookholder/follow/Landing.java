@@ -1,0 +1,34 @@
+package org.bookholder.follow;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+
+/**
+ * Where the best explanation of what was heard last jumped to, and the script's words that were heard since.
+ *
+ * @param word the word that it landed on; -1 if it did not jump within the words looked back on
+ * @param afterAside whether something that is not in the script was said just before
+ * @param since the words since, or the last {@value #MOST}
+ */
+record Landing(int word, boolean afterAside, List<String> since) {
+    private static final int MOST = 12;
+
+    static Landing of(Step best, ReadingGraph graph) {
+        Deque<String> since = new ArrayDeque<>();
+        for (Step step = best; step != null && since.size() < MOST; step = step.before()) {
+            if (step.kind() == Step.Kind.MATCH) {
+                since.addFirst(graph.tokenText(step.node()));
+            }
+            if (step.jumped()) {
+                boolean afterAside = step.before() != null && step.before().off();
+                return new Landing(graph.wordOf(step.node()), afterAside, List.copyOf(since));
+            }
+        }
+        return new Landing(-1, false, List.copyOf(since));
+    }
+
+    boolean jumped() {
+        return word >= 0;
+    }
+}
