@@ -35,6 +35,11 @@ public record Attempt(
         return new Attempt(take, ordinal, number, start, end, complete, words, deviations);
     }
 
+    /** The same attempt under another number within its take. */
+    Attempt withOrdinal(int number) {
+        return new Attempt(take, number, line, start, end, complete, words, deviations);
+    }
+
     /** What became of the line in this attempt: clean, misread or incomplete. */
     public Outcome outcome() {
         if (!complete) {

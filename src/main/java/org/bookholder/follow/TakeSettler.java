@@ -11,6 +11,7 @@ import org.bookholder.timing.StreamTime;
 
 /** The settling path of one take: spans as they close, attempts once both ears have heard them, all of it at the end. */
 final class TakeSettler {
+    private final ReadingGraph graph;
     private final int take;
     private final SettlingPath path;
     private final SpanBuilder builder;
@@ -26,6 +27,7 @@ final class TakeSettler {
     private record Held(StreamTime from, StreamTime to) {}
 
     TakeSettler(ReadingGraph graph, Tracker tracker, int take, Loudness loudness, StreamTime start, int word) {
+        this.graph = graph;
         this.take = take;
         this.loudness = loudness;
         path = new SettlingPath(tracker, word, start);
@@ -152,6 +154,8 @@ final class TakeSettler {
                 attempts.add(judge(spans, i, attempts.size() + 1));
             }
         }
-        return new FollowEvent.TakeSettled(at, take, attempts, new AsideFinder(open).find(spans, attempts, take));
+        List<Aside> asides = new AsideFinder(open).find(spans, attempts, take);
+        FalseStarts.Told told = new FalseStarts(graph, loudness).tell(attempts, asides);
+        return new FollowEvent.TakeSettled(at, take, told.attempts(), told.asides());
     }
 }
