@@ -26,12 +26,14 @@ public final class CutPlanner {
     private final SpeechEdges edges;
     private final Map<Integer, TakeSpeech> takes = new HashMap<>();
     private final Markers markers;
+    private final LikelyLength lengths;
 
     private CutPlanner(SessionState state, CutRules rules, TakeSound sound) {
         this.state = state;
         this.rules = rules;
         this.edges = new SpeechEdges(sound);
         this.markers = new Markers(state);
+        this.lengths = new LikelyLength(state, rules);
         state.takes().forEach(take -> takes.put(take.number(), TakeSpeech.of(state, take)));
     }
 
@@ -131,24 +133,7 @@ public final class CutPlanner {
     }
 
     private Gap gap(LineNotes line) {
-        return new Gap(line.line(), likelyLength(line), markers.ofGap(line));
-    }
-
-    /** As long as the line took when it was misread, else as its words take at the presenter's pace. */
-    private StreamTime likelyLength(LineNotes line) {
-        Optional<Attempt> complete = line.best();
-        if (complete.isPresent()) {
-            return complete.get()
-                    .end()
-                    .since(complete.get().start())
-                    .plus(rules.lead())
-                    .plus(rules.tail());
-        }
-        double measured = state.pace().lesson();
-        double pace = Double.isFinite(measured) && measured > 0
-                ? measured
-                : state.script().settings().targetPace();
-        return StreamTime.ofSeconds(60.0 * state.line(line.line()).spokenWords() / pace);
+        return new Gap(line.line(), lengths.of(line), markers.ofGap(line));
     }
 
     private TakeSpeech speech(Attempt attempt) {

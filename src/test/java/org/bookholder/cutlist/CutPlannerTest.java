@@ -72,7 +72,7 @@ final class CutPlannerTest {
                 complete(1, 3, 4, 7, 8, 11));
         CutList cut = plan(events);
         assertThat(described(cut))
-                .containsExactly("1 take 1 0.900-3.100", "2 gap 3.200", "3 gap 2.500", "4 take 1 7.900-11.100");
+                .containsExactly("1 take 1 0.900-3.100", "2 gap 3.200", "3 gap 2.776", "4 take 1 7.900-11.100");
         assertThat(cut.items().get(1).markers())
                 .extracting(CutMarker::text)
                 .containsExactly(
@@ -81,7 +81,18 @@ final class CutPlannerTest {
                 .extracting(CutMarker::text)
                 .containsExactly("pickup, line 3, skipped: not read (Then lace the first side.)");
         assertThat(described(CutPlanner.plan(state(events), RULES.withMisread(true), TakeSound.NONE)))
-                .containsExactly("1-2 take 1 0.900-7.100", "3 gap 2.500", "4 take 1 7.900-11.100");
+                .containsExactly("1-2 take 1 0.900-7.100", "3 gap 2.776", "4 take 1 7.900-11.100");
+    }
+
+    /** At 120 words a minute, and with a quarter of a minute for something else in the second line's attempt. */
+    @Test
+    void aGapIsAsLongAsItsWordsWhereAnAttemptSaysNothingSensible() throws ProblemException {
+        List<SessionEvent> events =
+                take(1, 0, 60, complete(1, 1, 1, 6, 1, 4), complete(1, 2, 2, 7, 5, 20, swapped(3, "spokes", "folks")));
+        assertThat(plan(events).items().get(1).length().seconds()).isBetween(7.0, 10.0);
+        List<SessionEvent> clipped =
+                take(1, 0, 60, complete(1, 1, 1, 6, 1, 4), complete(1, 2, 2, 7, 5, 5.4, swapped(3, "spokes", "folks")));
+        assertThat(plan(clipped).items().get(1).length().seconds()).isBetween(1.5, 2.5);
     }
 
     @Test
