@@ -84,14 +84,15 @@ final class CheckCommand implements Callable<Integer> {
         for (Path film : films) {
             jobs.add(ExportJob.of(film, choices));
         }
-        return check(jobs);
+        return Interruption.watch(
+                terminal, "the film that was being checked has no new result", stop -> check(jobs, stop));
     }
 
-    private int check(List<ExportJob> jobs) throws ProblemException {
+    private int check(List<ExportJob> jobs, Interruption stop) throws ProblemException {
         boolean words = jobs.stream().anyMatch(job -> job.lesson().isPresent());
         List<CheckReport> reports = new ArrayList<>();
         try (OptionalEars ears = OptionalEars.load(here, model == null ? here.model() : model, words)) {
-            CheckRun run = new CheckRun(here, terminal);
+            CheckRun run = new CheckRun(here, terminal, stop);
             for (ExportJob job : jobs) {
                 try {
                     reports.add(checked(run, job, ears.ears()));

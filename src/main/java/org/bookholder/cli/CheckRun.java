@@ -27,10 +27,12 @@ final class CheckRun {
 
     private final Surroundings here;
     private final Terminal terminal;
+    private final Interruption stop;
 
-    CheckRun(Surroundings here, Terminal terminal) {
+    CheckRun(Surroundings here, Terminal terminal, Interruption stop) {
         this.here = here;
         this.terminal = terminal;
+        this.stop = stop;
     }
 
     /** Checks a film; the ears are there if any film has a script. */
@@ -40,30 +42,30 @@ final class CheckRun {
         try (FilmReader reader = FilmReader.open(film)) {
             Instant modified = modified(film);
             boolean heard = reader.film().sound().isPresent();
-            ProgressBar bar = new ProgressBar(
+            double length = Math.max(1, reader.film().length().seconds());
+            FilmCheck check = new FilmCheck(reader.film(), job.profile());
+            List<Finding> words = List.of();
+            try (ProgressBar bar = new ProgressBar(
                     terminal.err(),
                     Terminal.console(),
                     here.nanoTime(),
-                    reader.film().name());
-            FilmCheck check = new FilmCheck(reader.film(), job.profile());
-            List<Finding> words = List.of();
-            double length = Math.max(1, reader.film().length().seconds());
-            if (lesson.isPresent() && heard) {
-                try (FilmWords following = FilmWords.start(here, film, lesson.get(), ears.orElseThrow())) {
+                    reader.film().name())) {
+                if (lesson.isPresent() && heard) {
+                    try (FilmWords following = FilmWords.start(here, film, lesson.get(), ears.orElseThrow())) {
+                        while (reader.read(check)) {
+                            step(bar, slower(reader, following) / length);
+                        }
+                        while (!following.await(PERIOD_MILLIS)) {
+                            step(bar, slower(reader, following) / length);
+                        }
+                        words = WordsCheck.of(following.state());
+                    }
+                } else {
                     while (reader.read(check)) {
-                        bar.show(slower(reader, following) / length);
+                        step(bar, reader.reached().seconds() / length);
                     }
-                    while (!following.await(PERIOD_MILLIS)) {
-                        bar.show(slower(reader, following) / length);
-                    }
-                    words = WordsCheck.of(following.state());
-                }
-            } else {
-                while (reader.read(check)) {
-                    bar.show(reader.reached().seconds() / length);
                 }
             }
-            bar.end();
             return CheckReport.of(
                     check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged()),
                     lesson.filter(l -> heard).map(l -> l.script().source()),
@@ -72,6 +74,11 @@ final class CheckRun {
                     modified,
                     here.clock().instant());
         }
+    }
+
+    private void step(ProgressBar bar, double part) {
+        stop.check();
+        bar.show(part);
     }
 
     private static double slower(FilmReader reader, FilmWords following) {

@@ -36,7 +36,11 @@ final class HandOffCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        new HandOffRun(here, options).write(Objects.requireNonNull(session)).tell(terminal);
-        return 0;
+        return Interruption.watch(terminal, HandOffRun.LEFT, stop -> {
+            new HandOffRun(here, options, stop)
+                    .write(Objects.requireNonNull(session))
+                    .tell(terminal);
+            return 0;
+        });
     }
 }

@@ -24,12 +24,17 @@ import org.bookholder.timing.Timecode;
 
 /** Writes the hand-off of a session. */
 final class HandOffRun {
+    /** What is said when it was interrupted. */
+    static final String LEFT = "no file of the hand-off was written or changed";
+
     private final Surroundings here;
     private final HandOffOptions options;
+    private final Interruption stop;
 
-    HandOffRun(Surroundings here, HandOffOptions options) {
+    HandOffRun(Surroundings here, HandOffOptions options, Interruption stop) {
         this.here = here;
         this.options = options;
+        this.stop = stop;
     }
 
     /**
@@ -87,7 +92,7 @@ final class HandOffRun {
                         ? out.toAbsolutePath().resolve(TakesPart.fileName(name, take))
                         : kept.folder().takeFile(take).toAbsolutePath(),
                 here.zone());
-        TakeSound sound = kept.sound();
+        TakeSound sound = stop.over(kept.sound());
         CutList cut = CutPlanner.plan(kept.state(), options.rules(), sound);
         Timeline timeline = TimelineBuilder.build(cut, timecode, media, punchIn(footage));
         return new HandOff(name, kept.state(), kept.events(), cut, timeline, media, sound, here.zone());

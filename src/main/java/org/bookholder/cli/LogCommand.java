@@ -78,8 +78,10 @@ final class LogCommand implements Callable<Integer> {
                 terminal.out().println("What was followed so far can be handed off: bookholder handoff " + place);
                 return status;
             }
-            new HandOffRun(here, options).write(place).tell(terminal);
-            return status;
+            return Interruption.watch(terminal, HandOffRun.LEFT, stop -> {
+                new HandOffRun(here, options, stop).write(place).tell(terminal);
+                return status;
+            });
         }
     }
 

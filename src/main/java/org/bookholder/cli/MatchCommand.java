@@ -48,13 +48,17 @@ final class MatchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
+        return Interruption.watch(terminal, "what was matched so far is not kept", this::match);
+    }
+
+    private int match(Interruption stop) throws ProblemException {
         int status = 0;
         List<PlacedFootage> found = new ArrayList<>();
         try (KeptSession kept = KeptSession.open(here, Objects.requireNonNull(session));
-                TakeTracks takes = TakeTracks.of(kept)) {
+                TakeTracks takes = TakeTracks.of(kept, stop)) {
             for (Path file : Objects.requireNonNull(files)) {
                 try {
-                    PlacedFootage placed = match(file, takes);
+                    PlacedFootage placed = match(file, takes, stop);
                     found.add(placed);
                     tell(placed);
                 } catch (ProblemException e) {
@@ -71,15 +75,14 @@ final class MatchCommand implements Callable<Integer> {
         return status;
     }
 
-    private static PlacedFootage match(Path file, TakeTracks takes) throws ProblemException {
+    private static PlacedFootage match(Path file, TakeTracks takes, Interruption stop) throws ProblemException {
         Footage footage = FootageFile.look(file);
         List<Placement> placements = new ArrayList<>();
-        try (FootageSound sound = FootageSound.open(footage.file(), SoundTrack.RATE);
-                StoredTrack film = StoredTrack.of(sound::read)) {
+        try (StoredTrack film = stored(footage.file(), stop)) {
             FootageMatcher matcher = new FootageMatcher();
             for (TakeTracks.Track take : takes.tracks()) {
                 matcher.match(
-                                film,
+                                stop.over(film),
                                 take.sound(),
                                 take.take().number(),
                                 take.take().start())
@@ -93,6 +96,15 @@ final class MatchCommand implements Callable<Integer> {
                     "check that it is of this session and that its sound was on");
         }
         return new PlacedFootage(footage, placements);
+    }
+
+    private static StoredTrack stored(Path file, Interruption stop) throws ProblemException {
+        try (FootageSound sound = FootageSound.open(file, SoundTrack.RATE)) {
+            return StoredTrack.of(() -> {
+                stop.check();
+                return sound.read();
+            });
+        }
     }
 
     private void tell(PlacedFootage placed) {
@@ -123,15 +135,13 @@ final class MatchCommand implements Callable<Integer> {
     private record TakeTracks(List<Track> tracks) implements AutoCloseable {
         private record Track(SessionState.Take take, StoredTrack sound) {}
 
-        static TakeTracks of(KeptSession kept) throws ProblemException {
+        static TakeTracks of(KeptSession kept, Interruption stop) throws ProblemException {
             TakeTracks all = new TakeTracks(new ArrayList<>());
             try {
                 for (SessionState.Take take : kept.state().takes()) {
                     Path file = kept.folder().takeFile(take.number());
                     if (file.toFile().isFile()) {
-                        try (FootageSound sound = FootageSound.open(file, SoundTrack.RATE)) {
-                            all.tracks.add(new Track(take, StoredTrack.of(sound::read)));
-                        }
+                        all.tracks.add(new Track(take, stored(file, stop)));
                     }
                 }
                 if (all.tracks.isEmpty()) {
@@ -141,7 +151,7 @@ final class MatchCommand implements Callable<Integer> {
                             "use 'bookholder log' with the script and the files");
                 }
                 return all;
-            } catch (ProblemException e) {
+            } catch (ProblemException | RuntimeException e) {
                 all.close();
                 throw e;
             }

@@ -8,7 +8,7 @@ import java.util.function.LongSupplier;
  * Shows on a console how far something has got, and about how long it still takes. Says nothing where another program or a
  * file reads the output.
  */
-final class ProgressBar {
+final class ProgressBar implements AutoCloseable {
     private static final int WIDTH = 30;
     private static final long PERIOD_NANOS = 200_000_000L;
 
@@ -40,7 +40,8 @@ final class ProgressBar {
     }
 
     /** Takes the bar away. */
-    void end() {
+    @Override
+    public void close() {
         if (console) {
             out.print("\r" + " ".repeat(name.length() + WIDTH + 30) + "\r");
             out.flush();

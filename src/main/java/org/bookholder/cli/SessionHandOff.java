@@ -77,7 +77,8 @@ final class SessionHandOff implements DeskHandOff {
             return standing(Step.IN_THE_WAY, "files are there already, and nothing was written");
         }
         try {
-            HandOffRun.Written written = new HandOffRun(here, HandOffOptions.usual(replace)).write(session);
+            HandOffRun.Written written =
+                    new HandOffRun(here, HandOffOptions.usual(replace), Interruption.NONE).write(session);
             return standing(
                     Step.WRITTEN,
                     String.join(

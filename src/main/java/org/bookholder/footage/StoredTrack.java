@@ -55,7 +55,7 @@ public final class StoredTrack implements SoundTrack, AutoCloseable {
                             channel.map(MapMode.READ_ONLY, 0, channel.size()).asShortBuffer();
                     return new StoredTrack(file, samples);
                 }
-            } catch (IOException | ProblemException e) {
+            } catch (IOException | ProblemException | RuntimeException e) {
                 Files.deleteIfExists(file);
                 throw e;
             }

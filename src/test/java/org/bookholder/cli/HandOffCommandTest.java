@@ -4,14 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.bookholder.testing.Readings.MORNING;
 import static org.bookholder.testing.Readings.complete;
 import static org.bookholder.testing.Readings.s;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.testing.ChildJvm;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -123,6 +127,48 @@ final class HandOffCommandTest {
         Files.writeString(folder.resolve("file"), "no folder");
         assertRefused("file: the hand-off cannot be written (", "--out", program.path("file"));
         assertThat(session.resolve("handoff")).doesNotExist();
+    }
+
+    /** As somebody to whom a folder's permissions mean something: they mean nothing to the administrator. */
+    @Test
+    void aFolderThatMayNotBeWrittenIsSaidInOneLineAndStaysEmpty()
+            throws IOException, InterruptedException, ProblemException {
+        keep(READ);
+        Path out = Files.createDirectory(folder.resolve("read-only"));
+        assertThat(out.toFile().setWritable(false, false)).isTrue();
+        List<String> ordinary = Files.isWritable(out)
+                ? List.of("setpriv", "--bounding-set=-dac_override,-dac_read_search", "--inh-caps=-all")
+                : List.of();
+        assumeTrue(
+                refuses(ordinary, out), "this user may write everywhere, and setpriv cannot take that from a program");
+        for (String place : List.of("", "/deeper")) {
+            try (ChildJvm child = ChildJvm.startBy(
+                    ordinary,
+                    Main.class,
+                    "handoff",
+                    session.toString(),
+                    "--only",
+                    "edl,captions",
+                    "--out",
+                    out + place)) {
+                assertThat(child.untilItEnds())
+                        .containsExactly(
+                                "bookholder: " + out + place + ": the hand-off cannot be written (permission denied); "
+                                        + "name a folder with --out that can be written and has room",
+                                "exit status 2");
+            }
+        }
+        assertThat(out).isEmptyDirectory();
+    }
+
+    private static boolean refuses(List<String> ordinary, Path out) throws InterruptedException {
+        List<String> command = new ArrayList<>(ordinary);
+        command.addAll(List.of("test", "!", "-w", out.toString()));
+        try {
+            return new ProcessBuilder(command).start().waitFor() == 0;
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     private void assertRefused(String message, String... options) {

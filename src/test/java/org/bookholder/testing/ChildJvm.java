@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
 /** Another JVM with the same class path, for what only another process can show: a kill, a lock, a limit. */
@@ -51,6 +52,25 @@ public final class ChildJvm implements AutoCloseable {
         return new ChildJvm(builder.start());
     }
 
+    /**
+     * The same as a program that a person runs: Ctrl-C reaches it, even if this process was started in the background, and its
+     * temporary files go to {@code temporary}. What it prints as errors is read among its lines.
+     */
+    public static ChildJvm startInFront(Path temporary, Class<?> main, String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of("env", "--default-signal=INT"));
+        command.addAll(java(main, arguments));
+        command.add(command.indexOf("-cp"), "-Djava.io.tmpdir=" + temporary);
+        return new ChildJvm(
+                new ProcessBuilder(command).redirectErrorStream(true).start());
+    }
+
+    /** The same run by a command that sets something up and then becomes the program. */
+    public static ChildJvm startBy(List<String> command, Class<?> main, String... arguments) throws IOException {
+        List<String> all = new ArrayList<>(command);
+        all.addAll(java(main, arguments));
+        return new ChildJvm(new ProcessBuilder(all).redirectErrorStream(true).start());
+    }
+
     /** The next line that it printed; null when it has ended. */
     public @Nullable String readLine() throws IOException {
         return output.readLine();
@@ -77,6 +97,17 @@ public final class ChildJvm implements AutoCloseable {
         }
         process.waitFor();
         return rest;
+    }
+
+    /** Sends it what Ctrl-C sends, SIGINT; returns the lines that it still printed, and its exit status as the last. */
+    public List<String> interrupt() throws IOException, InterruptedException {
+        new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
+        return untilItEnds();
+    }
+
+    /** Waits that long for its end, and says whether that came. */
+    public boolean endsWithin(long millis) throws InterruptedException {
+        return process.waitFor(millis, TimeUnit.MILLISECONDS);
     }
 
     /** Tells it to end of its own accord by closing its input, and returns its exit status. */
