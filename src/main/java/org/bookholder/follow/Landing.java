@@ -14,11 +14,15 @@ import java.util.List;
 record Landing(int word, boolean afterAside, List<String> since) {
     private static final int MOST = 12;
 
+    /** The landing of a chain; a place to which the position was put by hand is none. */
     static Landing of(Step best, ReadingGraph graph) {
         Deque<String> since = new ArrayDeque<>();
         for (Step step = best; step != null && since.size() < MOST; step = step.before()) {
             if (step.kind() == Step.Kind.MATCH) {
                 since.addFirst(graph.tokenText(step.node()));
+            }
+            if (step.kind() == Step.Kind.START) {
+                break;
             }
             if (step.jumped()) {
                 boolean afterAside = step.before() != null && step.before().off();

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.util.List;
 import org.bookholder.follow.FollowEvent.TakeSettled;
 import org.bookholder.script.Script;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.Hypothesis;
+import org.bookholder.testing.Prepared;
 import org.bookholder.testing.ReadAloud;
 import org.bookholder.testing.Scripts;
 import org.bookholder.timing.StreamTime;
@@ -155,6 +158,22 @@ final class FollowerTest {
                 .containsExactly(new FollowEvent.Moved(reader.now(), new ReadingPosition(3, 1), 0));
         reader.say("count the threads");
         assertThat(reader.position()).isEqualTo(new ReadingPosition(3, 4));
+    }
+
+    @Test
+    void bearsAWordTakenBackAfterAHandPutItSomewhere() {
+        Follower follower = new Follower(Prepared.of(LESSON));
+        StreamTime at = StreamTime.ofSeconds(1);
+        follower.hear(new Hypothesis.Partial(EarKind.SCRIPT, at, List.of("turn")));
+        follower.move(at, new ReadingPosition(2, 1));
+        follower.hear(new Hypothesis.Partial(EarKind.SCRIPT, at, List.of("turn", "a", "spoke", "that", "rings")));
+        List<FollowEvent> events =
+                follower.hear(new Hypothesis.Partial(EarKind.SCRIPT, at, List.of("turn", "a", "spoke")));
+        assertThat(events)
+                .filteredOn(FollowEvent.Moved.class::isInstance)
+                .extracting(e -> ((FollowEvent.Moved) e).position())
+                .isSubsetOf(new ReadingPosition(2, 3));
+        follower.hear(new Hypothesis.Partial(EarKind.SCRIPT, at, List.of("turn", "a", "spoke", "that")));
     }
 
     @Test
