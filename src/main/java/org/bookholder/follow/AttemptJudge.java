@@ -2,13 +2,18 @@ package org.bookholder.follow;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.bookholder.follow.Deviation.Kind;
 import org.bookholder.script.PreparedScript.PreparedWord;
 import org.bookholder.script.SoundAlike;
 import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Turns a reading of a line into an attempt, with the words that were not read as written.
@@ -31,11 +36,13 @@ final class AttemptJudge {
     private final ReadingGraph graph;
     private final OpenWords open;
     private final Loudness loudness;
+    private final ReaderRecord record;
 
-    AttemptJudge(ReadingGraph graph, OpenWords open, Loudness loudness) {
+    AttemptJudge(ReadingGraph graph, OpenWords open, Loudness loudness, ReaderRecord record) {
         this.graph = graph;
         this.open = open;
         this.loudness = loudness;
+        this.record = record;
     }
 
     /**
@@ -59,10 +66,10 @@ final class AttemptJudge {
                 bounds.end(),
                 complete,
                 heard.times(),
-                complete ? deviations(span, heard, said) : List.of());
+                complete ? deviations(span, take, heard, said) : List.of());
     }
 
-    private List<Deviation> deviations(Span span, Heard heard, Loudness.Stretch said) {
+    private List<Deviation> deviations(Span span, int take, Heard heard, Loudness.Stretch said) {
         int first = graph.firstWord(span.line());
         List<PreparedWord> words = new ArrayList<>();
         for (int word = 0; word < heard.length(); word++) {
@@ -70,32 +77,70 @@ final class AttemptJudge {
         }
         OpenAlignment alignment = new OpenAlignment(
                 words, open.between(said.start().since(MARGIN), said.end().plus(MARGIN)));
-        List<Deviation> result = new ArrayList<>();
-        for (int word = 0; word < heard.length(); word++) {
-            Deviation deviation = heard.matched(word) ? null : deviation(words, heard, alignment, word);
-            if (deviation != null) {
-                result.add(deviation);
-            }
+        List<Integer> wrong = wrongWords(words, heard, alignment);
+        record.add(take, span.start(), told(span.line(), words, heard, alignment, wrong));
+        wrong.removeIf(word -> record.alwaysMisheard(lowerCase(words.get(word)), text(alignment.counterpart(word))));
+        List<Deviation> result = new ArrayList<>(new AddedWords(words, heard, alignment).find(span));
+        for (int word : wrong) {
+            result.add(deviation(words.get(word), alignment.counterpart(word), word, wrong.size() > 1));
         }
-        result.addAll(new AddedWords(words, heard, alignment).find(span));
         result.sort(Comparator.comparingInt(Deviation::word));
         return result;
     }
 
-    private @Nullable Deviation deviation(List<PreparedWord> words, Heard heard, OpenAlignment alignment, int word) {
+    private static List<Integer> wrongWords(List<PreparedWord> words, Heard heard, OpenAlignment alignment) {
+        List<Integer> wrong = new ArrayList<>();
+        for (int word = 0; word < heard.length(); word++) {
+            if (lost(words, heard, word) && isWrong(words, heard, alignment, word)) {
+                wrong.add(word);
+            }
+        }
+        return wrong;
+    }
+
+    private static ReaderRecord.Told told(
+            int line, List<PreparedWord> words, Heard heard, OpenAlignment alignment, List<Integer> wrong) {
+        int slips = -wrong.size();
+        Set<String> right = new HashSet<>();
+        for (int word = 0; word < heard.length(); word++) {
+            slips += lost(words, heard, word) ? 1 : 0;
+            if (alignment.exact(word)) {
+                right.add(lowerCase(words.get(word)));
+            }
+        }
+        Map<String, String> heardFor = new HashMap<>();
+        wrong.forEach(word -> heardFor.put(lowerCase(words.get(word)), text(alignment.counterpart(word))));
+        return new ReaderRecord.Told(line, slips, heardFor, right);
+    }
+
+    /** Whether the script ear did not hear a word that it can hear. */
+    private static boolean lost(List<PreparedWord> words, Heard heard, int word) {
         PreparedWord prepared = words.get(word);
-        String plain = prepared.word().plain();
-        if (prepared.standIn() || prepared.forms().isEmpty() || FunctionWords.contains(prepared)) {
-            return null;
+        return !heard.matched(word) && !prepared.standIn() && !prepared.forms().isEmpty();
+    }
+
+    private static String lowerCase(PreparedWord word) {
+        return word.word().plain().toLowerCase(Locale.ROOT);
+    }
+
+    /** Whether a word that the script ear did not hear was not read as written. */
+    private static boolean isWrong(List<PreparedWord> words, Heard heard, OpenAlignment alignment, int word) {
+        PreparedWord prepared = words.get(word);
+        if (FunctionWords.contains(prepared)) {
+            return false;
         }
-        String said = String.join(" ", texts(alignment.counterpart(word)));
-        boolean inPlace = inPlace(heard, alignment.counterpart(word), word);
-        if (!said.isEmpty()
-                && inPlace
-                && (letters(prepared, said) <= SAME_LETTERS || sound(prepared, said) <= SAME_SOUND)) {
-            return null;
-        }
-        return new Deviation(word + 1, plain, said, said.isEmpty() ? Kind.DROPPED : Kind.SWAPPED, 0.9);
+        List<RecognizedWord> counterpart = alignment.counterpart(word);
+        String said = text(counterpart);
+        return said.isEmpty()
+                || !inPlace(heard, counterpart, word)
+                || (letters(prepared, said) > SAME_LETTERS && sound(prepared, said) > SAME_SOUND);
+    }
+
+    private Deviation deviation(PreparedWord word, List<RecognizedWord> counterpart, int index, boolean several) {
+        String said = text(counterpart);
+        double certainty = Certainty.of(said.isEmpty() ? 1 : sound(word, said), several, record.slipsPerReading());
+        Kind kind = said.isEmpty() ? Kind.DROPPED : Kind.SWAPPED;
+        return new Deviation(index + 1, word.word().plain(), said, kind, certainty);
     }
 
     /** Whether what was heard for a word was heard between the words beside it: transposed words are misread. */
@@ -129,7 +174,7 @@ final class AttemptJudge {
                 .orElse(1);
     }
 
-    private static List<String> texts(List<RecognizedWord> words) {
-        return words.stream().map(RecognizedWord::text).toList();
+    private static String text(List<RecognizedWord> words) {
+        return words.stream().map(RecognizedWord::text).collect(Collectors.joining(" "));
     }
 }

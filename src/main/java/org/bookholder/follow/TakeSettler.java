@@ -26,13 +26,25 @@ final class TakeSettler {
 
     private record Held(StreamTime from, StreamTime to) {}
 
-    TakeSettler(ReadingGraph graph, Tracker tracker, int take, Loudness loudness, StreamTime start, int word) {
+    /**
+     * @param record what is known of the reader in this session; learns from this take
+     * @param start where the take's audio begins
+     * @param word where in the script it is to be read from
+     */
+    TakeSettler(
+            ReadingGraph graph,
+            Tracker tracker,
+            ReaderRecord record,
+            int take,
+            Loudness loudness,
+            StreamTime start,
+            int word) {
         this.graph = graph;
         this.take = take;
         this.loudness = loudness;
         path = new SettlingPath(tracker, word, start);
         builder = new SpanBuilder(graph);
-        judge = new AttemptJudge(graph, open, loudness);
+        judge = new AttemptJudge(graph, open, loudness, record);
     }
 
     Beam beam() {
