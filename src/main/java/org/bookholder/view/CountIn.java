@@ -9,10 +9,14 @@ import org.bookholder.session.SessionState;
  * waits to be asked. Knows no clock. Confined to one thread.
  */
 final class CountIn {
+    private static final int WAITING = -1;
+
     private int counted;
     private boolean waiting;
     private double left;
     private boolean heldOver;
+    private String text = "";
+    private int shown;
 
     /** Takes up to {@code takes} have been counted in. */
     CountIn(int takes) {
@@ -68,9 +72,11 @@ final class CountIn {
 
     /** What to show: the number, or which key begins; empty while there is nothing to count. */
     String text(KeyMap keys) {
-        if (waiting) {
-            return keys.first(Action.HOLD) + " begins";
+        int now = waiting ? WAITING : (int) Math.ceil(left);
+        if (now != shown) {
+            shown = now;
+            text = waiting ? keys.first(Action.HOLD) + " begins" : now > 0 ? Integer.toString(now) : "";
         }
-        return left > 0 ? Integer.toString((int) Math.ceil(left)) : "";
+        return text;
     }
 }

@@ -112,11 +112,8 @@ public final class Layout {
         }
         Row row = read.get(readRowOf(position));
         int before = row.spokenBefore();
-        for (Piece piece : row.pieces()) {
-            if (new ReadingPosition(piece.line(), piece.word()).compareTo(position) >= 0) {
-                break;
-            }
-            before += piece.spoken();
+        for (int i = 0; i < row.pieces().size() && row.pieces().get(i).isBefore(position); i++) {
+            before += row.pieces().get(i).spoken();
         }
         return before;
     }
@@ -127,9 +124,9 @@ public final class Layout {
             return 0;
         }
         Row row = read.get(readRowOf(position));
-        for (Piece piece : row.pieces()) {
-            if (new ReadingPosition(piece.line(), piece.word()).compareTo(position) >= 0) {
-                return piece.ordinal();
+        for (int i = 0; i < row.pieces().size(); i++) {
+            if (!row.pieces().get(i).isBefore(position)) {
+                return row.pieces().get(i).ordinal();
             }
         }
         return row.pieces().get(row.pieces().size() - 1).ordinal() + 1;

@@ -3,28 +3,10 @@ package org.bookholder.view;
 /**
  * Where the voice is between two recognised words. Words come in ones and twos and at uneven intervals; the text is to
  * glide. So the place goes on at the rate measured so far, no further than the next word or two ahead of what was
- * recognised, and comes to rest softly when no word follows: in a pause, and during an aside.
- *
- * @param words spoken words up to the place
- * @param speed at which it moves, in words a second, 0 or more
- * @param heard spoken words up to the last recognised one, as accepted
- * @param since seconds since then; after a jump as after a pause, for the next word is not known to follow
- * @param slipping seconds for which recognition has stood a few words behind what was accepted; 0 if it does not
- * @param turned whether the last change was a step back
- * @param jumped whether the last change was more than reading on
- * @param count words of the measured rate, faded with time
- * @param time seconds of the measured rate, likewise
+ * recognised, and comes to rest softly when no word follows: in a pause, and during an aside. Changed in place. Confined to
+ * one thread.
  */
-record Lead(
-        double words,
-        double speed,
-        int heard,
-        double since,
-        double slipping,
-        boolean turned,
-        boolean jumped,
-        double count,
-        double time) {
+final class Lead {
     /** How far ahead of the recognised words the place can be: a word on the tongue, and what recognition takes. */
     private static final double MOST_AHEAD_WORDS = 0.8;
 
@@ -48,30 +30,83 @@ record Lead(
     private static final double STEP_SECONDS = 1.0 / 240;
     private static final double SETTLING_SECONDS = 0.15;
 
-    /** At rest at a place. */
+    private double words;
+    private double speed;
+    private int heard;
+
+    /** Seconds since the last word; after a jump as after a pause, for the next word is not known to follow. */
+    private double since;
+
+    /** Seconds for which recognition has stood a few words behind what was accepted; 0 if it does not. */
+    private double slipping;
+
+    private boolean turned;
+    private boolean jumped;
+
+    /** Words of the measured rate, faded with time. */
+    private double count;
+
+    /** Seconds of the measured rate, likewise. */
+    private double time;
+
+    private Lead() {}
+
+    /** At rest at a place, with nothing measured. */
     static Lead restingAt(double words) {
-        return new Lead(words, 0, (int) Math.round(words), PAUSE_SECONDS, 0, false, true, 0, 0);
+        Lead lead = new Lead();
+        lead.moveTo(words);
+        return lead;
     }
 
-    /** The same measure of the rate, at rest at another place. */
-    Lead movedTo(double place) {
-        return new Lead(place, 0, (int) Math.round(place), PAUSE_SECONDS, 0, false, true, count, time);
+    /** Comes to rest at a place at once; what was measured of the rate is kept. */
+    void moveTo(double place) {
+        words = place;
+        speed = 0;
+        heard = (int) Math.round(place);
+        since = PAUSE_SECONDS;
+        slipping = 0;
+        turned = false;
+        jumped = true;
     }
 
-    /**
-     * The place {@code seconds} later.
-     *
-     * @param recognised spoken words up to the position that the session shows
-     * @param usual words a second to go by until some have been measured
-     * @param going whether somebody reads and is followed
-     */
-    Lead after(int recognised, double usual, boolean going, double seconds) {
-        int news = recognised - heard;
-        if (news < 0 && -news <= SLIP_WORDS && slipping + seconds < SLIP_SECONDS) {
-            return new Lead(words, 0, heard, since + seconds, slipping + seconds, turned, jumped, count, time);
-        }
-        Lead heardNow = news == 0 ? this : hearing(recognised, news);
-        return heardNow.glide(usual, going, seconds);
+    /** Another one that goes on from here. */
+    Lead copy() {
+        Lead copy = new Lead();
+        copy.words = words;
+        copy.speed = speed;
+        copy.heard = heard;
+        copy.since = since;
+        copy.slipping = slipping;
+        copy.turned = turned;
+        copy.jumped = jumped;
+        copy.count = count;
+        copy.time = time;
+        return copy;
+    }
+
+    /** Spoken words up to the place. */
+    double words() {
+        return words;
+    }
+
+    /** At which it moves, in words a second, 0 or more. */
+    double speed() {
+        return speed;
+    }
+
+    /** Spoken words up to the last recognised one, as accepted. */
+    int heard() {
+        return heard;
+    }
+
+    /** Whether the last change was a step back. */
+    boolean turned() {
+        return turned;
+    }
+
+    /** Whether the last change was more than reading on. */
+    boolean jumped() {
+        return jumped;
     }
 
     /** Whether a step back is not believed yet. */
@@ -79,35 +114,54 @@ record Lead(
         return slipping > 0;
     }
 
-    private Lead hearing(int recognised, int news) {
-        boolean readOn = news > 0 && news <= BURST_WORDS;
-        boolean measured = readOn && since < PAUSE_SECONDS;
-        double kept = measured ? Math.exp(-since / MEMORY_SECONDS) : 1;
-        return new Lead(
-                readOn ? Math.max(words, recognised) : recognised,
-                readOn ? speed : 0,
-                recognised,
-                readOn ? 0 : PAUSE_SECONDS,
-                0,
-                news < 0,
-                !readOn,
-                measured ? count * kept + news : count,
-                measured ? time * kept + since : time);
+    /**
+     * Goes on for {@code seconds}.
+     *
+     * @param recognised spoken words up to the position that the session shows
+     * @param usual words a second to go by until some have been measured
+     * @param going whether somebody reads and is followed
+     */
+    void advance(int recognised, double usual, boolean going, double seconds) {
+        int news = recognised - heard;
+        if (news < 0 && -news <= SLIP_WORDS && slipping + seconds < SLIP_SECONDS) {
+            speed = 0;
+            since += seconds;
+            slipping += seconds;
+            return;
+        }
+        if (news != 0) {
+            hear(recognised, news);
+        }
+        slipping = 0;
+        glide(usual, going, seconds);
     }
 
-    private Lead glide(double usual, boolean going, double seconds) {
+    private void hear(int recognised, int news) {
+        boolean readOn = news > 0 && news <= BURST_WORDS;
+        if (readOn && since < PAUSE_SECONDS) {
+            double kept = Math.exp(-since / MEMORY_SECONDS);
+            count = count * kept + news;
+            time = time * kept + since;
+        }
+        words = readOn ? Math.max(words, recognised) : recognised;
+        speed = readOn ? speed : 0;
+        heard = recognised;
+        since = readOn ? 0 : PAUSE_SECONDS;
+        turned = news < 0;
+        jumped = !readOn;
+    }
+
+    private void glide(double usual, boolean going, double seconds) {
         double rate = going ? (count + usual * PRIOR_SECONDS) / (time + PRIOR_SECONDS) : 0;
-        double place = words;
-        double moving = speed;
         double left = Math.min(seconds, 1);
         while (left > 0) {
             double step = Math.min(left, STEP_SECONDS);
-            double wanted = since >= PAUSE_SECONDS && place <= heard ? 0 : rate * hurry(place - heard, rate);
-            moving += (wanted - moving) * (1 - Math.exp(-step / SETTLING_SECONDS));
-            place = Math.max(place, Math.min(heard + mostAhead(rate), place + moving * step));
+            double wanted = since >= PAUSE_SECONDS && words <= heard ? 0 : rate * hurry(words - heard, rate);
+            speed += (wanted - speed) * (1 - Math.exp(-step / SETTLING_SECONDS));
+            words = Math.max(words, Math.min(heard + mostAhead(rate), words + speed * step));
             left -= step;
         }
-        return new Lead(place, moving, heard, since + seconds, 0, turned, jumped, count, time);
+        since += seconds;
     }
 
     /** How far ahead of the recognised words the place can be at a rate in words a second. */

@@ -1,33 +1,47 @@
 package org.bookholder.view;
 
-import java.util.Optional;
-
 /**
- * What a picture needs beside the state of the session: where the motion is, and what changes slowly.
- *
- * @param motion where the text is
- * @param sunk words of the script, as written, that have sunk back; its fraction is how far the next one has
- * @param pace the pace cue
- * @param rest the break notice
- * @param readouts figures at the edges
- * @param sound the verdict on the sound
- * @param opening what is said before the lesson is begun
- * @param count the count-in, empty if there is none
- * @param message a short message for the presenter, empty if there is none
- * @param messageLight its light, 0 to 1
- * @param page the list in place of the script, if one is shown
- * @param round the pickup round, if it is on
+ * What a picture needs beside the state of the session: where the motion is, and what changes slowly. Changed in place.
+ * Confined to one thread.
  */
-public record Moment(
-        Motion motion,
-        double sunk,
-        PaceCue pace,
-        BreakNotice rest,
-        Readouts readouts,
-        SoundCue.Verdict sound,
-        Opening opening,
-        String count,
-        String message,
-        double messageLight,
-        Optional<ViewModel.PageView> page,
-        Optional<Round.Shown> round) {}
+final class Moment {
+    /** Where the text is. */
+    final Motion motion;
+
+    /** The pace cue. */
+    final PaceCue pace = new PaceCue();
+
+    /** The verdict on the sound. */
+    final SoundCue sound = new SoundCue();
+
+    /** What is said before the lesson is begun. */
+    final Opening opening = new Opening();
+
+    /** The count before a take. */
+    final CountIn countIn = new CountIn(0);
+
+    /** Short messages for the presenter. */
+    final Messages messages = new Messages();
+
+    /** The lists that can stand in place of the script. */
+    final Pages pages = new Pages();
+
+    /** The pickup round. */
+    final Round round = new Round();
+
+    /** Words of the script, as written, that have sunk back; its fraction is how far the next one has. */
+    double sunk;
+
+    /** The break notice. */
+    BreakNotice rest = BreakNotice.NONE;
+
+    /** Figures at the edges. */
+    Readouts readouts = Readouts.NONE;
+
+    /** What the producer has to say. */
+    ProducerWord producer = ProducerWord.NONE;
+
+    Moment(Motion motion) {
+        this.motion = motion;
+    }
+}

@@ -1,23 +1,17 @@
 package org.bookholder.view;
 
 /**
- * How the text moves: a critically damped glide after an aim, as a value that depends on nothing but the time that
- * passes and the aim. The glide is fed with the aim's own speed, so that it does not lag behind an even reading.
+ * How the text moves: a critically damped glide after an aim, which depends on nothing but the time that passes and the
+ * aim. The glide is fed with the aim's own speed, so that it does not lag behind an even reading.
  *
  * <p>Led by the voice it is soft, a little firmer over the gap before a paragraph, and where it has come a little too far
  * it waits and does not turn back. A jump of a few
  * rows is a quick and deliberate glide that has come to rest in 0.4 s. A longer jump does not race through the text
  * between: the text dims, is exchanged while nothing is seen of it, and glides the last row and a quarter into place, from
- * the side that it came from. Heights are in pixels, times in seconds.
- *
- * @param at height at the eye-line
- * @param speed pixels a second, positive when the text moves up
- * @param aim the height it glides to
- * @param since seconds since the aim changed by more than a glide
- * @param boost natural frequency in 1/s of the glide from then on, until it has eased
- * @param leap seconds since a long jump began; negative when there is none
+ * the side that it came from. Heights are in pixels, times in seconds. Changed in place, so that a picture leaves nothing
+ * behind to be collected. Confined to one thread.
  */
-public record Motion(double at, double speed, double aim, double since, double boost, double leap) {
+final class Motion {
     /** Rows from which on a jump is a long one. */
     static final double LEAP_ROWS = 3.2;
 
@@ -41,31 +35,84 @@ public record Motion(double at, double speed, double aim, double since, double b
     private static final double LONG_AGO = 100;
     private static final double LAST_ROWS = 1.25;
 
+    private double at;
+    private double speed;
+    private double aim;
+
+    /** Seconds since the aim changed by more than a glide. */
+    private double since;
+
+    /** Natural frequency in 1/s of the glide from then on, until it has eased. */
+    private double boost;
+
+    /** Seconds since a long jump began; negative when there is none. */
+    private double leap;
+
+    private Motion() {}
+
     /** At rest. */
-    public static Motion restingAt(double height) {
-        return new Motion(height, 0, height, LONG_AGO, 0, -1);
+    static Motion restingAt(double height) {
+        Motion motion = new Motion();
+        motion.restAt(height);
+        return motion;
+    }
+
+    /** Comes to rest at a height at once. */
+    void restAt(double height) {
+        at = height;
+        speed = 0;
+        aim = height;
+        since = LONG_AGO;
+        boost = 0;
+        leap = -1;
+    }
+
+    /** Another one that goes on from here. */
+    Motion copy() {
+        Motion copy = new Motion();
+        copy.at = at;
+        copy.speed = speed;
+        copy.aim = aim;
+        copy.since = since;
+        copy.boost = boost;
+        copy.leap = leap;
+        return copy;
+    }
+
+    /** Height at the eye-line. */
+    double at() {
+        return at;
+    }
+
+    /** Pixels a second, positive when the text moves up. */
+    double speed() {
+        return speed;
+    }
+
+    /** Seconds since a long jump began; negative when there is none. */
+    double leap() {
+        return leap;
     }
 
     /**
-     * The motion {@code seconds} later.
+     * Goes on for {@code seconds}.
      *
-     * @param newAim where the text is to be by then
-     * @param seconds time that has passed, 0 or more; a stall of more than a second counts as one second
+     * @param wanted where the text is to be by then
+     * @param seconds time that passes, 0 or more; a stall of more than a second counts as one second
      * @param pitch distance from row to row
      */
-    Motion after(Aim newAim, double seconds, double pitch) {
-        Motion moved = aimedAt(newAim, pitch);
+    void advance(Aim wanted, double seconds, double pitch) {
+        take(wanted, pitch);
         double left = Math.min(seconds, 1);
         while (left > 0) {
             double step = Math.min(left, STEP_SECONDS);
             left -= step;
-            moved = moved.step(newAim, newAim.height() - newAim.speed() * left, step, pitch);
+            step(wanted, wanted.height() - wanted.speed() * left, step, pitch);
         }
-        return moved;
     }
 
     /** How much of the text's light is taken away, 0 none to 1 all. */
-    public double veil() {
+    double veil() {
         if (leap < 0) {
             return 0;
         }
@@ -75,21 +122,19 @@ public record Motion(double at, double speed, double aim, double since, double b
         return 1 - smooth((leap - DIM_SECONDS) / (BRIGHT_SECONDS - DIM_SECONDS));
     }
 
-    private Motion aimedAt(Aim wanted, double pitch) {
+    private void take(Aim wanted, double pitch) {
         double change = Math.abs(wanted.height() - aim);
+        aim = wanted.height();
         if (wanted.jumps() && change >= JUMP_ROWS * pitch) {
-            return jumpedTo(wanted.height(), pitch);
+            boolean dimmed = leap >= 0 && leap < DIM_SECONDS;
+            boolean far = Math.abs(aim - at) > LEAP_ROWS * pitch;
+            leap = far && !dimmed ? dimmedAs(veil()) : leap;
+            since = 0;
+            boost = QUICK;
+        } else if (!wanted.jumps() && change >= GAP_ROWS * pitch) {
+            since = 0;
+            boost = FIRM;
         }
-        boolean gap = !wanted.jumps() && change >= GAP_ROWS * pitch;
-        return gap
-                ? new Motion(at, speed, wanted.height(), 0, FIRM, leap)
-                : new Motion(at, speed, wanted.height(), since, boost, leap);
-    }
-
-    private Motion jumpedTo(double height, double pitch) {
-        boolean dimmed = leap >= 0 && leap < DIM_SECONDS;
-        boolean far = Math.abs(height - at) > LEAP_ROWS * pitch;
-        return new Motion(at, speed, height, 0, QUICK, far && !dimmed ? dimmedAs(veil()) : leap);
     }
 
     /** The moment of a leap's first part at which the text is as dim as {@code veil}, so that it never turns bright. */
@@ -107,22 +152,29 @@ public record Motion(double at, double speed, double aim, double since, double b
         return Math.min(low * DIM_SECONDS, DIM_SECONDS - 1e-6);
     }
 
-    private Motion step(Aim wanted, double to, double seconds, double pitch) {
-        double leaped = leap < 0 ? leap : leap + seconds;
-        double later = Math.min(LONG_AGO, since + seconds);
+    private void step(Aim wanted, double to, double seconds, double pitch) {
         if (leap >= 0 && leap < DIM_SECONDS) {
-            if (leaped >= DIM_SECONDS) {
-                double side = Math.signum(aim - at);
-                return new Motion(aim - side * LAST_ROWS * pitch, 0, aim, 0, QUICK, leaped);
+            leap += seconds;
+            if (leap < DIM_SECONDS) {
+                glide(at, 0, QUICK, seconds);
+                return;
             }
-            return glide(at, 0, QUICK, seconds, since, leaped);
+            at = aim - Math.signum(aim - at) * LAST_ROWS * pitch;
+            speed = 0;
+            since = 0;
+            boost = QUICK;
+            return;
         }
-        leaped = leaped > BRIGHT_SECONDS ? -1 : leaped;
-        Motion moved = glide(to, wanted.speed(), stiffness(wanted), seconds, later, leaped);
-        boolean turns = (moved.speed < 0 || moved.at < at) && speed >= 0;
-        return turns && wanted.waits() && at - to < WAIT_ROWS * pitch
-                ? new Motion(at, 0, aim, later, boost, leaped)
-                : moved;
+        leap = leap < 0 || leap + seconds > BRIGHT_SECONDS ? -1 : leap + seconds;
+        double before = at;
+        double speedBefore = speed;
+        glide(to, wanted.speed(), stiffness(wanted), seconds);
+        since = Math.min(LONG_AGO, since + seconds);
+        boolean turns = (speed < 0 || at < before) && speedBefore >= 0;
+        if (turns && wanted.waits() && before - to < WAIT_ROWS * pitch) {
+            at = before;
+            speed = 0;
+        }
     }
 
     private double stiffness(Aim wanted) {
@@ -132,13 +184,12 @@ public record Motion(double at, double speed, double aim, double since, double b
     }
 
     /** The exact course of a critically damped spring whose far end moves evenly and arrives at {@code to}. */
-    private Motion glide(double to, double pace, double stiffness, double seconds, double later, double leaped) {
+    private void glide(double to, double pace, double stiffness, double seconds) {
         double away = at - (to - pace * seconds);
         double pull = speed - pace + stiffness * away;
         double decay = Math.exp(-stiffness * seconds);
-        double newAway = (away + pull * seconds) * decay;
-        double newSpeed = pace + (speed - pace - stiffness * pull * seconds) * decay;
-        return new Motion(to + newAway, newSpeed, aim, later, boost, leaped);
+        at = to + (away + pull * seconds) * decay;
+        speed = pace + (speed - pace - stiffness * pull * seconds) * decay;
     }
 
     private static double smooth(double share) {

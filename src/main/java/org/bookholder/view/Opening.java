@@ -1,21 +1,15 @@
 package org.bookholder.view;
 
 import java.util.Locale;
+import org.bookholder.script.Script;
 import org.bookholder.session.SessionState;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What is said before a lesson is read from its beginning, in the empty room above its first row.
- *
- * @param title the lesson's title
- * @param length how long it will run, in words
- * @param sound a verdict on the sound, empty if nothing listens
- * @param level how loud it is, 0 to 1
- * @param light 0 to 1
+ * What is said before a lesson is read from its beginning, in the empty room above its first row. Changed in place. Confined
+ * to one thread.
  */
-public record Opening(String title, String length, String sound, double level, double light) {
-    /** Nothing to say. */
-    static final Opening NONE = new Opening("", "", "", 0, 0);
-
+public final class Opening {
     private static final double FADE_SECONDS = 0.8;
 
     /** The softest level that is shown, in dBFS. */
@@ -23,23 +17,71 @@ public record Opening(String title, String length, String sound, double level, d
 
     private static final int READ_WORDS = 2;
 
-    /** What is to be seen {@code seconds} later. */
-    Opening after(SessionState state, SoundCue cue, double seconds) {
+    private @Nullable Script described;
+    private String title = "";
+    private String length = "";
+    private String sound = "";
+    private double level;
+    private double light;
+
+    Opening() {}
+
+    /** The lesson's title. */
+    public String title() {
+        return title;
+    }
+
+    /** How long it will run, in words. */
+    public String length() {
+        return length;
+    }
+
+    /** A verdict on the sound, empty if nothing listens. */
+    public String sound() {
+        return sound;
+    }
+
+    /** How loud it is, 0 to 1. */
+    public double level() {
+        return level;
+    }
+
+    /** From 0, nothing to be seen, to 1. */
+    public double light() {
+        return light;
+    }
+
+    /** Goes on for {@code seconds}. */
+    void advance(SessionState state, SoundCue cue, double seconds) {
         boolean atStart = state.position().line() == 1 && state.position().word() <= READ_WORDS;
-        double faded = light + (atStart ? seconds : -seconds) / FADE_SECONDS;
-        double now = Math.max(0, Math.min(1, faded));
-        if (now == 0) {
-            return NONE;
+        light = Math.max(0, Math.min(1, light + (atStart ? seconds : -seconds) / FADE_SECONDS));
+        if (light == 0) {
+            level = 0;
+            return;
         }
+        describe(state);
         boolean listens = listens(state);
         double wanted = listens ? Math.max(0, 1 - state.sound().peak() / SOFTEST) : 0;
-        double share = 1 - Math.exp(-seconds / 0.15);
-        return new Opening(
-                state.script().title(),
-                lengthOf(state),
-                listens ? cue.verdict().words() : "",
-                level + (wanted - level) * share,
-                now);
+        level += (wanted - level) * (1 - Math.exp(-seconds / 0.15));
+        sound = listens ? cue.verdict().words() : "";
+    }
+
+    /** Puts the lesson's title and length into words, once for each script. */
+    @SuppressWarnings("ReferenceEquality")
+    private void describe(SessionState state) {
+        if (state.script() == described) {
+            return;
+        }
+        described = state.script();
+        int target = state.script().settings().targetPace();
+        long seconds = Math.round(state.wordsTotal() * 60.0 / target);
+        title = state.script().title();
+        length = String.format(
+                Locale.ROOT,
+                "%d lines  ·  %s at %d words a minute",
+                state.lines().size(),
+                Readouts.minutes(seconds),
+                target);
     }
 
     /** Whether a take is rolling that has sound. */
@@ -47,16 +89,5 @@ public record Opening(String title, String length, String sound, double level, d
         return state.rolling()
                 && !state.takes().isEmpty()
                 && !state.takes().get(state.takes().size() - 1).audio().isEmpty();
-    }
-
-    private static String lengthOf(SessionState state) {
-        int target = state.script().settings().targetPace();
-        long seconds = Math.round(state.wordsTotal() * 60.0 / target);
-        return String.format(
-                Locale.ROOT,
-                "%d lines  ·  %s at %d words a minute",
-                state.lines().size(),
-                Readouts.minutes(seconds),
-                target);
     }
 }

@@ -5,17 +5,9 @@ import org.bookholder.pace.PaceBand;
 /**
  * What the reed shows of the pace: a blade that lies level on pace, leans up when the reading is fast and down when it
  * is slow. It moves slowly, and its figure changes only when there is something to say, so that it never draws the
- * eye.
- *
- * @param band which way the reading is off its pace
- * @param lean where the blade stands, -1 (slow by {@value #FULL_LEAN} of the target or more) to 1 (fast likewise)
- * @param figure words per minute to show, 0 for none yet
- * @param sinceFigure seconds since the figure changed
+ * eye. Changed in place. Confined to one thread.
  */
-public record PaceCue(PaceBand band, double lean, int figure, double sinceFigure) {
-    /** Nothing measured yet. */
-    public static final PaceCue NONE = new PaceCue(PaceBand.UNKNOWN, 0, 0, 0);
-
+final class PaceCue {
     /** Deviation from the target, as a share of it, at which the blade leans as far as it can. */
     static final double FULL_LEAN = 0.3;
 
@@ -24,24 +16,56 @@ public record PaceCue(PaceBand band, double lean, int figure, double sinceFigure
     private static final double FIGURE_SECONDS = 2;
     private static final int FIGURE_STEP = 3;
 
+    private PaceBand band = PaceBand.UNKNOWN;
+    private double lean;
+    private int figure;
+    private String text = "";
+    private double sinceFigure;
+
+    /** Which way the reading is off its pace. */
+    PaceBand band() {
+        return band;
+    }
+
+    /** Where the blade stands, -1 (slow by {@value #FULL_LEAN} of the target or more) to 1 (fast likewise). */
+    double lean() {
+        return lean;
+    }
+
+    /** Words per minute to show, 0 for none yet. */
+    int figure() {
+        return figure;
+    }
+
+    /** The same as text, empty for none yet. */
+    String text() {
+        return text;
+    }
+
     /**
-     * The cue {@code seconds} later.
+     * Goes on for {@code seconds}.
      *
      * @param live words per minute now, NaN while there is too little to tell
      * @param target words per minute wanted
-     * @param seconds time that has passed
      */
-    public PaceCue after(double live, double target, double seconds) {
+    void advance(double live, double target, double seconds) {
         double share = 1 - Math.exp(-seconds / SETTLING_SECONDS);
+        sinceFigure += seconds;
         if (Double.isNaN(live)) {
-            return new PaceCue(PaceBand.UNKNOWN, lean * (1 - share), 0, sinceFigure + seconds);
+            band = PaceBand.UNKNOWN;
+            lean *= 1 - share;
+            figure = 0;
+            text = "";
+            return;
         }
-        double off = live / target - 1;
-        double wanted = Math.max(-1, Math.min(1, off / FULL_LEAN));
-        boolean fresh = figure == 0;
+        double wanted = Math.max(-1, Math.min(1, (live / target - 1) / FULL_LEAN));
+        lean += (wanted - lean) * share;
+        band = band.next(live, target, TOLERANCE);
         boolean stale = sinceFigure >= FIGURE_SECONDS && Math.abs(live - figure) >= FIGURE_STEP;
-        int shown = fresh || stale ? (int) Math.round(live) : figure;
-        double since = fresh || stale ? 0 : sinceFigure + seconds;
-        return new PaceCue(band.next(live, target, TOLERANCE), lean + (wanted - lean) * share, shown, since);
+        if (figure == 0 || stale) {
+            figure = (int) Math.round(live);
+            text = Integer.toString(figure);
+            sinceFigure = 0;
+        }
     }
 }

@@ -20,6 +20,10 @@ final class Pages {
     private Kind shown = Kind.NONE;
     private double light;
     private double scroll;
+    private Optional<ViewModel.PageView> view = Optional.empty();
+    private Kind written = Kind.NONE;
+    private KeyMap writtenKeys = keys;
+    private @Nullable SessionState writtenState;
 
     /** What can be shown. */
     enum Kind {
@@ -62,6 +66,7 @@ final class Pages {
     void scroll(double pixels, Geometry geometry) {
         double longest = page == null ? 0 : page.longestScroll(geometry);
         scroll = Math.max(0, Math.min(longest, scroll + pixels));
+        show();
     }
 
     /** Lets time pass; the list does not come by itself while {@code busy}. */
@@ -82,18 +87,42 @@ final class Pages {
                 shown = wanted;
             }
         }
-        if (shown == Kind.PICKUPS) {
-            page = PickupPage.of(state);
-        } else if (shown == Kind.KEYS) {
-            page = KeyPage.page(keys);
+        if (shown != Kind.NONE) {
+            fill(state);
         }
         scroll(0, geometry);
     }
 
+    /** The page as it is shown now. */
     Optional<ViewModel.PageView> view() {
-        return page == null || shown == Kind.NONE
-                ? Optional.empty()
-                : Optional.of(new ViewModel.PageView(page, scroll, light));
+        return view;
+    }
+
+    /** Writes the page anew when there is something new. */
+    @SuppressWarnings("ReferenceEquality")
+    private void fill(SessionState state) {
+        boolean known = shown == written && (shown == Kind.KEYS ? keys == writtenKeys : state == writtenState);
+        if (!known) {
+            page = shown == Kind.PICKUPS ? PickupPage.of(state) : KeyPage.page(keys);
+            written = shown;
+            writtenKeys = keys;
+            writtenState = state;
+        }
+    }
+
+    @SuppressWarnings("ReferenceEquality")
+    private void show() {
+        if (page == null || shown == Kind.NONE) {
+            view = Optional.empty();
+            return;
+        }
+        boolean same = view.isPresent()
+                && view.get().page() == page
+                && view.get().scroll() == scroll
+                && view.get().light() == light;
+        if (!same) {
+            view = Optional.of(new ViewModel.PageView(page, scroll, light));
+        }
     }
 
     /** The end counts once it has lasted a moment: the last word may still be on the tongue. */

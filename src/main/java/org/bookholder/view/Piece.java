@@ -1,5 +1,7 @@
 package org.bookholder.view;
 
+import org.bookholder.follow.ReadingPosition;
+
 /**
  * One word of a row, or a part of a word that is too long for a row.
  *
@@ -12,4 +14,9 @@ package org.bookholder.view;
  * @param bond how ill a row would end after it, 0 for no objection; negative for a good place
  * @param rule whether the author stressed it: 0 no, 1 lightly, 2 strongly
  */
-public record Piece(String text, int line, int word, int ordinal, double width, int spoken, double bond, int rule) {}
+public record Piece(String text, int line, int word, int ordinal, double width, int spoken, double bond, int rule) {
+    /** Whether it comes before the word at a position. */
+    boolean isBefore(ReadingPosition position) {
+        return line < position.line() || (line == position.line() && word < position.word());
+    }
+}

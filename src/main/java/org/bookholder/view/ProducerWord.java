@@ -1,5 +1,6 @@
 package org.bookholder.view;
 
+import java.util.Optional;
 import org.bookholder.session.Remarks;
 import org.bookholder.session.SessionState;
 
@@ -28,9 +29,10 @@ record ProducerWord(String text, double light, int number, int line, double wait
 
     /** The same {@code seconds} later. */
     ProducerWord after(SessionState state, double seconds) {
-        int last = state.remarks().message().map(Remarks.Message::number).orElse(0);
+        Optional<Remarks.Message> message = state.remarks().message();
+        int last = message.isPresent() ? message.get().number() : 0;
         if (last != number) {
-            String said = state.remarks().message().map(Remarks.Message::text).orElse("");
+            String said = message.isPresent() ? message.get().text() : "";
             return new ProducerWord(said, 0, last, state.position().line(), 0, 0);
         }
         if (text.isEmpty()) {

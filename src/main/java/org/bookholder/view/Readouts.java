@@ -2,6 +2,7 @@ package org.bookholder.view;
 
 import java.util.Locale;
 import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
 
 /**
  * The figures at the edges. The time left is an estimate and is shown as one: in steps of five seconds, changed only
@@ -27,7 +28,7 @@ public record Readouts(int left, String leftText, int take, long second, String 
         SessionState.Take running = runs ? state.takes().get(state.takes().size() - 1) : null;
         int nowTake = running == null ? 0 : running.number();
         long nowSecond =
-                running == null ? 0 : (long) state.now().since(running.start()).seconds();
+                running == null ? 0 : (state.now().ticks() - running.start().ticks()) / StreamTime.TICKS_PER_SECOND;
         if (nowLeft == left && nowTake == take && nowSecond == second) {
             return this;
         }

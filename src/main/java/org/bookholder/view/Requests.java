@@ -25,21 +25,16 @@ final class Requests {
     private final Teaching teaching;
     private Set<Cue> shownBefore = EnumSet.allOf(Cue.class);
     private final List<Command> commands = new ArrayList<>();
+    private final Consumer<Command> tell = commands::add;
     private boolean closing;
 
-    Requests(
-            Consumer<WindowSettings> apply,
-            Messages messages,
-            Pages pages,
-            Round round,
-            CountIn countIn,
-            Teaching teaching) {
+    Requests(Consumer<WindowSettings> apply, Moment moment, Teaching teaching) {
         this.apply = apply;
-        this.messages = messages;
-        this.pages = pages;
-        this.round = round;
-        this.countIn = countIn;
         this.teaching = teaching;
+        messages = moment.messages;
+        pages = moment.pages;
+        round = moment.round;
+        countIn = moment.countIn;
     }
 
     boolean closing() {
@@ -48,7 +43,7 @@ final class Requests {
 
     /** Counts the next take in, if that is wanted. */
     void countIn(SessionState state, WindowSettings settings, double seconds) {
-        countIn.advance(state, settings.countIn(), seconds, commands::add);
+        countIn.advance(state, settings.countIn(), seconds, tell);
     }
 
     void cut() {
@@ -99,7 +94,7 @@ final class Requests {
     }
 
     private void hold(SessionState state, WindowSettings settings) {
-        if (!countIn.pressed(Math.max(1, settings.countIn()), commands::add)) {
+        if (!countIn.pressed(Math.max(1, settings.countIn()), tell)) {
             commands.add(state.held() ? new Command.Resume() : new Command.Hold());
         }
     }

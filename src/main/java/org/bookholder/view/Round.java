@@ -7,6 +7,7 @@ import org.bookholder.follow.ReadingPosition;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The pickup round: one line to pick up after another is brought to the eye-line, with the line before it to lead in, until
@@ -31,13 +32,16 @@ final class Round {
     private Stage stage = Stage.OFF;
     private int line;
     private int attempts;
-    private int ticked;
+    private int cleanCount;
     private String why = "";
     private double since;
     private Optional<ReadingPosition> wanted = Optional.empty();
     private boolean cut;
     private ReadingPosition seen = ReadingPosition.START;
     private double rested;
+    private String caption = "";
+    private @Nullable SessionState described;
+    private Stage describedStage = Stage.OFF;
 
     private enum Stage {
         OFF,
@@ -47,27 +51,33 @@ final class Round {
         AGAIN
     }
 
-    /**
-     * What is seen of it.
-     *
-     * @param line the line to pick up
-     * @param clean whether it was just read clean
-     * @param caption where the round stands, in a few words
-     */
-    record Shown(int line, boolean clean, String caption) {
-        /** The line to lead in with; 0 if there is none. */
-        int leadIn() {
-            return line - 1;
-        }
-    }
-
     boolean isOn() {
         return stage != Stage.OFF;
     }
 
+    /** The line to pick up. */
+    int line() {
+        return line;
+    }
+
+    /** The line to lead in with; 0 if there is none. */
+    int leadIn() {
+        return line - 1;
+    }
+
+    /** The line that was just read clean; 0 if none was. */
+    int ticked() {
+        return stage == Stage.TICKED ? line : 0;
+    }
+
+    /** Where the round stands, in a few words; empty if it is not on. */
+    String caption() {
+        return isOn() ? caption : "";
+    }
+
     /** Begins with the first line to pick up; says whether there is one. */
     boolean begin(SessionState state) {
-        ticked = 0;
+        cleanCount = 0;
         return goTo(nextAfter(0, state), state);
     }
 
@@ -122,6 +132,7 @@ final class Round {
             }
             case OFF -> throw new IllegalStateException("the round is off");
         }
+        describe(state);
         return false;
     }
 
@@ -139,15 +150,18 @@ final class Round {
         return taken;
     }
 
-    Optional<Shown> shown(SessionState state) {
-        return isOn() ? Optional.of(new Shown(line, stage == Stage.TICKED, caption(state))) : Optional.empty();
-    }
-
-    private String caption(SessionState state) {
+    /** Puts into words where the round stands, when that or the session has changed. */
+    @SuppressWarnings("ReferenceEquality")
+    private void describe(SessionState state) {
+        if (state == described && stage == describedStage) {
+            return;
+        }
+        described = state;
+        describedStage = stage;
         int left = state.pickups().size();
-        return switch (stage) {
+        caption = switch (stage) {
             case OFF -> "";
-            case READING -> "pickup " + (ticked + 1) + " of " + (ticked + Math.max(1, left));
+            case READING -> "pickup " + (cleanCount + 1) + " of " + (cleanCount + Math.max(1, left));
             case LISTENING -> "listening back";
             case TICKED -> left == 0 ? "clean, and the last" : "clean";
             case AGAIN -> "once more: " + why;
@@ -182,7 +196,7 @@ final class Round {
 
     private void tick() {
         stage = Stage.TICKED;
-        ticked++;
+        cleanCount++;
         since = 0;
     }
 
@@ -196,6 +210,7 @@ final class Round {
         since = 0;
         rested = 0;
         cut = false;
+        described = null;
         wanted = Optional.of(new ReadingPosition(Math.max(1, line - 1), 1));
         return true;
     }

@@ -15,6 +15,7 @@ import org.bookholder.follow.ReadingPosition;
  * @param spokenBefore spoken words of the script before its first word
  * @param text its words one space apart
  * @param spoken spoken words in it
+ * @param rightToLeft whether it is set from the right
  * @param first its first word; the script's first for a row that is not read
  */
 public record Row(
@@ -26,6 +27,7 @@ public record Row(
         int spokenBefore,
         String text,
         int spoken,
+        boolean rightToLeft,
         ReadingPosition first) {
     /** Copies the list and checks that there is something in it. */
     public Row {
@@ -36,7 +38,14 @@ public record Row(
     }
 
     /** A row of pieces. */
-    static Row of(int index, Face face, List<Piece> pieces, double middle, double size, int spokenBefore) {
+    static Row of(
+            int index,
+            Face face,
+            List<Piece> pieces,
+            double middle,
+            double size,
+            int spokenBefore,
+            boolean rightToLeft) {
         Piece begin = pieces.get(0);
         return new Row(
                 index,
@@ -47,6 +56,7 @@ public record Row(
                 spokenBefore,
                 pieces.stream().map(Piece::text).collect(Collectors.joining(" ")),
                 pieces.stream().mapToInt(Piece::spoken).sum(),
+                rightToLeft,
                 face == Face.READING ? new ReadingPosition(begin.line(), begin.word()) : ReadingPosition.START);
     }
 

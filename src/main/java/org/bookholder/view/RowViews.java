@@ -1,89 +1,86 @@
 package org.bookholder.view;
 
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
-import org.bookholder.session.LineNotes;
 import org.bookholder.view.ViewModel.Mark;
 import org.bookholder.view.ViewModel.RowView;
-import org.bookholder.view.ViewModel.Stretch;
 
-/** The rows of a picture: those that can be seen, their colours and marks. Pure. */
+/** Fills in the rows of a picture: those that can be seen, their colours and marks. Confined to one thread. */
 final class RowViews {
-    private final Layout layout;
+    /** Rows are placed to this part of a pixel: a text that has all but come to rest is at rest. */
+    private static final double FINENESS = 64;
+
+    private final ViewModel view;
+    private final PickupLines pickups;
     private final Moment moment;
-    private final Set<Integer> marked = new HashSet<>();
 
-    private RowViews(Layout layout, Moment moment, List<LineNotes> pickups) {
-        this.layout = layout;
+    RowViews(ViewModel view, PickupLines pickups, Moment moment) {
+        this.view = view;
+        this.pickups = pickups;
         this.moment = moment;
-        pickups.forEach(notes -> marked.add(notes.line()));
     }
 
-    static List<RowView> of(Layout layout, Geometry geometry, Moment moment, List<LineNotes> pickups) {
-        return new RowViews(layout, moment, pickups).visible(geometry);
-    }
-
-    private List<RowView> visible(Geometry geometry) {
-        double top = moment.motion().at() - geometry.eyeLine();
+    /** Fills them in; corners are folded only if {@code marks} are wanted. */
+    void fill(Layout layout, Geometry geometry, boolean marks) {
+        double top = moment.motion.at() - geometry.eyeLine();
         double bottom = top + geometry.height() + geometry.pitch();
-        List<RowView> views = new ArrayList<>();
-        for (int i = layout.rowBelow(top); i < layout.rows().size(); i++) {
-            Row row = layout.rows().get(i);
-            if (row.middle() > bottom) {
-                break;
-            }
-            views.add(new RowView(row, row.middle() - top, stretches(row), mark(row)));
+        List<Row> rows = layout.rows();
+        boolean changed = false;
+        int count = 0;
+        for (int i = layout.rowBelow(top); i < rows.size() && rows.get(i).middle() <= bottom; i++) {
+            Row row = rows.get(i);
+            RowView shown = view.fillRow(count, row);
+            shown.begin(row, Math.rint((row.middle() - top) * FINENESS) / FINENESS, mark(row, marks));
+            changed |= colour(shown, layout);
+            count++;
         }
-        return views;
+        view.endRows(count, changed);
     }
 
-    private Mark mark(Row row) {
+    private Mark mark(Row row, boolean marks) {
         Mark mark = Mark.NONE;
-        for (Piece piece : row.pieces()) {
-            if (piece.word() == 1
-                    && moment.round()
-                            .filter(r -> r.clean() && r.line() == piece.line())
-                            .isPresent()) {
+        for (int i = 0; i < row.pieces().size(); i++) {
+            Piece piece = row.pieces().get(i);
+            if (piece.word() == 1 && moment.round.ticked() == piece.line()) {
                 return Mark.TICK;
             }
-            mark = piece.word() == 1 && marked.contains(piece.line()) ? Mark.DOG_EAR : mark;
+            mark = marks && piece.word() == 1 && pickups.has(piece.line()) ? Mark.DOG_EAR : mark;
         }
         return mark;
     }
 
-    private List<Stretch> stretches(Row row) {
-        List<Stretch> stretches = new ArrayList<>();
-        int from = 0;
-        int rgb = colour(row, row.pieces().get(0));
+    /** Gives neighbouring pieces of one colour one stretch; says whether the row has changed. */
+    private boolean colour(RowView shown, Layout layout) {
+        Row row = shown.row();
+        int count = 0;
+        int rgb = colour(row, row.pieces().get(0), layout);
         for (int i = 1; i < row.pieces().size(); i++) {
-            int next = colour(row, row.pieces().get(i));
+            int next = colour(row, row.pieces().get(i), layout);
             if (next != rgb) {
-                stretches.add(new Stretch(from, i, rgb));
-                from = i;
+                shown.setStretch(count, i, rgb);
+                count++;
                 rgb = next;
             }
         }
-        stretches.add(new Stretch(from, row.pieces().size(), rgb));
-        return stretches;
+        shown.setStretch(count, row.pieces().size(), rgb);
+        return shown.finish(count + 1);
     }
 
-    private int colour(Row row, Piece piece) {
+    private int colour(Row row, Piece piece, Layout layout) {
+        boolean round = moment.round.isOn();
         if (!row.isRead()) {
-            boolean past = moment.round().isPresent() || layout.wordAfter(row) < moment.sunk();
+            boolean past = round || layout.wordAfter(row) < moment.sunk;
             return past ? Palette.DIRECTION_PAST : Palette.DIRECTION;
         }
-        int coming = moment.round().map(round -> coming(round, piece)).orElse(Palette.COMING);
+        int coming = round ? comingInRound(piece) : Palette.COMING;
         boolean rests = coming == Palette.RESTING;
-        return rests ? coming : Palette.mix(coming, Palette.SPOKEN, moment.sunk() - piece.ordinal());
+        return rests ? coming : Palette.mix(coming, Palette.SPOKEN, moment.sunk - piece.ordinal());
     }
 
     /** The colour of a word that was not read yet in the pickup round. */
-    private static int coming(Round.Shown round, Piece piece) {
-        if (piece.line() == round.line()) {
+    private int comingInRound(Piece piece) {
+        if (piece.line() == moment.round.line()) {
             return Palette.COMING;
         }
-        return piece.line() == round.leadIn() ? Palette.LEAD_IN : Palette.RESTING;
+        return piece.line() == moment.round.leadIn() ? Palette.LEAD_IN : Palette.RESTING;
     }
 }

@@ -2,11 +2,13 @@ package org.bookholder.view;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.bookholder.fatigue.FatigueReport;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.script.Script;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionState;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The reading window without a window: lets time pass, takes what the presenter does, and gives the picture to draw.
@@ -22,29 +24,21 @@ public final class Scene {
     /** A peak above this, in dBFS, is a voice that tries the sound before the lesson is begun. */
     private static final double VOICE = -45;
 
-    private Script script;
     private final TextMeasure measure;
+    private final Moment now;
+    private final ViewModels pictures;
     private final Requests requests;
-    private final Pages pages = new Pages();
-    private final Messages messages = new Messages();
-    private final Round round = new Round();
-    private final CountIn countIn = new CountIn(0);
-    private final Teaching teaching = new Teaching(messages);
+    private final Teaching teaching;
+    private final Steering steering;
+    private Script script;
     private WindowSettings settings;
     private Screen screen;
     private Geometry geometry;
     private Layout layout;
-    private final Steering steering;
-    private Motion motion;
-    private double sunk;
-    private PaceCue pace = PaceCue.NONE;
-    private BreakNotice rest = BreakNotice.NONE;
-    private Readouts readouts = Readouts.NONE;
-    private SoundCue sound = SoundCue.NONE;
-    private Opening opening = Opening.NONE;
-    private ProducerWord producer = ProducerWord.NONE;
+    private @Nullable FatigueReport report;
     private ReadingPosition before;
     private boolean heldBefore;
+    private boolean readBefore;
     private double sinceSpoken = LONG_AGO;
 
     /**
@@ -66,11 +60,13 @@ public final class Scene {
         geometry = geometry(settings, screen);
         layout = Typesetter.set(script, geometry, measure);
         steering = new Steering(layout, settings.way(), from);
-        motion = Motion.restingAt(steering.aim().height());
-        sunk = layout.wordsBefore(from);
+        now = new Moment(Motion.restingAt(steering.aim().height()));
+        now.sunk = layout.wordsBefore(from);
+        now.pages.useKeys(settings.keys());
+        pictures = new ViewModels(now, geometry);
         before = from;
-        requests = new Requests(this::apply, messages, pages, round, countIn, teaching);
-        pages.useKeys(settings.keys());
+        teaching = new Teaching(now.messages);
+        requests = new Requests(this::apply, now, teaching);
     }
 
     /** Where things stand. */
@@ -117,12 +113,12 @@ public final class Scene {
 
     /** Tells the presenter something in a few words. */
     public void say(String words) {
-        messages.say(words, TEXT_SECONDS);
+        now.messages.say(words, TEXT_SECONDS);
     }
 
     /** Does what the presenter asked for. */
     public void act(Action action, SessionState state) {
-        double page = pages.isShown() ? pageRows(action) : 0;
+        double page = now.pages.isShown() ? pageRows(action) : 0;
         if (page != 0) {
             scroll(page);
             return;
@@ -132,8 +128,8 @@ public final class Scene {
 
     /** Moves the text, or the page on top of it, by hand; in rows, positive to what comes next. */
     public void scroll(double rows) {
-        if (pages.isShown()) {
-            pages.scroll(rows * geometry.pitch() / 2, geometry);
+        if (now.pages.isShown()) {
+            now.pages.scroll(rows * geometry.pitch() / 2, geometry);
         } else {
             steering.byHand(rows);
         }
@@ -145,30 +141,24 @@ public final class Scene {
         requests.drainTo(receiver);
     }
 
-    /** Lets {@code seconds} pass and gives the picture of {@code state}. */
+    /** Lets {@code seconds} pass and gives the picture of {@code state}; the same object each time, filled in anew. */
     public ViewModel advance(SessionState state, double seconds) {
         adoptText(state);
-        if (round.advance(state, seconds)) {
-            pages.show(Pages.Kind.PICKUPS);
-        }
-        if (round.takeCut()) {
-            requests.cut();
-        }
-        round.takeWanted().ifPresent(place -> requests.readFrom(place, state, steering));
+        playRound(state, seconds);
         steering.advance(state, seconds);
-        motion = motion.after(steering.aim(), seconds, geometry.pitch());
+        now.motion.advance(steering.aim(), seconds, geometry.pitch());
         sink(layout.wordsBefore(steering.accepted()), seconds);
         boolean reading = state.rolling() && !state.held();
         double live = reading ? state.pace().live() : Double.NaN;
-        pace = pace.after(live, state.script().settings().targetPace(), seconds);
-        rest = rest.next(state.fatigue(), state.position().line(), reading);
-        readouts = readouts.next(state);
+        now.pace.advance(live, state.script().settings().targetPace(), seconds);
+        lookForBreaks(state, reading);
+        now.readouts = now.readouts.next(state);
         listen(state, seconds);
         requests.countIn(state, settings, seconds);
-        messages.advance(seconds);
-        producer = producer.after(state, seconds);
-        pages.advance(state, seconds, geometry, round.isOn());
-        return ViewModels.of(state, layout, geometry, moment(state), settings);
+        now.messages.advance(seconds);
+        now.producer = now.producer.after(state, seconds);
+        now.pages.advance(state, seconds, geometry, now.round.isOn());
+        return pictures.fill(state, layout, geometry, settings);
     }
 
     /** Lets everything come to rest and gives the picture: for documents and tests. */
@@ -191,41 +181,45 @@ public final class Scene {
         };
     }
 
+    private void playRound(SessionState state, double seconds) {
+        if (now.round.advance(state, seconds)) {
+            now.pages.show(Pages.Kind.PICKUPS);
+        }
+        if (now.round.takeCut()) {
+            requests.cut();
+        }
+        Optional<ReadingPosition> wanted = now.round.takeWanted();
+        if (wanted.isPresent()) {
+            requests.readFrom(wanted.get(), state, steering);
+        }
+    }
+
+    /** A break is put into words when there is something new to say. */
+    @SuppressWarnings("ReferenceEquality")
+    private void lookForBreaks(SessionState state, boolean reading) {
+        if (state.fatigue() != report
+                || reading != readBefore
+                || state.position().line() != now.rest.line()) {
+            report = state.fatigue();
+            readBefore = reading;
+            now.rest = now.rest.next(state.fatigue(), state.position().line(), reading);
+        }
+    }
+
     private void listen(SessionState state, double seconds) {
         boolean moved = state.mover() == Mover.VOICE && !state.position().equals(before);
         before = state.position();
         sinceSpoken = moved ? 0 : Math.min(LONG_AGO, sinceSpoken + seconds);
-        boolean tried = opening.light() > 0 && state.sound().peak() > VOICE;
-        sound = sound.after(state.sound(), tried || sinceSpoken < SPEAKING_SECONDS, seconds);
-        opening = opening.after(state, sound, seconds);
-    }
-
-    private Moment moment(SessionState state) {
-        Optional<ViewModel.PageView> page = pages.view();
-        boolean own = !messages.text().isEmpty();
-        return new Moment(
-                motion,
-                sunk,
-                pace,
-                rest,
-                readouts,
-                sound.verdict(),
-                opening,
-                countIn.text(settings.keys()),
-                own ? messages.text() : producer.text(),
-                own ? messages.light() : producer.light(),
-                page,
-                round.shown(state));
+        boolean tried = now.opening.light() > 0 && state.sound().peak() > VOICE;
+        now.sound.advance(state.sound(), tried || sinceSpoken < SPEAKING_SECONDS, seconds);
+        now.opening.advance(state, now.sound, seconds);
     }
 
     /** A word that was spoken sinks back in a tenth of a second; after a jump all is as it is. */
     private void sink(int words, double seconds) {
-        if (Math.abs(words - sunk) > SINKING_WORDS) {
-            sunk = words;
-        } else {
-            sunk += (words - sunk) * (1 - Math.exp(-seconds / SINKING_SECONDS));
-            sunk = Math.abs(words - sunk) < 0.01 ? words : sunk;
-        }
+        double sunk = now.sunk + (words - now.sunk) * (1 - Math.exp(-seconds / SINKING_SECONDS));
+        boolean there = Math.abs(words - now.sunk) > SINKING_WORDS || Math.abs(words - sunk) < 0.01;
+        now.sunk = there ? words : sunk;
     }
 
     /** Another text is shown as soon as the session reads it, with the reading position where it was. */
@@ -233,26 +227,26 @@ public final class Scene {
         if (!sameText(state.script())) {
             layout = Typesetter.set(script, geometry, measure);
             steering.textChanged(layout, state.position());
-            motion = Motion.restingAt(steering.aim().height());
-            sunk = layout.wordsBefore(state.position());
+            now.motion.restAt(steering.aim().height());
+            now.sunk = layout.wordsBefore(state.position());
             before = state.position();
-            round.end();
+            now.round.end();
             if (heldBefore) {
-                countIn.textChangedInHold();
+                now.countIn.textChangedInHold();
             }
-            messages.say("the text was changed", TEXT_SECONDS);
+            now.messages.say("the text was changed", TEXT_SECONDS);
         }
         heldBefore = state.held();
     }
 
     /** Compares texts only where the state brings another object: that is once, and not for each picture. */
     @SuppressWarnings("ReferenceEquality")
-    private boolean sameText(Script now) {
-        if (now == script) {
+    private boolean sameText(Script text) {
+        if (text == script) {
             return true;
         }
-        boolean same = now.equals(script);
-        script = now;
+        boolean same = text.equals(script);
+        script = text;
         return same;
     }
 
@@ -262,7 +256,7 @@ public final class Scene {
             steering.choose(changed.way());
         }
         settings = changed;
-        pages.useKeys(changed.keys());
+        now.pages.useKeys(changed.keys());
         if (otherLayout) {
             relayout();
         }
@@ -273,7 +267,7 @@ public final class Scene {
         geometry = geometry(settings, screen);
         layout = Typesetter.set(script, geometry, measure);
         steering.relayout(layout, place);
-        motion = Motion.restingAt(steering.aim().height());
+        now.motion.restAt(steering.aim().height());
     }
 
     private static Geometry geometry(WindowSettings settings, Screen screen) {

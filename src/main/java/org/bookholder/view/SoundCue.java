@@ -5,23 +5,27 @@ import org.bookholder.session.SessionState.Sound;
 /**
  * What is to be said of the sound. A verdict is given only when it has held for a while, and goes when the cause has been
  * away for as long, so that it never flickers. Levels are peaks in dBFS; that speech should peak between -20 and -6 is
- * common practice.
- *
- * @param verdict what is said now
- * @param loudest the highest peak while somebody spoke, sinking slowly
- * @param candidate what would be said if it held
- * @param held seconds for which it has
- * @param clipped samples at full scale up to now
+ * common practice. Changed in place. Confined to one thread.
  */
-record SoundCue(Verdict verdict, double loudest, Verdict candidate, double held, long clipped) {
-    /** Nothing known yet. */
-    static final SoundCue NONE = new SoundCue(Verdict.UNKNOWN, -120, Verdict.UNKNOWN, 0, 0);
-
+final class SoundCue {
     private static final double SILENT = -90;
     private static final double LOW = -32;
     private static final double LOUD = -1;
     private static final double SINKING = 1.5;
     private static final double SECONDS = 2.5;
+
+    private Verdict verdict = Verdict.UNKNOWN;
+
+    /** The highest peak while somebody spoke, sinking slowly. */
+    private double loudest = -120;
+
+    /** What would be said if it held, and the seconds for which it has. */
+    private Verdict candidate = Verdict.UNKNOWN;
+
+    private double held;
+
+    /** Samples at full scale up to now. */
+    private long clipped;
 
     /** What can be said. */
     enum Verdict {
@@ -47,22 +51,26 @@ record SoundCue(Verdict verdict, double loudest, Verdict candidate, double held,
         }
     }
 
+    /** What is said now. */
+    Verdict verdict() {
+        return verdict;
+    }
+
     /**
-     * The cue {@code seconds} later.
+     * Goes on for {@code seconds}.
      *
      * @param sound the sound of the last second
      * @param spoken whether words were recognised in it
-     * @param seconds time that has passed
      */
-    SoundCue after(Sound sound, boolean spoken, double seconds) {
+    void advance(Sound sound, boolean spoken, double seconds) {
         boolean clips = sound.clipped() > clipped;
-        double sunk = spoken ? loudest - SINKING * seconds : loudest;
-        double peak = spoken ? Math.max(sunk, sound.peak()) : sunk;
-        Verdict now = judged(sound.peak(), peak, clips);
-        double lasting = now == candidate ? held + seconds : 0;
+        clipped = sound.clipped();
+        loudest = spoken ? Math.max(loudest - SINKING * seconds, sound.peak()) : loudest;
+        Verdict now = judged(sound.peak(), loudest, clips);
+        held = now == candidate ? held + seconds : 0;
+        candidate = now;
         boolean begun = verdict == Verdict.UNKNOWN && now != Verdict.GONE;
-        boolean settled = begun || clips || lasting >= SECONDS;
-        return new SoundCue(settled ? now : verdict, peak, now, lasting, sound.clipped());
+        verdict = begun || clips || held >= SECONDS ? now : verdict;
     }
 
     private static Verdict judged(double now, double peak, boolean clips) {

@@ -22,8 +22,8 @@ final class Steering {
 
     private Layout layout;
     private Mover way;
-    private Aim aim = Aim.put(0);
-    private Lead lead = Lead.restingAt(0);
+    private final Aim aim = new Aim();
+    private final Lead lead = Lead.restingAt(0);
     private ReadingPosition accepted = ReadingPosition.START;
     private ReadingPosition seen = ReadingPosition.START;
     private ReadingPosition sent = ReadingPosition.START;
@@ -41,7 +41,7 @@ final class Steering {
         restAt(from);
     }
 
-    /** Where the text is to be. */
+    /** Where the text is to be; the same object each time, changed in place. */
     Aim aim() {
         return aim;
     }
@@ -74,14 +74,14 @@ final class Steering {
         byHand = false;
         steadyWords = spokenAtEyeLine();
         steadySpeed = 0;
-        lead = lead.movedTo(steadyWords);
+        lead.moveTo(steadyWords);
         sentRow = layout.readRowAt(aim.height());
     }
 
     /** The same place in another layout. */
     void relayout(Layout newLayout, ReadingPosition place) {
         layout = newLayout;
-        aim = byHand || way == Mover.HAND ? Aim.put(middleOf(place)) : Aim.put(newLayout.aim(place));
+        aim.put(byHand || way == Mover.HAND ? middleOf(place) : newLayout.aim(place));
         sentRow = newLayout.readRowOf(place);
     }
 
@@ -102,7 +102,7 @@ final class Steering {
         double last = layout.readRows().isEmpty()
                 ? 0
                 : layout.readRows().get(layout.readRows().size() - 1).middle();
-        aim = Aim.put(Math.max(first, Math.min(last, aim.height() + rows * layout.pitch())));
+        aim.put(Math.max(first, Math.min(last, aim.height() + rows * layout.pitch())));
         steadyWords = spokenAtEyeLine();
     }
 
@@ -112,7 +112,7 @@ final class Steering {
         if (!layout.readRows().isEmpty()) {
             int wanted = layout.readRowAt(aim.height()) + rows;
             int row = Math.max(0, Math.min(layout.readRows().size() - 1, wanted));
-            aim = Aim.put(layout.readRows().get(row).middle());
+            aim.put(layout.readRows().get(row).middle());
             steadyWords = spokenAtEyeLine();
         }
     }
@@ -120,7 +120,7 @@ final class Steering {
     /** Puts the reading position somewhere, and the text with it. */
     void goTo(ReadingPosition position) {
         takeInHand();
-        aim = aimOf(position);
+        putAt(position);
         steadyWords = layout.spokenBefore(position);
         send(position, Mover.HAND);
     }
@@ -158,10 +158,10 @@ final class Steering {
             return;
         }
         boolean going = state.rolling() && !state.held() && state.follow() == FollowState.FOLLOWING;
-        lead = lead.after(layout.spokenBefore(state.position()), targetPace(state), going, seconds);
+        lead.advance(layout.spokenBefore(state.position()), targetPace(state), going, seconds);
         accepted = lead.slips() ? accepted : state.position();
         double speed = lead.speed() * layout.stride(lead.words());
-        aim = Aim.led(layout.aimAtSpoken(lead.words(), lead.heard()), speed, lead.jumped(), !lead.turned());
+        aim.lead(layout.aimAtSpoken(lead.words(), lead.heard()), speed, lead.jumped(), !lead.turned());
     }
 
     private void goSteadily(SessionState state, double seconds) {
@@ -171,7 +171,7 @@ final class Steering {
         steadyWords = Math.min(layout.spoken(), steadyWords + steadySpeed * seconds);
         if (sinceHand > HAND_SECONDS) {
             double speed = steadyWords < layout.spoken() ? steadySpeed * layout.stride(steadyWords) : 0;
-            aim = Aim.led(layout.aimAtSpoken(steadyWords), speed, false, true);
+            aim.lead(layout.aimAtSpoken(steadyWords), speed, false, true);
         }
         accepted = state.position();
         report(sinceHand > HAND_SECONDS ? Mover.STEADY : Mover.HAND);
@@ -192,12 +192,14 @@ final class Steering {
             return;
         }
         if (state.mover() == Mover.VOICE) {
-            lead = byHand ? lead.movedTo(layout.spokenBefore(seen)) : lead;
+            if (byHand) {
+                lead.moveTo(layout.spokenBefore(seen));
+            }
             byHand = false;
         } else if (state.mover() == Mover.HAND && !seen.equals(sent)) {
-            lead = lead.movedTo(layout.spokenBefore(seen));
+            lead.moveTo(layout.spokenBefore(seen));
             byHand = false;
-            aim = aimOf(seen);
+            putAt(seen);
             steadyWords = layout.spokenBefore(seen);
             sentRow = layout.readRowOf(seen);
             sent = seen;
@@ -227,16 +229,16 @@ final class Steering {
         sinceHand = 0;
     }
 
-    private Aim aimOf(ReadingPosition position) {
-        return Aim.put(way == Mover.HAND ? middleOf(position) : layout.aim(position));
+    private void putAt(ReadingPosition position) {
+        aim.put(way == Mover.HAND ? middleOf(position) : layout.aim(position));
     }
 
     private void restAt(ReadingPosition position) {
         seen = position;
         sent = position;
         accepted = position;
-        aim = aimOf(position);
-        lead = Lead.restingAt(layout.spokenBefore(position));
+        putAt(position);
+        lead.moveTo(layout.spokenBefore(position));
         steadyWords = layout.spokenBefore(position);
         sentRow = layout.readRowOf(position);
     }

@@ -2,6 +2,7 @@ package org.bookholder.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.bookholder.script.Direction;
 import org.bookholder.script.Script;
 import org.bookholder.script.ScriptElement;
@@ -72,11 +73,12 @@ final class Typesetter {
         if (pieces.isEmpty()) {
             return;
         }
+        boolean rightToLeft = Flow.rightToLeft(text(pieces));
         for (List<Piece> row : breaker.rows(pieces)) {
             double longest = geometry.columnWidth() / geometry.em();
             double width = row.size() == 1 ? row.get(0).width() : 0;
             double size = width > longest ? geometry.em() * longest / width : geometry.em();
-            add(Face.READING, row, size, geometry.pitch());
+            add(Face.READING, row, size, geometry.pitch(), rightToLeft);
         }
         pieces.clear();
     }
@@ -86,14 +88,19 @@ final class Typesetter {
         double column = geometry.columnWidth() / geometry.em();
         RowBreaker slanted = new RowBreaker(column, measure.advance(" ", Face.DIRECTION) * DIRECTION_SIZE);
         if (!direction.text().isBlank()) {
+            boolean rightToLeft = Flow.rightToLeft(direction.text());
             for (List<Piece> row : slanted.rows(cutter.direction(direction.text(), DIRECTION_SIZE))) {
-                add(Face.DIRECTION, row, size, DIRECTION_PITCH * size);
+                add(Face.DIRECTION, row, size, DIRECTION_PITCH * size, rightToLeft);
             }
         }
     }
 
-    private void add(Face face, List<Piece> pieces, double size, double height) {
-        Row row = Row.of(rows.size(), face, pieces, bottom + height / 2, size, spoken);
+    private static String text(List<Piece> pieces) {
+        return pieces.stream().map(Piece::text).collect(Collectors.joining(" "));
+    }
+
+    private void add(Face face, List<Piece> pieces, double size, double height, boolean rightToLeft) {
+        Row row = Row.of(rows.size(), face, pieces, bottom + height / 2, size, spoken, rightToLeft);
         rows.add(row);
         spoken += row.spoken();
         bottom += height;

@@ -1,56 +1,283 @@
 package org.bookholder.view;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
+import org.jspecify.annotations.Nullable;
 
 /**
- * One picture of the reading window, to be drawn as it is. Lengths in pixels, y downwards, colours 0xRRGGBB.
- *
- * @param geometry where things stand
- * @param rows the rows that are at least partly visible
- * @param textLight light of the rows, 0 to 1; less than 1 in a long jump and beneath a page
- * @param footlights the marks at the eye-line
- * @param reed the pace, if it is shown
- * @param thread the lesson as a line at the foot, if it is shown
- * @param captions figures and words at the edges
- * @param rest how near a break is
- * @param opening what is said before the lesson is begun
- * @param page the list in place of the script, if one is shown
- * @param mirrored whether left and right are swapped
- * @param upsideDown whether top and bottom are swapped
+ * One picture of the reading window, to be drawn as it is. Lengths in pixels, y downwards, colours 0xRRGGBB. There is one for
+ * each window, and each picture is filled in over the one before, so that drawing leaves nothing behind to be collected: take
+ * from it what is needed before time goes on. Confined to one thread.
  */
-public record ViewModel(
-        Geometry geometry,
-        List<RowView> rows,
-        double textLight,
-        Footlights footlights,
-        Optional<Reed> reed,
-        Optional<LessonThread> thread,
-        List<Caption> captions,
-        Urgency rest,
-        Opening opening,
-        Optional<PageView> page,
-        boolean mirrored,
-        boolean upsideDown) {
-    /** Copies the lists. */
-    public ViewModel {
-        rows = List.copyOf(rows);
-        captions = List.copyOf(captions);
+public final class ViewModel {
+    private Geometry geometry;
+    private final List<RowView> rows = new ArrayList<>();
+    private int rowCount;
+    private double textLight;
+    private Footlights footlights = Footlights.OUTLINES;
+    private final Reed reed = new Reed();
+    private final Optional<Reed> shownReed = Optional.of(reed);
+    private boolean reedShown;
+    private Optional<LessonThread> thread = Optional.empty();
+    private final Map<Spot, Caption> captions = new EnumMap<>(Spot.class);
+    private Urgency rest = Urgency.NONE;
+    private final Opening opening;
+    private double openingLight;
+    private double openingLevel;
+    private String openingText = "";
+    private Optional<PageView> page = Optional.empty();
+    private boolean mirrored;
+    private boolean upsideDown;
+    private boolean changed = true;
+
+    /** An empty picture; what is said before the lesson stays the same object. */
+    ViewModel(Geometry geometry, Opening opening) {
+        this.geometry = geometry;
+        this.opening = opening;
     }
 
-    /**
-     * A row on the screen.
-     *
-     * @param row what it holds
-     * @param middle middle of its capitals
-     * @param stretches colours from left to right, together all of its pieces
-     * @param mark what stands beside it
-     */
-    public record RowView(Row row, double middle, List<Stretch> stretches, Mark mark) {
-        /** Copies the list. */
-        public RowView {
-            stretches = List.copyOf(stretches);
+    /** Whether something has changed since this was asked last. */
+    public boolean takeChanged() {
+        boolean was = changed;
+        changed = false;
+        return was;
+    }
+
+    /** Where things stand. */
+    public Geometry geometry() {
+        return geometry;
+    }
+
+    /** The rows that are at least partly visible, as a list. */
+    public List<RowView> rows() {
+        return Collections.unmodifiableList(rows.subList(0, rowCount));
+    }
+
+    /** How many rows are at least partly visible. */
+    public int rowCount() {
+        return rowCount;
+    }
+
+    /** One of them, from the top, from 0. */
+    public RowView row(int index) {
+        return rows.get(Objects.checkIndex(index, rowCount));
+    }
+
+    /** Light of the rows, 0 to 1; less than 1 in a long jump and beneath a page. */
+    public double textLight() {
+        return textLight;
+    }
+
+    /** The marks at the eye-line. */
+    public Footlights footlights() {
+        return footlights;
+    }
+
+    /** The pace, if it is shown. */
+    public Optional<Reed> reed() {
+        return reedShown ? shownReed : Optional.empty();
+    }
+
+    /** The lesson as a line at the foot, if it is shown. */
+    public Optional<LessonThread> thread() {
+        return thread;
+    }
+
+    /** Figures and words at the edges, as a list. */
+    public List<Caption> captions() {
+        return List.copyOf(captions.values());
+    }
+
+    /** What is said at a place, if anything is. */
+    public @Nullable Caption caption(Spot spot) {
+        return captions.get(spot);
+    }
+
+    /** How near a break is. */
+    public Urgency rest() {
+        return rest;
+    }
+
+    /** What is said before the lesson is begun. */
+    public Opening opening() {
+        return opening;
+    }
+
+    /** The list in place of the script, if one is shown. */
+    public Optional<PageView> page() {
+        return page;
+    }
+
+    /** Whether left and right are swapped. */
+    public boolean mirrored() {
+        return mirrored;
+    }
+
+    /** Whether top and bottom are swapped. */
+    public boolean upsideDown() {
+        return upsideDown;
+    }
+
+    void setGround(Geometry now, boolean swapped, boolean turned) {
+        changed |= !now.equals(geometry) || swapped != mirrored || turned != upsideDown;
+        geometry = now;
+        mirrored = swapped;
+        upsideDown = turned;
+    }
+
+    void setText(double light, Footlights marks) {
+        changed |= light != textLight || marks != footlights;
+        textLight = light;
+        footlights = marks;
+    }
+
+    /** The picture's row number {@code index}, from 0, ready to be filled in. */
+    RowView fillRow(int index, Row row) {
+        if (index == rows.size()) {
+            rows.add(new RowView(row));
+        }
+        return rows.get(index);
+    }
+
+    /** Ends the rows; {@code different} says whether one of them has changed. */
+    void endRows(int count, boolean different) {
+        changed |= different || count != rowCount;
+        rowCount = count;
+    }
+
+    void setReed(boolean shown, double lean, int rgb, String figure) {
+        changed |= shown != reedShown || (shown && !reed.shows(lean, rgb, figure));
+        reedShown = shown;
+        reed.lean = lean;
+        reed.rgb = rgb;
+        reed.figure = figure;
+    }
+
+    @SuppressWarnings("ReferenceEquality")
+    boolean threadShows(double read, List<Double> pickups) {
+        return thread.isPresent() && thread.get().read == read && thread.get().pickups == pickups;
+    }
+
+    void setThread(Optional<LessonThread> now) {
+        changed |= !now.equals(thread);
+        thread = now;
+    }
+
+    /** Says something at a place; nothing if the text is empty. */
+    void setCaption(Spot spot, String text, int rgb, double light) {
+        Caption old = captions.get(spot);
+        if (text.isEmpty() || light <= 0) {
+            changed |= old != null;
+            captions.remove(spot);
+        } else if (old == null || !old.text.equals(text) || old.rgb != rgb || old.light != light) {
+            changed = true;
+            captions.put(spot, new Caption(text, spot, rgb, light));
+        }
+    }
+
+    void setRest(Urgency now) {
+        changed |= now != rest;
+        rest = now;
+    }
+
+    /** Looks at what is said before the lesson. */
+    void lookAtOpening() {
+        changed |= opening.light() != openingLight;
+        changed |= openingLight > 0 && Math.abs(opening.level() - openingLevel) > 0.002;
+        changed |= openingLight > 0 && !opening.sound().equals(openingText);
+        openingLevel = changed ? opening.level() : openingLevel;
+        openingLight = opening.light();
+        openingText = opening.sound();
+    }
+
+    void setPage(Optional<PageView> now) {
+        changed |= !now.equals(page);
+        page = now;
+    }
+
+    /** A row on the screen. */
+    public static final class RowView {
+        private Row row;
+        private double middle;
+        private Mark mark = Mark.NONE;
+        private int count;
+        private int[] ends = new int[4];
+        private int[] colours = new int[4];
+        private boolean changed = true;
+
+        private RowView(Row row) {
+            this.row = row;
+        }
+
+        /** What it holds. */
+        public Row row() {
+            return row;
+        }
+
+        /** Middle of its capitals. */
+        public double middle() {
+            return middle;
+        }
+
+        /** What stands beside it. */
+        public Mark mark() {
+            return mark;
+        }
+
+        /** How many stretches of one colour it has, together all of its pieces. */
+        public int stretchCount() {
+            return count;
+        }
+
+        /** Where a stretch ends: one past its last piece; the next begins there. */
+        public int end(int stretch) {
+            return ends[stretch];
+        }
+
+        /** The colour of a stretch. */
+        public int rgb(int stretch) {
+            return colours[stretch];
+        }
+
+        /** Colours from left to right, as a list. */
+        public List<Stretch> stretches() {
+            List<Stretch> stretches = new ArrayList<>();
+            for (int i = 0; i < count; i++) {
+                stretches.add(new Stretch(i == 0 ? 0 : ends[i - 1], ends[i], colours[i]));
+            }
+            return stretches;
+        }
+
+        @SuppressWarnings("ReferenceEquality")
+        void begin(Row now, double at, Mark beside) {
+            changed = now != row || at != middle || beside != mark;
+            row = now;
+            middle = at;
+            mark = beside;
+        }
+
+        void setStretch(int index, int end, int rgb) {
+            if (index == ends.length) {
+                ends = Arrays.copyOf(ends, 2 * index);
+                colours = Arrays.copyOf(colours, 2 * index);
+            }
+            changed |= index >= count || ends[index] != end || colours[index] != rgb;
+            ends[index] = end;
+            colours[index] = rgb;
+        }
+
+        /** Ends the row; says whether it has changed. */
+        boolean finish(int stretches) {
+            changed |= stretches != count;
+            count = stretches;
+            return changed;
         }
     }
 
@@ -83,14 +310,33 @@ public record ViewModel(
         DOTS
     }
 
-    /**
-     * The pace.
-     *
-     * @param lean where the blade stands, -1 slow to 1 fast
-     * @param rgb its colour
-     * @param figure words per minute, empty if none is known
-     */
-    public record Reed(double lean, int rgb, String figure) {}
+    /** The pace. */
+    public static final class Reed {
+        private double lean;
+        private int rgb;
+        private String figure = "";
+
+        private Reed() {}
+
+        /** Where the blade stands, -1 slow to 1 fast. */
+        public double lean() {
+            return lean;
+        }
+
+        /** Its colour. */
+        public int rgb() {
+            return rgb;
+        }
+
+        /** Words per minute, empty if none is known. */
+        public String figure() {
+            return figure;
+        }
+
+        private boolean shows(double at, int colour, String words) {
+            return at == lean && colour == rgb && words.equals(figure);
+        }
+    }
 
     /**
      * The lesson as a line.

@@ -1,43 +1,68 @@
 package org.bookholder.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.follow.FollowState;
 import org.bookholder.follow.ReadingPosition;
-import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
-import org.bookholder.view.ViewModel.Caption;
 import org.bookholder.view.ViewModel.Footlights;
 import org.bookholder.view.ViewModel.LessonThread;
-import org.bookholder.view.ViewModel.Reed;
+import org.bookholder.view.ViewModel.PageView;
 import org.bookholder.view.ViewModel.Spot;
+import org.jspecify.annotations.Nullable;
 
-/** Makes pictures of the reading window from the state of a session. Pure. */
-public final class ViewModels {
-    private ViewModels() {}
+/** Fills in the pictures of the reading window from the state of a session. Confined to one thread. */
+final class ViewModels {
+    /** The blade is placed to this part of its way: one that has all but come to rest is at rest. */
+    private static final double BLADE_FINENESS = 500;
 
-    /** The picture of {@code state} at a moment. */
-    public static ViewModel of(
-            SessionState state, Layout layout, Geometry geometry, Moment moment, WindowSettings settings) {
-        List<LineNotes> pickups = state.pickups();
+    private final Moment moment;
+    private final ViewModel view;
+    private final PickupLines pickups = new PickupLines();
+    private final RowViews rows;
+    private List<Double> pickupShares = List.of();
+    private String pickupCount = "";
+    private @Nullable Layout sharedOf;
+
+    ViewModels(Moment moment, Geometry geometry) {
+        this.moment = moment;
+        view = new ViewModel(geometry, moment.opening);
+        rows = new RowViews(view, pickups, moment);
+    }
+
+    /** The picture of {@code state}; the same object each time. */
+    ViewModel fill(SessionState state, Layout layout, Geometry geometry, WindowSettings settings) {
         Set<Cue> cues = settings.cues();
-        double pageLight = moment.page().map(ViewModel.PageView::light).orElse(0.0);
-        return new ViewModel(
-                geometry,
-                RowViews.of(layout, geometry, moment, cues.contains(Cue.PICKUPS) ? pickups : List.of()),
-                (1 - moment.motion().veil()) * (1 - pageLight),
-                footlights(state),
-                cues.contains(Cue.PACE) ? Optional.of(reed(moment.pace())) : Optional.empty(),
-                cues.contains(Cue.PICKUPS) ? Optional.of(thread(state, layout, pickups)) : Optional.empty(),
-                captions(state, moment, pickups.size(), cues),
-                cues.contains(Cue.BREAK) ? moment.rest().urgency() : Urgency.NONE,
-                moment.opening(),
-                moment.page(),
-                settings.mirrored(),
-                settings.upsideDown());
+        look(state, layout);
+        Optional<PageView> page = moment.pages.view();
+        double pageLight = page.isPresent() ? page.get().light() : 0;
+        view.setGround(geometry, settings.mirrored(), settings.upsideDown());
+        rows.fill(layout, geometry, cues.contains(Cue.PICKUPS));
+        view.setText((1 - moment.motion.veil()) * (1 - pageLight), footlights(state));
+        reed(cues.contains(Cue.PACE));
+        thread(state, layout, cues.contains(Cue.PICKUPS));
+        captions(state, cues, page.isPresent(), settings.keys());
+        view.setRest(cues.contains(Cue.BREAK) ? moment.rest.urgency() : Urgency.NONE);
+        view.lookAtOpening();
+        view.setPage(page);
+        return view;
+    }
+
+    /** Finds where the pickups lie, when they or the rows have changed. */
+    @SuppressWarnings("ReferenceEquality")
+    private void look(SessionState state, Layout layout) {
+        boolean changed = pickups.look(state);
+        if (changed || layout != sharedOf) {
+            sharedOf = layout;
+            double whole = Math.max(1, layout.spoken());
+            pickupShares = pickups.numbers().stream()
+                    .map(line -> layout.spokenBefore(new ReadingPosition(line, 1)) / whole)
+                    .collect(Collectors.toUnmodifiableList());
+            pickupCount = pickups.count() == 0 ? "" : Integer.toString(pickups.count());
+        }
     }
 
     private static Footlights footlights(SessionState state) {
@@ -47,78 +72,66 @@ public final class ViewModels {
         return state.follow() == FollowState.LOST ? Footlights.DOTS : Footlights.BARS;
     }
 
-    private static Reed reed(PaceCue pace) {
-        double lean = pace.lean();
+    private void reed(boolean shown) {
+        double lean = Math.rint(moment.pace.lean() * BLADE_FINENESS) / BLADE_FINENESS;
         int side = lean > 0 ? Palette.FAST : Palette.SLOW;
         double limit = 0.07 / PaceCue.FULL_LEAN;
         double share = (Math.abs(lean) - limit) / limit;
-        String figure = pace.figure() > 0 ? Integer.toString(pace.figure()) : "";
-        return new Reed(lean, Palette.mix(Palette.ON_PACE, side, share), figure);
+        view.setReed(shown, lean, Palette.mix(Palette.ON_PACE, side, share), moment.pace.text());
     }
 
-    private static LessonThread thread(SessionState state, Layout layout, List<LineNotes> pickups) {
-        double whole = Math.max(1, layout.spoken());
-        double read = layout.spokenBefore(state.position()) / whole;
-        return new LessonThread(
-                read,
-                pickups.stream()
-                        .map(n -> layout.spokenBefore(new ReadingPosition(n.line(), 1)) / whole)
-                        .toList());
+    private void thread(SessionState state, Layout layout, boolean shown) {
+        if (!shown) {
+            view.setThread(Optional.empty());
+            return;
+        }
+        double read = layout.spokenBefore(state.position()) / Math.max(1.0, layout.spoken());
+        if (!view.threadShows(read, pickupShares)) {
+            view.setThread(Optional.of(new LessonThread(read, pickupShares)));
+        }
     }
 
-    private static List<Caption> captions(SessionState state, Moment moment, int pickups, Set<Cue> cues) {
-        List<Caption> captions = new ArrayList<>();
-        if (cues.contains(Cue.TIME)) {
-            add(captions, moment.readouts().takeText(), Spot.HEAD_LEFT, Palette.FIGURE);
-            add(captions, state.rolling() ? moment.readouts().leftText() : "", Spot.FOOT_LEFT, Palette.FIGURE);
-        }
-        if (cues.contains(Cue.PICKUPS)) {
-            add(captions, pickups == 0 ? "" : Integer.toString(pickups), Spot.HEAD_RIGHT, Palette.DOG_EAR);
-        }
-        if (cues.contains(Cue.BREAK)) {
-            boolean pressing = moment.rest().urgency().compareTo(Urgency.DUE) >= 0;
-            add(captions, moment.rest().text(), Spot.FOOT_RIGHT, pressing ? Palette.ASKING : Palette.DIRECTION);
-        }
-        if (cues.contains(Cue.SOUND)) {
-            add(captions, soundText(state, moment), Spot.HEAD_MIDDLE, Palette.ASKING);
-        }
-        if (moment.page().isEmpty()) {
-            add(captions, moment.count(), Spot.COUNT, Palette.COMING);
-            add(captions, standing(state, moment), Spot.BESIDE, standingColour(moment));
-        }
-        message(state, moment).ifPresent(captions::add);
-        return captions;
+    private void captions(SessionState state, Set<Cue> cues, boolean page, KeyMap keys) {
+        boolean time = cues.contains(Cue.TIME);
+        say(Spot.HEAD_LEFT, time ? moment.readouts.takeText() : "", Palette.FIGURE);
+        say(Spot.FOOT_LEFT, time && state.rolling() ? moment.readouts.leftText() : "", Palette.FIGURE);
+        say(Spot.HEAD_RIGHT, cues.contains(Cue.PICKUPS) ? pickupCount : "", Palette.DOG_EAR);
+        boolean pressing = moment.rest.urgency().compareTo(Urgency.DUE) >= 0;
+        String rest = cues.contains(Cue.BREAK) ? moment.rest.text() : "";
+        say(Spot.FOOT_RIGHT, rest, pressing ? Palette.ASKING : Palette.DIRECTION);
+        say(Spot.HEAD_MIDDLE, cues.contains(Cue.SOUND) ? soundText(state) : "", Palette.ASKING);
+        String count = moment.countIn.text(keys);
+        say(Spot.COUNT, page ? "" : count, Palette.COMING);
+        boolean clean = moment.round.ticked() > 0;
+        say(Spot.BESIDE, page ? "" : standing(state, count), clean ? Palette.TICK : Palette.FOOTLIGHT);
+        message(state);
     }
 
     /** Good sound needs no words. */
-    private static String soundText(SessionState state, Moment moment) {
-        return switch (moment.sound()) {
+    private String soundText(SessionState state) {
+        return switch (moment.sound.verdict()) {
             case UNKNOWN, GOOD -> "";
-            case GONE, LOW, LOUD -> Opening.listens(state) ? moment.sound().words() : "";
+            case GONE, LOW, LOUD ->
+                Opening.listens(state) ? moment.sound.verdict().words() : "";
         };
     }
 
-    /** What the presenter asked for comes first, then a trouble, then advice while nobody reads. */
-    private static Optional<Caption> message(SessionState state, Moment moment) {
-        if (!moment.message().isEmpty() && moment.messageLight() > 0) {
-            return Optional.of(new Caption(moment.message(), Spot.MESSAGE, Palette.COMING, moment.messageLight()));
-        }
-        if (!state.trouble().isEmpty()) {
-            return Optional.of(new Caption(state.trouble(), Spot.MESSAGE, Palette.ASKING, 1));
-        }
+    /** What the presenter asked for comes first, then the producer, then a trouble, then advice while nobody reads. */
+    private void message(SessionState state) {
         boolean reading = state.rolling() && !state.held();
-        if (!reading && !moment.rest().sentence().isEmpty()) {
-            return Optional.of(new Caption(moment.rest().sentence(), Spot.MESSAGE, Palette.DIRECTION, 1));
+        if (!moment.messages.text().isEmpty()) {
+            view.setCaption(Spot.MESSAGE, moment.messages.text(), Palette.COMING, moment.messages.light());
+        } else if (!moment.producer.text().isEmpty() && moment.producer.light() > 0) {
+            view.setCaption(Spot.MESSAGE, moment.producer.text(), Palette.COMING, moment.producer.light());
+        } else if (!state.trouble().isEmpty()) {
+            say(Spot.MESSAGE, state.trouble(), Palette.ASKING);
+        } else {
+            say(Spot.MESSAGE, reading ? "" : moment.rest.sentence(), Palette.DIRECTION);
         }
-        return Optional.empty();
     }
 
-    private static int standingColour(Moment moment) {
-        return moment.round().filter(Round.Shown::clean).isPresent() ? Palette.TICK : Palette.FOOTLIGHT;
-    }
-
-    private static String standing(SessionState state, Moment moment) {
-        String round = moment.round().map(Round.Shown::caption).orElse("");
+    private String standing(SessionState state, String count) {
+        String round = moment.round.caption();
         if (!state.rolling() && !round.isEmpty()) {
             return round;
         }
@@ -126,7 +139,7 @@ public final class ViewModels {
             return state.takes().isEmpty() ? "ready" : "cut";
         }
         if (state.held()) {
-            return moment.count().isEmpty() ? "held" : "";
+            return count.isEmpty() ? "held" : "";
         }
         if (state.follow() == FollowState.LOST) {
             return "listening for the place";
@@ -134,9 +147,7 @@ public final class ViewModels {
         return round;
     }
 
-    private static void add(List<Caption> captions, String text, Spot spot, int rgb) {
-        if (!text.isEmpty()) {
-            captions.add(new Caption(text, spot, rgb, 1));
-        }
+    private void say(Spot spot, String text, int rgb) {
+        view.setCaption(spot, text, rgb, 1);
     }
 }

@@ -17,7 +17,7 @@ final class LeadTest {
         double fastest = lead.speed();
         for (int word = 41; word < 45; word++) {
             for (double t = 0; t < 0.5; t += FRAME) {
-                lead = lead.after(word, USUAL, true, FRAME);
+                lead = Later.after(lead, word, USUAL, true, FRAME);
                 slowest = Math.min(slowest, lead.speed());
                 fastest = Math.max(fastest, lead.speed());
             }
@@ -30,7 +30,8 @@ final class LeadTest {
     void learnsTheRateOfTheReader() {
         Lead lead = read(Lead.restingAt(0), 0.25, 60);
         assertThat(lead.words() - lead.heard()).isBetween(0.0, Lead.mostAhead(4.2));
-        assertThat(lead.after(lead.heard() + 1, USUAL, true, 0.1).speed()).isCloseTo(4, within(1.6));
+        assertThat(Later.after(lead, lead.heard() + 1, USUAL, true, 0.1).speed())
+                .isCloseTo(4, within(1.6));
     }
 
     @Test
@@ -38,7 +39,7 @@ final class LeadTest {
         Lead lead = read(Lead.restingAt(0), 0.5, 20);
         double last = lead.words();
         for (double t = 0; t < 6; t += FRAME) {
-            lead = lead.after(20, USUAL, true, FRAME);
+            lead = Later.after(lead, 20, USUAL, true, FRAME);
             assertThat(lead.words()).isBetween(last, 20 + Lead.mostAhead(2.1));
             last = lead.words();
         }
@@ -48,10 +49,10 @@ final class LeadTest {
     @Test
     void isSlowedSoftlyWhenTheTakeIsHeld() {
         Lead lead = read(Lead.restingAt(0), 0.5, 20);
-        Lead next = lead.after(20, USUAL, false, FRAME);
+        Lead next = Later.after(lead, 20, USUAL, false, FRAME);
         assertThat(next.speed()).isGreaterThan(0.7 * lead.speed());
         for (double t = 0; t < 1; t += FRAME) {
-            next = next.after(20, USUAL, false, FRAME);
+            next = Later.after(next, 20, USUAL, false, FRAME);
         }
         assertThat(next.speed()).isLessThan(0.01);
     }
@@ -62,12 +63,12 @@ final class LeadTest {
         double place = lead.words();
         Lead slipped = lead;
         for (double t = 0; t < 1; t += FRAME) {
-            slipped = slipped.after(17, USUAL, true, FRAME);
+            slipped = Later.after(slipped, 17, USUAL, true, FRAME);
             assertThat(slipped.words()).isEqualTo(place);
             assertThat(slipped.slips()).isTrue();
         }
         for (double t = 0; t < 0.3; t += FRAME) {
-            slipped = slipped.after(17, USUAL, true, FRAME);
+            slipped = Later.after(slipped, 17, USUAL, true, FRAME);
         }
         assertThat(slipped.heard()).isEqualTo(17);
         assertThat(slipped.words()).isBetween(17.0, 18.7);
@@ -77,8 +78,8 @@ final class LeadTest {
     @Test
     void aRevisionThatIsTakenBackLeavesNoTrace() {
         Lead lead = read(Lead.restingAt(0), 0.5, 20);
-        Lead slipped = lead.after(18, USUAL, true, 0.2);
-        Lead back = slipped.after(20, USUAL, true, FRAME);
+        Lead slipped = Later.after(lead, 18, USUAL, true, 0.2);
+        Lead back = Later.after(slipped, 20, USUAL, true, FRAME);
         assertThat(back.words()).isGreaterThanOrEqualTo(lead.words());
         assertThat(back.turned()).isFalse();
     }
@@ -86,7 +87,7 @@ final class LeadTest {
     @Test
     void goesAlongWithAJumpAtOnceAndIsNotMisledAboutTheRate() {
         Lead lead = read(Lead.restingAt(0), 0.5, 20);
-        Lead jumped = lead.after(300, USUAL, true, FRAME);
+        Lead jumped = Later.after(lead, 300, USUAL, true, FRAME);
         assertThat(jumped.words()).isBetween(300.0, 300.1);
         assertThat(jumped.jumped()).isTrue();
         assertThat(read(jumped, 0.5, 3).speed()).isLessThan(1.6 * USUAL);
@@ -97,7 +98,7 @@ final class LeadTest {
         int start = from.heard();
         for (int word = start + 1; word <= start + words; word++) {
             for (double t = 0; t < seconds - 1e-9; t += FRAME) {
-                lead = lead.after(word, USUAL, true, FRAME);
+                lead = Later.after(lead, word, USUAL, true, FRAME);
             }
         }
         return lead;

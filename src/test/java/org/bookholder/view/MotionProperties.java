@@ -25,7 +25,7 @@ final class MotionProperties {
         Motion motion = Motion.restingAt(0);
         for (double aim : aims) {
             for (double t = 0; t < pause; t += STEP) {
-                Motion next = motion.after(to(aim), STEP, PITCH);
+                Motion next = Later.after(motion, to(aim), STEP, PITCH);
                 if (next.veil() < 0.98) {
                     assertThat(Math.abs(next.speed())).isLessThan(MOST_SPEED);
                     assertThat(Math.abs(next.at() - motion.at())).isLessThan(MOST_SPEED * STEP * 1.01);
@@ -42,11 +42,11 @@ final class MotionProperties {
             @ForAll @DoubleRange(min = 0.01, max = 0.6) double pause) {
         Motion motion = Motion.restingAt(0);
         for (double aim : aims) {
-            motion = motion.after(to(aim), pause, PITCH);
+            motion = Later.after(motion, to(aim), pause, PITCH);
         }
         double last = aims.get(aims.size() - 1);
         for (int i = 0; i < 8; i++) {
-            motion = motion.after(to(last), 1, PITCH);
+            motion = Later.after(motion, to(last), 1, PITCH);
         }
         assertThat(Math.abs(motion.at() - last)).isLessThan(0.5);
         assertThat(Math.abs(motion.speed())).isLessThan(0.5);
@@ -62,7 +62,7 @@ final class MotionProperties {
         for (double rows : rowsPerWord) {
             aim += rows * PITCH;
             for (double t = 0; t < secondsPerWord; t += STEP) {
-                motion = motion.after(to(aim), STEP, PITCH);
+                motion = Later.after(motion, to(aim), STEP, PITCH);
                 assertThat(motion.speed()).isGreaterThan(-1e-6);
                 assertThat(motion.at()).isLessThan(aim + 1e-6);
             }
@@ -77,7 +77,7 @@ final class MotionProperties {
         double mostChange = 1.6 / Motion.DIM_SECONDS * STEP;
         for (double aim : aims) {
             for (double t = 0; t < pause; t += STEP) {
-                Motion next = motion.after(to(aim), STEP, PITCH);
+                Motion next = Later.after(motion, to(aim), STEP, PITCH);
                 assertThat(Math.abs(next.veil() - motion.veil())).isLessThan(mostChange);
                 motion = next;
             }
@@ -85,6 +85,6 @@ final class MotionProperties {
     }
 
     private static Aim to(double height) {
-        return Aim.led(height, 0, true, false);
+        return new Aim().lead(height, 0, true, false);
     }
 }

@@ -12,7 +12,7 @@ final class MotionTest {
 
     @Test
     void staysWhereItRests() {
-        Motion motion = Motion.restingAt(340).after(to(340), 5, PITCH);
+        Motion motion = Later.after(Motion.restingAt(340), to(340), 5, PITCH);
         assertThat(motion.at()).isEqualTo(340);
         assertThat(motion.speed()).isZero();
     }
@@ -21,7 +21,7 @@ final class MotionTest {
     void aJumpOfTwoRowsHasComeToRestInTwoFifthsOfASecond() {
         Motion motion = Motion.restingAt(0);
         for (double t = 0; t < 0.4; t += FRAME) {
-            motion = motion.after(to(200), FRAME, PITCH);
+            motion = Later.after(motion, to(200), FRAME, PITCH);
         }
         assertThat(motion.at()).isCloseTo(200, within(0.03 * 200));
         assertThat(motion.veil()).isZero();
@@ -32,7 +32,7 @@ final class MotionTest {
         Motion motion = Motion.restingAt(0);
         boolean exchanged = false;
         for (double t = 0; t < 0.4; t += 1.0 / 240) {
-            Motion next = motion.after(to(50_000), 1.0 / 240, PITCH);
+            Motion next = Later.after(motion, to(50_000), 1.0 / 240, PITCH);
             if (Math.abs(next.at() - motion.at()) > 0.5 * PITCH) {
                 assertThat(next.veil()).isGreaterThan(0.98);
                 exchanged = true;
@@ -49,8 +49,8 @@ final class MotionTest {
         Motion forward = Motion.restingAt(0);
         Motion back = Motion.restingAt(5000);
         for (int i = 0; i < 10; i++) {
-            forward = forward.after(to(5000), FRAME, PITCH);
-            back = back.after(to(0), FRAME, PITCH);
+            forward = Later.after(forward, to(5000), FRAME, PITCH);
+            back = Later.after(back, to(0), FRAME, PITCH);
         }
         assertThat(forward.at()).isBetween(4800.0, 5000.0);
         assertThat(back.at()).isBetween(0.0, 200.0);
@@ -63,7 +63,7 @@ final class MotionTest {
         double fastest = 0;
         for (int frame = 0; frame < 1200; frame++) {
             int words = (int) (frame * FRAME * 100 / 60);
-            motion = motion.after(to(words * PITCH / 6), FRAME, PITCH);
+            motion = Later.after(motion, to(words * PITCH / 6), FRAME, PITCH);
             if (frame > 180) {
                 slowest = Math.min(slowest, motion.speed());
                 fastest = Math.max(fastest, motion.speed());
@@ -79,10 +79,10 @@ final class MotionTest {
         Motion often = Motion.restingAt(0);
         Motion seldom = Motion.restingAt(0);
         for (int i = 0; i < 120; i++) {
-            often = often.after(to(70), 1.0 / 120, PITCH);
+            often = Later.after(often, to(70), 1.0 / 120, PITCH);
         }
         for (int i = 0; i < 30; i++) {
-            seldom = seldom.after(to(70), 1.0 / 30, PITCH);
+            seldom = Later.after(seldom, to(70), 1.0 / 30, PITCH);
         }
         assertThat(often.at()).isCloseTo(seldom.at(), within(0.5));
     }
@@ -91,26 +91,26 @@ final class MotionTest {
     void aNewJumpWhileTheTextIsDimDoesNotLightItUpAgain() {
         Motion motion = Motion.restingAt(0);
         for (double t = 0; t < Motion.DIM_SECONDS / 2; t += FRAME) {
-            motion = motion.after(to(5000), FRAME, PITCH);
+            motion = Later.after(motion, to(5000), FRAME, PITCH);
         }
         double dim = motion.veil();
         assertThat(dim).isPositive();
-        assertThat(motion.after(to(9000), FRAME, PITCH).veil()).isGreaterThanOrEqualTo(dim);
+        assertThat(Later.after(motion, to(9000), FRAME, PITCH).veil()).isGreaterThanOrEqualTo(dim);
     }
 
     @Test
     void aNewJumpJustBeforeTheTextIsExchangedBringsInTheNewPlace() {
         Motion motion = Motion.restingAt(0);
         while (motion.leap() < Motion.DIM_SECONDS - FRAME) {
-            motion = motion.after(to(5000), FRAME, PITCH);
+            motion = Later.after(motion, to(5000), FRAME, PITCH);
         }
         assertThat(motion.at()).isZero();
-        Motion exchanged = motion.after(to(9000), 2 * FRAME, PITCH);
+        Motion exchanged = Later.after(motion, to(9000), 2 * FRAME, PITCH);
         assertThat(exchanged.leap()).isGreaterThan(Motion.DIM_SECONDS);
         assertThat(exchanged.at()).isBetween(9000 - 1.25 * PITCH, 9000.0);
     }
 
     private static Aim to(double height) {
-        return Aim.led(height, 0, true, false);
+        return new Aim().lead(height, 0, true, false);
     }
 }

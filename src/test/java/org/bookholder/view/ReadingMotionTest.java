@@ -101,7 +101,7 @@ final class ReadingMotionTest {
             wentBack = shown.compareTo(before) < 0 ? t : wentBack;
             before = shown;
             steering.advance(sample.at(shown.line(), shown.word()).state(), FRAME);
-            Motion next = motion.after(steering.aim(), FRAME, pitch);
+            Motion next = Later.after(motion, steering.aim(), FRAME, pitch);
             Row row = layout.readRows().get(layout.readRowOf(at(voice, t)));
             if (next.veil() == 0) {
                 pictures.add(new Picture(

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /** Verdicts on the sound, in virtual time. */
 final class SoundCueTest {
-    private SoundCue cue = SoundCue.NONE;
+    private final SoundCue cue = new SoundCue();
 
     @Test
     void speechOfUsualLevelIsGood() {
@@ -37,12 +37,12 @@ final class SoundCueTest {
     @Test
     void clippingIsTooLoudAtOnceAndForAWhile() {
         speak(-12, 3);
-        cue = cue.after(new Sound(-10, 0, 5, StreamTime.ZERO), true, 0.1);
+        cue.advance(new Sound(-10, 0, 5, StreamTime.ZERO), true, 0.1);
         assertThat(cue.verdict()).isEqualTo(Verdict.LOUD);
-        cue = cue.after(new Sound(-20, -10, 5, StreamTime.ZERO), true, 0.1);
+        cue.advance(new Sound(-20, -10, 5, StreamTime.ZERO), true, 0.1);
         assertThat(cue.verdict()).isEqualTo(Verdict.LOUD);
         for (int i = 0; i < 60; i++) {
-            cue = cue.after(new Sound(-20, -10, 5, StreamTime.ZERO), true, 0.1);
+            cue.advance(new Sound(-20, -10, 5, StreamTime.ZERO), true, 0.1);
         }
         assertThat(cue.verdict()).isEqualTo(Verdict.GOOD);
     }
@@ -66,7 +66,7 @@ final class SoundCueTest {
 
     private void pass(double peak, boolean spoken, double seconds) {
         for (double t = 0; t < seconds; t += 0.1) {
-            cue = cue.after(new Sound(peak - 15, peak, 0, StreamTime.ZERO), spoken, 0.1);
+            cue.advance(new Sound(peak - 15, peak, 0, StreamTime.ZERO), spoken, 0.1);
         }
     }
 }

@@ -11,6 +11,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -19,7 +20,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.bookholder.view.Face;
+import org.jspecify.annotations.Nullable;
 import org.lwjgl.PointerBuffer;
 import org.lwjgl.system.Configuration;
 import org.lwjgl.system.MemoryStack;
@@ -28,8 +31,7 @@ import org.lwjgl.util.freetype.FT_Face;
 import org.lwjgl.util.freetype.FreeType;
 
 /**
- * The fonts: Inter, which comes with the program, and for characters that Inter lacks whatever the system has. Where
- * nothing has a character, Inter's box for a missing glyph is drawn. Confined to one thread.
+ * The fonts: Inter, which comes with the program, and for characters that Inter lacks whatever the system has. Confined to one thread.
  */
 final class Fonts implements AutoCloseable {
     private static final String FOLDER = "/com/formdev/flatlaf/fonts/inter/";
@@ -37,12 +39,14 @@ final class Fonts implements AutoCloseable {
 
     private final long library;
     private final Map<Face, Typeface> faces = new EnumMap<>(Face.class);
-    private final Deque<Path> candidates;
+    private final Supplier<List<Path>> finder;
+    private @Nullable Deque<Path> candidates;
     private final List<Typeface> others = new ArrayList<>();
-    private final Map<Integer, Optional<Typeface>> found = new HashMap<>();
+    private final Map<String, Optional<Typeface>> found = new HashMap<>();
 
-    /** Opens the fonts; {@code candidates} are font files of the system, the likeliest first. */
-    Fonts(List<Path> candidates) {
+    /** Opens Inter; {@code finder} gives font files of the system, the likeliest first, when a character is missing. */
+    Fonts(Supplier<List<Path>> finder) {
+        this.finder = finder;
         Configuration.HARFBUZZ_LIBRARY_NAME.set(FreeType.getLibrary());
         try (MemoryStack stack = MemoryStack.stackPush()) {
             PointerBuffer pointer = stack.mallocPointer(1);
@@ -52,16 +56,52 @@ final class Fonts implements AutoCloseable {
         for (Face face : Face.values()) {
             faces.put(face, open(FOLDER + fileOf(face)));
         }
-        this.candidates = new ArrayDeque<>(candidates);
     }
 
-    /** The font to draw a character with. */
-    Typeface of(Face face, int codePoint) {
+    /**
+     * The font to draw a character with, together with its marks; empty if none has it. One that has the character alone
+     * will do where none has the marks as well.
+     */
+    Optional<Typeface> of(Face face, String cluster) {
         Typeface own = of(face);
-        if (own.has(codePoint)) {
-            return own;
+        if (isUnseen(cluster.codePointAt(0)) || has(own, cluster)) {
+            return Optional.of(own);
         }
-        return found.computeIfAbsent(codePoint, this::search).orElse(own);
+        Optional<Typeface> whole = found.computeIfAbsent(cluster, this::search);
+        if (whole.isPresent() || cluster.length() == Character.charCount(cluster.codePointAt(0))) {
+            return whole;
+        }
+        return of(face, Character.toString(cluster.codePointAt(0)));
+    }
+
+    /** Whether a face has all of a text by itself. */
+    boolean ownHasAll(Face face, String text, int from, int to) {
+        Typeface own = of(face);
+        for (int i = from; i < to; i += Character.charCount(text.codePointAt(i))) {
+            if (!own.has(text.codePointAt(i)) && !isUnseen(text.codePointAt(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A composed character will do for a letter and its marks. */
+    private static boolean has(Typeface font, String cluster) {
+        return hasEach(font, cluster) || hasEach(font, Normalizer.normalize(cluster, Normalizer.Form.NFC));
+    }
+
+    private static boolean hasEach(Typeface font, String cluster) {
+        return cluster.codePoints().allMatch(c -> isUnseen(c) || font.has(c));
+    }
+
+    /** Spaces, joiners, marks of direction and variation selectors need no glyph. */
+    private static boolean isUnseen(int codePoint) {
+        int type = Character.getType(codePoint);
+        return Character.isWhitespace(codePoint)
+                || Character.isSpaceChar(codePoint)
+                || type == Character.FORMAT
+                || type == Character.CONTROL
+                || (codePoint >= 0xFE00 && codePoint <= 0xFE0F);
     }
 
     /** The font for a face. */
@@ -94,16 +134,18 @@ final class Fonts implements AutoCloseable {
         };
     }
 
-    private Optional<Typeface> search(int codePoint) {
+    private Optional<Typeface> search(String cluster) {
         for (Typeface other : others) {
-            if (other.has(codePoint)) {
+            if (has(other, cluster)) {
                 return Optional.of(other);
             }
         }
-        while (!candidates.isEmpty() && others.size() < MOST_OPENED) {
-            Optional<Typeface> next = openFile(candidates.removeFirst());
+        Deque<Path> left = candidates == null ? new ArrayDeque<>(finder.get()) : candidates;
+        candidates = left;
+        while (!left.isEmpty() && others.size() < MOST_OPENED) {
+            Optional<Typeface> next = openFile(left.removeFirst());
             next.ifPresent(others::add);
-            if (next.isPresent() && next.get().has(codePoint)) {
+            if (next.isPresent() && has(next.get(), cluster)) {
                 return next;
             }
         }

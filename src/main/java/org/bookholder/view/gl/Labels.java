@@ -64,9 +64,9 @@ final class Labels {
         if (length(text, face, size) <= width) {
             return text;
         }
-        Starts starts = texts.get(text, face, size).starts();
+        Extents places = texts.get(text, face, size).places();
         int end = text.length();
-        while (end > 0 && starts.at(end) > width - size) {
+        while (end > 0 && places.right(0, end) > width - size) {
             end--;
         }
         int space = text.lastIndexOf(' ', end);

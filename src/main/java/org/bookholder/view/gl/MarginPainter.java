@@ -1,5 +1,6 @@
 package org.bookholder.view.gl;
 
+import java.util.Arrays;
 import java.util.List;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.view.Face;
@@ -11,59 +12,75 @@ import org.bookholder.view.ViewModel.Caption;
 import org.bookholder.view.ViewModel.Footlights;
 import org.bookholder.view.ViewModel.LessonThread;
 import org.bookholder.view.ViewModel.Reed;
+import org.bookholder.view.ViewModel.Spot;
 
 /** Draws what stands beside the text: footlights, reed, dog-ears, the lesson's thread, figures and words. */
 final class MarginPainter {
+    private static final List<Spot> SPOTS = List.of(Spot.values());
     private static final int BLADE_POINTS = 25;
     private static final double BLADE_BEND = 1.25;
 
     private final Shapes shapes;
     private final Labels labels;
+    private final WordsPainter words;
+    private final double[] tickPoints = new double[6];
+    private final double[] tickWidths = new double[3];
     private final double[] bladePoints = new double[2 * BLADE_POINTS];
     private final double[] bladeWidths = new double[BLADE_POINTS];
 
     MarginPainter(Shapes shapes, Labels labels) {
         this.shapes = shapes;
         this.labels = labels;
+        words = new WordsPainter(labels);
     }
 
     void paint(ViewModel view) {
         Geometry geometry = view.geometry();
-        double light = 1 - view.page().map(ViewModel.PageView::light).orElse(0.0);
+        double light = 1 - (view.page().isPresent() ? view.page().get().light() : 0);
         if (light > 0) {
             footlights(view.footlights(), geometry, light);
-            view.reed().ifPresent(reed -> reed(reed, geometry, light));
+            if (view.reed().isPresent()) {
+                reed(view.reed().get(), geometry, light);
+            }
         }
         opening(view.opening(), geometry, light * view.opening().light());
-        view.thread().ifPresent(thread -> thread(thread, geometry));
-        for (Caption caption : view.captions()) {
-            caption(caption, view);
+        if (view.thread().isPresent()) {
+            thread(view.thread().get(), geometry);
         }
+        for (int i = 0; i < SPOTS.size(); i++) {
+            Caption caption = view.caption(SPOTS.get(i));
+            if (caption != null) {
+                caption(caption, view);
+            }
+        }
+        words.paint(view);
+    }
+
+    /** Where rows have faded out towards the foot of the picture, and what is said there. */
+    double footTop(ViewModel view) {
+        return view.geometry().footTop() - words.height(view);
     }
 
     /** A folded corner of the page, its tip at the top left: the lit flap, and its shade. */
     void dogEar(double x, double y, double size, double light) {
-        shapes.polygon(Palette.DOG_EAR, light, x, y, x + size, y + size, x, y + size);
-        shapes.polygon(
-                Palette.DOG_EAR_SHADE,
-                light,
-                x,
-                y + size,
-                x + size,
-                y + size,
-                x + 0.42 * size,
-                y + 1.3 * size,
-                x,
-                y + 1.3 * size);
+        shapes.polygon(x, y).to(x + size, y + size).to(x, y + size).fill(Palette.DOG_EAR, light);
+        shapes.polygon(x, y + size)
+                .to(x + size, y + size)
+                .to(x + 0.42 * size, y + 1.3 * size)
+                .to(x, y + 1.3 * size)
+                .fill(Palette.DOG_EAR_SHADE, light);
     }
 
     /** A tick, its angle at {@code x} and {@code middle}. */
     void tick(double x, double middle, double size, double light) {
-        double[] points = {
-            x - 0.1 * size, middle, x + 0.3 * size, middle + 0.45 * size, x + 1.1 * size, middle - 0.6 * size
-        };
-        double thick = Math.max(2, 0.27 * size);
-        shapes.ribbon(Palette.TICK, light, points, new double[] {thick, thick, thick});
+        tickPoints[0] = x - 0.1 * size;
+        tickPoints[1] = middle;
+        tickPoints[2] = x + 0.3 * size;
+        tickPoints[3] = middle + 0.45 * size;
+        tickPoints[4] = x + 1.1 * size;
+        tickPoints[5] = middle - 0.6 * size;
+        Arrays.fill(tickWidths, Math.max(2, 0.27 * size));
+        shapes.ribbon(Palette.TICK, light, tickPoints, tickWidths);
     }
 
     /** Title, length and sound, above the first row of the lesson; nearer to it where the eye-line is near the top. */
@@ -159,8 +176,8 @@ final class MarginPainter {
             shapes.bar(left, left + Math.max(thick, length * thread.read()), y, 1.6 * thick, Palette.FIGURE, 1);
         }
         double size = 0.36 * geometry.small();
-        for (double at : thread.pickups()) {
-            dogEar(left + at * length, y - 1.9 * size, size, 1);
+        for (int i = 0; i < thread.pickups().size(); i++) {
+            dogEar(left + thread.pickups().get(i) * length, y - 1.9 * size, size, 1);
         }
     }
 
@@ -186,9 +203,9 @@ final class MarginPainter {
             case HEAD_MIDDLE ->
                 labels.centred(
                         text, Face.FIGURE, size, geometry.width() / 2.0, geometry.headLine(), rgb, caption.light());
-            case COUNT -> count(caption, geometry);
-            case BESIDE -> beside(caption, geometry);
-            case MESSAGE -> message(caption, geometry);
+            case COUNT, BESIDE, MESSAGE -> {
+                return;
+            }
         }
     }
 
@@ -202,37 +219,6 @@ final class MarginPainter {
         shapes.disc(x, y, radius - rim, Palette.GROUND, 1);
         if (view.rest() == Urgency.DUE) {
             shapes.lowerDisc(x, y, radius - rim / 2, 0.5, rgb, 1);
-        }
-    }
-
-    /** A number as large as the text, words smaller. */
-    private void count(Caption caption, Geometry geometry) {
-        boolean number = caption.text().length() <= 2;
-        double size = number ? 1.2 * geometry.em() : 1.2 * geometry.small();
-        double x = geometry.columnRight() + 0.95 * geometry.em();
-        double y = geometry.eyeLine() + (number ? 1.6 * geometry.em() : 1.35 * geometry.small());
-        labels.left(caption.text(), Face.READING, size, x, y, caption.rgb(), caption.light());
-    }
-
-    private void beside(Caption caption, Geometry geometry) {
-        double size = geometry.small();
-        double x = geometry.columnRight() + 0.95 * geometry.em();
-        double room = geometry.width() - geometry.margin() - x;
-        double y = geometry.eyeLine() + 1.35 * size;
-        for (String row : labels.wrap(caption.text(), Face.FIGURE, size, room)) {
-            labels.left(row, Face.FIGURE, size, x, y, caption.rgb(), caption.light());
-            y += 1.3 * size;
-        }
-    }
-
-    private void message(Caption caption, Geometry geometry) {
-        double size = geometry.small();
-        double room = 0.9 * geometry.width();
-        List<String> rows = labels.wrap(caption.text(), Face.FIGURE, size, room);
-        double y = geometry.footLine() - 1.35 * size - (rows.size() - 1) * 1.25 * size;
-        for (String row : rows) {
-            labels.centred(row, Face.FIGURE, size, geometry.width() / 2.0, y, caption.rgb(), caption.light());
-            y += 1.25 * size;
         }
     }
 }

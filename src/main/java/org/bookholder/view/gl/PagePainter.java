@@ -25,7 +25,11 @@ final class PagePainter {
         double unit = geometry.small() / 0.42;
         double top = 2 * geometry.margin() - view.scroll();
         double foot = geometry.footTop();
-        canvas.fade(0.01 * geometry.height(), 0.06 * geometry.height(), foot - 0.6 * unit, foot);
+        canvas.fade(
+                geometry.headLine() + 0.8 * geometry.small(),
+                2 * geometry.margin() + 0.35 * unit,
+                foot - 0.6 * unit,
+                foot);
         double light = view.light();
         double left = page.wideLead() ? KEYS_LEFT * geometry.width() : listLeft(geometry);
         labels.left(page.heading(), Face.READING, 0.78 * unit, left, top + 0.7 * unit, Palette.COMING, light);
@@ -62,7 +66,7 @@ final class PagePainter {
     }
 
     private void ear(double x, double y, double size, double light) {
-        shapes.polygon(Palette.DOG_EAR, light, x, y, x + size, y + size, x, y + size);
+        shapes.polygon(x, y).to(x + size, y + size).to(x, y + size).fill(Palette.DOG_EAR, light);
     }
 
     private void keys(Page page, Geometry geometry, double unit, double start, double light) {

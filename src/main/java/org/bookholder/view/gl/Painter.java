@@ -1,13 +1,12 @@
 package org.bookholder.view.gl;
 
-import java.util.List;
+import java.util.Optional;
 import org.bookholder.view.Geometry;
 import org.bookholder.view.Palette;
-import org.bookholder.view.Piece;
 import org.bookholder.view.Row;
 import org.bookholder.view.ViewModel;
+import org.bookholder.view.ViewModel.PageView;
 import org.bookholder.view.ViewModel.RowView;
-import org.bookholder.view.ViewModel.Stretch;
 
 /** Draws a whole picture: the rows, then what stands beside them. */
 final class Painter {
@@ -36,14 +35,15 @@ final class Painter {
     void paint(ViewModel view) {
         Geometry geometry = view.geometry();
         canvas.begin(geometry.width(), geometry.height(), view.mirrored(), view.upsideDown());
-        double foot = geometry.footTop();
+        double foot = margins.footTop(view);
         canvas.fade(geometry.headBottom(), geometry.headClear(), foot - 1.15 * geometry.em(), foot);
-        for (RowView row : view.rows()) {
-            if (view.textLight() > 0) {
-                row(row, geometry, view.textLight());
-            }
+        for (int i = 0; i < view.rowCount() && view.textLight() > 0; i++) {
+            row(view.row(i), geometry, view.textLight());
         }
-        view.page().ifPresent(page -> pages.paint(page, geometry));
+        Optional<PageView> page = view.page();
+        if (page.isPresent()) {
+            pages.paint(page.get(), geometry);
+        }
         canvas.noFade(geometry.height());
         margins.paint(view);
         canvas.flush();
@@ -51,15 +51,15 @@ final class Painter {
 
     private void row(RowView view, Geometry geometry, double light) {
         Row row = view.row();
-        Texts.Text text = texts.get(row.text(), row.face(), row.size());
+        Texts.Text text = texts.get(row.text(), row.face(), row.size(), row.rightToLeft());
         double baseline = view.middle() + MIDDLE * row.size();
-        double left = geometry.columnLeft();
+        double left = row.rightToLeft() ? geometry.columnRight() - text.advance() : geometry.columnLeft();
         measure(row, text);
-        for (Stretch stretch : view.stretches()) {
-            double from = stretch.from() == 0 ? -Raster.MARGIN : bounds[2 * stretch.from()];
-            double to = stretch.to() == row.pieces().size() ? text.width() : bounds[2 * stretch.to()];
-            canvas.text(text, left, baseline, from, to, stretch.rgb(), light);
-            rules(row.pieces(), stretch, left, baseline + 0.17 * row.size(), row.size(), light);
+        int from = 0;
+        for (int i = 0; i < view.stretchCount(); i++) {
+            stretch(row, text, from, view.end(i), left, baseline, view.rgb(i), light);
+            rules(row, from, view.end(i), left, baseline + 0.17 * row.size(), view.rgb(i), light);
+            from = view.end(i);
         }
         double size = 0.34 * geometry.em();
         double x = geometry.columnRight() + 0.3 * geometry.em();
@@ -72,14 +72,35 @@ final class Painter {
         }
     }
 
+    /** Neighbouring words of one colour. From the right, words are drawn one by one, for they may stand in any order. */
+    private void stretch(
+            Row row, Texts.Text text, int from, int to, double left, double baseline, int rgb, double light) {
+        if (!text.places().mixed()) {
+            double start = from == 0 ? -Raster.MARGIN : bounds[2 * from];
+            double end = to == row.pieces().size() ? text.width() : bounds[2 * to];
+            canvas.text(text, left, baseline, start, end, rgb, light);
+            return;
+        }
+        double space = 0.12 * row.size();
+        for (int i = from; i < to; i++) {
+            canvas.text(text, left, baseline, bounds[2 * i] - space, bounds[2 * i + 1] + space, rgb, light);
+        }
+    }
+
     /** Words that the author stressed have a fine rule beneath. */
-    private void rules(List<Piece> pieces, Stretch stretch, double left, double y, double size, double light) {
-        for (int i = stretch.from(); i < stretch.to(); i++) {
-            if (pieces.get(i).rule() > 0) {
-                double thick = Math.max(1.5, RULE_EMS * size * pieces.get(i).rule());
-                boolean sunk = stretch.rgb() == Palette.SPOKEN || stretch.rgb() == Palette.RESTING;
-                int rgb = sunk ? stretch.rgb() : Palette.DOG_EAR;
-                shapes.bar(left + bounds[2 * i], left + bounds[2 * i + 1], y, thick, rgb, 0.75 * light);
+    private void rules(Row row, int from, int to, double left, double y, int rgb, double light) {
+        for (int i = from; i < to; i++) {
+            int rule = row.pieces().get(i).rule();
+            if (rule > 0) {
+                double thick = Math.max(1.5, RULE_EMS * row.size() * rule);
+                boolean sunk = rgb == Palette.SPOKEN || rgb == Palette.RESTING;
+                shapes.bar(
+                        left + bounds[2 * i],
+                        left + bounds[2 * i + 1],
+                        y,
+                        thick,
+                        sunk ? rgb : Palette.DOG_EAR,
+                        0.75 * light);
             }
         }
     }
@@ -92,8 +113,8 @@ final class Painter {
         int at = 0;
         for (int i = 0; i < row.pieces().size(); i++) {
             int length = row.pieces().get(i).text().length();
-            bounds[2 * i] = text.starts().at(at);
-            bounds[2 * i + 1] = text.starts().at(at + length);
+            bounds[2 * i] = text.places().left(at, at + length);
+            bounds[2 * i + 1] = text.places().right(at, at + length);
             at += length + 1;
         }
     }

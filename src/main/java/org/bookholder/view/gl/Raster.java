@@ -11,9 +11,10 @@ import org.lwjgl.util.freetype.FT_Bitmap;
 import org.lwjgl.util.freetype.FT_GlyphSlot;
 
 /**
- * Shaped text as a picture of coverage, 0 to 255 a pixel. Glyphs are placed to 1/64 pixel along the row.
+ * Shaped text as a picture of coverage, 0 to 255 a pixel. Glyphs are placed to 1/64 pixel along the row. One text at a time,
+ * in native memory that is used again for the next. Confined to one thread.
  */
-final class Raster {
+final class Raster implements AutoCloseable {
     /** Pixels of empty margin at the left and right. */
     static final int MARGIN = 6;
 
@@ -21,29 +22,25 @@ final class Raster {
     private static final double DESCENT = 0.36;
     private static final int UNITS = 64;
 
-    private final int width;
-    private final int height;
-    private final int baseline;
-    private final byte[] pixels;
+    private int width;
+    private int height;
+    private int baseline;
+    private ByteBuffer pixels = MemoryUtil.memAlloc(1 << 16);
 
-    private Raster(int width, int height, int baseline) {
-        this.width = width;
-        this.height = height;
-        this.baseline = baseline;
-        pixels = new byte[width * height];
-    }
-
-    /** Draws {@code shaped} text of a type size. */
-    static Raster of(Shaper.Shaped shaped, double size) {
-        int baseline = (int) Math.ceil(ASCENT * size);
-        int height = baseline + (int) Math.ceil(DESCENT * size);
-        int width = Math.max(1, (int) Math.ceil(shaped.advance())) + 2 * MARGIN;
-        Raster raster = new Raster(width, height, baseline);
+    /** Draws {@code shaped} text of a type size, in place of the one before. */
+    void draw(Shaper.Shaped shaped, double size) {
+        baseline = (int) Math.ceil(ASCENT * size);
+        height = baseline + (int) Math.ceil(DESCENT * size);
+        width = Math.max(1, (int) Math.ceil(shaped.advance())) + 2 * MARGIN;
+        if (pixels.capacity() < width * height) {
+            pixels = MemoryUtil.memRealloc(pixels, width * height);
+        }
+        pixels.clear().limit(width * height);
+        MemoryUtil.memSet(pixels, 0);
         for (Shaper.Glyph glyph : shaped.glyphs()) {
             glyph.font().size(size);
-            raster.draw(glyph);
+            draw(glyph);
         }
-        return raster;
     }
 
     /** In pixels. */
@@ -61,9 +58,14 @@ final class Raster {
         return baseline;
     }
 
-    /** The coverage, row by row, copied into native memory that the caller frees. */
-    ByteBuffer copy() {
-        return MemoryUtil.memAlloc(pixels.length).put(pixels).flip();
+    /** The coverage, row by row, until the next text is drawn. */
+    ByteBuffer pixels() {
+        return pixels;
+    }
+
+    @Override
+    public void close() {
+        MemoryUtil.memFree(pixels);
     }
 
     /** A glyph that its font cannot draw is left out. */
@@ -90,7 +92,7 @@ final class Raster {
             for (int column = Math.max(0, -left); column < bitmap.width() && left + column < width; column++) {
                 int at = (top + row) * width + left + column;
                 int cover = source.get(row * pitch + column) & 255;
-                pixels[at] = (byte) Math.max(pixels[at] & 255, cover);
+                pixels.put(at, (byte) Math.max(pixels.get(at) & 255, cover));
             }
         }
     }

@@ -58,11 +58,12 @@ public final class ReadingWindow implements AutoCloseable {
     private final Deque<Consumer<SessionState>> inputs = new ArrayDeque<>();
     private @Nullable Scene scene;
     private @Nullable ViewModel drawn;
+    private boolean stale = true;
 
     private ReadingWindow(Window window, WindowSettings settings) {
         this.window = window;
         this.settings = settings;
-        fonts = new Fonts(SystemFonts.find());
+        fonts = new Fonts(SystemFonts::find);
         shaper = new Shaper(fonts);
         texts = new Texts(shaper);
         canvas = new Canvas();
@@ -149,7 +150,7 @@ public final class ReadingWindow implements AutoCloseable {
     @Override
     public void close() {
         freeOld(glfwSetMonitorCallback(null));
-        texts.clear();
+        texts.close();
         canvas.close();
         fonts.close();
         window.close();
@@ -191,18 +192,19 @@ public final class ReadingWindow implements AutoCloseable {
         current.resize(screen);
         takeInputs(state);
         ViewModel view = current.advance(state, seconds);
-        if (view.equals(drawn)) {
+        if (!view.takeChanged() && !stale) {
             return false;
         }
         painter.paint(view);
         glfwSwapBuffers(window.handle());
         drawn = view;
+        stale = false;
         return true;
     }
 
     private Snapshot picture(ViewModel view) {
         painter.paint(view);
-        drawn = null;
+        stale = true;
         return Snapshot.read(view.geometry().width(), view.geometry().height());
     }
 
@@ -257,7 +259,7 @@ public final class ReadingWindow implements AutoCloseable {
         glfwSetScrollCallback(window.handle(), (handle, across, down) -> {
             inputs.add(state -> scene(state).scroll(-down * ROWS_PER_NOTCH));
         });
-        glfwSetWindowRefreshCallback(window.handle(), handle -> drawn = null);
+        glfwSetWindowRefreshCallback(window.handle(), handle -> stale = true);
         glfwSetWindowPosCallback(window.handle(), (handle, x, y) -> window.moved());
         freeOld(glfwSetMonitorCallback((monitor, event) -> window.monitorsChanged()));
     }

@@ -19,16 +19,30 @@ final class Shapes {
     private final double[] ring = new double[2 * MOST];
     private final double[] inner = new double[2 * MOST];
     private final double[] outer = new double[2 * MOST];
+    private int corners;
     private final double[] band = new double[LINES * 3 * MOST];
 
     Shapes(Canvas canvas) {
         this.canvas = canvas;
     }
 
-    /** A convex polygon, its corners clockwise on the screen as x, y pairs. */
-    void polygon(int rgb, double light, double... corners) {
-        System.arraycopy(corners, 0, ring, 0, corners.length);
-        fill(rgb, light, corners.length / 2);
+    /** Begins a convex polygon with its first corner; the others follow clockwise on the screen. */
+    Shapes polygon(double x, double y) {
+        corners = 0;
+        return to(x, y);
+    }
+
+    /** The next corner of the polygon. */
+    Shapes to(double x, double y) {
+        ring[2 * corners] = x;
+        ring[2 * corners + 1] = y;
+        corners++;
+        return this;
+    }
+
+    /** Fills the polygon. */
+    void fill(int rgb, double light) {
+        fill(rgb, light, corners);
     }
 
     /** A bar from x to x with round ends, {@code thick} pixels high. */
@@ -58,7 +72,7 @@ final class Shapes {
 
     /** A band along points, as x, y pairs, with a thickness at each. */
     void ribbon(int rgb, double light, double[] points, double[] thick) {
-        int count = points.length / 2;
+        int count = thick.length;
         for (int i = 0; i < count; i++) {
             int before = Math.max(0, i - 1);
             int after = Math.min(count - 1, i + 1);

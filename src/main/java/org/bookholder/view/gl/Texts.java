@@ -18,28 +18,58 @@ import static org.lwjgl.opengl.GL33C.glPixelStorei;
 import static org.lwjgl.opengl.GL33C.glTexImage2D;
 import static org.lwjgl.opengl.GL33C.glTexParameteri;
 
-import java.nio.ByteBuffer;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.bookholder.view.Face;
-import org.lwjgl.system.MemoryUtil;
+import org.bookholder.view.Flow;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Texts as textures, each shaped and drawn once when it is first needed. Those used longest ago are let go, so that a
  * script of any length takes no more than a screenful or two. Confined to the thread of the OpenGL context.
  */
-final class Texts {
+final class Texts implements AutoCloseable {
     /** More than are on the screen at any time. */
     static final int MOST = 160;
 
     private final Shaper shaper;
+    private final Raster raster = new Raster();
+    private final Key wanted = new Key();
     private final Map<Key, Text> texts = new LinkedHashMap<>(MOST, 0.75f, true);
 
     Texts(Shaper shaper) {
         this.shaper = shaper;
     }
 
-    private record Key(String text, Face face, long size) {}
+    /** What a text is known by; changed in place where it only asks. */
+    private static final class Key {
+        private String text = "";
+        private Face face = Face.READING;
+        private long size;
+        private boolean rightToLeft;
+
+        Key of(String newText, Face newFace, long newSize, boolean newRightToLeft) {
+            text = newText;
+            face = newFace;
+            size = newSize;
+            rightToLeft = newRightToLeft;
+            return this;
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Key key
+                    && size == key.size
+                    && face == key.face
+                    && rightToLeft == key.rightToLeft
+                    && text.equals(key.text);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * text.hashCode() + face.hashCode()) + Long.hashCode(size);
+        }
+    }
 
     /**
      * A text ready to draw.
@@ -48,22 +78,27 @@ final class Texts {
      * @param width of the texture in pixels
      * @param height of the texture in pixels
      * @param baseline in pixels from the texture's top
-     * @param starts where each char begins
+     * @param places where each char stands
      */
-    record Text(int texture, int width, int height, int baseline, Starts starts) {
+    record Text(int texture, int width, int height, int baseline, Extents places) {
         /** Length in pixels. */
         double advance() {
-            return starts.end();
+            return places.length();
         }
     }
 
-    /** The text at a type size in pixels. */
+    /** The text at a type size in pixels, set from the left or from the right as it begins. */
     Text get(String text, Face face, double size) {
-        Key key = new Key(text, face, Math.round(size * 64));
-        Text known = texts.get(key);
+        return get(text, face, size, Flow.rightToLeft(text));
+    }
+
+    /** The text at a type size in pixels, set from the left or from the right. */
+    Text get(String text, Face face, double size, boolean rightToLeft) {
+        long fine = Math.round(size * 64);
+        Text known = texts.get(wanted.of(text, face, fine, rightToLeft));
         if (known == null) {
-            known = make(text, face, size);
-            texts.put(key, known);
+            known = make(text, face, size, rightToLeft);
+            texts.put(new Key().of(text, face, fine, rightToLeft), known);
             dropOldest();
         }
         return known;
@@ -75,9 +110,11 @@ final class Texts {
     }
 
     /** Lets go of all. */
-    void clear() {
+    @Override
+    public void close() {
         texts.values().forEach(text -> glDeleteTextures(text.texture()));
         texts.clear();
+        raster.close();
     }
 
     private void dropOldest() {
@@ -90,22 +127,18 @@ final class Texts {
         }
     }
 
-    private Text make(String text, Face face, double size) {
-        Shaper.Shaped shaped = shaper.shape(text, face, size);
-        Raster raster = Raster.of(shaped, size);
-        ByteBuffer pixels = raster.copy();
-        try {
-            int texture = glGenTextures();
-            glBindTexture(GL_TEXTURE_2D, texture);
-            glPixelStorei(GL_UNPACK_ALIGNMENT, 1);
-            glTexImage2D(GL_TEXTURE_2D, 0, GL_R8, raster.width(), raster.height(), 0, GL_RED, GL_UNSIGNED_BYTE, pixels);
-            glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_MIN_FILTER, GL_LINEAR);
-            glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_MAG_FILTER, GL_LINEAR);
-            glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_WRAP_S, GL_CLAMP_TO_EDGE);
-            glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_WRAP_T, GL_CLAMP_TO_EDGE);
-            return new Text(texture, raster.width(), raster.height(), raster.baseline(), shaped.starts());
-        } finally {
-            MemoryUtil.memFree(pixels);
-        }
+    private Text make(String text, Face face, double size, boolean rightToLeft) {
+        Shaper.Shaped shaped = shaper.shape(text, face, size, rightToLeft);
+        raster.draw(shaped, size);
+        int texture = glGenTextures();
+        glBindTexture(GL_TEXTURE_2D, texture);
+        glPixelStorei(GL_UNPACK_ALIGNMENT, 1);
+        glTexImage2D(
+                GL_TEXTURE_2D, 0, GL_R8, raster.width(), raster.height(), 0, GL_RED, GL_UNSIGNED_BYTE, raster.pixels());
+        glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_MIN_FILTER, GL_LINEAR);
+        glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_MAG_FILTER, GL_LINEAR);
+        glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_WRAP_S, GL_CLAMP_TO_EDGE);
+        glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_WRAP_T, GL_CLAMP_TO_EDGE);
+        return new Text(texture, raster.width(), raster.height(), raster.baseline(), shaped.places());
     }
 }

@@ -186,8 +186,8 @@ final class Window implements AutoCloseable {
         int height = pictureHeight[0];
         double density = unitHeight[0] > 0 ? (double) height / unitHeight[0] : 1;
         Optional<Monitor> monitor = place.visible() ? current() : Optional.empty();
-        int pixels = monitor.map(m -> (int) Math.round(m.height() * density)).orElse(height);
-        double millimetres = monitor.map(Monitor::millimetres).orElse(0.0);
+        int pixels = monitor.isPresent() ? (int) Math.round(monitor.get().height() * density) : height;
+        double millimetres = monitor.isPresent() ? monitor.get().millimetres() : 0;
         boolean same = screen.width() == width
                 && screen.height() == height
                 && screen.monitorPixels() == pixels
@@ -198,7 +198,8 @@ final class Window implements AutoCloseable {
 
     /** Pictures a second that the monitor shows. */
     int refreshRate() {
-        return current().map(Monitor::rate).orElse(Monitors.USUAL_RATE);
+        Optional<Monitor> monitor = current();
+        return monitor.isPresent() ? monitor.get().rate() : Monitors.USUAL_RATE;
     }
 
     @Override

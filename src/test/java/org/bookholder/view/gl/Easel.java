@@ -14,7 +14,7 @@ final class Easel implements AutoCloseable {
     private final int width;
     private final int height;
     private final Window window;
-    private final Fonts fonts = new Fonts(List.of());
+    private final Fonts fonts = new Fonts(List::of);
     private final Shaper shaper = new Shaper(fonts);
     private final Texts texts = new Texts(shaper);
     private final Canvas canvas;
@@ -45,7 +45,7 @@ final class Easel implements AutoCloseable {
 
     @Override
     public void close() {
-        texts.clear();
+        texts.close();
         canvas.close();
         fonts.close();
         window.close();

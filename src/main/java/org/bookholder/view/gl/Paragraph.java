@@ -1,0 +1,28 @@
+package org.bookholder.view.gl;
+
+import java.util.List;
+import org.bookholder.view.Face;
+
+/** A text in rows, broken anew only when it or its room has changed. */
+final class Paragraph {
+    private final Labels labels;
+    private String text = "";
+    private double size;
+    private double width;
+    private List<String> rows = List.of();
+
+    Paragraph(Labels labels) {
+        this.labels = labels;
+    }
+
+    /** The words in rows no longer than {@code newWidth} pixels, unless a word is. */
+    List<String> rows(String newText, double newSize, double newWidth) {
+        if (newSize != size || newWidth != width || !newText.equals(text)) {
+            text = newText;
+            size = newSize;
+            width = newWidth;
+            rows = labels.wrap(newText, Face.FIGURE, newSize, newWidth);
+        }
+        return rows;
+    }
+}
