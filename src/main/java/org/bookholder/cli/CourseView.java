@@ -2,8 +2,12 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.RecordedSession;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardReader;
 import org.bookholder.course.shoot.SessionPlan;
@@ -23,9 +27,14 @@ import org.bookholder.problem.ProblemException;
 record CourseView(Board board, Works works, SessionPlan plan, Terms terms) {
     static CourseView read(Path folder, Surroundings here, Terminal terminal) throws ProblemException {
         Course course = CourseReader.read(folder);
+        return of(course, CourseSessions.of(course.lessons(), course.sessions(), here, terminal), here);
+    }
+
+    /** A course of which the sessions are known. */
+    static CourseView of(Course course, Map<Lesson, List<RecordedSession>> sessions, Surroundings here)
+            throws ProblemException {
         LocalDate today = LocalDate.ofInstant(here.clock().instant(), here.zone());
-        Board board =
-                BoardReader.read(course, CourseSessions.of(course.lessons(), course.sessions(), here, terminal), today);
+        Board board = BoardReader.read(course, sessions, today);
         Works works = Works.of(board);
         Terms terms = Terms.of(Limits.of(here), course.shooting().setUp());
         SessionPlan plan = SessionPlanner.plan(works.works(), course.shooting(), terms, today);

@@ -1,8 +1,11 @@
 package org.bookholder.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.bookholder.course.CourseReader;
 import org.bookholder.desk.DeskShelf;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionSummary;
@@ -18,7 +21,8 @@ import picocli.CommandLine.Parameters;
         name = "desk",
         sortOptions = false,
         description = {
-            "Go through a session again in a browser: hear each attempt, decide what becomes of it, print the list.",
+            "Go through a session again in a browser: hear each attempt, decide what becomes of it, print the list; or "
+                    + "through all sessions of a course, with its board and its plan.",
             "Open the address that is shown. Enter or Ctrl-C ends."
         })
 final class DeskCommand implements Callable<Integer> {
@@ -30,9 +34,10 @@ final class DeskCommand implements Callable<Integer> {
     @Parameters(
             index = "0",
             arity = "0..1",
-            paramLabel = "SESSION",
+            paramLabel = "FOLDER",
             description =
-                    "The session's folder, or one in which sessions lie: then the newest. Default: the newest of all.")
+                    "A session's folder; a course's, for its board and all its sessions; or one in which sessions "
+                            + "lie. Default: the newest session of all.")
     private @Nullable Path session;
 
     @Mixin
@@ -45,7 +50,16 @@ final class DeskCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        Path place = place();
+        if (session == null) {
+            return review(newest());
+        }
+        if (SessionFolder.isSession(session)) {
+            return review(session);
+        }
+        return course(session, isCourse(session));
+    }
+
+    private int review(Path place) throws ProblemException {
         try (OpenReview review = OpenReview.of(here, place);
                 Shutdown shutdown = Shutdown.onInterrupt(() -> {});
                 OpenDesk desk = OpenDesk.of(here, options, place, DeskShelf.of(review.place()))) {
@@ -56,6 +70,45 @@ final class DeskCommand implements Callable<Integer> {
         return 0;
     }
 
+    private int course(Path folder, boolean course) throws ProblemException {
+        try (CourseDesk shelf = new CourseDesk(here, folder, course);
+                Shutdown shutdown = Shutdown.onInterrupt(() -> {})) {
+            // What stands in the way of its page is told before it is opened.
+            shelf.now();
+            try (OpenDesk desk = OpenDesk.of(here, options, keys(folder), shelf)) {
+                terminal.out().println((course ? "Course: " : "Sessions: ") + folder);
+                desk.tell(terminal);
+                wait(shutdown);
+            }
+        }
+        return 0;
+    }
+
+    /** Not in the folder itself, which may be shared or under version control. */
+    private Path keys(Path folder) throws ProblemException {
+        Path keys = here.data().resolve("desks").resolve(CourseJson.name(folder));
+        try {
+            return Files.createDirectories(keys);
+        } catch (IOException e) {
+            throw new ProblemException(
+                    "the desk's keys cannot be kept", keys.toString(), "see that the folder can be written", e);
+        }
+    }
+
+    /** Whether it is a course; otherwise sessions lie in the folder. */
+    private static boolean isCourse(Path folder) throws ProblemException {
+        try {
+            CourseReader.read(folder);
+            return true;
+        } catch (ProblemException e) {
+            boolean mistake = !e.where().equals(folder.toString());
+            if (mistake || SessionFolder.list(folder).isEmpty()) {
+                throw mistake ? e : nothing(folder);
+            }
+            return false;
+        }
+    }
+
     private void wait(Shutdown shutdown) {
         while (!shutdown.asked() && !terminal.entered()) {
             if (shutdown.await(LOOK_MILLIS)) {
@@ -64,20 +117,20 @@ final class DeskCommand implements Callable<Integer> {
         }
     }
 
-    private Path place() throws ProblemException {
-        Path given = session == null ? here.sessions() : session;
-        if (SessionFolder.isSession(given)) {
-            return given;
-        }
-        List<SessionSummary> kept = SessionFolder.list(given).stream()
+    private Path newest() throws ProblemException {
+        List<SessionSummary> kept = SessionFolder.list(here.sessions()).stream()
                 .filter(s -> s.standing() != SessionSummary.Standing.UNREADABLE)
                 .toList();
         if (kept.isEmpty()) {
-            throw new ProblemException(
-                    "no session lies there",
-                    given.toString(),
-                    "name a session's folder; bookholder sessions lists them");
+            throw nothing(here.sessions());
         }
         return kept.get(kept.size() - 1).folder();
+    }
+
+    private static ProblemException nothing(Path place) {
+        return new ProblemException(
+                "neither a session nor a script lies there",
+                place.toString(),
+                "name a session's folder or a course's; bookholder sessions lists sessions");
     }
 }

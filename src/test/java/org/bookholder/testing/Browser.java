@@ -97,6 +97,12 @@ public final class Browser implements AutoCloseable {
         driver.findElement(By.cssSelector(selector)).click();
     }
 
+    /** Chooses in a list by the value. */
+    public void choose(String selector, String value) {
+        driver.findElement(By.cssSelector(selector + " option[value='" + value + "']"))
+                .click();
+    }
+
     public void type(String selector, CharSequence... keys) {
         WebElement field = driver.findElement(By.cssSelector(selector));
         field.clear();

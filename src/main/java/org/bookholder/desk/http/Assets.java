@@ -14,6 +14,11 @@ final class Assets {
     private static final String FONTS = "/com/formdev/flatlaf/fonts/inter/";
     private static final List<String> FILES = List.of(
             "index.html",
+            "course.html",
+            "course.css",
+            "course.js",
+            "door.js",
+            "dress.js",
             "icon.svg",
             "desk.css",
             "print.css",

@@ -79,12 +79,10 @@ final class Router extends Handler.Abstract {
         Optional<Role> role = admission.role(token(request));
         if (role.isEmpty()) {
             Plainly.answer(response, callback, HttpStatus.UNAUTHORIZED_401, "the join code is asked for");
-        } else if (rest.equals("/who") && !post) {
-            Plainly.json(response, callback, who(role.get()));
         } else if (post && role.get() != Role.ACT) {
             Plainly.answer(response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
         } else if (ofCourse) {
-            course(rest, post, request, response, callback);
+            course(rest, role.get(), post, request, response, callback);
         } else {
             session(name, rest, role.get(), post, request, response, callback);
         }
@@ -111,15 +109,19 @@ final class Router extends Handler.Abstract {
         } else if (post) {
             DeskPlace known = place.get();
             act(known.actions()::act, request, response, callback);
+        } else if (rest.equals("/who")) {
+            Plainly.json(response, callback, who(role));
         } else {
             new SessionPages(place.get(), streams).get(rest, role, request, response, callback);
         }
     }
 
-    private void course(String rest, boolean post, Request request, Response response, Callback callback) {
+    private void course(String rest, Role role, boolean post, Request request, Response response, Callback callback) {
         DeskCourse course = shelf.course().orElseThrow();
         if (post && rest.equals("/act")) {
             act(course::act, request, response, callback);
+        } else if (!post && rest.equals("/who")) {
+            Plainly.json(response, callback, who(role));
         } else if (!post && rest.equals("/course")) {
             standing(course, request, response, callback);
         } else {

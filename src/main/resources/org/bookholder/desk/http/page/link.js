@@ -1,5 +1,6 @@
 // The connection to the program: being let in, being told, and acting.
 
+import { enter, post } from './door.js';
 import { aloud, byId, put } from './words.js';
 import { model, takeChange, takeWhole } from './model.js';
 
@@ -12,15 +13,6 @@ let changed = () => {};
 let heard = 0;
 let lost = '';
 let notice = 0;
-
-async function post(path, body) {
-  const answer = await fetch(path, {
-    method: 'POST',
-    headers: { 'Content-Type': 'application/json' },
-    body: JSON.stringify(body),
-  });
-  return { ok: answer.ok, text: answer.ok ? '' : await answer.text(), status: answer.status };
-}
 
 /** Asks for something; what has become of it is seen by what the program tells. */
 export async function act(action) {
@@ -39,6 +31,7 @@ export async function act(action) {
 }
 
 function show(text) {
+  if (text && !model.known) byId('desk').hidden = false;
   put('link', text);
   byId('link').classList.toggle('lost', text !== '');
 }
@@ -58,41 +51,14 @@ function tell(text) {
 
 export async function begin(whenChanged) {
   changed = whenChanged;
-  const key = location.hash.slice(1);
-  if (key) {
-    history.replaceState(null, '', location.pathname);
-    await post('join', { code: key }).catch(() => null);
-  }
-  await enter();
+  await again();
 }
 
-async function enter() {
-  try {
-    const who = await fetch('who');
-    if (who.ok) {
-      model.acts = (await who.json()).acts;
-      byId('door').hidden = true;
-      listen();
-    } else {
-      askForCode();
-    }
-  } catch {
-    say('The program cannot be reached; trying again.');
-    setTimeout(enter, 2000);
-  }
-}
-
-function askForCode() {
-  byId('desk').hidden = true;
-  byId('door').hidden = false;
-  byId('code').focus();
-  byId('join').onsubmit = async (event) => {
-    event.preventDefault();
-    const answer = await post('join', { code: byId('code').value }).catch(() => ({ text: 'The program cannot be reached.' }));
-    put('refused', answer.ok ? '' : answer.text);
-    if (answer.ok) enter();
-  };
-}
+const again = () => enter((may) => {
+  model.acts = may.acts;
+  byId('back').hidden = !may.course;
+  listen();
+}, say);
 
 function listen() {
   stream?.close();
@@ -114,7 +80,7 @@ function listen() {
   here.onerror = () => {
     say(LOST);
     // A browser gives up for good when it is answered otherwise than by a stream.
-    if (here.readyState === EventSource.CLOSED) setTimeout(enter, 2000);
+    if (here.readyState === EventSource.CLOSED) setTimeout(again, 2000);
   };
 }
 

@@ -2,11 +2,12 @@
 
 import { liveKey, liveKeys, listenToForms, showFoot, showPeople } from './actions.js';
 import { showBreak, showHead, showPace, showSound, showTired } from './figures.js';
+import { dress, turn } from './dress.js';
 import { openHandOff, showHandOff } from './handoff.js';
 import { silence } from './listen.js';
 import { begin } from './link.js';
 import { lineOf, model } from './model.js';
-import { listenToFilters, reviewKey, reviewKeys, showReview } from './review.js';
+import { listenToFilters, openAt, reviewKey, reviewKeys, showReview } from './review.js';
 import { buildScript, followAgain, showAsides, showLine, showPosition, watchScrolling } from './script.js';
 import { fillSheet, print, showSummary } from './summary.js';
 import { byId, el, put } from './words.js';
@@ -36,8 +37,15 @@ function changed(parts) {
   if (any(PEOPLE)) showPeople();
   showFoot();
   if (any(['handoff', 'at'])) showHandOff();
-  if (!view) show(model.live ? 'live' : 'review');
+  if (!view) begun();
   else if (view !== 'review' || any(REVIEW)) refresh();
+}
+
+/** A page of a course names the line that it wants to be heard. */
+function begun() {
+  const line = Number(new URLSearchParams(location.search).get('line'));
+  if (line) openAt(line);
+  show(line || !model.live ? 'review' : 'live');
 }
 
 const seen = new Map();
@@ -112,28 +120,12 @@ function showKeys() {
   byId('keys').showModal();
 }
 
-function theme() {
-  const kept = localStorage.getItem('theme');
-  return kept ?? (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');
-}
-
-function dress() {
-  document.documentElement.dataset.theme = theme();
-  put('theme', theme() === 'dark' ? 'Light' : 'Dark');
-}
-
-function turn() {
-  localStorage.setItem('theme', theme() === 'dark' ? 'light' : 'dark');
-  dress();
-}
-
 function tick() {
   put('clock', new Date().toLocaleTimeString('en-GB'));
   if (model.known && model.people.break_since) showBreak();
 }
 
 dress();
-matchMedia('(prefers-color-scheme: dark)').addEventListener('change', dress);
 byId('theme').addEventListener('click', turn);
 document.querySelectorAll('[data-view]').forEach((b) => b.addEventListener('click', () => show(b.dataset.view)));
 byId('follow').addEventListener('click', followAgain);

@@ -64,6 +64,11 @@ function item(line) {
   el('span', { class: 'why' }, marks.length ? `${why} · marked by ${[...new Set(marks)].join(' and ')}` : why));
 }
 
+/** Begins with a line, whether or not it is to be picked up. */
+export function openAt(line) {
+  if (lineOf(line)) choose(line);
+}
+
 function choose(line) {
   current = line;
   const notes = line ? lineOf(line) : null;

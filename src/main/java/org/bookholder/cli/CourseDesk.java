@@ -1,0 +1,181 @@
+package org.bookholder.cli;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.File;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.course.Course;
+import org.bookholder.course.CourseReader;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.Matching;
+import org.bookholder.course.RecordedSession;
+import org.bookholder.course.board.LessonState;
+import org.bookholder.desk.DeskCourse;
+import org.bookholder.desk.DeskPlace;
+import org.bookholder.desk.DeskShelf;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionState;
+
+/**
+ * The desk of a course: its sessions, to be opened one by one, its board and its plan. What is shown is worked out anew
+ * whenever something on the disk has changed. Safe for use by several threads.
+ */
+final class CourseDesk implements DeskShelf, DeskCourse, AutoCloseable {
+    private static final double MOST_HOURS = 1000;
+    private static final JsonMapper MAPPER = new JsonMapper();
+
+    private final Surroundings here;
+    private final Path folder;
+    private final boolean course;
+    private final KeptStates states;
+    private final CourseMarks marks;
+    private final OpenReviews reviews;
+    private Standing standing = new Standing("", "");
+
+    /**
+     * The desk of what lies in a folder.
+     *
+     * @param course whether it is a course; otherwise only sessions lie in it
+     */
+    CourseDesk(Surroundings here, Path folder, boolean course) {
+        this.here = here;
+        this.folder = folder;
+        this.course = course;
+        this.states =
+                new KeptStates(here, course ? List.of(folder.resolve("sessions"), here.sessions()) : List.of(folder));
+        this.marks = new CourseMarks(here, folder);
+        this.reviews = new OpenReviews(here);
+    }
+
+    @Override
+    public Optional<DeskCourse> course() {
+        return Optional.of(this);
+    }
+
+    @Override
+    public Optional<DeskPlace> session(String name) throws ProblemException {
+        Optional<Path> found = states.folders().stream()
+                .filter(session -> CourseJson.name(session).equals(name))
+                .findFirst();
+        return found.isEmpty() ? Optional.empty() : Optional.of(reviews.of(found.get()));
+    }
+
+    @Override
+    public synchronized Standing now() throws ProblemException {
+        reviews.letGo();
+        List<KeptStates.Kept> kept = states.all();
+        String revision = revision(kept);
+        if (!standing.revision().equals(revision)) {
+            standing = new Standing(revision, json(kept));
+        }
+        return standing;
+    }
+
+    @Override
+    public synchronized Optional<String> act(String json) {
+        try {
+            JsonNode asked = MAPPER.readTree(json);
+            String lesson = asked.path("lesson").asText();
+            double hours = asked.path("hours").asDouble(0);
+            if (!(hours >= 0 && hours <= MOST_HOURS)) {
+                return Optional.of("an edit takes from 0 to 1000 hours");
+            }
+            switch (asked.path("do").asText()) {
+                case "edited" -> marks.edited(lesson, true, hours);
+                case "not_edited" -> marks.edited(lesson, false, 0);
+                case "undo" -> marks.undo();
+                default -> {
+                    return Optional.of("there is no such action");
+                }
+            }
+            return Optional.empty();
+        } catch (JsonProcessingException e) {
+            return Optional.of("this is not JSON");
+        } catch (ProblemException e) {
+            return Optional.of(e.what());
+        }
+    }
+
+    @Override
+    public void close() {
+        reviews.close();
+    }
+
+    /** Whatever the page shows comes from these files, from the day, and from what can be taken back. */
+    private String revision(List<KeptStates.Kept> kept) {
+        StringBuilder seen = new StringBuilder();
+        kept.forEach(session -> seen.append(session.folder()).append(session.stamp()));
+        if (course) {
+            for (Path place : List.of(folder, folder.resolve("exports"))) {
+                File[] files = place.toFile().listFiles();
+                for (File file : files == null ? new File[0] : files) {
+                    seen.append(file.getName()).append(KeptStates.stamp(file));
+                }
+            }
+        }
+        seen.append(today()).append(marks.undoable());
+        return Integer.toHexString(seen.toString().hashCode()) + "x" + seen.length();
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(here.clock().instant(), here.zone());
+    }
+
+    private String json(List<KeptStates.Kept> kept) throws ProblemException {
+        List<String> troubles = kept.stream()
+                .map(KeptStates.Kept::trouble)
+                .filter(trouble -> !trouble.isEmpty())
+                .toList();
+        List<RecordedSession> recorded = new ArrayList<>();
+        for (KeptStates.Kept session : kept) {
+            session.state().ifPresent(state -> recorded.add(new RecordedSession(session.folder(), state)));
+        }
+        recorded.sort(Comparator.comparing(RecordedSession::began));
+        CourseJson json = course ? ofCourse(recorded) : ofFolder(recorded);
+        json.left(troubles);
+        json.undoable(marks.undoable());
+        return json.toString();
+    }
+
+    private CourseJson ofFolder(List<RecordedSession> recorded) {
+        Path name = folder.toAbsolutePath().normalize().getFileName();
+        CourseJson json = new CourseJson(name == null ? "Sessions" : name.toString());
+        recorded.forEach(session -> json.session(session, Optional.empty(), standing(session)));
+        return json;
+    }
+
+    private CourseJson ofCourse(List<RecordedSession> recorded) throws ProblemException {
+        Course known = CourseReader.read(folder);
+        Map<Lesson, List<RecordedSession>> byLesson = new HashMap<>();
+        Map<RecordedSession, Lesson> lessons = new HashMap<>();
+        for (RecordedSession session : recorded) {
+            SessionState state = session.state();
+            Path source = Path.of(state.script().source()).toAbsolutePath();
+            Matching.lesson(known.lessons(), source, state.script()).ifPresent(lesson -> {
+                byLesson.computeIfAbsent(lesson, none -> new ArrayList<>()).add(session);
+                lessons.put(session, lesson);
+            });
+        }
+        CourseView view = CourseView.of(known, byLesson, here);
+        CourseJson json = new CourseJson(known.title());
+        json.board(view, here);
+        for (LessonState state : view.board().lessons()) {
+            for (RecordedSession session : byLesson.getOrDefault(state.lesson(), List.of())) {
+                json.session(session, Optional.of(state), standing(session));
+            }
+        }
+        return json;
+    }
+
+    private static String standing(RecordedSession session) {
+        return session.state().rolling() ? "broken off, or still being read" : "finished";
+    }
+}

@@ -1,0 +1,96 @@
+package org.bookholder.cli;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionState;
+
+/** The sessions in some folders, each read again only when its journal has changed. Confined to one thread at a time. */
+final class KeptStates {
+    private final Surroundings here;
+    private final List<Path> places;
+    private final Map<Path, Kept> known = new HashMap<>();
+
+    /**
+     * What is known of a session.
+     *
+     * @param folder where it lies
+     * @param stamp changes with its journal
+     * @param state where it led; empty if nothing was recorded or it cannot be read
+     * @param trouble why it cannot be read, one line for people; empty if it can
+     */
+    record Kept(Path folder, String stamp, Optional<SessionState> state, String trouble) {}
+
+    /** Looks into {@code places}; those that are not there hold no sessions. */
+    KeptStates(Surroundings here, Collection<Path> places) {
+        this.here = here;
+        Set<Path> once = new LinkedHashSet<>();
+        places.forEach(place -> once.add(place.toAbsolutePath().normalize()));
+        this.places = List.copyOf(once);
+    }
+
+    /** The folders of all sessions, sorted within each place. */
+    List<Path> folders() throws ProblemException {
+        List<Path> folders = new ArrayList<>();
+        for (Path place : places) {
+            if (Files.isDirectory(place)) {
+                try (Stream<Path> entries = Files.list(place)) {
+                    entries.filter(SessionFolder::isSession).sorted().forEach(folders::add);
+                } catch (IOException e) {
+                    throw new ProblemException(
+                            "the sessions cannot be read", place.toString(), "check its permissions", e);
+                }
+            }
+        }
+        return folders;
+    }
+
+    /** All sessions as they stand. */
+    List<Kept> all() throws ProblemException {
+        List<Path> folders = folders();
+        known.keySet().retainAll(folders);
+        List<Kept> all = new ArrayList<>();
+        for (Path folder : folders) {
+            String stamp = stamp(folder);
+            Kept kept = known.get(folder);
+            if (kept == null || !kept.stamp().equals(stamp)) {
+                kept = read(folder, stamp);
+                known.put(folder, kept);
+            }
+            all.add(kept);
+        }
+        return all;
+    }
+
+    private Kept read(Path folder, String stamp) {
+        try (KeptSession session = KeptSession.open(here, folder)) {
+            Optional<SessionState> state = Optional.of(session.state());
+            return new Kept(folder, stamp, state.filter(s -> !s.takes().isEmpty()), "");
+        } catch (ProblemException e) {
+            return new Kept(folder, stamp, Optional.empty(), e.getMessage());
+        }
+    }
+
+    /** The journal's files change with every event. */
+    private static String stamp(Path folder) {
+        return stamp(folder.resolve("journal.db").toFile())
+                + stamp(folder.resolve("journal.db-wal").toFile());
+    }
+
+    /** What changes when a file does; nothing for one that is not there. */
+    static String stamp(File file) {
+        return file.length() + "-" + file.lastModified() + ";";
+    }
+}

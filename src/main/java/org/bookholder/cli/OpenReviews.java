@@ -1,0 +1,85 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.desk.DeskPlace;
+import org.bookholder.problem.ProblemException;
+
+/** The sessions of a course that are gone through now; one that nobody looks at is let go. Safe for use by several threads. */
+final class OpenReviews implements AutoCloseable {
+    private static final int MOST = 6;
+    private static final long IDLE_NANOS = 30_000_000_000L;
+
+    private final Surroundings here;
+    private final Map<Path, Used> open = new LinkedHashMap<>();
+
+    private record Used(OpenReview review, long at) {}
+
+    OpenReviews(Surroundings here) {
+        this.here = here;
+    }
+
+    /** The session in a folder, opened if need be. */
+    synchronized DeskPlace of(Path folder) throws ProblemException {
+        long now = here.nanoTime().getAsLong();
+        letGo(now);
+        Used used = open.get(folder);
+        if (used == null && open.size() >= MOST) {
+            makeRoom();
+        }
+        OpenReview review = used == null ? OpenReview.of(here, folder) : used.review();
+        open.put(folder, new Used(review, now));
+        return review.place();
+    }
+
+    /** Lets go of what nobody looks at. */
+    synchronized void letGo() {
+        letGo(here.nanoTime().getAsLong());
+    }
+
+    @Override
+    public synchronized void close() {
+        open.values().forEach(used -> used.review().close());
+        open.clear();
+    }
+
+    private void letGo(long now) {
+        for (Map.Entry<Path, Used> entry : unwatched()) {
+            if (now - entry.getValue().at() > IDLE_NANOS) {
+                close(entry.getKey());
+            }
+        }
+    }
+
+    private void makeRoom() throws ProblemException {
+        Optional<Path> oldest = unwatched().stream()
+                .min(Comparator.comparingLong(entry -> entry.getValue().at()))
+                .map(Map.Entry::getKey);
+        if (oldest.isEmpty()) {
+            throw new ProblemException(MOST + " sessions are open", "the desk", "close one of their pages");
+        }
+        close(oldest.get());
+    }
+
+    private List<Map.Entry<Path, Used>> unwatched() {
+        List<Map.Entry<Path, Used>> unwatched = new ArrayList<>();
+        for (Map.Entry<Path, Used> entry : open.entrySet()) {
+            if (entry.getValue().review().place().feed().listening() == 0) {
+                unwatched.add(Map.entry(entry.getKey(), entry.getValue()));
+            }
+        }
+        return unwatched;
+    }
+
+    private void close(Path folder) {
+        Used used = open.remove(folder);
+        if (used != null) {
+            used.review().close();
+        }
+    }
+}

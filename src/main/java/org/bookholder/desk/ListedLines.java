@@ -1,0 +1,31 @@
+package org.bookholder.desk;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import org.bookholder.follow.Outcome;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.SessionState;
+
+/** The lines of a session that a pickup list has something to say of, as its page gets them. */
+public final class ListedLines {
+    private ListedLines() {}
+
+    /** Those that were called, marked, noted or decided on, in script order, each with its text. */
+    public static ArrayNode of(SessionState state) {
+        ArrayNode lines = JsonNodeFactory.instance.arrayNode();
+        for (LineNotes line : state.lines()) {
+            if (isListed(state, line)) {
+                lines.add(LineJson.of(state, line)
+                        .put("text", state.line(line.line()).text()));
+            }
+        }
+        return lines;
+    }
+
+    private static boolean isListed(SessionState state, LineNotes line) {
+        return line.pickup()
+                || line.decision().isPresent()
+                || line.attempts().stream().anyMatch(a -> a.outcome() != Outcome.CLEAN)
+                || state.remarks().notes().stream().anyMatch(n -> n.line() == line.line());
+    }
+}

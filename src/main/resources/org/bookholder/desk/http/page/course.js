@@ -1,0 +1,214 @@
+// The desk of a course: its sessions, the pickups of all of them, its board and plan.
+
+import { enter, post } from './door.js';
+import { byId, clock, count, el, put, short } from './words.js';
+import { dress, turn } from './dress.js';
+
+const VIEWS = ['sessions', 'pickups', 'board'];
+const PERIOD = 2000;
+const NOTICE = 8000;
+
+let view = 'sessions';
+let acts = false;
+let course = null;
+let tag = '';
+let lost = '';
+let notice = 0;
+
+const REASONS = {
+  open: (l) => l.pickup && !l.since,
+  all: () => true,
+  skipped: (l) => l.outcome === 'skipped',
+  misread: (l) => l.outcome === 'misread',
+  incomplete: (l) => l.outcome === 'incomplete',
+  marked: (l) => l.marked,
+  decided: (l) => Boolean(l.decision),
+};
+
+function say(text) {
+  put('link', text);
+  byId('link').classList.toggle('lost', text !== '');
+  if (text && !course) byId('desk').hidden = false;
+}
+
+async function look() {
+  try {
+    const answer = await fetch('course', { headers: tag ? { 'If-None-Match': tag } : {} });
+    if (answer.status === 401) {
+      start();
+      return;
+    }
+    if (answer.ok) {
+      tag = answer.headers.get('ETag') ?? '';
+      course = await answer.json();
+      show();
+    }
+    lost = answer.ok || answer.status === 304 ? '' : await answer.text();
+  } catch {
+    lost = 'Connection lost; coming back by itself.';
+  }
+  if (!notice) say(lost);
+  setTimeout(look, PERIOD);
+}
+
+async function act(action) {
+  const answer = await post('act', action).catch(() => ({ ok: false, text: 'the program cannot be reached' }));
+  if (!answer.ok) {
+    clearTimeout(notice);
+    say(`Not done: ${answer.text}.`);
+    notice = setTimeout(() => { notice = 0; say(lost); }, NOTICE);
+    return;
+  }
+  const now = await fetch('course');
+  if (now.ok) {
+    tag = now.headers.get('ETag') ?? '';
+    course = await now.json();
+    show();
+  }
+}
+
+const day = (ms) => new Date(ms).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
+const time = (ms) => new Date(ms).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
+
+function show() {
+  byId('desk').hidden = false;
+  put('title', course.title);
+  document.title = `${course.title} · desk`;
+  document.querySelector('[data-view=board]').hidden = !course.board;
+  showSessions();
+  showFilters();
+  showPickups();
+  if (course.board) showBoard();
+}
+
+function showSessions() {
+  const lessons = [...new Map(course.sessions.map((s) => [`${s.number} ${s.lesson}`, s])).values()]
+    .sort((a, b) => a.number - b.number || a.lesson.localeCompare(b.lesson));
+  const tables = lessons.map((lesson) => el('table', {},
+    el('caption', {}, lesson.number ? `${lesson.number}  ${lesson.lesson}` : lesson.lesson),
+    el('tbody', {},
+      el('tr', {}, el('th', { scope: 'col' }, 'Began'), el('th', { scope: 'col', class: 'n' }, 'Takes'),
+        el('th', { scope: 'col', class: 'n' }, 'Length'), el('th', { scope: 'col', class: 'n' }, 'Read'),
+        el('th', { scope: 'col', class: 'n' }, 'To pick up'), el('th', { scope: 'col' }, '')),
+      ...course.sessions.filter((s) => s.lesson === lesson.lesson && s.number === lesson.number)
+        .sort((a, b) => b.began - a.began).map(sessionRow))));
+  const left = course.left.map((why) => el('p', { class: 'small' }, `Left out: ${why}`));
+  byId('list').replaceChildren(...(tables.length ? tables : [el('p', { class: 'empty' }, 'No session was recorded yet.')]), ...left);
+}
+
+function sessionRow(s) {
+  return el('tr', {},
+    el('td', { class: 'name' }, el('a', { href: `session/${s.name}/` }, `${day(s.began)}, ${time(s.began)}`)),
+    el('td', { class: 'n' }, count(s.takes, 'take')), el('td', { class: 'n' }, clock(s.length)),
+    el('td', { class: 'n' }, `${s.read} of ${count(s.lines, 'line')}`),
+    el('td', { class: 'n' }, s.open ? `${s.open} to pick up` : 'none'),
+    el('td', { class: 'q' }, s.standing === 'finished' ? '' : s.standing));
+}
+
+/** The choices of a filter, without losing the one that is made. */
+function fill(id, options) {
+  const select = byId(id);
+  const shown = [...select.options].slice(1).map((o) => `${o.value} ${o.text}`).join();
+  if (shown === options.map(([value, text]) => `${value} ${text}`).join()) return;
+  const chosen = select.value;
+  select.replaceChildren(select.options[0], ...options.map(([value, text]) => new Option(text, value)));
+  select.value = options.some(([value]) => value === chosen) ? chosen : '';
+}
+
+function showFilters() {
+  const lessons = [...new Set(course.sessions.map((s) => s.lesson))];
+  fill('f-lesson', lessons.map((l) => [l, l]));
+  const lesson = byId('f-lesson').value;
+  const sessions = course.sessions.filter((s) => !lesson || s.lesson === lesson);
+  fill('f-session', sessions.map((s) => [s.name, `${day(s.began)}, ${time(s.began)}`]));
+  const takes = Math.max(0, ...sessions.map((s) => s.takes));
+  fill('f-take', Array.from({ length: takes }, (_, i) => [String(i + 1), String(i + 1)]));
+}
+
+function showPickups() {
+  const lesson = byId('f-lesson').value;
+  const session = byId('f-session').value;
+  const take = Number(byId('f-take').value);
+  const list = course.sessions.filter((s) => (!lesson || s.lesson === lesson) && (!session || s.name === session))
+    .flatMap((s) => s.listed.filter(REASONS[byId('f-reason').value]).map((line) => ({ s, line })))
+    .filter(({ line }) => !take || line.where?.take === take || line.attempts.some((a) => a.take === take));
+  const at = ({ s, line }) => s.began + 1000 * (line.where?.at ?? 0);
+  list.sort(byId('f-order').value === 'time' ? (a, b) => at(a) - at(b)
+    : (a, b) => a.s.number - b.s.number || a.s.lesson.localeCompare(b.s.lesson) || a.line.line - b.line.line || at(a) - at(b));
+  put('count', count(list.length, 'line'));
+  byId('items').replaceChildren(...list.map(item));
+}
+
+function item({ s, line }) {
+  const why = [line.decision?.label ?? (line.said || (line.marked ? 'marked' : line.outcome)),
+    line.since ? 'no longer open: read clean in another session, or the line has changed' : '',
+    `${s.lesson}, ${day(s.began)}`, line.where ? `take ${line.where.take}` : ''].filter(Boolean).join(' · ');
+  return el('li', {}, el('a', {
+    class: `item ${line.outcome}${line.pickup && !line.since ? ' pickup' : ''}`, href: `session/${s.name}/?line=${line.line}`,
+  }, el('span', { class: 'number' }, String(line.line)), el('span', { class: 'first' }, line.text), el('span', { class: 'why' }, why)));
+}
+
+/** The board comes as text that the program has made and escaped; buttons are put to what only people know. */
+function showBoard() {
+  const focused = document.activeElement?.dataset?.lesson;
+  byId('standing').innerHTML = course.page;
+  const rows = byId('standing').querySelectorAll('table:first-of-type tr');
+  rows.forEach((row, i) => {
+    if (i === 0) {
+      row.append(el('th', { scope: 'col' }, 'Edit'));
+      return;
+    }
+    row.children[1].classList.add('name');
+    const { name, title } = course.board.lessons[i - 1];
+    const done = course.edited[i - 1];
+    row.append(el('td', {}, el('button', {
+      type: 'button', 'data-lesson': name, 'aria-pressed': String(done), disabled: !acts,
+      'aria-label': done ? `${title} is edited; take that back` : `Mark ${title} as edited`,
+      onclick: () => act({ do: done ? 'not_edited' : 'edited', lesson: name }),
+    }, done ? 'Edited' : 'Mark as edited')));
+  });
+  byId('undo').disabled = !acts || !course.undoable;
+  if (focused) document.querySelector(`[data-lesson="${CSS.escape(focused)}"]`)?.focus();
+}
+
+function go(next) {
+  if (next === 'board' && !course?.board) return;
+  view = next;
+  for (const name of VIEWS) {
+    byId(name).hidden = name !== view;
+    document.querySelector(`[data-view=${name}]`).setAttribute('aria-pressed', String(name === view));
+  }
+}
+
+function onKey(event) {
+  if (event.ctrlKey || event.metaKey || event.altKey || event.target.matches('input, textarea, select')) return;
+  if (localStorage.getItem('keys') === 'off') return;
+  const named = VIEWS[['Digit1', 'Digit2', 'Digit3'].indexOf(event.code)];
+  if (named) go(named);
+  else if (event.key.toUpperCase() === 'D') turn();
+  else if (event.key.toUpperCase() === 'U' && view === 'board' && acts && course.undoable) act({ do: 'undo' });
+  else return;
+  event.preventDefault();
+}
+
+function start() {
+  enter((may) => {
+    acts = may.acts;
+    look();
+  }, say);
+}
+
+dress();
+byId('theme').addEventListener('click', turn);
+document.querySelectorAll('[data-view]').forEach((b) => b.addEventListener('click', () => go(b.dataset.view)));
+for (const id of ['f-reason', 'f-lesson', 'f-session', 'f-take', 'f-order']) {
+  byId(id).addEventListener('change', () => { showFilters(); showPickups(); });
+}
+byId('undo').addEventListener('click', () => act({ do: 'undo' }));
+document.addEventListener('keydown', onKey);
+setInterval(() => put('clock', new Date().toLocaleTimeString('en-GB')), 500);
+go('sessions');
+start();
+
+// For whoever looks at the page from outside, a test for one.
+window.courseState = () => course;

@@ -1,0 +1,57 @@
+// Being let in: by the key that the terminal's address carries, by a token from before, or by a join code.
+
+import { byId, put } from './words.js';
+
+const AGAIN = 2000;
+
+export async function post(path, body) {
+  const answer = await fetch(path, {
+    method: 'POST',
+    headers: { 'Content-Type': 'application/json' },
+    body: JSON.stringify(body),
+  });
+  return { ok: answer.ok, text: answer.ok ? '' : await answer.text() };
+}
+
+/**
+ * Asks who we are, and for the code if we are nobody.
+ *
+ * @param inside called with what we may do, once we are in
+ * @param say how to say that we cannot get in; an empty text if we can
+ */
+export async function enter(inside, say) {
+  const key = location.hash.slice(1);
+  if (key) {
+    history.replaceState(null, '', location.pathname + location.search);
+    await post('join', { code: key }).catch(() => null);
+  }
+  try {
+    const who = await fetch('who');
+    if (who.ok) {
+      const may = await who.json();
+      byId('door').hidden = true;
+      inside(may);
+    } else if (who.status === 401) {
+      askForCode(inside, say);
+    } else {
+      say(await who.text());
+      setTimeout(() => enter(inside, say), AGAIN);
+    }
+  } catch {
+    say('The program cannot be reached; trying again.');
+    setTimeout(() => enter(inside, say), AGAIN);
+  }
+}
+
+function askForCode(inside, say) {
+  byId('desk').hidden = true;
+  byId('door').hidden = false;
+  byId('code').focus();
+  byId('join').onsubmit = async (event) => {
+    event.preventDefault();
+    const answer = await post('join', { code: byId('code').value })
+      .catch(() => ({ text: 'The program cannot be reached.' }));
+    put('refused', answer.ok ? '' : answer.text);
+    if (answer.ok) enter(inside, say);
+  };
+}

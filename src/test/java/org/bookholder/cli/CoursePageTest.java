@@ -1,0 +1,117 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.bookholder.course.CourseFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.Browser;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The desk of a course with two sessions of one lesson and none of another, in a real browser. */
+@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+final class CoursePageTest {
+    @TempDir
+    private Path folder;
+
+    private CourseFolder files;
+    private CourseDesk shelf;
+    private OpenDesk desk;
+    private Browser browser;
+
+    @BeforeEach
+    void open() throws ProblemException {
+        Browser.needed();
+        files = new CourseFolder(folder.resolve("wheels"));
+        String script = files.file("1-lesson.md", KeptSessions.script()).toString();
+        files.lesson("2-hub", "Every wheel begins with its hub.");
+        KeptSessions.write(folder.resolve("wheels/sessions/monday"), script);
+        KeptSessions.write(folder.resolve("wheels/sessions/tuesday"), script);
+        Surroundings here = KeptSessions.here(folder);
+        shelf = new CourseDesk(here, files.path(), true);
+        desk = OpenDesk.of(here, new DeskOptions(), folder, shelf);
+        browser = new Browser();
+        browser.size(1440, 900);
+        browser.open(desk.address());
+        browser.until("window.courseState && courseState()");
+    }
+
+    @AfterEach
+    void close() {
+        if (browser != null) {
+            browser.close();
+            desk.close();
+            shelf.close();
+        }
+    }
+
+    @Test
+    void allSessionsAndTheirPickupsAreListedAndEachOpens() throws IOException {
+        assertThat(browser.text("#list")).contains("1 A lesson", "1 take", "00:18", "5 of 6 lines", "4 to pick up");
+        assertThat(rows("#list td.name")).isEqualTo(2);
+        browser.lookAtEverySize("course-sessions");
+        browser.press("2");
+        assertThat(rows("#items .item")).isEqualTo(8);
+        browser.choose("#f-reason", "skipped");
+        assertThat(rows("#items .item")).isEqualTo(2);
+        browser.choose("#f-reason", "open");
+        browser.choose("#f-session", CourseJson.name(files.path().resolve("sessions/monday")));
+        assertThat(rows("#items .item")).isEqualTo(4);
+        browser.choose("#f-take", "1");
+        browser.choose("#f-lesson", "A lesson");
+        browser.choose("#f-order", "time");
+        assertThat(rows("#items .item")).isEqualTo(4);
+        browser.lookAtEverySize("course-pickups");
+
+        browser.click("#items li:first-child a");
+        browser.until("window.deskState && deskState.model.known");
+        browser.until("document.querySelector('#where').textContent === 'line 2'");
+        browser.until("document.querySelector('.wave path').getAttribute('d').length > 100");
+        browser.press("e");
+        browser.until("deskState.model.lines[1].decision");
+        browser.click("#back");
+        browser.until("window.courseState && courseState()?.sessions.some(s => s.open === 3)");
+    }
+
+    @Test
+    void whatOnlyPeopleKnowIsSetByOneClickAndTakenBack() throws IOException {
+        browser.press("3");
+        browser.until("document.querySelector('#standing table')");
+        assertThat(browser.text("#standing")).contains("Not finished.", "record line 6", "Recording", "Edit");
+        browser.lookAtEverySize("course-board");
+        browser.click("[data-lesson='2-hub']");
+        browser.until("document.querySelector('[data-lesson=\"2-hub\"]').getAttribute('aria-pressed') === 'true'");
+        assertThat(board()).contains("2-hub: recording, export, check");
+        browser.press("u");
+        browser.until("document.querySelector('[data-lesson=\"2-hub\"]').getAttribute('aria-pressed') === 'false'");
+        assertThat(board()).contains("2-hub: recording, edit, export, check");
+        assertThat(browser.value("document.querySelector('#undo').disabled")).isEqualTo(true);
+    }
+
+    /** What is changed elsewhere is seen without being asked for, and what cannot be understood is told. */
+    @Test
+    void thePageFollowsTheFolder() {
+        files.lesson("3-rim", "Every wheel ends with its rim.");
+        browser.until("courseState().board.lessons.length === 3");
+        files.file("course.yaml", "lessons: [none.md]\n");
+        browser.until("document.querySelector('#link').textContent.includes(\"there is no file 'none.md'\")");
+        files.file("course.yaml", "title: Wheels\n");
+        browser.until("document.querySelector('#title').textContent === 'Wheels'");
+    }
+
+    private long rows(String selector) {
+        return (long) browser.value("document.querySelectorAll(\"" + selector + "\").length");
+    }
+
+    /** What the command says of the course. */
+    private String board() {
+        Program program = new Program(folder);
+        assertThat(program.run("course", files.path().toString())).isZero();
+        return program.out();
+    }
+}

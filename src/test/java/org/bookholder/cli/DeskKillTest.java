@@ -1,0 +1,135 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.testing.Browser;
+import org.bookholder.testing.ChildJvm;
+import org.bookholder.testing.Needs;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program is killed in the middle of a take and started again, while a page of its desk stays open. */
+@Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+final class DeskKillTest {
+    private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
+    private static final Path MODEL = HOME.resolve("models/vosk-model-en-us");
+    private static final String ADDRESS = "Desk: ";
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    /** By then, in seconds, the demo's reader has said the first line and begun the second. */
+    private static final int FIRST_LINES = 6;
+
+    @TempDir
+    private Path folder;
+
+    private String session;
+
+    @BeforeEach
+    void find() {
+        Browser.needed();
+        Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
+        session = folder.resolve("session").toString();
+    }
+
+    @Test
+    void thePageOfAKilledTakeComesBackByItselfAndIsComplete() throws IOException, InterruptedException {
+        try (Browser browser = new Browser()) {
+            browser.size(1440, 900);
+            List<JsonNode> before;
+            try (ChildJvm child = read()) {
+                browser.open(address(child));
+                browser.until("window.deskState && deskState.model.at?.now > " + FIRST_LINES);
+                browser.until("deskState.model.at.line > 1");
+                browser.press("p");
+                browser.until("deskState.model.notes.length === 1");
+                child.kill();
+                assertSaysThatTheConnectionIsLost(browser);
+                before = attempts(browser);
+            }
+            try (ChildJvm child = read()) {
+                address(child);
+                browser.until("deskState.model.takes.length === 2 && deskState.model.at.rolling");
+                browser.until("document.querySelector('#link').textContent === ''");
+                browser.until("deskState.model.at.now > deskState.model.takes[1].start + 3");
+                assertThat(attempts(browser)).as("of the killed take").containsAll(before);
+                child.kill();
+                assertSaysThatTheConnectionIsLost(browser);
+            }
+            try (ChildJvm child = ChildJvm.start(Main.class, "desk", session)) {
+                address(child);
+                browser.until("!deskState.model.live && document.querySelector('#link').textContent === ''");
+                assertShowsWhatWasKept(browser);
+                child.terminate();
+            }
+        }
+    }
+
+    private ChildJvm read() throws IOException {
+        return ChildJvm.start(
+                Main.class,
+                "read",
+                HOME.resolve("demo-scripts/lesson-1.md").toString(),
+                "--audio",
+                HOME.resolve("demo-scripts/lesson-1.wav").toString(),
+                "--no-window",
+                "--model",
+                MODEL.toString(),
+                "--session",
+                session);
+    }
+
+    private static String address(ChildJvm child) throws IOException {
+        String line = child.readLine();
+        while (line != null && !line.startsWith(ADDRESS)) {
+            line = child.readLine();
+        }
+        assertThat(line).as("the line with the desk's address").isNotNull();
+        return line.substring(ADDRESS.length());
+    }
+
+    private static void assertSaysThatTheConnectionIsLost(Browser browser) {
+        browser.until("document.querySelector('#link').textContent.startsWith('Connection lost')");
+    }
+
+    private static List<JsonNode> attempts(Browser browser) throws IOException {
+        String all = String.valueOf(browser.value("JSON.stringify(deskState.model.lines.flatMap(l => l.attempts))"));
+        List<JsonNode> attempts = new ArrayList<>();
+        JSON.readTree(all).forEach(attempts::add);
+        return attempts;
+    }
+
+    /** Nothing is missed, nothing is there twice. */
+    private void assertShowsWhatWasKept(Browser browser) throws IOException {
+        Program program = new Program(folder);
+        assertThat(program.run("notes", session, "--json")).isZero();
+        JsonNode kept = JSON.readTree(program.out());
+        JsonNode shown = JSON.readTree(String.valueOf(browser.value("JSON.stringify(deskState.model)")));
+        assertThat(shown.path("notes")).hasSize(1);
+        assertThat(bounds(shown.path("takes"))).isEqualTo(bounds(kept.path("takes")));
+        assertThat(shown.path("lines")).hasSameSizeAs(kept.path("lines"));
+        for (int i = 0; i < kept.path("lines").size(); i++) {
+            JsonNode line = shown.path("lines").get(i);
+            JsonNode known = kept.path("lines").get(i);
+            assertThat(line.path("outcome")).as("line " + (i + 1)).isEqualTo(known.path("outcome"));
+            assertThat(bounds(line.path("attempts"))).as("line " + (i + 1)).isEqualTo(bounds(known.path("attempts")));
+        }
+        List<Integer> seconds = new ArrayList<>();
+        shown.path("points").forEach(point -> seconds.add(point.get(0).asInt()));
+        assertThat(seconds).hasSizeGreaterThan(10).doesNotHaveDuplicates().isSorted();
+    }
+
+    private static List<String> bounds(JsonNode list) {
+        List<String> bounds = new ArrayList<>();
+        list.forEach(one -> bounds.add(one.path("take") + " "
+                + one.path("start").asDouble() + " " + one.path("end").asDouble()));
+        return bounds;
+    }
+}
