@@ -155,14 +155,12 @@ final class CourseDesk implements DeskShelf, DeskCourse, AutoCloseable {
     private CourseJson ofCourse(List<RecordedSession> recorded) throws ProblemException {
         Course known = CourseReader.read(folder);
         Map<Lesson, List<RecordedSession>> byLesson = new HashMap<>();
-        Map<RecordedSession, Lesson> lessons = new HashMap<>();
         for (RecordedSession session : recorded) {
             SessionState state = session.state();
             Path source = Path.of(state.script().source()).toAbsolutePath();
-            Matching.lesson(known.lessons(), source, state.script()).ifPresent(lesson -> {
-                byLesson.computeIfAbsent(lesson, none -> new ArrayList<>()).add(session);
-                lessons.put(session, lesson);
-            });
+            Matching.lesson(known.lessons(), source, state.script())
+                    .ifPresent(lesson -> byLesson.computeIfAbsent(lesson, none -> new ArrayList<>())
+                            .add(session));
         }
         CourseView view = CourseView.of(known, byLesson, here);
         CourseJson json = new CourseJson(known.title());
