@@ -49,29 +49,27 @@ public final class FootageMatcher {
      * @return where it lies; empty if the two have nothing in common, or too little to be believed
      */
     public Optional<Placement> match(SoundTrack film, SoundTrack take, int number, StreamTime takeStart) {
-        return rough.search(film, take)
-                .flatMap(find -> line(film, take, find))
+        return line(film, take, rough.search(film, take))
                 .filter(measured -> measured.confidence() >= BELIEVED)
                 .map(measured -> placement(film, take, number, takeStart, measured));
     }
 
     private record Measured(ClockLine line, double confidence) {}
 
-    /** The line by which the file's time goes with the take's. */
-    private Optional<Measured> line(SoundTrack film, SoundTrack take, RoughSearch.Find find) {
-        double gain = -find.gain();
-        long from = Math.max(0, (long) -gain);
-        long to = Math.min(take.length(), film.length() - (long) gain);
+    /** The line by which the file's time goes with the take's; near what the rough search found. */
+    private Optional<Measured> line(SoundTrack film, SoundTrack take, List<RoughSearch.Find> finds) {
+        if (finds.isEmpty()) {
+            return Optional.empty();
+        }
+        long from = Math.max(0, (long) finds.get(0).gain());
+        long to = Math.min(take.length(), film.length() + (long) finds.get(0).gain());
         int piece = (int) Math.min(PIECE, (to - from) / LEAST_WINDOWS);
         if (piece < SoundTrack.RATE / 2) {
             return Optional.empty();
         }
         List<ClockLine.Point> points = new ArrayList<>();
-        List<Long> places = places(take, from, to, piece);
-        for (long at : places) {
-            double distance = Math.abs(at - find.found());
-            int reach = (int) Math.min(WINDOW / 2 - piece, REACH + ClockLine.MOST_DRIFT * distance);
-            points.add(measure(film, take, at, piece, (long) (at + gain) - reach, 2 * reach));
+        for (long at : places(take, from, to, piece)) {
+            points.add(measure(film, take, at, piece, RoughSearch.Find.nearest(finds, at)));
         }
         return ClockLine.through(points, SLACK)
                 .filter(line -> line.points() >= LEAST_WINDOWS)
@@ -86,9 +84,13 @@ public final class FootageMatcher {
         return new Measured(line.earlier(voice.lead()), share * (1 - voice.doubt()));
     }
 
-    private ClockLine.Point measure(SoundTrack film, SoundTrack take, long at, int piece, long from, int reach) {
-        float[] whole = correlator.spectrum(film.read(from, piece + reach));
-        Peak peak = correlator.find(whole, correlator.spectrum(take.read(at, piece)), 0, reach);
+    /** Over hours clocks drift by more than a window has room for; from the nearest find to here they do not. */
+    private ClockLine.Point measure(SoundTrack film, SoundTrack take, long at, int piece, RoughSearch.Find near) {
+        int drift = (int) (ClockLine.MOST_DRIFT * Math.abs(at - near.found()));
+        int reach = Math.min((WINDOW - piece) / 2, REACH + drift);
+        long from = (long) (at - near.gain()) - reach;
+        float[] whole = correlator.spectrum(film.read(from, piece + 2 * reach));
+        Peak peak = correlator.find(whole, correlator.spectrum(take.read(at, piece)), 0, 2 * reach);
         return new ClockLine.Point(at, from + peak.lag());
     }
 

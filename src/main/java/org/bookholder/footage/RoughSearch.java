@@ -39,24 +39,35 @@ final class RoughSearch {
         double gain() {
             return found - at;
         }
+
+        /** The find that lies nearest to a place in the sound in which it was looked for. */
+        static Find nearest(List<Find> finds, long place) {
+            return finds.stream()
+                    .min(Comparator.comparingDouble(find -> Math.abs(find.found() - place)))
+                    .orElseThrow();
+        }
     }
 
-    /** Where {@code film} lies in {@code take}: a find on which others agree, or that is beyond doubt; else nothing. */
-    Optional<Find> search(SoundTrack film, SoundTrack take) {
+    /**
+     * Where {@code film} lies in {@code take}: the clearest find on which others agree, or that is beyond doubt, and those others;
+     * empty if there is none.
+     */
+    List<Find> search(SoundTrack film, SoundTrack take) {
         List<Find> finds = best(film, places(film), take).stream()
                 .filter(find -> find.height() >= HEIGHT)
                 .toList();
-        return finds.stream()
-                .filter(find -> finds.size() == 1 || agreeing(finds, find) > 1 || find.height() > 2 * HEIGHT)
-                .max(Comparator.<Find>comparingLong(find -> agreeing(finds, find))
+        Optional<Find> clearest = finds.stream()
+                .filter(find -> finds.size() == 1 || agreeing(finds, find).size() > 1 || find.height() > 2 * HEIGHT)
+                .max(Comparator.<Find>comparingInt(find -> agreeing(finds, find).size())
                         .thenComparingDouble(Find::height));
+        return clearest.map(find -> agreeing(finds, find)).orElse(List.of());
     }
 
-    private static long agreeing(List<Find> finds, Find find) {
+    private static List<Find> agreeing(List<Find> finds, Find find) {
         return finds.stream()
                 .filter(other -> Math.abs(other.gain() - find.gain())
                         <= SLACK + ClockLine.MOST_DRIFT * Math.abs(other.at() - find.at()))
-                .count();
+                .toList();
     }
 
     /** The liveliest piece of each stretch. */

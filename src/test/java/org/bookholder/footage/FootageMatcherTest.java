@@ -122,6 +122,30 @@ final class FootageMatcherTest {
         assertThat(found.from()).isEqualTo(s(200));
     }
 
+    /** Half an hour; two hours are measured by the bench {@code LongMatch}. */
+    @Test
+    void clocksThatDriftApartOverALongTakeAreFollowed() {
+        LongVoice voice = new LongVoice(READING.get(0), SoundTrack.RATE, 3);
+        float[] take = new float[1800 * SoundTrack.RATE];
+        for (int at = 0; at < take.length; ) {
+            float[] next = voice.next();
+            int count = Math.min(next.length, take.length - at);
+            System.arraycopy(next, 0, take, at, count);
+            at += count;
+        }
+        double drift = -95e-6;
+        float[] film = Cameras.counted(take, 7.25 * SoundTrack.RATE, drift, take.length);
+        Cameras.addNoise(film, 10, new Random(13));
+        Placement found = new FootageMatcher()
+                .match(Cameras.track(film), Cameras.track(take), 1, StreamTime.ZERO)
+                .orElseThrow();
+        assertThat(found.confidence()).isGreaterThan(0.8);
+        assertThat(found.driftPpm()).isCloseTo(1e6 * drift, within(0.5));
+        for (int second : new int[] {10, 900, 1799}) {
+            assertThat(found.inFile(s(second)) / 48_000.0).isCloseTo((second - 7.25) * (1 + drift), within(0.001));
+        }
+    }
+
     /** The demo's reading. */
     private static float[] recorded() throws ProblemException {
         List<short[]> blocks = new ArrayList<>();
