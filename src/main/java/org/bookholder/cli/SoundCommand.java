@@ -1,5 +1,6 @@
 package org.bookholder.cli;
 
+import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,6 +50,9 @@ final class SoundCommand implements Callable<Integer> {
             description = "Hear a recording (WAV) instead of a microphone: room first, then voice.")
     private @Nullable Path audio;
 
+    @Option(names = "--json", description = "The result as JSON, for other programs.")
+    private boolean json;
+
     SoundCommand(Surroundings here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
@@ -62,7 +66,12 @@ final class SoundCommand implements Callable<Integer> {
             throw new ProblemException("a recording takes the microphone's place", "--audio", "leave out --microphone");
         }
         SoundCheck check = audio == null ? listen() : hear(audio);
-        tell(check);
+        if (json) {
+            terminal.out().print(SoundJson.of(check));
+            terminal.out().flush();
+        } else {
+            tell(check);
+        }
         return check.grade() == Grade.POOR ? Main.TO_MEND : 0;
     }
 
@@ -75,13 +84,13 @@ final class SoundCommand implements Callable<Integer> {
 
     private SoundCheck hear(Path file) throws ProblemException {
         WavSource source = WavSource.open(file);
-        terminal.out().println("Sound check: " + source.name());
+        note("Sound check: " + source.name());
         return checked(source, new CheckRecording(source.rate(), 0, room, voice), file.toString(), false);
     }
 
     private SoundCheck listen() throws ProblemException {
         AudioSource source = here.equipment().microphone(Optional.ofNullable(microphone), here.nanoTime());
-        terminal.out().println("Sound check: " + source.name());
+        note("Sound check: " + source.name());
         CheckRecording recording = new CheckRecording(source.rate(), SETTLING, room, voice);
         return checked(source, recording, source.name(), true);
     }
@@ -122,8 +131,14 @@ final class SoundCommand implements Callable<Integer> {
     }
 
     private void ask(String form, double seconds) {
-        terminal.out().println(String.format(Locale.ROOT, form, seconds));
-        terminal.out().flush();
+        note(String.format(Locale.ROOT, form, seconds));
+    }
+
+    /** What a person is told meanwhile; another program that reads the result must not find it there. */
+    private void note(String text) {
+        PrintStream to = json ? terminal.err() : terminal.out();
+        to.println(text);
+        to.flush();
     }
 
     private void tell(SoundCheck check) {
@@ -146,6 +161,8 @@ final class SoundCommand implements Callable<Integer> {
                                     loudness.integrated(),
                                     loudness.truePeak())));
         }
+        terminal.out().println();
+        SoundCheck.SOURCES.forEach(terminal.out()::println);
         terminal.out().println();
         terminal.out().println(verdict(check.grade()));
         terminal.out().flush();

@@ -23,6 +23,11 @@ public record SoundCheck(RoomReading room, VoiceReading voice) {
     /** Peaks of speech belong between these, in dBFS. */
     public static final double HIGHEST_PEAK = -6;
 
+    /** Where the figures come from that it is held against, a sentence each. */
+    public static final List<String> SOURCES = List.of(
+            "Peaks from -12 to -6 dBFS: what oral history archives advise (Boyd, Oral History Association).",
+            "Speech level: ITU-T P.56. Limits for the room, noise, hum, offset: our own, in the range of common practice.");
+
     private static final double TOO_LOUD = -1;
     private static final double TOO_LOW = -24;
     private static final double SILENT = -90;

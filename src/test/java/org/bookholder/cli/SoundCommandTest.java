@@ -1,7 +1,11 @@
 package org.bookholder.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Random;
@@ -44,6 +48,22 @@ final class SoundCommandTest {
         assertThat(program.out())
                 .contains("clipping       poor", "room noise     poor", "try: turn the gain down")
                 .endsWith("Do not record yet: mend first what is called poor, and check again.\n");
+    }
+
+    @Test
+    void theResultAsJson() throws ProblemException, IOException {
+        assertThat(program.run("sound", "--json", "--audio", recording(400, 20, 8)))
+                .isEqualTo(3);
+        JsonNode json = new ObjectMapper().readTree(program.out());
+        assertThat(json.at("/verdict").asText()).isEqualTo("poor");
+        // The noise was made at 400 steps of 32,768.
+        assertThat(json.at("/room/floor").asDouble()).isCloseTo(20 * Math.log10(400 / 32_768.0), within(0.2));
+        assertThat(json.at("/room/hum").isNull()).isTrue();
+        assertThat(json.at("/voice/clipped").asInt()).isPositive();
+        assertThat(json.at("/voice/peak").asDouble()).isCloseTo(0, within(0.01));
+        assertThat(json.at("/remarks")).hasSize(6);
+        assertThat(json.at("/sources/0").asText()).contains("Oral History Association");
+        assertThat(program.err()).contains("Sound check: check.wav");
     }
 
     @Test

@@ -119,6 +119,47 @@ final class LoudnessMeterTest {
         assertThat(measured(RATE, 1, samples).truePeak()).isBetween(expected - 0.4, expected + 0.2);
     }
 
+    /**
+     * Signals 20 to 23: a sine of a sixth of the rate, half as high as full scale, in which one period of a quarter of the rate
+     * reaches it; made at four times the rate, of which every fourth sample is taken, from the first, second, third or fourth on.
+     * Whether it is filtered before is not said in the transcriptions at hand, so both are tried.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, false", "1, false", "2, false", "3, false", "0, true", "1, true", "2, true", "3, true"})
+    void aSinglePeakBetweenTheSamplesIsFound(int offset, boolean filtered) {
+        double[] fine = filtered ? lowPassed(oneHighPeriod()) : oneHighPeriod();
+        float[] samples = new float[fine.length / 4];
+        for (int i = 0; i < samples.length; i++) {
+            samples[i] = (float) fine[4 * i + offset];
+        }
+        assertThat(measured(RATE, 1, samples).truePeak()).isBetween(-0.4, 0.2);
+    }
+
+    private static double[] oneHighPeriod() {
+        double[] fine = new double[4 * RATE];
+        int middle = fine.length / 2 / 24 * 24;
+        for (int i = 0; i < fine.length; i++) {
+            double fade = Math.min(1, Math.min(i, fine.length - i) / 19_200.0);
+            boolean high = i >= middle && i < middle + 16;
+            double low = 0.5 * Math.sin(2 * Math.PI * (i < middle ? i : i - middle - 16) / 24);
+            fine[i] = fade * (high ? Math.sin(2 * Math.PI * (i - middle) / 16) : low);
+        }
+        return fine;
+    }
+
+    /** Down to half the rate that is left afterwards: a sinc under a Hann window. */
+    private static double[] lowPassed(double[] fine) {
+        int half = 128;
+        double[] out = new double[fine.length];
+        for (int i = half; i < fine.length - half; i++) {
+            for (int k = -half; k <= half; k++) {
+                double sinc = k == 0 ? 0.25 : Math.sin(Math.PI * k / 4) / (Math.PI * k);
+                out[i] += fine[i + k] * sinc * 0.5 * (1 + Math.cos(Math.PI * k / half));
+            }
+        }
+        return out;
+    }
+
     /** EBU Tech 3342: loudness range, within 1 LU. */
     @ParameterizedTest
     @CsvSource(

@@ -1,0 +1,64 @@
+package org.bookholder.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.bookholder.handoff.JsonNumbers;
+import org.bookholder.sound.LoudnessReading;
+import org.bookholder.sound.Remark;
+import org.bookholder.sound.SoundCheck;
+
+/** A sound check as JSON, for other programs: levels in dBFS, loudness in LUFS, and what is said of each side. */
+final class SoundJson {
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+    private SoundJson() {}
+
+    static String of(SoundCheck check) {
+        ObjectNode root = JSON.objectNode();
+        root.put("verdict", check.grade().label());
+        root.set("room", room(check));
+        root.set("voice", voice(check));
+        root.set("voice_to_room", JsonNumbers.number(check.ratio()));
+        ArrayNode remarks = root.putArray("remarks");
+        check.remarks().forEach(remark -> remarks.add(remark(remark)));
+        ArrayNode sources = root.putArray("sources");
+        SoundCheck.SOURCES.forEach(sources::add);
+        return root.toPrettyString() + "\n";
+    }
+
+    private static ObjectNode room(SoundCheck check) {
+        ObjectNode node = JSON.objectNode();
+        node.set("floor", JsonNumbers.number(check.room().floor()));
+        node.set("loudest", JsonNumbers.number(check.room().loudest()));
+        node.set("offset", JsonNumbers.number(check.room().offset()));
+        check.room()
+                .hum()
+                .ifPresentOrElse(
+                        hum -> node.putObject("hum")
+                                .put("hertz", hum.hertz())
+                                .set("level", JsonNumbers.number(hum.level())),
+                        () -> node.putNull("hum"));
+        return node;
+    }
+
+    private static ObjectNode voice(SoundCheck check) {
+        LoudnessReading loudness = check.voice().loudness();
+        ObjectNode node = JSON.objectNode();
+        node.set("speech", JsonNumbers.number(check.voice().speech().level()));
+        node.set("peak", JsonNumbers.number(check.voice().peak()));
+        node.put("clipped", check.voice().clipped());
+        node.set("loudness", JsonNumbers.number(loudness.integrated()));
+        node.set("true_peak", JsonNumbers.number(loudness.truePeak()));
+        return node;
+    }
+
+    private static ObjectNode remark(Remark remark) {
+        ObjectNode node = JSON.objectNode();
+        node.put("grade", remark.grade().label());
+        node.put("about", remark.about());
+        node.put("figure", remark.figure());
+        node.put("advice", remark.advice());
+        return node;
+    }
+}
