@@ -14,9 +14,10 @@ import org.bookholder.course.Text;
 /**
  * Splits what is to be recorded into sessions.
  *
- * <p>Lessons are taken in order, each session filled before the next is begun. If that leaves something over, they are
- * placed once more, the longest first, each into the first session with room for it. A lesson is split only if no session
- * could hold the whole of it. Within a session the hardest comes first, while the voice is fresh.
+ * <p>Lessons are taken in order, each session filled before the next is begun. If less could be left over, or fewer sessions
+ * would do, they are placed otherwise: each into the first session with room for it, in order or the longest first, and then by
+ * {@link PlacingSearch}. A lesson is split only if no session could hold the whole of it. Within a session the hardest comes
+ * first, while the voice is fresh.
  */
 public final class SessionPlanner {
     private static final int MOST_PARTS = 20;
@@ -64,23 +65,56 @@ public final class SessionPlanner {
     private SessionPlan plan(List<Work> works) {
         List<Work> whole = new ArrayList<>();
         works.forEach(work -> whole.addAll(parts(work)));
-        Placing inOrder = new Placing();
+        Placing best = placed(whole);
+        return new SessionPlan(best.sessions(), best.left(), best.left().isEmpty() ? List.of() : why(whole, best));
+    }
+
+    private Placing placed(List<Work> works) {
+        List<Work> longestFirst = works.stream()
+                .sorted(Comparator.comparing(Work::length).reversed())
+                .toList();
+        Placing best = inOrder(works);
+        for (List<Work> order : List.of(works, longestFirst)) {
+            best = best.isLeast(least(works)) ? best : best.orBetter(firstFitting(order));
+        }
+        return best.isLeast(least(works)) ? best : PlacingSearch.better(best, longestFirst);
+    }
+
+    private Placing inOrder(List<Work> works) {
+        Placing placing = new Placing(days.size(), this::session, terms);
         int day = 0;
-        for (Work work : whole) {
-            while (day < days.size() && !inOrder.place(day, work)) {
+        for (Work work : works) {
+            while (day < days.size() && !placing.place(day, work)) {
                 day++;
             }
             if (day == days.size()) {
-                inOrder.left.add(work);
+                placing.leave(work);
             }
         }
-        Placing best = inOrder;
-        if (!inOrder.left.isEmpty()) {
-            Placing longestFirst = new Placing();
-            whole.stream().sorted(Comparator.comparing(Work::length).reversed()).forEach(longestFirst::placeAnywhere);
-            best = longestFirst.leftOver().compareTo(inOrder.leftOver()) < 0 ? longestFirst : inOrder;
+        return placing;
+    }
+
+    private Placing firstFitting(List<Work> works) {
+        Placing placing = new Placing(days.size(), this::session, terms);
+        for (Work work : works) {
+            int day = 0;
+            while (day < days.size() && !placing.place(day, work)) {
+                day++;
+            }
+            if (day == days.size()) {
+                placing.leave(work);
+            }
         }
-        return new SessionPlan(best.sessions(), best.left, best.left.isEmpty() ? List.of() : why(whole, best));
+        return placing;
+    }
+
+    /** Fewer sessions than this cannot hold all of it. */
+    private long least(List<Work> works) {
+        long most = 1;
+        for (int day = 0; day < days.size(); day++) {
+            most = Math.max(most, mostReading(day).toSeconds());
+        }
+        return (sum(works).toSeconds() + most - 1) / most;
     }
 
     /** A work, in as few even parts as the roomiest day asks for; whole if it fits, or if no part would fit anywhere. */
@@ -132,7 +166,7 @@ public final class SessionPlanner {
             why.add(
                     "the time would do, but no day has room for the rest in one piece; add a day, or give one more hours");
         }
-        if (placing.left.stream().anyMatch(work -> work.length().compareTo(terms.reading()) > 0)) {
+        if (placing.left().stream().anyMatch(work -> work.length().compareTo(terms.reading()) > 0)) {
             why.add("a session holds at most " + Text.hours(terms.reading())
                     + " of reading before voice and mind tire (see bookholder limits)");
         }
@@ -153,48 +187,5 @@ public final class SessionPlanner {
 
     static Duration sum(List<Work> works) {
         return works.stream().map(Work::length).reduce(Duration.ZERO, Duration::plus);
-    }
-
-    /** What is placed on which day. */
-    private final class Placing {
-        private final List<List<Work>> placed = new ArrayList<>();
-        private final List<Work> left = new ArrayList<>();
-
-        Placing() {
-            days.forEach(day -> placed.add(new ArrayList<>()));
-        }
-
-        boolean place(int day, Work work) {
-            List<Work> more = new ArrayList<>(placed.get(day));
-            more.add(work);
-            if (!session(day, more).fits(terms)) {
-                return false;
-            }
-            placed.set(day, more);
-            return true;
-        }
-
-        void placeAnywhere(Work work) {
-            for (int day = 0; day < days.size(); day++) {
-                if (place(day, work)) {
-                    return;
-                }
-            }
-            left.add(work);
-        }
-
-        Duration leftOver() {
-            return sum(left);
-        }
-
-        List<PlannedSession> sessions() {
-            List<PlannedSession> sessions = new ArrayList<>();
-            for (int day = 0; day < days.size(); day++) {
-                if (!placed.get(day).isEmpty()) {
-                    sessions.add(session(day, placed.get(day)));
-                }
-            }
-            return sessions;
-        }
     }
 }

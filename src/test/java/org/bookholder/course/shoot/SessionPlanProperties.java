@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
@@ -27,19 +28,92 @@ final class SessionPlanProperties {
             @ForAll @IntRange(min = 5, max = 60) int stretch,
             @ForAll @IntRange(min = 10, max = 200) int reading) {
         Terms terms = new Terms(minutes(setUp), minutes(stretch), minutes(10), minutes(reading));
-        List<Work> works = new ArrayList<>();
-        for (int length : lessons) {
-            works.add(new Work(works.size() + 1, "l" + works.size(), "whole", minutes(length), length % 7));
-        }
-        List<Day> given = new ArrayList<>();
-        for (int length : days) {
-            given.add(new Day(FIRST.plusDays(given.size()), LocalTime.of(9, 0), minutes(length)));
-        }
-        Shooting shooting = new Shooting(given, minutes(setUp), Optional.empty());
+        List<Work> works = works(lessons);
+        Shooting shooting = new Shooting(given(days), minutes(setUp), Optional.empty());
 
         SessionPlan plan = SessionPlanner.plan(works, shooting, terms, FIRST);
 
         assertThat(PlanRules.broken(plan, works, shooting, terms)).isEmpty();
+    }
+
+    /** On given days as much is placed as can be, and in as few sessions: all ways of placing are tried beside it. */
+    @Property(tries = 200)
+    void noWayOfPlacingLessonsIsBetter(
+            @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 5, max = 100) Integer> lessons,
+            @ForAll @Size(min = 1, max = 3) List<@IntRange(min = 100, max = 240) Integer> days) {
+        Terms terms = new Terms(minutes(20), minutes(35), minutes(10), minutes(120));
+        List<Work> works = works(lessons);
+        Shooting shooting = new Shooting(given(days), minutes(20), Optional.empty());
+
+        SessionPlan plan = SessionPlanner.plan(works, shooting, terms, FIRST);
+
+        if (plan.sessions().stream()
+                .flatMap(session -> session.works().stream())
+                .allMatch(w -> w.what().equals("whole"))) {
+            assertThat(new Placed(
+                            SessionPlanner.sum(plan.left()).toMinutes(),
+                            plan.sessions().size()))
+                    .isEqualTo(best(works, given(days), terms));
+        }
+    }
+
+    private record Placed(long leftMinutes, long sessions) {}
+
+    /** By trying every way, one day for each work, or none. */
+    private static Placed best(List<Work> works, List<Day> days, Terms terms) {
+        Placed best = new Placed(Long.MAX_VALUE, Long.MAX_VALUE);
+        int ways = (int) Math.pow(days.size() + 1, works.size());
+        for (int way = 0; way < ways; way++) {
+            List<List<Work>> placed = new ArrayList<>();
+            for (int day = 0; day <= days.size(); day++) {
+                placed.add(new ArrayList<>());
+            }
+            int rest = way;
+            for (Work work : works) {
+                placed.get(rest % (days.size() + 1)).add(work);
+                rest /= days.size() + 1;
+            }
+            List<Work> left = placed.remove(days.size());
+            Placed one = new Placed(
+                    SessionPlanner.sum(left).toMinutes(),
+                    placed.stream().filter(day -> !day.isEmpty()).count());
+            boolean better = one.leftMinutes() < best.leftMinutes()
+                    || (one.leftMinutes() == best.leftMinutes() && one.sessions() < best.sessions());
+            if (better && fits(placed, days, terms)) {
+                best = one;
+            }
+        }
+        return best;
+    }
+
+    private static boolean fits(List<List<Work>> placed, List<Day> days, Terms terms) {
+        for (int day = 0; day < days.size(); day++) {
+            List<Work> sorted = new ArrayList<>(placed.get(day));
+            sorted.sort(Comparator.comparingDouble(Work::hardness).reversed().thenComparingInt(Work::lesson));
+            Day d = days.get(day);
+            if (!sorted.isEmpty()
+                    && !PlannedSession.of(Optional.of(d.date()), d.from(), d.length(), sorted, terms)
+                            .fits(terms)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static List<Work> works(List<Integer> lengths) {
+        List<Work> works = new ArrayList<>();
+        for (int length : lengths) {
+            works.add(new Work(works.size() + 1, "l" + works.size(), "whole", minutes(length), length % 7));
+        }
+        return works;
+    }
+
+    private static List<Day> given(List<Integer> lengths) {
+        List<Day> given = new ArrayList<>();
+        for (int length : lengths) {
+            given.add(new Day(FIRST.plusDays(given.size()), LocalTime.of(9, 0), minutes(length)));
+        }
+        return given;
     }
 
     private static Duration minutes(int minutes) {

@@ -1,0 +1,61 @@
+package org.bookholder.course.shoot;
+
+import java.time.Duration;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Looks through all ways of placing works, as far as a number of steps goes: every way for the handful of lessons that are
+ * usually left to record, the most promising ones of a long course. The same question gets the same answer. Confined to one
+ * thread.
+ */
+final class PlacingSearch {
+    /** A tenth of a second or so. */
+    private static final int MOST_STEPS = 20_000;
+
+    private final List<Work> works;
+    private final Placing now;
+    private Placing best;
+    private int steps;
+
+    private PlacingSearch(Placing best, List<Work> works) {
+        this.works = works;
+        this.best = best;
+        this.now = best.emptied();
+    }
+
+    /**
+     * The best that is found, or {@code known} if nothing better is.
+     *
+     * @param works what is placed in it, those first that are hardest to place
+     */
+    static Placing better(Placing known, List<Work> works) {
+        PlacingSearch search = new PlacingSearch(known, works);
+        search.place(0);
+        return search.best;
+    }
+
+    private void place(int index) {
+        if (steps++ > MOST_STEPS || !now.isBetterThan(best)) {
+            return;
+        }
+        if (index == works.size()) {
+            best = now.copy();
+            return;
+        }
+        Work work = works.get(index);
+        Set<Duration> free = new HashSet<>();
+        for (int day = 0; day < now.days(); day++) {
+            // Of free days that are equally long one is tried for all.
+            boolean tried = now.isFree(day) && !free.add(now.room(day));
+            if (!tried && now.place(day, work)) {
+                place(index + 1);
+                now.takeBack(day);
+            }
+        }
+        now.leave(work);
+        place(index + 1);
+        now.takeLeft();
+    }
+}
