@@ -19,6 +19,15 @@ final class Sound {
 
     /** The part in which there is a voice, with 0.08 s before and after it. */
     static short[] trimmed(short[] sound) {
+        int[] voice = voice(sound);
+        return part(
+                sound,
+                Math.max(0, voice[0] - MARGIN * CENTISECOND),
+                Math.min(sound.length, voice[1] + MARGIN * CENTISECOND));
+    }
+
+    /** The first sample of the voice and the one after its last: of the hundredths of a second that are not far quieter. */
+    static int[] voice(short[] sound) {
         int windows = sound.length / CENTISECOND;
         int[] peaks = new int[windows];
         int loudest = 0;
@@ -34,9 +43,7 @@ final class Sound {
         while (last > first && peaks[last] <= VOICE * loudest) {
             last--;
         }
-        int from = Math.max(0, first - MARGIN) * CENTISECOND;
-        int to = Math.min(sound.length, (last + 1 + MARGIN) * CENTISECOND);
-        return part(sound, from, to);
+        return new int[] {first * CENTISECOND, (last + 1) * CENTISECOND};
     }
 
     /** Where the voice is quietest for 0.05 s, between two shares of the whole: a place to break off. */
