@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -36,6 +37,7 @@ public final class Accuracy {
     private final Wish wish;
     private final List<Composition> recorded = new ArrayList<>();
     private final List<Composition> synthetic = new ArrayList<>();
+    private final List<Composition> unknown = new ArrayList<>();
 
     /** What is asked for. */
     private record Wish(List<Integer> seeds, boolean details, String only) {
@@ -68,6 +70,7 @@ public final class Accuracy {
             Accuracy accuracy = new Accuracy(ears, Wish.of(args));
             accuracy.composeRecorded();
             accuracy.composeSynthetic(home.resolve("demo-scripts"));
+            accuracy.composeUnknown(home.resolve("demo-scripts"));
             accuracy.measure();
         }
     }
@@ -107,6 +110,17 @@ public final class Accuracy {
         }
     }
 
+    private void composeUnknown(Path lessons) {
+        for (Flite voice : List.of(VOICES.get(0), VOICES.get(3))) {
+            if ("unknown".contains(wish.only()) || voice.name().contains(wish.only())) {
+                for (int seed : wish.seeds()) {
+                    MadeUpWords words = new MadeUpWords(ears.vocabulary(), new Random(seed));
+                    unknown.add(Composer.compose(voice.lessons(lessons, words::in), 0, Recipe.eventful(), seed));
+                }
+            }
+        }
+    }
+
     private void measure() throws InterruptedException, ExecutionException {
         Map<String, List<Future<Score>>> columns = new LinkedHashMap<>();
         ExecutorService threads =
@@ -117,6 +131,7 @@ public final class Accuracy {
                 columns.put("recorded" + room, submit(threads, recorded, noisy, this::follow));
                 columns.put("synthetic" + room, submit(threads, synthetic, noisy, this::follow));
             }
+            columns.put("a tenth of the words made up", submit(threads, unknown, false, this::follow));
             columns.put("baseline, recorded", submit(threads, recorded, false, this::baseline));
             columns.put("baseline, synthetic", submit(threads, synthetic, false, this::baseline));
             List<Score> scores = new ArrayList<>();

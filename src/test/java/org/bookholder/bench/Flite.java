@@ -7,10 +7,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
 import org.bookholder.script.ScriptLine;
 import org.bookholder.script.ScriptReader;
 import org.bookholder.script.ScriptReader.Format;
@@ -28,11 +29,17 @@ record Flite(String voice, double stretch) {
 
     /** The lines of the demo's lessons in {@code folder}, read by this voice. */
     Voice lessons(Path folder) {
+        return lessons(folder, UnaryOperator.identity());
+    }
+
+    /** The same with each line changed before it is read. */
+    Voice lessons(Path folder, UnaryOperator<String> changed) {
         List<Utterance> utterances = new ArrayList<>();
         for (int lesson = 1; lesson <= 3; lesson++) {
             for (ScriptLine line : lines(folder.resolve("lesson-" + lesson + ".md"))) {
                 if (line.words().size() >= FEWEST_WORDS && standsForItself(line)) {
-                    utterances.add(new Utterance(line.text(), say(spoken(line))));
+                    ScriptLine read = alone(changed.apply(line.text())).orElseThrow();
+                    utterances.add(new Utterance(read.text(), say(spoken(read))));
                 }
             }
         }
@@ -78,12 +85,20 @@ record Flite(String voice, double stretch) {
 
     /** Whether the line, as it is shown, is spoken as it was; markup that says otherwise is not shown. */
     private static boolean standsForItself(ScriptLine line) {
+        return alone(line.text())
+                .filter(again -> forms(again).equals(forms(line)))
+                .isPresent();
+    }
+
+    /** A text as the only line of a script; nothing if it becomes more or none. */
+    private static Optional<ScriptLine> alone(String text) {
         try {
-            Script again =
-                    ScriptReader.parse("---\nlines: as-written\n---\n" + line.text(), "line.md", Format.MARKDOWN);
-            return again.lines().size() == 1 && forms(again.lines().get(0)).equals(forms(line));
+            List<ScriptLine> lines = ScriptReader.parse(
+                            "---\nlines: as-written\n---\n" + text, "line.md", Format.MARKDOWN)
+                    .lines();
+            return lines.size() == 1 ? Optional.of(lines.get(0)) : Optional.empty();
         } catch (ProblemException e) {
-            return false;
+            return Optional.empty();
         }
     }
 
