@@ -36,13 +36,13 @@ final class AttemptJudge {
     private final ReadingGraph graph;
     private final OpenWords open;
     private final Loudness loudness;
-    private final ReaderRecord record;
+    private final ReaderRecord reader;
 
-    AttemptJudge(ReadingGraph graph, OpenWords open, Loudness loudness, ReaderRecord record) {
+    AttemptJudge(ReadingGraph graph, OpenWords open, Loudness loudness, ReaderRecord reader) {
         this.graph = graph;
         this.open = open;
         this.loudness = loudness;
-        this.record = record;
+        this.reader = reader;
     }
 
     /**
@@ -78,8 +78,8 @@ final class AttemptJudge {
         OpenAlignment alignment = new OpenAlignment(
                 words, open.between(said.start().since(MARGIN), said.end().plus(MARGIN)));
         List<Integer> wrong = wrongWords(words, heard, alignment);
-        record.add(take, span.start(), told(span.line(), words, heard, alignment, wrong));
-        wrong.removeIf(word -> record.alwaysMisheard(lowerCase(words.get(word)), text(alignment.counterpart(word))));
+        reader.add(take, span.start(), told(span.line(), words, heard, alignment, wrong));
+        wrong.removeIf(word -> reader.alwaysMisheard(lowerCase(words.get(word)), text(alignment.counterpart(word))));
         List<Deviation> result = new ArrayList<>(new AddedWords(words, heard, alignment).find(span));
         for (int word : wrong) {
             result.add(deviation(words.get(word), alignment.counterpart(word), word, wrong.size() > 1));
@@ -138,7 +138,7 @@ final class AttemptJudge {
 
     private Deviation deviation(PreparedWord word, List<RecognizedWord> counterpart, int index, boolean several) {
         String said = text(counterpart);
-        double certainty = Certainty.of(said.isEmpty() ? 1 : sound(word, said), several, record.slipsPerReading());
+        double certainty = Certainty.of(said.isEmpty() ? 1 : sound(word, said), several, reader.slipsPerReading());
         Kind kind = said.isEmpty() ? Kind.DROPPED : Kind.SWAPPED;
         return new Deviation(index + 1, word.word().plain(), said, kind, certainty);
     }

@@ -26,7 +26,7 @@ public final class Follower {
 
     private final ReadingGraph graph;
     private final Tracker tracker;
-    private final ReaderRecord record = new ReaderRecord();
+    private final ReaderRecord reader = new ReaderRecord();
     private Loudness loudness;
     private Echo echo;
     private LivePath live;
@@ -41,7 +41,7 @@ public final class Follower {
         loudness = new Loudness(StreamTime.ZERO);
         echo = new Echo();
         live = new LivePath(graph, tracker, loudness, echo, 0);
-        settler = new TakeSettler(graph, tracker, record, 1, loudness, StreamTime.ZERO, 0);
+        settler = new TakeSettler(graph, tracker, reader, 1, loudness, StreamTime.ZERO, 0);
     }
 
     /** Begins a take that is to be read from {@code from}; {@code at} is where its audio begins. */
@@ -50,7 +50,7 @@ public final class Follower {
         loudness = new Loudness(at);
         echo = new Echo();
         live = new LivePath(graph, tracker, loudness, echo, word);
-        settler = new TakeSettler(graph, tracker, record, take, loudness, at, word);
+        settler = new TakeSettler(graph, tracker, reader, take, loudness, at, word);
         state = FollowState.FOLLOWING;
         held = false;
         return List.of(new FollowEvent.Moved(at, position(word), 0));

@@ -1,7 +1,5 @@
 package org.bookholder.follow;
 
-import java.util.List;
-
 /** How alike two stretches of words are when written without spaces. */
 final class Likeness {
     /** Edits, as a share of the longer word, up to which two words count as the same word heard differently. */
@@ -9,21 +7,7 @@ final class Likeness {
 
     private Likeness() {}
 
-    /** Whether {@code form} stands in {@code heard}, as one word or as several that join, give or take some letters. */
-    static boolean contains(List<String> heard, List<String> form) {
-        String wanted = String.join("", form);
-        for (int from = 0; from < heard.size(); from++) {
-            StringBuilder joined = new StringBuilder();
-            for (int to = from; to < heard.size() && joined.length() <= 2 * wanted.length(); to++) {
-                joined.append(heard.get(to));
-                if (same(joined.toString(), wanted)) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
+    /** Whether two words are the same, give or take some letters. */
     static boolean same(String a, String b) {
         return distance(a, b) <= SAME * Math.max(a.length(), b.length());
     }

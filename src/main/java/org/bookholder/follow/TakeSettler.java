@@ -27,14 +27,14 @@ final class TakeSettler {
     private record Held(StreamTime from, StreamTime to) {}
 
     /**
-     * @param record what is known of the reader in this session; learns from this take
+     * @param reader what is known of the reader in this session; learns from this take
      * @param start where the take's audio begins
      * @param word where in the script it is to be read from
      */
     TakeSettler(
             ReadingGraph graph,
             Tracker tracker,
-            ReaderRecord record,
+            ReaderRecord reader,
             int take,
             Loudness loudness,
             StreamTime start,
@@ -44,7 +44,7 @@ final class TakeSettler {
         this.loudness = loudness;
         path = new SettlingPath(tracker, word, start);
         builder = new SpanBuilder(graph);
-        judge = new AttemptJudge(graph, open, loudness, record);
+        judge = new AttemptJudge(graph, open, loudness, reader);
     }
 
     Beam beam() {

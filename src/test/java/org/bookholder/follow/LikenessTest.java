@@ -2,8 +2,6 @@ package org.bookholder.follow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -15,14 +13,9 @@ final class LikenessTest {
         assertThat(Likeness.distance(a, b)).isEqualTo(distance);
     }
 
-    @Test
-    void findsAWordThatWasWrittenAsTwo() {
-        assertThat(Likeness.contains(List.of("the", "roof", "top", "garden"), List.of("rooftop")))
-                .isTrue();
-    }
-
-    @Test
-    void doesNotFindAnotherWord() {
-        assertThat(Likeness.contains(List.of("the", "lake"), List.of("oak"))).isFalse();
+    @ParameterizedTest
+    @CsvSource({"truing,truingly,true", "lake,oak,false"})
+    void takesWordsForTheSameGiveOrTakeSomeLetters(String a, String b, boolean same) {
+        assertThat(Likeness.same(a, b)).isEqualTo(same);
     }
 }
