@@ -64,7 +64,8 @@ final class LineJson {
                     .put("word", deviation.word())
                     .put("written", deviation.written())
                     .put("said", deviation.said())
-                    .put("kind", deviation.kind().label());
+                    .put("kind", deviation.kind().label())
+                    .put("certainty", Math.round(100 * deviation.certainty()) / 100.0);
         }
         return node;
     }

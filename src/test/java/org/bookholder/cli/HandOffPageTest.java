@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The editor's files from the page, in a real browser. */
+/** A kept session on the page, in a real browser: in which order it lists what to pick up, and the editor's files. */
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 final class HandOffPageTest {
     @TempDir
@@ -48,6 +48,18 @@ final class HandOffPageTest {
             desk.close();
             review.close();
         }
+    }
+
+    @Test
+    void whatIsSurestToBeWrongCanComeFirst() {
+        assertThat(listed()).isEqualTo(List.of("item-2", "item-3", "item-4", "item-5"));
+        browser.choose("#f-order", "sure");
+        browser.until("document.querySelector('#items .item').id === 'item-3'");
+        assertThat(listed()).isEqualTo(List.of("item-3", "item-4", "item-5", "item-2"));
+    }
+
+    private Object listed() {
+        return browser.value("[...document.querySelectorAll('#items .item')].map(i => i.id)");
     }
 
     @Test

@@ -39,6 +39,12 @@ export function telling(line) {
   return line.attempts[line.attempts.length - 1];
 }
 
+/** How sure it is, 0 to 1, that a line was not read as written: of what was skipped or marked there is no doubt. */
+export function sure(line) {
+  const called = line.outcome === 'misread' ? telling(line)?.words ?? [] : [];
+  return called.length ? Math.max(...called.map((w) => w.certainty)) : 1;
+}
+
 export const attemptOf = (line, take, ordinal) =>
   line.attempts.find((a) => a.take === take && a.ordinal === ordinal);
 

@@ -4,7 +4,7 @@ import { act } from './link.js';
 import { nudge, play, playOrPause, showPlayer, silence } from './listen.js';
 import { markWords } from './script.js';
 import { byId, clock, count, el, put } from './words.js';
-import { attemptOf, inTake, lineOf, model, notesOf, telling, text, words } from './model.js';
+import { attemptOf, inTake, lineOf, model, notesOf, sure, telling, text, words } from './model.js';
 
 let current = 0;
 let chosen = null;
@@ -18,6 +18,9 @@ const CHOICES = [
 
 const called = (l) => l.pickup || l.decision || notesOf(l.line).length > 0
   || l.attempts.some((a) => a.outcome !== 'clean');
+
+/** What is called with less was right in one case of three. */
+const UNSURE = 0.6;
 
 const REASONS = {
   open: (l) => l.pickup,
@@ -36,7 +39,8 @@ function items() {
     .concat(model.lines.filter((l) => l.line === current && !REASONS[byId('f-reason').value](l)))
     .filter((l) => !take || l.attempts.some((a) => a.take === take) || l.where?.take === take);
   const when = (l) => telling(l)?.start ?? l.where?.at ?? Infinity;
-  return list.sort(byId('f-order').value === 'time' ? (a, b) => when(a) - when(b) : (a, b) => a.line - b.line);
+  const orders = { time: (a, b) => when(a) - when(b), sure: (a, b) => sure(b) - sure(a) || a.line - b.line };
+  return list.sort(orders[byId('f-order').value] ?? ((a, b) => a.line - b.line));
 }
 
 export function showReview() {
@@ -129,7 +133,8 @@ function what(line, heard) {
   if (!heard) return `Not read.${decided}`;
   if (heard.words.length === 0) return `${heard.outcome === 'clean' ? 'Read as written' : line.said || heard.outcome}.${decided}`;
   const calls = heard.words.map((w) => (w.kind === 'swapped' ? `“${w.said || '…'}” for “${w.written}”`
-    : w.kind === 'dropped' ? `“${w.written}” left out` : `“${w.said || '…'}” added`));
+    : w.kind === 'dropped' ? `“${w.written}” left out` : `“${w.said || '…'}” added`)
+    + (w.certainty < UNSURE ? ', perhaps' : ''));
   return `${calls.join('; ')}.${decided}`;
 }
 
