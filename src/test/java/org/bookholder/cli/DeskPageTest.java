@@ -23,6 +23,7 @@ import org.bookholder.follow.ReadingPosition;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Past;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingPlan;
 import org.bookholder.runtime.Sources;
@@ -138,7 +139,7 @@ final class DeskPageTest {
 
     /** As when the program was killed and started again: the page comes back by itself, and is complete. */
     private void loseTheConnection(Browser browser, Surroundings here, SessionFolder session, OptionalDesk first)
-            throws ProblemException {
+            throws ProblemException, IOException {
         String address = address(first);
         first.close();
         browser.until("document.querySelector('#link').classList.contains('lost')");
@@ -149,6 +150,12 @@ final class DeskPageTest {
         browser.until("!document.querySelector('#link').classList.contains('lost')");
         browser.until("deskState.model.at.now > " + (CUT_AT - 1));
         desk = Optional.of(second);
+        awaitThat(() -> reading.progress().behind().seconds() < 2);
+        browser.until("document.querySelectorAll('.row.line.clean').length > 4");
+        browser.dress("light");
+        browser.size(1920, 1080);
+        browser.picture("live-later-light-1920");
+        browser.size(1440, 900);
     }
 
     private void endTheTake(Browser browser) throws ProblemException {
@@ -262,9 +269,21 @@ final class DeskPageTest {
     }
 
     private OptionalDesk desk(Surroundings here, SessionFolder session) throws ProblemException {
-        SessionDesk watching = SessionDesk.of(here, session, Trail.NONE, reading.state(), reading::tell, true);
+        SessionDesk watching =
+                SessionDesk.of(here, session, trail(session.path()), reading.state(), reading::tell, true);
         OpenDesk open = OpenDesk.of(here, new DeskOptions(), session.path(), DeskShelf.of(watching.place()));
         return new OptionalDesk(Optional.of(watching), Optional.of(open));
+    }
+
+    /** What went before, as the program finds it when it goes on with a session. */
+    private static Trail trail(Path place) throws ProblemException {
+        try (SessionFolder read = SessionFolder.openForReading(place)) {
+            return Past.of(
+                            demo().script(),
+                            FatigueLimits.defaults(),
+                            read.journal().events())
+                    .trail();
+        }
     }
 
     private static String address(OptionalDesk desk) {

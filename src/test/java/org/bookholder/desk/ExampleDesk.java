@@ -47,8 +47,12 @@ public final class ExampleDesk implements DeskSession {
         told.add(command);
     }
 
+    /** Something that is waited for whenever a page is told the whole. */
+    public volatile Runnable whileTelling = () -> {};
+
     @Override
     public boolean live() {
+        whileTelling.run();
         return true;
     }
 

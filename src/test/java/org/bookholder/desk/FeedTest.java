@@ -14,6 +14,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.Readings;
@@ -114,6 +117,52 @@ final class FeedTest {
         feed.listen(late, late.ids.get(0));
         assertThat(late.ids).hasSize(2);
         assertThat(late.known).isEqualTo(wholeNow());
+    }
+
+    /** What is told to those who join is made while everyone else is told of changes, and once for all of them. */
+    @Test
+    void pagesThatJoinHoldNobodyUp() throws Exception {
+        Page first = new Page();
+        feed.listen(first, "");
+        happens(moved(100, 3, 1, 1));
+        for (int i = 0; i < 100; i++) {
+            happens(moved(101 + i, 2, 1 + i % 4, 1));
+        }
+        CountDownLatch making = new CountDownLatch(1);
+        CountDownLatch go = new CountDownLatch(1);
+        AtomicInteger made = new AtomicInteger();
+        session.whileTelling = () -> {
+            made.incrementAndGet();
+            making.countDown();
+            await(go);
+        };
+        List<Page> joining = new ArrayList<>();
+        List<Thread> threads = new ArrayList<>();
+        for (int i = 0; i < 20; i++) {
+            Page page = new Page();
+            joining.add(page);
+            threads.add(new Thread(() -> feed.listen(page, "")));
+        }
+        threads.forEach(Thread::start);
+        await(making);
+        happens(moved(202, 3, 2, 1));
+        assertThat(first.known.at("/at/now").asDouble()).isEqualTo(202);
+        go.countDown();
+        for (Thread thread : threads) {
+            thread.join();
+        }
+        session.whileTelling = () -> {};
+        assertThat(made).hasValue(1);
+        JsonNode whole = wholeNow();
+        assertThat(joining).allSatisfy(page -> assertThat(page.known).isEqualTo(whole));
+    }
+
+    private static void await(CountDownLatch latch) {
+        try {
+            assertThat(latch.await(20, TimeUnit.SECONDS)).isTrue();
+        } catch (InterruptedException e) {
+            throw new AssertionError(e);
+        }
     }
 
     @Test

@@ -1,7 +1,7 @@
 // The left column: pace, sound, clocks and guidance; and the head of the page.
 
 import { byId, clock, count, el, figure, hours, minutes, put, short } from './words.js';
-import { model } from './model.js';
+import { inTake, model } from './model.js';
 import { pacePlot } from './plot.js';
 
 const TOLERANCE = 0.1;
@@ -44,8 +44,9 @@ export function showSound() {
   const clipped = sound.clipped ? `, ${count(sound.clipped, 'sample')} clipped` : '';
   const lost = sound.lost ? `, ${sound.lost.toFixed(1)} s lost` : '';
   put('sound', model.at.rolling || sound.room !== null
-    ? `peak ${figure(sound.hold)} dB, quietest second ${figure(sound.room)} dB${clipped}${lost}` : 'no take is rolling');
-  put('wrong', sound.wrong ? `${sound.wrong}, since ${clock(sound.since)}` : '');
+    ? `peak ${figure(sound.hold)} dB${sound.room === null ? '' : `, quietest second ${figure(sound.room)} dB`}${clipped}${lost}`
+    : 'no take is rolling');
+  put('wrong', sound.wrong ? `${sound.wrong}, since ${clock(inTake(model.takes.length, sound.since))} of the take` : '');
 }
 
 export function showTired() {

@@ -12,6 +12,7 @@ let stream = null;
 let changed = () => {};
 let heard = 0;
 let lost = '';
+let lostAt = 0;
 let notice = 0;
 
 /** Asks for something; what has become of it is seen by what the program tells. */
@@ -38,6 +39,7 @@ function show(text) {
 
 /** Says how the connection is, for as long as it is so; empty if all is well. */
 function say(text) {
+  if (!lost) lostAt = Date.now();
   lost = text;
   show(text);
 }
@@ -78,13 +80,15 @@ function listen() {
     say('');
   };
   here.onerror = () => {
-    say(LOST);
+    if (!lost) say(LOST);
     // A browser gives up for good when it is answered otherwise than by a stream.
     if (here.readyState === EventSource.CLOSED) setTimeout(again, 2000);
   };
 }
 
 const LOST = 'Connection lost; coming back by itself.';
+const LONG_LOST = `${LOST} If another session was begun, open the address that the terminal shows.`;
+const LONG = 30_000;
 
 /** A network that swallows everything is no error to a browser for minutes. */
 setInterval(() => {
@@ -92,4 +96,5 @@ setInterval(() => {
     say(LOST);
     listen();
   }
+  if (lost === LOST && Date.now() - lostAt > LONG) say(LONG_LOST);
 }, 2000);

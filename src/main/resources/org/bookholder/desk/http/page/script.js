@@ -105,8 +105,7 @@ export function showPosition() {
   if (!row) return;
   row.classList.add('current');
   row.setAttribute('aria-current', 'location');
-  const total = row.querySelectorAll('.word').length;
-  row.style.setProperty('--read', `${(100 * (at.word - 1)) / total}%`);
+  row.querySelectorAll('.word').forEach((word, i) => word.classList.toggle('read', i < at.word - 1));
   const doing = { FOLLOWING: at.held ? 'held' : 'reading', ASIDE: 'aside', LOST: 'looking for the place' };
   if (model.live) row.querySelector('.what').textContent = at.rolling ? doing[at.follow] : 'here';
   if (following && row !== before) bring(row);
@@ -136,6 +135,7 @@ export function watchScrolling() {
   };
   page.addEventListener('wheel', byHand, { passive: true });
   page.addEventListener('touchmove', byHand, { passive: true });
+  new ResizeObserver(() => { if (following && model.known) followAgain(); }).observe(page);
   page.addEventListener('keydown', (e) => {
     if (['PageUp', 'PageDown', 'Home', 'End'].includes(e.key)) byHand();
   });

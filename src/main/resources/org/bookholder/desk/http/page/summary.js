@@ -13,7 +13,7 @@ export function showSummary() {
   const rows = [
     ['Length', `${short(length)} in ${count(model.takes.length, 'take')}`],
     ['Pace', `${figure(model.pace.lesson)} words a minute, target ${model.script.target}`],
-    ['Clean at the first attempt', `${s.first_clean} of ${count(s.lines, 'line')}`],
+    ['Clean at the first attempt', `${s.first_clean} of ${count(s.read, 'line')} read`],
     ['Read', `${s.read} of ${count(s.lines, 'line')}`],
     ['Still open', count(s.open, 'line')],
     ['Decided', count(s.decided, 'line')],

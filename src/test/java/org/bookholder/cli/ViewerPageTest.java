@@ -1,0 +1,57 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import org.bookholder.desk.DeskKeys;
+import org.bookholder.desk.DeskShelf;
+import org.bookholder.testing.Browser;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import picocli.CommandLine;
+
+/** Someone who was let in by the second code sees everything and can change nothing. */
+@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+final class ViewerPageTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void whoJoinsToLookSeesAllAndCannotAct() throws Exception {
+        Browser.needed();
+        Path session = folder.resolve("session");
+        KeptSessions.write(session, "lesson.md");
+        Surroundings here = KeptSessions.here(folder);
+        DeskOptions options = new DeskOptions();
+        new CommandLine(options).parseArgs("--desk-on-network");
+        try (OpenReview review = OpenReview.of(here, session);
+                OpenDesk desk = OpenDesk.of(here, options, session, DeskShelf.of(review.place()));
+                Browser browser = new Browser()) {
+            DeskKeys keys = DeskKeys.of(session, new SecureRandom());
+            browser.size(1440, 900);
+            browser.open("http://127.0.0.1:" + keys.port() + "/");
+            browser.until("!document.querySelector('#door').hidden");
+            browser.lookAtEverySize("door");
+            browser.type("#code", "AAAA-AAAA", Keys.ENTER);
+            browser.until("document.querySelector('#refused').textContent !== ''");
+            browser.type("#code", keys.look(), Keys.ENTER);
+            browser.until("window.deskState && deskState.model.known");
+            browser.until("document.querySelectorAll('#items .item').length === 4");
+            assertThat(browser.value("[...document.querySelectorAll('[data-choice]')].every(b => b.disabled)"))
+                    .isEqualTo(true);
+            browser.press("x");
+            browser.press("w");
+            browser.until("document.querySelector('#handoff').open");
+            assertThat(browser.value("document.querySelector('#write').disabled"))
+                    .isEqualTo(true);
+            assertThat(browser.awaited("fetch('act', {method: 'POST', headers: {'Content-Type': 'application/json'},"
+                            + " body: '{\"do\":\"mark\",\"line\":1}'}).then(answer => answer.status)"))
+                    .isEqualTo(403L);
+            assertThat(review.state().get().remarks().undoable()).isZero();
+            assertThat(review.state().get().remarks().notes()).hasSize(1);
+        }
+    }
+}
