@@ -31,6 +31,7 @@ final class ViewerPageTest {
                 OpenDesk desk = OpenDesk.of(here, options, session, DeskShelf.of(review.place()));
                 Browser browser = new Browser()) {
             DeskKeys keys = DeskKeys.of(session, new SecureRandom());
+            assertThat(desk.invitation()).contains(keys.act()).doesNotContain(keys.look());
             browser.size(1440, 900);
             browser.open("http://127.0.0.1:" + keys.port() + "/");
             browser.until("!document.querySelector('#door').hidden");
