@@ -2,6 +2,7 @@ package org.bookholder.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import org.bookholder.course.CourseFolder;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.handoff.ExampleSession;
 import org.bookholder.journal.ReadRightNotes;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Session;
@@ -35,14 +37,14 @@ final class DeskCommandTest {
     }
 
     @Test
-    void opensASession() throws Exception {
+    void opensASession() throws IOException, ProblemException {
         KeptSessions.write(folder.resolve("session"), "lesson.md");
         assertThat(program.run("desk", program.path("session"))).isZero();
         assertThat(program.out()).contains("Session: " + program.path("session"), "Desk: http://127.0.0.1:");
     }
 
     @Test
-    void opensACourseAndKeepsItsKeysElsewhere() throws Exception {
+    void opensACourseAndKeepsItsKeysElsewhere() throws IOException, ProblemException {
         CourseFolder course = new CourseFolder(folder.resolve("wheels"));
         course.lesson("hub", "Every wheel begins with its hub.");
         assertThat(program.run("desk", course.path().toString())).isZero();
@@ -52,14 +54,14 @@ final class DeskCommandTest {
     }
 
     @Test
-    void opensAFolderOfSessions() throws Exception {
+    void opensAFolderOfSessions() throws IOException, ProblemException {
         KeptSessions.write(folder.resolve("kept/monday"), "lesson.md");
         assertThat(program.run("desk", program.path("kept"))).isZero();
         assertThat(program.out()).contains("Sessions: " + program.path("kept"));
     }
 
     @Test
-    void whatCannotBeOpenedIsOneLine() throws Exception {
+    void whatCannotBeOpenedIsOneLine() throws IOException, ProblemException {
         Files.createDirectory(folder.resolve("empty"));
         CourseFolder course = new CourseFolder(folder.resolve("wheels"));
         course.lesson("hub", "Every wheel begins with its hub.");

@@ -2,10 +2,12 @@ package org.bookholder.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import org.bookholder.desk.DeskKeys;
 import org.bookholder.desk.DeskShelf;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -20,7 +22,7 @@ final class ViewerPageTest {
     private Path folder;
 
     @Test
-    void whoJoinsToLookSeesAllAndCannotAct() throws Exception {
+    void whoJoinsToLookSeesAllAndCannotAct() throws IOException, ProblemException {
         Browser.needed();
         Path session = folder.resolve("session");
         KeptSessions.write(session, "lesson.md");

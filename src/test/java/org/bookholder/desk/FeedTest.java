@@ -121,7 +121,7 @@ final class FeedTest {
 
     /** What is told to those who join is made while everyone else is told of changes, and once for all of them. */
     @Test
-    void pagesThatJoinHoldNobodyUp() throws Exception {
+    void pagesThatJoinHoldNobodyUp() throws InterruptedException {
         Page first = new Page();
         feed.listen(first, "");
         happens(moved(100, 3, 1, 1));
