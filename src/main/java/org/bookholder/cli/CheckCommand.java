@@ -67,6 +67,9 @@ final class CheckCommand implements Callable<Integer> {
         if (showProfile) {
             Profile shown = profile == null ? DeliveryProfile.usual(here) : DeliveryProfile.read(profile);
             terminal.out().println("# What an exported film has to be. What is left out is not checked.");
+            terminal.out()
+                    .println(
+                            "# Where no source is named, the figure is common practice of sites that take such films.");
             terminal.out().println("# To set your own, save these lines as " + here.delivery() + " and change them.");
             ProfileText.of(shown).forEach(terminal.out()::println);
             return 0;

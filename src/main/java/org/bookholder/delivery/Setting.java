@@ -20,11 +20,11 @@ public enum Setting {
     /** Whole or half pictures. */
     SCAN("scan", Form.WORDS, "progressive", "whole pictures, or interlaced"),
     /** Height of the picture. */
-    HEIGHT("height", Form.RANGE, "at least 1080", "of the picture in pixels; 1080p is 1920 by 1080"),
+    HEIGHT("height", Form.RANGE, "at least 1080", "of the picture in pixels; 1080p is 1920 by 1080 (ITU-R BT.709)"),
     /** Shape of the picture. */
     SHAPE("shape", Form.RANGE, "1.77 to 1.78", "width by height as shown; 16 by 9 is 1.778"),
     /** Pictures a second. */
-    RATE("rate", Form.WORDS, "23.976, 24, 25, 29.97, 30, 50, 59.94, 60", "pictures a second"),
+    RATE("rate", Form.WORDS, "23.976, 24, 25, 29.97, 30, 50, 59.94, 60", "pictures a second (ITU-R BT.709)"),
     /** Bit rate of the picture. */
     VIDEO_KBPS("video-kbps", Form.RANGE, "500 to 20000", "bit rate of the picture in kb/s"),
     /** How the sound is stored. */
@@ -42,9 +42,13 @@ public enum Setting {
     /** The file's name. */
     NAME("name", Form.PATTERN, "[A-Za-z0-9_-]+\\.[a-z0-9]+", "of the file, as a regular expression"),
     /** Integrated loudness. */
-    LOUDNESS("loudness", Form.RANGE, "-18 to -14", "in LUFS, by ITU-R BS.1770; one channel counts as heard on two"),
+    LOUDNESS(
+            "loudness",
+            Form.RANGE,
+            "-18 to -14",
+            "in LUFS, by ITU-R BS.1770; one channel counts as heard on two; around -16 for speech: common practice"),
     /** True peak. */
-    TRUE_PEAK("true-peak", Form.RANGE, "at most -1", "in dBTP"),
+    TRUE_PEAK("true-peak", Form.RANGE, "at most -1", "in dBTP (EBU R 128)"),
     /** Black stretches inside the film. */
     BLACK("black", Form.RANGE, "at most 0.5", "seconds of black inside the film, at most 2 at its ends"),
     /** Stretches without motion. */

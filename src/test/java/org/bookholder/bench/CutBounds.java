@@ -21,9 +21,9 @@ import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Measures where readings are cut: how far the cut list's in and out points, in frames at 25 a second, lie from where the voice
- * begins and ends, and whether a cut falls into something that is being said. Prints the table of {@code docs/accuracy.md},
- * "Where it is cut".
+ * Measures where readings are cut: how far the cut list's in and out points, in frames at 25 a second, lie from where the
+ * utterances were laid down, which have 0.08 s of quiet around them as clips are to have; and whether a cut falls between the
+ * first and the last sound of a voice. Prints the table of {@code docs/accuracy.md}, "Where it is cut".
  *
  * <p>Arguments: seeds (default 1).
  */
@@ -86,7 +86,8 @@ public final class CutBounds {
     private void measure(Composition reading, VoskEars ears) throws ProblemException {
         ReadingRun.Ended ended =
                 ReadingRun.read(reading.script(), FakeAudioSource.of(Sound.RATE, reading.sound()), ears);
-        Truth truth = voiced(reading);
+        Truth truth = reading.truth();
+        Truth voices = voiced(reading);
         for (Clip clip : CutPlanner.plan(ended.state(), CutRules.defaults(), sound(reading))
                 .clips()) {
             List<Attempt> attempts = clip.attempts();
@@ -95,7 +96,7 @@ public final class CutBounds {
             add(reading, in - passage(truth, attempts.get(0)).start(), "in", clip);
             add(reading, out - passage(truth, attempts.get(attempts.size() - 1)).end(), "out", clip);
             cuts += 2;
-            within += within(reading, truth, in) + within(reading, truth, out);
+            within += within(reading, voices, in) + within(reading, voices, out);
         }
     }
 

@@ -14,6 +14,11 @@ public final class BoardText {
     private static final int NEXT = WIDTH - TITLE - 36;
     private static final int AHEAD = 3;
 
+    /** Where the running times come from. */
+    public static final String RUNS =
+            "Runs = words / pace, pauses included, at a blend of your own pace and the target; where none"
+                    + " is set that is 100 words a minute (common practice).";
+
     private BoardText() {}
 
     /** The text, line by line. */
@@ -50,6 +55,8 @@ public final class BoardText {
                         state -> out.addAll(Text.wrap("Next: " + state.lesson().name() + ": " + state.next())));
         facts(board, out);
         gate(board, out);
+        out.add("");
+        out.addAll(Text.wrap(RUNS));
         return out;
     }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.bookholder.course.Text;
 import org.bookholder.course.board.Board;
+import org.bookholder.course.board.BoardText;
 import org.bookholder.course.board.DueFact;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.edit.BurnDown;
@@ -47,7 +48,8 @@ public final class CoursePage {
     /** What stands below the title, for another page to hold. */
     public static String fragment(Board board, SessionPlan plan, BurnDown burnDown) {
         return gate(board) + lessons(board) + facts(board.due()) + sessions(plan) + "<h2>Edit</h2>\n"
-                + BurnDownPlot.of(burnDown);
+                + BurnDownPlot.of(burnDown) + "<p class=\"q\">" + escape(BoardText.RUNS)
+                + " Sessions and weeks are those of <code>bookholder plan</code>, which names the source of each figure.</p>\n";
     }
 
     private static String gate(Board board) {

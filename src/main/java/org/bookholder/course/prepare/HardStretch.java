@@ -12,11 +12,13 @@ public record HardStretch(Kind kind, int line, String words, int count) {
     /** Why a stretch is hard. */
     public enum Kind {
         /** Many words without a breath mark. */
-        BREATH("words without a breath mark", "put a comma, or make two sentences of it"),
+        BREATH(
+                "words without a breath mark",
+                "put a comma, or make two sentences of it (more than 18, about what a breath holds: common practice)"),
         /** A long sentence. */
-        LONG("words in a sentence", "make two of it"),
+        LONG("words in a sentence", "make two of it (more than 25: common practice)"),
         /** Several numbers in a row. */
-        NUMBERS("numbers in a row", "show them, and say one"),
+        NUMBERS("numbers in a row", "show them, and say one (three: common practice)"),
         /** A run of words that begin alike. */
         ONSETS("words that begin alike", "say one of them another way"),
         /** A word that the recogniser does not know. */

@@ -95,7 +95,7 @@ public final class TimeText {
         } else {
             notes.add("Your own pace shows here once you have read a lesson with bookholder read.");
         }
-        notes.add("Grade: Flesch-Kincaid, school years in the USA; 7 to 8 is standard writing.");
+        notes.add("Grade: Flesch-Kincaid, US school years; 7 to 8 is usual (common practice).");
         return notes;
     }
 
@@ -113,7 +113,7 @@ public final class TimeText {
             if (lesson.readability().ease() < STANDARD_EASE) {
                 hints.addAll(Text.wrap(String.format(
                         Locale.ROOT,
-                        "%s is hard to follow by ear: Flesch reading ease %.0f; 60 to 70 is standard.",
+                        "%s is hard to follow by ear: Flesch reading ease %.0f; 60 to 70 is standard (Flesch).",
                         lesson.name(),
                         lesson.readability().ease())));
             }

@@ -1,0 +1,37 @@
+package org.bookholder.bench;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Runs the program as its users do, in a process of its own, and takes the time. */
+final class Commands {
+    private Commands() {}
+
+    /**
+     * What became of a command.
+     *
+     * @param seconds from the process's start to its end
+     * @param status its exit status
+     */
+    record Run(double seconds, int status) {}
+
+    /** Runs a command; what it prints goes into {@code out}. */
+    static Run run(Path out, String... arguments) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Dbookholder.home=" + System.getProperty("bookholder.home", ""),
+                "-cp",
+                System.getProperty("java.class.path"),
+                "org.bookholder.cli.Main"));
+        command.addAll(List.of(arguments));
+        long begun = System.nanoTime();
+        Process process = new ProcessBuilder(command)
+                .redirectErrorStream(true)
+                .redirectOutput(out.toFile())
+                .start();
+        int status = process.waitFor();
+        return new Run((System.nanoTime() - begun) / 1e9, status);
+    }
+}
