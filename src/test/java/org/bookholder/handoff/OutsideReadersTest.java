@@ -53,7 +53,7 @@ final class OutsideReadersTest {
                             Every wheel begins with its hub.
 
                             2
-                            00:00:12,161 --> 00:00:14,147
+                            00:00:12,662 --> 00:00:14,648
                             Rest your hands.
 
                             """);
