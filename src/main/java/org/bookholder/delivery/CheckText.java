@@ -27,6 +27,8 @@ public final class CheckText {
                 + report.script()
                         .map(script -> "words checked against " + script)
                         .orElse("words not checked: there is no script; name it with --script"));
+        lines.add("  limits from the profile: " + report.profile()
+                + "; where the usual ones are from: bookholder check --show-profile");
         for (Finding finding : report.findings()) {
             lines.add(String.format(
                     Locale.ROOT,

@@ -122,7 +122,10 @@ final class CheckCommandTest {
 
         assertThat(program.out())
                 .startsWith("fine.mp4: fine\n")
-                .contains("h264 320x180 at 25, aac 44100 Hz, 1 ch", "words not checked");
+                .contains(
+                        "h264 320x180 at 25, aac 44100 Hz, 1 ch",
+                        "words not checked",
+                        "where the usual ones are from: bookholder check --show-profile");
         JsonNode kept = new ObjectMapper()
                 .readTree(folder.resolve("fine.mp4.check.json").toFile());
         assertThat(kept.at("/verdict").asText()).isEqualTo("fine");
