@@ -18,6 +18,8 @@ public enum Action {
     MARK_PICKUP,
     /** Cut, and roll the next take from the start of the line. */
     NEXT_TAKE,
+    /** Cut, and roll the take once more from where it began; just after its beginning, the one before. */
+    PREVIOUS_TAKE,
     /** End the take. */
     CUT,
     /** Larger type. */

@@ -9,7 +9,7 @@ package org.bookholder.view;
  * @param pitch distance from row to row
  * @param columnLeft where rows begin
  * @param columnWidth how long a row may be
- * @param eyeLine middle of the row being read
+ * @param eyeLine middle of the row being read; low enough that the row stands clear of the figures at the head
  * @param small type size of figures at the edges
  * @param margin distance of figures from the edges
  */
@@ -32,6 +32,13 @@ public record Geometry(
     /** Ems of a word and its space, on average, measured over running English text in Inter SemiBold. */
     private static final double WORD_EMS = 2.65;
 
+    /** From the middle of the figures at the head to below them, in their size. */
+    private static final double HEAD_SMALL = 0.8;
+
+    /** Rows from below the figures at the head to the middle of the row being read, at least; half of it is the row. */
+    private static final double LEAST_CLEAR = 0.65;
+
+    private static final double HALF_ROW = 0.55;
     private static final double MOST_COLUMN = 0.7;
     private static final double MOST_EM = 0.16;
 
@@ -51,6 +58,7 @@ public record Geometry(
         double em = Math.max(8, Math.min(Math.min(wanted, MOST_EM * height), 0.08 * width));
         double column = Math.min(MOST_COLUMN * width, settings.columnWords() * WORD_EMS * em);
         double small = Math.max(10, Math.min(0.42 * em, Math.min(height / 32.0, width / 52.0)));
+        double margin = Math.rint(0.035 * height);
         return new Geometry(
                 width,
                 height,
@@ -58,19 +66,19 @@ public record Geometry(
                 PITCH_EMS * em,
                 Math.rint((width - column) / 2),
                 column,
-                settings.eyeLine() * height,
+                Math.max(settings.eyeLine() * height, margin + HEAD_SMALL * small + LEAST_CLEAR * PITCH_EMS * em),
                 small,
-                Math.rint(0.035 * height));
+                margin);
     }
 
     /** Where the head of the picture ends: rows have faded out beneath its figures. */
     public double headBottom() {
-        return Math.min(margin + 0.8 * small, Math.max(0.012 * height, headClear() - em));
+        return margin + HEAD_SMALL * small;
     }
 
     /** Where rows begin to fade out towards the head; always above the row being read. */
     public double headClear() {
-        return Math.min(margin + 0.8 * small + 1.15 * em, Math.max(0.02 * height, eyeLine - 0.55 * pitch));
+        return Math.min(headBottom() + 1.15 * em, eyeLine - HALF_ROW * pitch);
     }
 
     /** Where the foot of the picture begins: rows have faded out above it. */

@@ -19,6 +19,7 @@ public record KeyGuide(String keys, String does, List<Action> actions) {
             work("move by hand", Action.ROW_UP, Action.ROW_DOWN),
             work("mark the line as a pickup", Action.MARK_PICKUP),
             work("next take, from this line", Action.NEXT_TAKE),
+            work("the take once more, the one before", Action.PREVIOUS_TAKE),
             work("cut", Action.CUT),
             work("list of pickups", Action.PICKUPS),
             work("pickup round: begin, end", Action.ROUND),

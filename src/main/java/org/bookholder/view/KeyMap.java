@@ -90,6 +90,7 @@ public record KeyMap(Map<String, Action> taught) {
         put(keys, Action.ROW_DOWN, "Down");
         put(keys, Action.MARK_PICKUP, "P", "B", ".");
         put(keys, Action.NEXT_TAKE, "N");
+        put(keys, Action.PREVIOUS_TAKE, "Shift N");
         put(keys, Action.CUT, "C");
         put(keys, Action.PICKUPS, "L");
         put(keys, Action.ROUND, "R");

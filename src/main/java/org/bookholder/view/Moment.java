@@ -20,6 +20,9 @@ final class Moment {
     /** The count before a take. */
     final CountIn countIn = new CountIn(0);
 
+    /** Where takes began. */
+    final TakeStarts takes = new TakeStarts();
+
     /** Short messages for the presenter. */
     final Messages messages = new Messages();
 

@@ -12,9 +12,11 @@ import org.bookholder.follow.ReadingPosition;
  * @param width in ems, without the space after it
  * @param spoken spoken words that it stands for; 0 in a direction and in the second and later parts of a word
  * @param bond how ill a row would end after it, 0 for no objection; negative for a good place
+ * @param pause whether it is no word but the mark of a pause after one
  * @param rule whether the author stressed it: 0 no, 1 lightly, 2 strongly
  */
-public record Piece(String text, int line, int word, int ordinal, double width, int spoken, double bond, int rule) {
+public record Piece(
+        String text, int line, int word, int ordinal, double width, int spoken, double bond, boolean pause, int rule) {
     /** Whether it comes before the word at a position. */
     boolean isBefore(ReadingPosition position) {
         return line < position.line() || (line == position.line() && word < position.word());

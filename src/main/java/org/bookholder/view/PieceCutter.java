@@ -13,8 +13,9 @@ import org.bookholder.script.ScriptWord.Emphasis;
  *
  * @param measure tells lengths
  * @param column length of a row in ems
+ * @param english whether the script is in English
  */
-record PieceCutter(TextMeasure measure, double column) {
+record PieceCutter(TextMeasure measure, double column, boolean english) {
     /** A word may be set this much smaller before it is cut in two. */
     static final double LEAST_SCALE = 0.7;
 
@@ -25,20 +26,26 @@ record PieceCutter(TextMeasure measure, double column) {
         for (ScriptWord word : line.words()) {
             String next =
                     number < line.words().size() ? line.words().get(number).written() : "";
-            double width = measure.advance(word.written(), Face.READING);
+            ShownText shown = ShownText.of(word.written(), english);
+            double bond = SenseBreaks.bond(word.written(), next);
+            double width = measure.advance(shown.text(), Face.READING);
             Piece whole = new Piece(
-                    word.written(),
+                    shown.text(),
                     line.number(),
                     number,
                     firstOrdinal + number - 1,
                     width,
                     word.spoken().get(0).size(),
-                    SenseBreaks.bond(word.written(), next),
+                    shown.pause().isEmpty() ? bond : SenseBreaks.NEVER,
+                    false,
                     rule(word.emphasis()));
             if (width * LEAST_SCALE <= column) {
                 pieces.add(whole);
             } else {
                 pieces.addAll(cut(whole));
+            }
+            if (!shown.pause().isEmpty()) {
+                pieces.add(pause(whole, shown.pause(), bond));
             }
             number++;
         }
@@ -53,7 +60,7 @@ record PieceCutter(TextMeasure measure, double column) {
             String word = words[i];
             double bond = SenseBreaks.bond(word, i + 1 < words.length ? words[i + 1] : "");
             double width = measure.advance(word, Face.DIRECTION) * scale;
-            Piece whole = new Piece(word, 0, 0, -1, width, 0, bond, 0);
+            Piece whole = new Piece(word, 0, 0, -1, width, 0, bond, false, 0);
             if (width <= column) {
                 pieces.add(whole);
             } else {
@@ -61,6 +68,11 @@ record PieceCutter(TextMeasure measure, double column) {
             }
         }
         return pieces;
+    }
+
+    private Piece pause(Piece after, String mark, double bond) {
+        double width = measure.advance(mark, Face.READING);
+        return new Piece(mark, after.line(), after.word(), after.ordinal(), width, 0, bond, true, 0);
     }
 
     private static int rule(Emphasis emphasis) {
@@ -98,6 +110,7 @@ record PieceCutter(TextMeasure measure, double column) {
                 (to - from) * perChar,
                 from == 0 ? whole.spoken() : 0,
                 to == whole.text().length() ? whole.bond() : 0,
+                false,
                 whole.rule());
     }
 }

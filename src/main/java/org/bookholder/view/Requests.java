@@ -22,6 +22,7 @@ final class Requests {
     private final Pages pages;
     private final Round round;
     private final CountIn countIn;
+    private final TakeStarts takes;
     private final Teaching teaching;
     private Set<Cue> shownBefore = EnumSet.allOf(Cue.class);
     private final List<Command> commands = new ArrayList<>();
@@ -35,6 +36,7 @@ final class Requests {
         pages = moment.pages;
         round = moment.round;
         countIn = moment.countIn;
+        takes = moment.takes;
     }
 
     boolean closing() {
@@ -73,6 +75,7 @@ final class Requests {
             case BACK_LINE, FORWARD_LINE, BACK_PARAGRAPH, ROW_UP, ROW_DOWN -> move(action, state, steering);
             case MARK_PICKUP -> markPickup(steering.current(state), state);
             case NEXT_TAKE -> nextTake(steering.current(state), state);
+            case PREVIOUS_TAKE -> commands.add(new Command.NextTake(takes.previous(state)));
             case CUT -> commands.add(new Command.Cut());
             case LARGER -> resize(settings.scaled(LARGER));
             case SMALLER -> resize(settings.scaled(1 / LARGER));

@@ -48,6 +48,7 @@ record RowBreaker(double column, double space) {
         }
         double slack = Math.max(0, column - width) / column;
         double loneStart = to > from && SenseBreaks.endsSentence(pieces.get(to - 1)) ? LONE_START : 0;
-        return RAGGED * slack * slack + pieces.get(to).bond() + loneStart;
+        double lone = from == to && !SenseBreaks.endsSentence(pieces.get(to)) ? WIDOW : 0;
+        return RAGGED * slack * slack + pieces.get(to).bond() + loneStart + lone;
     }
 }

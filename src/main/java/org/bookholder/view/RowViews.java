@@ -73,6 +73,9 @@ final class RowViews {
         }
         int coming = round ? comingInRound(piece) : Palette.COMING;
         boolean rests = coming == Palette.RESTING;
+        if (piece.pause() && !rests) {
+            return Palette.mix(Palette.DIRECTION, Palette.DIRECTION_PAST, moment.sunk - piece.ordinal());
+        }
         return rests ? coming : Palette.mix(coming, Palette.SPOKEN, moment.sunk - piece.ordinal());
     }
 

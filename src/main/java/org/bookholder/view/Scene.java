@@ -145,6 +145,7 @@ public final class Scene {
     public ViewModel advance(SessionState state, double seconds) {
         adoptText(state);
         playRound(state, seconds);
+        now.takes.look(state);
         steering.advance(state, seconds);
         now.motion.advance(steering.aim(), seconds, geometry.pitch());
         sink(layout.wordsBefore(steering.accepted()), seconds);

@@ -18,6 +18,9 @@ final class Steering {
     static final double HAND_SECONDS = 0.6;
 
     private static final double REPORT_SECONDS = 0.12;
+    /** A voice that has moved the position so lately is being followed. */
+    private static final double VOICE_SECONDS = 4;
+
     private static final double STARTING_SECONDS = 0.7;
 
     private Layout layout;
@@ -31,6 +34,7 @@ final class Steering {
     private boolean byHand;
     private double sinceHand = 100;
     private double sinceSent = 100;
+    private double sinceVoice = 100;
     private double steadyWords;
     private double steadySpeed;
     private final List<Command> commands = new ArrayList<>();
@@ -134,13 +138,14 @@ final class Steering {
     void advance(SessionState state, double seconds) {
         sinceHand += seconds;
         sinceSent += seconds;
+        sinceVoice += seconds;
         adoptMovesOfOthers(state);
         switch (way) {
             case VOICE -> followVoice(state, seconds);
             case STEADY -> goSteadily(state, seconds);
             case HAND -> {
                 accepted = state.position();
-                report(Mover.HAND);
+                report(state, Mover.HAND);
             }
         }
     }
@@ -154,7 +159,7 @@ final class Steering {
     private void followVoice(SessionState state, double seconds) {
         if (byHand) {
             accepted = state.position();
-            report(Mover.HAND);
+            report(state, Mover.HAND);
             return;
         }
         boolean going = state.rolling() && !state.held() && state.follow() == FollowState.FOLLOWING;
@@ -174,7 +179,7 @@ final class Steering {
             aim.lead(layout.aimAtSpoken(steadyWords), speed, false, true);
         }
         accepted = state.position();
-        report(sinceHand > HAND_SECONDS ? Mover.STEADY : Mover.HAND);
+        report(state, sinceHand > HAND_SECONDS ? Mover.STEADY : Mover.HAND);
     }
 
     /** Spoken words a second. */
@@ -188,6 +193,7 @@ final class Steering {
             return;
         }
         seen = state.position();
+        sinceVoice = state.mover() == Mover.VOICE ? 0 : sinceVoice;
         if (sinceHand < HAND_SECONDS) {
             return;
         }
@@ -206,9 +212,17 @@ final class Steering {
         }
     }
 
-    /** Tells the session when another row has come to the eye-line. */
-    private void report(Mover mover) {
+    /**
+     * Tells the session when another row has come to the eye-line. Not while it follows the voice there: being told would
+     * break off what it measures of the pace.
+     */
+    private void report(SessionState state, Mover mover) {
         int row = layout.readRowAt(aim.height());
+        boolean heard = way != Mover.VOICE && sinceVoice < VOICE_SECONDS;
+        if (heard && Math.abs(layout.readRowOf(state.position()) - row) <= 1) {
+            sentRow = row;
+            return;
+        }
         if (row != sentRow && sinceSent >= REPORT_SECONDS && !layout.readRows().isEmpty()) {
             send(layout.readRows().get(row).first(), mover);
         }

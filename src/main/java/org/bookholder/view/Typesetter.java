@@ -28,17 +28,18 @@ final class Typesetter {
     private int words;
     private int spoken;
 
-    private Typesetter(Geometry geometry, TextMeasure measure) {
+    private Typesetter(Geometry geometry, TextMeasure measure, boolean english) {
         this.geometry = geometry;
         this.measure = measure;
         double column = geometry.columnWidth() / geometry.em();
-        cutter = new PieceCutter(measure, column);
+        cutter = new PieceCutter(measure, column, english);
         breaker = new RowBreaker(column, measure.advance(" ", Face.READING));
     }
 
     /** The script in rows that fit the geometry's column. */
     static Layout set(Script script, Geometry geometry, TextMeasure measure) {
-        Typesetter setter = new Typesetter(geometry, measure);
+        boolean english = script.settings().language().startsWith("en");
+        Typesetter setter = new Typesetter(geometry, measure, english);
         boolean asWritten = script.settings().lineBreaks() == LineBreaks.AS_WRITTEN;
         List<Piece> block = new ArrayList<>();
         int paragraph = -1;

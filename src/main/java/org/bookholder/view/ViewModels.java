@@ -107,8 +107,11 @@ final class ViewModels {
         message(state);
     }
 
-    /** Good sound needs no words. */
+    /** Good sound needs no words, and before the lesson the verdict stands with its length. */
     private String soundText(SessionState state) {
+        if (moment.opening.light() > 0) {
+            return "";
+        }
         return switch (moment.sound.verdict()) {
             case UNKNOWN, GOOD -> "";
             case GONE, LOW, LOUD ->

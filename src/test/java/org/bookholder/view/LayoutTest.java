@@ -43,6 +43,13 @@ final class LayoutTest {
     }
 
     @Test
+    void hardlyLeavesAWordAloneInARow() {
+        Layout layout = set(Scripts.of("Look at the rim itself before you touch a tool. Cracks around the holes mean that"
+                + " the rim is done."));
+        assertThat(texts(layout)).allMatch(row -> row.contains(" "));
+    }
+
+    @Test
     void keepsEveryWordOnceAndInOrder() {
         Script script = SampleState.lessonScript();
         Layout layout = set(script);
@@ -66,6 +73,27 @@ final class LayoutTest {
         Layout layout = set(Scripts.of("x".repeat(most + 3)));
         assertThat(layout.rows()).hasSize(1);
         assertThat(layout.rows().get(0).size()).isLessThan(GEOMETRY.em()).isGreaterThan(0.7 * GEOMETRY.em());
+    }
+
+    @Test
+    void aPauseStandsApartAndStaysWithItsWord() {
+        Layout layout = set(Scripts.of("Now wait... then go on with the wheel"));
+        Row row = layout.readRows().get(0);
+        assertThat(row.text()).startsWith("Now wait … then");
+        assertThat(row.pieces().get(2).pause()).isTrue();
+        assertThat(row.pieces().get(2).spoken()).isZero();
+        assertThat(layout.wordsBefore(new ReadingPosition(1, 3))).isEqualTo(2);
+        for (int before = 0; before < 12; before++) {
+            Layout moved = set(Scripts.of("so ".repeat(before) + "wait... then"));
+            assertThat(texts(moved)).noneMatch(text -> text.startsWith("…"));
+        }
+    }
+
+    @Test
+    void aParagraphWhoseFirstLetterIsHebrewOrArabicIsSetFromTheRight() {
+        Layout layout =
+                set(Scripts.of("\u05e9\u05dc\u05d5\u05dd 125 wheels", "(\u0628) wheel", "\u201cWheel\u201d \u0628"));
+        assertThat(layout.rows()).extracting(Row::rightToLeft).containsExactly(true, true, false);
     }
 
     @Test

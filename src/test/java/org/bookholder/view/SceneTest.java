@@ -34,6 +34,13 @@ final class SceneTest {
     }
 
     @Test
+    void thePreviousTakeBeginsWhereItBegan() {
+        scene.settle(session.state());
+        session.becomes(session.sample().at(7, 3));
+        assertThat(act(Action.PREVIOUS_TAKE)).containsExactly(new Command.NextTake(new ReadingPosition(5, 4)));
+    }
+
+    @Test
     void endingAsksAgainOnlyWhileATakeIsRolling() {
         assertThat(act(Action.QUIT)).isEmpty();
         assertThat(scene.closing()).isFalse();

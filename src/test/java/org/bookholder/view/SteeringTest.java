@@ -62,6 +62,19 @@ final class SteeringTest {
     }
 
     @Test
+    void steadilyTheSessionIsLeftAloneWhileItFollowsTheVoiceAtTheEyeLine() {
+        Steering steering = steering(Mover.STEADY);
+        for (int word = 0; word < 40; word++) {
+            ReadingPosition read = layout.positionAt(word);
+            voiceAt(read.line(), read.word());
+            pass(steering, 0.6);
+        }
+        assertThat(moves()).isEmpty();
+        pass(steering, 12);
+        assertThat(moves()).isNotEmpty();
+    }
+
+    @Test
     void byHandNothingMovesUntouched() {
         Steering steering = steering(Mover.HAND);
         double start = steering.aim().height();

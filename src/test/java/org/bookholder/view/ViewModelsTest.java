@@ -8,6 +8,7 @@ import java.util.Set;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.follow.FollowState;
 import org.bookholder.follow.Outcome;
+import org.bookholder.testing.Scripts;
 import org.bookholder.view.ViewModel.Footlights;
 import org.bookholder.view.ViewModel.Mark;
 import org.bookholder.view.ViewModel.RowView;
@@ -26,6 +27,25 @@ final class ViewModelsTest {
                 .containsExactly(
                         new Stretch(0, 3, Palette.SPOKEN),
                         new Stretch(3, row.row().pieces().size(), Palette.COMING));
+    }
+
+    @Test
+    void theVerdictOnTheSoundIsSaidOnce() {
+        assertThat(captions(shown(lesson.sounding(-120, 0)))).contains("no sound");
+        ViewModel start = shown(SampleState.of(lesson.script()).sounding(-120, 0));
+        assertThat(start.opening().sound()).isEqualTo("no sound");
+        assertThat(captions(start)).doesNotContain("no sound");
+    }
+
+    @Test
+    void aPauseIsSeenByItsColour() {
+        SampleState pauses = SampleState.of(Scripts.of("Now wait... then go"));
+        RowView row = rowOfLine(shown(pauses), 1);
+        assertThat(row.stretches())
+                .containsExactly(
+                        new Stretch(0, 2, Palette.COMING),
+                        new Stretch(2, 3, Palette.DIRECTION),
+                        new Stretch(3, 5, Palette.COMING));
     }
 
     @Test

@@ -109,8 +109,8 @@ final class MarginPainter {
 
     private void footlights(Footlights kind, Geometry geometry, double light) {
         double em = geometry.em();
-        double length = 0.62 * em;
-        double left = geometry.columnLeft() - 0.55 * em - length;
+        double length = Math.min(0.62 * em, 0.28 * geometry.columnLeft());
+        double left = geometry.columnLeft() - Math.min(0.55 * em, 0.12 * geometry.columnLeft()) - length;
         double right = geometry.columnRight() + 0.95 * em;
         double thick = Math.max(3, 0.075 * em);
         footlight(kind, left, length, thick, geometry.eyeLine(), light);
@@ -137,7 +137,7 @@ final class MarginPainter {
     /** A blade held at its left end: straight and level on pace, bending up when fast, down when slow. */
     private void reed(Reed reed, Geometry geometry, double light) {
         double em = geometry.em();
-        double length = Math.min(1.45 * em, 0.44 * geometry.columnLeft());
+        double length = Math.min(1.45 * em, 0.3 * geometry.columnLeft());
         double x = Math.max(geometry.margin(), 0.3 * geometry.columnLeft() - length / 2);
         double y = geometry.eyeLine();
         double thick = Math.max(5, 0.2 * em);

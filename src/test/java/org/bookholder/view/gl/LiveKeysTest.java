@@ -67,6 +67,7 @@ final class LiveKeysTest {
         told("key b", c -> c instanceof Command.MarkPickup);
         told("key c", c -> c instanceof Command.Cut);
         told("key n", c -> c instanceof Command.NextTake);
+        told("key shift+n", c -> c instanceof Command.NextTake);
         steps.add(new Step("key m", () -> window.settings().way() == Mover.STEADY));
         told("key h", c -> c instanceof Command.Hold);
         told("key h", c -> c instanceof Command.Resume);

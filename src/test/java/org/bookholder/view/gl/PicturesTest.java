@@ -4,13 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.Map;
-import org.bookholder.fatigue.BreakAdvice.Urgency;
-import org.bookholder.follow.Deviation;
-import org.bookholder.follow.FollowState;
 import org.bookholder.follow.Outcome;
 import org.bookholder.testing.Needs;
+import org.bookholder.testing.Scripts;
 import org.bookholder.view.Action;
 import org.bookholder.view.SampleState;
 import org.bookholder.view.WindowPlace;
@@ -30,15 +27,44 @@ final class PicturesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1920, 1080", "1280, 720"})
+    @CsvSource({"1920, 1080", "1280, 800", "1080, 1920"})
     void drawsEachStateAtEachSize(int width, int height) throws Exception {
         Files.createDirectories(FOLDER);
-        try (ReadingWindow window = window(SampleState.lesson(), WindowSettings.defaults(), width, height)) {
-            for (Map.Entry<String, SampleState> state : states().entrySet()) {
-                Path file = FOLDER.resolve(state.getKey() + "-" + height + ".png");
+        for (Map.Entry<String, SampleState> state : SampleStates.all().entrySet()) {
+            Path file = FOLDER.resolve(state.getKey() + "-" + height + ".png");
+            try (ReadingWindow window = window(state.getValue(), WindowSettings.defaults(), width, height)) {
                 window.snapshot(state.getValue().state()).write(file);
-                assertThat(file).isNotEmptyFile();
             }
+            assertThat(file).isNotEmptyFile();
+        }
+    }
+
+    @Test
+    void drawsOddSizesAndOtherScripts() throws Exception {
+        Files.createDirectories(FOLDER);
+        SampleState lost = SampleStates.all().get("lost");
+        WindowSettings usual = WindowSettings.defaults();
+        draw("narrow", lost.sounding(-120, 0), usual, 700, 900);
+        draw("high-eye-line", lost, usual.withEyeLine(0.15), 800, 600);
+        draw("uhd", SampleStates.all().get("overdue"), usual, 3840, 2160);
+        draw(
+                "scripts",
+                SampleState.of(
+                                Scripts.of(
+                                        "Wait ... and don't say \"naïve\" — say Zoë's café №5 ½ ✓ \u4e2d.",
+                                        "\u05d4\u05d2\u05dc\u05d2\u05dc \u05e0\u05e2 125 \u05de\u05d8\u05e8, \u05d5\u05d0\u05d6 Lotte \u05e2\u05d5\u05e6\u05e8\u05ea.",
+                                        "\u062a\u062f\u0648\u0631 \u0627\u0644\u0639\u062c\u0644\u0629 36 \u0645\u0631\u0629 \u0641\u064a \u0627\u0644\u062f\u0642\u064a\u0642\u0629."))
+                        .at(2, 3),
+                usual,
+                1920,
+                1080);
+        assertThat(FOLDER.resolve("scripts-1080.png")).isNotEmptyFile();
+    }
+
+    private static void draw(String name, SampleState state, WindowSettings settings, int width, int height)
+            throws Exception {
+        try (ReadingWindow window = window(state, settings, width, height)) {
+            window.snapshot(state.state()).write(FOLDER.resolve(name + "-" + height + ".png"));
         }
     }
 
@@ -80,26 +106,5 @@ final class PicturesTest {
     private static ReadingWindow window(SampleState state, WindowSettings settings, int width, int height)
             throws Exception {
         return ReadingWindow.open(settings, state.script(), WindowPlace.hidden(width, height));
-    }
-
-    private static Map<String, SampleState> states() {
-        SampleState mid = SampleState.lesson();
-        SampleState pickups = mid.outcome(
-                        2, Outcome.MISREAD, new Deviation(4, "first", "last", Deviation.Kind.SWAPPED, 1))
-                .outcome(4, Outcome.SKIPPED);
-        Map<String, SampleState> states = new LinkedHashMap<>();
-        states.put("start", SampleState.of(SampleState.lessonScript()).live(Double.NaN));
-        states.put("mid", mid);
-        states.put("direction", pickups.at(6, 2).urgency(Urgency.COMING));
-        states.put("fast", mid.live(124));
-        states.put("slow", mid.live(78));
-        states.put("held", mid.held(true).urgency(Urgency.DUE));
-        states.put("lost", pickups.follow(FollowState.LOST));
-        states.put("sound-gone", mid.sounding(-120, 0));
-        states.put("overdue", pickups.at(4, 3).urgency(Urgency.OVERDUE).live(108));
-        states.put("trouble", mid.trouble("The microphone is gone; the take goes on by hand"));
-        states.put("end", pickups.at(11, 1).rolling(false));
-        states.put("clean-end", mid.at(11, 1).rolling(false));
-        return states;
     }
 }
