@@ -13,6 +13,7 @@ import java.util.List;
 record RowBreaker(double column, double space) {
     private static final double RAGGED = 100;
     private static final double WIDOW = 30;
+    private static final double LONE = 12;
     private static final double LONE_START = 25;
 
     /** The pieces in rows; a piece longer than a row stands alone. */
@@ -48,7 +49,7 @@ record RowBreaker(double column, double space) {
         }
         double slack = Math.max(0, column - width) / column;
         double loneStart = to > from && SenseBreaks.endsSentence(pieces.get(to - 1)) ? LONE_START : 0;
-        double lone = from == to && !SenseBreaks.endsSentence(pieces.get(to)) ? WIDOW : 0;
+        double lone = from == to && !SenseBreaks.endsSentence(pieces.get(to)) ? LONE : 0;
         return RAGGED * slack * slack + pieces.get(to).bond() + loneStart + lone;
     }
 }

@@ -138,7 +138,8 @@ final class MarginPainter {
     private void reed(Reed reed, Geometry geometry, double light) {
         double em = geometry.em();
         double length = Math.min(1.45 * em, 0.3 * geometry.columnLeft());
-        double x = Math.max(geometry.margin(), 0.3 * geometry.columnLeft() - length / 2);
+        double margin = Math.min(geometry.margin(), 0.2 * geometry.columnLeft());
+        double x = Math.max(margin, 0.3 * geometry.columnLeft() - length / 2);
         double y = geometry.eyeLine();
         double thick = Math.max(5, 0.2 * em);
         rest(x, y, length, em, light);
@@ -163,7 +164,9 @@ final class MarginPainter {
     /** Where the blade lies when the reading is on pace. */
     private void rest(double x, double y, double length, double em, double light) {
         double thick = Math.max(2, 0.028 * em);
-        shapes.bar(x + length + 0.12 * em, x + length + 0.34 * em, y, thick, Palette.FIGURE, 0.8 * light);
+        double left = x + length + Math.min(0.12 * em, 0.1 * length);
+        double right = x + length + Math.min(0.34 * em, 0.26 * length);
+        shapes.bar(left, right, y, thick, Palette.FIGURE, 0.8 * light);
     }
 
     private void thread(LessonThread thread, Geometry geometry) {

@@ -65,7 +65,7 @@ final class GoldenPicture {
         for (int y = top; y < top + size; y++) {
             for (int x = left; x < left + size; x++) {
                 for (int c = 0; c < 3; c++) {
-                    sum[c] += picture.at(x, y) >> 8 * c & 255;
+                    sum[c] += (picture.at(x, y) >> (8 * c)) & 255;
                 }
             }
         }

@@ -78,7 +78,7 @@ final class GoldenPicturesTest {
     @Test
     void atTwiceTheDensityThePictureIsTheSame() throws ProblemException, IOException {
         assumeFalse(Boolean.getBoolean("golden.update"), "the pictures are being renewed");
-        SampleState sample = SampleStates.all().get("overdue");
+        SampleState sample = SampleStates.named("overdue");
         try (ReadingWindow window = window(sample, USUAL, 3840, 2160)) {
             Snapshot picture = window.snapshot(sample.state());
             assertThat(picture.width()).isEqualTo(3840);

@@ -42,11 +42,11 @@ final class PicturesTest {
     @Test
     void drawsOddSizesAndOtherScripts() throws Exception {
         Files.createDirectories(FOLDER);
-        SampleState lost = SampleStates.all().get("lost");
+        SampleState lost = SampleStates.named("lost");
         WindowSettings usual = WindowSettings.defaults();
         draw("narrow", lost.sounding(-120, 0), usual, 700, 900);
         draw("high-eye-line", lost, usual.withEyeLine(0.15), 800, 600);
-        draw("uhd", SampleStates.all().get("overdue"), usual, 3840, 2160);
+        draw("uhd", SampleStates.named("overdue"), usual, 3840, 2160);
         draw(
                 "scripts",
                 SampleState.of(

@@ -2,6 +2,7 @@ package org.bookholder.view.gl;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.follow.Deviation;
 import org.bookholder.follow.FollowState;
@@ -11,6 +12,11 @@ import org.bookholder.view.SampleState;
 /** The states that a presenter meets, by name. */
 final class SampleStates {
     private SampleStates() {}
+
+    /** One of them. */
+    static SampleState named(String name) {
+        return Objects.requireNonNull(all().get(name), name);
+    }
 
     /** Those that need nothing but the state of a session. */
     static Map<String, SampleState> all() {
