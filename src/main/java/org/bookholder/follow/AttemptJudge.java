@@ -28,6 +28,9 @@ final class AttemptJudge {
     /** By how much the two ears may differ on when a word was said. */
     private static final StreamTime SLACK = StreamTime.ofSeconds(0.1);
 
+    /** Silence at a take's end that shows that the reader had finished. */
+    private static final StreamTime FALLEN_SILENT = StreamTime.ofSeconds(0.1);
+
     /** How far apart, by letters and by sound, two words may be and still be the same one misheard. */
     private static final double SAME_LETTERS = 0.56;
 
@@ -54,7 +57,7 @@ final class AttemptJudge {
     Attempt judge(Span span, int take, int ordinal, StreamTime after, StreamTime before) {
         Heard heard = new Heard(graph, span);
         Loudness.Stretch said = heard.said(loudness, span, after, before);
-        boolean complete = heard.complete(said);
+        boolean complete = heard.complete(said, isCutOff(before));
         Loudness.Stretch bounds = complete
                 ? loudness.around(said.start(), said.end(), after, before)
                 : loudness.around(span.start(), span.end(), after, before);
@@ -67,6 +70,13 @@ final class AttemptJudge {
                 complete,
                 heard.times(),
                 complete ? deviations(span, take, heard, said) : List.of());
+    }
+
+    /** Whether the take was cut while the reader was still speaking, and nothing was read after this. */
+    private boolean isCutOff(StreamTime before) {
+        return !loudness.unknown()
+                && before.equals(loudness.heardTo())
+                && loudness.quiet().isBefore(FALLEN_SILENT);
     }
 
     private List<Deviation> deviations(Span span, int take, Heard heard, Loudness.Stretch said) {

@@ -73,8 +73,10 @@ final class Heard {
     /**
      * Whether the reading begins at the line's beginning and reaches its end: what was not heard as written there was at
      * least said, since there is voice for about as long as it takes.
+     *
+     * @param cutOff whether the sound ends while the reader speaks: then only the line's last word shows that it was said
      */
-    boolean complete(Loudness.Stretch said) {
+    boolean complete(Loudness.Stretch said, boolean cutOff) {
         int from = firstMatched();
         if (from == length()) {
             return false;
@@ -82,9 +84,11 @@ final class Heard {
         int to = lastMatched();
         boolean begun =
                 missing(0, from) <= allowed() || start[from].since(said.start()).compareTo(shortest(0, from)) >= 0;
-        return begun
-                && (missing(to + 1, length()) <= allowed()
-                        || said.end().since(end[to]).compareTo(shortest(to + 1, length())) >= 0);
+        int left = missing(to + 1, length());
+        if (cutOff) {
+            return begun && left == 0;
+        }
+        return begun && (left <= allowed() || said.end().since(end[to]).compareTo(shortest(to + 1, length())) >= 0);
     }
 
     private int allowed() {

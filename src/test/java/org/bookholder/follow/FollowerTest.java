@@ -3,11 +3,15 @@ package org.bookholder.follow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.bookholder.follow.FollowEvent.TakeSettled;
 import org.bookholder.script.Script;
 import org.bookholder.speech.EarKind;
+import org.bookholder.speech.FrameLevels;
 import org.bookholder.speech.Hypothesis;
+import org.bookholder.speech.RecognizedWord;
 import org.bookholder.testing.Prepared;
 import org.bookholder.testing.ReadAloud;
 import org.bookholder.testing.Scripts;
@@ -236,6 +240,42 @@ final class FollowerTest {
                 .cut();
         assertThat(take.attempts()).extracting(Attempt::complete).endsWith(true);
         assertThat(take.asides()).hasSize(1);
+    }
+
+    @Test
+    void aLineThatTheCutBreaksOffIsIncomplete() {
+        assertThat(cutAfter("turn the wheel slowly and watch the gap beside", 0).outcome())
+                .isEqualTo(Outcome.INCOMPLETE);
+        assertThat(cutAfter("turn the wheel slowly and watch the gap beside the brake", 0)
+                        .outcome())
+                .isEqualTo(Outcome.CLEAN);
+        assertThat(cutAfter("turn the wheel slowly and watch the gap beside the window", 0.5)
+                        .outcome())
+                .isEqualTo(Outcome.MISREAD);
+    }
+
+    /** Half a second of room, three words a second, and so much room again before the take is cut. */
+    private static Attempt cutAfter(String text, double quiet) {
+        List<RecognizedWord> words = new ArrayList<>();
+        for (String word : text.split(" ", -1)) {
+            double start = 0.5 + words.size() / 3.0;
+            words.add(new RecognizedWord(word, StreamTime.ofSeconds(start), StreamTime.ofSeconds(start + 1 / 3.0), 1));
+        }
+        StreamTime end = words.get(words.size() - 1).end().plus(StreamTime.ofSeconds(quiet));
+        byte[] levels = new byte[(int) Math.round(end.seconds() * FrameLevels.PER_SECOND)];
+        Arrays.fill(levels, (byte) -60);
+        int voiced = levels.length - (int) Math.round(quiet * FrameLevels.PER_SECOND);
+        Arrays.fill(levels, FrameLevels.PER_SECOND / 2, voiced, (byte) -20);
+        Follower follower = new Follower(Prepared.of(LESSON));
+        follower.startTake(1, StreamTime.ZERO, ReadingPosition.START);
+        follower.hear(new FrameLevels(StreamTime.ZERO, levels));
+        follower.hear(new Hypothesis.Final(EarKind.OPEN, end, words));
+        follower.hear(new Hypothesis.Final(
+                EarKind.SCRIPT,
+                end,
+                words.stream().filter(w -> !w.text().equals("window")).toList()));
+        TakeSettled take = (TakeSettled) follower.endTake(end).get(0);
+        return take.attempts().get(0);
     }
 
     private static Attempt firstLine(String said) {
