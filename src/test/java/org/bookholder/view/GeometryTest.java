@@ -8,7 +8,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class GeometryTest {
     @ParameterizedTest
     @CsvSource({
-        "1920, 1080, 0.333", "800, 600, 0.15", "700, 900, 0.1", "1080, 1920, 0.1", "320, 240, 0.1", "3840, 2160, 0.2"
+        "1920, 1080, 0.333",
+        "800, 600, 0.15",
+        "700, 900, 0.1",
+        "1080, 1920, 0.1",
+        "320, 240, 0.1",
+        "3840, 2160, 0.2"
     })
     void theRowBeingReadStandsClearOfTheFiguresAtTheHeadWhereverTheEyeLineIsWanted(
             int width, int height, double eyeLine) {

@@ -44,8 +44,9 @@ final class LayoutTest {
 
     @Test
     void hardlyLeavesAWordAloneInARow() {
-        Layout layout = set(Scripts.of("Look at the rim itself before you touch a tool. Cracks around the holes mean that"
-                + " the rim is done."));
+        Layout layout =
+                set(Scripts.of("Look at the rim itself before you touch a tool. Cracks around the holes mean that"
+                        + " the rim is done."));
         assertThat(texts(layout)).allMatch(row -> row.contains(" "));
     }
 
