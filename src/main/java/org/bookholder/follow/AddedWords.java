@@ -12,7 +12,8 @@ import org.bookholder.timing.StreamTime;
 
 /**
  * Finds words that were read and are not in the line: both ears heard something between two words that both heard as
- * written, and it is neither a repetition or what a repetition put right, nor a filler, nor a piece of a word beside it.
+ * written (a function word beside it may have been swallowed), and it is neither a repetition or what a repetition put
+ * right, nor a filler, nor a piece of a word beside it.
  */
 final class AddedWords {
     private static final StreamTime SLACK = StreamTime.ofSeconds(0.08);
@@ -49,11 +50,9 @@ final class AddedWords {
     private boolean isAdded(Span span, Extra extra) {
         int next = extra.after();
         int last = next - 1;
-        int from = last >= 0 && FunctionWords.contains(words.get(last)) && !anchored(last) ? last - 1 : last;
-        int to = next < words.size() && FunctionWords.contains(words.get(next)) && !anchored(next) ? next + 1 : next;
-        return from >= 0
-                && to < words.size()
-                && anchored(from)
+        int from = pastFunctionWord(last, -1);
+        int to = pastFunctionWord(next, 1);
+        return anchored(from)
                 && anchored(to)
                 && !FILLERS.contains(extra.word().text())
                 && between(extra.word(), end(from), start(to))
@@ -82,9 +81,19 @@ final class AddedWords {
         return words.get(word).word().spoken().stream().anyMatch(form -> form.equals(List.of(text)));
     }
 
+    /** The word itself, or if it is a function word that was swallowed the one after it in a direction. */
+    private int pastFunctionWord(int word, int direction) {
+        return exists(word) && FunctionWords.contains(words.get(word)) && !anchored(word) ? word + direction : word;
+    }
+
+    private boolean exists(int word) {
+        return word >= 0 && word < words.size();
+    }
+
     /** Whether a word is known to have been read as written, and where. */
     private boolean anchored(int word) {
-        return !words.get(word).standIn()
+        return exists(word)
+                && !words.get(word).standIn()
                 && !alignment.counterpart(word).isEmpty()
                 && (heard.matched(word) || alignment.exact(word));
     }

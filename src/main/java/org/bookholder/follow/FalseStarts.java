@@ -10,7 +10,10 @@ import org.bookholder.timing.StreamTime;
  * none of it: what the open ear heard sounds like the beginning of the line that is read directly afterwards.
  */
 final class FalseStarts {
-    /** Edits, as a share of the letters, up to which two beginnings are the same misheard; sentences at random: 0.7. */
+    /**
+     * Edits, as a share of the letters, up to which two beginnings are the same misheard. From 0.45 to 0.55 nothing changed
+     * in 70 readings; at 0.65 other speech was taken for a line.
+     */
     private static final double ALIKE = 0.45;
 
     /** How soon the line must be begun again. */

@@ -17,17 +17,16 @@ record Landing(int word, boolean afterAside, List<String> since) {
     /** The landing of a chain; a place to which the position was put by hand is none. */
     static Landing of(Step best, ReadingGraph graph) {
         Deque<String> since = new ArrayDeque<>();
-        for (Step step = best; step != null && since.size() < MOST; step = step.before()) {
+        Step step = best;
+        while (step != null && step.kind() != Step.Kind.START && since.size() < MOST) {
             if (step.kind() == Step.Kind.MATCH) {
                 since.addFirst(graph.tokenText(step.node()));
-            }
-            if (step.kind() == Step.Kind.START) {
-                break;
             }
             if (step.jumped()) {
                 boolean afterAside = step.before() != null && step.before().off();
                 return new Landing(graph.wordOf(step.node()), afterAside, List.copyOf(since));
             }
+            step = step.before();
         }
         return new Landing(-1, false, List.copyOf(since));
     }
