@@ -11,6 +11,7 @@ package org.bookholder.view;
  * @param columnWidth how long a row may be
  * @param eyeLine middle of the row being read; low enough that the row stands clear of the figures at the head
  * @param small type size of figures at the edges
+ * @param said type size of what is said to the presenter, which is read from where the script is
  * @param margin distance of figures from the edges
  */
 public record Geometry(
@@ -22,6 +23,7 @@ public record Geometry(
         double columnWidth,
         double eyeLine,
         double small,
+        double said,
         double margin) {
     /** WCAG 2.2, 1.4.8: line spacing is at least space and a half. */
     static final double PITCH_EMS = 1.5;
@@ -39,6 +41,12 @@ public record Geometry(
     private static final double LEAST_CLEAR = 0.65;
 
     private static final double HALF_ROW = 0.55;
+
+    /** What is said is smaller than the script, so that it is not taken for it; no smaller than can be read, if it may. */
+    private static final double SAID_EMS = 0.6;
+
+    private static final double MOST_SAID_EMS = 0.8;
+
     private static final double MOST_COLUMN = 0.7;
     private static final double MOST_EM = 0.16;
 
@@ -58,6 +66,8 @@ public record Geometry(
         double em = Math.max(8, Math.min(Math.min(wanted, MOST_EM * height), 0.08 * width));
         double column = Math.min(MOST_COLUMN * width, settings.columnWords() * WORD_EMS * em);
         double small = Math.max(10, Math.min(0.42 * em, Math.min(height / 32.0, width / 52.0)));
+        double legible = TypeSize.capitalHeight(settings.distance(), TypeSize.LEAST_ARC_MINUTES);
+        double said = Math.min(MOST_SAID_EMS * em, Math.max(SAID_EMS * em, TypeSize.em(legible, screen, screenPixels)));
         double margin = Math.rint(0.035 * height);
         return new Geometry(
                 width,
@@ -68,6 +78,7 @@ public record Geometry(
                 column,
                 Math.max(settings.eyeLine() * height, margin + HEAD_SMALL * small + LEAST_CLEAR * PITCH_EMS * em),
                 small,
+                said,
                 margin);
     }
 

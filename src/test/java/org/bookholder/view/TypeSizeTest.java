@@ -44,6 +44,18 @@ final class TypeSizeTest {
                 .isGreaterThanOrEqualTo(14);
     }
 
+    /** NUREG-0700 rev. 2, item 1.3.1-4: 16 minutes or more for text; the script itself at the 20 minutes preferred, or more. */
+    @ParameterizedTest
+    @CsvSource({"1500, 20", "1500, 34", "1500, 45", "3000, 20", "3000, 34"})
+    void whatIsSaidIsLegibleFromWhereTheScriptIs(double distance, double minutes) {
+        WindowSettings settings =
+                WindowSettings.defaults().withDistance(distance).withArcMinutes(minutes);
+        Geometry geometry = Geometry.of(settings, 300, 1080, 1920, 1080);
+        double capital = geometry.said() * TypeSize.CAPITAL_EMS * 300 / 1080;
+        assertThat(TypeSize.arcMinutes(distance, capital)).isGreaterThan(TypeSize.LEAST_ARC_MINUTES - 0.01);
+        assertThat(geometry.said()).isBetween(0.59 * geometry.em(), 0.81 * geometry.em());
+    }
+
     @Test
     void saysWhichValueIsOutOfRange() {
         assertThatThrownBy(() -> TypeSize.capitalHeight(0, 20))

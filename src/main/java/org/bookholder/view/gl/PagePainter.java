@@ -20,11 +20,11 @@ final class PagePainter {
         this.labels = labels;
     }
 
-    void paint(PageView view, Geometry geometry) {
+    /** Draws a page, faded out above {@code foot}. */
+    void paint(PageView view, Geometry geometry, double foot) {
         Page page = view.page();
         double unit = geometry.small() / 0.42;
         double top = 2 * geometry.margin() - view.scroll();
-        double foot = geometry.footTop();
         canvas.fade(
                 geometry.headLine() + 0.8 * geometry.small(),
                 2 * geometry.margin() + 0.35 * unit,

@@ -42,7 +42,7 @@ final class Painter {
         }
         Optional<PageView> page = view.page();
         if (page.isPresent()) {
-            pages.paint(page.get(), geometry);
+            pages.paint(page.get(), geometry, foot);
         }
         canvas.noFade(geometry.height());
         margins.paint(view);

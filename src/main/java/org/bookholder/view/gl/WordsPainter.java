@@ -15,6 +15,15 @@ import org.jspecify.annotations.Nullable;
 final class WordsPainter {
     private static final double ROW = 1.25;
 
+    /** From the middle of the figures at the foot to clear of them, in their size. */
+    private static final double FIGURES = 0.65;
+
+    /** From there to the middle of the lowest row above them, in its size. */
+    private static final double LOWEST = 0.7;
+
+    /** From the middle of the highest row to where the script has faded out, in its size. */
+    private static final double CLEAR = 1.05;
+
     private final Labels labels;
     private final Paragraph besides;
     private final Paragraph message;
@@ -39,17 +48,30 @@ final class WordsPainter {
         if (standing != null && fits(standing, geometry.small(), geometry)) {
             beside(standing, geometry.small(), geometry);
         }
-        double line = above(displaced, displaced(view), geometry, 0);
+        int line = above(displaced, displaced(view), geometry, 0);
         above(message, view.caption(Spot.MESSAGE), geometry, line);
     }
 
-    /** How much higher than one row the words above the thread are, in pixels. */
+    /** How much higher the words above the thread reach than the foot of the picture does without them, in pixels. */
     double height(ViewModel view) {
         Geometry geometry = view.geometry();
         Caption said = view.caption(Spot.MESSAGE);
-        int rows = rows(displaced, displaced(view), geometry) + rows(message, said, geometry);
-        double light = said == null ? 1 : said.light();
-        return Math.max(0, rows - 1) * ROW * geometry.small() * light;
+        int standing = rows(displaced, displaced(view), geometry);
+        double least = lift(standing, geometry);
+        if (said == null) {
+            return least;
+        }
+        return least + said.light() * (lift(standing + rows(message, said, geometry), geometry) - least);
+    }
+
+    private static double lift(int rows, Geometry geometry) {
+        double usual = geometry.footLine() - geometry.footTop();
+        return rows == 0 ? 0 : Math.max(0, middle(rows - 1, geometry) + CLEAR * geometry.said() - usual);
+    }
+
+    /** How far above the figures at the foot the middle of a row stands; the lowest is 0. */
+    private static double middle(int row, Geometry geometry) {
+        return FIGURES * geometry.small() + (LOWEST + row * ROW) * geometry.said();
     }
 
     private static boolean isNumber(Caption count) {
@@ -112,17 +134,17 @@ final class WordsPainter {
     }
 
     private static List<String> wrapped(Paragraph place, Caption caption, Geometry geometry) {
-        return place.rows(caption.text(), geometry.small(), 0.9 * geometry.width());
+        return place.rows(caption.text(), geometry.said(), 0.9 * geometry.width());
     }
 
     /** Sets rows above the thread, {@code lift} rows higher than the lowest; returns how many rows are taken by now. */
-    private double above(Paragraph place, @Nullable Caption caption, Geometry geometry, double lift) {
+    private int above(Paragraph place, @Nullable Caption caption, Geometry geometry, int lift) {
         if (caption == null) {
             return lift;
         }
-        double size = geometry.small();
+        double size = geometry.said();
         List<String> rows = wrapped(place, caption, geometry);
-        double y = geometry.footLine() - 1.35 * size - (lift + rows.size() - 1) * ROW * size;
+        double y = geometry.footLine() - middle(lift + rows.size() - 1, geometry);
         for (int i = 0; i < rows.size(); i++) {
             labels.centred(rows.get(i), Face.FIGURE, size, geometry.width() / 2.0, y, caption.rgb(), caption.light());
             y += ROW * size;

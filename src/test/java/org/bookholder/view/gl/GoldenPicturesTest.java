@@ -35,6 +35,15 @@ final class GoldenPicturesTest {
     }
 
     @Test
+    void whatTheProducerSays() throws ProblemException, IOException {
+        try (ReadingWindow window = window(SampleState.lesson(), USUAL, 1920, 1080)) {
+            GoldenPicture.check(
+                    "told",
+                    window.snapshot(ToldPicturesTest.told(SampleState.lesson(), "Chin up, and look past the lens")));
+        }
+    }
+
+    @Test
     void theKeys() throws ProblemException, IOException {
         try (ReadingWindow window = window(SampleState.lesson(), USUAL, 1920, 1080)) {
             window.act(Action.KEYS);
