@@ -10,6 +10,9 @@ import org.bookholder.testing.Needs;
 import org.bookholder.view.Face;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Glyphs and their places: marks, ligatures, other fonts, text from right to left. */
 final class ShaperTest {
@@ -63,29 +66,36 @@ final class ShaperTest {
         }
     }
 
-    /** Unicode Standard Annex 9: letters from right to left, figures in them from left to right. */
-    @Test
-    void hebrewRunsFromRightToLeftAndItsFiguresFromLeftToRight() {
+    /** Unicode Standard Annex 9: letters from right to left, figures and English in them from left to right. */
+    @ParameterizedTest
+    @MethodSource("hebrewFromTheLeft")
+    void hebrewRunsFromRightToLeftAndAllElseFromLeftToRight(
+            String text, boolean rightToLeft, int[] chars, int[][] parts) {
         Needs.that(hasSystemFont("\u05d0"), "no font of this system has Hebrew");
-        String text = "\u05e9\u05dc\u05d5\u05dd 125 \u05e2\u05d5\u05dc\u05dd";
-        Extents places = shaper.shape(text, Face.READING, SIZE, true).places();
+        Extents places = shaper.shape(text, Face.READING, SIZE, rightToLeft).places();
         assertThat(places.mixed()).isTrue();
-        for (int i : new int[] {0, 1, 2, 9, 10, 11}) {
-            assertThat(places.left(i, i + 1)).isGreaterThan(places.left(i + 1, i + 2));
+        for (int i = 1; i < chars.length; i++) {
+            assertThat(places.left(chars[i - 1], chars[i - 1] + 1)).isLessThan(places.left(chars[i], chars[i] + 1));
         }
-        assertThat(places.left(5, 6)).isLessThan(places.left(6, 7));
-        assertThat(places.left(6, 7)).isLessThan(places.left(7, 8));
-        assertThat(places.left(0, 4)).isGreaterThan(places.right(5, 8));
-        assertThat(places.right(9, 13)).isLessThan(places.left(5, 8));
+        for (int i = 1; i < parts.length; i++) {
+            assertThat(places.right(parts[i - 1][0], parts[i - 1][1]))
+                    .isLessThan(places.left(parts[i][0], parts[i][1]));
+        }
     }
 
-    @Test
-    void aHebrewWordInEnglishStandsInItsPlace() {
-        Needs.that(hasSystemFont("\u05d0"), "no font of this system has Hebrew");
-        Extents places = shape("say \u05e9\u05dc\u05d5\u05dd now").places();
-        assertThat(places.right(0, 3)).isLessThan(places.left(4, 8));
-        assertThat(places.right(4, 8)).isLessThan(places.left(9, 12));
-        assertThat(places.left(4, 5)).isGreaterThan(places.left(7, 8));
+    /** A text, whether it is set from the right, and its chars and its words (first, one past the last) from the left. */
+    static List<Arguments> hebrewFromTheLeft() {
+        return List.of(
+                Arguments.of(
+                        "\u05e9\u05dc\u05d5\u05dd 125 \u05e2\u05d5\u05dc\u05dd",
+                        true,
+                        new int[] {12, 11, 10, 9, 5, 6, 7, 3, 2, 1, 0},
+                        new int[][] {{9, 13}, {5, 8}, {0, 4}}),
+                Arguments.of(
+                        "say \u05e9\u05dc\u05d5\u05dd now",
+                        false,
+                        new int[] {0, 1, 2, 7, 6, 5, 4, 9, 10, 11},
+                        new int[][] {{0, 3}, {4, 8}, {9, 12}}));
     }
 
     /** Arabic letters take other shapes where they join (Unicode Standard, chapter 9.2). */
