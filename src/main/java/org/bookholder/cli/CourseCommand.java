@@ -1,12 +1,7 @@
 package org.bookholder.cli;
 
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.concurrent.Callable;
-import org.bookholder.course.Course;
-import org.bookholder.course.CourseReader;
-import org.bookholder.course.Lesson;
-import org.bookholder.course.Progress;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardJson;
 import org.bookholder.course.board.BoardText;
@@ -29,8 +24,6 @@ import picocli.CommandLine.Option;
             "A course is a folder of scripts; course.yaml in it says more, and exports in it holds the finished files."
         })
 final class CourseCommand implements Callable<Integer> {
-    private static final double MOST_HOURS = 1000;
-
     private final Surroundings here;
     private final Terminal terminal;
 
@@ -95,7 +88,7 @@ final class CourseCommand implements Callable<Integer> {
     private void mark(Path place) throws ProblemException {
         String done = edit == null ? null : edit.done;
         String undone = edit == null ? null : edit.undone;
-        if (hours != null && (done == null || !(hours > 0 && hours <= MOST_HOURS))) {
+        if (hours != null && (done == null || !(hours > 0 && hours <= CourseMarks.MOST_HOURS))) {
             throw new ProblemException(
                     done == null
                             ? "no edit is marked that could have taken them"
@@ -105,21 +98,7 @@ final class CourseCommand implements Callable<Integer> {
         }
         String name = done == null ? undone : done;
         if (name != null) {
-            Course course = CourseReader.read(place);
-            Lesson lesson = course.lesson(name)
-                    .orElseThrow(() -> new ProblemException(
-                            "the course has no lesson '" + name + "'",
-                            place.toString(),
-                            "name one of "
-                                    + String.join(
-                                            ", ",
-                                            course.lessons().stream()
-                                                    .map(Lesson::name)
-                                                    .toList())));
-            Instant now = here.clock().instant();
-            Progress.read(place)
-                    .edited(now, lesson, done != null, hours == null ? 0 : hours)
-                    .write(place);
+            new CourseMarks(here, place).edited(name, done != null, hours == null ? 0 : hours);
         }
     }
 }

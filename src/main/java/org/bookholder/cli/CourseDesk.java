@@ -29,7 +29,6 @@ import org.bookholder.session.SessionState;
  * whenever something on the disk has changed. Safe for use by several threads.
  */
 final class CourseDesk implements DeskShelf, DeskCourse, AutoCloseable {
-    private static final double MOST_HOURS = 1000;
     private static final JsonMapper MAPPER = new JsonMapper();
 
     private final Surroundings here;
@@ -85,7 +84,7 @@ final class CourseDesk implements DeskShelf, DeskCourse, AutoCloseable {
             JsonNode asked = MAPPER.readTree(json);
             String lesson = asked.path("lesson").asText();
             double hours = asked.path("hours").asDouble(0);
-            if (!(hours >= 0 && hours <= MOST_HOURS)) {
+            if (!(hours >= 0 && hours <= CourseMarks.MOST_HOURS)) {
                 return Optional.of("an edit takes from 0 to 1000 hours");
             }
             switch (asked.path("do").asText()) {

@@ -11,8 +11,11 @@ import org.bookholder.course.Lesson;
 import org.bookholder.course.Progress;
 import org.bookholder.problem.ProblemException;
 
-/** What only people know of a course, set from its page, with undo. Confined to one thread at a time. */
+/** What only people know of a course, set by the command or from the page, with undo. Confined to one thread at a time. */
 final class CourseMarks {
+    /** The most hours that an edit may be said to have taken. */
+    static final double MOST_HOURS = 1000;
+
     private final Surroundings here;
     private final Path folder;
     private final Deque<Before> before = new ArrayDeque<>();
@@ -61,6 +64,13 @@ final class CourseMarks {
         Course course = CourseReader.read(folder);
         return course.lesson(name)
                 .orElseThrow(() -> new ProblemException(
-                        "the course has no lesson '" + name + "'", folder.toString(), "choose one of the list"));
+                        "the course has no lesson '" + name + "'",
+                        folder.toString(),
+                        "name one of "
+                                + String.join(
+                                        ", ",
+                                        course.lessons().stream()
+                                                .map(Lesson::name)
+                                                .toList())));
     }
 }
