@@ -15,14 +15,12 @@ import java.util.Optional;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Lesson;
-import org.bookholder.course.Matching;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.desk.DeskCourse;
 import org.bookholder.desk.DeskPlace;
 import org.bookholder.desk.DeskShelf;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.session.SessionState;
 
 /**
  * The desk of a course: its sessions, to be opened one by one, its board and its plan. What is shown is worked out anew
@@ -155,9 +153,7 @@ final class CourseDesk implements DeskShelf, DeskCourse, AutoCloseable {
         Course known = CourseReader.read(folder);
         Map<Lesson, List<RecordedSession>> byLesson = new HashMap<>();
         for (RecordedSession session : recorded) {
-            SessionState state = session.state();
-            Path source = Path.of(state.script().source()).toAbsolutePath();
-            Matching.lesson(known.lessons(), source, state.script())
+            CourseSessions.lesson(known.lessons(), session.state().script())
                     .ifPresent(lesson -> byLesson.computeIfAbsent(lesson, none -> new ArrayList<>())
                             .add(session));
         }

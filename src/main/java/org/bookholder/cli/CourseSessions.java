@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,26 +31,28 @@ final class CourseSessions {
     static Map<Lesson, List<RecordedSession>> of(List<Lesson> lessons, Path own, Surroundings here, Terminal terminal)
             throws ProblemException {
         Map<Lesson, List<RecordedSession>> found = new HashMap<>();
-        Set<Path> places = new LinkedHashSet<>(List.of(
-                own.toAbsolutePath().normalize(),
-                here.sessions().toAbsolutePath().normalize()));
-        for (Path place : places) {
-            for (Path session : sessions(place)) {
-                add(found, lessons, here, session, terminal);
-            }
+        for (Path session : folders(List.of(own, here.sessions()))) {
+            add(found, lessons, here, session, terminal);
         }
         return found;
     }
 
-    private static List<Path> sessions(Path place) throws ProblemException {
-        if (!Files.isDirectory(place)) {
-            return List.of();
+    /** The folders of all sessions in some places, sorted within each; none in a place that is not there. */
+    static List<Path> folders(Collection<Path> places) throws ProblemException {
+        Set<Path> once = new LinkedHashSet<>();
+        places.forEach(place -> once.add(place.toAbsolutePath().normalize()));
+        List<Path> folders = new ArrayList<>();
+        for (Path place : once) {
+            if (Files.isDirectory(place)) {
+                try (Stream<Path> entries = Files.list(place)) {
+                    entries.filter(SessionFolder::isSession).sorted().forEach(folders::add);
+                } catch (IOException e) {
+                    throw new ProblemException(
+                            "the sessions cannot be read", place.toString(), "check its permissions", e);
+                }
+            }
         }
-        try (Stream<Path> entries = Files.list(place)) {
-            return entries.filter(SessionFolder::isSession).sorted().toList();
-        } catch (IOException e) {
-            throw new ProblemException("the sessions cannot be read", place.toString(), "check its permissions", e);
-        }
+        return folders;
     }
 
     private static void add(
@@ -75,7 +78,8 @@ final class CourseSessions {
         }
     }
 
-    private static Optional<Lesson> lesson(List<Lesson> lessons, Script read) {
+    /** The lesson that a session's script is of; empty if it is of none. */
+    static Optional<Lesson> lesson(List<Lesson> lessons, Script read) {
         return Matching.lesson(lessons, Path.of(read.source()).toAbsolutePath(), read);
     }
 }

@@ -102,7 +102,7 @@ final class DeskCommand implements Callable<Integer> {
             return true;
         } catch (ProblemException e) {
             boolean mistake = !e.where().equals(folder.toString());
-            if (mistake || SessionFolder.list(folder).isEmpty()) {
+            if (mistake || CourseSessions.folders(List.of(folder)).isEmpty()) {
                 throw mistake ? e : nothing(folder);
             }
             return false;

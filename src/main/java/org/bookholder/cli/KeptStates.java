@@ -1,19 +1,13 @@
 package org.bookholder.cli;
 
 import java.io.File;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
-import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionState;
 
@@ -36,25 +30,12 @@ final class KeptStates {
     /** Looks into {@code places}; those that are not there hold no sessions. */
     KeptStates(Surroundings here, Collection<Path> places) {
         this.here = here;
-        Set<Path> once = new LinkedHashSet<>();
-        places.forEach(place -> once.add(place.toAbsolutePath().normalize()));
-        this.places = List.copyOf(once);
+        this.places = List.copyOf(places);
     }
 
     /** The folders of all sessions, sorted within each place. */
     List<Path> folders() throws ProblemException {
-        List<Path> folders = new ArrayList<>();
-        for (Path place : places) {
-            if (Files.isDirectory(place)) {
-                try (Stream<Path> entries = Files.list(place)) {
-                    entries.filter(SessionFolder::isSession).sorted().forEach(folders::add);
-                } catch (IOException e) {
-                    throw new ProblemException(
-                            "the sessions cannot be read", place.toString(), "check its permissions", e);
-                }
-            }
-        }
-        return folders;
+        return CourseSessions.folders(places);
     }
 
     /** All sessions as they stand. */
