@@ -5,8 +5,6 @@ import java.util.concurrent.Callable;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardJson;
 import org.bookholder.course.board.BoardText;
-import org.bookholder.course.edit.BurnDown;
-import org.bookholder.course.edit.EditTasks;
 import org.bookholder.course.page.CoursePage;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
@@ -79,10 +77,7 @@ final class CourseCommand implements Callable<Integer> {
     }
 
     private void write(CourseView view, Path file) throws ProblemException {
-        Board board = view.board();
-        BurnDown burnDown =
-                BurnDown.of(EditTasks.of(board, here.zone()), board.course().editing(), board.today());
-        TextFile.write(file, "the page", CoursePage.of(board, view.plan(), burnDown));
+        TextFile.write(file, "the page", CoursePage.of(view.board(), view.plan(), view.burnDown(here.zone())));
     }
 
     private void mark(Path place) throws ProblemException {

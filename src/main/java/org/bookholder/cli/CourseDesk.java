@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.File;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -118,12 +117,8 @@ final class CourseDesk implements DeskShelf, DeskCourse, AutoCloseable {
                 }
             }
         }
-        seen.append(today()).append(marks.undoable());
+        seen.append(here.today()).append(marks.undoable());
         return Integer.toHexString(seen.toString().hashCode()) + "x" + seen.length();
-    }
-
-    private LocalDate today() {
-        return LocalDate.ofInstant(here.clock().instant(), here.zone());
     }
 
     private String json(List<KeptStates.Kept> kept) throws ProblemException {
@@ -159,7 +154,7 @@ final class CourseDesk implements DeskShelf, DeskCourse, AutoCloseable {
         }
         CourseView view = CourseView.of(known, byLesson, here);
         CourseJson json = new CourseJson(known.title());
-        json.board(view, here);
+        json.board(view, here.zone());
         for (LessonState state : view.board().lessons()) {
             for (RecordedSession session : byLesson.getOrDefault(state.lesson(), List.of())) {
                 json.session(session, Optional.of(state), standing(session));

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.ZoneId;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -17,8 +18,6 @@ import org.bookholder.course.RecordedSession;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardJson;
 import org.bookholder.course.board.LessonState;
-import org.bookholder.course.edit.BurnDown;
-import org.bookholder.course.edit.EditTasks;
 import org.bookholder.course.page.CoursePage;
 import org.bookholder.desk.ListedLines;
 import org.bookholder.session.LineNotes;
@@ -37,12 +36,10 @@ final class CourseJson {
     }
 
     /** The board and the plan. */
-    void board(CourseView view, Surroundings here) {
+    void board(CourseView view, ZoneId zone) {
         Board board = view.board();
         json.set("board", BoardJson.of(board));
-        BurnDown burnDown =
-                BurnDown.of(EditTasks.of(board, here.zone()), board.course().editing(), board.today());
-        json.put("page", CoursePage.fragment(board, view.plan(), burnDown));
+        json.put("page", CoursePage.fragment(board, view.plan(), view.burnDown(zone)));
         ArrayNode edited = json.putArray("edited");
         board.lessons().forEach(state -> edited.add(state.edited().isPresent()));
     }

@@ -2,6 +2,7 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import org.bookholder.course.Course;
@@ -10,6 +11,8 @@ import org.bookholder.course.Lesson;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardReader;
+import org.bookholder.course.edit.BurnDown;
+import org.bookholder.course.edit.EditTasks;
 import org.bookholder.course.shoot.SessionPlan;
 import org.bookholder.course.shoot.SessionPlanner;
 import org.bookholder.course.shoot.Terms;
@@ -33,11 +36,16 @@ record CourseView(Board board, Works works, SessionPlan plan, Terms terms) {
     /** A course of which the sessions are known. */
     static CourseView of(Course course, Map<Lesson, List<RecordedSession>> sessions, Surroundings here)
             throws ProblemException {
-        LocalDate today = LocalDate.ofInstant(here.clock().instant(), here.zone());
+        LocalDate today = here.today();
         Board board = BoardReader.read(course, sessions, today);
         Works works = Works.of(board);
         Terms terms = Terms.of(Limits.of(here), course.shooting().setUp());
         SessionPlan plan = SessionPlanner.plan(works.works(), course.shooting(), terms, today);
         return new CourseView(board.planned(plan::day), works, plan, terms);
+    }
+
+    /** How the edit goes against its plan. */
+    BurnDown burnDown(ZoneId zone) {
+        return BurnDown.of(EditTasks.of(board, zone), board.course().editing(), board.today());
     }
 }

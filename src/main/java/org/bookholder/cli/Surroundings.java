@@ -3,6 +3,7 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.function.LongSupplier;
 import java.util.function.UnaryOperator;
@@ -75,6 +76,11 @@ record Surroundings(
     /** The same at another time of day. */
     Surroundings at(InstantSource time) {
         return new Surroundings(time, nanoTime, zone, home, data, settings, equipment);
+    }
+
+    /** The day it is here. */
+    LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), zone);
     }
 
     /** Where sessions go unless a place is named. */
