@@ -2,6 +2,7 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.problem.ProblemException;
@@ -18,7 +19,7 @@ final class Learning implements Stage {
     private final String course;
     private final Supplier<SessionState> state;
     private long seen = -1;
-    private List<ReadRight> kept = List.of();
+    private Optional<List<ReadRight>> kept = Optional.empty();
 
     Learning(Path session, String course, Supplier<SessionState> state) {
         this.session = session;
@@ -37,27 +38,26 @@ final class Learning implements Stage {
         if (now.revision() == seen) {
             return 0;
         }
-        boolean first = seen < 0;
         seen = now.revision();
-        List<ReadRight> learned = now.remarks().readRight();
-        if (first || !learned.equals(kept)) {
-            kept = learned;
-            keep();
-        }
+        keep(now.remarks().readRight());
         return 1;
     }
 
     @Override
     public void onClose() {
-        doWork();
+        keep(state.get().remarks().readRight());
     }
 
-    /** A disk that takes no notes is told of by the journal; this one is not worth a review. */
-    private void keep() {
+    /** A disk that takes no notes is told of by the journal; this is no reason to end a review, and is tried again. */
+    private void keep(List<ReadRight> learned) {
+        if (kept.equals(Optional.of(learned))) {
+            return;
+        }
         try {
-            new ReadRightNotes(course, kept).keep(session);
+            new ReadRightNotes(course, learned).keep(session);
+            kept = Optional.of(learned);
         } catch (ProblemException e) {
-            seen = -1;
+            kept = Optional.empty();
         }
     }
 }
