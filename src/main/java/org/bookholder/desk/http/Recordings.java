@@ -6,7 +6,6 @@ import org.bookholder.journal.TakeFile;
 import org.bookholder.problem.ProblemException;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
-import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
@@ -26,7 +25,7 @@ final class Recordings {
         String asked = request.getHeaders().get(HttpHeader.RANGE);
         Matcher range = RANGE.matcher(asked == null ? "" : asked);
         if (request.getMethod().equals("HEAD") || !range.matches()) {
-            whole(file, request, response, callback);
+            Downloads.whole(file.path(), file.length(), request, response, callback);
             return;
         }
         long from = Long.parseLong(range.group(1));
@@ -37,7 +36,7 @@ final class Recordings {
         }
         long last = range.group(2).isEmpty() ? file.length() - 1 : Long.parseLong(range.group(2));
         if (last < from) {
-            whole(file, request, response, callback);
+            Downloads.whole(file.path(), file.length(), request, response, callback);
             return;
         }
         int count = (int) Math.min(MOST_BYTES, Math.min(last, file.length() - 1) - from + 1);
@@ -46,14 +45,5 @@ final class Recordings {
                 .put(HttpHeader.CONTENT_RANGE, "bytes " + from + "-" + (from + count - 1) + "/" + file.length());
         response.getHeaders().put(HttpHeader.CONTENT_LENGTH, count);
         response.write(true, file.read(from, count), callback);
-    }
-
-    private static void whole(TakeFile file, Request request, Response response, Callback callback) {
-        response.getHeaders().put(HttpHeader.CONTENT_LENGTH, file.length());
-        if (request.getMethod().equals("HEAD")) {
-            callback.succeeded();
-        } else {
-            Content.copy(Content.Source.from(file.path(), 0, file.length()), response, callback);
-        }
     }
 }
