@@ -58,10 +58,16 @@ final class CourseDesk implements DeskShelf, DeskCourse, AutoCloseable {
 
     @Override
     public Optional<DeskPlace> session(String name) throws ProblemException {
-        Optional<Path> found = states.folders().stream()
+        // One that is open has been found before; its page asks often.
+        Optional<Path> open = named(name, reviews.folders());
+        Optional<Path> found = open.isPresent() ? open : named(name, states.folders());
+        return found.isEmpty() ? Optional.empty() : Optional.of(reviews.of(found.get()));
+    }
+
+    private static Optional<Path> named(String name, List<Path> sessions) {
+        return sessions.stream()
                 .filter(session -> CourseJson.name(session).equals(name))
                 .findFirst();
-        return found.isEmpty() ? Optional.empty() : Optional.of(reviews.of(found.get()));
     }
 
     @Override

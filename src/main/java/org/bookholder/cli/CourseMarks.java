@@ -11,7 +11,7 @@ import org.bookholder.course.Lesson;
 import org.bookholder.course.Progress;
 import org.bookholder.problem.ProblemException;
 
-/** What only people know of a course, set by the command or from the page, with undo. Confined to one thread at a time. */
+/** What only people know of a course, set by hand, with undo. Confined to one thread at a time. */
 final class CourseMarks {
     /** The most hours that an edit may be said to have taken. */
     static final double MOST_HOURS = 1000;

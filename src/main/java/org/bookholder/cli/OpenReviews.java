@@ -24,6 +24,11 @@ final class OpenReviews implements AutoCloseable {
         this.here = here;
     }
 
+    /** The folders of those that are open. */
+    synchronized List<Path> folders() {
+        return List.copyOf(open.keySet());
+    }
+
     /** The session in a folder, opened if need be. */
     synchronized DeskPlace of(Path folder) throws ProblemException {
         long now = here.nanoTime().getAsLong();
