@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.ChildJvm;
-import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -19,8 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** The program is killed in the middle of a take and started again, while a page of its desk stays open. */
 @Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 final class DeskKillTest {
-    private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
-    private static final Path MODEL = HOME.resolve("models/vosk-model-en-us");
     private static final String ADDRESS = "Desk: ";
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -41,7 +38,7 @@ final class DeskKillTest {
     @BeforeEach
     void find() {
         Browser.needed();
-        Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
+        DemoReading.needed();
         session = folder.resolve("session").toString();
     }
 
@@ -50,7 +47,7 @@ final class DeskKillTest {
         try (Browser browser = new Browser()) {
             browser.size(1440, 900);
             List<JsonNode> before;
-            try (ChildJvm child = read()) {
+            try (ChildJvm child = DemoReading.start(session)) {
                 browser.open(address(child));
                 browser.until("window.deskState && deskState.model.at?.now > " + FIRST_LINES);
                 browser.until("deskState.model.at.line > 1");
@@ -60,7 +57,7 @@ final class DeskKillTest {
                 assertSaysThatTheConnectionIsLost(browser);
                 before = attempts(browser);
             }
-            try (ChildJvm child = read()) {
+            try (ChildJvm child = DemoReading.start(session)) {
                 address(child);
                 browser.until("deskState.model.takes.length === 2 && deskState.model.at.rolling");
                 browser.until("document.querySelector('#link').textContent === ''");
@@ -78,27 +75,8 @@ final class DeskKillTest {
         }
     }
 
-    private ChildJvm read() throws IOException {
-        return ChildJvm.start(
-                Main.class,
-                "read",
-                HOME.resolve("demo-scripts/lesson-1.md").toString(),
-                "--audio",
-                HOME.resolve("demo-scripts/lesson-1.wav").toString(),
-                "--no-window",
-                "--model",
-                MODEL.toString(),
-                "--session",
-                session);
-    }
-
     private static String address(ChildJvm child) throws IOException {
-        String line = child.readLine();
-        while (line != null && !line.startsWith(ADDRESS)) {
-            line = child.readLine();
-        }
-        assertThat(line).as("the line with the desk's address").isNotNull();
-        return line.substring(ADDRESS.length());
+        return child.readTo(ADDRESS).substring(ADDRESS.length());
     }
 
     private static void assertSaysThatTheConnectionIsLost(Browser browser) {

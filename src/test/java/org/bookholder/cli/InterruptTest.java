@@ -101,10 +101,7 @@ final class InterruptTest {
                 session.toString(),
                 "--model",
                 MODEL.toString())) {
-            String line = child.readLine();
-            while (line != null && !line.contains("clean")) {
-                line = child.readLine();
-            }
+            child.readTo("clean");
             rest = child.interrupt();
         }
         assertThat(rest)

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.bookholder.testing.ChildJvm;
-import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -17,10 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** A take that is read in real time by another process, which is then ended from outside. */
 @Timeout(180)
 final class KillTest {
-    private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
-    private static final Path MODEL = HOME.resolve("models/vosk-model-en-us");
-    private static final Path LESSON = HOME.resolve("demo-scripts/lesson-1.md");
-
     @TempDir
     private Path folder;
 
@@ -29,14 +24,14 @@ final class KillTest {
 
     @BeforeEach
     void find() {
-        Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
+        DemoReading.needed();
         program = new Program(folder);
         session = program.path("session");
     }
 
     @Test
     void aKilledTakeIsListedReadAndContinued() throws IOException, InterruptedException {
-        try (ChildJvm child = start()) {
+        try (ChildJvm child = DemoReading.start(session)) {
             readUntilALineIsClean(child);
             child.kill();
         }
@@ -48,7 +43,7 @@ final class KillTest {
 
         String more = program.recording("more.wav", 1);
         assertThat(program.run(
-                        "read", LESSON.toString(), "--audio", more, "--no-window", "--unpaced", "--session", session))
+                        "read", DemoReading.LESSON.toString(), "--audio", more, "--no-window", "--unpaced", "--session", session))
                 .isZero();
         JsonNode after = notes();
         assertThat(after.at("/lines/0")).isEqualTo(before.at("/lines/0"));
@@ -63,7 +58,7 @@ final class KillTest {
     @Test
     void aTakeThatIsInterruptedEndsInOrder() throws IOException, InterruptedException {
         List<String> rest;
-        try (ChildJvm child = start()) {
+        try (ChildJvm child = DemoReading.start(session)) {
             readUntilALineIsClean(child);
             rest = child.terminate();
         }
@@ -73,26 +68,8 @@ final class KillTest {
         assertThat(notes().at("/lines/0/outcome").asText()).isEqualTo("clean");
     }
 
-    private ChildJvm start() throws IOException {
-        return ChildJvm.start(
-                Main.class,
-                "read",
-                LESSON.toString(),
-                "--audio",
-                HOME.resolve("demo-scripts/lesson-1.wav").toString(),
-                "--no-window",
-                "--model",
-                MODEL.toString(),
-                "--session",
-                session);
-    }
-
     private static void readUntilALineIsClean(ChildJvm child) throws IOException {
-        String line = child.readLine();
-        while (line != null && !line.contains("clean")) {
-            line = child.readLine();
-        }
-        assertThat(line).contains("Hello, and welcome to the workshop.");
+        assertThat(child.readTo("clean")).contains("Hello, and welcome to the workshop.");
     }
 
     private JsonNode notes() throws IOException {

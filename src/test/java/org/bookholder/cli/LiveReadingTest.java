@@ -52,7 +52,7 @@ final class LiveReadingTest {
         Needs.program("xdotool", "Debian package xdotool");
         try (SoundServer sound = SoundServer.in(folder);
                 ChildJvm child = read(sound, "--words", "6")) {
-            waitFor(child, "Session: ");
+            child.readTo("Session: ");
             waitForNotes(notes -> notes.path("takes").size() == 1);
             Process voice = sound.play(DEMO.resolve("lesson-1.wav"));
             waitForNotes(notes -> outcome(notes, 2).equals("clean"));
@@ -74,15 +74,15 @@ final class LiveReadingTest {
     void aTakeWhoseMicrophoneIsPulledOutGoesOnAndTakesItBack() throws IOException, InterruptedException {
         try (SoundServer sound = SoundServer.in(folder);
                 ChildJvm child = read(sound, "--no-window")) {
-            waitFor(child, "Session: ");
+            child.readTo("Session: ");
             sound.play(DEMO.resolve("lesson-1.wav"));
-            waitFor(child, "welcome to the workshop");
+            child.readTo("welcome to the workshop");
             assertRefusesASecondReader();
             sound.die();
-            assertThat(waitFor(child, "bookholder: "))
+            assertThat(child.readTo("bookholder: "))
                     .contains("No sound comes in (the microphone", "the take goes on by hand");
             sound.comeBack();
-            assertThat(waitFor(child, "bookholder: ")).contains("all is well again");
+            assertThat(child.readTo("bookholder: ")).contains("all is well again");
             sound.play(DEMO.resolve("lesson-1.wav"));
             waitForNotes(notes -> notes.at("/lines/0/attempts").size() == 2);
             assertThat(child.terminate()).contains("Pickup list: Reading a bent wheel");
@@ -120,15 +120,6 @@ final class LiveReadingTest {
                 program.path("session"));
         assertThat(status).isEqualTo(2);
         assertThat(program.err()).hasLineCount(1).contains("open in another process");
-    }
-
-    private static String waitFor(ChildJvm child, String text) throws IOException {
-        String line = child.readLine();
-        while (line != null && !line.contains(text)) {
-            line = child.readLine();
-        }
-        assertThat(line).as("a line with '%s'", text).isNotNull();
-        return String.valueOf(line);
     }
 
     /** Looks into the session, which another process has open, until what is wanted stands there. */

@@ -31,14 +31,14 @@ final class MicrophoneReadingTest {
         Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
         Program program = new Program(folder);
         try (ChildJvm child = read(program)) {
-            waitFor(child, "Session: ");
+            child.readTo("Session: ");
             Process voice = new ProcessBuilder(
                             "paplay",
                             "--device=fakemic",
                             DEMO.resolve("lesson-1.wav").toString())
                     .inheritIO()
                     .start();
-            waitFor(child, "Today we look at one tired wheel");
+            child.readTo("Today we look at one tired wheel");
             voice.destroy();
             assertThat(voice.waitFor(10, TimeUnit.SECONDS)).isTrue();
             assertThat(child.terminate()).contains("Pickup list: Reading a bent wheel");
@@ -65,13 +65,5 @@ final class MicrophoneReadingTest {
                 MODEL.toString(),
                 "--session",
                 program.path("session"));
-    }
-
-    private static void waitFor(ChildJvm child, String text) throws IOException {
-        String line = child.readLine();
-        while (line != null && !line.contains(text)) {
-            line = child.readLine();
-        }
-        assertThat(line).isNotNull();
     }
 }

@@ -1,5 +1,7 @@
 package org.bookholder.testing;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -74,6 +76,16 @@ public final class ChildJvm implements AutoCloseable {
     /** The next line that it printed; null when it has ended. */
     public @Nullable String readLine() throws IOException {
         return output.readLine();
+    }
+
+    /** Reads on to the next line with {@code text} in it; that it ends before is a failure. */
+    public String readTo(String text) throws IOException {
+        String line = readLine();
+        while (line != null && !line.contains(text)) {
+            line = readLine();
+        }
+        assertThat(line).as("a line with '%s'", text).isNotNull();
+        return String.valueOf(line);
     }
 
     /** Ends it at once, on Unix with SIGKILL, and returns the whole lines that were left in the pipe. */

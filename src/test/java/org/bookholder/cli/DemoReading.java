@@ -1,0 +1,39 @@
+package org.bookholder.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.bookholder.testing.ChildJvm;
+import org.bookholder.testing.Needs;
+
+/** The demo's first lesson, heard from its recording in real time by the program in another process. */
+final class DemoReading {
+    static final Path LESSON = demo("lesson-1.md");
+
+    private static final Path MODEL = Path.of(System.getProperty("bookholder.home"), "models/vosk-model-en-us");
+
+    private DemoReading() {}
+
+    /** Skips a test where there is no speech model. */
+    static void needed() {
+        Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
+    }
+
+    /** Begins to read, without a window. */
+    static ChildJvm start(String session) throws IOException {
+        return ChildJvm.start(
+                Main.class,
+                "read",
+                LESSON.toString(),
+                "--audio",
+                demo("lesson-1.wav").toString(),
+                "--no-window",
+                "--model",
+                MODEL.toString(),
+                "--session",
+                session);
+    }
+
+    private static Path demo(String name) {
+        return Path.of(System.getProperty("bookholder.home"), "demo-scripts", name);
+    }
+}
