@@ -1,6 +1,6 @@
 // Being let in: by the key that the terminal's address carries, by a token from before, or by a join code.
 
-import { byId, put } from './words.js';
+import { byId, el, put } from './words.js';
 
 const AGAIN = 2000;
 
@@ -44,14 +44,20 @@ export async function enter(inside, say) {
 }
 
 function askForCode(inside, say) {
-  byId('desk').hidden = true;
-  byId('door').hidden = false;
-  byId('code').focus();
-  byId('join').onsubmit = async (event) => {
+  const join = async (event) => {
     event.preventDefault();
     const answer = await post('join', { code: byId('code').value })
       .catch(() => ({ text: 'The program cannot be reached.' }));
     put('refused', answer.ok ? '' : answer.text);
     if (answer.ok) enter(inside, say);
   };
+  byId('door').replaceChildren(el('form', { id: 'join', onsubmit: join },
+    el('h1', {}, 'The desk'),
+    el('label', { for: 'code' }, 'Join code, as the terminal and the reading window show it'),
+    el('input', { id: 'code', autocomplete: 'off', autocapitalize: 'characters', spellcheck: 'false', required: true }),
+    el('button', { type: 'submit' }, 'Join'),
+    el('p', { id: 'refused', role: 'alert' })));
+  byId('desk').hidden = true;
+  byId('door').hidden = false;
+  byId('code').focus();
 }
