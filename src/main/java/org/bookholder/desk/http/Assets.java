@@ -33,6 +33,7 @@ final class Assets {
             "summary.js",
             "actions.js",
             "handoff.js",
+            "listed.js",
             "words.js");
 
     private final Map<String, Asset> assets = new HashMap<>();

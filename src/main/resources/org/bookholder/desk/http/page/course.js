@@ -1,7 +1,8 @@
 // The desk of a course: its sessions, the pickups of all of them, its board and plan.
 
 import { enter, post } from './door.js';
-import { byId, clock, count, el, put, short } from './words.js';
+import { REASONS as COMMON, entry, why, within } from './listed.js';
+import { byId, clock, count, el, put } from './words.js';
 import { dress, turn } from './dress.js';
 
 const VIEWS = ['sessions', 'pickups', 'board'];
@@ -16,13 +17,11 @@ let lost = '';
 let notice = 0;
 
 const REASONS = {
+  ...COMMON,
   open: (l) => l.pickup && !l.since,
   all: () => true,
   skipped: (l) => l.outcome === 'skipped',
-  misread: (l) => l.outcome === 'misread',
-  incomplete: (l) => l.outcome === 'incomplete',
   marked: (l) => l.marked,
-  decided: (l) => Boolean(l.decision),
 };
 
 function say(text) {
@@ -38,11 +37,7 @@ async function look() {
       start();
       return;
     }
-    if (answer.ok) {
-      tag = answer.headers.get('ETag') ?? '';
-      course = await answer.json();
-      show();
-    }
+    await takeIn(answer);
     lost = answer.ok || answer.status === 304 ? '' : await answer.text();
   } catch {
     lost = 'Connection lost; coming back by itself.';
@@ -59,12 +54,15 @@ async function act(action) {
     notice = setTimeout(() => { notice = 0; say(lost); }, NOTICE);
     return;
   }
-  const now = await fetch('course');
-  if (now.ok) {
-    tag = now.headers.get('ETag') ?? '';
-    course = await now.json();
-    show();
-  }
+  await takeIn(await fetch('course'));
+}
+
+/** Shows the course as it stands, if that was answered. */
+async function takeIn(answer) {
+  if (!answer.ok) return;
+  tag = answer.headers.get('ETag') ?? '';
+  course = await answer.json();
+  show();
 }
 
 const day = (ms) => new Date(ms).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
@@ -131,7 +129,7 @@ function showPickups() {
   const take = Number(byId('f-take').value);
   const list = course.sessions.filter((s) => (!lesson || s.lesson === lesson) && (!session || s.name === session))
     .flatMap((s) => s.listed.filter(REASONS[byId('f-reason').value]).map((line) => ({ s, line })))
-    .filter(({ line }) => !take || line.where?.take === take || line.attempts.some((a) => a.take === take));
+    .filter(({ line }) => within(line, take));
   const at = ({ s, line }) => s.began + 1000 * (line.where?.at ?? 0);
   list.sort(byId('f-order').value === 'time' ? (a, b) => at(a) - at(b)
     : (a, b) => a.s.number - b.s.number || a.s.lesson.localeCompare(b.s.lesson) || a.line.line - b.line.line || at(a) - at(b));
@@ -140,12 +138,12 @@ function showPickups() {
 }
 
 function item({ s, line }) {
-  const why = [line.decision?.label ?? (line.said || (line.marked ? 'marked' : line.outcome)),
+  const more = [why(line),
     line.since ? 'no longer open: read clean in another session, or the line has changed' : '',
     `${s.lesson}, ${day(s.began)}`, line.where ? `take ${line.where.take}` : ''].filter(Boolean).join(' · ');
   return el('li', {}, el('a', {
     class: `item ${line.outcome}${line.pickup && !line.since ? ' pickup' : ''}`, href: `session/${s.name}/?line=${line.line}`,
-  }, el('span', { class: 'number' }, String(line.line)), el('span', { class: 'first' }, line.text), el('span', { class: 'why' }, why)));
+  }, ...entry(line, line.text, more)));
 }
 
 /** The board comes as text that the program has made and escaped; buttons are put to what only people know. */

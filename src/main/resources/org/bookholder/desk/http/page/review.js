@@ -1,6 +1,7 @@
 // Going through the pickup list: hear each attempt, decide, undo.
 
 import { act } from './link.js';
+import { REASONS as COMMON, entry, why, within } from './listed.js';
 import { nudge, play, playOrPause, showPlayer, silence } from './listen.js';
 import { markWords } from './script.js';
 import { byId, clock, count, el, put } from './words.js';
@@ -23,13 +24,11 @@ const called = (l) => l.pickup || l.decision || notesOf(l.line).length > 0
 const UNSURE = 0.6;
 
 const REASONS = {
+  ...COMMON,
   open: (l) => l.pickup,
   all: called,
   skipped: (l) => l.reached && l.outcome === 'skipped',
-  misread: (l) => l.outcome === 'misread',
-  incomplete: (l) => l.outcome === 'incomplete',
   marked: (l) => notesOf(l.line).some((n) => n.pickup),
-  decided: (l) => Boolean(l.decision),
 };
 
 function items() {
@@ -37,7 +36,7 @@ function items() {
   const list = model.lines.filter(REASONS[byId('f-reason').value])
     // The line that is being gone through stays until the next one is chosen.
     .concat(model.lines.filter((l) => l.line === current && !REASONS[byId('f-reason').value](l)))
-    .filter((l) => !take || l.attempts.some((a) => a.take === take) || l.where?.take === take);
+    .filter((l) => within(l, take));
   const when = (l) => telling(l)?.start ?? l.where?.at ?? Infinity;
   const orders = { time: (a, b) => when(a) - when(b), sure: (a, b) => sure(b) - sure(a) || a.line - b.line };
   return list.sort(orders[byId('f-order').value] ?? ((a, b) => a.line - b.line));
@@ -59,13 +58,11 @@ export function showReview() {
 
 function item(line) {
   const marks = notesOf(line.line).filter((n) => n.pickup).map((n) => n.by);
-  const why = line.decision?.label ?? (line.said || (line.marked ? 'marked' : line.outcome));
   return el('li', {
     id: `item-${line.line}`, role: 'option', 'aria-selected': String(line.line === current),
     class: `item ${line.outcome}${line.pickup ? ' pickup' : ''}`,
     onclick: () => { choose(line.line); showReview(); },
-  }, el('span', { class: 'number' }, String(line.line)), el('span', { class: 'first' }, text(line.line)),
-  el('span', { class: 'why' }, marks.length ? `${why} · marked by ${[...new Set(marks)].join(' and ')}` : why));
+  }, ...entry(line, text(line.line), marks.length ? `${why(line)} · marked by ${[...new Set(marks)].join(' and ')}` : why(line)));
 }
 
 /** Begins with a line, whether or not it is to be picked up. */
