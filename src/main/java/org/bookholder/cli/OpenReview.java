@@ -57,10 +57,6 @@ final class OpenReview implements AutoCloseable {
                 .orElseGet(() -> ReadRightNotes.courseOf(Path.of(script.source())));
     }
 
-    Path folder() {
-        return folder.path();
-    }
-
     DeskPlace place() {
         return desk.place();
     }
