@@ -43,7 +43,14 @@ final class KillTest {
 
         String more = program.recording("more.wav", 1);
         assertThat(program.run(
-                        "read", DemoReading.LESSON.toString(), "--audio", more, "--no-window", "--unpaced", "--session", session))
+                        "read",
+                        DemoReading.LESSON.toString(),
+                        "--audio",
+                        more,
+                        "--no-window",
+                        "--unpaced",
+                        "--session",
+                        session))
                 .isZero();
         JsonNode after = notes();
         assertThat(after.at("/lines/0")).isEqualTo(before.at("/lines/0"));
