@@ -9,6 +9,8 @@ import org.bookholder.sound.SpoilWatch;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.FrameLevels;
+import org.bookholder.speech.FrameMeter;
 import org.bookholder.speech.SoundLevel;
 import org.bookholder.speech.SoundMeter;
 import org.bookholder.timing.StreamTime;
@@ -29,6 +31,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     private final LongSupplier nanoTime;
     private final int rate;
     private final SoundMeter meter;
+    private final FrameMeter frames = new FrameMeter();
     private final SpoilWatch watch = new SpoilWatch();
     private AudioSource source;
     private StreamTime offset;
@@ -95,9 +98,10 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         }
         position = StreamTime.max(position, block.end());
         record(block);
-        hand(block);
+        Optional<FrameLevels> levels = frames.hear(block);
+        hand(block, levels);
         if (!lost) {
-            watch.hear(block).forEach(this::spoiled);
+            watch.hear(block, levels).forEach(this::spoiled);
         }
         for (SoundLevel level : meter.hear(block)) {
             tell(new SessionEvent.SoundMeasured(level.end(), level.rms(), level.peak(), level.clipped()));
@@ -173,8 +177,8 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         }
     }
 
-    private void hand(AudioBlock block) {
-        EarInput input = stage -> stage.hear(block);
+    private void hand(AudioBlock block, Optional<FrameLevels> levels) {
+        EarInput input = stage -> stage.hear(block, levels);
         if (!sources.live()) {
             run.ear().add(input);
         } else if (!run.ear().offer(input)) {

@@ -7,7 +7,7 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.Ear;
 import org.bookholder.speech.EarKind;
-import org.bookholder.speech.FrameMeter;
+import org.bookholder.speech.FrameLevels;
 import org.bookholder.speech.Hypothesis;
 import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +25,6 @@ final class ScriptEarStage implements Stage {
 
     private final TakeRun run;
     private final boolean inStep;
-    private final FrameMeter meter = new FrameMeter();
     private StreamTime heardTo = StreamTime.ZERO;
     private final Supplier<Optional<Ear>> maker;
     private @Nullable Ear ear;
@@ -76,9 +75,9 @@ final class ScriptEarStage implements Stage {
         }
     }
 
-    void hear(AudioBlock block) {
+    void hear(AudioBlock block, Optional<FrameLevels> measured) {
         heardTo = block.end();
-        meter.hear(block).ifPresent(levels -> run.reports().add(session -> session.heard(run.number(), levels)));
+        measured.ifPresent(levels -> run.reports().add(session -> session.heard(run.number(), levels)));
         if (ear != null) {
             report(ear.hear(block));
         }

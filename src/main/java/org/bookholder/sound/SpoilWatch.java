@@ -3,9 +3,9 @@ package org.bookholder.sound;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.FrameLevels;
-import org.bookholder.speech.FrameMeter;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -35,7 +35,6 @@ public final class SpoilWatch {
 
     private static final double FULL_SCALE = 32_768;
 
-    private final FrameMeter meter = new FrameMeter();
     private final ClippedRuns runs = new ClippedRuns();
     private final HoleFinder holes = new HoleFinder();
     private final byte[] levels = new byte[WINDOW];
@@ -43,8 +42,13 @@ public final class SpoilWatch {
     private StreamTime clippedSince = StreamTime.ZERO;
     private int clipped;
 
-    /** Takes a block that follows on those before; returns what is now known to be spoiled, usually nothing. */
-    public List<Spoil> hear(AudioBlock block) {
+    /**
+     * Takes a block that follows on those before.
+     *
+     * @param measured the frames that are full with this block, if any
+     * @return what is now known to be spoiled, usually nothing
+     */
+    public List<Spoil> hear(AudioBlock block, Optional<FrameLevels> measured) {
         List<Spoil> spoils = new ArrayList<>();
         short[] samples = block.samples();
         for (int i = 0; i < samples.length; i++) {
@@ -54,7 +58,7 @@ public final class SpoilWatch {
             }
         }
         holes.hear(block).stream().filter(this::missing).forEach(spoils::add);
-        meter.hear(block).ifPresent(measured -> noise(measured, spoils));
+        measured.ifPresent(levels -> noise(levels, spoils));
         return spoils;
     }
 
@@ -77,7 +81,7 @@ public final class SpoilWatch {
     private boolean missing(Spoil hole) {
         int own = (int) Math.ceil(hole.end().since(hole.start()).seconds() * FrameLevels.PER_SECOND) + 1;
         long known = Math.min(frames, WINDOW) - own;
-        return known >= ROOM_KNOWN && percentile(5, known, own) > FrameLevels.SILENCE;
+        return known >= ROOM_KNOWN && percentile(5, sorted(known, own)) > FrameLevels.SILENCE;
     }
 
     /** Once a second: what is said of the window holds for the second in its middle. */
@@ -93,18 +97,23 @@ public final class SpoilWatch {
     }
 
     private boolean noisy() {
-        int voice = percentile(95, WINDOW, 0);
-        int ratio = voice - percentile(5, WINDOW, 0);
+        byte[] sorted = sorted(WINDOW, 0);
+        int voice = percentile(95, sorted);
+        int ratio = voice - percentile(5, sorted);
         return voice >= VOICE && ratio >= STEADY && ratio < LEAST_RATIO;
     }
 
-    /** Of {@code count} levels, those before the last {@code skipped} ones. */
-    private int percentile(int percent, long count, int skipped) {
+    private static int percentile(int percent, byte[] sorted) {
+        return sorted[sorted.length * percent / 100];
+    }
+
+    /** The {@code count} levels before the last {@code skipped} ones, the softest first. */
+    private byte[] sorted(long count, int skipped) {
         byte[] sorted = new byte[(int) count];
         for (int i = 0; i < sorted.length; i++) {
             sorted[i] = levels[(int) ((frames - skipped - 1 - i) % WINDOW)];
         }
         Arrays.sort(sorted);
-        return sorted[sorted.length * percent / 100];
+        return sorted;
     }
 }

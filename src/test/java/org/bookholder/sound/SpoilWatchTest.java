@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Random;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioRead;
+import org.bookholder.speech.FrameMeter;
 import org.bookholder.speech.wav.WavSource;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.Spoken;
@@ -25,8 +26,10 @@ final class SpoilWatchTest {
 
     private static List<Spoil> watched(short[] samples) {
         SpoilWatch watch = new SpoilWatch();
+        FrameMeter meter = new FrameMeter();
         List<Spoil> spoils = new ArrayList<>();
-        FakeAudioSource.blocks(RATE, StreamTime.ofSeconds(100), samples).forEach(b -> spoils.addAll(watch.hear(b)));
+        FakeAudioSource.blocks(RATE, StreamTime.ofSeconds(100), samples)
+                .forEach(b -> spoils.addAll(watch.hear(b, meter.hear(b))));
         return spoils;
     }
 
