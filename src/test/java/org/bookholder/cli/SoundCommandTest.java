@@ -11,7 +11,6 @@ import java.util.Arrays;
 import java.util.Random;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioRead;
-import org.bookholder.speech.wav.WavSource;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.Wav;
 import org.junit.jupiter.api.BeforeEach;
@@ -120,7 +119,7 @@ final class SoundCommandTest {
         for (int i = 0; i < quiet.length; i++) {
             quiet[i] = (short) Math.round(noise * random.nextGaussian());
         }
-        short[] loud = Arrays.copyOf(demo(), voice * RATE);
+        short[] loud = Arrays.copyOf(Wav.demo(30), voice * RATE);
         int peak = 0;
         for (short sample : loud) {
             peak = Math.max(peak, Math.abs(sample));
@@ -136,19 +135,5 @@ final class SoundCommandTest {
         short[] both = Arrays.copyOf(a, a.length + b.length);
         System.arraycopy(b, 0, both, a.length, b.length);
         return both;
-    }
-
-    private static short[] demo() throws ProblemException {
-        try (WavSource source = WavSource.open(Path.of("demo-scripts/lesson-1.wav"))) {
-            short[] samples = new short[30 * RATE];
-            int at = 0;
-            while (at < samples.length && source.read() instanceof AudioRead.Samples read) {
-                short[] block = read.block().samples();
-                int count = Math.min(block.length, samples.length - at);
-                System.arraycopy(block, 0, samples, at, count);
-                at += count;
-            }
-            return samples;
-        }
     }
 }

@@ -3,17 +3,15 @@ package org.bookholder.sound;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.FrameMeter;
-import org.bookholder.speech.wav.WavSource;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.Spoken;
+import org.bookholder.testing.Wav;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,12 +33,12 @@ final class SpoilWatchTest {
 
     @Test
     void aCleanReadingIsNotSpoiled() throws ProblemException {
-        assertThat(watched(demo())).isEmpty();
+        assertThat(watched(Wav.demo(SECONDS))).isEmpty();
     }
 
     @Test
     void aVoiceThatIsCutOffIsSpoiledWhereItIs() throws ProblemException {
-        short[] samples = demo();
+        short[] samples = Wav.demo(SECONDS);
         for (int i = 9 * RATE; i < 12 * RATE; i++) {
             samples[i] = (short) Math.max(-32_768, Math.min(32_767, 8 * samples[i]));
         }
@@ -55,7 +53,7 @@ final class SpoilWatchTest {
     @ParameterizedTest
     @CsvSource({"20, 0, 0.05", "5, 0.9, 1"})
     void aVoiceInNoiseIsSpoiledWhenItHardlyStandsOut(double ratio, double least, double most) throws ProblemException {
-        short[] samples = demo();
+        short[] samples = Wav.demo(SECONDS);
         float[] full = new float[samples.length];
         for (int i = 0; i < samples.length; i++) {
             full[i] = samples[i] / 32_768f;
@@ -75,7 +73,7 @@ final class SpoilWatchTest {
     @ParameterizedTest
     @ValueSource(ints = {10, 40, 200})
     void aHoleInTheMiddleOfAWordIsADropOut(int millis) throws ProblemException {
-        short[] samples = demo();
+        short[] samples = Wav.demo(SECONDS);
         int length = millis * RATE / 1000;
         int hole = loudest(samples, length);
         Arrays.fill(samples, hole, hole + length, (short) 0);
@@ -89,7 +87,7 @@ final class SpoilWatchTest {
     /** Wherever in a word a hole of 40 ms is cut: nine in ten of the places where the wave is loud. */
     @Test
     void mostHolesInAVoiceAreFound() throws ProblemException {
-        short[] voice = demo();
+        short[] voice = Wav.demo(SECONDS);
         int holes = 0;
         int found = 0;
         for (int at = 2 * RATE; at < voice.length - RATE; at += RATE / 3) {
@@ -120,7 +118,7 @@ final class SpoilWatchTest {
 
     @Test
     void aPauseThatAMicrophoneGatesAwayIsNoHole() throws ProblemException {
-        short[] samples = demo();
+        short[] samples = Wav.demo(SECONDS);
         for (int from = 0; from < samples.length; from += RATE / 50) {
             if (level(samples, from) < -50) {
                 Arrays.fill(samples, from, Math.min(samples.length, from + RATE / 50), (short) 0);
@@ -149,19 +147,5 @@ final class SpoilWatchTest {
 
     private static int edges(short[] samples, int hole, int length) {
         return Math.min(Math.abs(samples[hole - 1]), Math.abs(samples[hole + length]));
-    }
-
-    private static short[] demo() throws ProblemException {
-        short[] samples = new short[SECONDS * RATE];
-        int at = 0;
-        try (WavSource source = WavSource.open(Path.of("demo-scripts/lesson-1.wav"))) {
-            while (at < samples.length && source.read() instanceof AudioRead.Samples read) {
-                short[] block = read.block().samples();
-                int count = Math.min(block.length, samples.length - at);
-                System.arraycopy(block, 0, samples, at, count);
-                at += count;
-            }
-        }
-        return samples;
     }
 }

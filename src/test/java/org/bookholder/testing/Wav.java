@@ -8,13 +8,19 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.function.BiConsumer;
 import javax.sound.sampled.AudioFileFormat;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.speech.AudioRead;
+import org.bookholder.speech.wav.WavSource;
 
-/** Writes WAV files for tests. */
+/** Writes and reads WAV files for tests. */
 public final class Wav {
     private static final double FULL_SCALE = 32_768;
 
@@ -32,6 +38,30 @@ public final class Wav {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** All samples of a file, by the program's own reader. */
+    public static short[] samples(Path file) throws ProblemException {
+        List<short[]> blocks = new ArrayList<>();
+        int length = 0;
+        try (WavSource source = WavSource.open(file)) {
+            while (source.read() instanceof AudioRead.Samples read) {
+                blocks.add(read.block().samples());
+                length += read.block().samples().length;
+            }
+        }
+        short[] all = new short[length];
+        int at = 0;
+        for (short[] block : blocks) {
+            System.arraycopy(block, 0, all, at, block.length);
+            at += block.length;
+        }
+        return all;
+    }
+
+    /** The first seconds, at 16,000 Hz, of the demo's recording, which a synthetic voice reads. */
+    public static short[] demo(int seconds) throws ProblemException {
+        return Arrays.copyOf(samples(Path.of("demo-scripts/lesson-1.wav")), seconds * 16_000);
     }
 
     /** A tone with {@code amplitude} of full scale. */

@@ -6,14 +6,13 @@ import java.util.Arrays;
 import java.util.List;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
-import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.Ear;
 import org.bookholder.speech.Grammar;
 import org.bookholder.speech.Hypothesis;
 import org.bookholder.speech.RecognizedWord;
-import org.bookholder.speech.wav.WavSource;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.Needs;
+import org.bookholder.testing.Wav;
 import org.bookholder.timing.StreamTime;
 
 /** The model, five clips of a human reader, and what ears hear in them. */
@@ -49,17 +48,7 @@ final class Hearing {
 
     /** Two sentences, {@link #YOUNG_MAN} and {@link #SELFISH}, a second of silence after each. */
     static short[] twoSentences() throws ProblemException {
-        return join(samples(clip(880)), new short[RATE], samples(clip(890)), new short[RATE]);
-    }
-
-    static short[] samples(Path file) throws ProblemException {
-        short[] all = new short[0];
-        try (WavSource source = WavSource.open(file)) {
-            while (source.read() instanceof AudioRead.Samples read) {
-                all = join(all, read.block().samples());
-            }
-        }
-        return all;
+        return join(Wav.samples(clip(880)), new short[RATE], Wav.samples(clip(890)), new short[RATE]);
     }
 
     static short[] join(short[]... parts) {

@@ -15,6 +15,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.Ear;
 import org.bookholder.testing.Needs;
+import org.bookholder.testing.Wav;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,7 +53,7 @@ final class VoskLifeTest {
         Ear ear = ears.scriptEar(Hearing.grammar(), Hearing.RATE);
         ears.close();
         ears.close();
-        assertThat(heard(ear, Hearing.samples(Hearing.clip(880)))).isEqualTo(Hearing.YOUNG_MAN);
+        assertThat(heard(ear, Wav.samples(Hearing.clip(880)))).isEqualTo(Hearing.YOUNG_MAN);
         assertThrows(IllegalStateException.class, () -> ears.openEar(Hearing.RATE));
         assertThrows(IllegalStateException.class, () -> ears.vocabulary().contains("flour"));
     }

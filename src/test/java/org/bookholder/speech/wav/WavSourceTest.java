@@ -59,7 +59,7 @@ final class WavSourceTest extends AudioSourceContract {
         for (boolean extensible : new boolean[] {false, true}) {
             Path file = folder.resolve(name + extensible + ".wav");
             Wav.write(file, Wav.bytes(tag, 48_000, bits, extensible, new short[][] {TONE}, body));
-            short[] read = samples(file);
+            short[] read = Wav.samples(file);
             assertThat(read).hasSameSizeAs(TONE);
             for (int i = 0; i < read.length; i++) {
                 assertThat(Math.abs(read[i] - TONE[i])).isLessThanOrEqualTo(error);
@@ -88,7 +88,7 @@ final class WavSourceTest extends AudioSourceContract {
         short[] right = {3000, -4000, 32_767, -32_768};
         Path file = folder.resolve("stereo.wav");
         Wav.write(file, Wav.bytes(PCM, 44_100, 16, false, new short[][] {left, right}, ByteBuffer::putShort));
-        assertArrayEquals(new short[] {2000, -3000, 32_767, -32_768}, samples(file));
+        assertArrayEquals(new short[] {2000, -3000, 32_767, -32_768}, Wav.samples(file));
     }
 
     @Test
@@ -96,7 +96,7 @@ final class WavSourceTest extends AudioSourceContract {
         Path file = folder.resolve("hot.wav");
         short[][] one = {{1, -1}};
         Wav.write(file, Wav.bytes(FLOAT, 16_000, 32, false, one, (b, s) -> b.putFloat(2.5f * s)));
-        assertArrayEquals(new short[] {32_767, -32_768}, samples(file));
+        assertArrayEquals(new short[] {32_767, -32_768}, Wav.samples(file));
     }
 
     @Test
@@ -120,7 +120,7 @@ final class WavSourceTest extends AudioSourceContract {
         try (WavSource source = WavSource.open(file)) {
             assertThat(source.warnings()).hasSize(2).anyMatch(w -> w.contains("cut short"));
         }
-        assertArrayEquals(Arrays.copyOf(TONE, 5_000), samples(file));
+        assertArrayEquals(Arrays.copyOf(TONE, 5_000), Wav.samples(file));
     }
 
     @Test
@@ -134,7 +134,7 @@ final class WavSourceTest extends AudioSourceContract {
         try (WavSource source = WavSource.open(file)) {
             assertThat(source.warnings()).isEmpty();
         }
-        assertArrayEquals(TONE, samples(file));
+        assertArrayEquals(TONE, Wav.samples(file));
     }
 
     @Test
@@ -171,7 +171,7 @@ final class WavSourceTest extends AudioSourceContract {
         try (WavSource source = WavSource.open(file)) {
             assertThat(source.warnings()).singleElement().asString().contains(warning);
         }
-        assertArrayEquals(TONE, samples(file));
+        assertArrayEquals(TONE, Wav.samples(file));
     }
 
     private void assertProblem(byte[] bytes, String what) {
@@ -180,18 +180,6 @@ final class WavSourceTest extends AudioSourceContract {
         assertThat(problem.what()).containsPattern(what);
         assertThat(problem.where()).isEqualTo(file.toString());
         assertThat(problem.remedy()).isNotBlank();
-    }
-
-    private static short[] samples(Path file) throws ProblemException {
-        short[] all = new short[0];
-        try (WavSource source = WavSource.open(file)) {
-            while (source.read() instanceof AudioRead.Samples read) {
-                short[] block = read.block().samples();
-                all = Arrays.copyOf(all, all.length + block.length);
-                System.arraycopy(block, 0, all, all.length - block.length, block.length);
-            }
-        }
-        return all;
     }
 
     private static ByteBuffer little(byte[] bytes) {
