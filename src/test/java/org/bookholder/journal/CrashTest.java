@@ -75,9 +75,15 @@ final class CrashTest {
         }
     }
 
-    /** The system's limit on a file's size stands for a disk that takes no more; a real one needs the super-user. */
+    /**
+     * The system's limit on the size of a process's files (RLIMIT_FSIZE of POSIX) stands for a disk that takes no more; a real
+     * one needs the super-user. What Windows can limit for a process stands in JOBOBJECT_BASIC_LIMIT_INFORMATION and
+     * JOBOBJECT_EXTENDED_LIMIT_INFORMATION (Microsoft, Windows API, winnt.h).
+     */
     @Test
-    @DisabledOnOs(value = OS.WINDOWS, disabledReason = "the limit is set by bash's ulimit")
+    @DisabledOnOs(
+            value = OS.WINDOWS,
+            disabledReason = "Windows limits a process's time, memory and children, not the size of its files")
     void keepsAllThatFittedWhenTheDiskTakesNoMore()
             throws ProblemException, IOException, InterruptedException, UnsupportedAudioFileException {
         Path folder = parent.resolve("full");
