@@ -14,6 +14,8 @@ import java.util.regex.Pattern;
  * @param emphasis how the author stressed it
  */
 public record ScriptWord(String written, List<List<String>> spoken, Emphasis emphasis) {
+    private static final Pattern FRONT = Pattern.compile("^[^\\p{L}\\p{N}$£€¥#&@%+]+");
+    private static final Pattern BACK = Pattern.compile("[^\\p{L}\\p{M}\\p{N}%°$£€¥+#]+$");
     private static final Pattern DOTTED = Pattern.compile("(?:^|\\s)(?:\\p{L}\\.){1,9}\\p{L}$");
 
     /** How the author stressed a word. */
@@ -36,8 +38,8 @@ public record ScriptWord(String written, List<List<String>> spoken, Emphasis emp
 
     /** The written form without the punctuation around it; the stops of "U.S." and "e.g." stay. */
     public String plain() {
-        String front = written.replaceFirst("^[^\\p{L}\\p{N}$£€¥#&@%+]+", "");
-        String plain = front.replaceFirst("[^\\p{L}\\p{M}\\p{N}%°$£€¥+#]+$", "");
+        String front = FRONT.matcher(written).replaceFirst("");
+        String plain = BACK.matcher(front).replaceFirst("");
         if (front.startsWith(".", plain.length()) && DOTTED.matcher(plain).find()) {
             plain += ".";
         }
