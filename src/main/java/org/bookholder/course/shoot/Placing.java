@@ -2,10 +2,12 @@ package org.bookholder.course.shoot;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** What is placed in which session, and what is left over. Confined to one thread. */
 final class Placing {
+    private final List<Duration> rooms;
     private final Sessions made;
     private final Terms terms;
     private final List<List<Work>> placed = new ArrayList<>();
@@ -17,15 +19,16 @@ final class Placing {
         PlannedSession of(int day, List<Work> works);
     }
 
-    Placing(int days, Sessions made, Terms terms) {
+    /** Nothing placed on days that have so much room. */
+    Placing(List<Duration> rooms, Sessions made, Terms terms) {
+        this.rooms = rooms;
         this.made = made;
         this.terms = terms;
-        for (int day = 0; day < days; day++) {
-            placed.add(List.of());
-        }
+        placed.addAll(Collections.nCopies(rooms.size(), List.of()));
     }
 
     private Placing(Placing other) {
+        rooms = other.rooms;
         made = other.made;
         terms = other.terms;
         placed.addAll(other.placed);
@@ -38,7 +41,7 @@ final class Placing {
 
     /** The same days, and nothing placed. */
     Placing emptied() {
-        return new Placing(placed.size(), made, terms);
+        return new Placing(rooms, made, terms);
     }
 
     /** Puts a work on a day, if there is room for it. */
@@ -77,7 +80,7 @@ final class Placing {
 
     /** How long a session on a day may last. */
     Duration room(int day) {
-        return made.of(day, List.of()).room();
+        return rooms.get(day);
     }
 
     List<Work> left() {

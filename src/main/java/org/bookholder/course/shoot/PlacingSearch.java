@@ -15,12 +15,15 @@ final class PlacingSearch {
     private static final int MOST_STEPS = 20_000;
 
     private final List<Work> works;
+    private final long least;
     private final Placing now;
     private Placing best;
+    private boolean done;
     private int steps;
 
-    private PlacingSearch(Placing best, List<Work> works) {
+    private PlacingSearch(Placing best, List<Work> works, long least) {
         this.works = works;
+        this.least = least;
         this.best = best;
         this.now = best.emptied();
     }
@@ -28,20 +31,23 @@ final class PlacingSearch {
     /**
      * The best that is found, or {@code known} if nothing better is.
      *
-     * @param works what is placed in it, those first that are hardest to place
+     * @param works what is placed in it, those first that are hardest to place; the first way that is tried puts each on the
+     *     first day with room for it
+     * @param least fewer sessions than this cannot hold all of it
      */
-    static Placing better(Placing known, List<Work> works) {
-        PlacingSearch search = new PlacingSearch(known, works);
+    static Placing better(Placing known, List<Work> works, long least) {
+        PlacingSearch search = new PlacingSearch(known, works, least);
         search.place(0);
         return search.best;
     }
 
     private void place(int index) {
-        if (steps++ > MOST_STEPS || !now.isBetterThan(best)) {
+        if (done || steps++ > MOST_STEPS || !now.isBetterThan(best)) {
             return;
         }
         if (index == works.size()) {
             best = now.copy();
+            done = best.isLeast(least);
             return;
         }
         Work work = works.get(index);

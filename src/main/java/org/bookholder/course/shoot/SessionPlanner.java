@@ -15,17 +15,20 @@ import org.bookholder.course.Text;
  * Splits what is to be recorded into sessions.
  *
  * <p>Lessons are taken in order, each session filled before the next is begun. If less could be left over, or fewer sessions
- * would do, they are placed otherwise: each into the first session with room for it, in order or the longest first, and then by
- * {@link PlacingSearch}. A lesson is split only if no session could hold the whole of it. Within a session the hardest comes
+ * would do, they are placed otherwise: each into the first session with room for it, or by {@link PlacingSearch}. A lesson is split only if no session could hold the whole of it. Within a session the hardest comes
  * first, while the voice is fresh.
  */
 public final class SessionPlanner {
     private static final int MOST_PARTS = 20;
+
     private static final Comparator<Work> HARDEST_FIRST =
             Comparator.comparingDouble(Work::hardness).reversed().thenComparingInt(Work::lesson);
 
     private final Terms terms;
+
+    /** Those given; if there are none, one that stands for as many as it takes. */
     private final List<Day> days;
+
     private final boolean dated;
 
     private SessionPlanner(Terms terms, List<Day> days, boolean dated) {
@@ -56,8 +59,7 @@ public final class SessionPlanner {
                     List.of("every recording day is over; write new days into recording: days: in course.yaml"));
         }
         if (!dated) {
-            days = List.copyOf(Collections.nCopies(
-                    works.size() * MOST_PARTS, new Day(LocalDate.EPOCH, Shooting.USUAL_START, Shooting.USUAL_LENGTH)));
+            days = List.of(new Day(LocalDate.EPOCH, Shooting.USUAL_START, Shooting.USUAL_LENGTH));
         }
         return new SessionPlanner(terms, days, dated).plan(works);
     }
@@ -70,42 +72,42 @@ public final class SessionPlanner {
     }
 
     private Placing placed(List<Work> works) {
-        List<Work> longestFirst = works.stream()
+        long least = least(works);
+        Placing best = placed(works, true);
+        if (!best.isLeast(least)) {
+            best = best.orBetter(placed(works, false));
+        }
+        return best.isLeast(least) ? best : PlacingSearch.better(best, longestFirst(works), least);
+    }
+
+    /** Each work on the first day with room for it, or, {@code inOrder}, on none before the last one's. */
+    private Placing placed(List<Work> works, boolean inOrder) {
+        Placing placing = new Placing(rooms(works.size()), this::session, terms);
+        int from = 0;
+        for (Work work : works) {
+            int day = from;
+            while (day < placing.days() && !placing.place(day, work)) {
+                day++;
+            }
+            if (day == placing.days()) {
+                placing.leave(work);
+            }
+            from = inOrder ? day : 0;
+        }
+        return placing;
+    }
+
+    /** How long each session may last. Without days there are as many as works, so that none is wanting. */
+    private List<Duration> rooms(int works) {
+        return dated
+                ? days.stream().map(Day::length).toList()
+                : Collections.nCopies(works, days.get(0).length());
+    }
+
+    private static List<Work> longestFirst(List<Work> works) {
+        return works.stream()
                 .sorted(Comparator.comparing(Work::length).reversed())
                 .toList();
-        Placing best = inOrder(works);
-        for (List<Work> order : List.of(works, longestFirst)) {
-            best = best.isLeast(least(works)) ? best : best.orBetter(firstFitting(order));
-        }
-        return best.isLeast(least(works)) ? best : PlacingSearch.better(best, longestFirst);
-    }
-
-    private Placing inOrder(List<Work> works) {
-        Placing placing = new Placing(days.size(), this::session, terms);
-        int day = 0;
-        for (Work work : works) {
-            while (day < days.size() && !placing.place(day, work)) {
-                day++;
-            }
-            if (day == days.size()) {
-                placing.leave(work);
-            }
-        }
-        return placing;
-    }
-
-    private Placing firstFitting(List<Work> works) {
-        Placing placing = new Placing(days.size(), this::session, terms);
-        for (Work work : works) {
-            int day = 0;
-            while (day < days.size() && !placing.place(day, work)) {
-                day++;
-            }
-            if (day == days.size()) {
-                placing.leave(work);
-            }
-        }
-        return placing;
     }
 
     /** Fewer sessions than this cannot hold all of it. */
@@ -138,7 +140,7 @@ public final class SessionPlanner {
     }
 
     private PlannedSession session(int day, List<Work> works) {
-        Day d = days.get(day);
+        Day d = days.get(dated ? day : 0);
         List<Work> sorted = new ArrayList<>(works);
         sorted.sort(HARDEST_FIRST);
         return PlannedSession.of(dated ? Optional.of(d.date()) : Optional.empty(), d.from(), d.length(), sorted, terms);
