@@ -55,8 +55,7 @@ final class CourseSettings {
             return script;
         }
         int wanted = pace.get().whole(ScriptSettings.MIN_PACE, ScriptSettings.MAX_PACE, "words per minute");
-        ScriptSettings old = script.settings();
-        return script.with(new ScriptSettings(wanted, old.language(), old.lineBreaks()));
+        return script.with(script.settings().paced(wanted));
     }
 
     Optional<Path> delivery() throws ProblemException {

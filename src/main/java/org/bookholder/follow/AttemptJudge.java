@@ -98,10 +98,14 @@ final class AttemptJudge {
         return result;
     }
 
-    private static List<Integer> wrongWords(List<PreparedWord> words, Heard heard, OpenAlignment alignment) {
+    private List<Integer> wrongWords(List<PreparedWord> words, Heard heard, OpenAlignment alignment) {
+        Rewording rewording = new Rewording(words, alignment);
         List<Integer> wrong = new ArrayList<>();
         for (int word = 0; word < heard.length(); word++) {
-            if (lost(words, heard, word) && isWrong(words, heard, alignment, word)) {
+            boolean reworded = rewording.at(word);
+            boolean departs =
+                    reworded ? graph.asWritten() && rewording.begins(word) : isWrong(words, heard, alignment, word);
+            if (departs && lost(words, heard, word)) {
                 wrong.add(word);
             }
         }

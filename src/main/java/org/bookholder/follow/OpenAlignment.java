@@ -78,7 +78,9 @@ final class OpenAlignment {
         }
         if (i > 1 && j > 0) {
             String two = spoken(i - 2) + spoken(i - 1);
-            offer(i, j, 2, 1, 2 * UNLIKE * Likeness.share(two, joined(j - 1, j)) + JOINED);
+            String one = joined(j - 1, j);
+            double unlike = Rewording.contracted(words, i - 2, one) ? 0 : Likeness.share(two, one);
+            offer(i, j, 2, 1, 2 * UNLIKE * unlike + JOINED);
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.bookholder.script.PreparedScript;
 import org.bookholder.script.PreparedScript.PreparedWord;
+import org.bookholder.script.ScriptSettings.Wording;
 import org.bookholder.speech.RecognizedWord;
 
 /**
@@ -37,6 +38,7 @@ final class ReadingGraph {
     private final int[][] firstNodes;
     private final List<IntList> entries = new ArrayList<>();
     private final double[] surprise;
+    private final boolean asWritten;
 
     ReadingGraph(PreparedScript script) {
         firstWordOfLine = new int[script.lines().size() + 1];
@@ -55,6 +57,7 @@ final class ReadingGraph {
             addWord(word);
         }
         surprise = surprise();
+        asWritten = script.script().settings().contractions() == Wording.AS_WRITTEN;
     }
 
     private void addWord(int word) {
@@ -99,6 +102,11 @@ final class ReadingGraph {
             result[token] = -Math.log(Math.max(count[token], 0.5) / Math.max(total, 1));
         }
         return result;
+    }
+
+    /** Whether contractions, and words that may be contracted, are to be read as written. */
+    boolean asWritten() {
+        return asWritten;
     }
 
     /** How many words the script has. */

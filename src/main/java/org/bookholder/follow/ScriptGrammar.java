@@ -12,7 +12,8 @@ public final class ScriptGrammar {
     private ScriptGrammar() {}
 
     /**
-     * One phrase for each line with each word's preferred form, and one for each further form between its neighbours.
+     * One phrase for each line with each word's preferred form, one for each further form between its neighbours, and the
+     * script's rivals.
      *
      * @return empty if the recogniser knows no word of the script
      */
@@ -28,6 +29,7 @@ public final class ScriptGrammar {
                 }
             }
         }
+        phrases.addAll(script.rivals());
         return phrases.isEmpty() ? Optional.empty() : Optional.of(new Grammar(phrases));
     }
 

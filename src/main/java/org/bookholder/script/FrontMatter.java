@@ -8,13 +8,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.ScriptSettings.LineBreaks;
+import org.bookholder.script.ScriptSettings.Wording;
 import org.bookholder.settings.Setting;
 import org.bookholder.settings.Settings;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The YAML at the head of a script, between two lines of three dashes. The names title, pace, language and lines are
- * read; others are left to other programs, unless they look like one of these mistyped.
+ * The YAML at the head of a script, between two lines of three dashes. The names title, pace, language, lines and
+ * contractions are read; others are left to other programs, unless they look like one of these mistyped.
  *
  * @param title the title, null if none is given
  * @param settings what is settled, defaults for the rest
@@ -23,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param bodyLine line of the file at which the body begins, from 1
  */
 record FrontMatter(@Nullable String title, ScriptSettings settings, boolean paced, String body, int bodyLine) {
-    private static final List<String> NAMES = List.of("title", "pace", "language", "lines");
+    private static final List<String> NAMES = List.of("title", "pace", "language", "lines", "contractions");
     private static final Pattern OPENING = Pattern.compile("---[ \\t]*\\R");
     private static final Pattern CLOSING = Pattern.compile("(?m)^(?:---|\\.\\.\\.)[ \\t]*$");
 
@@ -54,10 +55,12 @@ record FrontMatter(@Nullable String title, ScriptSettings settings, boolean pace
         Optional<Setting> pace = given.value("pace");
         Optional<Setting> language = given.value("language");
         Optional<Setting> lines = given.value("lines");
+        Optional<Setting> contractions = given.value("contractions");
         return new ScriptSettings(
                 pace.isPresent() ? pace(pace.get()) : defaults.targetPace(),
                 language.isPresent() ? language(language.get()) : defaults.language(),
-                lines.isPresent() ? lineBreaks(lines.get()) : defaults.lineBreaks());
+                lines.isPresent() ? lineBreaks(lines.get()) : defaults.lineBreaks(),
+                contractions.isPresent() ? wording(contractions.get()) : defaults.contractions());
     }
 
     private static int pace(Setting pace) throws ProblemException {
@@ -77,6 +80,17 @@ record FrontMatter(@Nullable String title, ScriptSettings settings, boolean pace
                     "'" + Draft.brief(language.text()) + "' is no language tag", language.where(), remedy, e);
         }
         throw language.problem("'" + Draft.brief(language.text()) + "' is no language tag", remedy);
+    }
+
+    private static Wording wording(Setting contractions) throws ProblemException {
+        return switch (contractions.text()) {
+            case "free" -> Wording.FREE;
+            case "as-written" -> Wording.AS_WRITTEN;
+            default ->
+                throw contractions.problem(
+                        "contractions '" + Draft.brief(contractions.text()) + "' is not known",
+                        "give 'free' or 'as-written'");
+        };
     }
 
     private static LineBreaks lineBreaks(Setting lines) throws ProblemException {

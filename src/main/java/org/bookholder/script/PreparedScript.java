@@ -8,12 +8,21 @@ import java.util.List;
  * @param script the script
  * @param lines for each line the forms of its words, in the order of {@link Script#lines()}
  * @param unknown the words that the recogniser does not know, each once, in script order
+ * @param rivals what would be a misreading and sounds much like what is written, with the words around it: the recogniser
+ *     must know it to tell them apart
  */
-public record PreparedScript(Script script, List<List<PreparedWord>> lines, List<UnknownWord> unknown) {
+public record PreparedScript(
+        Script script, List<List<PreparedWord>> lines, List<UnknownWord> unknown, List<List<String>> rivals) {
+    /** A script in which nothing sounds like a misreading of it. */
+    public PreparedScript(Script script, List<List<PreparedWord>> lines, List<UnknownWord> unknown) {
+        this(script, lines, unknown, List.of());
+    }
+
     /** Copies the lists. */
     public PreparedScript {
         lines = lines.stream().map(List::copyOf).toList();
         unknown = List.copyOf(unknown);
+        rivals = rivals.stream().map(List::copyOf).toList();
     }
 
     /**

@@ -7,7 +7,7 @@ import org.bookholder.problem.ProblemException;
 /**
  * Reads script files.
  *
- * <p>A script may begin with front matter ({@code title}, {@code pace}, {@code language}, {@code lines}). Its text is
+ * <p>A script may begin with front matter ({@code title}, {@code pace}, {@code language}, {@code lines}, {@code contractions}). Its text is
  * CommonMark or plain text. A line break of the source always ends a line, and a source line is split into sentences
  * unless {@code lines: as-written}. The first heading of CommonMark text is the title if the front matter has none and
  * nothing is spoken before it. Other headings, block quotes, images, comments and code blocks are directions, as is a

@@ -6,8 +6,9 @@ package org.bookholder.script;
  * @param targetPace words per minute, pauses included, {@value #MIN_PACE} to {@value #MAX_PACE}
  * @param language BCP 47 language tag of the script
  * @param lineBreaks what makes a line
+ * @param contractions whether contractions may be read in full, and the other way about
  */
-public record ScriptSettings(int targetPace, String language, LineBreaks lineBreaks) {
+public record ScriptSettings(int targetPace, String language, LineBreaks lineBreaks, Wording contractions) {
     /** Common practice: 100 words a minute for a lively delivery to camera. */
     public static final int DEFAULT_PACE = 100;
 
@@ -25,6 +26,14 @@ public record ScriptSettings(int targetPace, String language, LineBreaks lineBre
         AS_WRITTEN
     }
 
+    /** How far the reader may depart from what is written. */
+    public enum Wording {
+        /** "It's" and "it is" are read for each other, as is natural in speech. */
+        FREE,
+        /** To say one where the other is written is a misreading. */
+        AS_WRITTEN
+    }
+
     /** Checks the range. */
     public ScriptSettings {
         if (targetPace < MIN_PACE || targetPace > MAX_PACE) {
@@ -33,8 +42,13 @@ public record ScriptSettings(int targetPace, String language, LineBreaks lineBre
         }
     }
 
+    /** The same settings with another target pace. */
+    public ScriptSettings paced(int words) {
+        return new ScriptSettings(words, language, lineBreaks, contractions);
+    }
+
     /** The settings of a script that has no front matter. */
     public static ScriptSettings defaults() {
-        return new ScriptSettings(DEFAULT_PACE, "en-US", LineBreaks.SENTENCES);
+        return new ScriptSettings(DEFAULT_PACE, "en-US", LineBreaks.SENTENCES, Wording.FREE);
     }
 }

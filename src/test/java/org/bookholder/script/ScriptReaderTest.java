@@ -37,7 +37,8 @@ final class ScriptReaderTest {
     void readsSettings() throws ProblemException {
         Script script = markdown(LESSON);
         assertThat(script.title()).isEqualTo("Choosing your first hive");
-        assertThat(script.settings()).isEqualTo(new ScriptSettings(105, "en-GB", LineBreaks.SENTENCES));
+        assertThat(script.settings())
+                .isEqualTo(new ScriptSettings(105, "en-GB", LineBreaks.SENTENCES, ScriptSettings.Wording.FREE));
     }
 
     @Test

@@ -35,6 +35,7 @@ public final class ReadAloud {
                 .flatMap(w -> w.forms().stream())
                 .flatMap(List::stream)
                 .collect(Collectors.toSet());
+        script.rivals().forEach(known::addAll);
         events.addAll(follower.startTake(1, StreamTime.ZERO, ReadingPosition.START));
     }
 

@@ -35,7 +35,10 @@ public final class Scripts {
                             : line(++number, i, i + 1, lines[i]));
         }
         return new Script(
-                "A lesson", "lesson.md", new ScriptSettings(targetPace, "en-US", LineBreaks.SENTENCES), elements);
+                "A lesson",
+                "lesson.md",
+                new ScriptSettings(targetPace, "en-US", LineBreaks.SENTENCES, ScriptSettings.Wording.FREE),
+                elements);
     }
 
     /** A script of {@code lines} lines with {@code words} different words each, spoken "a", "b", ... "z", "ba", .... */

@@ -131,7 +131,7 @@ final class LayoutTest {
         Script script = new Script(
                 "t",
                 "s",
-                new ScriptSettings(100, "en-US", LineBreaks.AS_WRITTEN),
+                new ScriptSettings(100, "en-US", LineBreaks.AS_WRITTEN, ScriptSettings.Wording.FREE),
                 lines.stream()
                         .map(l -> new ScriptLine(l.number(), l.words(), 0, l.sourceLine()))
                         .collect(Collectors.toList()));

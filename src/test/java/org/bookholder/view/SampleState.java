@@ -188,7 +188,7 @@ public record SampleState(
         return new Script(
                 "Your first loaf",
                 "first-loaf.md",
-                new ScriptSettings(100, "en-US", ScriptSettings.LineBreaks.SENTENCES),
+                new ScriptSettings(100, "en-US", ScriptSettings.LineBreaks.SENTENCES, ScriptSettings.Wording.FREE),
                 elements);
     }
 
