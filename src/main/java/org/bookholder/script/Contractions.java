@@ -26,8 +26,9 @@ public final class Contractions {
     static {
         NEGATED.forEach(verb -> add(verb + "n't", verb, "not"));
         add("can't", "can", "not");
-        OTHERS.get("can't").add(List.of("cannot"));
-        OTHERS.put("cannot", new LinkedHashSet<>(List.of(List.of("can't"), List.of("can", "not"))));
+        another("can't", "cannot");
+        another("cannot", "can't");
+        another("cannot", "can", "not");
         add("won't", "will", "not");
         add("shan't", "shall", "not");
         add("i'm", "i", "am");
@@ -58,9 +59,14 @@ public final class Contractions {
     }
 
     private static void add(String contraction, String first, String second) {
-        List<String> full = List.of(first, second);
-        OTHERS.computeIfAbsent(contraction, c -> new LinkedHashSet<>()).add(full);
-        CONTRACTED.computeIfAbsent(full, f -> new LinkedHashSet<>()).add(contraction);
+        another(contraction, first, second);
+        CONTRACTED
+                .computeIfAbsent(List.of(first, second), f -> new LinkedHashSet<>())
+                .add(contraction);
+    }
+
+    private static void another(String word, String... said) {
+        OTHERS.computeIfAbsent(word, w -> new LinkedHashSet<>()).add(List.of(said));
     }
 
     /** What may be said for a written word in full or contracted, the likeliest first: for "it's" both "it is" and "it has". */
