@@ -21,4 +21,9 @@ public record Piece(
     boolean isBefore(ReadingPosition position) {
         return line < position.line() || (line == position.line() && word < position.word());
     }
+
+    /** Whether a sentence ends with it. */
+    boolean endsSentence() {
+        return bond == SenseBreaks.STOP;
+    }
 }

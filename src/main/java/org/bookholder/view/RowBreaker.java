@@ -12,8 +12,7 @@ import java.util.List;
  */
 record RowBreaker(double column, double space) {
     private static final double RAGGED = 100;
-    private static final double WIDOW = 30;
-    private static final double LONE = 12;
+    private static final double LONE = 60;
     private static final double LONE_START = 25;
 
     /** The pieces in rows; a piece longer than a row stands alone. */
@@ -44,12 +43,20 @@ record RowBreaker(double column, double space) {
     }
 
     private double cost(List<Piece> pieces, int from, int to, double width) {
-        if (to == pieces.size() - 1) {
-            return from == to && from > 0 ? WIDOW : 0;
+        boolean last = to == pieces.size() - 1;
+        double lone = from == to ? lone(pieces, from, width) : 0;
+        if (last) {
+            return lone;
         }
         double slack = Math.max(0, column - width) / column;
-        double loneStart = to > from && SenseBreaks.endsSentence(pieces.get(to - 1)) ? LONE_START : 0;
-        double lone = from == to && !SenseBreaks.endsSentence(pieces.get(to)) ? LONE : 0;
+        double loneStart = to > from && pieces.get(to - 1).endsSentence() ? LONE_START : 0;
         return RAGGED * slack * slack + pieces.get(to).bond() + loneStart + lone;
+    }
+
+    /** A word alone in a row is read as a sentence: ill if it is none, the more the shorter it is. */
+    private double lone(List<Piece> pieces, int at, double width) {
+        boolean begins = at == 0 || pieces.get(at - 1).endsSentence();
+        boolean ends = at == pieces.size() - 1 || pieces.get(at).endsSentence();
+        return begins && ends ? 0 : LONE * Math.max(0, 1 - width / column);
     }
 }

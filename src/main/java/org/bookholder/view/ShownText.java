@@ -11,10 +11,14 @@ import java.util.regex.Pattern;
  */
 record ShownText(String text, String pause) {
     private static final Pattern PAUSE = Pattern.compile("(?<word>.*?)\\s*(?<mark>\\.{3,}|…|[—–]|(?<=\\s)-{1,3})");
+    private static final String MARK_ENDS = ".…—–-";
     private static final String OPENING = "([{“‘\"'—–-/";
 
     /** A written word; in English its straight quotes are turned the right way. */
     static ShownText of(String written, boolean english) {
+        if (written.isEmpty() || MARK_ENDS.indexOf(written.charAt(written.length() - 1)) < 0) {
+            return new ShownText(english ? quoted(written) : written, "");
+        }
         Matcher pause = PAUSE.matcher(written);
         boolean pauses = pause.matches() && !pause.group("word").isEmpty();
         String word = pauses ? pause.group("word") : written;
@@ -24,6 +28,9 @@ record ShownText(String text, String pause) {
 
     /** After a figure a straight quote may be a foot or an inch, and is left as it is. */
     private static String quoted(String word) {
+        if (word.indexOf('\'') < 0 && word.indexOf('"') < 0) {
+            return word;
+        }
         StringBuilder turned = new StringBuilder(word);
         for (int i = 0; i < word.length(); i++) {
             char quote = word.charAt(i);

@@ -13,6 +13,8 @@ import org.bookholder.script.ScriptSettings;
 import org.bookholder.script.ScriptSettings.LineBreaks;
 import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 final class LayoutTest {
     private static final Geometry GEOMETRY =
@@ -48,6 +50,23 @@ final class LayoutTest {
                 set(Scripts.of("Look at the rim itself before you touch a tool. Cracks around the holes mean that"
                         + " the rim is done."));
         assertThat(texts(layout)).allMatch(row -> row.contains(" "));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {4, 5, 6, 7})
+    void noWordStandsAloneInARowOfTheLessonHoweverNarrow(int words) {
+        Geometry narrow = Geometry.of(WindowSettings.defaults().withColumnWords(words), 0, 1080, 1920, 1080);
+        Layout layout = Typesetter.set(SampleState.lessonScript(), narrow, new Plain());
+        assertThat(layout.readRows())
+                .allMatch(row -> row.pieces().size() > 1, "has two words")
+                .noneMatch(row -> row.text().matches("(?i).*\\b(the|a|an|of|to|in|from|under|with)$"));
+    }
+
+    @Test
+    void aSentenceOfOneWordMayStandAlone() {
+        Layout layout =
+                set(Scripts.of("Look at the rim and at each spoke. Stop. Now look at the hub and at the tyre."));
+        assertThat(texts(layout)).allMatch(row -> row.contains(" ") || row.equals("Stop."));
     }
 
     @Test

@@ -11,6 +11,7 @@ import static org.lwjgl.util.harfbuzz.HarfBuzz.hb_ft_font_create_referenced;
 import static org.lwjgl.util.harfbuzz.HarfBuzz.hb_ft_font_set_load_flags;
 
 import java.nio.ByteBuffer;
+import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
 import org.lwjgl.system.MemoryUtil;
 import org.lwjgl.util.freetype.FT_Face;
@@ -22,9 +23,18 @@ final class Typeface implements AutoCloseable {
     private static final int UNITS = 64;
     private static final int DOTS_PER_INCH = 72;
 
+    /** The letters of European languages, without marks of their own. */
+    private static final int COMMON = 0x250;
+
     private final FT_Face face;
     private final long shaping;
     private final @Nullable ByteBuffer bytes;
+
+    /** What the font has of the commonest characters, as far as it was asked. */
+    private final BitSet had = new BitSet(COMMON);
+
+    private final BitSet asked = new BitSet(COMMON);
+
     private long size;
 
     /** Takes over the face and, if it was opened from memory, its bytes. */
@@ -47,7 +57,14 @@ final class Typeface implements AutoCloseable {
 
     /** Whether it has a glyph for a character. */
     boolean has(int codePoint) {
-        return FT_Get_Char_Index(face, codePoint) != 0;
+        if (codePoint >= COMMON) {
+            return FT_Get_Char_Index(face, codePoint) != 0;
+        }
+        if (!asked.get(codePoint)) {
+            asked.set(codePoint);
+            had.set(codePoint, FT_Get_Char_Index(face, codePoint) != 0);
+        }
+        return had.get(codePoint);
     }
 
     FT_Face face() {
