@@ -49,7 +49,18 @@ public final class Scene {
      * @param monitorPixels height of the whole monitor in pixels
      * @param monitorHeight height of the monitor's picture in mm as it reports it, 0 if it does not
      */
-    public record Screen(int width, int height, int monitorPixels, double monitorHeight) {}
+    public record Screen(int width, int height, int monitorPixels, double monitorHeight) {
+        /**
+         * Height of a monitor in pixels. A unit of the screen may be several pixels long, or one and a half.
+         *
+         * @param height of the picture of a window on it in pixels
+         * @param units the same in units of the screen
+         * @param monitorUnits height of the monitor in units of the screen
+         */
+        public static int pixels(int height, int units, int monitorUnits) {
+            return units > 0 ? (int) Math.round((double) monitorUnits * height / units) : height;
+        }
+    }
 
     /** Sets up the scene for a script; {@code from} is where reading begins. */
     public Scene(Script script, WindowSettings settings, TextMeasure measure, Screen screen, ReadingPosition from) {

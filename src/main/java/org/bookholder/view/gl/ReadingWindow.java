@@ -172,6 +172,11 @@ public final class ReadingWindow implements AutoCloseable {
         return Optional.ofNullable(drawn);
     }
 
+    /** Whether the window is where it can be seen, for tests. */
+    boolean isOnAMonitor() {
+        return window.isOnAMonitor();
+    }
+
     /** Texts kept ready to draw, for tests of bounded memory. */
     int textsKept() {
         return texts.count();

@@ -17,6 +17,7 @@ import org.lwjgl.system.MemoryStack;
 final class Window implements AutoCloseable {
     private final long handle;
     private final WindowPlace place;
+    private final ContentScale scale;
     private final int[] pictureWidth = new int[1];
     private final int[] pictureHeight = new int[1];
     private final int[] unitHeight = new int[1];
@@ -30,14 +31,20 @@ final class Window implements AutoCloseable {
     private boolean monitorsChanged;
     private Optional<Monitor> current = Optional.empty();
 
-    private Window(long handle, WindowPlace place) {
+    private Window(long handle, WindowPlace place, ContentScale scale) {
         this.handle = handle;
         this.place = place;
+        this.scale = scale;
         this.wanted = place.monitor();
     }
 
     /** Opens a window; GLFW must run. */
     static Window open(String title, WindowPlace place) throws ProblemException {
+        return open(title, place, ContentScale.ofSystem());
+    }
+
+    /** The same where monitors have a scale other than the system tells. */
+    static Window open(String title, WindowPlace place, ContentScale scale) throws ProblemException {
         glfwDefaultWindowHints();
         glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
         glfwWindowHint(GLFW_CONTEXT_VERSION_MINOR, 3);
@@ -50,7 +57,7 @@ final class Window implements AutoCloseable {
         if (handle == NULL) {
             throw Glfw.noWindow();
         }
-        Window window = new Window(handle, place);
+        Window window = new Window(handle, place, scale);
         try {
             glfwMakeContextCurrent(handle);
             GL.createCapabilities();
@@ -98,11 +105,14 @@ final class Window implements AutoCloseable {
         monitorsChanged = true;
     }
 
-    /** After a monitor was pulled out, the picture fills another one; it goes back when the monitor does. */
+    /**
+     * After a monitor was pulled out, the picture fills another one; it goes back when the monitor does. A window that is no
+     * longer on any monitor comes to one and stays there.
+     */
     void followMonitors() {
         if (monitorsChanged) {
             monitorsChanged = false;
-            if (fullScreen) {
+            if (fullScreen || !isOnAMonitor()) {
                 settle();
             }
             current = Optional.empty();
@@ -140,8 +150,9 @@ final class Window implements AutoCloseable {
         if (fullScreen) {
             glfwSetWindowMonitor(handle, m.handle(), 0, 0, m.width(), m.height(), m.rate());
         } else {
-            int width = Math.min(place.width(), m.width());
-            int height = Math.min(place.height(), m.height());
+            double larger = scale.of(m.handle());
+            int width = Math.min((int) Math.round(place.width() * larger), m.width());
+            int height = Math.min((int) Math.round(place.height() * larger), m.height());
             int left = m.x() + (m.width() - width) / 2;
             int top = m.y() + (m.height() - height) / 2;
             glfwSetWindowMonitor(handle, NULL, left, top, width, height, GLFW_DONT_CARE);
@@ -165,6 +176,11 @@ final class Window implements AutoCloseable {
         }
     }
 
+    /** Whether the window's middle is on any monitor. */
+    boolean isOnAMonitor() {
+        return under().isPresent();
+    }
+
     /** Asked for each picture, and looked up only when the window has gone elsewhere. */
     private Optional<Monitor> current() {
         if (current.isEmpty()) {
@@ -184,9 +200,9 @@ final class Window implements AutoCloseable {
         glfwGetWindowSize(handle, null, unitHeight);
         int width = pictureWidth[0];
         int height = pictureHeight[0];
-        double density = unitHeight[0] > 0 ? (double) height / unitHeight[0] : 1;
         Optional<Monitor> monitor = place.visible() ? current() : Optional.empty();
-        int pixels = monitor.isPresent() ? (int) Math.round(monitor.get().height() * density) : height;
+        int monitorUnits = monitor.isPresent() ? monitor.get().height() : unitHeight[0];
+        int pixels = Screen.pixels(height, unitHeight[0], monitorUnits);
         double millimetres = monitor.isPresent() ? monitor.get().millimetres() : 0;
         boolean same = screen.width() == width
                 && screen.height() == height

@@ -58,6 +58,9 @@ public final class TwoMonitors {
                 "a window of the second",
                 v -> !window.place().fullScreen() && v.geometry().width() <= 1280);
         assertThat(window.place().monitor()).isEqualTo(2);
+        xrandr("--output", "DUMMY1", "--off");
+        connect("0");
+        until("pulled out, the window comes to the first", v -> window.isOnAMonitor());
     }
 
     private static boolean is(ViewModel view, int width, int height) {
