@@ -56,7 +56,7 @@ final class WindowOptions {
             names = "--hide",
             paramLabel = "CUE",
             split = ",",
-            description = "Cues to leave out: pace, pickups, time, break, sound.")
+            description = "Cues to leave out: pace, pickups, time, break, sound, footlights.")
     private Set<Cue> hidden = Set.of();
 
     /** What moves the text. */

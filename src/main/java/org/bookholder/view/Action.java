@@ -42,8 +42,20 @@ public enum Action {
     MONITOR,
     /** Teach a button what to do. */
     TEACH,
-    /** Show or hide pace, figures and pickups beside the text. */
+    /** Show or hide all cues at the edges. */
     CUES,
+    /** Show or hide the pace. */
+    CUE_PACE,
+    /** Show or hide what is to be picked up, and the lesson's thread. */
+    CUE_PICKUPS,
+    /** Show or hide the take's time and the time left. */
+    CUE_TIME,
+    /** Show or hide when a break is due. */
+    CUE_BREAK,
+    /** Show or hide what is wrong with the sound. */
+    CUE_SOUND,
+    /** Show or hide the marks at the eye-line. */
+    CUE_FOOTLIGHTS,
     /** Show or put away the pickup list. */
     PICKUPS,
     /** Begin the pickup round, or end it. */

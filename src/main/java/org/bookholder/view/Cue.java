@@ -13,7 +13,9 @@ public enum Cue {
     /** When a break is due. */
     BREAK,
     /** When the sound is too low, too loud or gone. */
-    SOUND;
+    SOUND,
+    /** The marks at the eye-line, and beside them whether the take is held or the place lost. */
+    FOOTLIGHTS;
 
     /** Its name on the command line. */
     public String label() {

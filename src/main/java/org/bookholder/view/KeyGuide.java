@@ -29,6 +29,8 @@ public record KeyGuide(String keys, String does, List<Action> actions) {
             work("mirrored for glass", Action.GLASS),
             work("upside down", Action.UPSIDE_DOWN),
             work("cues at the edges on, off", Action.CUES),
+            work("pace, pickups, time: on, off", Action.CUE_PACE, Action.CUE_PICKUPS, Action.CUE_TIME),
+            work("break, sound, footlights: on, off", Action.CUE_BREAK, Action.CUE_SOUND, Action.CUE_FOOTLIGHTS),
             work("full screen, window", Action.FULL_SCREEN),
             work("another screen", Action.MONITOR),
             work("teach a button", Action.TEACH),

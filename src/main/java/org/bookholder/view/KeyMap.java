@@ -102,6 +102,12 @@ public record KeyMap(Map<String, Action> taught) {
         put(keys, Action.GLASS, "G");
         put(keys, Action.UPSIDE_DOWN, "U");
         put(keys, Action.CUES, "E");
+        put(keys, Action.CUE_PACE, "1");
+        put(keys, Action.CUE_PICKUPS, "2");
+        put(keys, Action.CUE_TIME, "3");
+        put(keys, Action.CUE_BREAK, "4");
+        put(keys, Action.CUE_SOUND, "5");
+        put(keys, Action.CUE_FOOTLIGHTS, "6");
         put(keys, Action.FULL_SCREEN, "F");
         put(keys, Action.MONITOR, "S");
         put(keys, Action.TEACH, "T");

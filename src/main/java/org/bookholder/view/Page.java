@@ -8,10 +8,10 @@ import java.util.List;
  * @param heading what it is
  * @param under a line beneath the heading
  * @param entries its entries
- * @param wideLead whether leads are words rather than numbers
+ * @param wideLead whether leads are words rather than numbers; entries then stand in two columns
  */
 public record Page(String heading, String under, List<Entry> entries, boolean wideLead) {
-    private static final double PLAIN_EMS = 0.78;
+    private static final double PLAIN_EMS = 0.76;
     private static final double NOTED_EMS = 1.45;
     private static final double HEAD_EMS = 2.9;
 
@@ -42,7 +42,8 @@ public record Page(String heading, String under, List<Entry> entries, boolean wi
 
     /** How far the page can be moved up, in pixels. */
     double longestScroll(Geometry geometry) {
-        double whole = headHeight(geometry) + entries.size() * entryHeight(geometry);
+        int rows = wideLead ? (entries.size() + 1) / 2 : entries.size();
+        double whole = headHeight(geometry) + rows * entryHeight(geometry);
         return Math.max(0, whole - (geometry.footTop() - geometry.margin()));
     }
 }

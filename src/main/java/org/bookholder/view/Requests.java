@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
@@ -24,7 +25,7 @@ final class Requests {
     private final CountIn countIn;
     private final TakeStarts takes;
     private final Teaching teaching;
-    private Set<Cue> shownBefore = EnumSet.allOf(Cue.class);
+    private Set<Cue> edgesBefore = edges(EnumSet.allOf(Cue.class));
     private final List<Command> commands = new ArrayList<>();
     private final Consumer<Command> tell = commands::add;
     private boolean closing;
@@ -86,6 +87,12 @@ final class Requests {
             case UPSIDE_DOWN ->
                 change(settings.withUpsideDown(!settings.upsideDown()), "upside down", settings.upsideDown());
             case CUES -> cues(settings);
+            case CUE_PACE -> cue(Cue.PACE, settings);
+            case CUE_PICKUPS -> cue(Cue.PICKUPS, settings);
+            case CUE_TIME -> cue(Cue.TIME, settings);
+            case CUE_BREAK -> cue(Cue.BREAK, settings);
+            case CUE_SOUND -> cue(Cue.SOUND, settings);
+            case CUE_FOOTLIGHTS -> cue(Cue.FOOTLIGHTS, settings);
             case WAY -> way(settings, state);
             case PICKUPS -> pages.toggle(Pages.Kind.PICKUPS);
             case KEYS -> pages.toggle(Pages.Kind.KEYS);
@@ -102,11 +109,28 @@ final class Requests {
         }
     }
 
-    /** All off when any is on; back on are those that the presenter had before. */
+    /** All at the edges off when any is on; back on are those that the presenter had before. */
     private void cues(WindowSettings settings) {
-        boolean shown = !settings.cues().isEmpty();
-        shownBefore = shown ? settings.cues() : shownBefore;
-        change(settings.withCues(shown ? Set.of() : shownBefore), "cues", shown);
+        Set<Cue> edges = edges(settings.cues());
+        boolean shown = !edges.isEmpty();
+        edgesBefore = shown ? edges : edgesBefore;
+        EnumSet<Cue> changed = EnumSet.allOf(Cue.class);
+        changed.retainAll(settings.cues());
+        changed.removeAll(edges);
+        changed.addAll(shown ? Set.of() : edgesBefore);
+        change(settings.withCues(changed), "cues", shown);
+    }
+
+    private void cue(Cue cue, WindowSettings settings) {
+        boolean shown = settings.cues().contains(cue);
+        EnumSet<Cue> changed = EnumSet.of(cue);
+        changed.addAll(settings.cues());
+        changed.removeIf(other -> shown && other == cue);
+        change(settings.withCues(changed), cue.label(), shown);
+    }
+
+    private static Set<Cue> edges(Set<Cue> cues) {
+        return cues.stream().filter(cue -> cue != Cue.FOOTLIGHTS).collect(Collectors.toUnmodifiableSet());
     }
 
     /** The keys are there to choose from. */

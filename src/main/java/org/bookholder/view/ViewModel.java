@@ -307,7 +307,9 @@ public final class ViewModel {
         /** Outlines: the take is held, or none is rolling. */
         OUTLINES,
         /** Dots: the place is looked for. */
-        DOTS
+        DOTS,
+        /** Left out. */
+        HIDDEN
     }
 
     /** The pace. */

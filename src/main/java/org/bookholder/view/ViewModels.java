@@ -41,7 +41,8 @@ final class ViewModels {
         double pageLight = page.isPresent() ? page.get().light() : 0;
         view.setGround(geometry, settings.mirrored(), settings.upsideDown());
         rows.fill(layout, geometry, cues.contains(Cue.PICKUPS));
-        view.setText((1 - moment.motion.veil()) * (1 - pageLight), footlights(state));
+        Footlights marks = cues.contains(Cue.FOOTLIGHTS) ? footlights(state) : Footlights.HIDDEN;
+        view.setText((1 - moment.motion.veil()) * (1 - pageLight), marks);
         reed(cues.contains(Cue.PACE));
         thread(state, layout, cues.contains(Cue.PICKUPS));
         captions(state, cues, page.isPresent(), settings.keys());
@@ -103,8 +104,11 @@ final class ViewModels {
         String count = moment.countIn.text(keys);
         say(Spot.COUNT, page ? "" : count, Palette.COMING);
         boolean clean = moment.round.ticked() > 0;
-        say(Spot.BESIDE, page ? "" : standing(state, count), clean ? Palette.TICK : Palette.FOOTLIGHT);
-        message(state);
+        say(
+                Spot.BESIDE,
+                page ? "" : standing(state, count, cues.contains(Cue.FOOTLIGHTS)),
+                clean ? Palette.TICK : Palette.FOOTLIGHT);
+        message(state, cues.contains(Cue.BREAK));
     }
 
     /** Good sound needs no words, and before the lesson the verdict stands with its length. */
@@ -120,7 +124,7 @@ final class ViewModels {
     }
 
     /** What the presenter asked for comes first, then the producer, then a trouble, then advice while nobody reads. */
-    private void message(SessionState state) {
+    private void message(SessionState state, boolean rests) {
         boolean reading = state.rolling() && !state.held();
         if (!moment.messages.text().isEmpty()) {
             view.setCaption(Spot.MESSAGE, moment.messages.text(), Palette.COMING, moment.messages.light());
@@ -129,13 +133,14 @@ final class ViewModels {
         } else if (!state.trouble().isEmpty()) {
             say(Spot.MESSAGE, state.trouble(), Palette.ASKING);
         } else {
-            say(Spot.MESSAGE, reading ? "" : moment.rest.sentence(), Palette.DIRECTION);
+            say(Spot.MESSAGE, reading || !rests ? "" : moment.rest.sentence(), Palette.DIRECTION);
         }
     }
 
-    private String standing(SessionState state, String count) {
+    /** Beside the mark: what it stands for, and how the pickup round goes. */
+    private String standing(SessionState state, String count, boolean marked) {
         String round = moment.round.caption();
-        if (!state.rolling() && !round.isEmpty()) {
+        if (!marked || (!state.rolling() && !round.isEmpty())) {
             return round;
         }
         if (!state.rolling()) {

@@ -34,7 +34,7 @@ public record WindowSettings(
         Mover way,
         int countIn,
         KeyMap keys) {
-    /** Larger than the 20 to 22 minutes preferred for reading at a desk: the eyes must not be seen to travel. */
+    /** Larger than the 20 to 22 minutes preferred for reading at a desk: the text moves, and the eyes are tired. */
     public static final double DEFAULT_ARC_MINUTES = 34;
 
     private static final int MOST_WORDS = 12;

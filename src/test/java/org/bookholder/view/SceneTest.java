@@ -3,7 +3,9 @@ package org.bookholder.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import org.bookholder.follow.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
@@ -84,6 +86,35 @@ final class SceneTest {
         pass(1);
         assertThat(act(Action.ROW_DOWN)).isEmpty();
         assertThat(act(Action.FORWARD_LINE)).isEmpty();
+    }
+
+    @Test
+    void eachCueHasAKeyThatLeavesItOutAndBringsItBack() {
+        Map<Action, Cue> keys = Map.of(
+                Action.CUE_PACE, Cue.PACE,
+                Action.CUE_PICKUPS, Cue.PICKUPS,
+                Action.CUE_TIME, Cue.TIME,
+                Action.CUE_BREAK, Cue.BREAK,
+                Action.CUE_SOUND, Cue.SOUND,
+                Action.CUE_FOOTLIGHTS, Cue.FOOTLIGHTS);
+        assertThat(keys.values()).containsExactlyInAnyOrder(Cue.values());
+        keys.forEach((key, cue) -> {
+            act(key);
+            assertThat(EnumSet.complementOf(EnumSet.copyOf(scene.settings().cues())))
+                    .containsExactly(cue);
+            act(key);
+            assertThat(scene.settings().cues()).containsExactlyInAnyOrder(Cue.values());
+        });
+    }
+
+    @Test
+    void theCuesAtTheEdgesGoTogetherAndThoseComeBackThatWereThere() {
+        act(Action.CUE_TIME);
+        act(Action.CUES);
+        assertThat(scene.settings().cues()).containsExactly(Cue.FOOTLIGHTS);
+        act(Action.CUES);
+        assertThat(scene.settings().cues())
+                .containsExactlyInAnyOrder(Cue.PACE, Cue.PICKUPS, Cue.BREAK, Cue.SOUND, Cue.FOOTLIGHTS);
     }
 
     @Test

@@ -3,8 +3,10 @@ package org.bookholder.view;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.follow.FollowState;
 import org.bookholder.follow.Outcome;
@@ -95,14 +97,43 @@ final class ViewModelsTest {
     }
 
     @Test
-    void withoutCuesOnlyTheTextAndItsMarksAreLeft() {
+    void withoutCuesOnlyTheTextIsLeft() {
         WindowSettings none = WindowSettings.defaults().withCues(Set.of());
-        ViewModel view = shown(lesson.outcome(5, Outcome.SKIPPED).urgency(Urgency.DUE), none);
+        ViewModel view = shown(
+                lesson.outcome(5, Outcome.SKIPPED)
+                        .urgency(Urgency.DUE)
+                        .sounding(-120, 0)
+                        .held(true),
+                none);
+        assertThat(view.footlights()).isEqualTo(Footlights.HIDDEN);
         assertThat(view.reed()).isEmpty();
         assertThat(view.thread()).isEmpty();
         assertThat(view.captions()).isEmpty();
         assertThat(view.rest()).isEqualTo(Urgency.NONE);
         assertThat(view.rows()).allMatch(row -> row.mark() == Mark.NONE);
+    }
+
+    /** Each by what it alone shows. */
+    @Test
+    void eachCueCanBeLeftOutByItself() {
+        SampleState all =
+                lesson.outcome(5, Outcome.SKIPPED).urgency(Urgency.DUE).sounding(-120, 0);
+        assertThat(hides(Cue.PACE, all, view -> view.reed().isEmpty())).isTrue();
+        assertThat(hides(Cue.PICKUPS, all, view -> view.thread().isEmpty() && !shows(view, Spot.HEAD_RIGHT)))
+                .isTrue();
+        assertThat(hides(Cue.TIME, all, view -> !shows(view, Spot.HEAD_LEFT) && !shows(view, Spot.FOOT_LEFT)))
+                .isTrue();
+        assertThat(hides(Cue.BREAK, all, view -> view.rest() == Urgency.NONE && !shows(view, Spot.FOOT_RIGHT)))
+                .isTrue();
+        assertThat(hides(Cue.BREAK, all.held(true), view -> !shows(view, Spot.MESSAGE)))
+                .isTrue();
+        assertThat(hides(Cue.SOUND, all, view -> !shows(view, Spot.HEAD_MIDDLE)))
+                .isTrue();
+        assertThat(hides(
+                        Cue.FOOTLIGHTS,
+                        all.held(true),
+                        view -> view.footlights() == Footlights.HIDDEN && !shows(view, Spot.BESIDE)))
+                .isTrue();
     }
 
     @Test
@@ -111,6 +142,18 @@ final class ViewModelsTest {
         assertThat(captions(shown(lesson.held(true).urgency(Urgency.DUE))))
                 .anyMatch(text -> text.contains("voice rest is advised"));
         assertThat(captions(shown(lesson.urgency(Urgency.DUE)))).noneMatch(text -> text.contains("voice rest"));
+    }
+
+    /** Whether something is gone with a cue, and there without any of the others. */
+    private static boolean hides(Cue cue, SampleState state, Predicate<ViewModel> gone) {
+        WindowSettings usual = WindowSettings.defaults();
+        EnumSet<Cue> others = EnumSet.complementOf(EnumSet.of(cue));
+        return gone.test(shown(state, usual.withCues(others)))
+                && !gone.test(shown(state, usual.withCues(EnumSet.of(cue))));
+    }
+
+    private static boolean shows(ViewModel view, Spot spot) {
+        return view.caption(spot) != null;
     }
 
     private static ViewModel shown(SampleState state) {

@@ -131,6 +131,9 @@ final class MarginPainter {
                     shapes.disc(x + radius + i * (length - 2 * radius) / 2, y, radius, Palette.FOOTLIGHT, light);
                 }
             }
+            case HIDDEN -> {
+                return;
+            }
         }
     }
 

@@ -16,6 +16,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.testing.Needs;
+import org.bookholder.view.Cue;
 import org.bookholder.view.SampleState;
 import org.bookholder.view.StandIn;
 import org.bookholder.view.ViewModel;
@@ -99,6 +100,12 @@ final class LiveKeysTest {
         steps.add(new Step("key u", () -> shows(window, v -> !v.upsideDown())));
         steps.add(new Step("key e", () -> shows(window, v -> v.reed().isEmpty())));
         steps.add(new Step("key e", () -> shows(window, v -> v.reed().isPresent())));
+        List<Cue> cues = List.of(Cue.PACE, Cue.PICKUPS, Cue.TIME, Cue.BREAK, Cue.SOUND, Cue.FOOTLIGHTS);
+        for (Cue cue : cues) {
+            String key = "key " + (cues.indexOf(cue) + 1);
+            steps.add(new Step(key, () -> !window.settings().cues().contains(cue)));
+            steps.add(new Step(key, () -> window.settings().cues().contains(cue)));
+        }
         steps.add(new Step("key f", () -> shows(window, v -> v.geometry().width() > 960)));
         steps.add(new Step("key f", () -> shows(window, v -> v.geometry().width() == 960)));
     }
