@@ -103,6 +103,50 @@ final class HardSoundTest {
     }
 
     @Test
+    void theSoundsOfASetAreNeitherReadNorSaid() {
+        Random random = new Random(5);
+        Ended ended = read(
+                room(0.5),
+                SetSounds.clap(random),
+                room(0.7),
+                SetSounds.beep(),
+                room(0.8),
+                spoken.get(0),
+                room(0.5),
+                SetSounds.cough(random),
+                room(0.6),
+                spoken.get(1),
+                room(0.4),
+                SetSounds.page(random),
+                room(0.5),
+                spoken.get(2),
+                room(0.6),
+                SetSounds.laughter(random),
+                room(0.6),
+                spoken.get(3),
+                room(1));
+        assertThat(ended.state().lines()).allMatch(l -> l.outcome() == Outcome.CLEAN);
+        assertThat(ended.state().lines()).allMatch(l -> l.attempts().size() == 1);
+        assertThat(ended.state().asides()).isEmpty();
+        assertThat(Findings.of(ended).moves()).extracting(Findings.Move::line).isSorted();
+    }
+
+    @Test
+    void mumbledLineEndsAreFollowedAndNotTakenForBrokenOff() {
+        Ended ended = read(
+                room(1),
+                SetSounds.mumbled(spoken.get(0)),
+                room(0.6),
+                SetSounds.mumbled(spoken.get(1)),
+                room(0.6),
+                SetSounds.mumbled(spoken.get(2)),
+                room(0.6),
+                SetSounds.mumbled(spoken.get(3)),
+                room(1));
+        assertThat(ended.state().lines()).allMatch(l -> l.outcome() == Outcome.CLEAN);
+    }
+
+    @Test
     void tenMinutesOfAQuietRoomMoveNothing() {
         Ended ended = read(room(600));
         assertThat(ended.state().position().line()).isEqualTo(1);
