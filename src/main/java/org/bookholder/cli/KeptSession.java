@@ -41,7 +41,7 @@ record KeptSession(SessionFolder folder, List<SessionEvent> events, SessionState
                 Script script =
                         Lesson.parse(opened.get().scriptText(), opened.get().source());
                 if (wanted.test(script)) {
-                    SessionState state = Replay.state(Session.begin(script, Limits.of(here)), events, Session::apply);
+                    SessionState state = Session.apply(Session.begin(script, Limits.of(here)), events);
                     return Optional.of(new KeptSession(folder, events, state));
                 }
             }

@@ -6,8 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.bookholder.fatigue.FatigueClocks.Doing;
 import org.bookholder.fatigue.FatigueLog;
 import org.bookholder.follow.Aside;
@@ -27,7 +25,7 @@ import org.bookholder.timing.StreamTime;
 import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
-/** A state while one event is worked into it; lives no longer than that. */
+/** A state while events are worked into it; lives no longer than that. */
 final class Draft implements SessionEvent.Handler {
     private final Tallies kept;
     private final List<LineNotes> seenBefore;
@@ -79,13 +77,20 @@ final class Draft implements SessionEvent.Handler {
         remarks = kept.remarks();
     }
 
+    /** Works an event in; what is shown of the pace depends on what was shown before. */
+    void take(SessionEvent event) {
+        passTo(event.at());
+        event.to(this);
+        pace = pace.shown(script.settings().targetPace());
+    }
+
     /** Lets time pass as it was spent until now; an event that comes late does not turn it back. */
-    void passTo(StreamTime at) {
+    private void passTo(StreamTime at) {
         if (!now.isBefore(at)) {
             return;
         }
         if (rolling) {
-            boolean reading = !held && !finished();
+            boolean reading = !held && position.line() <= counts.lines();
             if (reading && follow == FollowState.FOLLOWING) {
                 pace = pace.advance(at.since(now));
             }
@@ -354,13 +359,9 @@ final class Draft implements SessionEvent.Handler {
         }
     }
 
-    private boolean finished() {
-        return position.line() > counts.lines();
-    }
-
-    SessionState toState() {
+    /** The state after so many events. */
+    SessionState toState(int events) {
         int target = script.settings().targetPace();
-        pace = pace.shown(target);
         Tallies tallies = new Tallies(
                 counts,
                 pace,
@@ -373,7 +374,7 @@ final class Draft implements SessionEvent.Handler {
                 sourceTrouble,
                 recordingTrouble,
                 remarks,
-                kept.revision() + 1);
+                kept.revision() + events);
         return new SessionState(
                 script,
                 now,
@@ -393,8 +394,6 @@ final class Draft implements SessionEvent.Handler {
     }
 
     private String trouble() {
-        return Stream.of(sourceTrouble, recordingTrouble)
-                .filter(t -> !t.isEmpty())
-                .collect(Collectors.joining(" "));
+        return (sourceTrouble + " " + recordingTrouble).strip();
     }
 }
