@@ -57,6 +57,10 @@ final class PlanCommand implements Callable<Integer> {
             EditText.costs(costs.get(), tasks).forEach(terminal.out()::println);
         }
         if (!view.board().finished()) {
+            course.launch()
+                    .ifPresent(hoped -> EditText.launch(
+                                    hoped, tasks, course.editing(), view.board().today())
+                            .forEach(terminal.out()::println));
             terminal.out().println("These days are for your own use: promise nobody a date before all is checked.");
         }
         if (calendar != null) {

@@ -34,7 +34,7 @@ public record BurnDown(
 
     /** How the edit of {@code tasks} goes, seen from {@code today}. */
     public static BurnDown of(List<EditTask> tasks, Editing editing, LocalDate today) {
-        LocalDate from = editing.from().orElseGet(() -> firstDone(tasks).orElse(today));
+        LocalDate from = editing.from().orElseGet(() -> firstDone(tasks).orElseGet(() -> firstToEdit(tasks, today)));
         List<Integer> planned = new ArrayList<>(List.of(tasks.size()));
         for (EditWeek week : EditPlan.of(tasks, editing, from, 1).weeks()) {
             planned.add(planned.get(planned.size() - 1) - week.finished().size());
@@ -50,6 +50,15 @@ public record BurnDown(
 
     private static Optional<LocalDate> firstDone(List<EditTask> tasks) {
         return tasks.stream().flatMap(t -> t.done().stream()).min(LocalDate::compareTo);
+    }
+
+    /** The first day on which there is something to edit. */
+    private static LocalDate firstToEdit(List<EditTask> tasks, LocalDate today) {
+        return tasks.stream()
+                .map(task -> task.recorded().map(last -> last.plusDays(1)).orElse(today))
+                .min(LocalDate::compareTo)
+                .filter(day -> day.isAfter(today))
+                .orElse(today);
     }
 
     private static List<Integer> real(List<EditTask> tasks, LocalDate from, LocalDate today) {

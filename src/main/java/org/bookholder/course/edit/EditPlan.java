@@ -3,11 +3,12 @@ package org.bookholder.course.edit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.course.Editing;
 
 /**
- * Editing week by week: lessons in order, no more of them in a week than was said, and no more hours than are free after
- * the slack.
+ * Editing week by week: lessons in order, none before it is recorded, no more of them in a week than was said, and no
+ * more hours than are free after the slack.
  *
  * @param weeks the weeks, without gaps
  */
@@ -33,28 +34,38 @@ public record EditPlan(List<EditWeek> weeks) {
      */
     public static EditPlan of(List<EditTask> tasks, Editing editing, LocalDate from, double speed) {
         List<EditWeek> weeks = new ArrayList<>();
+        List<EditTask> open = new ArrayList<>(tasks);
         double free = editing.hoursAWeek() * (1 - editing.slack());
-        int task = 0;
-        double left = tasks.isEmpty() ? 0 : tasks.get(0).hours() / speed;
-        for (LocalDate week = from; task < tasks.size(); week = week.plusWeeks(1)) {
+        Optional<EditTask> begun = Optional.empty();
+        double left = 0;
+        for (LocalDate week = from; !open.isEmpty(); week = week.plusWeeks(1)) {
             double hours = free;
             List<String> finished = new ArrayList<>();
-            boolean touched = false;
-            while (task < tasks.size() && finished.size() < editing.lessonsAWeek() && hours > ALMOST_NOTHING) {
+            while (finished.size() < editing.lessonsAWeek() && hours > ALMOST_NOTHING) {
+                if (begun.isEmpty()) {
+                    begun = next(open, week);
+                    left = begun.map(EditTask::hours).orElse(0.0) / speed;
+                }
+                if (begun.isEmpty()) {
+                    break;
+                }
                 double worked = Math.min(hours, left);
                 hours -= worked;
                 left -= worked;
-                touched = left > ALMOST_NOTHING;
-                if (!touched) {
-                    finished.add(tasks.get(task).name());
-                    task++;
-                    left = task < tasks.size() ? tasks.get(task).hours() / speed : 0;
+                if (left <= ALMOST_NOTHING) {
+                    finished.add(begun.get().name());
+                    open.remove(begun.get());
+                    begun = Optional.empty();
                 }
             }
-            weeks.add(new EditWeek(
-                    week, finished, touched ? tasks.get(task).name() : "", free - hours, editing.hoursAWeek() - free));
+            String name = begun.map(EditTask::name).orElse("");
+            weeks.add(new EditWeek(week, finished, name, free - hours, editing.hoursAWeek() - free));
         }
         return new EditPlan(weeks);
+    }
+
+    private static Optional<EditTask> next(List<EditTask> open, LocalDate week) {
+        return open.stream().filter(task -> task.canBeginOn(week)).findFirst();
     }
 
     /** The last day of the last week; the day before {@code from} if there is nothing to do. */

@@ -12,5 +12,17 @@ import java.util.OptionalDouble;
  * @param hours how many hours it is thought to take
  * @param done the day on which it was done, if it is
  * @param took the hours it took, if that was said
+ * @param recorded the day on which the last of it is to be recorded; empty if it is, or nobody knows when it will be
  */
-public record EditTask(String name, double minutes, double hours, Optional<LocalDate> done, OptionalDouble took) {}
+public record EditTask(
+        String name,
+        double minutes,
+        double hours,
+        Optional<LocalDate> done,
+        OptionalDouble took,
+        Optional<LocalDate> recorded) {
+    /** Whether it can be edited from {@code day} on: what is recorded on a day can from the next. */
+    boolean canBeginOn(LocalDate day) {
+        return recorded.filter(last -> !last.isBefore(day)).isEmpty();
+    }
+}

@@ -3,6 +3,7 @@ package org.bookholder.course.edit;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.LessonState;
 
@@ -24,6 +25,7 @@ public final class EditTasks {
                 minutes,
                 board.course().editing().hours(state.lesson().kind(), minutes),
                 state.edited().map(when -> LocalDate.ofInstant(when, zone)),
-                state.editHours());
+                state.editHours(),
+                state.edited().isPresent() || state.recording().complete() ? Optional.empty() : state.planned());
     }
 }

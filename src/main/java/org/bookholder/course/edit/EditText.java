@@ -31,7 +31,7 @@ public final class EditText {
         EditPlan plan = EditPlan.of(tasks, editing, burnDown.from(), 1);
         out.add(String.format(
                 Locale.ROOT, "%-11s %s %6s %6s", "week of", Text.fit("finished", LESSONS), "hours", "slack"));
-        plan.weeks().forEach(week -> out.add(row(week)));
+        out.addAll(rows(plan.weeks()));
         out.addAll(Text.wrap(sanity(plan.weeks().size())));
         out.addAll(Text.wrap(sources(editing)));
         out.add("");
@@ -40,8 +40,25 @@ public final class EditText {
         return out;
     }
 
-    private static String row(EditWeek week) {
-        String lessons = String.join(", ", week.finished());
+    /** A row for each week; one for weeks that pass until something is recorded. */
+    private static List<String> rows(List<EditWeek> weeks) {
+        List<String> rows = new ArrayList<>();
+        for (int i = 0; i < weeks.size(); i++) {
+            int first = i;
+            while (i < weeks.size() - 1
+                    && weeks.get(first).idle()
+                    && weeks.get(i + 1).idle()) {
+                i++;
+            }
+            int idle = i - first + 1;
+            rows.add(
+                    row(weeks.get(first), "(waits for the recording" + (idle > 1 ? ", " + idle + " weeks" : "") + ")"));
+        }
+        return rows;
+    }
+
+    private static String row(EditWeek week, String waiting) {
+        String lessons = week.idle() ? waiting : String.join(", ", week.finished());
         String begun = week.begun().isEmpty() ? "" : (lessons.isEmpty() ? "" : ", ") + "part of " + week.begun();
         return String.format(
                 Locale.ROOT,
@@ -69,9 +86,19 @@ public final class EditText {
         for (LessonKind kind : LessonKind.values()) {
             text.append(kind.label()).append(String.format(Locale.ROOT, " %.2g, ", editing.hours(kind, 1)));
         }
-        return text + "unless set in course.yaml those of a university's course team (Crosslin, Creating Online"
-                + " Learning Experiences, ch. 10: trade practice). At most " + editing.lessonsAWeek()
-                + " lessons a week (common practice: 3); slack is for revisions and retakes.";
+        return text
+                + String.format(
+                        Locale.ROOT,
+                        "unless set in course.yaml those of a university's course team (Crosslin, Creating Online"
+                                + " Learning Experiences, ch. 10: trade practice). At most %s a week (common practice:"
+                                + " %d) and %.3g hours (common practice beside other work: %.0f), %.0f %% of them slack"
+                                + " for revisions and retakes (%.0f %% unless set: our choice).",
+                        Text.count(editing.lessonsAWeek(), "lesson"),
+                        Editing.USUAL_LESSONS,
+                        editing.hoursAWeek(),
+                        Editing.USUAL_HOURS,
+                        editing.slack() * 100,
+                        Editing.USUAL_SLACK * 100);
     }
 
     /** Two bars for each week: lessons left by the plan, and lessons left. */
@@ -122,6 +149,21 @@ public final class EditText {
                                 "at %.2g of the planned speed, %s",
                                 burnDown.speed(),
                                 burnDown.speedFrom()));
+    }
+
+    /** How a day that was hoped for stands against the forecast, line by line. */
+    public static List<String> launch(LocalDate hoped, List<EditTask> tasks, Editing editing, LocalDate today) {
+        BurnDown burnDown = BurnDown.of(tasks, editing, today);
+        String begins = "You hoped to launch on " + hoped;
+        if (burnDown.forecast().isEmpty()) {
+            return hoped.isBefore(today) ? Text.wrap(begins + ", which is over.") : List.of();
+        }
+        LocalDate end = burnDown.forecast().get();
+        return Text.wrap(
+                end.isBefore(hoped)
+                        ? begins + ": by the forecast the edit is done before it; what the checks find comes on top."
+                        : begins + ": by the forecast the edit is not done by then. More hours a week, simpler pictures"
+                                + " or a shorter course would help.");
     }
 
     /** Costs, line by line. */

@@ -17,4 +17,9 @@ public record EditWeek(LocalDate begins, List<String> finished, String begun, do
     public EditWeek {
         finished = List.copyOf(finished);
     }
+
+    /** Whether there is nothing to edit yet. */
+    boolean idle() {
+        return finished.isEmpty() && begun.isEmpty();
+    }
 }

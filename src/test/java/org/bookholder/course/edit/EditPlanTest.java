@@ -53,13 +53,58 @@ final class EditPlanTest {
     }
 
     @Test
+    void nothingIsEditedBeforeItIsRecorded() {
+        Editing editing = editing(5, 3, 0.2);
+        List<EditTask> tasks =
+                List.of(task("l1", 4), recorded("l2", 4, MONDAY.plusDays(9)), recorded("l3", 2, MONDAY.plusDays(7)));
+        EditPlan plan = EditPlan.of(tasks, editing, MONDAY, 1);
+        assertThat(plan.weeks())
+                .extracting(EditWeek::finished)
+                .containsExactly(List.of("l1"), List.of(), List.of("l2"), List.of("l3"));
+        assertThat(EditText.of(tasks, editing, MONDAY)).anyMatch(row -> row.contains("(waits for the recording)"));
+
+        // Where no day is set to begin, it is the one after the first recording.
+        Editing open = new Editing(Optional.empty(), 5, 3, 0.2, editing.hoursPerMinute());
+        assertThat(BurnDown.of(tasks.subList(1, 3), open, MONDAY).from()).isEqualTo(MONDAY.plusDays(8));
+        assertThat(BurnDown.of(tasks, open, MONDAY).from()).isEqualTo(MONDAY);
+    }
+
+    @Test
+    void weeksOfWaitingAreOneRow() {
+        List<EditTask> tasks = List.of(recorded("l1", 4, MONDAY.plusWeeks(9)));
+        assertThat(EditText.of(tasks, editing(5, 3, 0.2), MONDAY))
+                .filteredOn(row -> row.contains("(waits for the recording, 10 weeks)"))
+                .hasSize(1);
+    }
+
+    @Test
+    void aLaunchThatWasHopedForIsHeldAgainstTheForecast() {
+        Editing editing = editing(5, 3, 0.2);
+        assertThat(EditText.launch(MONDAY.plusWeeks(3), tasks(4, 4), editing, MONDAY))
+                .first()
+                .asString()
+                .startsWith("You hoped to launch on 2027-03-22: by the forecast the edit is done before");
+        assertThat(EditText.launch(MONDAY.plusWeeks(1), tasks(4, 4), editing, MONDAY))
+                .first()
+                .asString()
+                .startsWith("You hoped to launch on 2027-03-08: by the forecast the edit is not done");
+        assertThat(EditText.launch(MONDAY, tasks(4, 4), editing, MONDAY.plusWeeks(2)))
+                .containsExactly("You hoped to launch on 2027-03-01, which is over.");
+    }
+
+    private static EditTask recorded(String name, double hours, LocalDate day) {
+        return new EditTask(name, 8, hours, Optional.empty(), OptionalDouble.empty(), Optional.of(day));
+    }
+
+    @Test
     void theForecastFollowsTheHoursThatEditsReallyTook() {
         List<EditTask> tasks = new ArrayList<>(tasks(4, 4, 4, 4));
         Editing editing = editing(5, 3, 0.2);
         assertThat(BurnDown.of(tasks, editing, MONDAY).forecast())
                 .contains(MONDAY.plusWeeks(4).minusDays(1));
 
-        tasks.set(0, new EditTask("l1", 40, 4, Optional.of(MONDAY.plusDays(6)), OptionalDouble.of(8)));
+        tasks.set(
+                0, new EditTask("l1", 40, 4, Optional.of(MONDAY.plusDays(6)), OptionalDouble.of(8), Optional.empty()));
         BurnDown slower = BurnDown.of(tasks, editing, MONDAY.plusWeeks(1));
         assertThat(slower.speed()).isEqualTo(0.5);
         assertThat(slower.forecast()).contains(MONDAY.plusWeeks(1 + 6).minusDays(1));
@@ -70,7 +115,9 @@ final class EditPlanTest {
     @Test
     void theForecastFollowsWhatWasFinishedWhereHoursAreNotKnown() {
         List<EditTask> tasks = new ArrayList<>(tasks(4, 4, 4));
-        tasks.set(0, new EditTask("l1", 40, 4, Optional.of(MONDAY.plusDays(9)), OptionalDouble.empty()));
+        tasks.set(
+                0,
+                new EditTask("l1", 40, 4, Optional.of(MONDAY.plusDays(9)), OptionalDouble.empty(), Optional.empty()));
         BurnDown burnDown = BurnDown.of(tasks, editing(5, 3, 0.2), MONDAY.plusWeeks(2));
         assertThat(burnDown.speed()).isEqualTo(0.5);
         assertThat(burnDown.real()).containsExactly(3, 3, 2);
@@ -119,7 +166,7 @@ final class EditPlanTest {
     }
 
     private static EditTask task(String name, double hours) {
-        return new EditTask(name, 8, hours, Optional.empty(), OptionalDouble.empty());
+        return new EditTask(name, 8, hours, Optional.empty(), OptionalDouble.empty(), Optional.empty());
     }
 
     private static Editing editing(double hours, int lessons, double slack) {
