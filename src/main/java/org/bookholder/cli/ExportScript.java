@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  * or in the folder above.
  */
 final class ExportScript {
-    private static final List<String> ENDINGS = List.of(".md", ".markdown", ".txt");
+    private static final List<String> ENDINGS = List.of(".md", ".markdown", ".txt", ".docx");
 
     private ExportScript() {}
 

@@ -30,6 +30,9 @@ public record Course(
     /** The file that says what the course is. */
     public static final String FILE = "course.yaml";
 
+    /** The folder in it for what goes out. */
+    static final String EXPORTS = "exports";
+
     /** Copies the list. */
     public Course {
         lessons = List.copyOf(lessons);
@@ -42,7 +45,7 @@ public record Course(
 
     /** Where the exported files lie. */
     public Path exports() {
-        return folder.resolve("exports");
+        return folder.resolve(EXPORTS);
     }
 
     /** The lesson that an exported file is of, by the file's name; the longest name that fits. */

@@ -51,14 +51,29 @@ public final class CourseReader {
         return new CourseReader(folder, settings).course();
     }
 
-    /** The folder of the course that a file belongs to: the nearest one above it with a {@code course.yaml}. */
+    /**
+     * The folder of the course that a file belongs to: the nearest one above it with a {@code course.yaml}, or the one that
+     * holds scripts and, in {@code exports}, the file.
+     */
     public static Optional<Path> around(Path file) {
-        for (Path up = file.toAbsolutePath().normalize().getParent(); up != null; up = up.getParent()) {
+        Path place = file.toAbsolutePath().normalize().getParent();
+        for (Path up = place; up != null; up = up.getParent()) {
             if (Files.isRegularFile(up.resolve(Course.FILE))) {
                 return Optional.of(up);
             }
         }
-        return Optional.empty();
+        return Optional.ofNullable(place)
+                .filter(p -> p.endsWith(Course.EXPORTS))
+                .map(Path::getParent)
+                .filter(CourseReader::holdsScript);
+    }
+
+    private static boolean holdsScript(Path folder) {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.anyMatch(CourseReader::isScript);
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     private Course course() throws ProblemException {

@@ -14,6 +14,9 @@ import org.bookholder.problem.ProblemException;
  * @param where file and line
  */
 public record Setting(String name, String text, String where) {
+    private static final int YEARS = 100;
+    private static final int CENTURY = 20;
+
     /**
      * The value as a whole number.
      *
@@ -50,10 +53,16 @@ public record Setting(String name, String text, String where) {
         return number;
     }
 
-    /** The value as a day; a problem if there is no such day. */
+    /** The value as a day of this century; a problem if there is no such day. */
     public LocalDate day() throws ProblemException {
         try {
-            return LocalDate.parse(text);
+            LocalDate day = LocalDate.parse(text);
+            if (day.getYear() / YEARS != CENTURY) {
+                throw problem(
+                        "the year of " + name + " '" + Settings.brief(text) + "' is hardly meant",
+                        "give a day from 2000 to 2099");
+            }
+            return day;
         } catch (DateTimeException e) {
             throw new ProblemException(
                     "there is no day '" + Settings.brief(text) + "'",

@@ -96,6 +96,47 @@ final class CheckCommandTest {
         isAsTheSchemaSays(report);
     }
 
+    /** From the demo's reading: line 2 of the three is begun, broken off and begun again. */
+    @Test
+    void aFluffThatWasLeftInIsFoundWithItsTime() throws IOException {
+        Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
+        program.equipment.hearsForReal();
+        String text = Files.readString(HOME.resolve("demo-scripts/lesson-1.md"));
+        program.file("fluff.md", text.substring(text.indexOf("Look at the rim"), text.indexOf("Wipe the braking")));
+        Path film = Ffmpeg.make(
+                folder.resolve("fluff.mp4"),
+                "-ss",
+                "44.9",
+                "-t",
+                "17.9",
+                "-i",
+                HOME.resolve("demo-scripts/lesson-1.wav").toString(),
+                "-f",
+                "lavfi",
+                "-i",
+                PICTURE,
+                "-shortest",
+                "-preset",
+                "ultrafast",
+                "-c:a",
+                "aac",
+                "-b:a",
+                "128k");
+
+        assertThat(program.run("check", film.toString(), "--json", "--model", MODEL.toString()))
+                .isEqualTo(3);
+
+        JsonNode report = new ObjectMapper().readTree(program.out()).get(0);
+        assertThat(report.get("findings").findValuesAsText("what"))
+                .filteredOn(what -> what.contains("line "))
+                .singleElement()
+                .asString()
+                .startsWith("a false start of line 2 (")
+                .endsWith("was left in");
+        // It begins 48.74 s into the recording.
+        assertThat(start(report, "a false start")).isCloseTo(48.74 - 44.9, within(0.3));
+    }
+
     private static double start(JsonNode report, String beginning) {
         for (JsonNode finding : report.get("findings")) {
             if (finding.get("what").asText().startsWith(beginning)) {
@@ -149,6 +190,38 @@ final class CheckCommandTest {
         program.file("site.txt", "height: at least 180\n");
         assertThat(program.run("check", film.toString(), "--no-words")).isZero();
         assertThat(ExportChecks.read(folder, film).orElseThrow().passed()).isTrue();
+    }
+
+    @Test
+    void theBoardOfAFolderOfScriptsKnowsToo() throws IOException {
+        program.file("lesson-1.md", "One.\n");
+        Files.createDirectories(folder.resolve("exports"));
+        Path film = film("exports/lesson-1.mp4");
+
+        assertThat(program.run("check", film.toString(), "--no-words")).isEqualTo(3);
+
+        assertThat(program.run("course", folder.toString(), "--json")).isZero();
+        JsonNode board = new ObjectMapper().readTree(program.out());
+        assertThat(board.at("/lessons/0/findings").toString())
+                .contains("the picture is 320 by 180 pixels; allowed is at least 1080");
+    }
+
+    @Test
+    void aFilmWithoutSoundOrWithoutPicture() {
+        Path mute = Ffmpeg.make(folder.resolve("mute.mp4"), "-f", "lavfi", "-i", PICTURE + ":d=2");
+        Path blind = Ffmpeg.make(folder.resolve("blind.mp4"), "-f", "lavfi", "-i", "sine=d=2", "-c:a", "aac");
+        program.file("mute.md", "One.\n");
+
+        assertThat(program.run("check", mute.toString(), blind.toString())).isEqualTo(3);
+
+        assertThat(program.err()).isEmpty();
+        assertThat(program.out().lines())
+                .containsSequence(
+                        "  mend             audio        it has no sound",
+                        "                                 export it with the sound switched on")
+                .containsSequence(
+                        "  mend             video        it has no picture",
+                        "                                 export it with the picture switched on");
     }
 
     @Test
