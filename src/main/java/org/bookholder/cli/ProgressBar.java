@@ -3,6 +3,7 @@ package org.bookholder.cli;
 import java.io.PrintStream;
 import java.util.Locale;
 import java.util.function.LongSupplier;
+import org.bookholder.course.Text;
 
 /**
  * Shows on a console how far something has got, and about how long it still takes. Says nothing where another program or a
@@ -51,7 +52,7 @@ final class ProgressBar implements AutoCloseable {
     private String text(double part, double seconds) {
         double done = Math.max(0, Math.min(1, part));
         int full = (int) (done * WIDTH);
-        long left = done < 0.02 ? -1 : Math.round(seconds / done - seconds);
+        double left = done < 0.02 ? -1 : seconds / done - seconds;
         return String.format(
                 Locale.ROOT,
                 "%s  [%s%s] %3.0f %%%s",
@@ -59,6 +60,6 @@ final class ProgressBar implements AutoCloseable {
                 "#".repeat(full),
                 ".".repeat(WIDTH - full),
                 100 * done,
-                left < 0 ? "          " : String.format(Locale.ROOT, "  %d:%02d left  ", left / 60, left % 60));
+                left < 0 ? "          " : "  " + Text.clock(left) + " left  ");
     }
 }

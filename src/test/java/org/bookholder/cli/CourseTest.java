@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import org.bookholder.course.CourseFolder;
+import org.bookholder.problem.ProblemException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,12 +41,21 @@ final class CourseTest {
     }
 
     @Test
-    void aReadingChangesTheBoardAndTheTimes() {
-        String script = files.path().resolve("hub.md").toString();
-        String recording = program.recording("hub.wav", 0.5);
-        assertThat(program.run("read", script, "--audio", recording, "--no-window", "--unpaced"))
-                .isZero();
+    void aReadingChangesTheBoardAndTheTimes() throws ProblemException {
+        String script = files.file("hub.md", KeptSessions.script()).toString();
+        assertThat(program.run("time", files.path().toString())).isZero();
+        assertThat(program.out()).contains("Your own pace shows here").doesNotContain("yours");
+
+        KeptSessions.write(files.path().resolve("sessions/monday"), script);
+
         assertThat(program.run("course", files.path().toString())).isZero();
+        assertThat(program.out()).contains("part recorded", "Next: hub: record line 6");
+        assertThat(program.run("time", files.path().toString())).isZero();
+        assertThat(program.out())
+                .containsPattern("lesson +words +pace +runs +yours +grade")
+                .containsPattern("Yours: at \\d+ words a minute, as measured over 0:\\d\\d of your own reading\\.");
+        assertThat(program.run("time", files.path().toString(), "--json")).isZero();
+        assertThat(program.out()).containsPattern("\"ownSeconds\" : \\d+\\.\\d+");
         assertThat(program.err()).isEmpty();
     }
 

@@ -20,7 +20,9 @@ public record HardStretch(Kind kind, int line, String words, int count) {
         /** Several numbers in a row. */
         NUMBERS("numbers in a row", "show them, and say one (three: common practice)"),
         /** A run of words that begin alike. */
-        ONSETS("words that begin alike", "say one of them another way"),
+        ONSETS(
+                "words that begin alike",
+                "say one of them another way (four, or three that hiss or begin with two consonants: a rule of ours)"),
         /** A word that the recogniser does not know. */
         UNKNOWN("word unknown to the recogniser", "give its sound if it goes unheard: [word](say:like this)");
 

@@ -1,36 +1,23 @@
 package org.bookholder.course.shoot;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
 /** What is placed in which session, and what is left over. Confined to one thread. */
 final class Placing {
-    private final List<Duration> rooms;
-    private final Sessions made;
-    private final Terms terms;
+    private final SessionRooms rooms;
     private final List<List<Work>> placed = new ArrayList<>();
     private final List<Work> left = new ArrayList<>();
 
-    /** The session that these works make on a day. */
-    @FunctionalInterface
-    interface Sessions {
-        PlannedSession of(int day, List<Work> works);
-    }
-
-    /** Nothing placed on days that have so much room. */
-    Placing(List<Duration> rooms, Sessions made, Terms terms) {
+    /** Nothing placed. */
+    Placing(SessionRooms rooms) {
         this.rooms = rooms;
-        this.made = made;
-        this.terms = terms;
-        placed.addAll(Collections.nCopies(rooms.size(), List.of()));
+        placed.addAll(Collections.nCopies(rooms.days(), List.of()));
     }
 
     private Placing(Placing other) {
         rooms = other.rooms;
-        made = other.made;
-        terms = other.terms;
         placed.addAll(other.placed);
         left.addAll(other.left);
     }
@@ -41,14 +28,14 @@ final class Placing {
 
     /** The same days, and nothing placed. */
     Placing emptied() {
-        return new Placing(rooms, made, terms);
+        return new Placing(rooms);
     }
 
     /** Puts a work on a day, if there is room for it. */
     boolean place(int day, Work work) {
         List<Work> more = new ArrayList<>(placed.get(day));
         more.add(work);
-        if (!made.of(day, more).fits(terms)) {
+        if (!rooms.session(day, more).fits(rooms.terms())) {
             return false;
         }
         placed.set(day, List.copyOf(more));
@@ -78,9 +65,9 @@ final class Placing {
         return placed.get(day).isEmpty();
     }
 
-    /** How long a session on a day may last. */
-    Duration room(int day) {
-        return rooms.get(day);
+    /** Minutes for reading and breaks on a day. */
+    int room(int day) {
+        return rooms.minutes(day);
     }
 
     List<Work> left() {
@@ -91,14 +78,18 @@ final class Placing {
         return placed.stream().filter(works -> !works.isEmpty()).count();
     }
 
-    /** Whether nothing is left over and no fewer sessions than {@code least} are used. */
-    boolean isLeast(long least) {
-        return left.isEmpty() && used() <= least;
+    /** Whether nothing is left over, in so many sessions or fewer. */
+    boolean holdsAllIn(int sessions) {
+        return left.isEmpty() && used() <= sessions;
+    }
+
+    private int minutesLeft() {
+        return left.stream().mapToInt(Work::minutes).sum();
     }
 
     /** Whether less is left over than in the other, or the same in fewer sessions. */
     boolean isBetterThan(Placing other) {
-        int more = SessionPlanner.sum(left).compareTo(SessionPlanner.sum(other.left));
+        int more = minutesLeft() - other.minutesLeft();
         return more < 0 || (more == 0 && used() < other.used());
     }
 
@@ -110,7 +101,7 @@ final class Placing {
         List<PlannedSession> sessions = new ArrayList<>();
         for (int day = 0; day < placed.size(); day++) {
             if (!placed.get(day).isEmpty()) {
-                sessions.add(made.of(day, placed.get(day)));
+                sessions.add(rooms.session(day, placed.get(day)));
             }
         }
         return sessions;

@@ -1,29 +1,25 @@
 package org.bookholder.course.shoot;
 
-import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
 /**
- * Looks through all ways of placing works, as far as a number of steps goes: every way for the handful of lessons that are
- * usually left to record, the most promising ones of a long course. The same question gets the same answer. Confined to one
- * thread.
+ * Where not all works can be placed, looks for a way to leave as little as possible, as far as a number of steps goes: through
+ * all ways for a handful of lessons, through the most promising ones of a long course. The same question gets the same answer.
+ * Confined to one thread.
  */
 final class PlacingSearch {
     /** A tenth of a second or so. */
     private static final int MOST_STEPS = 20_000;
 
     private final List<Work> works;
-    private final long least;
     private final Placing now;
     private Placing best;
-    private boolean done;
     private int steps;
 
-    private PlacingSearch(Placing best, List<Work> works, long least) {
+    private PlacingSearch(Placing best, List<Work> works) {
         this.works = works;
-        this.least = least;
         this.best = best;
         this.now = best.emptied();
     }
@@ -33,25 +29,23 @@ final class PlacingSearch {
      *
      * @param works what is placed in it, those first that are hardest to place; the first way that is tried puts each on the
      *     first day with room for it
-     * @param least fewer sessions than this cannot hold all of it
      */
-    static Placing better(Placing known, List<Work> works, long least) {
-        PlacingSearch search = new PlacingSearch(known, works, least);
+    static Placing better(Placing known, List<Work> works) {
+        PlacingSearch search = new PlacingSearch(known, works);
         search.place(0);
         return search.best;
     }
 
     private void place(int index) {
-        if (done || steps++ > MOST_STEPS || !now.isBetterThan(best)) {
+        if (steps++ > MOST_STEPS || !now.isBetterThan(best)) {
             return;
         }
         if (index == works.size()) {
             best = now.copy();
-            done = best.isLeast(least);
             return;
         }
         Work work = works.get(index);
-        Set<Duration> free = new HashSet<>();
+        Set<Integer> free = new HashSet<>();
         for (int day = 0; day < now.days(); day++) {
             // Of free days that are equally long one is tried for all.
             boolean tried = now.isFree(day) && !free.add(now.room(day));

@@ -4,9 +4,11 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.bookholder.course.Shooting;
 import org.bookholder.course.Text;
 import org.bookholder.course.shoot.PlannedSession.Slot;
 import org.bookholder.course.shoot.PlannedSession.Use;
+import org.bookholder.fatigue.FatigueLimits;
 
 /** Recording sessions as a text for a terminal of 80 columns. */
 public final class PlanText {
@@ -27,6 +29,10 @@ public final class PlanText {
                 Text.hours(SessionPlanner.sum(works.works())),
                 works.ratio(),
                 works.ratioFrom())));
+        if (plan.over() > 0 && !plan.sessions().isEmpty()) {
+            out.add(Text.count(plan.over(), "recording day") + " of course.yaml " + (plan.over() == 1 ? "is" : "are")
+                    + " over.");
+        }
         int number = 0;
         for (PlannedSession session : plan.sessions()) {
             out.add("");
@@ -42,16 +48,28 @@ public final class PlanText {
                     .forEach(work ->
                             out.add("  " + work.name() + " (" + work.what() + "), " + Text.hours(work.length())));
             plan.why().forEach(why -> out.addAll(Text.wrap("Why: " + why + ".")));
+            out.add("The weeks of editing below count it as recorded.");
         }
         if (plan.sessions().stream().anyMatch(session -> session.date().isEmpty())) {
-            out.add("No recording days are known; write them into course.yaml: recording: days:");
+            out.addAll(
+                    Text.wrap("No recording days are known; write them into course.yaml: recording: days:. Until then"
+                            + " the weeks of editing below count all as recorded."));
         }
-        out.addAll(Text.wrap("A break after " + Text.hours(terms.stretch())
-                + " of reading (voice: Titze, Svec and Popolo"
-                + " 2003) lasts " + Text.hours(terms.pause()) + " (screen: HSE); at most " + Text.hours(terms.reading())
-                + " of reading in a session (common practice: 2 to 3 hours); set-up " + Text.hours(terms.setUp())
-                + ". The hardest lesson comes first. bookholder limits shows how to set your own."));
+        out.addAll(Text.wrap(sources(terms)));
         return out;
+    }
+
+    /** What the sessions keep to, with where it is from: a limit that somebody set is theirs. */
+    private static String sources(Terms terms) {
+        Terms usual = Terms.of(FatigueLimits.defaults(), Shooting.USUAL_SET_UP);
+        String yours = "your limits";
+        return "A break after " + Text.hours(terms.stretch()) + " of reading ("
+                + (terms.stretch().equals(usual.stretch()) ? "voice: Titze, Svec and Popolo 2003" : yours) + ") lasts "
+                + Text.hours(terms.pause()) + " (" + (terms.pause().equals(usual.pause()) ? "screen: HSE" : yours)
+                + "); at most " + Text.hours(terms.reading()) + " of reading in a session ("
+                + (terms.reading().equals(usual.reading()) ? "common practice: 2 to 3 hours" : yours) + "); set-up "
+                + Text.hours(terms.setUp()) + " (common practice: " + Text.hours(usual.setUp())
+                + "). The hardest lesson comes first. bookholder limits shows how to set your own.";
     }
 
     private static String row(PlannedSession session, Slot slot) {

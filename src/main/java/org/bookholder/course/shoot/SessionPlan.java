@@ -10,8 +10,9 @@ import java.util.Optional;
  * @param sessions in order of time
  * @param left what found no place in them
  * @param why why not, each one sentence with what to do; empty if nothing is left
+ * @param over how many of the given days are over
  */
-public record SessionPlan(List<PlannedSession> sessions, List<Work> left, List<String> why) {
+public record SessionPlan(List<PlannedSession> sessions, List<Work> left, List<String> why, int over) {
     /** Copies the lists. */
     public SessionPlan {
         sessions = List.copyOf(sessions);

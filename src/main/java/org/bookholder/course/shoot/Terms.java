@@ -4,7 +4,7 @@ import java.time.Duration;
 import org.bookholder.fatigue.FatigueLimits;
 
 /**
- * What a recording session must keep to.
+ * What a recording session must keep to. All in whole minutes.
  *
  * @param setUp time to set up before the first take
  * @param stretch the most reading without a break: the voice's limit, or the screen's if that is lower
@@ -20,6 +20,14 @@ public record Terms(Duration setUp, Duration stretch, Duration pause, Duration r
             throw new IllegalArgumentException("setUp (" + setUp + ") must not be negative, stretch (" + stretch
                     + "), pause (" + pause + ") and reading (" + reading + ") must be above zero");
         }
+        if (!wholeMinutes(setUp) || !wholeMinutes(stretch) || !wholeMinutes(pause) || !wholeMinutes(reading)) {
+            throw new IllegalArgumentException("setUp (" + setUp + "), stretch (" + stretch + "), pause (" + pause
+                    + ") and reading (" + reading + ") must be whole minutes");
+        }
+    }
+
+    static boolean wholeMinutes(Duration length) {
+        return length.equals(Duration.ofMinutes(length.toMinutes()));
     }
 
     private static boolean positive(Duration length) {

@@ -1,6 +1,8 @@
 package org.bookholder.course.shoot;
 
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Something to be recorded without a change of lesson: a lesson, a part of one, or its pickups.
@@ -8,18 +10,31 @@ import java.time.Duration;
  * @param lesson the lesson's number, from 1
  * @param name the lesson's name
  * @param what which part of it, for people: "whole", "part 1 of 2", "3 pickups"
- * @param length time before the camera, above zero
+ * @param length time before the camera, whole minutes, 1 or more
  * @param hardness hard stretches for each hundred words
  */
 public record Work(int lesson, String name, String what, Duration length, double hardness) {
     /** Checks the length. */
     public Work {
-        if (length.isZero() || length.isNegative()) {
-            throw new IllegalArgumentException("length (" + length + ") must be above zero");
+        if (length.isZero() || length.isNegative() || !Terms.wholeMinutes(length)) {
+            throw new IllegalArgumentException("length (" + length + ") must be whole minutes above zero");
         }
     }
 
-    Work part(int number, int of, Duration partLength) {
-        return new Work(lesson, name, "part " + number + " of " + of, partLength, hardness);
+    int minutes() {
+        return Math.toIntExact(length.toMinutes());
+    }
+
+    /** So many parts of it, no more than minutes, the longest first. */
+    List<Work> parts(int of) {
+        if (of == 1) {
+            return List.of(this);
+        }
+        List<Work> parts = new ArrayList<>();
+        for (int number = 1; number <= of; number++) {
+            int own = minutes() / of + (number <= minutes() % of ? 1 : 0);
+            parts.add(new Work(lesson, name, "part " + number + " of " + of, Duration.ofMinutes(own), hardness));
+        }
+        return parts;
     }
 }

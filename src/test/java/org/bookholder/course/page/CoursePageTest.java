@@ -55,7 +55,8 @@ final class CoursePageTest {
         SessionPlan plan = new SessionPlan(
                 List.of(new PlannedSession(Optional.of(TODAY), LocalTime.NOON, Duration.ofHours(1), List.of())),
                 List.of(work),
-                List.of("no room"));
+                List.of("no room"),
+                0);
         BurnDown burnDown = new BurnDown(TODAY, planned, real, Optional.of(LocalDate.of(2027, 5, 1)), 1, "as planned");
         return CoursePage.of(board, plan, burnDown);
     }

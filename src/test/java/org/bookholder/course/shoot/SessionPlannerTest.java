@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.course.Shooting;
@@ -76,8 +77,57 @@ final class SessionPlannerTest {
         assertThat(plan.left()).extracting(Work::name).containsExactly("lesson-2");
         assertThat(plan.why())
                 .containsExactly(
-                        "there are 2 h 00 to record, and the days given hold 1 h 00 of reading with their breaks; "
-                                + "add a day, or give the days more hours");
+                        "there are 2 h 00 to record, and the days given hold at most 1 h 00 of it, whole lessons and "
+                                + "with their breaks; add a day, of 1 h 40 or more, or give the days more hours");
+    }
+
+    /** In 80 minutes two of 35 are read, or three of 18, each with a break between; so there is time, and no room. */
+    @Test
+    void saysHowManyLessonsTheDaysHold() {
+        int[] lessons = new int[19];
+        Arrays.fill(lessons, 18);
+        lessons[4] = 35;
+        lessons[9] = 35;
+        SessionPlan plan = plan(works(lessons), days(110, 110, 110, 110, 110, 110));
+        assertThat(plan.left()).isNotEmpty();
+        assertThat(plan.why())
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "there are 19 lessons or parts to record, and the days given hold at most 18, whole and with"
+                                + " their breaks; add a day, of ");
+    }
+
+    @Test
+    void saysThatAllWaysWereTried() {
+        SessionPlan plan = plan(works(15, 35, 30, 10, 25), days(100, 100));
+        assertThat(plan.left()).extracting(Work::name).containsExactly("lesson-4");
+        assertThat(plan.why())
+                .containsExactly("the time would do, but the lessons fit into the days in no way without cutting one in"
+                        + " two (all ways were tried); add a day, of 40 min or more, or give the days more hours");
+    }
+
+    @Test
+    void aLongCourseIsPlacedOnDaysThatJustHoldIt() {
+        // Each day holds 15, 20 and 25 minutes, two of them without a break; taken in order, 25 and 15 leave gaps.
+        int[] lessons = new int[30];
+        for (int i = 0; i < lessons.length; i++) {
+            lessons[i] = new int[] {25, 15, 20}[i * 7 % 3];
+        }
+        SessionPlan plan = plan(works(lessons), days(100, 100, 100, 100, 100, 100, 100, 100, 100, 100));
+        assertThat(plan.left()).isEmpty();
+        assertThat(plan.why()).isEmpty();
+    }
+
+    @Test
+    void partsOfALessonComeInTheirOrder() {
+        SessionPlan plan = plan(works(250, 30, 45), days(150, 180, 120, 180));
+        assertThat(plan.left()).isEmpty();
+        assertThat(plan.sessions())
+                .flatExtracting(PlannedSession::works)
+                .filteredOn(work -> work.lesson() == 1)
+                .extracting(Work::what)
+                .containsExactly("part 1 of 3", "part 2 of 3", "part 3 of 3");
     }
 
     @Test

@@ -1,0 +1,128 @@
+package org.bookholder.course.shoot;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
+import org.bookholder.course.Shooting.Day;
+import org.bookholder.course.Text;
+
+/**
+ * The sessions that there can be, and what each can hold.
+ *
+ * @param given the days, in order; one that stands for as many as it takes if no days are known
+ * @param dated whether days are known
+ * @param terms what each session must keep to
+ */
+record SessionRooms(List<Day> given, boolean dated, Terms terms) {
+    /** In a session the hardest is read first. */
+    private static final Comparator<Work> AS_READ =
+            Comparator.comparingDouble(Work::hardness).reversed().thenComparingInt(Work::lesson);
+
+    int days() {
+        return given.size();
+    }
+
+    /** Minutes for reading and breaks on a day. */
+    int minutes(int day) {
+        return Math.toIntExact(given.get(day).length().minus(terms.setUp()).toMinutes());
+    }
+
+    /** Whether anything can be read on any day. */
+    boolean roomy() {
+        return IntStream.range(0, days()).anyMatch(day -> minutes(day) > 0);
+    }
+
+    /** What to call a day. */
+    String name(int day) {
+        return dated
+                ? given.get(day).date().toString()
+                : "a session of " + Text.hours(given.get(day).length());
+    }
+
+    /** The same for so many sessions, where no days are known. */
+    SessionRooms of(int sessions) {
+        return dated ? this : new SessionRooms(Collections.nCopies(Math.max(1, sessions), given.get(0)), false, terms);
+    }
+
+    /** The session in which works are read on a day. */
+    PlannedSession session(int day, List<Work> works) {
+        Day d = given.get(day);
+        Optional<LocalDate> date = dated ? Optional.of(d.date()) : Optional.empty();
+        return PlannedSession.of(date, d.from(), d.length(), asRead(works), terms);
+    }
+
+    static List<Work> asRead(List<Work> works) {
+        return works.stream().sorted(AS_READ).toList();
+    }
+
+    /** Whether some session could hold a work. */
+    boolean holdAlone(Work work) {
+        return IntStream.range(0, days())
+                .anyMatch(day -> session(day, List.of(work)).fits(terms));
+    }
+
+    /** How long a further session with these would be, set-up and breaks included; 0 if it would be too much to read. */
+    int lasting(List<Work> works) {
+        PlannedSession further =
+                PlannedSession.of(Optional.empty(), given.get(0).from(), Duration.ZERO, asRead(works), terms);
+        boolean tooMuch = further.reading().compareTo(terms.reading()) > 0;
+        return tooMuch ? 0 : Math.toIntExact(further.length().toMinutes());
+    }
+
+    /** No more minutes than this can be read on all days together. */
+    int mostReading(List<Work> works) {
+        Fullest fullest = fullest(works);
+        return sum(most(room -> fullest.most(room, reading())), days());
+    }
+
+    /** No more works than this can be read on all days together. */
+    int mostWorks(List<Work> works) {
+        Fullest fullest = fullest(works);
+        return sum(most(room -> fullest.count(room, reading())), days());
+    }
+
+    /** Fewer sessions than this cannot hold all; more than there are if these cannot. */
+    int fewest(List<Work> works) {
+        SessionRooms all = of(works.size());
+        Fullest fullest = fullest(works);
+        List<Integer> reading = all.most(room -> fullest.most(room, reading()));
+        List<Integer> counts = all.most(room -> fullest.count(room, reading()));
+        int needed = works.stream().mapToInt(Work::minutes).sum();
+        int fewest = 0;
+        while (fewest <= all.days() && (sum(reading, fewest) < needed || sum(counts, fewest) < works.size())) {
+            fewest++;
+        }
+        return fewest;
+    }
+
+    /** What each session holds at most, most first, of something that is known of a room. */
+    private List<Integer> most(IntUnaryOperator held) {
+        Map<Integer, Integer> known = new HashMap<>();
+        List<Integer> most = new ArrayList<>();
+        for (int day = 0; day < days(); day++) {
+            most.add(known.computeIfAbsent(minutes(day), held::applyAsInt));
+        }
+        most.sort(Collections.reverseOrder());
+        return most;
+    }
+
+    private static int sum(List<Integer> numbers, int first) {
+        return numbers.stream().limit(first).mapToInt(Integer::intValue).sum();
+    }
+
+    private Fullest fullest(List<Work> works) {
+        return new Fullest(asRead(works).stream().mapToInt(Work::minutes).toArray(), Breaks.of(terms));
+    }
+
+    int reading() {
+        return Math.toIntExact(terms.reading().toMinutes());
+    }
+}

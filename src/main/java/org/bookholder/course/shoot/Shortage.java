@@ -1,0 +1,93 @@
+package org.bookholder.course.shoot;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.course.Text;
+
+/** Says why not everything finds a place. What it calls impossible is so; what was only not found it calls that. */
+final class Shortage {
+    private final SessionRooms rooms;
+    private final List<Work> works;
+    private final List<Work> left;
+    private final List<String> why = new ArrayList<>();
+
+    private Shortage(SessionRooms rooms, List<Work> works, List<Work> left) {
+        this.rooms = rooms;
+        this.works = works;
+        this.left = left;
+    }
+
+    /**
+     * The reasons, each one sentence with what to do.
+     *
+     * @param left what found no place, something at least
+     * @param answer what came of the search for a way to place all
+     */
+    static List<String> why(SessionRooms rooms, List<Work> works, List<Work> left, WholeSearch.Answer answer) {
+        Shortage shortage = new Shortage(rooms, works, left);
+        shortage.tooShortDays();
+        boolean tooLong = shortage.tooLongWorks();
+        if (rooms.dated() && rooms.roomy() && !tooLong) {
+            shortage.tooFewDays(answer);
+        }
+        return List.copyOf(shortage.why);
+    }
+
+    private void tooShortDays() {
+        for (int day = 0; day < rooms.days(); day++) {
+            if (rooms.minutes(day) <= 0) {
+                String tooShort = rooms.name(day) + " is too short to read anything after "
+                        + Text.hours(rooms.terms().setUp()) + " of set-up; give it more hours, or set up faster";
+                if (!why.contains(tooShort)) {
+                    why.add(tooShort);
+                }
+            }
+        }
+    }
+
+    private boolean tooLongWorks() {
+        List<String> names = left.stream()
+                .filter(work -> rooms.roomy() && !rooms.holdAlone(work))
+                .map(Work::name)
+                .distinct()
+                .toList();
+        if (!names.isEmpty()) {
+            why.add(String.join(", ", names) + " would not fit into any session, not even in "
+                    + SessionPlanner.MOST_PARTS + " parts; make several lessons of it");
+        }
+        return !names.isEmpty();
+    }
+
+    private void tooFewDays(WholeSearch.Answer answer) {
+        int needed = works.stream().mapToInt(Work::minutes).sum();
+        int most = rooms.mostReading(works);
+        int count = rooms.mostWorks(works);
+        String reason;
+        if (needed > most) {
+            reason = "there are " + hours(needed) + " to record, and the days given hold at most " + hours(most)
+                    + " of it, whole lessons and with their breaks";
+        } else if (works.size() > count) {
+            reason = "there are " + works.size() + " lessons or parts to record, and the days given hold at most "
+                    + count + ", whole and with their breaks";
+        } else if (answer == WholeSearch.Answer.NONE) {
+            reason = "the time would do, but the lessons fit into the days in no way without cutting one in two"
+                    + " (all ways were tried)";
+        } else {
+            reason = "the time would do, but no way was found to fit whole lessons into the days (not all ways could"
+                    + " be tried: there may be one)";
+        }
+        why.add(reason + "; " + remedy());
+    }
+
+    private static String hours(int minutes) {
+        return Text.hours(Duration.ofMinutes(minutes));
+    }
+
+    private String remedy() {
+        int alone = rooms.lasting(left);
+        return alone == 0
+                ? "add days, or give the days more hours"
+                : "add a day, of " + hours(alone) + " or more, or give the days more hours";
+    }
+}

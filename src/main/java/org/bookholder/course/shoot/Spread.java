@@ -1,0 +1,71 @@
+package org.bookholder.course.shoot;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+
+/** Gives sessions their days: the earliest that do for all of them, and lessons in order as far as the rooms allow. */
+final class Spread {
+    private Spread() {}
+
+    /**
+     * A session that wants a day.
+     *
+     * @param minutes how long its reading and breaks last
+     * @param lesson the first of its lessons
+     */
+    record Wanting(int minutes, int lesson) {}
+
+    /**
+     * The index of each session's day; there must be a way to give each a day.
+     *
+     * @param rooms minutes for reading and breaks on each day, in order of time
+     */
+    static int[] days(List<Integer> rooms, List<Wanting> sessions) {
+        List<Integer> days = new ArrayList<>();
+        for (int day = 0; day < rooms.size(); day++) {
+            days.add(day);
+            // What an early day takes, a later one need not: if these can be used, so can some others with them.
+            if (!canAllBeUsed(rooms, days, minutes(sessions))) {
+                days.remove(days.size() - 1);
+            }
+        }
+        int[] found = new int[sessions.size()];
+        List<Wanting> open = new ArrayList<>(sessions);
+        open.sort(Comparator.comparingInt(Wanting::lesson));
+        for (int i = 0; i < days.size(); i++) {
+            List<Integer> later = days.subList(i + 1, days.size());
+            for (Wanting session : open) {
+                List<Wanting> others = new ArrayList<>(open);
+                others.remove(session);
+                if (session.minutes() <= rooms.get(days.get(i)) && canAllBeUsed(rooms, later, minutes(others))) {
+                    found[sessions.indexOf(session)] = days.get(i);
+                    open = others;
+                    break;
+                }
+            }
+        }
+        return found;
+    }
+
+    private static List<Integer> minutes(List<Wanting> sessions) {
+        return sessions.stream().map(Wanting::minutes).sorted().toList();
+    }
+
+    /** Whether each day can have a session of its own that it has room for: the smallest day the shortest, and so on. */
+    private static boolean canAllBeUsed(List<Integer> rooms, List<Integer> days, List<Integer> sessions) {
+        if (days.size() > sessions.size()) {
+            return false;
+        }
+        List<Integer> smallestFirst =
+                new ArrayList<>(days.stream().map(rooms::get).toList());
+        Collections.sort(smallestFirst);
+        for (int i = 0; i < smallestFirst.size(); i++) {
+            if (smallestFirst.get(i) < sessions.get(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
