@@ -12,7 +12,7 @@ public final class Layout {
     private static final double CLOSE_ROWS = 1.2;
 
     /** Rows of a reading that is recognised a little late stay nearer to the eye-line with a little less than 1. */
-    private static final double REACH = 0.88;
+    private static final double REACH = 0.84;
 
     /** The first row after a gap is brought this near to where its first word would be; it need not come from afar. */
     private static final double OPENING_REACH = 0.3;

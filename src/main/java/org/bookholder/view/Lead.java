@@ -20,8 +20,8 @@ final class Lead {
     /** How far ahead it usually is: half of the word being spoken, and what was spoken since it was recognised. */
     private static final double USUALLY_AHEAD_WORDS = 0.4;
 
-    private static final double USUALLY_AHEAD_SECONDS = 0.22;
-    private static final double HURRY = 0.45;
+    private static final double USUALLY_AHEAD_SECONDS = 0.23;
+    private static final double HURRY = 0.3;
     private static final double EASING_WORDS = 0.6;
     private static final int BURST_WORDS = 8;
     private static final double PAUSE_SECONDS = 1.2;

@@ -166,7 +166,8 @@ final class Steering {
         lead.advance(layout.spokenBefore(state.position()), targetPace(state), going, seconds);
         accepted = lead.slips() ? accepted : state.position();
         double speed = lead.speed() * layout.stride(lead.words());
-        aim.lead(layout.aimAtSpoken(lead.words(), lead.heard()), speed, lead.jumped(), !lead.turned());
+        double height = layout.aimAtSpoken(lead.words(), lead.heard());
+        aim.lead(height, speed, lead.speed(), lead.jumped(), !lead.turned());
     }
 
     private void goSteadily(SessionState state, double seconds) {
@@ -176,7 +177,7 @@ final class Steering {
         steadyWords = Math.min(layout.spoken(), steadyWords + steadySpeed * seconds);
         if (sinceHand > HAND_SECONDS) {
             double speed = steadyWords < layout.spoken() ? steadySpeed * layout.stride(steadyWords) : 0;
-            aim.lead(layout.aimAtSpoken(steadyWords), speed, false, true);
+            aim.lead(layout.aimAtSpoken(steadyWords), speed, steadySpeed, false, true);
         }
         accepted = state.position();
         report(state, sinceHand > HAND_SECONDS ? Mover.STEADY : Mover.HAND);

@@ -85,6 +85,6 @@ final class MotionProperties {
     }
 
     private static Aim to(double height) {
-        return new Aim().lead(height, 0, true, false);
+        return new Aim().lead(height, 0, 0, true, false);
     }
 }

@@ -111,6 +111,6 @@ final class MotionTest {
     }
 
     private static Aim to(double height) {
-        return new Aim().lead(height, 0, true, false);
+        return new Aim().lead(height, 0, 0, true, false);
     }
 }
