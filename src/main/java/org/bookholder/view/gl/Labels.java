@@ -1,11 +1,17 @@
 package org.bookholder.view.gl;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.bookholder.view.Face;
 
 /** Sets short texts by their left end, right end or middle, at a height that is the middle of their capitals. */
 final class Labels {
+    /** Rows are made even in steps of this share of the room, down to that share of it. */
+    private static final double STEP_SHARE = 0.04;
+
+    private static final double LEAST_SHARE = 0.5;
+
     private final Canvas canvas;
     private final Texts texts;
 
@@ -42,17 +48,40 @@ final class Labels {
         left(text, face, size, x - length(text, face, size) / 2, middle, rgb, light);
     }
 
-    /** The words of a text in rows no longer than {@code width} pixels, unless a word is. */
+    /**
+     * The words of a text in rows no longer than {@code width} pixels, unless a word is; as even as so many rows allow, so
+     * that no word is left alone in the last one.
+     */
     List<String> wrap(String text, Face face, double size, double width) {
+        String[] words = text.split(" ", -1);
+        double[] lengths =
+                Arrays.stream(words).mapToDouble(word -> length(word, face, size)).toArray();
+        double space = length("n n", face, size) - length("nn", face, size);
+        List<String> rows = rows(words, lengths, space, width);
+        double narrower = width;
+        while (rows.size() > 1 && narrower > LEAST_SHARE * width) {
+            narrower -= STEP_SHARE * width;
+            List<String> even = rows(words, lengths, space, narrower);
+            if (even.size() > rows.size()) {
+                break;
+            }
+            rows = even;
+        }
+        return rows;
+    }
+
+    private static List<String> rows(String[] words, double[] lengths, double space, double width) {
         List<String> rows = new ArrayList<>();
-        String row = "";
-        for (String word : text.split(" ", -1)) {
-            String longer = row.isEmpty() ? word : row + " " + word;
-            if (!row.isEmpty() && length(longer, face, size) > width) {
+        String row = words[0];
+        double length = lengths[0];
+        for (int i = 1; i < words.length; i++) {
+            if (length + space + lengths[i] > width) {
                 rows.add(row);
-                row = word;
+                row = words[i];
+                length = lengths[i];
             } else {
-                row = longer;
+                row += " " + words[i];
+                length += space + lengths[i];
             }
         }
         rows.add(row);
