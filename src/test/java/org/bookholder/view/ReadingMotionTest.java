@@ -66,7 +66,8 @@ final class ReadingMotionTest {
         List<Picture> pictures = play(read(pace), recognised(read(pace)));
         double usual = share(pictures.stream().map(Picture::speed).toList(), 0.5);
         assertThat(share(pictures.stream().map(Picture::speed).toList(), 0.95)).isLessThan(2.2 * usual);
-        // About a row a second and second: what is seen as a soft change of speed; twice as fast, all is four times that.
+        // About a row a second and second: what is seen as a soft change of speed; twice as fast, all is four times
+        // that.
         double quicker = Math.max(1, pace / 130);
         assertThat(share(pictures.stream().map(Picture::push).toList(), 0.9)).isLessThan(1.25 * quicker * quicker);
     }

@@ -54,8 +54,9 @@ final class Labels {
      */
     List<String> wrap(String text, Face face, double size, double width) {
         String[] words = text.split(" ", -1);
-        double[] lengths =
-                Arrays.stream(words).mapToDouble(word -> length(word, face, size)).toArray();
+        double[] lengths = Arrays.stream(words)
+                .mapToDouble(word -> length(word, face, size))
+                .toArray();
         double space = length("n n", face, size) - length("nn", face, size);
         List<String> rows = rows(words, lengths, space, width);
         double narrower = width;
