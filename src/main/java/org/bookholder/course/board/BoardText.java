@@ -4,14 +4,19 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.bookholder.course.Text;
 
 /** The board as a text for a terminal of 80 columns. */
 public final class BoardText {
-    private static final int TITLE = 20;
     private static final int WIDTH = 80;
-    private static final int NEXT = WIDTH - TITLE - 36;
+
+    /** What a row takes beside title, state and next step: number, words, running time and gaps. */
+    private static final int FIGURES = 23;
+
+    private static final int LEAST_TITLE = 20;
+    private static final int LEAST_NEXT = 24;
     private static final int AHEAD = 3;
 
     /** Where the running times come from. */
@@ -25,30 +30,7 @@ public final class BoardText {
     public static List<String> of(Board board) {
         List<String> out = new ArrayList<>();
         out.add(board.course().title());
-        out.add(String.format(
-                Locale.ROOT, "%-" + (TITLE + 4) + "s %6s %7s  %-13s  next", "lesson", "words", "runs", "state"));
-        for (LessonState state : board.lessons()) {
-            out.add(String.format(
-                            Locale.ROOT,
-                            "%3d %s %6d %7s  %-13s  %s",
-                            state.lesson().number(),
-                            Text.fit(state.lesson().title(), TITLE),
-                            state.lesson().script().spokenWords(),
-                            Text.clock(state.seconds()),
-                            state.stage().label(),
-                            Text.cut(state.next(), NEXT))
-                    .stripTrailing());
-        }
-        out.add(String.format(
-                Locale.ROOT,
-                "    %s %6d %7s",
-                Text.fit("in all", TITLE),
-                board.lessons().stream()
-                        .mapToInt(s -> s.lesson().script().spokenWords())
-                        .sum(),
-                Text.clock(board.lessons().stream()
-                        .mapToDouble(LessonState::seconds)
-                        .sum())));
+        table(board, out);
         out.add("");
         board.next()
                 .ifPresent(
@@ -58,6 +40,47 @@ public final class BoardText {
         out.add("");
         out.addAll(Text.wrap(RUNS));
         return out;
+    }
+
+    /** Titles are cut only where the next steps need their room. */
+    private static void table(Board board, List<String> out) {
+        int state = longest(board, s -> s.stage().label(), "state");
+        int room = WIDTH - FIGURES - state;
+        int next = Math.min(longest(board, LessonState::next, "next"), Math.max(LEAST_NEXT, room - titles(board)));
+        int title = Math.max(LEAST_TITLE, Math.min(titles(board), room - next));
+        String row = "%3s %s %6s %7s  %-" + state + "s  %s";
+        out.add(String.format(Locale.ROOT, row, "", Text.fit("lesson", title), "words", "runs", "state", "next"));
+        int words = 0;
+        double seconds = 0;
+        for (LessonState lesson : board.lessons()) {
+            words += lesson.lesson().script().spokenWords();
+            seconds += lesson.seconds();
+            out.add(String.format(
+                            Locale.ROOT,
+                            row,
+                            lesson.lesson().number(),
+                            Text.fit(lesson.lesson().title(), title),
+                            lesson.lesson().script().spokenWords(),
+                            Text.clock(lesson.seconds()),
+                            lesson.stage().label(),
+                            Text.cut(lesson.next(), room - title))
+                    .stripTrailing());
+        }
+        out.add(String.format(Locale.ROOT, row, "", Text.fit("in all", title), words, Text.clock(seconds), "", "")
+                .stripTrailing());
+    }
+
+    private static int titles(Board board) {
+        return longest(board, state -> state.lesson().title(), "lesson");
+    }
+
+    private static int longest(Board board, Function<LessonState, String> column, String head) {
+        return Math.max(
+                head.length(),
+                board.lessons().stream()
+                        .mapToInt(state -> column.apply(state).length())
+                        .max()
+                        .orElse(0));
     }
 
     private static void facts(Board board, List<String> out) {

@@ -1,5 +1,7 @@
 package org.bookholder.course.edit;
 
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -91,11 +93,12 @@ public final class EditText {
                         Locale.ROOT,
                         "unless set in course.yaml those of a university's course team (Crosslin, Creating Online"
                                 + " Learning Experiences, ch. 10: trade practice). At most %s a week (common practice:"
-                                + " %d) and %.3g hours (common practice beside other work: %.0f), %.0f %% of them slack"
+                                + " %d) and %s hours (common practice beside other work: %.0f), %.0f %% of them slack"
                                 + " for revisions and retakes (%.0f %% unless set: our choice).",
                         Text.count(editing.lessonsAWeek(), "lesson"),
                         Editing.USUAL_LESSONS,
-                        editing.hoursAWeek(),
+                        new DecimalFormat("0.#", DecimalFormatSymbols.getInstance(Locale.ROOT))
+                                .format(editing.hoursAWeek()),
                         Editing.USUAL_HOURS,
                         editing.slack() * 100,
                         Editing.USUAL_SLACK * 100);

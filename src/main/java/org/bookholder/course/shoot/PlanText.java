@@ -1,9 +1,11 @@
 package org.bookholder.course.shoot;
 
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.bookholder.course.Shooting;
 import org.bookholder.course.Text;
 import org.bookholder.course.shoot.PlannedSession.Slot;
@@ -42,6 +44,10 @@ public final class PlanText {
             session.slots().forEach(slot -> out.add(row(session, slot)));
         }
         out.add("");
+        if (!plan.free().isEmpty()) {
+            out.addAll(Text.wrap("Not needed: "
+                    + plan.free().stream().map(LocalDate::toString).collect(Collectors.joining(", ")) + "."));
+        }
         if (!plan.left().isEmpty()) {
             out.add("No place was found for:");
             plan.left()

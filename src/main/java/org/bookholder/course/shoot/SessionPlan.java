@@ -11,13 +11,16 @@ import java.util.Optional;
  * @param left what found no place in them
  * @param why why not, each one sentence with what to do; empty if nothing is left
  * @param over how many of the given days are over
+ * @param free the given days that are not needed
  */
-public record SessionPlan(List<PlannedSession> sessions, List<Work> left, List<String> why, int over) {
+public record SessionPlan(
+        List<PlannedSession> sessions, List<Work> left, List<String> why, int over, List<LocalDate> free) {
     /** Copies the lists. */
     public SessionPlan {
         sessions = List.copyOf(sessions);
         left = List.copyOf(left);
         why = List.copyOf(why);
+        free = List.copyOf(free);
     }
 
     /** The day on which the last of a lesson is to be recorded; empty if there is none. */

@@ -2,6 +2,7 @@ package org.bookholder.course.shoot;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.bookholder.course.Shooting;
@@ -42,14 +43,15 @@ public final class SessionPlanner {
         boolean dated = !shooting.days().isEmpty();
         int over = shooting.days().size() - days.size();
         if (works.isEmpty()) {
-            return new SessionPlan(List.of(), List.of(), List.of(), over);
+            return new SessionPlan(List.of(), List.of(), List.of(), over, dates(days));
         }
         if (dated && days.isEmpty()) {
             return new SessionPlan(
                     List.of(),
                     works,
                     List.of("every recording day is over; write new days into recording: days: in course.yaml"),
-                    over);
+                    over,
+                    List.of());
         }
         if (!dated) {
             days = List.of(new Day(LocalDate.EPOCH, Shooting.USUAL_START, Shooting.USUAL_LENGTH));
@@ -79,7 +81,18 @@ public final class SessionPlanner {
                 best.sessions(),
                 left,
                 left.isEmpty() ? List.of() : Shortage.why(kinds, works, left, tight.answer()),
-                over);
+                over,
+                kinds.dated() ? free(kinds, best.sessions()) : List.of());
+    }
+
+    private static List<LocalDate> free(SessionRooms kinds, List<PlannedSession> sessions) {
+        List<LocalDate> free = new ArrayList<>(dates(kinds.given()));
+        sessions.forEach(session -> session.date().ifPresent(free::remove));
+        return free;
+    }
+
+    private static List<LocalDate> dates(List<Day> days) {
+        return days.stream().map(Day::date).toList();
     }
 
     private Placing placed(TightPlacing tight) {

@@ -56,7 +56,8 @@ final class CoursePageTest {
                 List.of(new PlannedSession(Optional.of(TODAY), LocalTime.NOON, Duration.ofHours(1), List.of())),
                 List.of(work),
                 List.of("no room"),
-                0);
+                0,
+                List.of());
         BurnDown burnDown = new BurnDown(TODAY, planned, real, Optional.of(LocalDate.of(2027, 5, 1)), 1, "as planned");
         return CoursePage.of(board, plan, burnDown);
     }

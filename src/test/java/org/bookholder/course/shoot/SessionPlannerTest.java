@@ -72,6 +72,13 @@ final class SessionPlannerTest {
     }
 
     @Test
+    void namesTheDaysThatAreNotNeeded() {
+        SessionPlan plan = plan(works(20, 30), days(180, 180, 180));
+        assertThat(plan.free()).containsExactly(LocalDate.of(2027, 2, 3), LocalDate.of(2027, 2, 4));
+        assertThat(plan(works(20, 30), List.of()).free()).isEmpty();
+    }
+
+    @Test
     void saysHowMuchIsMissing() {
         SessionPlan plan = plan(works(60, 60), days(100));
         assertThat(plan.left()).extracting(Work::name).containsExactly("lesson-2");
