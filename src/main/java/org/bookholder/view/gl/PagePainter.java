@@ -23,7 +23,7 @@ final class PagePainter {
     /** Draws a page, faded out above {@code foot}. */
     void paint(PageView view, Geometry geometry, double foot) {
         Page page = view.page();
-        double unit = geometry.small() / 0.42;
+        double unit = page.unit(geometry);
         double top = 2 * geometry.margin() - view.scroll();
         canvas.fade(
                 geometry.headLine() + 0.8 * geometry.small(),

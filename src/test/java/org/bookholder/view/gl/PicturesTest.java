@@ -79,6 +79,10 @@ final class PicturesTest {
             window.act(Action.KEYS);
             window.snapshot(state.state()).write(FOLDER.resolve("keys-1080.png"));
         }
+        try (ReadingWindow window = window(state, WindowSettings.defaults().withSize(73), 1280, 720)) {
+            window.act(Action.KEYS);
+            window.snapshot(state.state()).write(FOLDER.resolve("keys-720.png"));
+        }
         assertThat(FOLDER.resolve("keys-1080.png")).isNotEmptyFile();
     }
 
