@@ -47,6 +47,7 @@ public final class PlanText {
         if (!plan.free().isEmpty()) {
             out.addAll(Text.wrap("Not needed: "
                     + plan.free().stream().map(LocalDate::toString).collect(Collectors.joining(", ")) + "."));
+            out.add("");
         }
         if (!plan.left().isEmpty()) {
             out.add("No place was found for:");
