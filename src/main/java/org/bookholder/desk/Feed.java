@@ -33,6 +33,9 @@ public final class Feed {
     /** A page that joins is told a whole that is up to so many messages old, and then those. */
     private static final int STALE = 64;
 
+    /** How much audio goes by, in seconds, before pages are told of nothing but that. */
+    private static final double TICK = 0.25;
+
     private final DeskSession session;
     private final String run;
     private final List<Listener> listeners = new ArrayList<>();
@@ -110,12 +113,22 @@ public final class Feed {
         }
         told = state;
         handedOff = files;
-        parts = now;
-        if (change.isEmpty()) {
+        if (change.isEmpty() || isMereTick(change)) {
+            // What pages have of the place and the time stays what later ones are compared with.
             return false;
         }
+        parts = now;
         send(change);
         return true;
+    }
+
+    /** Whether all that has changed is that a little time went by, of which pages are told a few times a second. */
+    private boolean isMereTick(ObjectNode change) {
+        if (change.size() > 1 || !(change.get("at") instanceof ObjectNode at) || !(parts.get("at") instanceof ObjectNode had)) {
+            return false;
+        }
+        double passed = at.path("now").asDouble() - had.path("now").asDouble();
+        return passed < TICK && at.deepCopy().without("now").equals(had.deepCopy().without("now"));
     }
 
     /**
@@ -212,6 +225,7 @@ public final class Feed {
         return () -> {
             ObjectNode whole = JsonNodeFactory.instance.objectNode();
             whole.put("live", session.live());
+            whole.set("cautions", StateJson.cautions());
             whole.set("script", StateJson.script(state.script()));
             known.forEach(whole::set);
             whole.set("lines", StateJson.lines(state));

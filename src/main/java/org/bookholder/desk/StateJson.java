@@ -20,7 +20,7 @@ import org.bookholder.session.SessionState;
 
 /**
  * A state in the parts that the page replaces, each whole. Times are seconds of the session's audio; a figure that is not
- * known is null.
+ * known is null. Figures are no finer than they are shown, since a part that changes is sent to every page.
  */
 final class StateJson {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
@@ -87,8 +87,8 @@ final class StateJson {
         Figures.put(node, "lesson", state.pace().lesson(), 0);
         Figures.put(node, "articulation", state.pace().articulation(), 0);
         node.put("band", state.pace().band().label());
-        node.put("projected", Figures.seconds(state.pace().projected()));
-        node.put("left", Figures.seconds(state.pace().left()));
+        node.put("projected", Math.round(state.pace().projected().seconds()));
+        node.put("left", Math.round(state.pace().left().seconds()));
         return node;
     }
 
@@ -107,10 +107,10 @@ final class StateJson {
 
     private static ObjectNode tired(FatigueReport report) {
         ObjectNode node = NODES.objectNode();
-        node.put("reading", seconds(report.reading()));
-        node.put("on_camera", seconds(report.onCamera()));
-        node.put("since_break", seconds(report.sinceBreak()));
-        node.put("reading_since_break", seconds(report.readingSinceBreak()));
+        node.put("reading", minutes(report.reading()));
+        node.put("on_camera", minutes(report.onCamera()));
+        node.put("since_break", minutes(report.sinceBreak()));
+        node.put("reading_since_break", minutes(report.readingSinceBreak()));
         Figures.put(node, "fluffs", report.fluffs(), 1);
         Figures.put(node, "fluffs_at_first", report.baselineFluffs(), 1);
         ArrayNode advice = node.putArray("advice");
@@ -118,25 +118,34 @@ final class StateJson {
                 .forEach(a -> advice.addObject()
                         .put("reason", a.reason().name())
                         .put("urgency", a.urgency().name())
-                        .put("left", seconds(a.left()))
+                        .put("left", minutes(a.left()))
                         .put("text", a.text()));
-        ArrayNode cautions = node.putArray("cautions");
-        Cautions.lines().forEach(cautions::add);
         return node;
     }
 
-    private static long seconds(Duration duration) {
-        return duration.toSeconds();
+    /** Minutes, as people are told of them: what has not quite gone by is not counted. */
+    private static long minutes(Duration duration) {
+        return duration.toMinutes();
     }
 
+    static ArrayNode cautions() {
+        ArrayNode cautions = NODES.arrayNode();
+        Cautions.lines().forEach(cautions::add);
+        return cautions;
+    }
+
+    /** One that rolls has no end yet; that it goes on is no news. */
     private static ArrayNode takes(SessionState state) {
         ArrayNode takes = NODES.arrayNode();
-        state.takes()
-                .forEach(t -> takes.addObject()
-                        .put("take", t.number())
-                        .put("start", Figures.seconds(t.start()))
-                        .put("end", Figures.seconds(t.end()))
-                        .put("when", t.when().toEpochMilli()));
+        for (SessionState.Take take : state.takes()) {
+            ObjectNode node = takes.addObject()
+                    .put("take", take.number())
+                    .put("start", Figures.seconds(take.start()))
+                    .put("when", take.when().toEpochMilli());
+            if (!state.rolling() || take.number() < state.takes().size()) {
+                node.put("end", Figures.seconds(take.end()));
+            }
+        }
         return takes;
     }
 

@@ -174,6 +174,21 @@ final class FeedTest {
         assertThat(feed.listening()).isZero();
     }
 
+    /** Twenty pages that were told of each tick would cost the reading what it has not got. */
+    @Test
+    void thatTimeGoesByIsToldAFewTimesASecond() {
+        Page page = new Page();
+        feed.listen(page, "");
+        for (int i = 0; i <= 40; i++) {
+            happens(moved(10 + i * 0.05, 3, 1, 0));
+        }
+        // Once for the place, and then each quarter of the two seconds.
+        assertThat(page.ids).hasSize(1 + 1 + 8);
+        assertThat(page.known.at("/at/now").asDouble()).isEqualTo(12);
+        happens(moved(12.01, 3, 2, 0));
+        assertThat(page.known.at("/at/word").asInt()).isEqualTo(2);
+    }
+
     @Test
     void nothingIsSaidWhereNothingHappened() {
         Page page = new Page();

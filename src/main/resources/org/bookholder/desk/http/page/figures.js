@@ -1,7 +1,7 @@
 // The left column: pace, sound, clocks and guidance; and the head of the page.
 
-import { byId, clock, count, el, figure, hours, minutes, put, short } from './words.js';
-import { inTake, model } from './model.js';
+import { byId, clock, count, el, figure, hours, put, short } from './words.js';
+import { inTake, lengthOf, model } from './model.js';
 import { pacePlot } from './plot.js';
 
 const TOLERANCE = 0.1;
@@ -16,9 +16,8 @@ export function showHead() {
   if (!take) {
     put('take', 'no take yet');
   } else {
-    const length = model.at.rolling ? model.at.now - take.start : take.end - take.start;
     const how = !model.live ? 'kept' : model.at.rolling ? (model.at.held ? 'held' : 'rolling') : 'cut';
-    put('take', `take ${take.take} · ${how} ${clock(length)}`);
+    put('take', `take ${take.take} · ${how} ${clock(lengthOf(take))}`);
   }
 }
 
@@ -53,8 +52,8 @@ export function showTired() {
   const { tired } = model;
   put('since', hours(tired.since_break));
   const next = tired.advice.filter((a) => a.reason === 'VOICE').map((a) =>
-    (a.left > 0 ? `voice rest due in ${minutes(a.left)}` : `voice rest due since ${minutes(-a.left)}`))[0] ?? '';
-  put('clocks', `read ${minutes(tired.reading_since_break)} of it · ${next} · `
+    (a.left > 0 ? `voice rest due in ${a.left} min` : `voice rest due since ${-a.left} min`))[0] ?? '';
+  put('clocks', `read ${tired.reading_since_break} min of it · ${next} · `
     + `on camera ${hours(tired.on_camera)}, reading ${hours(tired.reading)}`);
   put('fluffs', tired.fluffs === null ? 'too few words to tell'
     : `${tired.fluffs} in 100 words, first 20 min ${figure(tired.fluffs_at_first, 'not known')}`);
@@ -62,7 +61,7 @@ export function showTired() {
   byId('advice').replaceChildren(...warnings.map((a) =>
     el('li', { class: a.urgency.toLowerCase() }, a.text)));
   if (!byId('cautions').childElementCount) {
-    byId('cautions').append(...tired.cautions.map((c) => el('li', {}, c)));
+    byId('cautions').append(...model.cautions.map((c) => el('li', {}, c)));
   }
   showBreak();
 }

@@ -2,7 +2,7 @@
 
 export const model = {
   known: false, acts: false, live: false, script: null, at: null, pace: null, sound: null, tired: null,
-  takes: [], asides: [], notes: [], people: {}, lines: [], summary: null, points: [], handoff: null,
+  takes: [], asides: [], notes: [], people: {}, cautions: [], lines: [], summary: null, points: [], handoff: null,
 };
 
 export function takeWhole(whole) {
@@ -29,6 +29,9 @@ export const takeOf = (number) => model.takes.find((t) => t.take === number);
 export const words = (number) => model.script.elements.find((e) => e.line === number).words;
 
 export const text = (number) => words(number).join(' ');
+
+/** How long a take is, in seconds; one that rolls, so far. */
+export const lengthOf = (take) => (take.end ?? model.at.now) - take.start;
 
 /** Seconds from its take's roll. */
 export const inTake = (take, at) => Math.max(0, at - (takeOf(take)?.start ?? 0));

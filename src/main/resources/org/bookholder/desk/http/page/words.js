@@ -13,14 +13,7 @@ export function short(seconds) {
   return `${Math.floor(s / 60)}:${String(s % 60).padStart(2, '0')}`;
 }
 
-export function hours(seconds) {
-  const minutes = Math.floor(seconds / 60);
-  return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')}`;
-}
-
-export function minutes(seconds) {
-  return `${Math.floor(seconds / 60)} min`;
-}
+export const hours = (minutes) => `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')}`;
 
 export function figure(value, unknown = '–') {
   return value === null || value === undefined ? unknown : String(value).replace('-', '−');
