@@ -59,6 +59,13 @@ public final class Admission {
         this.nanoTime = nanoTime;
     }
 
+    /** What whoever was not let in has to do, for people. */
+    public String asks() {
+        return open
+                ? "Join code, as the terminal and the reading window show it"
+                : "Open the whole address that the terminal shows, or give what stands in it after #";
+    }
+
     /** Whether this address has to wait before it may try a code. */
     public synchronized boolean mustWait(String address) {
         return recent(all) >= FROM_ALL || recent(tries(address)) >= FROM_ONE;

@@ -17,10 +17,15 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.Rectangle;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.interactions.PointerInput;
+import org.openqa.selenium.interactions.Sequence;
 
 /** Debian's Chromium without a window, driven by its own driver; nothing is downloaded. */
 public final class Browser implements AutoCloseable {
@@ -62,6 +67,17 @@ public final class Browser implements AutoCloseable {
         driver.get(address);
     }
 
+    /** Opens one more page, in a tab that covers the others. */
+    public void openTab(String address) {
+        driver.switchTo().newWindow(WindowType.TAB);
+        open(address);
+    }
+
+    /** Goes back to the first tab. */
+    public void firstTab() {
+        driver.switchTo().window(driver.getWindowHandles().iterator().next());
+    }
+
     /** The value of an expression on the page. */
     public Object value(String expression) {
         return ((JavascriptExecutor) driver).executeScript("return " + expression);
@@ -101,6 +117,27 @@ public final class Browser implements AutoCloseable {
     public void choose(String selector, String value) {
         driver.findElement(By.cssSelector(selector + " option[value='" + value + "']"))
                 .click();
+    }
+
+    /** Moves a finger up on something, which scrolls it down by so many pixels. */
+    public void swipe(String selector, int down) {
+        Rectangle box = driver.findElement(By.cssSelector(selector)).getRect();
+        int x = box.x + box.width / 2;
+        int y = box.y + (box.height + down) / 2;
+        PointerInput finger = new PointerInput(PointerInput.Kind.TOUCH, "finger");
+        PointerInput.Origin page = PointerInput.Origin.viewport();
+        driver.perform(List.of(new Sequence(finger, 0)
+                .addAction(finger.createPointerMove(Duration.ZERO, page, x, y))
+                .addAction(finger.createPointerDown(PointerInput.MouseButton.LEFT.asArg()))
+                .addAction(finger.createPointerMove(Duration.ofMillis(200), page, x, y - down))
+                .addAction(finger.createPointerUp(PointerInput.MouseButton.LEFT.asArg()))));
+    }
+
+    /** Takes hold of something with the mouse, and moves it by so many pixels. */
+    public void drag(String selector, int right) {
+        new Actions(driver)
+                .dragAndDropBy(driver.findElement(By.cssSelector(selector)), right, 0)
+                .perform();
     }
 
     public void type(String selector, CharSequence... keys) {

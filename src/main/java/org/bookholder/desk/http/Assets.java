@@ -34,6 +34,8 @@ final class Assets {
             "actions.js",
             "handoff.js",
             "listed.js",
+            "keys.js",
+            "sheet.js",
             "words.js");
 
     private final Map<String, Asset> assets = new HashMap<>();

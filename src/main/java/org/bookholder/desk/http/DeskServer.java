@@ -44,8 +44,14 @@ public final class DeskServer implements AutoCloseable {
      */
     public static DeskServer open(DeskDoor door, DeskShelf shelf, Admission admission, LongSupplier nanoTime)
             throws ProblemException {
+        return open(door, shelf, admission, nanoTime, IDLE_MILLIS);
+    }
+
+    /** Opens a desk at which nothing may stand still for longer than {@code idle}, in milliseconds. */
+    static DeskServer open(DeskDoor door, DeskShelf shelf, Admission admission, LongSupplier nanoTime, long idle)
+            throws ProblemException {
         try {
-            return at(door.port(), door, shelf, admission, nanoTime);
+            return at(door.port(), door, shelf, admission, nanoTime, idle);
         } catch (IOException e) {
             if (door.insist() || door.port() == 0) {
                 throw new ProblemException(
@@ -55,10 +61,11 @@ public final class DeskServer implements AutoCloseable {
                         e);
             }
         }
-        return open(new DeskDoor(door.network(), 0, true, door.names()), shelf, admission, nanoTime);
+        return open(new DeskDoor(door.network(), 0, true, door.names()), shelf, admission, nanoTime, idle);
     }
 
-    private static DeskServer at(int port, DeskDoor door, DeskShelf shelf, Admission admission, LongSupplier nanoTime)
+    private static DeskServer at(
+            int port, DeskDoor door, DeskShelf shelf, Admission admission, LongSupplier nanoTime, long idle)
             throws IOException {
         QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS, LEAST_THREADS);
         threads.setName("bookholder desk");
@@ -72,7 +79,8 @@ public final class DeskServer implements AutoCloseable {
         ServerConnector connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
         connector.setHost(door.bindAddress());
         connector.setPort(port);
-        connector.setIdleTimeout(IDLE_MILLIS);
+        connector.setIdleTimeout(idle);
+        connector.addBean(new Crowd());
         server.addConnector(connector);
         server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, connector));
         Router router = new Router(shelf, admission, connector::getLocalPort);

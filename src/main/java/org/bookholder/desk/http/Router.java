@@ -78,7 +78,7 @@ final class Router extends Handler.Abstract {
         }
         Optional<Role> role = admission.role(token(request));
         if (role.isEmpty()) {
-            Plainly.answer(response, callback, HttpStatus.UNAUTHORIZED_401, "the join code is asked for");
+            Plainly.answer(response, callback, HttpStatus.UNAUTHORIZED_401, admission.asks());
         } else if (post && role.get() != Role.ACT) {
             Plainly.answer(response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
         } else if (ofCourse) {

@@ -40,7 +40,8 @@ final class SessionPages {
             throws IOException, ProblemException {
         Matcher take = TAKE.matcher(path);
         if (path.equals("/events")) {
-            if (!streams.add(() -> EventStream.begin(place.feed(), request, response, callback))) {
+            String page = Request.extractQueryParameters(request).getValue("page");
+            if (!streams.add(page == null ? "" : page, () -> EventStream.begin(place.feed(), request, response, callback))) {
                 Plainly.answer(response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, "too many pages are open");
             }
         } else if (path.equals("/peaks")) {

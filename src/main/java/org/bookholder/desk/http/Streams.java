@@ -7,13 +7,23 @@ import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.Scheduler;
 import org.jspecify.annotations.Nullable;
 
-/** The pages that are being told, and the beat that keeps their connections. Safe for use by several threads. */
+/**
+ * The pages that are being told, and the beat that keeps their connections. A page that comes back over a new connection
+ * lets go of its last one, of whose end this side may not hear for a quarter of an hour. Safe for use by several threads.
+ */
 final class Streams {
     private static final int MOST = 64;
     private static final Duration BEAT = Duration.ofSeconds(5);
 
-    private final List<EventStream> streams = new ArrayList<>();
+    private final List<Told> streams = new ArrayList<>();
     private @Nullable Scheduler scheduler;
+
+    /** A page by the name that it gives itself, empty if it has none. */
+    private record Told(String page, EventStream stream) {
+        boolean over() {
+            return stream.over();
+        }
+    }
 
     /** Begins to beat; the scheduler stops with the server. */
     synchronized void beatWith(Scheduler given) {
@@ -21,39 +31,45 @@ final class Streams {
         next();
     }
 
-    /** Takes one more on; says whether there is room. */
-    boolean add(Supplier<EventStream> begin) {
+    /** Takes one more on, in place of what the same page had before; says whether there is room. */
+    boolean add(String page, Supplier<EventStream> begin) {
+        List<Told> before;
         synchronized (this) {
-            streams.removeIf(EventStream::over);
-            if (streams.size() >= MOST) {
+            streams.removeIf(Told::over);
+            before = streams.stream()
+                    .filter(told -> !page.isEmpty() && told.page().equals(page))
+                    .toList();
+            if (before.isEmpty() && streams.size() >= MOST) {
                 return false;
             }
+            streams.removeAll(before);
         }
+        before.forEach(told -> told.stream().end());
         EventStream stream = begin.get();
         synchronized (this) {
-            streams.add(stream);
+            streams.add(new Told(page, stream));
         }
         return true;
     }
 
     void endAll() {
-        List<EventStream> all;
+        List<Told> all;
         synchronized (this) {
             scheduler = null;
             all = List.copyOf(streams);
             streams.clear();
         }
-        all.forEach(EventStream::end);
+        all.forEach(told -> told.stream().end());
     }
 
     private void beat() {
-        List<EventStream> all;
+        List<Told> all;
         synchronized (this) {
-            streams.removeIf(EventStream::over);
+            streams.removeIf(Told::over);
             all = List.copyOf(streams);
             next();
         }
-        all.forEach(EventStream::beat);
+        all.forEach(told -> told.stream().beat());
     }
 
     private void next() {

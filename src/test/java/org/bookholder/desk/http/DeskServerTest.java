@@ -1,5 +1,6 @@
 package org.bookholder.desk.http;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.bookholder.desk.http.Wire.status;
 
@@ -7,6 +8,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.net.Socket;
+import java.net.SocketException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -213,6 +215,80 @@ final class DeskServerTest {
                 socket.close();
             }
         }
+    }
+
+    @Test
+    void oneMachineCannotTakeUpAllConnections() throws IOException {
+        List<Socket> open = new ArrayList<>();
+        try {
+            for (int i = 0; i < Crowd.MOST; i++) {
+                open.add(wire.open());
+            }
+            // The one too many is closed at once, and when others have gone there is room again.
+            Socket more = wire.open();
+            open.add(more);
+            assertThat(more.getInputStream().read()).isEqualTo(-1);
+        } finally {
+            for (Socket socket : open) {
+                socket.close();
+            }
+        }
+        String answer = "";
+        while (answer.isEmpty()) {
+            try {
+                answer = wire.get("/who", acting);
+            } catch (SocketException stillFull) {
+                // The server has not seen all of them go yet.
+            }
+        }
+        assertThat(status(answer)).isEqualTo(200);
+    }
+
+    /** Of the half-open ones and of those who ask and do not read, nothing is left. */
+    @Test
+    void whatStandsStillIsDropped() throws Exception {
+        server.close();
+        server = DeskServer.open(
+                DeskDoor.local(),
+                DeskShelf.of(new DeskPlace(session, feed, new Actions(session, clock))),
+                new Admission(keys, true, random, clock),
+                (LongSupplier) clock,
+                200);
+        wire = new Wire(server.port());
+        for (String begun : List.of("", "GET / HT", "GET / HTTP/1.1\r\nHost: 127")) {
+            try (Socket socket = wire.open()) {
+                socket.getOutputStream().write(begun.getBytes(StandardCharsets.US_ASCII));
+                String answer = new String(socket.getInputStream().readAllBytes(), UTF_8);
+                assertThat(answer).as(begun).doesNotContain(" 200 ");
+            }
+        }
+    }
+
+    @Test
+    void aPageThatComesBackLetsGoOfItsLastConnection() throws IOException {
+        try (Socket first = events("one");
+                Socket other = events("two");
+                Socket again = events("one")) {
+            assertThat(feed.listening()).isEqualTo(2);
+            // The first one hears of its end; a page could have been gone without a word.
+            first.getInputStream().readAllBytes();
+            session.happens(Readings.moved(7, 3, 2, 1));
+            feed.look();
+            for (Socket socket : List.of(other, again)) {
+                until(new BufferedReader(new InputStreamReader(socket.getInputStream(), UTF_8)), "event: change");
+            }
+        }
+    }
+
+    private Socket events(String page) throws IOException {
+        Socket socket = wire.open();
+        socket.getOutputStream()
+                .write(("GET /events?page=" + page + " HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\nCookie: "
+                                + looking + "\r\n\r\n")
+                        .getBytes(StandardCharsets.US_ASCII));
+        // Its whole is on the way, so it is being told.
+        assertThat(socket.getInputStream().read()).isEqualTo('H');
+        return socket;
     }
 
     @Test

@@ -4,13 +4,20 @@ import { byId, el, put } from './words.js';
 
 const AGAIN = 2000;
 
+/** A network that swallows everything would let a question wait for minutes. */
+const PATIENCE = 8000;
+
+export const ask = (path, options = {}) => fetch(path, { ...options, signal: AbortSignal.timeout(PATIENCE) });
+
 export async function post(path, body) {
-  const answer = await fetch(path, {
+  const answer = await ask(path, {
     method: 'POST',
     headers: { 'Content-Type': 'application/json' },
     body: JSON.stringify(body),
   });
-  return { ok: answer.ok, text: answer.ok ? '' : await answer.text() };
+  // Read to its end in any case, which lets go of the connection.
+  const text = await answer.text();
+  return { ok: answer.ok, text: answer.ok ? '' : text };
 }
 
 /**
@@ -26,13 +33,13 @@ export async function enter(inside, say) {
     await post('join', { code: key }).catch(() => null);
   }
   try {
-    const who = await fetch('who');
+    const who = await ask('who');
     if (who.ok) {
       const may = await who.json();
       byId('door').hidden = true;
       inside(may);
     } else if (who.status === 401) {
-      askForCode(inside, say);
+      askForCode(await who.text(), inside, say);
     } else {
       say(await who.text());
       setTimeout(() => enter(inside, say), AGAIN);
@@ -43,7 +50,7 @@ export async function enter(inside, say) {
   }
 }
 
-function askForCode(inside, say) {
+function askForCode(how, inside, say) {
   const join = async (event) => {
     event.preventDefault();
     const answer = await post('join', { code: byId('code').value })
@@ -53,7 +60,7 @@ function askForCode(inside, say) {
   };
   byId('door').replaceChildren(el('form', { id: 'join', onsubmit: join },
     el('h1', {}, 'The desk'),
-    el('label', { for: 'code' }, 'Join code, as the terminal and the reading window show it'),
+    el('label', { for: 'code' }, how),
     el('input', { id: 'code', autocomplete: 'off', autocapitalize: 'characters', spellcheck: 'false', required: true }),
     el('button', { type: 'submit' }, 'Join'),
     el('p', { id: 'refused', role: 'alert' })));

@@ -8,12 +8,20 @@ import { model, takeChange, takeWhole } from './model.js';
 const SILENCE = 12_000;
 const NOTICE = 8_000;
 
+/** A page that nobody sees for so long gives its connection up: a browser has six for a desk, whatever number of tabs. */
+const UNSEEN = 3000;
+
+/** The program lets go of this page's last connection when this page opens another. */
+const PAGE = Array.from(crypto.getRandomValues(new Uint32Array(2)), (n) => n.toString(36)).join('');
+
 let stream = null;
 let changed = () => {};
 let heard = 0;
 let lost = '';
 let lostAt = 0;
 let notice = 0;
+let hiding = 0;
+let letIn = false;
 
 /** Asks for something; what has become of it is seen by what the program tells. */
 export async function act(action) {
@@ -25,8 +33,9 @@ export async function act(action) {
     const answer = await post('act', action);
     if (!answer.ok) tell(`Not done: ${answer.text}.`);
     return answer.ok;
-  } catch {
-    tell('Not done: the program cannot be reached.');
+  } catch (failure) {
+    tell(failure.name === 'TimeoutError' ? 'The program does not answer; it may not be done.'
+      : 'Not done: the program cannot be reached.');
     return false;
   }
 }
@@ -59,12 +68,17 @@ export async function begin(whenChanged) {
 const again = () => enter((may) => {
   model.acts = may.acts;
   byId('back').hidden = !may.course;
+  letIn = true;
   listen();
 }, say);
 
 function listen() {
   stream?.close();
-  stream = new EventSource('events');
+  if (document.hidden) {
+    stream = null;
+    return;
+  }
+  stream = new EventSource(`events?page=${PAGE}`);
   const here = stream;
   const on = (name, take) => here.addEventListener(name, (event) => { heard = Date.now(); take(event); });
   on('whole', (event) => {
@@ -90,11 +104,19 @@ const LOST = 'Connection lost; coming back by itself.';
 const LONG_LOST = `${LOST} If another session was begun, open the address that the terminal shows.`;
 const LONG = 30_000;
 
-/** A network that swallows everything is no error to a browser for minutes. */
-setInterval(() => {
-  if (stream?.readyState === EventSource.OPEN && Date.now() - heard > SILENCE) {
-    say(LOST);
+function watch() {
+  if (stream && stream.readyState !== EventSource.CLOSED && Date.now() - heard > SILENCE) {
+    if (!lost) say(LOST);
     listen();
   }
   if (lost === LOST && Date.now() - lostAt > LONG) say(LONG_LOST);
-}, 2000);
+}
+
+// A network that swallows everything is no error to a browser for minutes, neither of an open connection nor of a new one.
+setInterval(watch, 2000);
+window.addEventListener('online', () => { if (lost && stream) listen(); });
+document.addEventListener('visibilitychange', () => {
+  clearTimeout(hiding);
+  if (document.hidden) hiding = setTimeout(() => { if (stream) listen(); }, UNSEEN);
+  else if (letIn && !stream) listen();
+});

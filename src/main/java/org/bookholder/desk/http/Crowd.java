@@ -1,0 +1,38 @@
+package org.bookholder.desk.http;
+
+import java.net.InetSocketAddress;
+import java.net.SocketAddress;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.Map;
+import org.eclipse.jetty.io.Connection;
+
+/**
+ * Turns away more connections from one address than pages on one machine need, so that no machine can take up all there
+ * are. Safe for use by several threads.
+ */
+final class Crowd implements Connection.Listener {
+    /** Six for each of twenty browsers, or for as many as stand behind one proxy. */
+    static final int MOST = 120;
+
+    private final Map<Connection, String> addresses = new HashMap<>();
+
+    @Override
+    public synchronized void onOpened(Connection connection) {
+        String address = address(connection);
+        addresses.put(connection, address);
+        if (Collections.frequency(addresses.values(), address) > MOST) {
+            connection.close();
+        }
+    }
+
+    @Override
+    public synchronized void onClosed(Connection connection) {
+        addresses.remove(connection);
+    }
+
+    private static String address(Connection connection) {
+        SocketAddress remote = connection.getEndPoint().getRemoteSocketAddress();
+        return remote instanceof InetSocketAddress known ? known.getHostString() : "";
+    }
+}

@@ -1,0 +1,147 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.List;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.Command;
+import org.bookholder.session.Note;
+import org.bookholder.session.Remark;
+import org.bookholder.testing.Browser;
+import org.bookholder.testing.Relay;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A page that is away: because its network went dead, or because the producer has scrolled away from the place. */
+@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+final class DeskAwayTest {
+    private static final int LINES = 80;
+
+    @TempDir
+    private Path folder;
+
+    private LiveDesk desk;
+    private Browser browser;
+
+    @BeforeEach
+    void open() throws ProblemException {
+        Browser.needed();
+        // A page that comes over another port than the desk's names the host that it comes to.
+        desk = LiveDesk.open(folder, LINES, "--desk-name", "localhost");
+        browser = new Browser();
+        browser.size(1440, 900);
+    }
+
+    @AfterEach
+    void close() {
+        if (browser != null) {
+            browser.close();
+            desk.close();
+        }
+    }
+
+    @Test
+    void aDeadNetworkIsNoticedAndComeBackFromWithNothingMissedAndNothingTwice() throws IOException {
+        URI address = URI.create(desk.address());
+        try (Relay network = new Relay(address.getPort())) {
+            show("http://localhost:" + network.port() + "/#" + address.getFragment());
+            note("before");
+            browser.until("deskState.model.notes.length === 1");
+            // The page's clock can be put on, so that nobody has to wait for it.
+            browser.value("(window.ahead = 0, window.now = Date.now, Date.now = () => window.now() + ahead)");
+            network.die();
+            note("meanwhile");
+            desk.reads(40);
+            browser.value("(window.ahead += 13000)");
+            browser.until("document.querySelector('#link').textContent.startsWith('Connection lost')");
+            assertThat(browser.value("deskState.model.notes.length")).isEqualTo(1L);
+            network.live();
+            // The connection that was tried meanwhile stays dead; another one must be tried.
+            browser.value("(window.ahead += 13000)");
+            browser.until("document.querySelector('#link').textContent === ''");
+            browser.until("deskState.model.at.line === 40");
+            note("after");
+            browser.until("deskState.model.notes.length === 3");
+            assertThat(browser.value("deskState.model.notes.map(n => n.text)"))
+                    .isEqualTo(List.of("before", "meanwhile", "after"));
+            assertThat(browser.value("new Set(deskState.model.points.map(p => p[0])).size"))
+                    .isEqualTo(browser.value("deskState.model.points.length"));
+            assertThat(browser.value("document.querySelectorAll('#notes li').length"))
+                    .isEqualTo(3L);
+            assertThat(desk.listening()).as("connections of the one page").isEqualTo(1);
+        }
+    }
+
+    /** A browser makes six connections to one server at most (from memory; RFC 9112, section 9.4, asks for some limit). */
+    @Test
+    void moreTabsThanABrowserHasConnections() {
+        show(desk.address());
+        for (int tab = 2; tab <= 10; tab++) {
+            browser.openTab(desk.address());
+            browser.until("window.deskState && deskState.model.known && deskState.model.at.rolling");
+        }
+        browser.press("p");
+        browser.until("deskState.model.notes.length === 1");
+        browser.firstTab();
+        browser.until("deskState.model.notes.length === 1");
+        assertThat(browser.text("#link")).isEmpty();
+        assertThat(desk.listening()).isLessThan(6);
+    }
+
+    @Test
+    void whoScrollsAwayIsLeftThereUntilOneKeyBringsThemBack() {
+        show(desk.address());
+        // The page's own gliding, also when it is turned round in mid-glide, is nobody's scrolling away.
+        for (int line : List.of(30, 28, 60, 5, 45, 44, 46, 70, 20)) {
+            desk.reads(line);
+            browser.until("deskState.model.at.line === " + line);
+        }
+        browser.until(SEEN);
+        assertThat(follows()).isTrue();
+        scrolledAway(() -> browser.swipe("#page", 400), 50);
+        scrolledAway(() -> browser.value("(document.querySelector('#page').scrollTop = 0)"), 25);
+        browser.value("document.querySelector('#page').focus()");
+        scrolledAway(() -> browser.press(" "), 60);
+    }
+
+    private static final String SEEN = "(() => { const page = document.querySelector('#page').getBoundingClientRect();"
+            + " const row = document.querySelector('.row.current').getBoundingClientRect();"
+            + " return row.top > page.top && row.bottom < page.bottom; })()";
+
+    private void scrolledAway(Runnable away, int then) {
+        away.run();
+        browser.until("!document.querySelector('#follow').hidden");
+        desk.reads(then);
+        browser.until("deskState.model.at.line === " + then);
+        Object top = browser.value("document.querySelector('#page').scrollTop");
+        desk.reads(then + 1);
+        browser.until("deskState.model.at.line === " + (then + 1));
+        assertThat(follows()).isFalse();
+        browser.press("f");
+        browser.until(SEEN);
+        assertThat(browser.value("document.querySelector('#page').scrollTop")).isNotEqualTo(top);
+        assertThat(follows()).isTrue();
+    }
+
+    private boolean follows() {
+        return Boolean.TRUE.equals(browser.value("document.querySelector('#follow').hidden"));
+    }
+
+    private void show(String address) {
+        browser.open(address);
+        browser.until("window.deskState && deskState.model.known && deskState.model.at.rolling");
+    }
+
+    private void note(String text) {
+        desk.tell(new Command.Add(new Remark.Noted(1, text, false)));
+        while (desk.state().remarks().notes().stream().map(Note::text).noneMatch(text::equals)) {
+            Thread.onSpinWait();
+        }
+    }
+}

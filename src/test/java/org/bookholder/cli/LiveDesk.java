@@ -1,0 +1,117 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.bookholder.desk.DeskShelf;
+import org.bookholder.desk.Trail;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.ReadingPosition;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.ReadingPlan;
+import org.bookholder.runtime.Sources;
+import org.bookholder.runtime.Tapes;
+import org.bookholder.script.ScriptPreparer;
+import org.bookholder.session.Command;
+import org.bookholder.session.Mover;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioSource;
+import picocli.CommandLine;
+
+/** A take that rolls without a voice, moved by hand, with its desk: all that a page does but hear can be tried on it. */
+final class LiveDesk implements AutoCloseable {
+    private final SessionFolder folder;
+    private final Reading reading;
+    private final SessionDesk session;
+    private final OpenDesk desk;
+
+    private LiveDesk(SessionFolder folder, Reading reading, SessionDesk session, OpenDesk desk) {
+        this.folder = folder;
+        this.reading = reading;
+        this.session = session;
+        this.desk = desk;
+    }
+
+    /**
+     * Begins a take.
+     *
+     * @param lines how many lines the script has
+     * @param arguments options of the desk
+     */
+    static LiveDesk open(Path place, int lines, String... arguments) throws ProblemException {
+        Surroundings here = new Surroundings(
+                Instant::now, System::nanoTime, ZoneOffset.UTC, place, place, place, new FakeEquipment());
+        Lesson lesson = lesson(lines);
+        DeskOptions options = new DeskOptions();
+        new CommandLine(options).parseArgs(arguments);
+        SessionFolder folder = SessionFolder.create(place.resolve("session"));
+        Reading reading = Reading.start(plan(lesson, folder));
+        SessionDesk session = SessionDesk.of(here, folder, Trail.NONE, reading.state(), reading::tell, true);
+        OpenDesk desk = OpenDesk.of(here, options, folder.path(), DeskShelf.of(session.place()));
+        return new LiveDesk(folder, reading, session, desk);
+    }
+
+    private static Lesson lesson(int lines) throws ProblemException {
+        String text = IntStream.rangeClosed(1, lines)
+                .mapToObj(n -> "Spoke number " + n + " goes through the hub and up to the rim.")
+                .collect(Collectors.joining("\n", "---\ntitle: Thirty-two spokes\n---\n", "\n"));
+        return new Lesson(Lesson.parse(text, "spokes.md"), text);
+    }
+
+    private static ReadingPlan plan(Lesson lesson, SessionFolder folder) throws ProblemException {
+        Sources silent = Sources.silent(System::nanoTime);
+        AudioSource first = silent.open();
+        SessionState before = Session.begin(lesson.script(), FatigueLimits.defaults());
+        return new ReadingPlan(
+                ScriptPreparer.prepare(lesson.script(), word -> true),
+                before,
+                lesson.opened(before.now(), Instant.now()),
+                ReadingPosition.START,
+                Optional.empty(),
+                silent,
+                first,
+                false,
+                folder.journal(),
+                Tapes.in(folder),
+                Optional.empty(),
+                Instant::now,
+                System::nanoTime);
+    }
+
+    SessionState state() {
+        return reading.state().get();
+    }
+
+    void tell(Command command) {
+        reading.tell(command);
+    }
+
+    /** The presenter is at a line, from 1. */
+    void reads(int line) {
+        tell(new Command.GoTo(new ReadingPosition(line, 1), Mover.HAND));
+    }
+
+    /** The address to open. */
+    String address() {
+        return desk.address();
+    }
+
+    /** How many pages the program believes to be there. */
+    int listening() {
+        return session.place().feed().listening();
+    }
+
+    @Override
+    public void close() {
+        desk.close();
+        session.close();
+        reading.close();
+        folder.close();
+    }
+}
