@@ -1,17 +1,23 @@
 // The middle of the live view: the script with what has become of each line.
 
-import { byId, clock, count, el } from './words.js';
-import { inTake, lineOf, model, telling } from './model.js';
+import { aloud, byId, clock, count, el } from './words.js';
+import { inTake, lineOf, model, telling, text } from './model.js';
 
 let rows = new Map();
 let following = true;
 let selected = 0;
-let ours = 0;
+
+/** Where the page glides to, how near to that it has come, and of what height all was then. */
+let glide = { to: 0, nearest: Infinity, layout: '' };
+
+/** A glide that is sent elsewhere goes on a little the old way, in pixels. */
+const SWAY = 40;
 
 export const selectedLine = () => selected;
 
 export function buildScript() {
   rows = new Map();
+  if (selected > model.lines.length) selected = 0;
   const nodes = [];
   let paragraph = -1;
   for (const element of model.script.elements) {
@@ -29,10 +35,10 @@ export function buildScript() {
 }
 
 function lineRow(element) {
-  const text = el('p', { class: 'text' });
-  element.words.forEach((word, i) => text.append(i ? ' ' : '', el('span', { class: 'word' }, word)));
+  const written = el('p', { class: 'text' });
+  element.words.forEach((word, i) => written.append(i ? ' ' : '', el('span', { class: 'word' }, word)));
   const row = el('div', { class: 'row line', 'data-line': element.line, onclick: () => select(element.line) },
-    el('span', { class: 'time' }), text, el('p', { class: 'what' }));
+    el('span', { class: 'time' }), written, el('p', { class: 'what' }));
   rows.set(element.line, row);
   return row;
 }
@@ -111,12 +117,16 @@ export function showPosition() {
   if (following && row !== before) bring(row);
 }
 
+const layout = (page) => `${page.scrollHeight} ${page.clientHeight}`;
+
 function bring(row) {
   const page = byId('page');
-  const top = row.offsetTop - page.clientHeight * 0.38;
-  if (Math.abs(page.scrollTop - top) < 2) return;
-  ours = performance.now();
-  page.scrollTo({ top, behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
+  const most = page.scrollHeight - page.clientHeight;
+  const to = Math.max(0, Math.min(most, row.offsetTop - page.clientHeight * 0.38));
+  const far = Math.abs(page.scrollTop - to);
+  glide = { to, nearest: far, layout: layout(page) };
+  if (far < 2) return;
+  page.scrollTo({ top: to, behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
 }
 
 export function followAgain() {
@@ -126,19 +136,35 @@ export function followAgain() {
   if (row) bring(row);
 }
 
+function byHand() {
+  if (!model.known) return;
+  byHand();
+}
+
+/** Whoever scrolls away is left where they are: by wheel, finger, key, scrollbar, or however else a page is scrolled. */
 export function watchScrolling() {
   const page = byId('page');
-  const byHand = () => {
-    if (!model.known || performance.now() - ours < 50) return;
-    following = false;
-    byId('follow').hidden = false;
-  };
   page.addEventListener('wheel', byHand, { passive: true });
   page.addEventListener('touchmove', byHand, { passive: true });
-  new ResizeObserver(() => { if (following && model.known) followAgain(); }).observe(page);
+  page.addEventListener('pointerdown', (e) => { if (e.target === page && e.offsetX >= page.clientWidth) byHand(); });
   page.addEventListener('keydown', (e) => {
-    if (['PageUp', 'PageDown', 'Home', 'End'].includes(e.key)) byHand();
+    if (['PageUp', 'PageDown', 'Home', 'End', ' '].includes(e.key)) byHand();
   });
+  page.addEventListener('scroll', watchGlide, { passive: true });
+  new ResizeObserver(() => { if (following && model.known) followAgain(); }).observe(page);
+}
+
+/** What is scrolled away from where the page glides to was not scrolled by us, unless the script itself has moved. */
+function watchGlide() {
+  const page = byId('page');
+  if (!following || !model.known || page.clientHeight === 0) return;
+  if (layout(page) !== glide.layout) {
+    followAgain();
+    return;
+  }
+  const far = Math.abs(page.scrollTop - glide.to);
+  glide.nearest = Math.min(glide.nearest, far);
+  if (far > glide.nearest + SWAY) byHand();
 }
 
 export function select(line) {
@@ -147,6 +173,7 @@ export function select(line) {
   const row = rows.get(selected);
   row?.classList.add('selected');
   row?.scrollIntoView({ block: 'nearest' });
+  if (row) aloud(`Line ${line}, ${row.querySelector('.what').textContent || 'not read yet'}: ${text(line)}`);
   byId('page').dispatchEvent(new CustomEvent('selected', { bubbles: true }));
 }
 
@@ -154,6 +181,5 @@ export function selectNext(step) {
   const from = selected || model.at.line - (step > 0 ? 1 : 0);
   const to = Math.max(1, Math.min(model.lines.length, from + step));
   if (to !== selected) select(to);
-  following = false;
-  byId('follow').hidden = false;
+  byHand();
 }
