@@ -59,6 +59,7 @@ final class DemoCommand implements Callable<Integer> {
         ReadRequest request = new ReadRequest(
                 script,
                 Optional.ofNullable(session),
+                true,
                 Optional.empty(),
                 Optional.of(here.demoScripts().resolve("lesson-1.wav")),
                 Optional.empty(),

@@ -111,6 +111,7 @@ final class LogCommand implements Callable<Integer> {
         return new ReadRequest(
                 text,
                 Optional.of(place),
+                true,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

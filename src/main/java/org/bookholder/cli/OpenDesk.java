@@ -44,6 +44,24 @@ final class OpenDesk implements AutoCloseable {
         }
     }
 
+    /**
+     * Lets those into a session's desk who were let in at an earlier one: the page that a producer has open goes on with the
+     * next lesson. A folder that has keys already, or takes none, stays as it is.
+     */
+    static void letIn(Path earlier, Path folder) {
+        if (DeskKeys.kept(folder).isEmpty()) {
+            DeskKeys.kept(earlier).ifPresent(keys -> keep(keys, folder));
+        }
+    }
+
+    private static void keep(DeskKeys keys, Path folder) {
+        try {
+            keys.keep(folder);
+        } catch (ProblemException e) {
+            // Fresh keys cannot be kept either, which is told when the desk is opened.
+        }
+    }
+
     /** The address to open on this machine. */
     String address() {
         return "http://127.0.0.1:" + server.port() + "/#" + keys.key();

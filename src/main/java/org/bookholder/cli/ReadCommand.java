@@ -35,8 +35,14 @@ final class ReadCommand implements Callable<Integer> {
     @Option(
             names = "--session",
             paramLabel = "FOLDER",
-            description = "Where takes and notes are kept. If a session lies there, it goes on with a new take.")
+            description = "Where takes and notes are kept. If a session lies there, it goes on with a new take. Without "
+                    + "this a session of the script goes on that was broken off today, or a new one is begun.")
     private @Nullable Path session;
+
+    @Option(
+            names = "--new-session",
+            description = "Begin a new session, even if the last one of this script was broken off.")
+    private boolean anew;
 
     @Option(names = "--from", paramLabel = "LINE", description = "Begin at this line, counted from 1.")
     private @Nullable Integer from;
@@ -115,6 +121,7 @@ final class ReadCommand implements Callable<Integer> {
         return new ReadRequest(
                 script,
                 Optional.ofNullable(session),
+                anew || unpaced,
                 Optional.ofNullable(from),
                 Optional.ofNullable(audio),
                 Optional.ofNullable(microphone),

@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param script the lesson's file
  * @param session where the session is kept; empty for a new one in the usual place
+ * @param anew whether a session of the script that was broken off is left as it is, and another one begun
  * @param from the line to begin at, from 1
  * @param audio a recording to hear instead of a microphone
  * @param microphone the name of the microphone; empty for the default one
@@ -22,6 +23,7 @@ import java.util.Optional;
 record ReadRequest(
         Path script,
         Optional<Path> session,
+        boolean anew,
         Optional<Integer> from,
         Optional<Path> audio,
         Optional<String> microphone,

@@ -74,10 +74,19 @@ final class Sitting {
     }
 
     private SessionFolder open(Lesson lesson) throws ProblemException {
-        Path place = request.session()
-                .orElseGet(() ->
-                        SessionPlace.unused(here.sessions(), lesson.script().title(), here));
+        Optional<Path> last = SessionPlace.last(here.sessions(), here);
+        Optional<Path> named = request.session();
+        if (named.isEmpty() && !request.anew()) {
+            named = last.filter(session -> BrokenOff.of(session, lesson.text()));
+            named.ifPresent(session -> terminal.out()
+                    .println("The session that was broken off goes on in a new take; --new-session begins another."));
+        }
+        Path place =
+                named.orElseGet(() -> SessionPlace.unused(here.sessions(), lesson.script().title(), here));
         SessionFolder folder = SessionFolder.isSession(place) ? SessionFolder.open(place) : SessionFolder.create(place);
+        if (request.desk().isPresent()) {
+            last.ifPresent(session -> OpenDesk.letIn(session, folder.path()));
+        }
         terminal.out().println("Session: " + folder.path());
         return folder;
     }
@@ -159,6 +168,7 @@ final class Sitting {
         }
         terminal.out().println();
         terminal.out().println("To see this list again: bookholder notes " + folder.path());
+        terminal.out().println("To hear each attempt and decide: bookholder desk " + folder.path());
         terminal.out().flush();
         return Endings.status(reading, folder.path(), terminal);
     }

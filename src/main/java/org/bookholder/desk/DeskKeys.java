@@ -10,6 +10,7 @@ import java.nio.file.attribute.PosixFilePermission;
 import java.security.SecureRandom;
 import java.util.Base64;
 import java.util.EnumSet;
+import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -42,11 +43,16 @@ public record DeskKeys(int port, String secret, String key, String act, String l
 
     /** The keys of the session in a folder; fresh ones if there are none, or none that can be read. */
     public static DeskKeys of(Path folder, SecureRandom random) {
+        return kept(folder).orElseGet(() -> fresh(random));
+    }
+
+    /** The keys that are kept in a folder; empty if there are none, or none that can be read. */
+    public static Optional<DeskKeys> kept(Path folder) {
         try {
             DeskKeys kept = MAPPER.readValue(Files.readString(folder.resolve(FILE)), DeskKeys.class);
-            return kept.complete() ? kept : fresh(random);
+            return Optional.of(kept).filter(DeskKeys::complete);
         } catch (IOException none) {
-            return fresh(random);
+            return Optional.empty();
         }
     }
 

@@ -81,7 +81,7 @@ public final class SessionFolder implements AutoCloseable {
      */
     public static SessionFolder openForReading(Path folder) throws ProblemException {
         checkSession(folder);
-        return new SessionFolder(folder, SqliteJournal.openForReading(folder.resolve(JOURNAL)), Optional.empty());
+        return new SessionFolder(folder, SqliteJournal.openForReading(journalOf(folder)), Optional.empty());
     }
 
     /**
@@ -93,9 +93,14 @@ public final class SessionFolder implements AutoCloseable {
         return SessionList.of(parent);
     }
 
+    /** One of them, whether or not it can be read. */
+    public static SessionSummary summary(Path folder) {
+        return SessionList.summary(folder);
+    }
+
     /** Whether a session lies in the folder. */
     public static boolean isSession(Path folder) {
-        return Files.isRegularFile(folder.resolve(JOURNAL));
+        return Files.isRegularFile(journalOf(folder));
     }
 
     /** The folder. */
@@ -177,6 +182,10 @@ public final class SessionFolder implements AutoCloseable {
         lock.ifPresent(FolderLock::close);
     }
 
+    static Path journalOf(Path folder) {
+        return folder.resolve(JOURNAL);
+    }
+
     private static void checkSession(Path folder) throws ProblemException {
         if (!isSession(folder)) {
             boolean there = Files.exists(folder);
@@ -190,7 +199,7 @@ public final class SessionFolder implements AutoCloseable {
     private static SessionFolder locked(Path folder) throws ProblemException {
         FolderLock lock = FolderLock.take(folder);
         try {
-            return new SessionFolder(folder, SqliteJournal.open(folder.resolve(JOURNAL)), Optional.of(lock));
+            return new SessionFolder(folder, SqliteJournal.open(journalOf(folder)), Optional.of(lock));
         } catch (ProblemException e) {
             lock.close();
             throw e;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.journal.SessionSummary.Standing;
+import org.bookholder.journal.sqlite.SqliteJournal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
@@ -36,7 +37,7 @@ final class SessionList {
         return List.copyOf(sessions);
     }
 
-    private static SessionSummary summary(Path folder) {
+    static SessionSummary summary(Path folder) {
         try (SessionFolder session = SessionFolder.openForReading(folder)) {
             return summary(folder, session.journal().events());
         } catch (ProblemException e) {
@@ -63,8 +64,14 @@ final class SessionList {
                 rolling = false;
             }
         }
-        Standing standing =
-                FolderLock.isTaken(folder) ? Standing.OPEN : rolling ? Standing.BROKEN_OFF : Standing.FINISHED;
-        return new SessionSummary(folder, title, began, takes, length, standing, "");
+        return new SessionSummary(folder, title, began, takes, length, standing(folder, rolling), "");
+    }
+
+    private static Standing standing(Path folder, boolean rolling) {
+        if (FolderLock.isTaken(folder)) {
+            return Standing.OPEN;
+        }
+        boolean killed = rolling || SqliteJournal.wasKilled(SessionFolder.journalOf(folder));
+        return killed ? Standing.BROKEN_OFF : Standing.FINISHED;
     }
 }

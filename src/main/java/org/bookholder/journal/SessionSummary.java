@@ -26,9 +26,9 @@ public record SessionSummary(
         String trouble) {
     /** How a session was left. */
     public enum Standing {
-        /** Its last take was cut. */
+        /** Its last take was cut, and it was closed. */
         FINISHED("finished"),
-        /** It ended in mid-take: the program was killed, or the power went. */
+        /** It ended in mid-take, or was not closed: the program was killed, or the power went. */
         BROKEN_OFF("broken off"),
         /** It is open now. */
         OPEN("open"),

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.ChildJvm;
 import org.junit.jupiter.api.BeforeEach;
@@ -75,6 +77,52 @@ final class DeskKillTest {
         }
     }
 
+    /** Without naming the session: the same command goes on with it, and so does the page, in mid-take and between takes. */
+    @Test
+    void theSameCommandAndThePageGoOnWithASessionThatWasKilled() throws IOException, InterruptedException {
+        Files.writeString(folder.resolve("hub.md"), "---\ntitle: The hub\n---\nEvery wheel begins with its hub.\nTurn it.\n");
+        Files.writeString(folder.resolve("rim.md"), "---\ntitle: The rim\n---\nEvery wheel ends with its rim.\n");
+        try (Browser browser = new Browser()) {
+            browser.size(1440, 900);
+            try (ChildJvm child = readUnheard("hub.md")) {
+                browser.open(address(child));
+                browser.until("window.deskState && deskState.model.at?.rolling");
+                browser.press("p");
+                browser.until("deskState.model.notes.length === 1");
+                child.kill();
+                assertSaysThatTheConnectionIsLost(browser);
+            }
+            try (ChildJvm child = readUnheard("hub.md")) {
+                child.readTo("goes on in a new take; --new-session begins another");
+                browser.until("deskState.model.takes.length === 2 && deskState.model.at.rolling");
+                browser.until("document.querySelector('#link').textContent === ''");
+                browser.press("c");
+                browser.until("!deskState.model.at.rolling");
+                child.kill();
+                assertSaysThatTheConnectionIsLost(browser);
+            }
+            try (ChildJvm child = readUnheard("hub.md")) {
+                browser.until("deskState.model.takes.length === 3 && deskState.model.at.rolling");
+                assertThat(browser.value("deskState.model.notes.length")).isEqualTo(1L);
+                child.terminate();
+            }
+            // What ended in order is not gone on with, but whoever was let in stays let in.
+            try (ChildJvm child = readUnheard("rim.md")) {
+                browser.until("document.querySelector('#title').textContent === 'The rim'");
+                browser.until("document.querySelector('#link').textContent === '' && deskState.model.at.rolling");
+                assertThat(browser.value("deskState.model.takes.length")).isEqualTo(1L);
+                assertThat(browser.value("deskState.model.notes.length")).isEqualTo(0L);
+                child.terminate();
+            }
+        }
+    }
+
+    private ChildJvm readUnheard(String script) throws IOException {
+        Map<String, String> machine = Map.of("XDG_DATA_HOME", folder.toString(), "XDG_CONFIG_HOME", folder.toString());
+        String lesson = folder.resolve(script).toString();
+        return ChildJvm.startWith(machine, Main.class, "read", lesson, "--no-window", "--no-microphone");
+    }
+
     private static String address(ChildJvm child) throws IOException {
         return child.readTo(ADDRESS).substring(ADDRESS.length());
     }
@@ -97,13 +145,15 @@ final class DeskKillTest {
         JsonNode kept = JSON.readTree(program.out());
         JsonNode shown = JSON.readTree(String.valueOf(browser.value("JSON.stringify(deskState.model)")));
         assertThat(shown.path("notes")).hasSize(1);
-        assertThat(bounds(shown.path("takes"))).isEqualTo(bounds(kept.path("takes")));
+        // A take that was killed has no end but what was heard of it.
+        double now = shown.at("/at/now").asDouble();
+        assertThat(bounds(shown.path("takes"), now)).isEqualTo(bounds(kept.path("takes"), Double.NaN));
         assertThat(shown.path("lines")).hasSameSizeAs(kept.path("lines"));
         for (int i = 0; i < kept.path("lines").size(); i++) {
             JsonNode line = shown.path("lines").get(i);
             JsonNode known = kept.path("lines").get(i);
             assertThat(line.path("outcome")).as("line " + (i + 1)).isEqualTo(known.path("outcome"));
-            assertThat(bounds(line.path("attempts"))).as("line " + (i + 1)).isEqualTo(bounds(known.path("attempts")));
+            assertThat(bounds(line.path("attempts"), Double.NaN)).as("line " + (i + 1)).isEqualTo(bounds(known.path("attempts"), Double.NaN));
         }
         List<Integer> seconds = new ArrayList<>();
         shown.path("points").forEach(point -> seconds.add(point.get(0).asInt()));
@@ -113,10 +163,10 @@ final class DeskKillTest {
                 .isSorted();
     }
 
-    private static List<String> bounds(JsonNode list) {
+    private static List<String> bounds(JsonNode list, double endOfTheLast) {
         List<String> bounds = new ArrayList<>();
         list.forEach(one -> bounds.add(one.path("take") + " "
-                + one.path("start").asDouble() + " " + one.path("end").asDouble()));
+                + one.path("start").asDouble() + " " + one.path("end").asDouble(endOfTheLast)));
         return bounds;
     }
 }

@@ -71,6 +71,14 @@ public final class SqliteJournal implements Journal {
         return open(file, config, false);
     }
 
+    /**
+     * Whether whoever wrote the journal last did not close it, if it is not open now: only then is something left in its
+     * write-ahead log (sqlite.org/wal.html, section 4). Someone who read it at that very moment makes it seem so, too.
+     */
+    public static boolean wasKilled(Path file) {
+        return file.resolveSibling(file.getFileName() + "-wal").toFile().length() > 0;
+    }
+
     private static SqliteJournal open(Path file, SQLiteConfig config, boolean create) throws ProblemException {
         // Another reader or writer holds its locks for milliseconds; a session that is open in another process is
         // kept out by the lock of its folder.
