@@ -3,7 +3,11 @@ package org.bookholder.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.bookholder.course.CourseFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
@@ -12,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 
 /** The desk of a course with two sessions of one lesson and none of another, in a real browser. */
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
@@ -67,6 +72,9 @@ final class CoursePageTest {
         browser.choose("#f-order", "time");
         assertThat(rows("#items .item")).isEqualTo(4);
         browser.lookAtEverySize("course-pickups");
+        browser.choose("#f-order", "sure");
+        assertThat(browser.text("#items li:last-child .number")).as("the least sure").isEqualTo("2");
+        browser.choose("#f-order", "script");
 
         browser.click("#items li:first-child a");
         browser.until("window.deskState && deskState.model.known");
@@ -76,6 +84,32 @@ final class CoursePageTest {
         browser.until("deskState.model.lines[1].decision");
         browser.click("#back");
         browser.until("window.courseState && courseState()?.sessions.some(s => s.open === 3)");
+    }
+
+    /** A line that two sessions have to pick up stands on the sheet once. */
+    @Test
+    void theListIsPrintedOnASheetForEachLesson() throws IOException, ProblemException {
+        String hub = KeptSessions.script("The hub");
+        String other = files.file("2-hub.md", hub).toString();
+        KeptSessions.write(folder.resolve("wheels/sessions/wednesday"), other, hub);
+        browser.until("courseState().sessions.length === 3");
+        browser.press("2");
+        browser.press("?");
+        browser.until("document.querySelector('#keys').textContent.includes('print this list')");
+        browser.press(Keys.ESCAPE);
+        byte[] pdf = browser.pdf();
+        Files.write(Path.of("target", "desk-pictures", "course-sheets.pdf"), pdf);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isEqualTo(2);
+            for (int page = 1; page <= 2; page++) {
+                PDFTextStripper sheet = new PDFTextStripper();
+                sheet.setStartPage(page);
+                sheet.setEndPage(page);
+                assertThat(sheet.getText(document))
+                        .contains(page == 1 ? "A lesson" : "The hub", "4 lines to pick up")
+                        .containsOnlyOnce("Then lace the first side.");
+            }
+        }
     }
 
     @Test

@@ -49,7 +49,10 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 
-/** A producer runs a take and its review from the page alone: the demo's recording, a real browser, real ears. */
+/**
+ * A producer runs a take and its review from the page alone, and by keys alone: the demo's recording, a real browser, real
+ * ears.
+ */
 @Timeout(value = 300, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 final class DeskPageTest {
     private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
@@ -110,7 +113,8 @@ final class DeskPageTest {
         awaitThat(() -> notes().size() == 1);
         assertThat(notes().get(0).pickup()).isTrue();
         browser.press("n");
-        browser.type("#note", "shadow on the left cheek", Keys.ENTER);
+        browser.press("shadow on the left cheek");
+        browser.press(Keys.ENTER);
         awaitThat(() -> notes().size() == 2);
         assertThat(notes().get(1).line()).isEqualTo(notes().get(0).line());
         browser.until("document.querySelector('#notes').textContent.includes('shadow on the left cheek')");
@@ -119,7 +123,9 @@ final class DeskPageTest {
         browser.until("document.querySelector('#take').textContent.includes('held')");
         browser.press("h");
         awaitThat(() -> !state().held());
-        browser.type("#say", "chin up a little", Keys.ENTER);
+        browser.press("m");
+        browser.press("chin up a little");
+        browser.press(Keys.ENTER);
         awaitThat(() -> state().remarks().message().isPresent());
         browser.until("document.querySelector('#said').textContent.includes('chin up a little')");
         browser.lookAtEverySize("live");
@@ -167,7 +173,23 @@ final class DeskPageTest {
         browser.until("!document.querySelector('#resting').hidden");
         browser.press("b");
         awaitThat(() -> state().remarks().breakSince().isEmpty());
+        anotherTake(browser);
         desk.ifPresent(OptionalDesk::close);
+    }
+
+    private void anotherTake(Browser browser) {
+        browser.press("t");
+        browser.until("deskState.model.at.rolling && deskState.model.takes.length === 2");
+        int line = state().position().line();
+        browser.press(Keys.ARROW_DOWN);
+        browser.press(Keys.ARROW_DOWN);
+        browser.until("document.querySelector('.row.selected').dataset.line === '" + (line + 1) + "'");
+        browser.press("g");
+        awaitThat(() -> state().position().line() == line + 1);
+        browser.press("f");
+        browser.press("c");
+        awaitThat(() -> !state().rolling() && reading.progress().behind().ticks() == 0);
+        assertShows(browser, state());
     }
 
     private void reviewAgain(Browser browser, Surroundings here, Path place) throws Exception {
@@ -190,7 +212,11 @@ final class DeskPageTest {
                 .findFirst()
                 .orElseThrow();
         browser.until("document.querySelector('#items .item')");
-        browser.click("#item-" + misread.line());
+        browser.press("2");
+        while (!browser.value("document.querySelector('#items').getAttribute('aria-activedescendant')")
+                .equals("item-" + misread.line())) {
+            browser.press(Keys.ARROW_DOWN);
+        }
         browser.until("document.querySelector('.wave path').getAttribute('d').length > 100");
         browser.lookAtEverySize("review");
         browser.press(" ");

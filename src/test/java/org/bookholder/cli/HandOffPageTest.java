@@ -1,6 +1,7 @@
 package org.bookholder.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A kept session on the page, in a real browser: in which order it lists what to pick up, and the editor's files. */
+/** A kept session on the page, in a real browser: the order of its list, bounds, and the editor's files. */
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 final class HandOffPageTest {
     @TempDir
@@ -56,6 +57,28 @@ final class HandOffPageTest {
         browser.choose("#f-order", "sure");
         browser.until("document.querySelector('#items .item').id === 'item-3'");
         assertThat(listed()).isEqualTo(List.of("item-3", "item-4", "item-5", "item-2"));
+    }
+
+    @Test
+    void aBoundIsDraggedAndTakenBack() {
+        browser.until("document.querySelector('.wave path').getAttribute('d').length > 100");
+        double before = bound();
+        browser.drag("#bound-start", 30);
+        browser.until("deskState.model.people.undoable === 1");
+        double after = bound();
+        assertThat(after).isGreaterThan(before);
+        assertThat(review.state().get().lines().get(1).attempts())
+                .anySatisfy(a -> assertThat(a.start().seconds()).isCloseTo(after, within(0.001)));
+        browser.press("u");
+        browser.until("deskState.model.people.undoable === 0");
+        assertThat(bound()).isEqualTo(before);
+    }
+
+    /** Where the first line's attempt that is shown begins, in seconds. */
+    private double bound() {
+        return ((Number) browser.value("(([t, o]) => deskState.model.lines[1].attempts.find(a => a.take === t"
+                        + " && a.ordinal === o).start)(deskState.model.lines[1].best)"))
+                .doubleValue();
     }
 
     private Object listed() {

@@ -25,7 +25,12 @@ final class KeptSessions {
 
     /** The text of the script that they were read from. */
     static String script() {
-        StringBuilder text = new StringBuilder("---\ntitle: A lesson\n---\n");
+        return script("A lesson");
+    }
+
+    /** The same words under another title. */
+    static String script(String title) {
+        StringBuilder text = new StringBuilder("---\ntitle: " + title + "\n---\n");
         ExampleSession.state().script().lines().stream()
                 .map(ScriptLine::text)
                 .forEach(line -> text.append(line).append('\n'));
@@ -38,12 +43,17 @@ final class KeptSessions {
      * @param source the script's file
      */
     static void write(Path place, String source) throws ProblemException {
+        write(place, source, script());
+    }
+
+    /** The same of another text with the same words. */
+    static void write(Path place, String source, String text) throws ProblemException {
         try (SessionFolder session = SessionFolder.create(place)) {
             for (SessionEvent event : ExampleSession.events()) {
                 session.journal()
                         .append(
                                 event instanceof SessionEvent.Opened o
-                                        ? new SessionEvent.Opened(o.at(), o.when(), o.title(), source, script())
+                                        ? new SessionEvent.Opened(o.at(), o.when(), o.title(), source, text)
                                         : event);
             }
         }

@@ -1,7 +1,10 @@
 // The desk of a course: its sessions, the pickups of all of them, its board and plan.
 
-import { enter, post } from './door.js';
+import { ask, enter, post } from './door.js';
+import { keysOff, showKeys, typing } from './keys.js';
 import { REASONS as COMMON, entry, why, within } from './listed.js';
+import { sure } from './model.js';
+import { fillSheet } from './sheet.js';
 import { byId, clock, count, el, put } from './words.js';
 import { dress, turn } from './dress.js';
 
@@ -32,7 +35,7 @@ function say(text) {
 
 async function look() {
   try {
-    const answer = await fetch('course', { headers: tag ? { 'If-None-Match': tag } : {} });
+    const answer = await ask('course', { headers: tag ? { 'If-None-Match': tag } : {} });
     if (answer.status === 401) {
       start();
       return;
@@ -54,7 +57,7 @@ async function act(action) {
     notice = setTimeout(() => { notice = 0; say(lost); }, NOTICE);
     return;
   }
-  await takeIn(await fetch('course'));
+  await takeIn(await ask('course'));
 }
 
 /** Shows the course as it stands, if that was answered. */
@@ -123,18 +126,48 @@ function showFilters() {
   fill('f-take', Array.from({ length: takes }, (_, i) => [String(i + 1), String(i + 1)]));
 }
 
-function showPickups() {
+const began = ({ s, line }) => s.began + 1000 * (line.where?.at ?? 0);
+const byScript = (a, b) => a.s.number - b.s.number || a.s.lesson.localeCompare(b.s.lesson)
+  || a.line.line - b.line.line || began(a) - began(b);
+const ORDERS = {
+  script: byScript,
+  time: (a, b) => began(a) - began(b),
+  sure: (a, b) => sure(b.line) - sure(a.line) || byScript(a, b),
+};
+
+/** What the filters let through, in the order that is chosen. */
+function listed() {
   const lesson = byId('f-lesson').value;
   const session = byId('f-session').value;
   const take = Number(byId('f-take').value);
-  const list = course.sessions.filter((s) => (!lesson || s.lesson === lesson) && (!session || s.name === session))
+  return course.sessions.filter((s) => (!lesson || s.lesson === lesson) && (!session || s.name === session))
     .flatMap((s) => s.listed.filter(REASONS[byId('f-reason').value]).map((line) => ({ s, line })))
-    .filter(({ line }) => within(line, take));
-  const at = ({ s, line }) => s.began + 1000 * (line.where?.at ?? 0);
-  list.sort(byId('f-order').value === 'time' ? (a, b) => at(a) - at(b)
-    : (a, b) => a.s.number - b.s.number || a.s.lesson.localeCompare(b.s.lesson) || a.line.line - b.line.line || at(a) - at(b));
+    .filter(({ line }) => within(line, take))
+    .sort(ORDERS[byId('f-order').value]);
+}
+
+function showPickups() {
+  const list = listed();
   put('count', count(list.length, 'line'));
   byId('items').replaceChildren(...list.map(item));
+  byId('print').disabled = list.length === 0;
+}
+
+/** The list as it is shown, a sheet for each lesson: by the script, and each line once, as it was when last read. */
+function layOut() {
+  const lessons = new Map();
+  for (const { s, line } of listed().sort(byScript)) {
+    if (!lessons.has(s.lesson)) lessons.set(s.lesson, new Map());
+    const taken = line.where ? `take ${line.where.take}, ${day(s.began)}` : day(s.began);
+    lessons.get(s.lesson).set(line.line, { number: line.line, text: line.text, why: `${why(line)} · ${taken}` });
+  }
+  const [reason] = byId('f-reason').selectedOptions;
+  fillSheet([...lessons].map(([title, lines]) => ({ title, lines: [...lines.values()] })),
+    reason.value === 'open' ? 'to pick up' : `· ${reason.text}`);
+}
+
+function print() {
+  if (listed().length) window.print();
 }
 
 function item({ s, line }) {
@@ -178,13 +211,21 @@ function go(next) {
   }
 }
 
+const keys = () => [['1 2 3', 'sessions, pickups, board'],
+  ...(view === 'pickups' ? [['L', 'print this list']] : view === 'board' ? [['U', 'undo']] : []),
+  ['D', 'dark or light'], ['?', 'these keys']];
+
 function onKey(event) {
-  if (event.ctrlKey || event.metaKey || event.altKey || event.target.matches('input, textarea, select')) return;
-  if (localStorage.getItem('keys') === 'off') return;
+  if (event.ctrlKey || event.metaKey || event.altKey || typing(event.target)
+    || document.querySelector('dialog[open]')) return;
+  if (keysOff() && event.key !== '?') return;
   const named = VIEWS[['Digit1', 'Digit2', 'Digit3'].indexOf(event.code)];
+  const key = event.key.toUpperCase();
   if (named) go(named);
-  else if (event.key.toUpperCase() === 'D') turn();
-  else if (event.key.toUpperCase() === 'U' && view === 'board' && acts && course.undoable) act({ do: 'undo' });
+  else if (key === '?') showKeys(keys());
+  else if (key === 'D') turn();
+  else if (key === 'L' && view === 'pickups') print();
+  else if (key === 'U' && view === 'board' && acts && course.undoable) act({ do: 'undo' });
   else return;
   event.preventDefault();
 }
@@ -202,6 +243,8 @@ document.querySelectorAll('[data-view]').forEach((b) => b.addEventListener('clic
 for (const id of ['f-reason', 'f-lesson', 'f-session', 'f-take', 'f-order']) {
   byId(id).addEventListener('change', () => { showFilters(); showPickups(); });
 }
+byId('print').addEventListener('click', print);
+window.addEventListener('beforeprint', () => course && layOut());
 byId('undo').addEventListener('click', () => act({ do: 'undo' }));
 document.addEventListener('keydown', onKey);
 setInterval(() => put('clock', new Date().toLocaleTimeString('en-GB')), 500);

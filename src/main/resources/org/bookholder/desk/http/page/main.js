@@ -4,13 +4,14 @@ import { liveKey, liveKeys, listenToForms, showFoot, showPeople } from './action
 import { showBreak, showHead, showPace, showSound, showTired } from './figures.js';
 import { dress, turn } from './dress.js';
 import { openHandOff, showHandOff } from './handoff.js';
+import { keysOff, showKeys, typing } from './keys.js';
 import { silence } from './listen.js';
 import { begin } from './link.js';
 import { lineOf, model } from './model.js';
 import { listenToFilters, openAt, reviewKey, reviewKeys, showReview } from './review.js';
 import { buildScript, followAgain, showAsides, showLine, showPosition, watchScrolling } from './script.js';
-import { fillSheet, print, showSummary } from './summary.js';
-import { byId, el, put } from './words.js';
+import { layOut, print, showSummary } from './summary.js';
+import { byId, put } from './words.js';
 
 const VIEWS = ['live', 'review', 'summary'];
 const CODES = { live: 'Digit1', review: 'Digit2', summary: 'Digit3' };
@@ -79,10 +80,6 @@ function show(next) {
   if (view === 'review') byId('items').focus({ preventScroll: true });
 }
 
-function typing(target) {
-  return target.matches('input, textarea, select') || target.isContentEditable;
-}
-
 function onKey(event) {
   if (event.key === 'Escape' && typing(event.target)) {
     event.target.blur();
@@ -96,7 +93,7 @@ function onKey(event) {
   const named = VIEWS.find((name) => CODES[name] === event.code);
   const key = event.key.toUpperCase();
   if (named) show(named);
-  else if (key === '?') showKeys();
+  else if (key === '?') showKeys(keys());
   else if (key === 'D') turn();
   else if (key === 'W' && view !== 'live') openHandOff();
   else if (key === 'L' && view !== 'live') print();
@@ -104,21 +101,9 @@ function onKey(event) {
   event.preventDefault();
 }
 
-const keysOff = () => localStorage.getItem('keys') === 'off';
-
-function showKeys() {
-  const list = [...(view === 'review' ? reviewKeys() : liveKeys()),
-    ...(view === 'live' ? [] : [['W', 'hand off to the editor'], ['L', 'print the pickup list']]),
-    ['1 2 3', 'live, review, summary'], ['D', 'dark or light'], ['?', 'these keys']];
-  const off = el('input', { type: 'checkbox', id: 'keys-off', onchange: () =>
-    localStorage.setItem('keys', byId('keys-off').checked ? 'off' : 'on') });
-  off.checked = keysOff();
-  byId('keys').replaceChildren(el('h2', { id: 'keys-title' }, 'Keys'),
-    el('dl', {}, ...list.flatMap(([key, name]) => [el('dt', {}, el('kbd', {}, key)), el('dd', {}, name)])),
-    el('p', {}, off, ' ', el('label', { for: 'keys-off' }, 'leave single keys to other programs')),
-    el('form', { method: 'dialog' }, el('button', { type: 'submit' }, 'Close')));
-  byId('keys').showModal();
-}
+const keys = () => [...(view === 'review' ? reviewKeys() : view === 'live' ? liveKeys() : []),
+  ...(view === 'live' ? [] : [['W', 'hand off to the editor'], ['L', 'print the pickup list']]),
+  ['1 2 3', 'live, review, summary'], ['D', 'dark or light'], ['?', 'these keys']];
 
 function tick() {
   put('clock', new Date().toLocaleTimeString('en-GB'));
@@ -132,7 +117,7 @@ byId('follow').addEventListener('click', followAgain);
 document.querySelector('[data-handoff]').addEventListener('click', openHandOff);
 byId('page').addEventListener('selected', () => { showPeople(); showFoot(); });
 document.addEventListener('keydown', onKey);
-window.addEventListener('beforeprint', () => model.known && fillSheet());
+window.addEventListener('beforeprint', () => model.known && layOut());
 listenToForms();
 listenToFilters();
 watchScrolling();

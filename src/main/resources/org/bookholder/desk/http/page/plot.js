@@ -10,9 +10,16 @@ function frame(host, height, label) {
   return root;
 }
 
+function tick(text, attributes) {
+  const label = svg('text', { class: 'tick', ...attributes });
+  label.append(text);
+  return label;
+}
+
 /** The pace of a take over time, with the band that counts as on pace. */
 export function pacePlot(host, points, target, tolerance) {
   const height = 96;
+  const foot = 14;
   const known = points.filter((p) => p[2] !== null);
   const values = known.map((p) => p[2]);
   const low = Math.min(target * 0.7, ...values) - 4;
@@ -22,11 +29,16 @@ export function pacePlot(host, points, target, tolerance) {
   const x = (second) => 2 + ((WIDTH - 4) * (second - from)) / (to - from);
   const y = (value) => height - 2 - ((height - 4) * (value - low)) / (high - low);
   const last = values.length ? `now ${values[values.length - 1]}` : 'nothing measured yet';
-  const root = frame(host, height, `Pace over the take, target ${target} words a minute, ${last}`);
+  const root = frame(host, height + foot, `Pace over the take, target ${target} words a minute, ${last}`);
   root.append(svg('rect', {
     class: 'band', x: 0, width: WIDTH, y: y(target * (1 + tolerance)),
     height: y(target * (1 - tolerance)) - y(target * (1 + tolerance)),
   }));
+  for (const edge of [target * (1 + tolerance), target * (1 - tolerance)]) {
+    root.append(tick(String(Math.round(edge)), { x: WIDTH - 2, y: y(edge) + (edge > target ? -3 : 10), 'text-anchor': 'end' }));
+  }
+  root.append(tick('0:00', { x: 0, y: height + foot - 3 }),
+    tick(short(to - from), { x: WIDTH, y: height + foot - 3, 'text-anchor': 'end' }));
   let path = '';
   let open = false;
   const step = Math.max(1, Math.floor(points.length / 480));
@@ -55,14 +67,8 @@ export function fluffPlot(host, stretches, hardest) {
       class: s.fluffs && s.from === hardest?.from ? 'bar hardest' : 'bar',
       x: left + 1, width: Math.max(1, width - 2), y: height - 14 - tall, height: Math.max(1, tall),
     }));
-    const value = svg('text', { x: left + 2, y: height - 18 - tall, class: 'tick' });
-    value.append(String(s.rate ?? '–'));
-    if (width > 18) root.append(value);
-    if (width > 30) {
-      const text = svg('text', { x: left + 2, y: height - 2, class: 'tick' });
-      text.append(short(s.from));
-      root.append(text);
-    }
+    if (width > 18) root.append(tick(String(s.rate ?? '–'), { x: left + 2, y: height - 18 - tall }));
+    if (width > 30) root.append(tick(short(s.from), { x: left + 2, y: height - 2 }));
     left += width;
   }
 }

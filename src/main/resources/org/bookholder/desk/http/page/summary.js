@@ -2,13 +2,13 @@
 
 import { openHandOff } from './handoff.js';
 import { fluffPlot } from './plot.js';
-import { byId, count, el, figure, short } from './words.js';
-import { inTake, model, notesOf, telling, text } from './model.js';
-import { clock } from './words.js';
+import { fillSheet } from './sheet.js';
+import { byId, clock, count, el, figure, short } from './words.js';
+import { inTake, lengthOf, model, notesOf, telling, text } from './model.js';
 
 export function showSummary() {
   const s = model.summary;
-  const length = model.takes.reduce((sum, t) => sum + t.end - t.start, 0);
+  const length = model.takes.reduce((sum, t) => sum + lengthOf(t), 0);
   const plot = el('figure', { class: 'plot wide' });
   const rows = [
     ['Length', `${short(length)} in ${count(model.takes.length, 'take')}`],
@@ -45,26 +45,17 @@ function place() {
 }
 
 export function print() {
-  fillSheet();
+  layOut();
   window.print();
 }
 
-/** One sheet for the lesson, to be read from a music stand. */
-export function fillSheet() {
-  const lines = model.lines.filter((l) => l.pickup);
-  byId('sheet').replaceChildren(
-    el('h1', {}, model.script.title),
-    el('p', { class: 'lead' }, lines.length ? `${count(lines.length, 'line')} to pick up` : 'No line to pick up.'),
-    el('ol', {}, ...lines.map((l) => {
-      const tried = telling(l);
-      const marks = notesOf(l.line).map((n) => n.text).filter(Boolean).join('; ');
-      return el('li', {},
-        el('span', { class: 'tick' }), el('span', { class: 'number' }, String(l.line)),
-        el('div', {},
-          el('p', { class: 'text' }, text(l.line)),
-          el('p', { class: 'why' }, [l.outcome === 'clean' ? 'marked' : l.outcome, l.said === 'not read' ? '' : l.said,
-            tried ? `take ${tried.take} at ${clock(inTake(tried.take, tried.start))}` : '', marks]
-            .filter(Boolean).join(' · '))));
-    })));
+export function layOut() {
+  const lines = model.lines.filter((l) => l.pickup).map((l) => {
+    const tried = telling(l);
+    const marks = notesOf(l.line).map((n) => n.text).filter(Boolean).join('; ');
+    const what = l.said && l.said !== 'not read' ? l.said : l.outcome === 'clean' ? 'marked' : l.outcome;
+    const why = [what, tried ? `take ${tried.take} at ${clock(inTake(tried.take, tried.start))}` : '', marks];
+    return { number: l.line, text: text(l.line), why: why.filter(Boolean).join(' · ') };
+  });
+  fillSheet([{ title: model.script.title, lines }]);
 }
-

@@ -1,0 +1,20 @@
+// The keys of a page, in a list, and whether single ones are left to other programs.
+
+import { byId, el } from './words.js';
+
+export const keysOff = () => localStorage.getItem('keys') === 'off';
+
+/** Whether someone is typing there, so that keys are letters. */
+export const typing = (target) => target.matches('input, textarea, select') || target.isContentEditable;
+
+/** Shows pairs of a key and what it does. */
+export function showKeys(list) {
+  const off = el('input', { type: 'checkbox', id: 'keys-off', onchange: () =>
+    localStorage.setItem('keys', byId('keys-off').checked ? 'off' : 'on') });
+  off.checked = keysOff();
+  byId('keys').replaceChildren(el('h2', { id: 'keys-title' }, 'Keys'),
+    el('dl', {}, ...list.flatMap(([key, name]) => [el('dt', {}, el('kbd', {}, key)), el('dd', {}, name)])),
+    el('p', {}, off, ' ', el('label', { for: 'keys-off' }, 'leave single keys to other programs')),
+    el('form', { method: 'dialog' }, el('button', { type: 'submit' }, 'Close')));
+  byId('keys').showModal();
+}

@@ -1,0 +1,153 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.Command;
+import org.bookholder.session.Decision;
+import org.bookholder.session.Note;
+import org.bookholder.session.Remark;
+import org.bookholder.session.Remarks;
+import org.bookholder.testing.Browser;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+/** Two producers, each with a browser, act at the same moment: the last action wins, and both see it. */
+@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+final class DeskTogetherTest {
+    private static final int ROUNDS = 5;
+
+    /** How many of a page's actions were answered (W3C Resource Timing). */
+    private static final String ANSWERED =
+            "performance.getEntriesByType('resource').filter(r => r.name.endsWith('/act')).length";
+
+    @TempDir
+    private Path folder;
+
+    private LiveDesk desk;
+    private List<Browser> producers;
+
+    @BeforeEach
+    void open() throws ProblemException {
+        Browser.needed();
+        desk = LiveDesk.open(folder, 12);
+        producers = List.of(new Browser(), new Browser());
+        for (Browser producer : producers) {
+            producer.size(1440, 900);
+            producer.open(desk.address());
+            producer.until("window.deskState && deskState.model.known && deskState.model.at.rolling");
+        }
+    }
+
+    @AfterEach
+    void close() {
+        if (producers != null) {
+            producers.forEach(Browser::close);
+            desk.close();
+        }
+    }
+
+    @Test
+    void whatBothDoAtOnceDoesNotFight() {
+        for (int round = 0; round < ROUNDS; round++) {
+            int line = 2 + round;
+            bothDo(producer -> producer.click("[data-line='" + (line + ROUNDS * producers.indexOf(producer)) + "']"));
+            bothAct(producer -> producer.press("g"));
+            assertThat(desk.state().position().line()).isIn(line, line + ROUNDS);
+            bothShow("deskState.model.at.line", (long) desk.state().position().line());
+        }
+        for (boolean held : List.of(true, false)) {
+            bothAct(producer -> producer.press("h"));
+            assertThat(desk.state().held()).isEqualTo(held);
+            bothShow("deskState.model.at.held", held);
+        }
+        bothAct(producer -> producer.type("#say", producers.indexOf(producer) + " speaks", Keys.ENTER));
+        Remarks.Message message = desk.state().remarks().message().orElseThrow();
+        assertThat(message.number()).isEqualTo(2);
+        bothShow("deskState.model.people.message.text", message.text());
+        bothAct(producer -> producer.press("p"));
+        List<Long> notes = desk.state().remarks().notes().stream()
+                .map(note -> (long) note.line())
+                .toList();
+        assertThat(desk.state().remarks().notes()).filteredOn(Note::pickup).hasSize(2);
+        bothShow("deskState.model.notes.map(n => n.line)", notes);
+    }
+
+    @Test
+    void ofTwoDecisionsTheLastHoldsAndTheOtherIsNotLost() {
+        producers.get(0).click("[data-line='3']");
+        producers.get(0).press("p");
+        bothDo(producer -> producer.press("2"));
+        bothDo(producer -> producer.until("document.querySelector('#item-3[aria-selected=true]')"));
+        bothAct(producer -> producer.press(producers.indexOf(producer) == 0 ? "e" : "r"));
+        assertThat(desk.state().remarks().undoable()).isEqualTo(2);
+        Decision.Choice last = decided();
+        bothShow("deskState.model.lines[2].decision.choice", last.name());
+        producers.get(0).press("u");
+        until(() -> desk.state().remarks().undoable() == 1);
+        assertThat(decided()).isNotEqualTo(last);
+        bothShow("deskState.model.lines[2].decision.choice", decided().name());
+    }
+
+    private Decision.Choice decided() {
+        return desk.state().lines().get(2).decision().orElseThrow().choice();
+    }
+
+    private void bothShow(String shown, Object known) {
+        for (Browser producer : producers) {
+            until(() -> known.equals(producer.value(shown)));
+        }
+    }
+
+    /** Both ask for something at the same moment; returns when both were answered and the session has done it. */
+    private void bothAct(Consumer<Browser> work) {
+        List<Object> answered =
+                producers.stream().map(producer -> producer.value(ANSWERED)).toList();
+        bothDo(work);
+        producers.forEach(producer ->
+                until(() -> !producer.value(ANSWERED).equals(answered.get(producers.indexOf(producer)))));
+        // What is told later is done later.
+        int notes = desk.state().remarks().notes().size();
+        desk.tell(new Command.Add(new Remark.Noted(1, "all is done", false)));
+        until(() -> desk.state().remarks().notes().stream().skip(notes).anyMatch(n -> n.text().equals("all is done")));
+    }
+
+    /** Both do something at the same moment. */
+    private void bothDo(Consumer<Browser> work) {
+        CyclicBarrier together = new CyclicBarrier(producers.size());
+        CompletableFuture.allOf(producers.stream()
+                        .map(producer -> CompletableFuture.runAsync(() -> {
+                            awaitAll(together);
+                            work.accept(producer);
+                        }))
+                        .toArray(CompletableFuture[]::new))
+                .join();
+    }
+
+    private static void awaitAll(CyclicBarrier together) {
+        try {
+            together.await();
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static void until(BooleanSupplier condition) {
+        long end = System.nanoTime() + 60_000_000_000L;
+        while (!condition.getAsBoolean()) {
+            assertThat(System.nanoTime() - end).as("nanoseconds past patience").isNegative();
+            LockSupport.parkNanos(20_000_000);
+        }
+    }
+}
