@@ -60,8 +60,8 @@ final class DeskCommand implements Callable<Integer> {
     }
 
     private int review(Path place) throws ProblemException {
-        try (OpenReview review = OpenReview.of(here, place);
-                Shutdown shutdown = Shutdown.onInterrupt(() -> {});
+        try (Shutdown shutdown = Shutdown.onInterrupt(() -> {});
+                OpenReview review = OpenReview.of(here, place);
                 OpenDesk desk = OpenDesk.of(here, options, place, DeskShelf.of(review.place()))) {
             terminal.out().println("Session: " + place);
             desk.tell(terminal);
@@ -71,8 +71,8 @@ final class DeskCommand implements Callable<Integer> {
     }
 
     private int course(Path folder, boolean course) throws ProblemException {
-        try (CourseDesk shelf = new CourseDesk(here, folder, course);
-                Shutdown shutdown = Shutdown.onInterrupt(() -> {})) {
+        try (Shutdown shutdown = Shutdown.onInterrupt(() -> {});
+                CourseDesk shelf = new CourseDesk(here, folder, course)) {
             // What stands in the way of its page is told before it is opened.
             shelf.now();
             try (OpenDesk desk = OpenDesk.of(here, options, keys(folder), shelf)) {

@@ -13,6 +13,7 @@ import org.bookholder.runtime.Past;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingPlan;
 import org.bookholder.runtime.Resumption;
+import org.bookholder.runtime.Shutdown;
 import org.bookholder.runtime.Sources;
 import org.bookholder.runtime.Tapes;
 import org.bookholder.script.PreparedScript;
@@ -44,6 +45,7 @@ final class Sitting {
     }
 
     /** Reads; returns the exit status. What a user can put right is found out before a session is begun. */
+    @SuppressWarnings("try") // Held and not asked: after Ctrl-C the program stays until the session's folder is closed.
     int run() throws ProblemException {
         Lesson lesson = Lesson.read(request.script());
         FatigueLimits limits = Limits.of(here);
@@ -61,7 +63,8 @@ final class Sitting {
             detail("Speech model: " + request.model());
             detail("The script has " + last + " lines and " + lesson.script().spokenWords() + " words as spoken");
             UnknownWords.tell(prepared, sources.sounding(), terminal);
-            try (SessionFolder folder = open(lesson)) {
+            try (Shutdown untilItIsClosed = Shutdown.onInterrupt(() -> {});
+                    SessionFolder folder = open(lesson)) {
                 return read(lesson, prepared, limits, folder, sources, first, ears.ears());
             }
         }

@@ -12,12 +12,15 @@ export function showHead() {
   put('live-name', model.live ? 'Live' : 'Script');
   byId('telling').hidden = !model.live;
   document.title = `${model.script.title} · desk`;
-  const take = model.takes[model.takes.length - 1];
+  const { takes } = model;
+  const take = takes[takes.length - 1];
   if (!take) {
     put('take', 'no take yet');
-  } else {
-    const how = !model.live ? 'kept' : model.at.rolling ? (model.at.held ? 'held' : 'rolling') : 'cut';
+  } else if (model.live) {
+    const how = model.at.rolling ? (model.at.held ? 'held' : 'rolling') : 'cut';
     put('take', `take ${take.take} · ${how} ${clock(lengthOf(take))}`);
+  } else {
+    put('take', `${count(takes.length, 'take')} · ${clock(takes.reduce((sum, t) => sum + lengthOf(t), 0))}`);
   }
 }
 

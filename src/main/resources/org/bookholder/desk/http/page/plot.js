@@ -20,25 +20,26 @@ function tick(text, attributes) {
 export function pacePlot(host, points, target, tolerance) {
   const height = 96;
   const foot = 14;
+  const wide = WIDTH - 26;
   const known = points.filter((p) => p[2] !== null);
   const values = known.map((p) => p[2]);
   const low = Math.min(target * 0.7, ...values) - 4;
   const high = Math.max(target * 1.3, ...values) + 4;
   const from = points.length ? points[0][0] : 0;
   const to = Math.max(from + 60, points.length ? points[points.length - 1][0] : 60);
-  const x = (second) => 2 + ((WIDTH - 4) * (second - from)) / (to - from);
+  const x = (second) => 2 + ((wide - 4) * (second - from)) / (to - from);
   const y = (value) => height - 2 - ((height - 4) * (value - low)) / (high - low);
   const last = values.length ? `now ${values[values.length - 1]}` : 'nothing measured yet';
   const root = frame(host, height + foot, `Pace over the take, target ${target} words a minute, ${last}`);
   root.append(svg('rect', {
-    class: 'band', x: 0, width: WIDTH, y: y(target * (1 + tolerance)),
+    class: 'band', x: 0, width: wide, y: y(target * (1 + tolerance)),
     height: y(target * (1 - tolerance)) - y(target * (1 + tolerance)),
   }));
   for (const edge of [target * (1 + tolerance), target * (1 - tolerance)]) {
-    root.append(tick(String(Math.round(edge)), { x: WIDTH - 2, y: y(edge) + (edge > target ? -3 : 10), 'text-anchor': 'end' }));
+    root.append(tick(String(Math.round(edge)), { x: WIDTH, y: y(edge) + 4, 'text-anchor': 'end' }));
   }
   root.append(tick('0:00', { x: 0, y: height + foot - 3 }),
-    tick(short(to - from), { x: WIDTH, y: height + foot - 3, 'text-anchor': 'end' }));
+    tick(short(to - from), { x: wide, y: height + foot - 3, 'text-anchor': 'end' }));
   let path = '';
   let open = false;
   const step = Math.max(1, Math.floor(points.length / 480));

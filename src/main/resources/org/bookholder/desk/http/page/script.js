@@ -167,13 +167,16 @@ function watchGlide() {
   if (far > glide.nearest + SWAY) byHand();
 }
 
+const told = (row) => row.querySelector('.what').textContent
+  || (row.classList.contains('ahead') ? 'not read yet' : 'clean');
+
 export function select(line) {
   rows.get(selected)?.classList.remove('selected');
   selected = line === selected ? 0 : line;
   const row = rows.get(selected);
   row?.classList.add('selected');
   row?.scrollIntoView({ block: 'nearest' });
-  if (row) aloud(`Line ${line}, ${row.querySelector('.what').textContent || 'not read yet'}: ${text(line)}`);
+  if (row) aloud(`Line ${line}, ${told(row)}: ${text(line)}`);
   byId('page').dispatchEvent(new CustomEvent('selected', { bubbles: true }));
 }
 
