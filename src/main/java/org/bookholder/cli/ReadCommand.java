@@ -35,8 +35,9 @@ final class ReadCommand implements Callable<Integer> {
     @Option(
             names = "--session",
             paramLabel = "FOLDER",
-            description = "Where takes and notes are kept. If a session lies there, it goes on with a new take. Without "
-                    + "this a session of the script goes on that was broken off today, or a new one is begun.")
+            description =
+                    "Where takes and notes are kept. If a session lies there, it goes on with a new take. Without "
+                            + "this a session of the script goes on that was broken off today, or a new one is begun.")
     private @Nullable Path session;
 
     @Option(

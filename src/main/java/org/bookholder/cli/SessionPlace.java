@@ -36,7 +36,8 @@ final class SessionPlace {
     static Optional<Path> last(Path parent, Surroundings here) throws ProblemException {
         String since = DATE.format(here.clock().instant().minus(TODAY).atZone(here.zone()));
         return CourseSessions.folders(List.of(parent)).stream()
-                .filter(folder -> NAMED.matcher(name(folder)).lookingAt() && name(folder).compareTo(since) >= 0)
+                .filter(folder ->
+                        NAMED.matcher(name(folder)).lookingAt() && name(folder).compareTo(since) >= 0)
                 .max(Comparator.comparing(SessionPlace::name));
     }
 

@@ -84,8 +84,8 @@ final class Sitting {
             named.ifPresent(session -> terminal.out()
                     .println("The session that was broken off goes on in a new take; --new-session begins another."));
         }
-        Path place =
-                named.orElseGet(() -> SessionPlace.unused(here.sessions(), lesson.script().title(), here));
+        Path place = named.orElseGet(
+                () -> SessionPlace.unused(here.sessions(), lesson.script().title(), here));
         SessionFolder folder = SessionFolder.isSession(place) ? SessionFolder.open(place) : SessionFolder.create(place);
         if (request.desk().isPresent()) {
             last.ifPresent(session -> OpenDesk.letIn(session, folder.path()));

@@ -124,11 +124,14 @@ public final class Feed {
 
     /** Whether all that has changed is that a little time went by, of which pages are told a few times a second. */
     private boolean isMereTick(ObjectNode change) {
-        if (change.size() > 1 || !(change.get("at") instanceof ObjectNode at) || !(parts.get("at") instanceof ObjectNode had)) {
+        if (change.size() > 1
+                || !(change.get("at") instanceof ObjectNode at)
+                || !(parts.get("at") instanceof ObjectNode had)) {
             return false;
         }
         double passed = at.path("now").asDouble() - had.path("now").asDouble();
-        return passed < TICK && at.deepCopy().without("now").equals(had.deepCopy().without("now"));
+        return passed < TICK
+                && at.deepCopy().without("now").equals(had.deepCopy().without("now"));
     }
 
     /**

@@ -189,11 +189,10 @@ public final class DeskCost {
 
         Pages(int port, String token, AtomicLong bytes) throws IOException {
             this.bytes = bytes;
-            String request = "GET /events HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nCookie: desk-" + port + "=" + token
-                    + "\r\n\r\n";
+            String request = "GET /events HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nCookie: desk-" + port + "="
+                    + token + "\r\n\r\n";
             for (int i = 0; i < PAGES; i++) {
-                SocketChannel page =
-                        SocketChannel.open(new InetSocketAddress(InetAddress.getLoopbackAddress(), port));
+                SocketChannel page = SocketChannel.open(new InetSocketAddress(InetAddress.getLoopbackAddress(), port));
                 page.write(StandardCharsets.US_ASCII.encode(request));
                 page.configureBlocking(false);
                 page.register(selector, SelectionKey.OP_READ);

@@ -73,7 +73,9 @@ final class CoursePageTest {
         assertThat(rows("#items .item")).isEqualTo(4);
         browser.lookAtEverySize("course-pickups");
         browser.choose("#f-order", "sure");
-        assertThat(browser.text("#items li:last-child .number")).as("the least sure").isEqualTo("2");
+        assertThat(browser.text("#items li:last-child .number"))
+                .as("the least sure")
+                .isEqualTo("2");
         browser.choose("#f-order", "script");
 
         browser.click("#items li:first-child a");

@@ -35,14 +35,19 @@ final class DeskKeysTest {
             browser.value("document.activeElement.blur()");
             for (int i = 0; i < MOST; i++) {
                 browser.press(Keys.TAB);
-                browser.value("(e => { e.dataset.reached = getComputedStyle(e).outlineStyle; })(document.activeElement)");
+                browser.value(
+                        "(e => { e.dataset.reached = getComputedStyle(e).outlineStyle; })(document.activeElement)");
             }
-            assertThat(list(browser, "[...document.querySelectorAll('" + CAN_BE_USED + "')]"
-                            + ".filter(e => e.offsetParent && !e.dataset.reached).map(e => e.outerHTML)"))
+            assertThat(list(
+                            browser,
+                            "[...document.querySelectorAll('" + CAN_BE_USED + "')]"
+                                    + ".filter(e => e.offsetParent && !e.dataset.reached).map(e => e.outerHTML)"))
                     .as("never reached")
                     .isEmpty();
-            assertThat(list(browser, "[...document.querySelectorAll('[data-reached=none]')]"
-                            + ".filter(e => e !== document.body).map(e => e.outerHTML)"))
+            assertThat(list(
+                            browser,
+                            "[...document.querySelectorAll('[data-reached=none]')]"
+                                    + ".filter(e => e !== document.body).map(e => e.outerHTML)"))
                     .as("reached and not seen")
                     .isEmpty();
         }

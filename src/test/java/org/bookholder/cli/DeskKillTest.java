@@ -80,7 +80,8 @@ final class DeskKillTest {
     /** Without naming the session: the same command goes on with it, and so does the page, in mid-take and between takes. */
     @Test
     void theSameCommandAndThePageGoOnWithASessionThatWasKilled() throws IOException, InterruptedException {
-        Files.writeString(folder.resolve("hub.md"), "---\ntitle: The hub\n---\nEvery wheel begins with its hub.\nTurn it.\n");
+        Files.writeString(
+                folder.resolve("hub.md"), "---\ntitle: The hub\n---\nEvery wheel begins with its hub.\nTurn it.\n");
         Files.writeString(folder.resolve("rim.md"), "---\ntitle: The rim\n---\nEvery wheel ends with its rim.\n");
         try (Browser browser = new Browser()) {
             browser.size(1440, 900);
@@ -153,7 +154,9 @@ final class DeskKillTest {
             JsonNode line = shown.path("lines").get(i);
             JsonNode known = kept.path("lines").get(i);
             assertThat(line.path("outcome")).as("line " + (i + 1)).isEqualTo(known.path("outcome"));
-            assertThat(bounds(line.path("attempts"), Double.NaN)).as("line " + (i + 1)).isEqualTo(bounds(known.path("attempts"), Double.NaN));
+            assertThat(bounds(line.path("attempts"), Double.NaN))
+                    .as("line " + (i + 1))
+                    .isEqualTo(bounds(known.path("attempts"), Double.NaN));
         }
         List<Integer> seconds = new ArrayList<>();
         shown.path("points").forEach(point -> seconds.add(point.get(0).asInt()));

@@ -1,13 +1,12 @@
 package org.bookholder.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.bookholder.cli.LiveDesk.until;
 
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CyclicBarrier;
-import java.util.concurrent.locks.LockSupport;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Command;
@@ -115,12 +114,14 @@ final class DeskTogetherTest {
         List<Object> answered =
                 producers.stream().map(producer -> producer.value(ANSWERED)).toList();
         bothDo(work);
-        producers.forEach(producer ->
-                until(() -> !producer.value(ANSWERED).equals(answered.get(producers.indexOf(producer)))));
+        producers.forEach(
+                producer -> until(() -> !producer.value(ANSWERED).equals(answered.get(producers.indexOf(producer)))));
         // What is told later is done later.
         int notes = desk.state().remarks().notes().size();
         desk.tell(new Command.Add(new Remark.Noted(1, "all is done", false)));
-        until(() -> desk.state().remarks().notes().stream().skip(notes).anyMatch(n -> n.text().equals("all is done")));
+        until(() -> desk.state().remarks().notes().stream()
+                .skip(notes)
+                .anyMatch(n -> n.text().equals("all is done")));
     }
 
     /** Both do something at the same moment. */
@@ -140,14 +141,6 @@ final class DeskTogetherTest {
             together.await();
         } catch (Exception e) {
             throw new IllegalStateException(e);
-        }
-    }
-
-    private static void until(BooleanSupplier condition) {
-        long end = System.nanoTime() + 60_000_000_000L;
-        while (!condition.getAsBoolean()) {
-            assertThat(System.nanoTime() - end).as("nanoseconds past patience").isNegative();
-            LockSupport.parkNanos(20_000_000);
         }
     }
 }

@@ -1,9 +1,13 @@
 package org.bookholder.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bookholder.desk.DeskShelf;
@@ -26,6 +30,8 @@ import picocli.CommandLine;
 
 /** A take that rolls without a voice, moved by hand, with its desk: all that a page does but hear can be tried on it. */
 final class LiveDesk implements AutoCloseable {
+    private static final long PATIENCE_NANOS = 60_000_000_000L;
+
     private final SessionFolder folder;
     private final Reading reading;
     private final SessionDesk session;
@@ -105,6 +111,15 @@ final class LiveDesk implements AutoCloseable {
     /** How many pages the program believes to be there. */
     int listening() {
         return session.place().feed().listening();
+    }
+
+    /** Waits until something has happened. */
+    static void until(BooleanSupplier condition) {
+        long end = System.nanoTime() + PATIENCE_NANOS;
+        while (!condition.getAsBoolean()) {
+            assertThat(System.nanoTime() - end).as("nanoseconds past patience").isNegative();
+            LockSupport.parkNanos(20_000_000);
+        }
     }
 
     @Override

@@ -121,6 +121,7 @@ public final class Browser implements AutoCloseable {
 
     /** Moves a finger up on something, which scrolls it down by so many pixels. */
     public void swipe(String selector, int down) {
+        driver.executeCdpCommand("Emulation.setTouchEmulationEnabled", Map.of("enabled", true));
         Rectangle box = driver.findElement(By.cssSelector(selector)).getRect();
         int x = box.x + box.width / 2;
         int y = box.y + (box.height + down) / 2;

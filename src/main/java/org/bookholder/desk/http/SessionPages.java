@@ -41,7 +41,8 @@ final class SessionPages {
         Matcher take = TAKE.matcher(path);
         if (path.equals("/events")) {
             String page = Request.extractQueryParameters(request).getValue("page");
-            if (!streams.add(page == null ? "" : page, () -> EventStream.begin(place.feed(), request, response, callback))) {
+            if (!streams.add(
+                    page == null ? "" : page, () -> EventStream.begin(place.feed(), request, response, callback))) {
                 Plainly.answer(response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, "too many pages are open");
             }
         } else if (path.equals("/peaks")) {
