@@ -138,7 +138,8 @@ export function followAgain() {
 
 function byHand() {
   if (!model.known) return;
-  byHand();
+  following = false;
+  byId('follow').hidden = false;
 }
 
 /** Whoever scrolls away is left where they are: by wheel, finger, key, scrollbar, or however else a page is scrolled. */
