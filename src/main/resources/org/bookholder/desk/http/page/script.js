@@ -7,10 +7,10 @@ let rows = new Map();
 let following = true;
 let selected = 0;
 
-/** Where the page glides to, how near to that it has come, and of what height all was then. */
-let glide = { to: 0, nearest: Infinity, layout: '' };
+/** Where the page glides to, whether it has arrived, and of what height all was then. */
+let glide = { to: 0, arrived: true, layout: '' };
 
-/** A glide that is sent elsewhere goes on a little the old way, in pixels. */
+/** What is scrolled by less than this, in pixels, is not scrolled away. */
 const SWAY = 40;
 
 export const selectedLine = () => selected;
@@ -124,7 +124,7 @@ function bring(row) {
   const most = page.scrollHeight - page.clientHeight;
   const to = Math.max(0, Math.min(most, row.offsetTop - page.clientHeight * 0.38));
   const far = Math.abs(page.scrollTop - to);
-  glide = { to, nearest: far, layout: layout(page) };
+  glide = { to, arrived: far < 2, layout: layout(page) };
   if (far < 2) return;
   page.scrollTo({ top: to, behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
 }
@@ -155,7 +155,10 @@ export function watchScrolling() {
   new ResizeObserver(() => { if (following && model.known) followAgain(); }).observe(page);
 }
 
-/** What is scrolled away from where the page glides to was not scrolled by us, unless the script itself has moved. */
+/**
+ * What is scrolled away from where the page has come to rest was not scrolled by us, unless the script itself has moved.
+ * While it glides nothing can be told: a glide that is sent elsewhere goes on the old way for as long as the browser likes.
+ */
 function watchGlide() {
   const page = byId('page');
   if (!following || !model.known || page.clientHeight === 0) return;
@@ -164,8 +167,8 @@ function watchGlide() {
     return;
   }
   const far = Math.abs(page.scrollTop - glide.to);
-  glide.nearest = Math.min(glide.nearest, far);
-  if (far > glide.nearest + SWAY) byHand();
+  if (far < 2) glide.arrived = true;
+  else if (glide.arrived && far > SWAY) byHand();
 }
 
 const told = (row) => row.querySelector('.what').textContent
