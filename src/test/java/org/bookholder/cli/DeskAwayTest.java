@@ -71,7 +71,7 @@ final class DeskAwayTest {
             assertThat(browser.value("deskState.model.notes.map(n => n.text)"))
                     .isEqualTo(List.of("before", "meanwhile", "after"));
             browser.until("new Set(deskState.model.points.map(p => p[0])).size === deskState.model.points.length");
-        assertThat(browser.value("document.querySelectorAll('#notes li').length"))
+            assertThat(browser.value("document.querySelectorAll('#notes li').length"))
                     .isEqualTo(3L);
             assertThat(desk.listening()).as("connections of the one page").isEqualTo(1);
         }
@@ -141,7 +141,7 @@ final class DeskAwayTest {
 
     private void note(String text) {
         desk.tell(new Command.Add(new Remark.Noted(1, text, false)));
-        LiveDesk.until(() ->
-                desk.state().remarks().notes().stream().map(Note::text).anyMatch(text::equals));
+        LiveDesk.until(
+                () -> desk.state().remarks().notes().stream().map(Note::text).anyMatch(text::equals));
     }
 }
