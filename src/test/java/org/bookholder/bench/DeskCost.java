@@ -117,6 +117,7 @@ public final class DeskCost {
             busy[0] += desksTime() - begun;
             begun = desksTime();
             try (Pages pages = new Pages(port, token, bytes)) {
+                pages.open();
                 with.addAll(delays(reading, end + STRETCH));
                 busy[1] += desksTime() - begun;
             }
@@ -197,6 +198,9 @@ public final class DeskCost {
                 page.configureBlocking(false);
                 page.register(selector, SelectionKey.OP_READ);
             }
+        }
+
+        void open() {
             Thread reader = new Thread(this::read);
             reader.setDaemon(true);
             reader.start();
