@@ -6,7 +6,7 @@ import static org.bookholder.cli.LiveDesk.until;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.Phaser;
 import java.util.function.Consumer;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Command;
@@ -126,21 +126,13 @@ final class DeskTogetherTest {
 
     /** Both do something at the same moment. */
     private void bothDo(Consumer<Browser> work) {
-        CyclicBarrier together = new CyclicBarrier(producers.size());
+        Phaser together = new Phaser(producers.size());
         CompletableFuture.allOf(producers.stream()
                         .map(producer -> CompletableFuture.runAsync(() -> {
-                            awaitAll(together);
+                            together.arriveAndAwaitAdvance();
                             work.accept(producer);
                         }))
                         .toArray(CompletableFuture[]::new))
                 .join();
-    }
-
-    private static void awaitAll(CyclicBarrier together) {
-        try {
-            together.await();
-        } catch (Exception e) {
-            throw new IllegalStateException(e);
-        }
     }
 }
