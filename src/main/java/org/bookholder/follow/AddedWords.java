@@ -19,6 +19,10 @@ final class AddedWords {
     private static final StreamTime SLACK = StreamTime.ofSeconds(0.08);
     private static final StreamTime SHORTEST = StreamTime.ofSeconds(0.12);
     private static final double REPEATED = 0.34;
+
+    /** How far, by sound, what was heard for a word that no ear knows may be from it for the word to be read and its place known. */
+    private static final double LIKE_UNKNOWN = 0.4;
+
     private static final Set<String> FILLERS = Set.of("uh", "um", "er", "ah", "eh", "oh", "hm", "hmm", "mm", "huh");
 
     private final List<PreparedWord> words;
@@ -92,10 +96,12 @@ final class AddedWords {
 
     /** Whether a word is known to have been read as written, and where. */
     private boolean anchored(int word) {
-        return exists(word)
-                && !words.get(word).standIn()
-                && !alignment.counterpart(word).isEmpty()
-                && (heard.matched(word) || alignment.exact(word));
+        if (!exists(word) || alignment.counterpart(word).isEmpty()) {
+            return false;
+        }
+        return words.get(word).standIn()
+                ? heard.matched(word) && AttemptJudge.sound(words.get(word), alignment.said(word)) <= LIKE_UNKNOWN
+                : heard.matched(word) || alignment.exact(word);
     }
 
     private StreamTime start(int word) {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.bookholder.follow.Deviation.Kind;
 import org.bookholder.script.PreparedScript.PreparedWord;
 import org.bookholder.script.SoundAlike;
@@ -89,10 +88,10 @@ final class AttemptJudge {
                 words, open.between(said.start().since(MARGIN), said.end().plus(MARGIN)));
         List<Integer> wrong = wrongWords(words, heard, alignment);
         reader.add(take, span.start(), told(span.line(), words, heard, alignment, wrong));
-        wrong.removeIf(word -> reader.alwaysMisheard(lowerCase(words.get(word)), text(alignment.counterpart(word))));
+        wrong.removeIf(word -> reader.alwaysMisheard(lowerCase(words.get(word)), alignment.said(word)));
         List<Deviation> result = new ArrayList<>(new AddedWords(words, heard, alignment).find(span));
         for (int word : wrong) {
-            result.add(deviation(words.get(word), alignment.counterpart(word), word, wrong.size() > 1));
+            result.add(deviation(words.get(word), alignment.said(word), word, wrong.size() > 1));
         }
         result.sort(Comparator.comparingInt(Deviation::word));
         return result;
@@ -123,7 +122,7 @@ final class AttemptJudge {
             }
         }
         Map<String, String> heardFor = new HashMap<>();
-        wrong.forEach(word -> heardFor.put(lowerCase(words.get(word)), text(alignment.counterpart(word))));
+        wrong.forEach(word -> heardFor.put(lowerCase(words.get(word)), alignment.said(word)));
         return new ReaderRecord.Told(line, slips, heardFor, right);
     }
 
@@ -143,15 +142,13 @@ final class AttemptJudge {
         if (FunctionWords.contains(prepared)) {
             return false;
         }
-        List<RecognizedWord> counterpart = alignment.counterpart(word);
-        String said = text(counterpart);
+        String said = alignment.said(word);
         return said.isEmpty()
-                || !inPlace(heard, counterpart, word)
+                || !inPlace(heard, alignment.counterpart(word), word)
                 || (letters(prepared, said) > SAME_LETTERS && sound(prepared, said) > SAME_SOUND);
     }
 
-    private Deviation deviation(PreparedWord word, List<RecognizedWord> counterpart, int index, boolean several) {
-        String said = text(counterpart);
+    private Deviation deviation(PreparedWord word, String said, int index, boolean several) {
         double certainty = Certainty.of(said.isEmpty() ? 1 : sound(word, said), several, reader.slipsPerReading());
         Kind kind = said.isEmpty() ? Kind.DROPPED : Kind.SWAPPED;
         return new Deviation(index + 1, word.word().plain(), said, kind, certainty);
@@ -181,14 +178,11 @@ final class AttemptJudge {
                 .orElse(1);
     }
 
-    private static double sound(PreparedWord word, String said) {
+    /** How far what was heard is from a word by sound, from 0 to 1. */
+    static double sound(PreparedWord word, String said) {
         return word.word().spoken().stream()
                 .mapToDouble(form -> SoundAlike.distance(String.join(" ", form), said))
                 .min()
                 .orElse(1);
-    }
-
-    private static String text(List<RecognizedWord> words) {
-        return words.stream().map(RecognizedWord::text).collect(Collectors.joining(" "));
     }
 }

@@ -2,6 +2,7 @@ package org.bookholder.follow;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.bookholder.script.PreparedScript.PreparedWord;
 import org.bookholder.speech.RecognizedWord;
 
@@ -116,6 +117,11 @@ final class OpenAlignment {
     /** What was heard for a word of the line, by its index from 0; empty if nothing was. */
     List<RecognizedWord> counterpart(int word) {
         return counterparts.get(word);
+    }
+
+    /** The same as a text with spaces. */
+    String said(int word) {
+        return counterpart(word).stream().map(RecognizedWord::text).collect(Collectors.joining(" "));
     }
 
     /** Whether just this word was heard. */

@@ -1,10 +1,8 @@
 package org.bookholder.follow;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.bookholder.script.Contractions;
 import org.bookholder.script.PreparedScript.PreparedWord;
-import org.bookholder.speech.RecognizedWord;
 
 /** Where a line's words were said in full for contracted or the other way about, as the open ear heard them. */
 final class Rewording {
@@ -23,7 +21,7 @@ final class Rewording {
 
     /** The same, and the word is the only or the first one that it was heard for. */
     boolean begins(int word) {
-        String heard = heard(word);
+        String heard = alignment.said(word);
         return said(words.get(word)).stream()
                         .flatMap(form -> Contractions.others(form).stream())
                         .anyMatch(other -> String.join(" ", other).equals(heard))
@@ -31,7 +29,7 @@ final class Rewording {
     }
 
     private boolean endsPair(int word) {
-        return word > 0 && contracted(words, word - 1, heard(word));
+        return word > 0 && contracted(words, word - 1, alignment.said(word));
     }
 
     /** Whether {@code heard} is a contraction of a word and the one after it. */
@@ -41,10 +39,6 @@ final class Rewording {
                         .anyMatch(first -> said(words.get(word + 1)).stream()
                                 .anyMatch(second ->
                                         Contractions.contracted(first, second).contains(heard)));
-    }
-
-    private String heard(int word) {
-        return alignment.counterpart(word).stream().map(RecognizedWord::text).collect(Collectors.joining(" "));
     }
 
     private static List<String> said(PreparedWord word) {
