@@ -70,7 +70,8 @@ final class OpenAlignment {
         }
         double single = 1;
         for (int k = 1; k <= MOST_JOINED && i > 0 && k <= j; k++) {
-            double together = distance(i - 1, joined(j - k, j));
+            String heardTogether = joined(j - k, j);
+            double together = Rewording.inFull(words.get(i - 1), heardTogether) ? 0 : distance(i - 1, heardTogether);
             single = Math.min(single, distance(i - 1, joined(j - k, j - k + 1)));
             // Words are pieces of one only if together they are liker it than any of them alone.
             if (k == 1 || together < single) {

@@ -22,14 +22,18 @@ final class Rewording {
     /** The same, and the word is the only or the first one that it was heard for. */
     boolean begins(int word) {
         String heard = alignment.said(word);
-        return said(words.get(word)).stream()
-                        .flatMap(form -> Contractions.others(form).stream())
-                        .anyMatch(other -> String.join(" ", other).equals(heard))
-                || contracted(words, word, heard);
+        return inFull(words.get(word), heard.replace(" ", "")) || contracted(words, word, heard);
     }
 
     private boolean endsPair(int word) {
         return word > 0 && contracted(words, word - 1, alignment.said(word));
+    }
+
+    /** Whether {@code heard}, without spaces, is a word in full, or contracted if it is written in full as one word. */
+    static boolean inFull(PreparedWord word, String heard) {
+        return said(word).stream()
+                .flatMap(form -> Contractions.others(form).stream())
+                .anyMatch(other -> String.join("", other).equals(heard));
     }
 
     /** Whether {@code heard} is a contraction of a word and the one after it. */

@@ -43,18 +43,6 @@ final class ScriptPreparerTest {
     }
 
     @Test
-    void listensForContractionsInFullToo() throws ProblemException {
-        assertThat(ScriptPreparer.prepare(ScriptReader.parse("It's the wheel's", "x.txt", Format.PLAIN_TEXT), w -> true)
-                        .lines()
-                        .get(0))
-                .extracting(PreparedWord::forms)
-                .containsExactly(
-                        List.of(List.of("it's"), List.of("it", "is"), List.of("it", "has")),
-                        List.of(List.of("the")),
-                        List.of(List.of("wheel's")));
-    }
-
-    @Test
     void knowsTheRivalsOfContractionsThatAreToBeReadAsWritten() throws ProblemException {
         String text = "---\ncontractions: as-written\n---\nNow it is true and won't wobble.";
         PreparedScript prepared = ScriptPreparer.prepare(
