@@ -40,9 +40,11 @@ final class AddedWordsTest {
     }
 
     private static List<Deviation> deviations(String read) throws ProblemException {
-        String text = "Nobody answered the question from the back row.\n"
-                + "Open the valve before you push the rooftop against the rim.\n"
-                + "Everybody wrote the number down at once.";
+        String text = """
+                Nobody answered the question from the back row.
+                Open the valve before you push the rooftop against the rim.
+                Everybody wrote the number down at once.
+                """;
         return ReadAloud.of(ScriptPreparer.prepare(
                         ScriptReader.parse(text, "lesson.txt", Format.PLAIN_TEXT), KNOWN::contains))
                 .say("nobody answered the question from the back row")
