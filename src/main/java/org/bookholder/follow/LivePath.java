@@ -31,6 +31,11 @@ final class LivePath {
     /** The same after something that is not in the script: it often has words of it, and one goes on where one was. */
     private static final int FAR_AFTER_ASIDE = 5;
 
+    /** How many words of the next line may have been misheard where it begins, and how many must then be heard there. */
+    private static final int MISHEARD_AT_START = 2;
+
+    private static final int HEARD_AFTER_START = 2;
+
     /** Silence after a line's last word that shows that it has been said to its end. */
     private static final StreamTime SAID = StreamTime.ofSeconds(0.17);
 
@@ -181,7 +186,7 @@ final class LivePath {
      */
     private double needed(Step best) {
         Landing landing = Landing.of(best, graph);
-        if (landing.jumped() && beginsNextLine(landing.word())) {
+        if (landing.jumped() && beginsNextLine(landing)) {
             return 0;
         }
         if (landing.jumped() && far(landing.word()) && landing.since().size() < wordsThere(landing)) {
@@ -201,8 +206,14 @@ final class LivePath {
         return landing.afterAside() ? FAR_AFTER_ASIDE : FAR;
     }
 
-    private boolean beginsNextLine(int word) {
-        return graph.beginsLine(word) && graph.line(word) == graph.line(shown) + 1;
+    private boolean beginsNextLine(Landing landing) {
+        int line = graph.line(landing.word());
+        int misheard = landing.word() - graph.firstWord(line);
+        boolean begun = misheard == 0
+                || (misheard <= MISHEARD_AT_START
+                        && landing.since().size() >= HEARD_AFTER_START
+                        && !landing.afterAside());
+        return begun && line == graph.line(shown) + 1;
     }
 
     private boolean inAnotherLine(int word) {

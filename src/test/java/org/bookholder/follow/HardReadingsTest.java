@@ -132,6 +132,16 @@ final class HardReadingsTest {
     }
 
     @Test
+    void theNextLineIsFoundThoughItsFirstWordWasSwallowedAfterALineThatWasBrokenOff() {
+        ReadAloud reader = ReadAloud.of(Scripts.of(
+                        "Turn the wheel slowly and watch the gap beside the brake",
+                        "He is never the one who tightens anything near a valve",
+                        "Check both sides again with a lamp behind your rim"))
+                .say("turn the wheel slowly | is never the");
+        assertThat(reader.position().line()).isEqualTo(2);
+    }
+
+    @Test
     void oneWordInTenThatTheRecogniserDoesNotKnowDoesNotHinderIt() {
         List<String> lines = Stream.of(
                         "before wendlebury you turn the small wheel with one hand only",
