@@ -160,7 +160,8 @@ final class ReadCommandTest {
         assertThat(program.equipment.wish()).hasValueSatisfying(wish -> {
             assertThat(wish.settings().countIn()).isEqualTo(3);
             assertThat(wish.settings().eyeLine()).isEqualTo(0.2);
-            assertThat(wish.settings().cues()).containsExactlyInAnyOrder(Cue.PICKUPS, Cue.BREAK, Cue.SOUND);
+            assertThat(wish.settings().cues())
+                    .containsExactlyInAnyOrder(Cue.PICKUPS, Cue.BREAK, Cue.SOUND, Cue.FOOTLIGHTS);
         });
     }
 
