@@ -10,11 +10,14 @@ import org.bookholder.speech.vosk.VoskEars;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * A few short readings, so that no change makes following much worse unnoticed. What they must reach stands in {@code
  * floors.properties}; {@link Accuracy} measures properly.
  */
+@Execution(ExecutionMode.CONCURRENT)
 final class AccuracyFloorsTest {
     private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
     private static final Path MODEL = HOME.resolve("models/vosk-model-en-us");

@@ -15,9 +15,12 @@ import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Sounds that are no clean reading, heard by the real ears. None may lose the take, or send the position somewhere. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Execution(ExecutionMode.CONCURRENT)
 final class HardSoundTest {
     private static final Path MODEL =
             Path.of(System.getProperty("bookholder.home")).resolve("models/vosk-model-en-us");

@@ -26,6 +26,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * Two people's recorded voices, read against their own texts by the real ears: WAV in, virtual time, the session's state
@@ -33,6 +35,7 @@ import org.junit.jupiter.api.io.TempDir;
  *
  * <p>What the open ear hears differs a little from run to run, so that one line more may be called than was measured.
  */
+@Execution(ExecutionMode.CONCURRENT)
 final class HumanSpeechTest {
     /** A professional speaker's prompts for a telephone exchange, 8 kHz (asterisk-core-sounds-en-wav, CC BY-SA 3.0). */
     private static final Path PROMPTS = Path.of("/usr/share/asterisk/sounds/en_US_f_Allison");

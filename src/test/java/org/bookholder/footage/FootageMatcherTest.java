@@ -17,8 +17,11 @@ import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Cameras that never were, with known places and clocks, on the demo's reading. */
+@Execution(ExecutionMode.CONCURRENT)
 final class FootageMatcherTest {
     private static final int CAMERAS = 100;
     private static final double NEAR = 0.005;

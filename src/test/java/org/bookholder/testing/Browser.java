@@ -18,6 +18,7 @@ import org.openqa.selenium.Dimension;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.Rectangle;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -109,8 +110,14 @@ public final class Browser implements AutoCloseable {
         driver.switchTo().activeElement().sendKeys(keys);
     }
 
+    /** Clicks; if the page was laid anew between finding the thing and clicking, what stands there now. */
     public void click(String selector) {
-        driver.findElement(By.cssSelector(selector)).click();
+        By thing = By.cssSelector(selector);
+        try {
+            driver.findElement(thing).click();
+        } catch (StaleElementReferenceException laidAnew) {
+            driver.findElement(thing).click();
+        }
     }
 
     /** Chooses in a list by the value. */

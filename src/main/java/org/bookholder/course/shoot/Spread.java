@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Gives sessions their days: the earliest that do for all of them, and lessons in order as far as the rooms allow. */
 final class Spread {
@@ -32,15 +33,19 @@ final class Spread {
             }
         }
         int[] found = new int[sessions.size()];
-        List<Wanting> open = new ArrayList<>(sessions);
-        open.sort(Comparator.comparingInt(Wanting::lesson));
+        // By their indices: two parts of a lesson may want just the same.
+        List<Integer> open =
+                new ArrayList<>(IntStream.range(0, sessions.size()).boxed().toList());
+        open.sort(Comparator.comparingInt(index -> sessions.get(index).lesson()));
         for (int i = 0; i < days.size(); i++) {
             List<Integer> later = days.subList(i + 1, days.size());
-            for (Wanting session : open) {
-                List<Wanting> others = new ArrayList<>(open);
-                others.remove(session);
-                if (session.minutes() <= rooms.get(days.get(i)) && canAllBeUsed(rooms, later, minutes(others))) {
-                    found[sessions.indexOf(session)] = days.get(i);
+            for (Integer index : open) {
+                List<Integer> others = new ArrayList<>(open);
+                others.remove(index);
+                List<Wanting> left = others.stream().map(sessions::get).toList();
+                if (sessions.get(index).minutes() <= rooms.get(days.get(i))
+                        && canAllBeUsed(rooms, later, minutes(left))) {
+                    found[index] = days.get(i);
                     open = others;
                     break;
                 }

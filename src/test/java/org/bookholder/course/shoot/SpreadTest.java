@@ -34,4 +34,12 @@ final class SpreadTest {
         assertThat(Spread.days(List.of(30, 60, 60), List.of(new Wanting(50, 1), new Wanting(60, 2))))
                 .containsExactly(1, 2);
     }
+
+    @Test
+    void twoPartsThatWantTheSameHaveADayEach() {
+        assertThat(Spread.days(
+                        List.of(31, 30, 179, 179),
+                        List.of(new Wanting(179, 3), new Wanting(22, 1), new Wanting(179, 3))))
+                .containsExactly(2, 0, 3);
+    }
 }
