@@ -129,6 +129,16 @@ final class CoursePageTest {
         assertThat(browser.value("document.querySelector('#undo').disabled")).isEqualTo(true);
     }
 
+    @Test
+    void whatIsNotAnsweredInTimeIsNotSaidToBeUndone() {
+        browser.press("3");
+        browser.until("document.querySelector('[data-lesson=\"2-hub\"]')");
+        browser.value("(window.fetch = () => Promise.reject(new DOMException('too late', 'TimeoutError')))");
+        browser.click("[data-lesson='2-hub']");
+        browser.until("document.querySelector('#link').textContent"
+                + " === 'The program does not answer; it may not be done.'");
+    }
+
     /** What is changed elsewhere is seen without being asked for, and what cannot be understood is told. */
     @Test
     void thePageFollowsTheFolder() {

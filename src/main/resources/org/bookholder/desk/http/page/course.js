@@ -1,6 +1,6 @@
 // The desk of a course: its sessions, the pickups of all of them, its board and plan.
 
-import { ask, enter, post } from './door.js';
+import { ask, enter, request } from './door.js';
 import { keysOff, showKeys, typing } from './keys.js';
 import { REASONS as COMMON, entry, why, within } from './listed.js';
 import { sure } from './model.js';
@@ -50,10 +50,10 @@ async function look() {
 }
 
 async function act(action) {
-  const answer = await post('act', action).catch(() => ({ ok: false, text: 'the program cannot be reached' }));
-  if (!answer.ok) {
+  const trouble = await request(action);
+  if (trouble) {
     clearTimeout(notice);
-    say(`Not done: ${answer.text}.`);
+    say(trouble);
     notice = setTimeout(() => { notice = 0; say(lost); }, NOTICE);
     return;
   }

@@ -9,7 +9,7 @@ const PATIENCE = 8000;
 
 export const ask = (path, options = {}) => fetch(path, { ...options, signal: AbortSignal.timeout(PATIENCE) });
 
-export async function post(path, body) {
+async function post(path, body) {
   const answer = await ask(path, {
     method: 'POST',
     headers: { 'Content-Type': 'application/json' },
@@ -18,6 +18,17 @@ export async function post(path, body) {
   // Read to its end in any case, which lets go of the connection.
   const text = await answer.text();
   return { ok: answer.ok, text: answer.ok ? '' : text };
+}
+
+/** Asks for an action; what stands in its way, for people, or an empty text if nothing does. */
+export async function request(action) {
+  try {
+    const answer = await post('act', action);
+    return answer.ok ? '' : `Not done: ${answer.text}.`;
+  } catch (failure) {
+    return failure.name === 'TimeoutError' ? 'The program does not answer; it may not be done.'
+      : 'Not done: the program cannot be reached.';
+  }
 }
 
 /**

@@ -1,6 +1,6 @@
 // The connection to the program: being let in, being told, and acting.
 
-import { enter, post } from './door.js';
+import { enter, request } from './door.js';
 import { aloud, byId, put } from './words.js';
 import { model, takeChange, takeWhole } from './model.js';
 
@@ -29,15 +29,9 @@ export async function act(action) {
     aloud('You were let in to look, not to act.');
     return false;
   }
-  try {
-    const answer = await post('act', action);
-    if (!answer.ok) tell(`Not done: ${answer.text}.`);
-    return answer.ok;
-  } catch (failure) {
-    tell(failure.name === 'TimeoutError' ? 'The program does not answer; it may not be done.'
-      : 'Not done: the program cannot be reached.');
-    return false;
-  }
+  const trouble = await request(action);
+  if (trouble) tell(trouble);
+  return !trouble;
 }
 
 function show(text) {
