@@ -1,7 +1,7 @@
 // The desk of a course: its sessions, the pickups of all of them, its board and plan.
 
 import { ask, enter, request } from './door.js';
-import { keysOff, showKeys, typing } from './keys.js';
+import { meant, showKeys } from './keys.js';
 import { REASONS as COMMON, entry, why, within } from './listed.js';
 import { sure } from './model.js';
 import { fillSheet } from './sheet.js';
@@ -216,9 +216,7 @@ const keys = () => [['1 2 3', 'sessions, pickups, board'],
   ['D', 'dark or light'], ['?', 'these keys']];
 
 function onKey(event) {
-  if (event.ctrlKey || event.metaKey || event.altKey || typing(event.target)
-    || document.querySelector('dialog[open]')) return;
-  if (keysOff() && event.key !== '?') return;
+  if (!meant(event)) return;
   const named = VIEWS[['Digit1', 'Digit2', 'Digit3'].indexOf(event.code)];
   const key = event.key.toUpperCase();
   if (named) go(named);

@@ -2,10 +2,14 @@
 
 import { byId, el } from './words.js';
 
-export const keysOff = () => localStorage.getItem('keys') === 'off';
+const keysOff = () => localStorage.getItem('keys') === 'off';
 
 /** Whether someone is typing there, so that keys are letters. */
 export const typing = (target) => target.matches('input, textarea, select') || target.isContentEditable;
+
+/** Whether a key is meant for the page: not for the browser, a field, a dialog, or other programs. */
+export const meant = (event) => !event.ctrlKey && !event.metaKey && !event.altKey && !typing(event.target)
+  && !document.querySelector('dialog[open]') && (event.key === '?' || !keysOff());
 
 /** Shows pairs of a key and what it does. */
 export function showKeys(list) {

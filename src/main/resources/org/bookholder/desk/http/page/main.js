@@ -4,7 +4,7 @@ import { liveKey, liveKeys, listenToForms, showFoot, showPeople } from './action
 import { showBreak, showHead, showPace, showSound, showTired } from './figures.js';
 import { dress, turn } from './dress.js';
 import { openHandOff, showHandOff } from './handoff.js';
-import { keysOff, showKeys, typing } from './keys.js';
+import { meant, showKeys, typing } from './keys.js';
 import { silence } from './listen.js';
 import { begin } from './link.js';
 import { lineOf, model } from './model.js';
@@ -85,9 +85,7 @@ function onKey(event) {
     event.target.blur();
     return;
   }
-  if (!model.known || event.ctrlKey || event.metaKey || event.altKey || typing(event.target)
-    || document.querySelector('dialog[open]')) return;
-  if (keysOff() && event.key !== '?') return;
+  if (!model.known || !meant(event)) return;
   const onButton = event.target.matches('button, a, summary, [role=slider]');
   if (onButton && (event.key === ' ' || event.key === 'Enter')) return;
   const named = VIEWS.find((name) => CODES[name] === event.code);
