@@ -19,8 +19,8 @@ import org.bookholder.session.Remarks;
 import org.bookholder.session.SessionState;
 
 /**
- * A state in the parts that the page replaces, each whole. Times are seconds of the session's audio; a figure that is not
- * known is null. Figures are no finer than they are shown, since a part that changes is sent to every page.
+ * A state in the parts that the page replaces, each whole. Times are seconds of the session's audio, those of breaks whole
+ * minutes; a figure that is not known is null. Figures are no finer than they are shown, since a part that changes is sent to every page.
  */
 final class StateJson {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;

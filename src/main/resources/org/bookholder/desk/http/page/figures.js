@@ -54,8 +54,8 @@ export function showSound() {
 export function showTired() {
   const { tired } = model;
   put('since', hours(tired.since_break));
-  const next = tired.advice.filter((a) => a.reason === 'VOICE').map((a) =>
-    (a.left > 0 ? `voice rest due in ${a.left} min` : `voice rest due since ${-a.left} min`))[0] ?? '';
+  const next = tired.advice.filter((a) => a.reason === 'VOICE').map(({ left }) => `voice rest due ${
+    left > 0 ? `in ${left} min` : left < 0 ? `since ${-left} min` : 'now'}`)[0] ?? '';
   put('clocks', `read ${tired.reading_since_break} min of it · ${next} · `
     + `on camera ${hours(tired.on_camera)}, reading ${hours(tired.reading)}`);
   put('fluffs', tired.fluffs === null ? 'too few words to tell'
