@@ -1,7 +1,7 @@
 // The left column: pace, sound, clocks and guidance; and the head of the page.
 
 import { byId, clock, count, el, figure, hours, put, short } from './words.js';
-import { inTake, lengthOf, model } from './model.js';
+import { inTake, lengthOf, lengthOfAll, model } from './model.js';
 import { pacePlot } from './plot.js';
 
 const TOLERANCE = 0.1;
@@ -20,7 +20,7 @@ export function showHead() {
     const how = model.at.rolling ? (model.at.held ? 'held' : 'rolling') : 'cut';
     put('take', `take ${take.take} · ${how} ${clock(lengthOf(take))}`);
   } else {
-    put('take', `${count(takes.length, 'take')} · ${clock(takes.reduce((sum, t) => sum + lengthOf(t), 0))}`);
+    put('take', `${count(takes.length, 'take')} · ${clock(lengthOfAll())}`);
   }
 }
 

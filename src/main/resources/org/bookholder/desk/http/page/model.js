@@ -33,6 +33,9 @@ export const text = (number) => words(number).join(' ');
 /** How long a take is, in seconds; one that rolls, so far. */
 export const lengthOf = (take) => (take.end ?? model.at.now) - take.start;
 
+/** How long all takes are together. */
+export const lengthOfAll = () => model.takes.reduce((sum, take) => sum + lengthOf(take), 0);
+
 /** Seconds from its take's roll. */
 export const inTake = (take, at) => Math.max(0, at - (takeOf(take)?.start ?? 0));
 

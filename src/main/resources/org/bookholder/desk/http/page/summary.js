@@ -4,14 +4,13 @@ import { openHandOff } from './handoff.js';
 import { fluffPlot } from './plot.js';
 import { fillSheet } from './sheet.js';
 import { byId, clock, count, el, figure, short } from './words.js';
-import { inTake, lengthOf, model, notesOf, telling, text } from './model.js';
+import { inTake, lengthOfAll, model, notesOf, telling, text } from './model.js';
 
 export function showSummary() {
   const s = model.summary;
-  const length = model.takes.reduce((sum, t) => sum + lengthOf(t), 0);
   const plot = el('figure', { class: 'plot wide' });
   const rows = [
-    ['Length', `${short(length)} in ${count(model.takes.length, 'take')}`],
+    ['Length', `${short(lengthOfAll())} in ${count(model.takes.length, 'take')}`],
     ['Pace', `${figure(model.pace.lesson)} words a minute, target ${model.script.target}`],
     ['Clean at the first attempt', `${s.first_clean} of ${count(s.read, 'line')} read`],
     ['Read', `${s.read} of ${count(s.lines, 'line')}`],
