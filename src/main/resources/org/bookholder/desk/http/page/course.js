@@ -167,7 +167,7 @@ function layOut() {
 }
 
 function print() {
-  if (listed().length) window.print();
+  if (!byId('print').disabled) window.print();
 }
 
 function item({ s, line }) {

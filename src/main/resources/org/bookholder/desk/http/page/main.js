@@ -10,7 +10,7 @@ import { begin } from './link.js';
 import { lineOf, model } from './model.js';
 import { listenToFilters, openAt, reviewKey, reviewKeys, showReview } from './review.js';
 import { buildScript, followAgain, showAsides, showLine, showPosition, watchScrolling } from './script.js';
-import { layOut, print, showSummary } from './summary.js';
+import { layOut, showSummary } from './summary.js';
 import { byId, put } from './words.js';
 
 const VIEWS = ['live', 'review', 'summary'];
@@ -94,7 +94,7 @@ function onKey(event) {
   else if (key === '?') showKeys(keys());
   else if (key === 'D') turn();
   else if (key === 'W' && view !== 'live') openHandOff();
-  else if (key === 'L' && view !== 'live') print();
+  else if (key === 'L' && view !== 'live') window.print();
   else if (view === 'live' ? !liveKey(key) : view === 'review' ? !reviewKey(key) : true) return;
   event.preventDefault();
 }

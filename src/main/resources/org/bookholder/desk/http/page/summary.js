@@ -37,17 +37,13 @@ function place() {
       el('div', { id: 'came-to', class: 'came-to' }),
       el('p', { class: 'choices' },
         el('button', { type: 'button', onclick: openHandOff }, 'Hand off to the editor ', el('kbd', {}, 'W')),
-        el('button', { type: 'button', onclick: print }, 'Print the pickup list ', el('kbd', {}, 'L')),
+        el('button', { type: 'button', onclick: () => window.print() }, 'Print the pickup list ', el('kbd', {}, 'L')),
         el('a', { class: 'button', href: 'pickups.pdf', target: '_blank', rel: 'noopener' }, 'Pickup list as PDF'))));
   }
   return byId('came-to');
 }
 
-export function print() {
-  layOut();
-  window.print();
-}
-
+/** Fills the sheet, which a browser asks for before it prints. */
 export function layOut() {
   const lines = model.lines.filter((l) => l.pickup).map((l) => {
     const tried = telling(l);
