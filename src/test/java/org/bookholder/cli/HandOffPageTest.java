@@ -60,6 +60,15 @@ final class HandOffPageTest {
     }
 
     @Test
+    void theNextVoiceRestIsToldByTheMinute() {
+        assertThat(browser.awaited("import(new URL('figures.js', location.href)).then(m => [5, 0, -3].map(left => {"
+                        + " deskState.model.tired.advice = [{ reason: 'VOICE', urgency: 'NONE', left }];"
+                        + " m.showTired();"
+                        + " return document.querySelector('#clocks').textContent.split(' · ')[1]; }))"))
+                .isEqualTo(List.of("voice rest due in 5 min", "voice rest due now", "voice rest due since 3 min"));
+    }
+
+    @Test
     void aBoundIsDraggedAndTakenBack() {
         browser.until("document.querySelector('.wave path').getAttribute('d').length > 100");
         double before = bound();
