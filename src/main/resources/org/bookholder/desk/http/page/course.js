@@ -18,6 +18,7 @@ let course = null;
 let tag = '';
 let lost = '';
 let notice = 0;
+let boardShown = '';
 
 const REASONS = {
   ...COMMON,
@@ -181,6 +182,11 @@ function item({ s, line }) {
 
 /** The board comes as text that the program has made and escaped; buttons are put to what only people know. */
 function showBoard() {
+  byId('undo').disabled = !acts || !course.undoable;
+  // What is built anew under a pointer loses the click.
+  const board = JSON.stringify([course.page, course.board, course.edited, acts]);
+  if (board === boardShown) return;
+  boardShown = board;
   const focused = document.activeElement?.dataset?.lesson;
   byId('standing').innerHTML = course.page;
   const rows = byId('standing').querySelectorAll('table:first-of-type tr');
@@ -198,7 +204,6 @@ function showBoard() {
       onclick: () => act({ do: done ? 'not_edited' : 'edited', lesson: name }),
     }, done ? 'Edited' : 'Mark as edited')));
   });
-  byId('undo').disabled = !acts || !course.undoable;
   if (focused) document.querySelector(`[data-lesson="${CSS.escape(focused)}"]`)?.focus();
 }
 
