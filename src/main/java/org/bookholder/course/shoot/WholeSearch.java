@@ -5,8 +5,9 @@ import java.util.BitSet;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -105,14 +106,19 @@ final class WholeSearch {
             return true;
         }
         Rest rest = new Rest(left, rooms);
-        int spare = rooms.stream().mapToInt(room -> most(left, room)).sum() - fullest.minutes(left);
-        if (spare < 0 || failed.contains(rest)) {
+        if (failed.contains(rest)) {
             return false;
         }
-        for (int room : new LinkedHashSet<>(rooms)) {
+        Map<Integer, Integer> most = new LinkedHashMap<>();
+        rooms.forEach(room -> most.computeIfAbsent(room, r -> fullest.minutes(fullest.works(left, r, reading))));
+        int spare = rooms.stream().mapToInt(most::get).sum() - fullest.minutes(left);
+        if (spare < 0) {
+            return false;
+        }
+        for (int room : most.keySet()) {
             List<Integer> others = new ArrayList<>(rooms);
             others.remove(Integer.valueOf(room));
-            if (new Filling(left, room, others, most(left, room) - spare).complete()) {
+            if (new Filling(left, room, others, most.get(room) - spare).complete()) {
                 return true;
             }
         }
@@ -120,10 +126,6 @@ final class WholeSearch {
             failed.add(rest);
         }
         return false;
-    }
-
-    private int most(BitSet left, int room) {
-        return fullest.minutes(fullest.works(left, room, reading));
     }
 
     /** Whether a session holds these. */
