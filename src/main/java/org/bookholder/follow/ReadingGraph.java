@@ -91,8 +91,7 @@ final class ReadingGraph {
         double[] count = new double[entries.size()];
         double total = 0;
         for (PreparedWord word : prepared) {
-            for (String token :
-                    word.forms().isEmpty() ? List.<String>of() : word.forms().get(0)) {
+            for (String token : word.preferred()) {
                 count[id(token)]++;
                 total++;
             }

@@ -20,10 +20,10 @@ public final class ScriptGrammar {
     public static Optional<Grammar> of(PreparedScript script) {
         List<List<String>> phrases = new ArrayList<>();
         for (List<PreparedWord> line : script.lines()) {
-            addPhrase(phrases, line.stream().map(ScriptGrammar::preferred).toList());
+            addPhrase(phrases, line.stream().map(PreparedWord::preferred).toList());
             for (int word = 0; word < line.size(); word++) {
-                List<String> before = word > 0 ? preferred(line.get(word - 1)) : List.of();
-                List<String> after = word + 1 < line.size() ? preferred(line.get(word + 1)) : List.of();
+                List<String> before = word > 0 ? line.get(word - 1).preferred() : List.of();
+                List<String> after = word + 1 < line.size() ? line.get(word + 1).preferred() : List.of();
                 for (List<String> form : line.get(word).forms().stream().skip(1).toList()) {
                     addPhrase(phrases, List.of(before, form, after));
                 }
@@ -31,10 +31,6 @@ public final class ScriptGrammar {
         }
         phrases.addAll(script.rivals());
         return phrases.isEmpty() ? Optional.empty() : Optional.of(new Grammar(phrases));
-    }
-
-    private static List<String> preferred(PreparedWord word) {
-        return word.forms().isEmpty() ? List.of() : word.forms().get(0);
     }
 
     private static void addPhrase(List<List<String>> phrases, List<List<String>> parts) {

@@ -38,6 +38,11 @@ public record PreparedScript(
         public PreparedWord {
             forms = forms.stream().map(List::copyOf).toList();
         }
+
+        /** What the recogniser is likeliest to write for it; empty if it cannot write anything like it. */
+        public List<String> preferred() {
+            return forms.isEmpty() ? List.of() : forms.get(0);
+        }
     }
 
     /**

@@ -73,7 +73,7 @@ final class NaiveBaseline {
         for (int line = 0; line < lines; line++) {
             List<String> tokens = new ArrayList<>();
             for (PreparedWord word : prepared.lines().get(line)) {
-                tokens.addAll(word.forms().isEmpty() ? List.of() : word.forms().get(0));
+                tokens.addAll(word.preferred());
             }
             for (int i = 0; i < tokens.size(); i++) {
                 script.add(new Token(line, tokens.get(i), i == 0, i == tokens.size() - 1));
