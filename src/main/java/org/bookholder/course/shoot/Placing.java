@@ -83,13 +83,9 @@ final class Placing {
         return left.isEmpty() && used() <= sessions;
     }
 
-    private int minutesLeft() {
-        return left.stream().mapToInt(Work::minutes).sum();
-    }
-
     /** Whether less is left over than in the other, or the same in fewer sessions. */
     boolean isBetterThan(Placing other) {
-        int more = minutesLeft() - other.minutesLeft();
+        int more = Work.minutesOf(left) - Work.minutesOf(other.left);
         return more < 0 || (more == 0 && used() < other.used());
     }
 

@@ -132,6 +132,6 @@ public final class SessionPlanner {
     }
 
     static Duration sum(List<Work> works) {
-        return works.stream().map(Work::length).reduce(Duration.ZERO, Duration::plus);
+        return Duration.ofMinutes(Work.minutesOf(works));
     }
 }

@@ -79,28 +79,34 @@ record SessionRooms(List<Day> given, boolean dated, Terms terms) {
 
     /** No more minutes than this can be read on all days together. */
     int mostReading(List<Work> works) {
-        Fullest fullest = fullest(works);
-        return sum(most(room -> fullest.most(room, reading())), days());
+        return sum(minutesHeld(works), days());
     }
 
     /** No more works than this can be read on all days together. */
     int mostWorks(List<Work> works) {
-        Fullest fullest = fullest(works);
-        return sum(most(room -> fullest.count(room, reading())), days());
+        return sum(worksHeld(works), days());
     }
 
     /** Fewer sessions than this cannot hold all; more than there are if these cannot. */
     int fewest(List<Work> works) {
-        SessionRooms all = of(works.size());
-        Fullest fullest = fullest(works);
-        List<Integer> reading = all.most(room -> fullest.most(room, reading()));
-        List<Integer> counts = all.most(room -> fullest.count(room, reading()));
-        int needed = works.stream().mapToInt(Work::minutes).sum();
+        List<Integer> minutes = minutesHeld(works);
+        List<Integer> counts = worksHeld(works);
+        int needed = Work.minutesOf(works);
         int fewest = 0;
-        while (fewest <= all.days() && (sum(reading, fewest) < needed || sum(counts, fewest) < works.size())) {
+        while (fewest <= days() && (sum(minutes, fewest) < needed || sum(counts, fewest) < works.size())) {
             fewest++;
         }
         return fewest;
+    }
+
+    private List<Integer> minutesHeld(List<Work> works) {
+        Fullest fullest = fullest(works);
+        return most(room -> fullest.most(room, reading()));
+    }
+
+    private List<Integer> worksHeld(List<Work> works) {
+        Fullest fullest = fullest(works);
+        return most(room -> fullest.count(room, reading()));
     }
 
     /** What each session holds at most, most first, of something that is known of a room. */

@@ -60,7 +60,7 @@ final class Shortage {
     }
 
     private void tooFewDays(WholeSearch.Answer answer) {
-        int needed = works.stream().mapToInt(Work::minutes).sum();
+        int needed = Work.minutesOf(works);
         int most = rooms.mostReading(works);
         int count = rooms.mostWorks(works);
         String reason;

@@ -25,6 +25,11 @@ public record Work(int lesson, String name, String what, Duration length, double
         return Math.toIntExact(length.toMinutes());
     }
 
+    /** How many minutes works take together. */
+    static int minutesOf(List<Work> works) {
+        return works.stream().mapToInt(Work::minutes).sum();
+    }
+
     /** So many parts of it, no more than minutes, the longest first. */
     List<Work> parts(int of) {
         if (of == 1) {
