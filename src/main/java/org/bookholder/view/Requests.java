@@ -2,6 +2,7 @@ package org.bookholder.view;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -113,19 +114,22 @@ final class Requests {
     private void cues(WindowSettings settings) {
         Set<Cue> edges = edges(settings.cues());
         boolean shown = !edges.isEmpty();
-        edgesBefore = shown ? edges : edgesBefore;
-        EnumSet<Cue> changed = EnumSet.allOf(Cue.class);
-        changed.retainAll(settings.cues());
-        changed.removeAll(edges);
-        changed.addAll(shown ? Set.of() : edgesBefore);
+        Set<Cue> changed = new HashSet<>(settings.cues());
+        if (shown) {
+            edgesBefore = edges;
+            changed.removeAll(edges);
+        } else {
+            changed.addAll(edgesBefore);
+        }
         change(settings.withCues(changed), "cues", shown);
     }
 
     private void cue(Cue cue, WindowSettings settings) {
-        boolean shown = settings.cues().contains(cue);
-        EnumSet<Cue> changed = EnumSet.of(cue);
-        changed.addAll(settings.cues());
-        changed.removeIf(other -> shown && other == cue);
+        Set<Cue> changed = new HashSet<>(settings.cues());
+        boolean shown = changed.remove(cue);
+        if (!shown) {
+            changed.add(cue);
+        }
         change(settings.withCues(changed), cue.label(), shown);
     }
 
