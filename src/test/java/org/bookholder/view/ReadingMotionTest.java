@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** How the text moves through whole readings of the demo's first lesson, in virtual time, 60 pictures a second. */
+/** How the text moves through whole readings of the demo's lessons, in virtual time, 60 pictures a second. */
 final class ReadingMotionTest {
     private static final double FRAME = 1.0 / 60;
     private static final int LESSONS = 3;
