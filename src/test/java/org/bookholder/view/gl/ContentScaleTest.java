@@ -24,7 +24,9 @@ final class ContentScaleTest {
             long end = System.nanoTime() + PATIENCE_NANOS;
             Screen screen = window.screen();
             while (screen.width() != Math.round(640 * scale) || screen.height() != Math.round(360 * scale)) {
-                assertThat(System.nanoTime() - end).as("nanoseconds past patience").isNegative();
+                assertThat(System.nanoTime() - end)
+                        .as("nanoseconds past patience")
+                        .isNegative();
                 glfwWaitEventsTimeout(0.02);
                 screen = window.screen();
             }
