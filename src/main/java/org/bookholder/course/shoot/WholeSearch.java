@@ -115,10 +115,10 @@ final class WholeSearch {
         if (spare < 0) {
             return false;
         }
-        for (int room : most.keySet()) {
+        for (Map.Entry<Integer, Integer> room : most.entrySet()) {
             List<Integer> others = new ArrayList<>(rooms);
-            others.remove(Integer.valueOf(room));
-            if (new Filling(left, room, others, most.get(room) - spare).complete()) {
+            others.remove(room.getKey());
+            if (new Filling(left, room.getKey(), others, room.getValue() - spare).complete()) {
                 return true;
             }
         }
