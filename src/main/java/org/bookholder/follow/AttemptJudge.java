@@ -98,12 +98,11 @@ final class AttemptJudge {
     }
 
     private List<Integer> wrongWords(List<PreparedWord> words, Heard heard, OpenAlignment alignment) {
-        Rewording rewording = new Rewording(words, alignment);
         List<Integer> wrong = new ArrayList<>();
         for (int word = 0; word < heard.length(); word++) {
-            boolean reworded = rewording.at(word);
-            boolean departs =
-                    reworded ? graph.asWritten() && rewording.begins(word) : isWrong(words, heard, alignment, word);
+            boolean departs = alignment.reworded(word)
+                    ? graph.asWritten() && alignment.rewordedFrom(word)
+                    : isWrong(words, heard, alignment, word);
             if (departs && lost(words, heard, word)) {
                 wrong.add(word);
             }

@@ -24,6 +24,7 @@ final class OpenAlignment {
     private static final int BAND = 40;
 
     private final List<PreparedWord> words;
+    private final Rewording rewording;
     private final List<RecognizedWord> heard;
     private final double[][] cost;
     private final int[][] wordsTaken;
@@ -41,6 +42,7 @@ final class OpenAlignment {
 
     OpenAlignment(List<PreparedWord> words, List<RecognizedWord> heard) {
         this.words = words;
+        this.rewording = new Rewording(words);
         this.heard = heard;
         cost = new double[words.size() + 1][heard.size() + 1];
         wordsTaken = new int[words.size() + 1][heard.size() + 1];
@@ -71,7 +73,7 @@ final class OpenAlignment {
         double single = 1;
         for (int k = 1; k <= MOST_JOINED && i > 0 && k <= j; k++) {
             String heardTogether = joined(j - k, j);
-            double together = Rewording.inFull(words.get(i - 1), heardTogether) ? 0 : distance(i - 1, heardTogether);
+            double together = rewording.ofWord(i - 1, heardTogether) ? 0 : distance(i - 1, heardTogether);
             single = Math.min(single, distance(i - 1, joined(j - k, j - k + 1)));
             // Words are pieces of one only if together they are liker it than any of them alone.
             if (k == 1 || together < single) {
@@ -81,7 +83,7 @@ final class OpenAlignment {
         if (i > 1 && j > 0) {
             String two = spoken(i - 2) + spoken(i - 1);
             String one = joined(j - 1, j);
-            double unlike = Rewording.contracted(words, i - 2, one) ? 0 : Likeness.share(two, one);
+            double unlike = rewording.ofPair(i - 2, one) ? 0 : Likeness.share(two, one);
             offer(i, j, 2, 1, 2 * UNLIKE * unlike + JOINED);
         }
     }
@@ -123,6 +125,16 @@ final class OpenAlignment {
     /** The same as a text with spaces. */
     String said(int word) {
         return counterpart(word).stream().map(RecognizedWord::text).collect(Collectors.joining(" "));
+    }
+
+    /** Whether another wording was heard for a word, or for it and one beside it, that says the same. */
+    boolean reworded(int word) {
+        return rewordedFrom(word) || rewording.ofPair(word - 1, said(word));
+    }
+
+    /** The same, and the word is the only or the first one that it was heard for. */
+    boolean rewordedFrom(int word) {
+        return rewording.ofWord(word, text(counterpart(word))) || rewording.ofPair(word, said(word));
     }
 
     /** Whether just this word was heard. */

@@ -1,51 +1,51 @@
 package org.bookholder.follow;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.bookholder.script.Contractions;
 import org.bookholder.script.PreparedScript.PreparedWord;
 
-/** Where a line's words were said in full for contracted or the other way about, as the open ear heard them. */
+/** How else the words of a line may be said: in full for contracted, or the other way about. */
 final class Rewording {
-    private final List<PreparedWord> words;
-    private final OpenAlignment alignment;
+    /** For each word what may be said for it alone, without spaces. */
+    private final List<Set<String>> alone = new ArrayList<>();
 
-    Rewording(List<PreparedWord> words, OpenAlignment alignment) {
-        this.words = words;
-        this.alignment = alignment;
+    /** For each word but the last what may be said for it and the next together. */
+    private final List<Set<String>> pairs = new ArrayList<>();
+
+    Rewording(List<PreparedWord> words) {
+        List<Set<String>> said = words.stream().map(Rewording::said).toList();
+        for (int word = 0; word < words.size(); word++) {
+            alone.add(said.get(word).stream()
+                    .flatMap(form -> Contractions.others(form).stream())
+                    .map(other -> String.join("", other))
+                    .collect(Collectors.toSet()));
+            if (word + 1 < words.size()) {
+                pairs.add(contracted(said.get(word), said.get(word + 1)));
+            }
+        }
     }
 
-    /** Whether another wording that says the same was heard at a word, or for it and one beside it. */
-    boolean at(int word) {
-        return begins(word) || endsPair(word);
+    private static Set<String> said(PreparedWord word) {
+        return word.word().spoken().stream().map(form -> String.join(" ", form)).collect(Collectors.toSet());
     }
 
-    /** The same, and the word is the only or the first one that it was heard for. */
-    boolean begins(int word) {
-        String heard = alignment.said(word);
-        return inFull(words.get(word), heard.replace(" ", "")) || contracted(words, word, heard);
+    private static Set<String> contracted(Set<String> firsts, Set<String> seconds) {
+        Set<String> contracted = new HashSet<>();
+        firsts.forEach(first -> seconds.forEach(second -> contracted.addAll(Contractions.contracted(first, second))));
+        return contracted;
     }
 
-    private boolean endsPair(int word) {
-        return word > 0 && contracted(words, word - 1, alignment.said(word));
+    /** Whether {@code heard}, without spaces, says the same as a word. */
+    boolean ofWord(int word, String heard) {
+        return alone.get(word).contains(heard);
     }
 
-    /** Whether {@code heard}, without spaces, is a word in full, or contracted if it is written in full as one word. */
-    static boolean inFull(PreparedWord word, String heard) {
-        return said(word).stream()
-                .flatMap(form -> Contractions.others(form).stream())
-                .anyMatch(other -> String.join("", other).equals(heard));
-    }
-
-    /** Whether {@code heard} is a contraction of a word and the one after it. */
-    static boolean contracted(List<PreparedWord> words, int word, String heard) {
-        return word + 1 < words.size()
-                && said(words.get(word)).stream()
-                        .anyMatch(first -> said(words.get(word + 1)).stream()
-                                .anyMatch(second ->
-                                        Contractions.contracted(first, second).contains(heard)));
-    }
-
-    private static List<String> said(PreparedWord word) {
-        return word.word().spoken().stream().map(form -> String.join(" ", form)).toList();
+    /** Whether {@code heard} says the same as a word and the one after it. */
+    boolean ofPair(int first, String heard) {
+        return first >= 0 && first < pairs.size() && pairs.get(first).contains(heard);
     }
 }
