@@ -40,20 +40,10 @@ final class AddedWordsTest {
     }
 
     private static List<Deviation> deviations(String read) throws ProblemException {
-        String text = """
-                Nobody answered the question from the back row.
-                Open the valve before you push the rooftop against the rim.
-                Everybody wrote the number down at once.
-                """;
-        return ReadAloud.of(ScriptPreparer.prepare(
-                        ScriptReader.parse(text, "lesson.txt", Format.PLAIN_TEXT), KNOWN::contains))
-                .say("nobody answered the question from the back row")
-                .say(read)
-                .say("everybody wrote the number down at once")
-                .cut()
-                .attempts()
-                .stream()
-                .filter(attempt -> attempt.line() == 2)
+        String text = OneLine.text("Open the valve before you push the rooftop against the rim");
+        ReadAloud reader = ReadAloud.of(
+                ScriptPreparer.prepare(ScriptReader.parse(text, "lesson.txt", Format.PLAIN_TEXT), KNOWN::contains));
+        return OneLine.read(reader, read).stream()
                 .flatMap(attempt -> attempt.deviations().stream())
                 .toList();
     }

@@ -44,19 +44,10 @@ final class ContractionsTest {
     }
 
     private static List<Deviation> deviations(String contractions, String line, String read) throws ProblemException {
-        String text = "---\nlines: as-written\ncontractions: " + contractions + "\n---\n"
-                + "Nobody answered the question from the back row\n" + line
-                + "\nEverybody wrote the number down at once";
-        List<Attempt> attempts = ReadAloud.of(
-                        ScriptPreparer.prepare(ScriptReader.parse(text, "lesson.md", Format.MARKDOWN), word -> true))
-                .say("nobody answered the question from the back row")
-                .say(read)
-                .say("everybody wrote the number down at once")
-                .cut()
-                .attempts()
-                .stream()
-                .filter(attempt -> attempt.line() == 2)
-                .toList();
+        String text = "---\nlines: as-written\ncontractions: " + contractions + "\n---\n" + OneLine.text(line);
+        ReadAloud reader = ReadAloud.of(
+                ScriptPreparer.prepare(ScriptReader.parse(text, "lesson.md", Format.MARKDOWN), word -> true));
+        List<Attempt> attempts = OneLine.read(reader, read);
         assertThat(attempts).singleElement().matches(Attempt::complete);
         return attempts.get(0).deviations();
     }

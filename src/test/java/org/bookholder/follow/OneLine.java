@@ -3,12 +3,21 @@ package org.bookholder.follow;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import org.bookholder.testing.ReadAloud;
 import org.bookholder.testing.Scripts;
 
 /** What becomes of one line that is read between two others. */
 final class OneLine {
+    private static final String BEFORE = "Nobody answered the question from the back row";
+    private static final String AFTER = "Everybody wrote the number down at once";
+
     private OneLine() {}
+
+    /** The text of a script with the line in it. */
+    static String text(String line) {
+        return BEFORE + "\n" + line + "\n" + AFTER;
+    }
 
     /** The words not read as written in its only attempt, which is complete. */
     static List<String> deviations(String line, String read) {
@@ -21,13 +30,15 @@ final class OneLine {
 
     /** Its attempts. */
     static List<Attempt> read(String line, String read) {
-        return ReadAloud.of(Scripts.of(
-                        "Nobody answered the question from the back row",
-                        line,
-                        "Everybody wrote the number down at once"))
-                .say("nobody answered the question from the back row")
+        return read(ReadAloud.of(Scripts.of(BEFORE, line, AFTER)), read);
+    }
+
+    /** Its attempts by a reader of a script of that {@link #text}. */
+    static List<Attempt> read(ReadAloud reader, String read) {
+        return reader
+                .say(BEFORE.toLowerCase(Locale.ROOT))
                 .say(read)
-                .say("everybody wrote the number down at once")
+                .say(AFTER.toLowerCase(Locale.ROOT))
                 .cut()
                 .attempts()
                 .stream()
