@@ -3,7 +3,6 @@ package org.bookholder.e2e;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.bookholder.problem.ProblemException;
@@ -12,7 +11,6 @@ import org.bookholder.script.Script;
 import org.bookholder.script.ScriptReader;
 import org.bookholder.script.ScriptReader.Format;
 import org.bookholder.session.SessionState;
-import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.Ears;
 import org.bookholder.speech.wav.WavSource;
 import org.bookholder.testing.ReadingRig;
@@ -73,22 +71,10 @@ final class HumanReading {
     }
 
     private short[] clip(int line) throws ProblemException {
-        List<short[]> blocks = new ArrayList<>();
-        int length = 0;
         try (WavSource source = WavSource.open(lines.get(line - 1).file())) {
             assertThat(source.rate()).isEqualTo(rate);
-            while (source.read() instanceof AudioRead.Samples read) {
-                blocks.add(read.block().samples());
-                length += read.block().samples().length;
-            }
+            return Wav.samples(source);
         }
-        short[] clip = new short[length];
-        int at = 0;
-        for (short[] block : blocks) {
-            System.arraycopy(block, 0, clip, at, block.length);
-            at += block.length;
-        }
-        return clip;
     }
 
     private void add(short[] more) {

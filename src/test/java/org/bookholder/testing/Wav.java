@@ -42,13 +42,18 @@ public final class Wav {
 
     /** All samples of a file, by the program's own reader. */
     public static short[] samples(Path file) throws ProblemException {
+        try (WavSource source = WavSource.open(file)) {
+            return samples(source);
+        }
+    }
+
+    /** All samples that are left of a source. */
+    public static short[] samples(WavSource source) throws ProblemException {
         List<short[]> blocks = new ArrayList<>();
         int length = 0;
-        try (WavSource source = WavSource.open(file)) {
-            while (source.read() instanceof AudioRead.Samples read) {
-                blocks.add(read.block().samples());
-                length += read.block().samples().length;
-            }
+        while (source.read() instanceof AudioRead.Samples read) {
+            blocks.add(read.block().samples());
+            length += read.block().samples().length;
         }
         short[] all = new short[length];
         int at = 0;
