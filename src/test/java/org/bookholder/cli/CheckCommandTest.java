@@ -50,7 +50,7 @@ final class CheckCommandTest {
         program.equipment.hearsForReal();
         String text = Files.readString(HOME.resolve("demo-scripts/lesson-1.md"));
         program.file("edited.md", text.substring(0, text.indexOf("A dull one is loose")));
-        Path film = Ffmpeg.make(
+        JsonNode report = checked(
                 folder.resolve("edited_v2.mp4"),
                 "-i",
                 HOME.resolve("demo-scripts/lesson-1.wav").toString(),
@@ -65,19 +65,8 @@ final class CheckCommandTest {
                 "-map",
                 "1:v",
                 "-map",
-                "[s]",
-                "-shortest",
-                "-preset",
-                "ultrafast",
-                "-c:a",
-                "aac",
-                "-b:a",
-                "128k");
+                "[s]");
 
-        assertThat(program.run("check", film.toString(), "--json", "--model", MODEL.toString()))
-                .isEqualTo(3);
-
-        JsonNode report = new ObjectMapper().readTree(program.out()).get(0);
         List<String> words = new ArrayList<>();
         report.get("findings").forEach(finding -> {
             if (finding.get("kind").asText().equals("words")
@@ -103,7 +92,7 @@ final class CheckCommandTest {
         program.equipment.hearsForReal();
         String text = Files.readString(HOME.resolve("demo-scripts/lesson-1.md"));
         program.file("fluff.md", text.substring(text.indexOf("Look at the rim"), text.indexOf("Wipe the braking")));
-        Path film = Ffmpeg.make(
+        JsonNode report = checked(
                 folder.resolve("fluff.mp4"),
                 "-ss",
                 "44.9",
@@ -114,19 +103,8 @@ final class CheckCommandTest {
                 "-f",
                 "lavfi",
                 "-i",
-                PICTURE,
-                "-shortest",
-                "-preset",
-                "ultrafast",
-                "-c:a",
-                "aac",
-                "-b:a",
-                "128k");
+                PICTURE);
 
-        assertThat(program.run("check", film.toString(), "--json", "--model", MODEL.toString()))
-                .isEqualTo(3);
-
-        JsonNode report = new ObjectMapper().readTree(program.out()).get(0);
         assertThat(report.get("findings").findValuesAsText("what"))
                 .filteredOn(what -> what.contains("line "))
                 .singleElement()
@@ -135,6 +113,16 @@ final class CheckCommandTest {
                 .endsWith("was left in");
         // It begins 48.74 s into the recording.
         assertThat(start(report, "a false start")).isCloseTo(48.74 - 44.9, within(0.3));
+    }
+
+    /** What is said of a film of these inputs, in which something is to be mended. */
+    private JsonNode checked(Path film, String... inputs) throws IOException {
+        List<String> arguments = new ArrayList<>(List.of(inputs));
+        arguments.addAll(List.of("-shortest", "-preset", "ultrafast", "-c:a", "aac", "-b:a", "128k"));
+        Ffmpeg.make(film, arguments.toArray(String[]::new));
+        assertThat(program.run("check", film.toString(), "--json", "--model", MODEL.toString()))
+                .isEqualTo(3);
+        return new ObjectMapper().readTree(program.out()).get(0);
     }
 
     private static double start(JsonNode report, String beginning) {

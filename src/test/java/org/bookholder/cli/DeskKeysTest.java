@@ -59,21 +59,23 @@ final class DeskKeysTest {
         Browser.needed();
         try (LiveDesk desk = LiveDesk.open(folder, 12);
                 Browser browser = open(desk)) {
-            browser.press("?");
-            browser.until("document.querySelector('#keys').open");
-            browser.press(Keys.SPACE);
-            browser.press(Keys.ESCAPE);
+            turnSingleKeys(browser);
             browser.until("!document.querySelector('#keys').open");
             browser.press("p");
             browser.press("h");
-            browser.press("?");
-            browser.until("document.querySelector('#keys').open");
-            browser.press(Keys.SPACE);
-            browser.press(Keys.ESCAPE);
+            turnSingleKeys(browser);
             browser.press("p");
             browser.until("deskState.model.notes.length === 1");
             assertThat(desk.state().held()).isFalse();
         }
+    }
+
+    /** On or off, in the list of keys. */
+    private static void turnSingleKeys(Browser browser) {
+        browser.press("?");
+        browser.until("document.querySelector('#keys').open");
+        browser.press(Keys.SPACE);
+        browser.press(Keys.ESCAPE);
     }
 
     private static Browser open(LiveDesk desk) {
