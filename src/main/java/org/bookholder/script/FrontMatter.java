@@ -83,14 +83,7 @@ record FrontMatter(@Nullable String title, ScriptSettings settings, boolean pace
     }
 
     private static Wording wording(Setting contractions) throws ProblemException {
-        return switch (contractions.text()) {
-            case "free" -> Wording.FREE;
-            case "as-written" -> Wording.AS_WRITTEN;
-            default ->
-                throw contractions.problem(
-                        "contractions '" + Draft.brief(contractions.text()) + "' is not known",
-                        "give 'free' or 'as-written'");
-        };
+        return contractions.oneOf(List.of("free", "as-written")).equals("free") ? Wording.FREE : Wording.AS_WRITTEN;
     }
 
     private static LineBreaks lineBreaks(Setting lines) throws ProblemException {

@@ -32,7 +32,7 @@ final class BadScriptTest {
                 "'---\npace: [1, 2]\n---\nHi.' | l.md:2: 'pace' has no single value; write one value after the colon, or leave it out",
                 "'---\npase: 100\n---\nHi.' | l.md:2: there is no setting 'pase'; write 'pace' if that is meant",
                 "'---\nlines: whole\n---\nHi.' | l.md:2: lines 'whole' is not known; give 'sentences' or 'as-written'",
-                "'---\ncontractions: strict\n---\nHi.' | l.md:2: contractions 'strict' is not known; give 'free' or 'as-written'",
+                "'---\ncontractions: strict\n---\nHi.' | l.md:2: contractions 'strict' is not known; give one of free, as-written",
                 "'---\nlanguage: english!\n---\nHi.' | l.md:2: 'english!' is no language tag; give one such as en-US",
                 "'---\n- a\n---\nHi.' | l.md:1: the front matter is not a list of names and values; write it as name: value",
                 "'Hi.\n\nBuy [12](say:) now.' | l.md:3: the spoken form of '12' is empty; write what is said, as in [12](say:a dozen)",
