@@ -16,7 +16,6 @@ import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,6 +24,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.bookholder.cli.Installed;
+import org.bookholder.cli.Main;
 import org.bookholder.handoff.Exporter;
 import org.bookholder.handoff.HandOffPart;
 import org.jspecify.annotations.NullMarked;
@@ -87,9 +87,9 @@ final class ArchitectureTest {
             entry("picocli..", ROOT + ".cli"),
             entry("java.util.concurrent..", ROOT + ".runtime"));
 
+    /** The program's own classes, without the tests: what lies where its main class lies. */
     private static final JavaClasses CLASSES = new ClassFileImporter()
-            .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages(ROOT);
+            .importUrl(Main.class.getProtectionDomain().getCodeSource().getLocation());
 
     @TestFactory
     Stream<DynamicTest> packagesUseOnlyEarlierOnes() {
