@@ -91,7 +91,8 @@ final class SpanBuilder {
 
     private void read(Step step) {
         if (step.kind() == Kind.INSERTION) {
-            (off.isEmpty() ? reading : off).add(step);
+            // A reading begins with a word of the script: what was added before its first word belongs to no line.
+            (off.isEmpty() && !reading.isEmpty() ? reading : off).add(step);
             return;
         }
         if (!reading.isEmpty() && off.size() >= TOKENS_OF_AN_ASIDE) {

@@ -46,6 +46,17 @@ final class FollowerTest {
     }
 
     @Test
+    void takesAWordBeforeTheFirstOfATakeForNoPartOfALine() {
+        TakeSettled take = ReadAloud.of(LESSON)
+                .say("so turn the wheel slowly and watch the gap beside the brake")
+                .cut();
+        assertThat(take.attempts())
+                .extracting(Attempt::line, Attempt::outcome)
+                .containsExactly(tuple(1, Outcome.CLEAN));
+        assertThat(take.attempts().get(0).start()).isGreaterThan(StreamTime.ofSeconds(0.8));
+    }
+
+    @Test
     void settlesALineInThePauseAfterIt() {
         ReadAloud reader = ReadAloud.of(LESSON).say("turn the wheel slowly and watch the gap beside the brake");
         assertThat(settled(reader))

@@ -162,6 +162,14 @@ final class HardReadingsTest {
         assertThat(attempts).extracting(Attempt::outcome).containsOnly(Outcome.CLEAN);
     }
 
+    /** A word that is added before a word that the recogniser does not know costs nothing: it may be that word. */
+    @Test
+    void aTakeThatEndsBeforeAnyWordOfTheScriptWasHeardHasNoReading() {
+        TakeSettled take =
+                ReadAloud.of(without(LESSON, List.of("turn"))).say("so").cut();
+        assertThat(take.attempts()).isEmpty();
+    }
+
     /** The script as a recogniser hears it that knows these words in no form and finds nothing that sounds like them. */
     private static PreparedScript without(Script script, List<String> unknown) {
         List<List<PreparedWord>> lines = new ArrayList<>();
