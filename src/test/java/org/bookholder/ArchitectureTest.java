@@ -8,6 +8,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static java.util.Map.entry;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -38,6 +39,7 @@ final class ArchitectureTest {
     /** The reading order. A package may use those before it, never those after it. */
     static final List<String> PIPELINE = List.of(
             "problem",
+            "files",
             "settings",
             "timing",
             "script",
@@ -86,6 +88,16 @@ final class ArchitectureTest {
             entry("java.sql..", ROOT + ".journal.sqlite"),
             entry("picocli..", ROOT + ".cli"),
             entry("java.util.concurrent..", ROOT + ".runtime"));
+
+    /** Classes outside {@code files} that create or rename files themselves, each for a reason of its own. */
+    private static final Map<String, String> OWN_FILES = Map.of(
+            "TakeRecording", "a take is written as it is recorded, and must be readable at any moment",
+            "SessionFolder", "a take left by a kill is renamed, and takes are repaired in place",
+            "WavSource", "a recording is only read",
+            "StoredTrack", "a temporary file of hours of sound",
+            "ModelFolder", "a temporary folder that shows the recogniser another model",
+            "FilmWords", "a temporary folder",
+            "Terminal", "standard output and error");
 
     /** The program's own classes, without the tests: what lies where its main class lies. */
     private static final JavaClasses CLASSES = new ClassFileImporter()
@@ -179,6 +191,33 @@ final class ArchitectureTest {
     }
 
     @Test
+    void smallFilesAreWrittenInOneWay() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(ROOT + ".files")
+                .and(describe(
+                        "have no reason of their own",
+                        c -> !OWN_FILES.containsKey(outermost(c).getSimpleName())))
+                .should()
+                .accessTargetWhere(writesFiles())
+                .because("a small file is replaced whole, and readable by its owner only: see AtomicFiles")
+                .check(CLASSES);
+    }
+
+    @Test
+    void noReasonToWriteFilesIsLeftOver() {
+        Set<String> writers = CLASSES.stream()
+                .filter(c -> c.getAccessesFromSelf().stream().anyMatch(writesFiles()))
+                .map(c -> outermost(c).getSimpleName())
+                .collect(Collectors.toSet());
+        assertTrue(writers.containsAll(OWN_FILES.keySet()), () -> OWN_FILES.keySet() + " must all be among " + writers);
+    }
+
+    private static JavaClass outermost(JavaClass c) {
+        return c.getEnclosingClass().map(ArchitectureTest::outermost).orElse(c);
+    }
+
+    @Test
     void threadsAreMadeInRuntimeOnly() {
         noClasses()
                 .that()
@@ -212,6 +251,28 @@ final class ArchitectureTest {
     @Test
     void staticFieldsAreFinal() {
         fields().that().areStatic().should().beFinal().check(CLASSES);
+    }
+
+    /** Folders for others, such as that of a hand-off, may be created as the system has it; those are left out here. */
+    private static DescribedPredicate<JavaAccess<?>> writesFiles() {
+        Set<String> methods = Set.of(
+                "write",
+                "writeString",
+                "newBufferedWriter",
+                "newOutputStream",
+                "newByteChannel",
+                "copy",
+                "move",
+                "createFile",
+                "createTempFile",
+                "createTempDirectory");
+        Set<String> writers = Set.of("java.io.FileOutputStream", "java.io.FileWriter", "java.io.RandomAccessFile");
+        return describe("a file is written", access -> {
+            String owner = access.getTargetOwner().getName();
+            String name = access.getTarget().getName();
+            return (owner.equals("java.nio.file.Files") && methods.contains(name))
+                    || (writers.contains(owner) && name.equals("<init>"));
+        });
     }
 
     /** Covers calls and method references alike; a callMethod rule lets {@code System::nanoTime} through. */

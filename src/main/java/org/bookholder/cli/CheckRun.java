@@ -13,8 +13,9 @@ import org.bookholder.delivery.CheckText;
 import org.bookholder.delivery.FilmCheck;
 import org.bookholder.delivery.Finding;
 import org.bookholder.delivery.WordsCheck;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
 import org.bookholder.footage.ffmpeg.FilmReader;
-import org.bookholder.handoff.AtomicFile;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.Ears;
 
@@ -100,7 +101,7 @@ final class CheckRun {
     void keep(ExportJob job, CheckReport report) {
         Path place = job.film().resolveSibling(job.film().getFileName() + ENDING);
         try {
-            new AtomicFile().write(place, out -> out.append(CheckJson.of(report)));
+            new AtomicFiles(Access.OWNER).write(place, CheckJson.of(report));
             if (job.course().isPresent()) {
                 ExportChecks.keep(job.course().get().folder(), job.film(), report.checked(), CheckText.toMend(report));
             }

@@ -1,12 +1,12 @@
 package org.bookholder.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.bookholder.course.CourseReader;
 import org.bookholder.desk.DeskShelf;
+import org.bookholder.files.PrivateFiles;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionSummary;
 import org.bookholder.problem.ProblemException;
@@ -88,7 +88,7 @@ final class DeskCommand implements Callable<Integer> {
     private Path keys(Path folder) throws ProblemException {
         Path keys = here.data().resolve("desks").resolve(CourseJson.name(folder));
         try {
-            return Files.createDirectories(keys);
+            return PrivateFiles.createFolder(keys);
         } catch (IOException e) {
             throw new ProblemException(
                     "the desk's keys cannot be kept", keys.toString(), "see that the folder can be written", e);

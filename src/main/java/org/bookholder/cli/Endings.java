@@ -3,9 +3,10 @@ package org.bookholder.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingProgress;
 
@@ -42,7 +43,7 @@ final class Endings {
         fault.cause().printStackTrace(new PrintWriter(trace));
         String heading = "in the stage '" + fault.role() + "'";
         try {
-            Files.writeString(folder.resolve(LOG), heading + "\n" + trace);
+            new AtomicFiles(Access.OWNER).write(folder.resolve(LOG), heading + "\n" + trace);
             terminal.err()
                     .println("bookholder: a fault of the program ended the session; what was read is kept, and "
                             + folder.resolve(LOG) + " says more");

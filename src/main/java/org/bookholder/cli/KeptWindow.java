@@ -9,7 +9,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.bookholder.handoff.AtomicFile;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
+import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.view.SettingsText;
 import org.bookholder.view.WindowPlace;
@@ -118,8 +120,8 @@ final class KeptWindow {
         values.keySet().removeAll(gone);
         values.putAll(changed);
         try {
-            Files.createDirectories(file.getParent());
-            new AtomicFile().write(file, out -> out.append(text(values)));
+            PrivateFiles.createFolder(file.getParent());
+            new AtomicFiles(Access.OWNER).write(file, text(values));
         } catch (IOException e) {
             throw new ProblemException(
                     "the window's settings cannot be kept",

@@ -2,7 +2,8 @@ package org.bookholder.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import org.bookholder.handoff.AtomicFile;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
 import org.bookholder.problem.ProblemException;
 
 /** A text file that an option names. */
@@ -16,7 +17,7 @@ final class TextFile {
      */
     static void write(Path file, String what, String text) throws ProblemException {
         try {
-            new AtomicFile().write(file, out -> out.append(text));
+            new AtomicFiles(Access.SYSTEM_DEFAULT).write(file, text);
         } catch (IOException e) {
             throw new ProblemException(
                     what + " cannot be written", file.toString(), "name a file in a folder that you may write", e);

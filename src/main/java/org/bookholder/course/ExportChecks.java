@@ -12,7 +12,9 @@ import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.handoff.AtomicFile;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
+import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -48,7 +50,7 @@ public final class ExportChecks {
             BasicFileAttributes file = Files.readAttributes(export, BasicFileAttributes.class);
             ExportCheck check = new ExportCheck(
                     String.valueOf(export.getFileName()), file.size(), changed(file), checked, findings);
-            Files.createDirectories(note.getParent());
+            PrivateFiles.createFolder(note.getParent());
             String json = MAPPER.writerWithDefaultPrettyPrinter()
                     .writeValueAsString(new Note(
                             check.file(),
@@ -57,7 +59,7 @@ public final class ExportChecks {
                             checked.toString(),
                             check.passed(),
                             check.findings()));
-            new AtomicFile().write(note, out -> out.append(json).append("\n"));
+            new AtomicFiles(Access.OWNER).write(note, json + "\n");
             return check;
         } catch (IOException e) {
             throw new ProblemException(

@@ -11,7 +11,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.handoff.AtomicFile;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -86,7 +87,7 @@ public final class Progress {
         Path file = folder.resolve(FILE);
         try {
             String json = MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(marks);
-            new AtomicFile().write(file, out -> out.append(json).append("\n"));
+            new AtomicFiles(Access.OWNER).write(file, json + "\n");
         } catch (IOException e) {
             throw new ProblemException(
                     "the mark cannot be kept", file.toString(), "check the folder's permissions and room", e);

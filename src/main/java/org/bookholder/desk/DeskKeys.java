@@ -6,11 +6,11 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermission;
 import java.security.SecureRandom;
 import java.util.Base64;
-import java.util.EnumSet;
 import java.util.Optional;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -64,13 +64,7 @@ public record DeskKeys(int port, String secret, String key, String act, String l
     public void keep(Path folder) throws ProblemException {
         Path file = folder.resolve(FILE);
         try {
-            Files.deleteIfExists(file);
-            Files.createFile(file);
-            if (Files.getFileStore(file).supportsFileAttributeView("posix")) {
-                Files.setPosixFilePermissions(
-                        file, EnumSet.of(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE));
-            }
-            Files.writeString(file, MAPPER.writeValueAsString(this));
+            new AtomicFiles(Access.OWNER).write(file, MAPPER.writeValueAsString(this));
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("keys must have a JSON form", e);
         } catch (IOException e) {

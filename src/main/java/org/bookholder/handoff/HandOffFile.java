@@ -1,11 +1,10 @@
 package org.bookholder.handoff;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import org.bookholder.problem.ProblemException;
+import org.bookholder.files.Content;
 
 /**
  * A file to be written.
@@ -21,18 +20,6 @@ public record HandOffFile(String name, Content content) {
             text.write(writer);
             writer.flush();
         });
-    }
-
-    /** What a file holds. */
-    @FunctionalInterface
-    public interface Content {
-        /**
-         * Writes it.
-         *
-         * @throws IOException if {@code out} cannot be written
-         * @throws ProblemException if what it is written from cannot be read
-         */
-        void write(OutputStream out) throws IOException, ProblemException;
     }
 
     /** What a text file holds. */

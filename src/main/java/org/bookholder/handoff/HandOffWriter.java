@@ -1,32 +1,31 @@
 package org.bookholder.handoff;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
+import org.bookholder.files.Content;
+import org.bookholder.files.Disk;
+import org.bookholder.files.FileOperations;
 import org.bookholder.problem.ProblemException;
 
-/**
- * Writes the files of a hand-off: all or none. Each is written beside its place first; only when all are whole do they
- * take their names.
- */
+/** Writes the files of a hand-off: all or none. They are made to be given away, so their permissions are the usual ones. */
 public final class HandOffWriter {
-    private final AtomicFile.Move move;
+    private final AtomicFiles writer;
 
-    /** Creates a writer that renames files. */
+    /** Creates a writer on this machine's disk. */
     public HandOffWriter() {
-        this(AtomicFile::rename);
+        this(new Disk());
     }
 
-    HandOffWriter(AtomicFile.Move move) {
-        this.move = move;
+    HandOffWriter(FileOperations operations) {
+        writer = new AtomicFiles(operations, Access.SYSTEM_DEFAULT);
     }
 
     /**
@@ -42,28 +41,16 @@ public final class HandOffWriter {
         if (!replace) {
             refuseExisting(folder, files);
         }
-        Map<Path, Path> drafts = new LinkedHashMap<>();
+        Map<Path, Content> contents = new LinkedHashMap<>();
+        files.forEach(file -> contents.put(folder.resolve(file.name()), file.content()));
         try {
             if (!Files.isDirectory(folder)) {
                 Files.createDirectories(folder);
             }
-            for (HandOffFile file : files) {
-                Path draft = folder.resolve("." + file.name() + ".part");
-                drafts.put(draft, folder.resolve(file.name()));
-                // Should the program be interrupted (Ctrl-C), nothing half-written stays behind.
-                draft.toFile().deleteOnExit();
-                try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(draft))) {
-                    file.content().write(out);
-                }
-            }
-            for (Map.Entry<Path, Path> draft : drafts.entrySet()) {
-                move.move(draft.getKey(), draft.getValue());
-            }
-            return List.copyOf(drafts.values());
+            writer.writeAll(contents);
+            return List.copyOf(contents.keySet());
         } catch (IOException e) {
             throw problem(folder, e);
-        } finally {
-            discard(new ArrayList<>(drafts.keySet()));
         }
     }
 
@@ -75,16 +62,6 @@ public final class HandOffWriter {
                         "the file is there already, and nothing was written",
                         place.toString(),
                         "name another folder with --out, or add --replace");
-            }
-        }
-    }
-
-    private static void discard(List<Path> drafts) {
-        for (Path draft : drafts) {
-            try {
-                Files.deleteIfExists(draft);
-            } catch (IOException e) {
-                // What went wrong before is what the user is told of; a leftover draft harms nothing.
             }
         }
     }

@@ -10,6 +10,8 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import org.bookholder.files.DiskProblems;
+import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 
@@ -77,7 +79,8 @@ final class FolderLock implements AutoCloseable {
         @Nullable FileChannel channel = null;
         boolean taken = false;
         try {
-            channel = FileChannel.open(folder.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            PrivateFiles.createIfMissing(folder.resolve(FILE));
+            channel = FileChannel.open(folder.resolve(FILE), StandardOpenOption.WRITE);
             @Nullable FileLock lock = channel.tryLock();
             taken = lock != null;
             return taken ? Optional.of(new FolderLock(key, channel)) : Optional.empty();

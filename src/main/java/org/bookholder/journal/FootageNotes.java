@@ -7,9 +7,11 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
+import org.bookholder.files.DiskProblems;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.problem.ProblemException;
 
@@ -65,10 +67,9 @@ public final class FootageNotes {
                 .anyMatch(f -> f.footage().file().equals(old.footage().file())));
         all.addAll(footage);
         Path file = folder.resolve(FILE);
-        Path draft = folder.resolve(FILE + ".part");
         try {
-            Files.writeString(draft, MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(new Notes(all)) + "\n");
-            Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            new AtomicFiles(Access.OWNER)
+                    .write(file, MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(new Notes(all)) + "\n");
         } catch (IOException e) {
             throw DiskProblems.writing(file, e);
         }

@@ -11,6 +11,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
+import org.bookholder.files.DiskProblems;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.ReadRight;
 
@@ -73,7 +76,8 @@ public record ReadRightNotes(String course, List<ReadRight> readRight) {
     public void keep(Path session) throws ProblemException {
         Path file = session.resolve(FILE);
         try {
-            Files.writeString(file, MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(this) + "\n");
+            new AtomicFiles(Access.OWNER)
+                    .write(file, MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(this) + "\n");
         } catch (IOException e) {
             throw DiskProblems.writing(file, e);
         }

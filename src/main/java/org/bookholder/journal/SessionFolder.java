@@ -2,13 +2,16 @@ package org.bookholder.journal;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
+import org.bookholder.files.DiskProblems;
+import org.bookholder.files.PrivateFiles;
 import org.bookholder.journal.sqlite.SqliteJournal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
@@ -41,10 +44,7 @@ public final class SessionFolder implements AutoCloseable {
                     "holds a session already", folder.toString(), "open that one, or name another folder");
         }
         try {
-            // Not createDirectories alone: it refuses a link to a folder.
-            if (!Files.isDirectory(folder)) {
-                Files.createDirectories(folder);
-            }
+            PrivateFiles.createFolder(folder);
             try (Stream<Path> entries = Files.list(folder)) {
                 if (!entries.allMatch(FolderLock::isLockFile)) {
                     throw new ProblemException(
@@ -169,7 +169,7 @@ public final class SessionFolder implements AutoCloseable {
         boolean plain = source.toLowerCase(Locale.ROOT).endsWith(".txt");
         Path file = path.resolve(plain ? "script.txt" : "script.md");
         try {
-            Files.writeString(file, text, StandardCharsets.UTF_8);
+            new AtomicFiles(Access.OWNER).write(file, text);
         } catch (IOException e) {
             throw DiskProblems.writing(file, e);
         }

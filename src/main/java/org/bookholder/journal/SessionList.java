@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.bookholder.files.DiskProblems;
 import org.bookholder.journal.SessionSummary.Standing;
 import org.bookholder.journal.sqlite.SqliteJournal;
 import org.bookholder.problem.ProblemException;

@@ -6,6 +6,7 @@ import java.nio.ByteOrder;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.bookholder.files.DiskProblems;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.timing.StreamTime;

@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.bookholder.files.DiskProblems;
 import org.bookholder.problem.ProblemException;
 
 /**

@@ -6,6 +6,8 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.bookholder.files.DiskProblems;
+import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.timing.StreamTime;
@@ -68,7 +70,12 @@ public final class TakeRecording implements AutoCloseable {
      * @throws ProblemException if the file cannot be written
      */
     public static TakeRecording create(Path file, int rate, StreamTime takeStart) throws ProblemException {
-        return create(file, rate, takeStart, WavHeader.MAX_DATA, f -> new RandomAccessFile(f.toFile(), "rw"));
+        return create(file, rate, takeStart, WavHeader.MAX_DATA, TakeRecording::open);
+    }
+
+    private static RandomAccessFile open(Path file) throws IOException {
+        PrivateFiles.createIfMissing(file);
+        return new RandomAccessFile(file.toFile(), "rw");
     }
 
     static TakeRecording create(Path file, int rate, StreamTime takeStart, long maxData, Opener opener)

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.FailingDisk;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,11 +81,19 @@ final class HandOffWriterTest {
 
     @Test
     void leavesNoDraftIfAFileCannotTakeItsName() throws Exception {
-        HandOffWriter failing = new HandOffWriter((from, to) -> {
-            throw new IOException("held by another program");
-        });
-        assertThatThrownBy(() -> failing.write(folder, TWO, false)).hasMessageContaining("held by another program");
+        HandOffWriter failing = new HandOffWriter(new FailingDisk("move 1"::equals));
+        assertThatThrownBy(() -> failing.write(folder, TWO, false)).hasMessageContaining("no move 1");
         assertThat(folder.toFile().list()).isEmpty();
+    }
+
+    @Test
+    void takesTheFirstFileBackIfTheSecondCannotTakeItsName() throws Exception {
+        Files.createDirectories(folder);
+        Files.writeString(folder.resolve("a.vtt"), "old a");
+        HandOffWriter failing = new HandOffWriter(new FailingDisk("move 2"::equals));
+        assertThatThrownBy(() -> failing.write(folder, TWO, true)).hasMessageContaining("no move 2");
+        assertThat(folder.resolve("a.vtt")).hasContent("old a");
+        assertThat(folder.toFile().list()).containsExactly("a.vtt");
     }
 
     @Test

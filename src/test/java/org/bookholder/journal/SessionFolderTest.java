@@ -8,7 +8,9 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -44,6 +46,27 @@ final class SessionFolderTest {
             assertThat(session.audio(1, StreamTime.ZERO)).isPresent().get().satisfies(TakeAudio::close);
             assertThat(session.audio(2, StreamTime.ZERO)).isEmpty();
         }
+    }
+
+    @Test
+    void onlyTheOwnerMayReadWhatWasRecorded() throws ProblemException, IOException {
+        Path folder = parent.resolve("sessions/first");
+        try (SessionFolder session = SessionFolder.create(folder)) {
+            session.journal().append(opened(NOON));
+            session.keepScript("hive.md", "Spring.\n");
+            record(session, 1, 480);
+            assertThat(List.of(folder.getParent(), folder))
+                    .allSatisfy(f -> assertThat(permissions(f)).isEqualTo("rwx------"));
+            assertThat(folder.toFile().list())
+                    .containsExactlyInAnyOrder(
+                            "journal.db", "journal.db-wal", "journal.db-shm", "lock", "script.md", "take-001.wav");
+            assertThat(folder.toFile().listFiles())
+                    .allSatisfy(f -> assertThat(permissions(f.toPath())).isEqualTo("rw-------"));
+        }
+    }
+
+    private static String permissions(Path file) throws IOException {
+        return PosixFilePermissions.toString(Files.getPosixFilePermissions(file));
     }
 
     @Test

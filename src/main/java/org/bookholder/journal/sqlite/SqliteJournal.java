@@ -1,5 +1,6 @@
 package org.bookholder.journal.sqlite;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -11,6 +12,8 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import org.bookholder.files.DiskProblems;
+import org.bookholder.files.PrivateFiles;
 import org.bookholder.journal.EventCodec;
 import org.bookholder.journal.Journal;
 import org.bookholder.problem.ProblemException;
@@ -54,6 +57,12 @@ public final class SqliteJournal implements Journal {
         SQLiteConfig config = new SQLiteConfig();
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.NORMAL);
+        try {
+            // SQLite gives the write-ahead log and its index the permissions of the database.
+            PrivateFiles.createIfMissing(file);
+        } catch (IOException e) {
+            throw DiskProblems.writing(file, e);
+        }
         return open(file, config, true);
     }
 

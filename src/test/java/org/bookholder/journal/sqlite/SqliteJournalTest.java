@@ -138,7 +138,7 @@ final class SqliteJournalTest {
 
     @Test
     void tellsWhenTheFolderIsMissing() {
-        assertProblem(() -> SqliteJournal.open(folder.resolve("gone/journal.db")), "cannot be opened");
+        assertProblem(() -> SqliteJournal.open(folder.resolve("gone/journal.db")), "no such file or folder");
     }
 
     @Test

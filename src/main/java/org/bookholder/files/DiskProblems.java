@@ -1,4 +1,4 @@
-package org.bookholder.journal;
+package org.bookholder.files;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -9,7 +9,7 @@ import java.util.Locale;
 import org.bookholder.problem.ProblemException;
 
 /** Tells a person what a disk refused. */
-final class DiskProblems {
+public final class DiskProblems {
     private DiskProblems() {}
 
     /** What to tell after writing to {@code file} failed. */

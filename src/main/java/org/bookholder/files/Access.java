@@ -1,0 +1,9 @@
+package org.bookholder.files;
+
+/** Who may read and change a new file. */
+public enum Access {
+    /** Its owner only: mode 600 on POSIX systems, an access list with one entry on Windows. */
+    OWNER,
+    /** Whoever the system lets by default: for files that are made to be given away. */
+    SYSTEM_DEFAULT
+}
