@@ -2,6 +2,7 @@ package org.bookholder.speech.vosk;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -61,7 +62,7 @@ final class ModelFolder {
     /** Makes the tuned view in a new temporary folder, to be given to {@link #discard}. */
     Path tunedView() throws IOException {
         Path view = Files.createTempDirectory("bookholder-model-");
-        try (Stream<Path> files = Files.walk(original)) {
+        try (Stream<Path> files = Files.walk(original, FileVisitOption.FOLLOW_LINKS)) {
             for (Path file : files.toList()) {
                 Path part = original.relativize(file);
                 if (Files.isDirectory(file)) {

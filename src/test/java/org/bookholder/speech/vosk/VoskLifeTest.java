@@ -98,6 +98,25 @@ final class VoskLifeTest {
     }
 
     @Test
+    void aModelFolderMayBeALink() throws Exception {
+        model("--beam=10.0\n");
+        Path link = folder.resolveSibling(folder.getFileName() + "-link");
+        Files.createSymbolicLink(link, folder);
+        try {
+            Path view = ModelFolder.check(link).tunedView();
+            assertThat(view.resolve("graph").resolve("Gr.fst")).exists();
+            assertThat(view.resolve("conf").resolve("model.conf"))
+                    .content()
+                    .contains("--beam=10.0")
+                    .contains("--frames-per-chunk=20");
+            ModelFolder.discard(view);
+        } finally {
+            Files.delete(link);
+        }
+        assertThat(folder.resolve("graph").resolve("Gr.fst")).exists();
+    }
+
+    @Test
     void saysWhatIsWrongWithAModelFolder() throws Exception {
         assertProblem(folder.resolve("nothing"), "no model folder");
         assertProblem(folder, "no speech model|not a speech model");
