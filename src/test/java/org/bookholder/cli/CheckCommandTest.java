@@ -5,11 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.networknt.schema.JsonSchema;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,6 +18,7 @@ import org.bookholder.course.ExportChecks;
 import org.bookholder.delivery.CheckJson;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Ffmpeg;
+import org.bookholder.testing.JsonSchemas;
 import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -136,9 +135,8 @@ final class CheckCommandTest {
 
     private static void isAsTheSchemaSays(JsonNode report) throws IOException {
         try (InputStream in = Objects.requireNonNull(CheckJson.class.getResourceAsStream("check.schema.json"))) {
-            JsonSchema schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-                    .getSchema(in);
-            assertThat(schema.validate(report)).isEmpty();
+            String schema = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(JsonSchemas.violations(schema, report.toString())).isEmpty();
         }
     }
 

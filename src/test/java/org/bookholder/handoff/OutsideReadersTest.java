@@ -6,9 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.networknt.schema.JsonSchema;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -21,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.bookholder.cli.Installed;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.JsonSchemas;
 import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -86,14 +84,13 @@ final class OutsideReadersTest {
 
     @Test
     void theJsonKeepsToItsSchema() throws IOException {
-        JsonSchema schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-                .getSchema(Files.readString(folder.resolve("pickups.schema.json")));
+        String schema = Files.readString(folder.resolve("pickups.schema.json"));
         ObjectMapper mapper = new ObjectMapper();
         JsonNode json = mapper.readTree(folder.resolve("lesson-pickups.json").toFile());
         assertThat(json.path("pickups")).hasSize(4);
-        assertThat(schema.validate(json)).isEmpty();
+        assertThat(JsonSchemas.violations(schema, json.toString())).isEmpty();
         ((ObjectNode) json.at("/pickups/0")).put("outcome", "fine");
-        assertThat(schema.validate(json)).isNotEmpty();
+        assertThat(JsonSchemas.violations(schema, json.toString())).isNotEmpty();
     }
 
     @Test
