@@ -6,6 +6,7 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyP
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static java.util.Map.entry;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -17,6 +18,7 @@ import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -60,6 +62,17 @@ final class ArchitectureTest {
             "runtime",
             "cli");
 
+    /**
+     * The reading order inside a package. A room may use those before it and not those after it; what lies in the
+     * package itself comes last, and {@code view.gl} after that.
+     */
+    static final Map<String, List<String>> ROOMS = Map.of(
+            "script", List.of("model", "normalize", "source", "pronounce"),
+            "follow", List.of("model", "graph", "evidence", "live", "judge", "settle"),
+            "journal", List.of("event", "sqlite"),
+            "view", List.of("input", "settings", "layout", "motion", "cue", "page"),
+            "runtime", List.of("stage", "source", "record", "take"));
+
     /** What a session is turned into; none reads another. */
     private static final List<String> OUTPUTS = List.of("view", "desk", "handoff");
 
@@ -74,8 +87,8 @@ final class ArchitectureTest {
             entry("org.vosk..", ROOT + ".speech.vosk"),
             entry("com.sun.jna..", ROOT + ".speech.vosk"),
             entry("com.ibm.icu..", ROOT + ".script"),
-            entry("org.commonmark..", ROOT + ".script"),
-            entry("org.apache.poi..", ROOT + ".script"),
+            entry("org.commonmark..", ROOT + ".script.source"),
+            entry("org.apache.poi..", ROOT + ".script.source"),
             entry("net.fortuna.ical4j..", ROOT + ".course.calendar"),
             entry("org.snakeyaml..", ROOT + ".settings"),
             entry("org.bytedeco..", ROOT + ".footage.ffmpeg"),
@@ -120,6 +133,34 @@ final class ArchitectureTest {
                             .because("the reading order is " + String.join(" -> ", PIPELINE))
                             .check(CLASSES);
                 }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> roomsUseOnlyEarlierOnes() {
+        return ROOMS.entrySet().stream().flatMap(rooms -> {
+            String inside = ROOT + "." + rooms.getKey();
+            List<String> order = rooms.getValue();
+            return IntStream.range(0, order.size())
+                    .mapToObj(i -> dynamicTest(rooms.getKey() + "." + order.get(i), () -> {
+                        List<String> later = new ArrayList<>(List.of(inside));
+                        order.stream()
+                                .skip(i + 1L)
+                                .map(r -> inside + "." + r + "..")
+                                .forEach(later::add);
+                        noClasses()
+                                .that()
+                                .resideInAPackage(inside + "." + order.get(i) + "..")
+                                .should()
+                                .dependOnClassesThat(resideInAnyPackage(later.toArray(String[]::new)))
+                                .because("the reading order in " + rooms.getKey() + " is " + String.join(" -> ", order))
+                                .check(CLASSES);
+                    }));
+        });
+    }
+
+    @Test
+    void packagesFormNoCircle() {
+        slices().matching(ROOT + ".(**)").should().beFreeOfCycles().check(CLASSES);
     }
 
     @Test
@@ -218,10 +259,10 @@ final class ArchitectureTest {
     }
 
     @Test
-    void threadsAreMadeInRuntimeOnly() {
+    void threadsAreMadeInOneRoom() {
         noClasses()
                 .that()
-                .resideOutsideOfPackage(ROOT + ".runtime")
+                .resideOutsideOfPackage(ROOT + ".runtime.stage")
                 .should()
                 .dependOnClassesThat()
                 .areAssignableTo(Thread.class)

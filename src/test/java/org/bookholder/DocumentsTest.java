@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import org.bookholder.view.KeyGuide;
+import org.bookholder.view.input.KeyGuide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

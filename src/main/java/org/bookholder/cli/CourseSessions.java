@@ -17,7 +17,7 @@ import org.bookholder.course.Matching;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
 
 /** Finds the sessions of a course: in its own folder, and where sessions go by themselves. */
 final class CourseSessions {

@@ -10,7 +10,7 @@ import org.bookholder.files.PrivateFiles;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionSummary;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Shutdown;
+import org.bookholder.runtime.stage.Shutdown;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

@@ -3,11 +3,11 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Manuscript;
-import org.bookholder.script.PreparedScript;
-import org.bookholder.script.ScriptPreparer;
-import org.bookholder.script.ScriptReader;
-import org.bookholder.script.Vocabulary;
+import org.bookholder.runtime.source.Manuscript;
+import org.bookholder.script.model.PreparedScript;
+import org.bookholder.script.pronounce.ScriptPreparer;
+import org.bookholder.script.pronounce.Vocabulary;
+import org.bookholder.script.source.ScriptReader;
 
 /**
  * A lesson's file while it is read.

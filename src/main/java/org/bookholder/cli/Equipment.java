@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.ffmpeg.FootageSource;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Sources;
+import org.bookholder.runtime.source.Sources;
 import org.bookholder.speech.AudioSource;
 
 /** A film in the place of a microphone, and its own time in the place of the clock. */

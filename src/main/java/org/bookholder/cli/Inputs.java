@@ -3,8 +3,8 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.PacedSource;
-import org.bookholder.runtime.Sources;
+import org.bookholder.runtime.source.PacedSource;
+import org.bookholder.runtime.source.Sources;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.wav.WavSource;
 

@@ -22,7 +22,7 @@ import org.bookholder.handoff.pickups.TakeLogPart;
 import org.bookholder.handoff.sound.ListenPart;
 import org.bookholder.handoff.sound.TakesPart;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;

@@ -4,7 +4,7 @@ import java.util.function.BooleanSupplier;
 import org.bookholder.cutlist.TakeSound;
 import org.bookholder.footage.SoundTrack;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Shutdown;
+import org.bookholder.runtime.stage.Shutdown;
 
 /**
  * Lets a command be interrupted (Ctrl-C): what runs is left between two of its steps and cleans up as after any mishap, so that

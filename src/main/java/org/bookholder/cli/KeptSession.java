@@ -9,7 +9,7 @@ import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.TakeAudio;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;

@@ -13,9 +13,9 @@ import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.view.SettingsText;
-import org.bookholder.view.WindowPlace;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.settings.SettingsText;
+import org.bookholder.view.settings.WindowPlace;
+import org.bookholder.view.settings.WindowSettings;
 
 /**
  * How the reading window was left: for this machine, and for one script the size of its type and the length of its rows.

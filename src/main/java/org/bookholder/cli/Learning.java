@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Stage;
-import org.bookholder.session.ReadRight;
+import org.bookholder.runtime.stage.Stage;
+import org.bookholder.session.AcceptedReading;
 import org.bookholder.session.SessionState;
 
 /**
@@ -19,7 +19,7 @@ final class Learning implements Stage {
     private final String course;
     private final Supplier<SessionState> state;
     private long seen = -1;
-    private Optional<List<ReadRight>> kept = Optional.empty();
+    private Optional<List<AcceptedReading>> kept = Optional.empty();
 
     Learning(Path session, String course, Supplier<SessionState> state) {
         this.session = session;
@@ -49,7 +49,7 @@ final class Learning implements Stage {
     }
 
     /** A disk that takes no notes is told of by the journal; this is no reason to end a review, and is tried again. */
-    private void keep(List<ReadRight> learned) {
+    private void keep(List<AcceptedReading> learned) {
         if (kept.equals(Optional.of(learned))) {
             return;
         }

@@ -3,9 +3,9 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.time.Instant;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptReader;
-import org.bookholder.script.ScriptReader.Format;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
 

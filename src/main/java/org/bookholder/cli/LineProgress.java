@@ -4,7 +4,7 @@ import java.io.PrintStream;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;

@@ -15,7 +15,7 @@ import org.bookholder.footage.ffmpeg.FootageSource;
 import org.bookholder.journal.FootageNotes;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Shutdown;
+import org.bookholder.runtime.stage.Shutdown;
 import org.bookholder.session.SessionState;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;

@@ -8,10 +8,10 @@ import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Past;
 import org.bookholder.runtime.Review;
-import org.bookholder.runtime.Workers;
-import org.bookholder.script.Script;
+import org.bookholder.runtime.record.ReplayedSession;
+import org.bookholder.runtime.stage.Workers;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 
@@ -38,7 +38,7 @@ final class OpenReview implements AutoCloseable {
                     .orElseThrow(() -> new ProblemException(
                             "nothing was read in this session yet", place.toString(), "name another session"));
             Script script = Lesson.parse(opened.scriptText(), opened.source());
-            Past past = Past.of(script, Limits.of(here), events);
+            ReplayedSession past = ReplayedSession.of(script, Limits.of(here), events);
             Review review = new Review(folder.journal(), past.state());
             Workers workers = new Workers((stage, failure) -> {});
             workers.takeOn(review);

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.bookholder.desk.DeskShelf;
 import org.bookholder.desk.Trail;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;

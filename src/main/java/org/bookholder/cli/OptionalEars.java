@@ -3,7 +3,7 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Vocabulary;
+import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.speech.Ears;
 
 /** The recogniser, if there is something to hear. */

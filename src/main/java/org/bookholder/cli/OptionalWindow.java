@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
 
 /** The reading window, if one is wanted and there is a display that can show it. Confined to the main thread. */

@@ -14,8 +14,8 @@ import org.bookholder.desk.Feed;
 import org.bookholder.desk.Trail;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.runtime.DeskStage;
-import org.bookholder.runtime.Errands;
-import org.bookholder.runtime.Workers;
+import org.bookholder.runtime.stage.BackgroundTasks;
+import org.bookholder.runtime.stage.Workers;
 import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
 
@@ -42,7 +42,7 @@ final class SessionDesk implements AutoCloseable {
             Supplier<SessionState> state,
             Consumer<Command> commands,
             boolean live) {
-        Errands errands = new Errands();
+        BackgroundTasks errands = new BackgroundTasks();
         DeskHandOff handOff = new SessionHandOff(here, folder.path(), state, live, errands);
         DeskSession session = new Session(here, folder, state, commands, handOff, live);
         Feed feed = new Feed(session, trail, Long.toHexString(new SecureRandom().nextLong()));

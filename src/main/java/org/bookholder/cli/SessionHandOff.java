@@ -13,8 +13,8 @@ import org.bookholder.desk.HandedOff;
 import org.bookholder.desk.HandedOff.Entry;
 import org.bookholder.desk.HandedOff.Step;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Errands;
-import org.bookholder.runtime.Latest;
+import org.bookholder.runtime.stage.BackgroundTasks;
+import org.bookholder.runtime.stage.Latest;
 import org.bookholder.session.SessionState;
 
 /** Writes, for the desk, what {@code bookholder handoff} writes, to the same place. */
@@ -26,7 +26,7 @@ final class SessionHandOff implements DeskHandOff {
     private final Path folder;
     private final Supplier<SessionState> state;
     private final boolean live;
-    private final Errands errands;
+    private final BackgroundTasks errands;
     private final Latest<HandedOff> latest;
 
     /**
@@ -35,7 +35,8 @@ final class SessionHandOff implements DeskHandOff {
      * @param session its folder
      * @param live whether takes can be rolled in it
      */
-    SessionHandOff(Surroundings here, Path session, Supplier<SessionState> state, boolean live, Errands errands) {
+    SessionHandOff(
+            Surroundings here, Path session, Supplier<SessionState> state, boolean live, BackgroundTasks errands) {
         this.here = here;
         this.session = session;
         this.folder = HandOffOptions.usual(false).out(session).toAbsolutePath().normalize();

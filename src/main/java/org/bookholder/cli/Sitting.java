@@ -5,21 +5,21 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.fatigue.FatigueLimits;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Past;
 import org.bookholder.runtime.Reading;
-import org.bookholder.runtime.ReadingPlan;
-import org.bookholder.runtime.Resumption;
-import org.bookholder.runtime.Shutdown;
-import org.bookholder.runtime.Sources;
-import org.bookholder.runtime.Tapes;
-import org.bookholder.script.PreparedScript;
-import org.bookholder.script.ScriptPreparer;
+import org.bookholder.runtime.record.ReplayedSession;
+import org.bookholder.runtime.record.Resumption;
+import org.bookholder.runtime.record.Tapes;
+import org.bookholder.runtime.source.Sources;
+import org.bookholder.runtime.stage.Shutdown;
+import org.bookholder.runtime.take.ReadingPlan;
+import org.bookholder.script.model.PreparedScript;
+import org.bookholder.script.pronounce.ScriptPreparer;
+import org.bookholder.session.AcceptedReading;
 import org.bookholder.session.Command;
-import org.bookholder.session.ReadRight;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
@@ -103,7 +103,7 @@ final class Sitting {
             AudioSource first,
             Optional<Ears> ears)
             throws ProblemException {
-        Past past = Resumption.of(folder, lesson.script(), lesson.text(), limits);
+        ReplayedSession past = Resumption.of(folder, lesson.script(), lesson.text(), limits);
         SessionState before = past.state();
         folder.keepScript(lesson.script().source(), lesson.text());
         ReadingPosition from =
@@ -144,7 +144,7 @@ final class Sitting {
         Path sessions = folder.path().toAbsolutePath().getParent();
         if (before.takes().isEmpty() && sessions != null) {
             String course = ReadRightNotes.courseOf(request.script());
-            List<ReadRight> learned = ReadRightNotes.ofCourse(sessions, course);
+            List<AcceptedReading> learned = ReadRightNotes.ofCourse(sessions, course);
             if (!learned.isEmpty()) {
                 reading.tell(new Command.Add(new Remark.Carried(learned)));
             }
@@ -162,7 +162,7 @@ final class Sitting {
     }
 
     private int finish(Reading reading, SessionFolder folder) {
-        List<ReadRight> learned = reading.state().get().remarks().readRight();
+        List<AcceptedReading> learned = reading.state().get().remarks().readRight();
         keep(new ReadRightNotes(ReadRightNotes.courseOf(request.script()), learned), folder);
         try {
             Installed.exporters().get(0).write(reading.state().get(), List.of(), terminal.out());

@@ -2,8 +2,8 @@ package org.bookholder.cli;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.bookholder.script.PreparedScript;
-import org.bookholder.script.PreparedScript.UnknownWord;
+import org.bookholder.script.model.PreparedScript;
+import org.bookholder.script.model.PreparedScript.UnknownWord;
 
 /** Tells the author which words the recogniser does not know. */
 final class UnknownWords {

@@ -3,7 +3,7 @@ package org.bookholder.cli;
 import java.util.Locale;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingProgress;
-import org.bookholder.runtime.Shutdown;
+import org.bookholder.runtime.stage.Shutdown;
 import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
 

@@ -4,9 +4,9 @@ import java.util.EnumSet;
 import java.util.Set;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Mover;
-import org.bookholder.view.Cue;
-import org.bookholder.view.WindowPlace;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.settings.Cue;
+import org.bookholder.view.settings.WindowPlace;
+import org.bookholder.view.settings.WindowSettings;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 

@@ -1,7 +1,7 @@
 package org.bookholder.cli;
 
-import org.bookholder.view.WindowPlace;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.settings.WindowPlace;
+import org.bookholder.view.settings.WindowSettings;
 
 /**
  * How a presenter wants the reading window.

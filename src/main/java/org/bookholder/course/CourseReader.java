@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptReader;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.source.ScriptReader;
 import org.bookholder.settings.Setting;
 import org.bookholder.settings.Settings;
 

@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptReader;
-import org.bookholder.script.ScriptSettings;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptSettings;
+import org.bookholder.script.source.ScriptReader;
 import org.bookholder.settings.Setting;
 import org.bookholder.settings.Settings;
 

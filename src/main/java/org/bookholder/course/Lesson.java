@@ -2,7 +2,7 @@ package org.bookholder.course;
 
 import java.nio.file.Path;
 import java.util.Locale;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
 
 /**
  * A lesson of a course.

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptLine;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
 
 /** Finds the lesson that a session was read from. */
 public final class Matching {

@@ -2,7 +2,7 @@ package org.bookholder.cutlist;
 
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.follow.Attempt;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.timing.StreamTime;
 
 /**

@@ -1,7 +1,7 @@
 package org.bookholder.cutlist;
 
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.pace.RunningTime;
 import org.bookholder.pace.WordTally;
 import org.bookholder.session.LineNotes;

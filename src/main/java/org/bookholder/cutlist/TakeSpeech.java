@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.bookholder.follow.Attempt;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
 

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Mover;

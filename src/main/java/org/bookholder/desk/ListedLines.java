@@ -2,7 +2,7 @@ package org.bookholder.desk;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 

@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Map;
 import org.bookholder.fatigue.Cautions;
 import org.bookholder.fatigue.FatigueReport;
-import org.bookholder.script.Direction;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptElement;
-import org.bookholder.script.ScriptLine;
-import org.bookholder.script.ScriptWord;
+import org.bookholder.script.model.Direction;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptElement;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptWord;
 import org.bookholder.session.Remarks;
 import org.bookholder.session.SessionState;
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.bookholder.fatigue.BreakAdvice.Reason;
 import org.bookholder.fatigue.FatigueLimits.Limit;
-import org.bookholder.follow.Attempt;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.pace.PaceOfLine;
 import org.bookholder.timing.StreamTime;
 

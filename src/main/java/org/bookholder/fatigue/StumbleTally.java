@@ -1,7 +1,7 @@
 package org.bookholder.fatigue;
 
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.pace.PaceOfLine;
 import org.bookholder.pace.WordTally;
 

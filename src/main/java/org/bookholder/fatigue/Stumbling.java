@@ -1,6 +1,6 @@
 package org.bookholder.fatigue;
 
-import org.bookholder.follow.Attempt;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.pace.PaceOfLine;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.HashTreePMap;

@@ -3,7 +3,19 @@ package org.bookholder.follow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.script.PreparedScript;
+import org.bookholder.follow.evidence.Loudness;
+import org.bookholder.follow.graph.PathCosts;
+import org.bookholder.follow.graph.ReadingGraph;
+import org.bookholder.follow.graph.ViterbiTracker;
+import org.bookholder.follow.judge.ReaderProfile;
+import org.bookholder.follow.live.LivePath;
+import org.bookholder.follow.live.OpenEarOpinion;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.FollowEvent;
+import org.bookholder.follow.model.FollowState;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.follow.settle.TakeSettler;
+import org.bookholder.script.model.PreparedScript;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.FrameLevels;
 import org.bookholder.speech.Hypothesis;
@@ -25,10 +37,10 @@ public final class Follower {
     private static final int TOKENS_WHEN_LOST = 30;
 
     private final ReadingGraph graph;
-    private final Tracker tracker;
-    private final ReaderRecord reader = new ReaderRecord();
+    private final ViterbiTracker tracker;
+    private final ReaderProfile reader = new ReaderProfile();
     private Loudness loudness;
-    private Echo echo;
+    private OpenEarOpinion echo;
     private LivePath live;
     private TakeSettler settler;
     private FollowState state = FollowState.FOLLOWING;
@@ -37,9 +49,9 @@ public final class Follower {
     /** Creates a follower that has heard nothing yet; a take at the script's start is running. */
     public Follower(PreparedScript script) {
         graph = new ReadingGraph(script);
-        tracker = new Tracker(graph, Costs.standard());
+        tracker = new ViterbiTracker(graph, PathCosts.standard());
         loudness = new Loudness(StreamTime.ZERO);
-        echo = new Echo();
+        echo = new OpenEarOpinion();
         live = new LivePath(graph, tracker, loudness, echo, 0);
         settler = new TakeSettler(graph, tracker, reader, 1, loudness, StreamTime.ZERO, 0);
     }
@@ -48,7 +60,7 @@ public final class Follower {
     public List<FollowEvent> startTake(int take, StreamTime at, ReadingPosition from) {
         int word = word(from);
         loudness = new Loudness(at);
-        echo = new Echo();
+        echo = new OpenEarOpinion();
         live = new LivePath(graph, tracker, loudness, echo, word);
         settler = new TakeSettler(graph, tracker, reader, take, loudness, at, word);
         state = FollowState.FOLLOWING;

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.Pickup;
 import org.bookholder.session.Pickup.Place;
 import org.bookholder.session.Pickups;

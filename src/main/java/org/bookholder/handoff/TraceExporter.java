@@ -3,7 +3,7 @@ package org.bookholder.handoff;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 

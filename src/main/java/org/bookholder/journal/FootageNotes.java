@@ -13,6 +13,7 @@ import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.footage.PlacedFootage;
+import org.bookholder.journal.event.TimeModule;
 import org.bookholder.problem.ProblemException;
 
 /**

@@ -15,7 +15,7 @@ import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.session.ReadRight;
+import org.bookholder.session.AcceptedReading;
 
 /**
  * What a session has taught about the recogniser, beside the session, so that the next session of the same course can begin
@@ -24,7 +24,7 @@ import org.bookholder.session.ReadRight;
  * @param course the folder of the session's script
  * @param readRight calls that were wrong
  */
-public record ReadRightNotes(String course, List<ReadRight> readRight) {
+public record ReadRightNotes(String course, List<AcceptedReading> readRight) {
     private static final String FILE = "read-right.json";
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
@@ -52,8 +52,8 @@ public record ReadRightNotes(String course, List<ReadRight> readRight) {
     }
 
     /** What sessions that lie in one folder have taught of other lines of a course than their own. */
-    public static List<ReadRight> ofCourse(Path sessions, String course) {
-        Set<ReadRight> learned = new LinkedHashSet<>();
+    public static List<AcceptedReading> ofCourse(Path sessions, String course) {
+        Set<AcceptedReading> learned = new LinkedHashSet<>();
         try (Stream<Path> entries = Files.list(sessions)) {
             for (Path session : new ArrayList<>(entries.sorted().toList())) {
                 of(session)

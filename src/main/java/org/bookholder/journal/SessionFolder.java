@@ -12,6 +12,7 @@ import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.files.PrivateFiles;
+import org.bookholder.journal.event.Journal;
 import org.bookholder.journal.sqlite.SqliteJournal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;

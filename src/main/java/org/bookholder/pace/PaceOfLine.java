@@ -1,10 +1,10 @@
 package org.bookholder.pace;
 
 import java.util.BitSet;
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.Deviation;
-import org.bookholder.follow.WordTime;
-import org.bookholder.script.ScriptLine;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Deviation;
+import org.bookholder.follow.model.WordTime;
+import org.bookholder.script.model.ScriptLine;
 import org.bookholder.timing.StreamTime;
 
 /**

@@ -3,8 +3,8 @@ package org.bookholder.pace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.bookholder.follow.Aside;
-import org.bookholder.follow.Attempt;
+import org.bookholder.follow.model.Aside;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.timing.StreamTime;
 
 /** The reading time of a whole take, once all of it is settled. */

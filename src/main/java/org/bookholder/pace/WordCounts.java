@@ -2,10 +2,10 @@ package org.bookholder.pace;
 
 import java.util.Arrays;
 import java.util.List;
-import org.bookholder.follow.ReadingPosition;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptLine;
-import org.bookholder.script.ScriptWord;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptWord;
 
 /**
  * A script's spoken words counted once, so that asking for a count takes the same time in a script of any length.

@@ -2,6 +2,7 @@ package org.bookholder.runtime;
 
 import java.util.function.LongSupplier;
 import org.bookholder.desk.Feed;
+import org.bookholder.runtime.stage.Stage;
 
 /** Lets a desk's feed look at the session ten times a second. */
 public final class DeskStage implements Stage {

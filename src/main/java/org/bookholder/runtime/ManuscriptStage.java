@@ -3,6 +3,11 @@ package org.bookholder.runtime;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.source.Manuscript;
+import org.bookholder.runtime.source.Revision;
+import org.bookholder.runtime.stage.Mailbox;
+import org.bookholder.runtime.stage.Stage;
+import org.bookholder.runtime.take.Report;
 
 /**
  * Looks now and then whether another text was saved, and reports one that has stayed the same from one look to the next:

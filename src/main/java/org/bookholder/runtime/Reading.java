@@ -2,6 +2,17 @@ package org.bookholder.runtime;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.stage.CompletionLatch;
+import org.bookholder.runtime.stage.Crew;
+import org.bookholder.runtime.stage.Latest;
+import org.bookholder.runtime.stage.Mailbox;
+import org.bookholder.runtime.stage.Stage;
+import org.bookholder.runtime.stage.Workers;
+import org.bookholder.runtime.take.ReadingPlan;
+import org.bookholder.runtime.take.Report;
+import org.bookholder.runtime.take.SessionReports;
+import org.bookholder.runtime.take.TakeStarter;
 import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
 import org.jspecify.annotations.Nullable;
@@ -17,15 +28,15 @@ public final class Reading implements AutoCloseable {
     private static final int REPORTS = 4096;
 
     private final Mailbox<Report> reports = new Mailbox<>(REPORTS);
-    private final Ledger ledger;
+    private final SessionRecorder ledger;
     private final Latest<ReadingProgress> progress = new Latest<>(ReadingProgress.NONE);
-    private final Finish over = new Finish();
+    private final CompletionLatch over = new CompletionLatch();
     private @Nullable Workers workers;
 
     private final Latest<Optional<Fault>> fault = new Latest<>(Optional.empty());
 
     private Reading(ReadingPlan plan) {
-        ledger = new Ledger(plan.journal(), plan.before());
+        ledger = new SessionRecorder(plan.journal(), plan.before());
     }
 
     /** Rolls the first take; the crew is to tell {@link #failed} of a stage's failure. */
@@ -73,7 +84,7 @@ public final class Reading implements AutoCloseable {
 
     /** Lets the open ear leave unheard what it has not heard yet, so that the session can end now. */
     public void hurry() {
-        reports.add(SessionStage::hurry);
+        reports.add(SessionReports::hurry);
     }
 
     /** The first failure of a stage, if there was one; the session then ends in order, as if asked to. */
@@ -88,7 +99,7 @@ public final class Reading implements AutoCloseable {
                 fault.set(Optional.of(new Fault(stage.role(), failure)));
             }
         }
-        reports.add(SessionStage::failed);
+        reports.add(SessionReports::failed);
     }
 
     /** Lets go of the threads; to be called when the reading is over, or to stop it where it stands. */
@@ -113,7 +124,7 @@ public final class Reading implements AutoCloseable {
     public record Fault(String role, Throwable cause) {}
 
     /** Tells who waits that the session's stage is done. */
-    private record Ending(Stage stage, Finish over) implements Stage {
+    private record Ending(Stage stage, CompletionLatch over) implements Stage {
         @Override
         public String role() {
             return stage.role();

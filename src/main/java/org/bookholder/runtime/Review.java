@@ -1,8 +1,11 @@
 package org.bookholder.runtime;
 
 import java.util.function.Supplier;
-import org.bookholder.follow.ReadingPosition;
-import org.bookholder.journal.Journal;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.journal.event.Journal;
+import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.stage.Mailbox;
+import org.bookholder.runtime.stage.Stage;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
@@ -16,11 +19,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Review implements Stage, Command.Handler {
     private final Mailbox<Command> asked = new Mailbox<>(1024);
-    private final Ledger ledger;
+    private final SessionRecorder ledger;
 
     /** Goes through a session; its journal is closed by whoever opened it, after the stage has ended. */
     public Review(Journal journal, SessionState before) {
-        ledger = new Ledger(journal, before);
+        ledger = new SessionRecorder(journal, before);
     }
 
     /** Where the session stands. */

@@ -4,12 +4,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.bookholder.follow.FollowEvent;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.FollowEvent;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.EvidenceOrder.Evidence;
-import org.bookholder.runtime.EvidenceOrder.Kind;
-import org.bookholder.session.Command;
+import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.source.Revision;
+import org.bookholder.runtime.stage.Latest;
+import org.bookholder.runtime.stage.Mailbox;
+import org.bookholder.runtime.stage.Stage;
+import org.bookholder.runtime.take.EvidenceOrder.Evidence;
+import org.bookholder.runtime.take.EvidenceOrder.Kind;
+import org.bookholder.runtime.take.ReadingPlan;
+import org.bookholder.runtime.take.Report;
+import org.bookholder.runtime.take.RunningTake;
+import org.bookholder.runtime.take.SessionReports;
+import org.bookholder.runtime.take.TakeStarter;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Renumbering;
@@ -25,17 +34,17 @@ import org.jspecify.annotations.Nullable;
  * The only owner of a session: turns what the ears believe and what people ask for into events, and enters them. A take
  * is rolled at the start; the stage ends when it was asked to quit and every take is settled.
  */
-final class SessionStage implements Stage, Command.Handler {
+public final class SessionStage implements Stage, SessionReports {
     /** Enough to be quick, few enough for a view to see what happens in between. */
     private static final int REPORTS_PER_STEP = 64;
 
     private final ReadingPlan plan;
     private final Mailbox<Report> reports;
     private final TakeStarter starter;
-    private final Ledger ledger;
+    private final SessionRecorder ledger;
     private final Latest<ReadingProgress> progress;
-    private final Map<Integer, TakeKeeper> takes = new LinkedHashMap<>();
-    private @Nullable TakeKeeper rolling;
+    private final Map<Integer, RunningTake> takes = new LinkedHashMap<>();
+    private @Nullable RunningTake rolling;
     private Optional<ReadingPosition> next = Optional.empty();
     private StreamTime now;
     private StreamTime unheard = StreamTime.ZERO;
@@ -48,7 +57,7 @@ final class SessionStage implements Stage, Command.Handler {
             ReadingPlan plan,
             Mailbox<Report> reports,
             TakeStarter starter,
-            Ledger ledger,
+            SessionRecorder ledger,
             Latest<ReadingProgress> progress) {
         this.plan = plan;
         this.reports = reports;
@@ -90,23 +99,25 @@ final class SessionStage implements Stage, Command.Handler {
 
     // --- from the stages of a take
 
-    void heard(int take, Hypothesis hypothesis) {
-        TakeKeeper keeper = takes.get(take);
+    @Override
+    public void heard(int take, Hypothesis hypothesis) {
+        RunningTake keeper = takes.get(take);
         if (keeper != null) {
             Kind kind = Kind.of(hypothesis.ear());
             tell(keeper, keeper.order().add(new Evidence(hypothesis.heardTo(), kind, f -> f.hear(hypothesis))));
         }
     }
 
-    void heard(int take, FrameLevels levels) {
-        TakeKeeper keeper = takes.get(take);
+    @Override
+    public void heard(int take, FrameLevels levels) {
+        RunningTake keeper = takes.get(take);
         if (keeper != null) {
             tell(keeper, keeper.order().add(new Evidence(levels.end(), Kind.LEVELS, f -> f.hear(levels))));
         }
     }
 
-    void heardTo(int take, EarKind ear, StreamTime to) {
-        TakeKeeper keeper = takes.get(take);
+    public void heardTo(int take, EarKind ear, StreamTime to) {
+        RunningTake keeper = takes.get(take);
         if (ear == EarKind.SCRIPT) {
             now = StreamTime.max(now, to);
         } else if (keeper != null) {
@@ -117,23 +128,23 @@ final class SessionStage implements Stage, Command.Handler {
         }
     }
 
-    void happened(SessionEvent event) {
+    public void happened(SessionEvent event) {
         ledger.enter(event);
     }
 
-    void spoiled(int take, Spoil spoil) {
-        TakeKeeper keeper = takes.get(take);
+    public void spoiled(int take, Spoil spoil) {
+        RunningTake keeper = takes.get(take);
         if (keeper != null) {
             keeper.spoiled().add(spoil);
         }
     }
 
-    void unheard(StreamTime length) {
+    public void unheard(StreamTime length) {
         unheard = unheard.plus(length);
     }
 
-    void captureEnded(int take, StreamTime at, String reason) {
-        TakeKeeper keeper = takes.get(take);
+    public void captureEnded(int take, StreamTime at, String reason) {
+        RunningTake keeper = takes.get(take);
         if (keeper == null) {
             return;
         }
@@ -141,8 +152,8 @@ final class SessionStage implements Stage, Command.Handler {
         end(keeper);
     }
 
-    void earDone(int take, EarKind ear) {
-        TakeKeeper keeper = takes.get(take);
+    public void earDone(int take, EarKind ear) {
+        RunningTake keeper = takes.get(take);
         if (keeper == null) {
             return;
         }
@@ -152,7 +163,8 @@ final class SessionStage implements Stage, Command.Handler {
     }
 
     /** Ends what is running as if it had been asked for, after a stage has failed. */
-    void failed() {
+    @Override
+    public void failed() {
         takes.values().forEach(keeper -> keeper.run().cut("the program failed"));
         quit();
     }
@@ -160,14 +172,16 @@ final class SessionStage implements Stage, Command.Handler {
     // --- from the script's author
 
     /** Takes in a text that was saved; it is read from the next hold on, or at once if nobody reads. */
-    void textSaved(Revision revision) {
+    @Override
+    public void textSaved(Revision revision) {
         saved = revision.text().equals(text) ? Optional.empty() : Optional.of(revision);
         ledger.notice(saved.isEmpty() ? "" : "The saved text comes at the next hold.");
         changeText();
     }
 
     /** Says that a text was saved that is no script; the text before stays. */
-    void textUnusable(String problem) {
+    @Override
+    public void textUnusable(String problem) {
         saved = Optional.empty();
         ledger.notice("The saved text is not used: " + problem);
     }
@@ -269,7 +283,8 @@ final class SessionStage implements Stage, Command.Handler {
     }
 
     /** Lets the open ear leave unheard what it has not heard yet. */
-    void hurry() {
+    @Override
+    public void hurry() {
         takes.values().forEach(keeper -> keeper.run().hurry());
     }
 
@@ -280,13 +295,13 @@ final class SessionStage implements Stage, Command.Handler {
             return;
         }
         int number = ledger.state().takes().size() + 1;
-        TakeKeeper keeper = starter.start(number, now, from, ledger);
+        RunningTake keeper = starter.start(number, now, from, ledger);
         takes.put(number, keeper);
         rolling = keeper;
         enter(keeper, keeper.follower().startTake(number, now, from), Mover.VOICE);
     }
 
-    private void end(TakeKeeper keeper) {
+    private void end(RunningTake keeper) {
         if (keeper == rolling && keeper.over()) {
             rolling = null;
             now = StreamTime.max(now, keeper.end());
@@ -307,17 +322,17 @@ final class SessionStage implements Stage, Command.Handler {
         }
     }
 
-    private void tell(TakeKeeper keeper, List<Evidence> evidence) {
+    private void tell(RunningTake keeper, List<Evidence> evidence) {
         evidence.forEach(e -> enter(keeper, e.tell().apply(keeper.follower()), Mover.VOICE));
     }
 
-    private void enter(TakeKeeper keeper, List<FollowEvent> events, Mover mover) {
+    private void enter(RunningTake keeper, List<FollowEvent> events, Mover mover) {
         FollowEntries entries = new FollowEntries(ledger, mover, keeper.changes(), keeper.spoiled());
         events.forEach(event -> event.to(entries));
     }
 
     private void show(boolean over) {
-        StreamTime behind = takes.values().stream().map(TakeKeeper::behind).reduce(StreamTime.ZERO, StreamTime::plus);
+        StreamTime behind = takes.values().stream().map(RunningTake::behind).reduce(StreamTime.ZERO, StreamTime::plus);
         progress.set(new ReadingProgress(rolling != null, behind, unheard, ledger.unsaved(), over));
     }
 }

@@ -1,4 +1,8 @@
-/** Stages and the threads that drive them; the only package that makes threads. */
+/**
+ * The stages of a reading and the threads that drive them; start at {@link org.bookholder.runtime.Reading}. The rooms in
+ * reading order: {@code stage} (stages, threads, queues), {@code source} (where sound and text come from),
+ * {@code record} (events and sound to disk), {@code take} (one running take).
+ */
 @NullMarked
 package org.bookholder.runtime;
 

@@ -1,6 +1,6 @@
 package org.bookholder.session;
 
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 
 /** What a person asks of a running session, from the reading window, the terminal or the desk. */
 public sealed interface Command {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.timing.StreamTime;
 
 /**

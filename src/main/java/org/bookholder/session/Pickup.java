@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.timing.StreamTime;
 
 /**

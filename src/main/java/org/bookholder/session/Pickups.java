@@ -4,9 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.bookholder.follow.Attempt;
-import org.bookholder.script.ScriptLine;
-import org.bookholder.script.ScriptWord;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptWord;
 import org.bookholder.session.Pickup.Place;
 import org.bookholder.timing.StreamTime;
 
@@ -40,7 +40,7 @@ public final class Pickups {
                 notes.line(),
                 firstWords(line),
                 notes.outcome(),
-                Said.instead(line, notes.outcome(), tried),
+                DeviationText.instead(line, notes.outcome(), tried),
                 notes.attempts().size(),
                 where,
                 notes.marks(),

@@ -100,7 +100,7 @@ public sealed interface Remark {
     }
 
     /** What was learned in earlier sessions of the same course. */
-    record Carried(List<ReadRight> readRight) implements Remark {
+    record Carried(List<AcceptedReading> readRight) implements Remark {
         /** Copies the list. */
         public Carried {
             readRight = List.copyOf(readRight);

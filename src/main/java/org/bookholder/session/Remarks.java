@@ -3,7 +3,7 @@ package org.bookholder.session;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.follow.Attempt;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.PVector;
 import org.pcollections.TreePVector;
@@ -21,10 +21,10 @@ public record Remarks(
         PVector<Note> notes,
         Optional<Message> message,
         Optional<Instant> breakSince,
-        Rulings rulings,
-        PVector<Rulings> before) {
-    static final Remarks NONE =
-            new Remarks(TreePVector.empty(), Optional.empty(), Optional.empty(), Rulings.NONE, TreePVector.empty());
+        ReviewOverrides rulings,
+        PVector<ReviewOverrides> before) {
+    static final Remarks NONE = new Remarks(
+            TreePVector.empty(), Optional.empty(), Optional.empty(), ReviewOverrides.NONE, TreePVector.empty());
 
     /**
      * A message to the presenter.
@@ -41,7 +41,7 @@ public record Remarks(
     }
 
     /** Calls of the recogniser that are known to be wrong. */
-    public List<ReadRight> readRight() {
+    public List<AcceptedReading> readRight() {
         return List.copyOf(rulings.readRight());
     }
 
@@ -67,7 +67,7 @@ public record Remarks(
     }
 
     /** What was learned before is no ruling of this session, and stays whatever is taken back. */
-    Remarks carried(List<ReadRight> earlier) {
+    Remarks carried(List<AcceptedReading> earlier) {
         return new Remarks(
                 notes,
                 message,
@@ -96,7 +96,7 @@ public record Remarks(
                 TreePVector.from(before.stream().map(r -> r.renumbered(change)).toList()));
     }
 
-    private Remarks ruled(Rulings next) {
+    private Remarks ruled(ReviewOverrides next) {
         return new Remarks(notes, message, breakSince, next, before.plus(rulings));
     }
 }

@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.ReadingPosition;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptLine;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
 
 /**
  * Where the lines of a script went when its text was changed. A line stays itself as long as the same words are to be

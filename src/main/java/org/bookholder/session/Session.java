@@ -2,10 +2,10 @@ package org.bookholder.session;
 
 import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
-import org.bookholder.follow.FollowState;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.FollowState;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.pace.PaceRules;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.SessionState.Sound;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.TreePVector;
@@ -29,7 +29,7 @@ public final class Session {
 
     /** The state before anything happened, with pace measured by {@code rules}. */
     public static SessionState begin(Script script, FatigueLimits limits, PaceRules rules) {
-        Tallies tallies = Tallies.begin(script, rules, limits);
+        Accumulators tallies = Accumulators.begin(script, rules, limits);
         return new SessionState(
                 script,
                 StreamTime.ZERO,
@@ -59,7 +59,7 @@ public final class Session {
         if (events.isEmpty()) {
             return state;
         }
-        Draft draft = new Draft(state);
+        StateBuilder draft = new StateBuilder(state);
         events.forEach(draft::take);
         return draft.toState(events.size());
     }

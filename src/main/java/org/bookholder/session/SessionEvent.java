@@ -2,14 +2,14 @@ package org.bookholder.session;
 
 import java.time.Instant;
 import java.util.List;
-import org.bookholder.follow.Aside;
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.FollowState;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.Aside;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.FollowState;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptReader;
-import org.bookholder.script.ScriptReader.Format;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.timing.StreamTime;
 
 /**

@@ -4,13 +4,13 @@ import java.time.Instant;
 import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.fatigue.FatigueReport;
-import org.bookholder.follow.Aside;
-import org.bookholder.follow.FollowState;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.Aside;
+import org.bookholder.follow.model.FollowState;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.pace.PaceReading;
 import org.bookholder.pace.PaceRules;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptLine;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.PVector;
 
@@ -48,7 +48,7 @@ public record SessionState(
         FatigueReport fatigue,
         Sound sound,
         String trouble,
-        Tallies tallies) {
+        Accumulators tallies) {
     /** Copies the lists, except those that share their unchanged parts with the state before. */
     public SessionState {
         takes = kept(takes);
@@ -87,7 +87,7 @@ public record SessionState(
                 fatigue,
                 sound,
                 trouble,
-                Tallies.begin(script, PaceRules.defaults(), FatigueLimits.defaults()));
+                Accumulators.begin(script, PaceRules.defaults(), FatigueLimits.defaults()));
     }
 
     /**

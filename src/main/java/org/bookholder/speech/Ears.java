@@ -1,6 +1,6 @@
 package org.bookholder.speech;
 
-import org.bookholder.script.Vocabulary;
+import org.bookholder.script.pronounce.Vocabulary;
 
 /** A loaded language model, from which ears are made. Safe for use by several threads; ears are not. */
 public interface Ears extends AutoCloseable {

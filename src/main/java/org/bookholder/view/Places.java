@@ -1,12 +1,12 @@
 package org.bookholder.view;
 
 import java.util.List;
-import org.bookholder.follow.ReadingPosition;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptLine;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
 
 /** The places of a script that a key leads to. */
-final class Places {
+public final class Places {
     /** A presenter who is this few words into a line and steps back means the line before. */
     private static final int JUST_BEGUN = 2;
 
@@ -26,7 +26,7 @@ final class Places {
     }
 
     /** The start of the next line; of the last one if there is none. */
-    static ReadingPosition lineForward(Script script, ReadingPosition from) {
+    public static ReadingPosition lineForward(Script script, ReadingPosition from) {
         return new ReadingPosition(
                 Math.max(1, Math.min(from.line() + 1, script.lines().size())), 1);
     }

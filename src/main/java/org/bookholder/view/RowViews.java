@@ -1,19 +1,25 @@
 package org.bookholder.view;
 
 import java.util.List;
-import org.bookholder.view.ViewModel.Mark;
-import org.bookholder.view.ViewModel.RowView;
+import org.bookholder.view.Frame.Mark;
+import org.bookholder.view.Frame.RowView;
+import org.bookholder.view.cue.Palette;
+import org.bookholder.view.layout.Geometry;
+import org.bookholder.view.layout.Layout;
+import org.bookholder.view.layout.Piece;
+import org.bookholder.view.layout.Row;
+import org.bookholder.view.page.PickupLines;
 
 /** Fills in the rows of a picture: those that can be seen, their colours and marks. Confined to one thread. */
 final class RowViews {
     /** Rows are placed to this part of a pixel: a text that has all but come to rest is at rest. */
     private static final double FINENESS = 64;
 
-    private final ViewModel view;
+    private final Frame view;
     private final PickupLines pickups;
-    private final Moment moment;
+    private final AnimationState moment;
 
-    RowViews(ViewModel view, PickupLines pickups, Moment moment) {
+    RowViews(Frame view, PickupLines pickups, AnimationState moment) {
         this.view = view;
         this.pickups = pickups;
         this.moment = moment;

@@ -3,11 +3,20 @@ package org.bookholder.view;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.bookholder.fatigue.FatigueReport;
-import org.bookholder.follow.ReadingPosition;
-import org.bookholder.script.Script;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionState;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.layout.Geometry;
+import org.bookholder.view.layout.Layout;
+import org.bookholder.view.layout.TextMeasure;
+import org.bookholder.view.layout.Typesetter;
+import org.bookholder.view.motion.Motion;
+import org.bookholder.view.motion.Steering;
+import org.bookholder.view.page.Pages;
+import org.bookholder.view.settings.WindowSettings;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,9 +34,9 @@ public final class Scene {
     private static final double VOICE = -45;
 
     private final TextMeasure measure;
-    private final Moment now;
-    private final ViewModels pictures;
-    private final Requests requests;
+    private final AnimationState now;
+    private final FrameBuilder pictures;
+    private final ActionHandler requests;
     private final Teaching teaching;
     private final Steering steering;
     private Script script;
@@ -71,13 +80,13 @@ public final class Scene {
         geometry = geometry(settings, screen);
         layout = Typesetter.set(script, geometry, measure);
         steering = new Steering(layout, settings.way(), from);
-        now = new Moment(Motion.restingAt(steering.aim().height()));
+        now = new AnimationState(Motion.restingAt(steering.aim().height()));
         now.sunk = layout.wordsBefore(from);
         now.pages.useKeys(settings.keys());
-        pictures = new ViewModels(now, geometry);
+        pictures = new FrameBuilder(now, geometry);
         before = from;
         teaching = new Teaching(now.messages);
-        requests = new Requests(this::apply, now, teaching);
+        requests = new ActionHandler(this::apply, now, teaching);
     }
 
     /** Where things stand. */
@@ -153,7 +162,7 @@ public final class Scene {
     }
 
     /** Lets {@code seconds} pass and gives the picture of {@code state}; the same object each time, filled in anew. */
-    public ViewModel advance(SessionState state, double seconds) {
+    public Frame advance(SessionState state, double seconds) {
         adoptText(state);
         playRound(state, seconds);
         now.takes.look(state);
@@ -174,8 +183,8 @@ public final class Scene {
     }
 
     /** Lets everything come to rest and gives the picture: for documents and tests. */
-    public ViewModel settle(SessionState state) {
-        ViewModel view = advance(state, 0);
+    public Frame settle(SessionState state) {
+        Frame view = advance(state, 0);
         for (int i = 0; i < 240; i++) {
             view = advance(state, 1.0 / 30);
         }

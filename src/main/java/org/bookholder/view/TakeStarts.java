@@ -2,7 +2,7 @@ package org.bookholder.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.SessionState.Take;
 

@@ -1,6 +1,9 @@
 package org.bookholder.view;
 
 import java.util.Optional;
+import org.bookholder.view.cue.Messages;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.input.KeyMap;
 
 /**
  * Teaches a button what to do: it is pressed, and after it the key whose work it is to do from now on. Confined to one

@@ -7,8 +7,8 @@ import java.util.Random;
 import org.bookholder.bench.Truth.LineTruth;
 import org.bookholder.bench.Truth.Passage;
 import org.bookholder.bench.Truth.SaidAside;
-import org.bookholder.follow.Deviation;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Deviation;
+import org.bookholder.follow.model.Outcome;
 
 /**
  * Composes a reading with known deviations from single utterances: each is a line of the script. A wrong word is put into

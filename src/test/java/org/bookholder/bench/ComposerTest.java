@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.bookholder.bench.Truth.LineTruth;
 import org.bookholder.bench.Truth.Passage;
-import org.bookholder.follow.Deviation;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Deviation;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.testing.Wav;
 import org.junit.jupiter.api.Test;
 

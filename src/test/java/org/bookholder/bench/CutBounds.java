@@ -12,7 +12,7 @@ import org.bookholder.cutlist.Clip;
 import org.bookholder.cutlist.CutPlanner;
 import org.bookholder.cutlist.CutRules;
 import org.bookholder.cutlist.TakeSound;
-import org.bookholder.follow.Attempt;
+import org.bookholder.follow.model.Attempt;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.vosk.VoskEars;

@@ -3,9 +3,9 @@ package org.bookholder.bench;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.bench.ReadingRun.Ended;
-import org.bookholder.follow.Aside;
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Aside;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionEvent;
 

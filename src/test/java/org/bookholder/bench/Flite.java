@@ -12,10 +12,10 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.ScriptLine;
-import org.bookholder.script.ScriptReader;
-import org.bookholder.script.ScriptReader.Format;
-import org.bookholder.script.ScriptWord;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.ScriptReader.Format;
 
 /**
  * Voices of the Debian package flite, reading the demo's lessons. They say each word in its preferred spoken form, so that

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 import org.bookholder.bench.ReadingRun.Ended;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.LineNotes;
 import org.bookholder.speech.vosk.VoskEars;

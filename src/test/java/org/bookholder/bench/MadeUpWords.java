@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
-import org.bookholder.script.Vocabulary;
+import org.bookholder.script.pronounce.Vocabulary;
 
 /** Puts made-up words in the place of every tenth word: names and products that no recogniser has heard of. */
 final class MadeUpWords {

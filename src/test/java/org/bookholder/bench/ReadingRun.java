@@ -10,19 +10,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.fatigue.FatigueLimits;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.HandRunner;
 import org.bookholder.runtime.Reading;
-import org.bookholder.runtime.ReadingPlan;
-import org.bookholder.runtime.Sources;
-import org.bookholder.runtime.Tapes;
-import org.bookholder.script.PreparedScript;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptPreparer;
-import org.bookholder.script.ScriptReader;
-import org.bookholder.script.ScriptReader.Format;
+import org.bookholder.runtime.record.Tapes;
+import org.bookholder.runtime.source.Sources;
+import org.bookholder.runtime.stage.ManualScheduler;
+import org.bookholder.runtime.take.ReadingPlan;
+import org.bookholder.script.model.PreparedScript;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.pronounce.ScriptPreparer;
+import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
@@ -57,7 +57,7 @@ final class ReadingRun {
             SessionState before = Session.begin(script, FatigueLimits.defaults());
             FakeClock clock = new FakeClock();
             List<Throwable> failures = new ArrayList<>();
-            HandRunner runner = new HandRunner((stage, failure) -> failures.add(failure));
+            ManualScheduler runner = new ManualScheduler((stage, failure) -> failures.add(failure));
             Reading reading = Reading.begin(
                     new ReadingPlan(
                             prepared,

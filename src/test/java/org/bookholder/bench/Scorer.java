@@ -8,7 +8,7 @@ import org.bookholder.bench.Findings.Time;
 import org.bookholder.bench.Truth.LineTruth;
 import org.bookholder.bench.Truth.Passage;
 import org.bookholder.bench.Truth.SaidAside;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Outcome;
 
 /** Compares what was found of a reading with what happened in it. {@code docs/accuracy.md} has the definitions. */
 final class Scorer {

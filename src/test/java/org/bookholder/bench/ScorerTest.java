@@ -11,8 +11,8 @@ import org.bookholder.bench.Findings.Time;
 import org.bookholder.bench.Truth.LineTruth;
 import org.bookholder.bench.Truth.Passage;
 import org.bookholder.bench.Truth.SaidAside;
-import org.bookholder.follow.Deviation;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Deviation;
+import org.bookholder.follow.model.Outcome;
 import org.junit.jupiter.api.Test;
 
 final class ScorerTest {

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.bookholder.bench.ReadingRun.Ended;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.AudioRead;

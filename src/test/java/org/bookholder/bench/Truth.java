@@ -3,8 +3,8 @@ package org.bookholder.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.follow.Deviation;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Deviation;
+import org.bookholder.follow.model.Outcome;
 
 /**
  * What really happened in a composed reading. Seconds of its sound; lines count from 1.

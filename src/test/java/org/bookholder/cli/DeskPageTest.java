@@ -19,17 +19,17 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.bookholder.desk.DeskShelf;
 import org.bookholder.desk.Trail;
 import org.bookholder.fatigue.FatigueLimits;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Past;
 import org.bookholder.runtime.Reading;
-import org.bookholder.runtime.ReadingPlan;
-import org.bookholder.runtime.Sources;
-import org.bookholder.runtime.Tapes;
-import org.bookholder.script.PreparedScript;
-import org.bookholder.script.ScriptPreparer;
+import org.bookholder.runtime.record.ReplayedSession;
+import org.bookholder.runtime.record.Tapes;
+import org.bookholder.runtime.source.Sources;
+import org.bookholder.runtime.take.ReadingPlan;
+import org.bookholder.script.model.PreparedScript;
+import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.session.Command;
 import org.bookholder.session.Decision;
 import org.bookholder.session.LineNotes;
@@ -304,7 +304,7 @@ final class DeskPageTest {
     /** What went before, as the program finds it when it goes on with a session. */
     private static Trail trail(Path place) throws ProblemException {
         try (SessionFolder read = SessionFolder.openForReading(place)) {
-            return Past.of(
+            return ReplayedSession.of(
                             demo().script(),
                             FatigueLimits.defaults(),
                             read.journal().events())

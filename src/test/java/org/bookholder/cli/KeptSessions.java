@@ -6,7 +6,7 @@ import java.time.ZoneOffset;
 import org.bookholder.handoff.ExampleSession;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.ScriptLine;
+import org.bookholder.script.model.ScriptLine;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.Wav;
 

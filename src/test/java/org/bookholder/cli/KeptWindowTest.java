@@ -7,10 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.bookholder.session.Command;
-import org.bookholder.view.Action;
-import org.bookholder.view.KeyMap;
-import org.bookholder.view.WindowPlace;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.input.KeyMap;
+import org.bookholder.view.settings.WindowPlace;
+import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -18,7 +18,7 @@ import javax.imageio.ImageIO;
 import org.bookholder.testing.ChildJvm;
 import org.bookholder.testing.Needs;
 import org.bookholder.testing.SoundServer;
-import org.bookholder.view.Palette;
+import org.bookholder.view.cue.Palette;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;

@@ -10,7 +10,7 @@ import org.bookholder.speech.AudioRead;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.Spoken;
-import org.bookholder.view.Cue;
+import org.bookholder.view.settings.Cue;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;

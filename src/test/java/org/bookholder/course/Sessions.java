@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.journal.Replay;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.Readings;

@@ -3,7 +3,7 @@ package org.bookholder.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Decision.Choice;
 import org.bookholder.session.Mover;

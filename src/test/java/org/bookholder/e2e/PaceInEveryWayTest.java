@@ -5,21 +5,21 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Locale;
-import org.bookholder.follow.ReadingPosition;
-import org.bookholder.runtime.PacedSource;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.runtime.Reading;
-import org.bookholder.script.Script;
+import org.bookholder.runtime.source.PacedSource;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.Mover;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.ReadingRig;
 import org.bookholder.testing.Scripts;
 import org.bookholder.testing.Spoken;
-import org.bookholder.view.Action;
-import org.bookholder.view.Row;
+import org.bookholder.view.Frame;
 import org.bookholder.view.Scene;
-import org.bookholder.view.ViewModel;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.layout.Row;
+import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -65,7 +65,7 @@ final class PaceInEveryWayTest {
                 ReadingPosition.START);
         List<Row> rows = scene.layout().rows();
         int row = 0;
-        ViewModel view = scene.advance(reading.state().get(), STEP);
+        Frame view = scene.advance(reading.state().get(), STEP);
         for (double t = STEP; t < LATEST; t += STEP) {
             rig.pass(STEP);
             if (way == Mover.HAND

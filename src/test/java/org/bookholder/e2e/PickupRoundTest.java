@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.Outcome;
-import org.bookholder.follow.ReadingPosition;
-import org.bookholder.runtime.PacedSource;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Outcome;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.runtime.Reading;
-import org.bookholder.script.Script;
+import org.bookholder.runtime.source.PacedSource;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.AudioSource;
@@ -18,10 +18,10 @@ import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.ReadingRig;
 import org.bookholder.testing.Scripts;
 import org.bookholder.testing.Spoken;
-import org.bookholder.view.Action;
+import org.bookholder.view.Frame;
 import org.bookholder.view.Scene;
-import org.bookholder.view.ViewModel;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -129,9 +129,9 @@ final class PickupRoundTest {
         assertThat(kept).anyMatch(attempt -> attempt.line() == 5 && attempt.outcome() == Outcome.CLEAN);
     }
 
-    private void look(ViewModel view) {
+    private void look(Frame view) {
         view.captions().stream()
-                .filter(caption -> caption.spot() == ViewModel.Spot.BESIDE)
+                .filter(caption -> caption.spot() == Frame.Spot.BESIDE)
                 .forEach(caption -> note(caption.text()));
         view.page().ifPresent(page -> note(page.page().heading()));
     }

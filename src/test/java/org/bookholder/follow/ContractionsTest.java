@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import org.bookholder.follow.judge.OneLine;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Deviation;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.ScriptPreparer;
-import org.bookholder.script.ScriptReader;
-import org.bookholder.script.ScriptReader.Format;
+import org.bookholder.script.pronounce.ScriptPreparer;
+import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.testing.ReadAloud;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -2,6 +2,7 @@ package org.bookholder.follow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.bookholder.follow.judge.OneLine;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 

@@ -3,6 +3,9 @@ package org.bookholder.follow;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.bookholder.follow.judge.OneLine;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.testing.ReadAloud;
 import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.DisplayName;

@@ -5,14 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.bookholder.follow.Deviation.Kind;
-import org.bookholder.session.ReadRight;
+import org.bookholder.follow.model.Deviation.Kind;
+import org.bookholder.session.AcceptedReading;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 final class ReadRightNotesTest {
-    private static final ReadRight SWAP = new ReadRight(0, "frames", "flames", Kind.SWAPPED);
-    private static final ReadRight OWN_LINE = new ReadRight(3, "a", "", Kind.DROPPED);
+    private static final AcceptedReading SWAP = new AcceptedReading(0, "frames", "flames", Kind.SWAPPED);
+    private static final AcceptedReading OWN_LINE = new AcceptedReading(3, "a", "", Kind.DROPPED);
 
     @Test
     void aCourseLearnsFromItsOwnSessionsWhatHoldsInEveryLine(@TempDir Path sessions) throws Exception {
@@ -22,7 +22,7 @@ final class ReadRightNotesTest {
         String course = ReadRightNotes.courseOf(Path.of("hives", "lesson-1.md"));
         ReadRightNotes notes = new ReadRightNotes(course, List.of(SWAP, OWN_LINE));
         notes.keep(first);
-        new ReadRightNotes("elsewhere", List.of(new ReadRight(0, "go", "no", Kind.SWAPPED))).keep(other);
+        new ReadRightNotes("elsewhere", List.of(new AcceptedReading(0, "go", "no", Kind.SWAPPED))).keep(other);
         assertThat(ReadRightNotes.of(first)).contains(notes);
         assertThat(ReadRightNotes.ofCourse(sessions, course)).containsExactly(SWAP);
         assertThat(ReadRightNotes.courseOf(Path.of("hives", "lesson-2.md"))).isEqualTo(course);

@@ -11,12 +11,12 @@ import static org.bookholder.testing.Readings.swapped;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import org.bookholder.follow.Aside;
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.WordTime;
+import org.bookholder.follow.model.Aside;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.WordTime;
 import org.bookholder.pace.TakeTime.Span;
-import org.bookholder.script.ScriptLine;
-import org.bookholder.script.ScriptWord;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptWord;
 import org.bookholder.testing.Scripts;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;

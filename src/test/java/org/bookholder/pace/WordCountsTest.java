@@ -3,10 +3,10 @@ package org.bookholder.pace;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.bookholder.follow.ReadingPosition;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptLine;
-import org.bookholder.script.ScriptSettings;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.Test;
 

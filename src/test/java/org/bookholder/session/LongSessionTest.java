@@ -9,7 +9,7 @@ import static org.bookholder.testing.Readings.settled;
 import java.time.Duration;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.fatigue.FatigueLimits;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
 import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.Test;
 

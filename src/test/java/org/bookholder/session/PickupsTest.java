@@ -12,7 +12,7 @@ import static org.bookholder.testing.Readings.swapped;
 
 import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.Pickup.Place;
 import org.bookholder.testing.Scripts;
 import org.bookholder.testing.SessionDump;

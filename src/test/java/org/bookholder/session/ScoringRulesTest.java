@@ -11,8 +11,8 @@ import static org.bookholder.testing.Readings.swapped;
 
 import java.util.Arrays;
 import org.bookholder.fatigue.FatigueLimits;
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.Test;
 

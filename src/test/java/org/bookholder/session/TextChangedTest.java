@@ -12,13 +12,13 @@ import static org.bookholder.testing.Readings.swapped;
 
 import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.Outcome;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Outcome;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptReader;
-import org.bookholder.script.ScriptReader.Format;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.ScriptReader.Format;
 import org.junit.jupiter.api.Test;
 
 /** A script whose text is changed in the middle of a session. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.Tape;
+import org.bookholder.runtime.record.Tape;
 import org.bookholder.speech.AudioBlock;
 
 /** A tape in memory, which can be made to fail. */

@@ -12,10 +12,10 @@ import static org.bookholder.testing.Readings.swapped;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bookholder.follow.Aside;
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.FollowState;
-import org.bookholder.script.Script;
+import org.bookholder.follow.model.Aside;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.FollowState;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionEvent.FollowChanged;
 import org.bookholder.session.SessionEvent.Held;

@@ -1,9 +1,9 @@
 package org.bookholder.testing;
 
 import java.util.List;
-import org.bookholder.script.PreparedScript;
-import org.bookholder.script.PreparedScript.PreparedWord;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.PreparedScript;
+import org.bookholder.script.model.PreparedScript.PreparedWord;
+import org.bookholder.script.model.Script;
 
 /** Scripts for a recogniser that knows every word. */
 public final class Prepared {

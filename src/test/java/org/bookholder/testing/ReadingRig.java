@@ -8,17 +8,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.bookholder.fatigue.FatigueLimits;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.HandRunner;
-import org.bookholder.runtime.Manuscript;
 import org.bookholder.runtime.Reading;
-import org.bookholder.runtime.ReadingPlan;
-import org.bookholder.runtime.Sources;
-import org.bookholder.runtime.Stage;
-import org.bookholder.runtime.Tape;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptPreparer;
+import org.bookholder.runtime.record.Tape;
+import org.bookholder.runtime.source.Manuscript;
+import org.bookholder.runtime.source.Sources;
+import org.bookholder.runtime.stage.ManualScheduler;
+import org.bookholder.runtime.stage.Stage;
+import org.bookholder.runtime.take.ReadingPlan;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
@@ -45,7 +45,7 @@ public final class ReadingRig implements Sources {
     private final boolean live;
     private Optional<Manuscript> manuscript = Optional.empty();
     private Optional<Reading> reading = Optional.empty();
-    private final HandRunner runner = new HandRunner(this::failed);
+    private final ManualScheduler runner = new ManualScheduler(this::failed);
 
     public ReadingRig(Script script, List<Hypothesis> heard, boolean live) {
         this(script, new FakeEars(heard), live);
@@ -97,7 +97,7 @@ public final class ReadingRig implements Sources {
         runner.runUntilIdle(100_000);
     }
 
-    public HandRunner runner() {
+    public ManualScheduler runner() {
         return runner;
     }
 

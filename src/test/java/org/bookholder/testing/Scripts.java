@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.bookholder.script.Direction;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptElement;
-import org.bookholder.script.ScriptLine;
-import org.bookholder.script.ScriptSettings;
-import org.bookholder.script.ScriptSettings.LineBreaks;
-import org.bookholder.script.ScriptWord;
-import org.bookholder.script.ScriptWord.Emphasis;
+import org.bookholder.script.model.Direction;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptElement;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptSettings;
+import org.bookholder.script.model.ScriptSettings.LineBreaks;
+import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.model.ScriptWord.Emphasis;
 
 /** Small scripts made by hand, without the parser: a word is spoken as it is written, in lower case. */
 public final class Scripts {

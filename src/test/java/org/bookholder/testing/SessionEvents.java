@@ -5,15 +5,15 @@ import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
-import org.bookholder.follow.Aside;
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.Deviation;
-import org.bookholder.follow.FollowState;
-import org.bookholder.follow.ReadingPosition;
-import org.bookholder.follow.WordTime;
+import org.bookholder.follow.model.Aside;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Deviation;
+import org.bookholder.follow.model.FollowState;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.follow.model.WordTime;
+import org.bookholder.session.AcceptedReading;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Mover;
-import org.bookholder.session.ReadRight;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
@@ -127,7 +127,7 @@ public final class SessionEvents {
                 Combinators.combine(ordinals(), ordinals(), times(), times()).as(Remark.Bounded::new),
                 Arbitraries.just(new Remark.Undone()),
                 Combinators.combine(ordinals(), texts(), texts(), Arbitraries.of(Deviation.Kind.class))
-                        .as(ReadRight::new)
+                        .as(AcceptedReading::new)
                         .list()
                         .ofMaxSize(3)
                         .map(Remark.Carried::new));

@@ -2,6 +2,7 @@ package org.bookholder.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.bookholder.view.cue.Palette;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 

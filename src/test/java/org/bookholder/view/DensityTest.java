@@ -3,6 +3,9 @@ package org.bookholder.view;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.bookholder.view.layout.Geometry;
+import org.bookholder.view.settings.TypeSize;
+import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

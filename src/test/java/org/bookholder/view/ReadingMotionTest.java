@@ -10,14 +10,22 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptLine;
-import org.bookholder.script.ScriptReader;
-import org.bookholder.script.ScriptReader.Format;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionState;
+import org.bookholder.view.layout.Geometry;
+import org.bookholder.view.layout.Layout;
+import org.bookholder.view.layout.Row;
+import org.bookholder.view.layout.Typesetter;
+import org.bookholder.view.motion.Motion;
+import org.bookholder.view.motion.PositionInterpolator;
+import org.bookholder.view.motion.Steering;
+import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -132,7 +140,7 @@ final class ReadingMotionTest {
                         (next.at() - motion.at()) / pitch,
                         next.speed() / pitch,
                         Math.abs(next.speed() - motion.speed()) / FRAME / pitch,
-                        t - wentBack < Lead.SLIP_SECONDS + 2));
+                        t - wentBack < PositionInterpolator.SLIP_SECONDS + 2));
             }
             motion = next;
         }

@@ -6,10 +6,15 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.testing.Scripts;
+import org.bookholder.view.cue.Palette;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.layout.Geometry;
+import org.bookholder.view.settings.Cue;
+import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.Test;
 
 /** The reading window without a window. */
@@ -62,7 +67,7 @@ final class SceneTest {
     void aNewSizeKeepsThePlaceAtTheEyeLine() {
         scene.settle(session.state());
         scene.resize(new Scene.Screen(1280, 720, 720, 0));
-        ViewModel view = scene.settle(session.state());
+        Frame view = scene.settle(session.state());
         assertThat(view.geometry().height()).isEqualTo(720);
         assertThat(offEyeLine(view)).isLessThan(0.6 * view.geometry().pitch());
     }
@@ -73,7 +78,7 @@ final class SceneTest {
         for (int i = 0; i < 4; i++) {
             act(Action.LARGER);
         }
-        ViewModel view = scene.settle(session.state());
+        Frame view = scene.settle(session.state());
         assertThat(view.geometry().em())
                 .isGreaterThan(Geometry.of(WindowSettings.defaults(), 0, 1080, 1920, 1080)
                         .em());
@@ -129,10 +134,10 @@ final class SceneTest {
     void wordsSinkBackOneAfterTheOtherAndNotAtOnce() {
         scene.settle(session.state());
         session.becomes(session.sample().at(5, 6));
-        ViewModel soon = scene.advance(session.state(), 0.05);
+        Frame soon = scene.advance(session.state(), 0.05);
         int shown = soon.rows().stream()
                 .flatMap(r -> r.stretches().stream())
-                .mapToInt(ViewModel.Stretch::rgb)
+                .mapToInt(Frame.Stretch::rgb)
                 .filter(rgb -> rgb != Palette.COMING && rgb != Palette.SPOKEN && rgb != Palette.DIRECTION)
                 .toArray()
                 .length;
@@ -145,12 +150,12 @@ final class SceneTest {
         List<String> lines = new ArrayList<>(List.of("A line that was put in front of all others."));
         session.state().script().lines().forEach(line -> lines.add(line.text()));
         session.becomes(SampleState.of(Scripts.of(lines.toArray(String[]::new))).at(6, 4));
-        ViewModel view = scene.advance(session.state(), 0.05);
+        Frame view = scene.advance(session.state(), 0.05);
         assertThat(view.rows().stream()
                         .filter(r -> r.row().pieces().stream().anyMatch(p -> p.line() == 6 && p.word() == 4))
                         .mapToDouble(r -> Math.abs(r.middle() - view.geometry().eyeLine())))
                 .allMatch(off -> off < 0.6 * view.geometry().pitch());
-        assertThat(view.captions()).extracting(ViewModel.Caption::text).contains("the text was changed");
+        assertThat(view.captions()).extracting(Frame.Caption::text).contains("the text was changed");
         assertThat(pass(0.1)).isEmpty();
     }
 
@@ -171,7 +176,7 @@ final class SceneTest {
         return commands;
     }
 
-    private static double offEyeLine(ViewModel view) {
+    private static double offEyeLine(Frame view) {
         return view.rows().stream()
                 .filter(r -> r.row().pieces().stream().anyMatch(p -> p.line() == 5 && p.word() == 4))
                 .mapToDouble(r -> Math.abs(r.middle() - view.geometry().eyeLine()))

@@ -2,8 +2,8 @@ package org.bookholder.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bookholder.follow.Outcome;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.Outcome;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;

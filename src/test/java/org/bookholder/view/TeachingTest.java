@@ -3,6 +3,9 @@ package org.bookholder.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.input.KeyGuide;
+import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.Test;
 
 /** Buttons of a remote are taught what to do, by pressing them. */
@@ -65,8 +68,8 @@ final class TeachingTest {
         teach("Left", "F");
         act(Action.QUIT);
         act(Action.QUIT);
-        ViewModel view = scene.advance(session.state(), 0.05);
-        assertThat(view.captions()).extracting(ViewModel.Caption::text).anyMatch(t -> t.contains("Esc again"));
+        Frame view = scene.advance(session.state(), 0.05);
+        assertThat(view.captions()).extracting(Frame.Caption::text).anyMatch(t -> t.contains("Esc again"));
     }
 
     private void teach(String button, String like) {

@@ -9,7 +9,7 @@ import java.util.function.IntFunction;
 import java.util.function.Predicate;
 import org.bookholder.course.Course;
 import org.bookholder.course.Measured;
-import org.bookholder.script.AgeingFact;
+import org.bookholder.script.model.AgeingFact;
 
 /**
  * Where a course stands.

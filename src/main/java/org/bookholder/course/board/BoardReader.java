@@ -21,7 +21,7 @@ import org.bookholder.course.Progress;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.pace.RunningTime;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
 
 /** Finds out where a course stands, from what lies in its folder and from its sessions. */
 public final class BoardReader {

@@ -3,7 +3,7 @@ package org.bookholder.course.board;
 import java.nio.file.Path;
 import java.util.List;
 import org.bookholder.course.Lesson;
-import org.bookholder.script.AgeingFact;
+import org.bookholder.script.model.AgeingFact;
 
 /**
  * Something that is to be looked at again.

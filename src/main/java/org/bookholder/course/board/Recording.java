@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bookholder.course.RecordedSession;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptLine;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 

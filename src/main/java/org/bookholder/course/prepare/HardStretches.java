@@ -9,12 +9,12 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.bookholder.course.prepare.HardStretch.Kind;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptLine;
-import org.bookholder.script.ScriptPreparer;
-import org.bookholder.script.ScriptWord;
-import org.bookholder.script.Sounding;
-import org.bookholder.script.Vocabulary;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.pronounce.ScriptPreparer;
+import org.bookholder.script.pronounce.Sounding;
+import org.bookholder.script.pronounce.Vocabulary;
 
 /** Finds what is hard to say in a script. */
 public final class HardStretches {

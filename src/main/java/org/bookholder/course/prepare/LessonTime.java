@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bookholder.pace.RunningTime;
-import org.bookholder.script.Script;
-import org.bookholder.script.Vocabulary;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.pronounce.Vocabulary;
 
 /**
  * How long a lesson will run, and what is hard in it.

@@ -1,11 +1,11 @@
 package org.bookholder.course.prepare;
 
 import java.util.List;
-import org.bookholder.script.Script;
-import org.bookholder.script.ScriptLine;
-import org.bookholder.script.ScriptSettings.LineBreaks;
-import org.bookholder.script.ScriptWord;
-import org.bookholder.script.Sounding;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptSettings.LineBreaks;
+import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.pronounce.Sounding;
 
 /**
  * How easy a text is, by Flesch (1948) and by Kincaid and others (1975), from three counts.

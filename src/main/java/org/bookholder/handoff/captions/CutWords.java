@@ -3,10 +3,10 @@ package org.bookholder.handoff.captions;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.cutlist.Clip;
-import org.bookholder.follow.Attempt;
-import org.bookholder.follow.WordTime;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.WordTime;
 import org.bookholder.handoff.HandOff;
-import org.bookholder.script.ScriptWord;
+import org.bookholder.script.model.ScriptWord;
 import org.bookholder.timing.StreamTime;
 
 /** The words of the chosen attempts, as written, with their times in the cut lesson. */

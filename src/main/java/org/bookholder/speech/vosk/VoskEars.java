@@ -3,7 +3,7 @@ package org.bookholder.speech.vosk;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Vocabulary;
+import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.speech.Ear;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.Ears;

@@ -3,7 +3,7 @@ package org.bookholder.view.gl;
 import static org.lwjgl.opengl.GL33C.*;
 
 import java.nio.FloatBuffer;
-import org.bookholder.view.Palette;
+import org.bookholder.view.cue.Palette;
 import org.lwjgl.system.MemoryUtil;
 
 /**

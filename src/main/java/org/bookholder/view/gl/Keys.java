@@ -5,7 +5,7 @@ import static org.lwjgl.glfw.GLFW.*;
 
 import java.util.Locale;
 import java.util.Map;
-import org.bookholder.view.Action;
+import org.bookholder.view.input.Action;
 import org.jspecify.annotations.Nullable;
 
 /** The names of keys. Letters go by what is printed on the key, wherever it stands on the keyboard. */

@@ -3,7 +3,7 @@ package org.bookholder.view.gl;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.bookholder.view.Face;
+import org.bookholder.view.layout.Face;
 
 /** Sets short texts by their left end, right end or middle, at a height that is the middle of their capitals. */
 final class Labels {

@@ -3,16 +3,16 @@ package org.bookholder.view.gl;
 import java.util.Arrays;
 import java.util.List;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
-import org.bookholder.view.Face;
-import org.bookholder.view.Geometry;
-import org.bookholder.view.Opening;
-import org.bookholder.view.Palette;
-import org.bookholder.view.ViewModel;
-import org.bookholder.view.ViewModel.Caption;
-import org.bookholder.view.ViewModel.Footlights;
-import org.bookholder.view.ViewModel.LessonThread;
-import org.bookholder.view.ViewModel.Reed;
-import org.bookholder.view.ViewModel.Spot;
+import org.bookholder.view.Frame;
+import org.bookholder.view.Frame.Caption;
+import org.bookholder.view.Frame.Footlights;
+import org.bookholder.view.Frame.LessonThread;
+import org.bookholder.view.Frame.Reed;
+import org.bookholder.view.Frame.Spot;
+import org.bookholder.view.cue.Opening;
+import org.bookholder.view.cue.Palette;
+import org.bookholder.view.layout.Face;
+import org.bookholder.view.layout.Geometry;
 
 /** Draws what stands beside the text: footlights, reed, dog-ears, the lesson's thread, figures and words. */
 final class MarginPainter {
@@ -34,7 +34,7 @@ final class MarginPainter {
         words = new WordsPainter(labels);
     }
 
-    void paint(ViewModel view) {
+    void paint(Frame view) {
         Geometry geometry = view.geometry();
         double light = 1 - (view.page().isPresent() ? view.page().get().light() : 0);
         if (light > 0) {
@@ -57,7 +57,7 @@ final class MarginPainter {
     }
 
     /** Where rows have faded out towards the foot of the picture, and what is said there. */
-    double footTop(ViewModel view) {
+    double footTop(Frame view) {
         return view.geometry().footTop() - words.height(view);
     }
 
@@ -187,7 +187,7 @@ final class MarginPainter {
         }
     }
 
-    private void caption(Caption caption, ViewModel view) {
+    private void caption(Caption caption, Frame view) {
         Geometry geometry = view.geometry();
         double edge = 1.4 * geometry.margin();
         double far = geometry.width() - edge;
@@ -216,7 +216,7 @@ final class MarginPainter {
     }
 
     /** A ring when a break is coming, half a disc when it is due, a disc when it is overdue. */
-    private void rest(ViewModel view, double x, double y, double radius, int rgb) {
+    private void rest(Frame view, double x, double y, double radius, int rgb) {
         double rim = Math.max(1.6, 0.16 * radius);
         shapes.disc(x, y, radius, rgb, 1);
         if (view.rest() == Urgency.OVERDUE) {

@@ -1,10 +1,10 @@
 package org.bookholder.view.gl;
 
-import org.bookholder.view.Face;
-import org.bookholder.view.Geometry;
-import org.bookholder.view.Page;
-import org.bookholder.view.Palette;
-import org.bookholder.view.ViewModel.PageView;
+import org.bookholder.view.cue.Palette;
+import org.bookholder.view.layout.Face;
+import org.bookholder.view.layout.Geometry;
+import org.bookholder.view.page.ListPage;
+import org.bookholder.view.page.PageView;
 
 /** Draws a list in place of the script. */
 final class PagePainter {
@@ -22,7 +22,7 @@ final class PagePainter {
 
     /** Draws a page, faded out above {@code foot}. */
     void paint(PageView view, Geometry geometry, double foot) {
-        Page page = view.page();
+        ListPage page = view.page();
         double unit = page.unit(geometry);
         double top = 2 * geometry.margin() - view.scroll();
         canvas.fade(
@@ -46,11 +46,11 @@ final class PagePainter {
         return Math.min(geometry.columnLeft(), 0.14 * geometry.width());
     }
 
-    private void pickups(Page page, Geometry geometry, double unit, double left, double start, double light) {
+    private void pickups(ListPage page, Geometry geometry, double unit, double left, double start, double light) {
         double right = geometry.width() - left;
         double text = left + 1.7 * unit;
         double y = start;
-        for (Page.Entry entry : page.entries()) {
+        for (ListPage.Entry entry : page.entries()) {
             if (y > -2 * unit && y < geometry.height() + unit) {
                 double call = right - labels.length(entry.call(), Face.FIGURE, 0.42 * unit);
                 labels.left(entry.lead(), Face.FIGURE, 0.42 * unit, left, y, Palette.FIGURE, light);
@@ -69,13 +69,13 @@ final class PagePainter {
         shapes.polygon(x, y).to(x + size, y + size).to(x, y + size).fill(Palette.DOG_EAR, light);
     }
 
-    private void keys(Page page, Geometry geometry, double unit, double start, double light) {
+    private void keys(ListPage page, Geometry geometry, double unit, double start, double light) {
         int half = (page.entries().size() + 1) / 2;
         double column = 0.44 * geometry.width();
         double left = KEYS_LEFT * geometry.width();
         double size = 0.4 * unit;
         for (int i = 0; i < page.entries().size(); i++) {
-            Page.Entry entry = page.entries().get(i);
+            ListPage.Entry entry = page.entries().get(i);
             double x = left + (i < half ? 0 : column);
             double y = start + (i < half ? i : i - half) * page.entryHeight(geometry);
             labels.left(entry.lead(), Face.READING, size, x, y, Palette.COMING, light);

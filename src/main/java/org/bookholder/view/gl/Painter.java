@@ -1,12 +1,12 @@
 package org.bookholder.view.gl;
 
 import java.util.Optional;
-import org.bookholder.view.Geometry;
-import org.bookholder.view.Palette;
-import org.bookholder.view.Row;
-import org.bookholder.view.ViewModel;
-import org.bookholder.view.ViewModel.PageView;
-import org.bookholder.view.ViewModel.RowView;
+import org.bookholder.view.Frame;
+import org.bookholder.view.Frame.RowView;
+import org.bookholder.view.cue.Palette;
+import org.bookholder.view.layout.Geometry;
+import org.bookholder.view.layout.Row;
+import org.bookholder.view.page.PageView;
 
 /** Draws a whole picture: the rows, then what stands beside them. */
 final class Painter {
@@ -32,7 +32,7 @@ final class Painter {
     }
 
     /** Draws {@code view} into the current framebuffer. */
-    void paint(ViewModel view) {
+    void paint(Frame view) {
         Geometry geometry = view.geometry();
         canvas.begin(geometry.width(), geometry.height(), view.mirrored(), view.upsideDown());
         double foot = margins.footTop(view);

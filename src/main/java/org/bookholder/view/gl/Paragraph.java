@@ -1,7 +1,7 @@
 package org.bookholder.view.gl;
 
 import java.util.List;
-import org.bookholder.view.Face;
+import org.bookholder.view.layout.Face;
 
 /** A text in rows, broken anew only when it or its room has changed. */
 final class Paragraph {

@@ -23,15 +23,15 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
-import org.bookholder.view.Action;
+import org.bookholder.view.Frame;
 import org.bookholder.view.Scene;
 import org.bookholder.view.Scene.Screen;
-import org.bookholder.view.ViewModel;
-import org.bookholder.view.WindowPlace;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.settings.WindowPlace;
+import org.bookholder.view.settings.WindowSettings;
 import org.jspecify.annotations.Nullable;
 import org.lwjgl.glfw.GLFWMonitorCallback;
 
@@ -57,7 +57,7 @@ public final class ReadingWindow implements AutoCloseable {
     private final Shaper shaper;
     private final Deque<Consumer<SessionState>> inputs = new ArrayDeque<>();
     private @Nullable Scene scene;
-    private @Nullable ViewModel drawn;
+    private @Nullable Frame drawn;
     private boolean stale = true;
 
     private ReadingWindow(Window window, WindowSettings settings) {
@@ -168,7 +168,7 @@ public final class ReadingWindow implements AutoCloseable {
     }
 
     /** The picture that is shown, for tests; empty if there is none yet. */
-    Optional<ViewModel> shown() {
+    Optional<Frame> shown() {
         return Optional.ofNullable(drawn);
     }
 
@@ -196,7 +196,7 @@ public final class ReadingWindow implements AutoCloseable {
         Scene current = scene(state);
         current.resize(screen);
         takeInputs(state);
-        ViewModel view = current.advance(state, seconds);
+        Frame view = current.advance(state, seconds);
         if (!view.takeChanged() && !stale) {
             return false;
         }
@@ -207,7 +207,7 @@ public final class ReadingWindow implements AutoCloseable {
         return true;
     }
 
-    private Snapshot picture(ViewModel view) {
+    private Snapshot picture(Frame view) {
         painter.paint(view);
         stale = true;
         return Snapshot.read(view.geometry().width(), view.geometry().height());

@@ -20,8 +20,8 @@ import static org.lwjgl.opengl.GL33C.glTexParameteri;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.bookholder.view.Face;
-import org.bookholder.view.Flow;
+import org.bookholder.view.layout.Face;
+import org.bookholder.view.layout.Flow;
 import org.jspecify.annotations.Nullable;
 
 /**

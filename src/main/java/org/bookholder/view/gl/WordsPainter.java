@@ -1,11 +1,11 @@
 package org.bookholder.view.gl;
 
 import java.util.List;
-import org.bookholder.view.Face;
-import org.bookholder.view.Geometry;
-import org.bookholder.view.ViewModel;
-import org.bookholder.view.ViewModel.Caption;
-import org.bookholder.view.ViewModel.Spot;
+import org.bookholder.view.Frame;
+import org.bookholder.view.Frame.Caption;
+import org.bookholder.view.Frame.Spot;
+import org.bookholder.view.layout.Face;
+import org.bookholder.view.layout.Geometry;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,7 +36,7 @@ final class WordsPainter {
         displaced = new Paragraph(labels);
     }
 
-    void paint(ViewModel view) {
+    void paint(Frame view) {
         Geometry geometry = view.geometry();
         Caption count = view.caption(Spot.COUNT);
         if (count != null && isNumber(count)) {
@@ -53,7 +53,7 @@ final class WordsPainter {
     }
 
     /** How much higher the words above the thread reach than the foot of the picture does without them, in pixels. */
-    double height(ViewModel view) {
+    double height(Frame view) {
         Geometry geometry = view.geometry();
         Caption said = view.caption(Spot.MESSAGE);
         int standing = rows(displaced, displaced(view), geometry);
@@ -79,7 +79,7 @@ final class WordsPainter {
     }
 
     /** What has no room beside the text, if anything has not. */
-    private @Nullable Caption displaced(ViewModel view) {
+    private @Nullable Caption displaced(Frame view) {
         Geometry geometry = view.geometry();
         Caption count = view.caption(Spot.COUNT);
         if (count != null && !isNumber(count) && !fits(count, 1.2 * geometry.small(), geometry)) {

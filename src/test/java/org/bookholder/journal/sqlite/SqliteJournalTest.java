@@ -15,7 +15,7 @@ import java.sql.Statement;
 import java.util.Arrays;
 import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionEvent;

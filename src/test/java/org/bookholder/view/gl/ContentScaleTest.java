@@ -6,7 +6,7 @@ import static org.lwjgl.glfw.GLFW.glfwWaitEventsTimeout;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Needs;
 import org.bookholder.view.Scene.Screen;
-import org.bookholder.view.WindowPlace;
+import org.bookholder.view.settings.WindowPlace;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

@@ -1,13 +1,13 @@
 package org.bookholder.view.gl;
 
 import java.util.List;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
+import org.bookholder.view.Frame;
 import org.bookholder.view.Scene;
-import org.bookholder.view.ViewModel;
-import org.bookholder.view.WindowPlace;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.settings.WindowPlace;
+import org.bookholder.view.settings.WindowSettings;
 
 /** Draws single pictures that nobody sees, for tests that look at pixels. Needs a display. */
 final class Easel implements AutoCloseable {
@@ -38,7 +38,7 @@ final class Easel implements AutoCloseable {
         return new Scene(script, settings, shaper, new Scene.Screen(width, height, height, 0), ReadingPosition.START);
     }
 
-    Snapshot draw(ViewModel view) {
+    Snapshot draw(Frame view) {
         painter.paint(view);
         return Snapshot.read(width, height);
     }

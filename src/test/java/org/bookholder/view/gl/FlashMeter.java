@@ -2,7 +2,7 @@ package org.bookholder.view.gl;
 
 import java.util.Arrays;
 import java.util.function.IntBinaryOperator;
-import org.bookholder.view.Contrast;
+import org.bookholder.view.cue.Contrast;
 
 /**
  * Counts general flashes in a run of pictures as WCAG 2.2 defines them ("general flash and red flash thresholds"): a

@@ -6,14 +6,14 @@ import static org.lwjgl.glfw.GLFW.glfwSwapBuffers;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
-import org.bookholder.follow.ReadingPosition;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.Script;
+import org.bookholder.script.model.Script;
 import org.bookholder.session.SessionState;
 import org.bookholder.view.SampleState;
 import org.bookholder.view.Scene;
-import org.bookholder.view.WindowPlace;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.settings.WindowPlace;
+import org.bookholder.view.settings.WindowSettings;
 
 /** An even reading in a real window of 1920 by 1080, measured picture by picture on the thread that draws. */
 public final class FrameRun {

@@ -9,7 +9,7 @@ import static org.lwjgl.glfw.GLFW.GLFW_KEY_PAGE_DOWN;
 import static org.lwjgl.glfw.GLFW.GLFW_KEY_UNKNOWN;
 import static org.lwjgl.glfw.GLFW.GLFW_KEY_W;
 
-import org.bookholder.view.Action;
+import org.bookholder.view.input.Action;
 import org.junit.jupiter.api.Test;
 
 final class KeysTest {

@@ -16,12 +16,12 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.testing.Needs;
-import org.bookholder.view.Cue;
+import org.bookholder.view.Frame;
 import org.bookholder.view.SampleState;
 import org.bookholder.view.StandIn;
-import org.bookholder.view.ViewModel;
-import org.bookholder.view.WindowPlace;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.settings.Cue;
+import org.bookholder.view.settings.WindowPlace;
+import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -94,9 +94,9 @@ final class LiveKeysTest {
         steps.add(new Step("key KP_Subtract", () -> window.settings().arcMinutes() < minutes + 0.01));
         steps.add(new Step("key w", () -> window.settings().columnWords() == 7));
         steps.add(new Step("key shift+w", () -> window.settings().columnWords() == 6));
-        steps.add(new Step("key g", () -> shows(window, ViewModel::mirrored)));
+        steps.add(new Step("key g", () -> shows(window, Frame::mirrored)));
         steps.add(new Step("key g", () -> shows(window, v -> !v.mirrored())));
-        steps.add(new Step("key u", () -> shows(window, ViewModel::upsideDown)));
+        steps.add(new Step("key u", () -> shows(window, Frame::upsideDown)));
         steps.add(new Step("key u", () -> shows(window, v -> !v.upsideDown())));
         steps.add(new Step("key e", () -> shows(window, v -> v.reed().isEmpty())));
         steps.add(new Step("key e", () -> shows(window, v -> v.reed().isPresent())));
@@ -129,17 +129,17 @@ final class LiveKeysTest {
         steps.add(new Step(press, () -> session.told().stream().skip(before).anyMatch(command)));
     }
 
-    private static boolean shows(ReadingWindow window, Predicate<ViewModel> wanted) {
+    private static boolean shows(ReadingWindow window, Predicate<Frame> wanted) {
         return window.shown().filter(wanted).isPresent();
     }
 
-    private static boolean heading(ViewModel view, String text) {
+    private static boolean heading(Frame view, String text) {
         return view.page()
                 .filter(p -> p.light() > 0.9 && p.page().heading().contains(text))
                 .isPresent();
     }
 
-    private static boolean caption(ViewModel view, String text) {
+    private static boolean caption(Frame view, String text) {
         return view.captions().stream().anyMatch(c -> c.text().contains(text));
     }
 

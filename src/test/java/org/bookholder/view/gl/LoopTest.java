@@ -12,12 +12,12 @@ import java.util.function.Consumer;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionState;
 import org.bookholder.testing.Needs;
-import org.bookholder.view.Action;
-import org.bookholder.view.Palette;
+import org.bookholder.view.Frame;
 import org.bookholder.view.SampleState;
-import org.bookholder.view.ViewModel;
-import org.bookholder.view.WindowPlace;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.cue.Palette;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.settings.WindowPlace;
+import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -119,7 +119,7 @@ final class LoopTest {
     }
 
     /** All that a picture holds but for its heights and colours. */
-    private static List<Object> whatIsShown(ViewModel view) {
+    private static List<Object> whatIsShown(Frame view) {
         List<Object> shown = new ArrayList<>(view.captions());
         view.rows().forEach(row -> shown.add(row.row()));
         return shown;
@@ -156,7 +156,7 @@ final class LoopTest {
     }
 
     /** Whether a word is on its way from bright to dark. */
-    private static boolean changes(ViewModel view) {
+    private static boolean changes(Frame view) {
         return view.rows().stream()
                 .flatMap(row -> row.stretches().stream())
                 .anyMatch(s -> !List.of(Palette.COMING, Palette.SPOKEN, Palette.DIRECTION)

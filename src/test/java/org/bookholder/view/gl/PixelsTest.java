@@ -9,14 +9,14 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionState;
 import org.bookholder.testing.Needs;
 import org.bookholder.testing.Scripts;
-import org.bookholder.view.Contrast;
-import org.bookholder.view.Geometry;
-import org.bookholder.view.Palette;
+import org.bookholder.view.Frame;
+import org.bookholder.view.Frame.RowView;
 import org.bookholder.view.SampleState;
 import org.bookholder.view.Scene;
-import org.bookholder.view.ViewModel;
-import org.bookholder.view.ViewModel.RowView;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.cue.Contrast;
+import org.bookholder.view.cue.Palette;
+import org.bookholder.view.layout.Geometry;
+import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -43,7 +43,7 @@ final class PixelsTest {
 
     @Test
     void spokenWordsAreDarkerThanThoseToCome() {
-        ViewModel view = settled(SampleState.lesson().state(), plain());
+        Frame view = settled(SampleState.lesson().state(), plain());
         Snapshot picture = easel.draw(view);
         RowView row = rowBeingRead(view);
         int split = splitOf(view, row);
@@ -88,7 +88,7 @@ final class PixelsTest {
     void theRowBeingReadStandsAtTheEyeLineWhereverThatIs() {
         for (double eyeLine : new double[] {0.2, 1.0 / 3, 0.5}) {
             SampleState state = SampleState.of(Scripts.of("One two three four."));
-            ViewModel view = settled(state.at(1, 3).state(), plain().withEyeLine(eyeLine));
+            Frame view = settled(state.at(1, 3).state(), plain().withEyeLine(eyeLine));
             Snapshot picture = easel.draw(view);
             double middle = middleOfInk(picture, view.geometry());
             assertThat(middle)
@@ -100,8 +100,7 @@ final class PixelsTest {
     void theTypeIsAsLargeAsAskedFor() {
         for (double size : new double[] {40, 80}) {
             SampleState state = SampleState.of(Scripts.of("I I I HIH"));
-            ViewModel view =
-                    settled(state.at(1, 4).state(), plain().withSize(size).withCues(Set.of()));
+            Frame view = settled(state.at(1, 4).state(), plain().withSize(size).withCues(Set.of()));
             Snapshot picture = easel.draw(view);
             int[] ink = inkedRows(picture, view.geometry(), Contrast.luminance(Palette.COMING) / 2);
             // Capitals of Inter are 2048/2816 of the type size high.
@@ -112,7 +111,7 @@ final class PixelsTest {
     @Test
     void noRowIsLongerThanTheColumn() {
         for (int words : new int[] {3, 6, 10}) {
-            ViewModel view = settled(SampleState.lesson().state(), plain().withColumnWords(words));
+            Frame view = settled(SampleState.lesson().state(), plain().withColumnWords(words));
             Geometry geometry = view.geometry();
             Snapshot picture = easel.draw(view);
             int right = (int) Math.ceil(geometry.columnRight()) + 1;
@@ -140,12 +139,12 @@ final class PixelsTest {
         return WindowSettings.defaults();
     }
 
-    private ViewModel settled(SessionState state, WindowSettings settings) {
+    private Frame settled(SessionState state, WindowSettings settings) {
         Scene scene = easel.scene(state.script(), settings);
         return scene.settle(state);
     }
 
-    private static RowView rowBeingRead(ViewModel view) {
+    private static RowView rowBeingRead(Frame view) {
         return view.rows().stream()
                 .filter(r -> r.stretches().size() == 2)
                 .findFirst()
@@ -153,7 +152,7 @@ final class PixelsTest {
     }
 
     /** Pixels from the column's left to where the words to come begin. */
-    private static int splitOf(ViewModel view, RowView row) {
+    private static int splitOf(Frame view, RowView row) {
         double ems = 0;
         for (int i = 0; i < row.stretches().get(0).to(); i++) {
             ems += row.row().pieces().get(i).width() + 0.25;

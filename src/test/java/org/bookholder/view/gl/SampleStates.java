@@ -4,9 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
-import org.bookholder.follow.Deviation;
-import org.bookholder.follow.FollowState;
-import org.bookholder.follow.Outcome;
+import org.bookholder.follow.model.Deviation;
+import org.bookholder.follow.model.FollowState;
+import org.bookholder.follow.model.Outcome;
 import org.bookholder.view.SampleState;
 
 /** The states that a presenter meets, by name. */

@@ -11,10 +11,10 @@ import org.bookholder.session.SessionState;
 import org.bookholder.testing.Needs;
 import org.bookholder.testing.Scripts;
 import org.bookholder.timing.StreamTime;
-import org.bookholder.view.Geometry;
+import org.bookholder.view.Frame;
 import org.bookholder.view.SampleState;
-import org.bookholder.view.ViewModel;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.layout.Geometry;
+import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,7 +35,7 @@ final class ToldPicturesTest {
         WindowSettings settings = WindowSettings.defaults().withDistance(distance);
         try (Easel easel = Easel.of(width, height)) {
             for (String text : List.of("Chin up, and look past the lens", LONG)) {
-                ViewModel view = settled(easel, SampleState.of(Scripts.of("Wait.")), settings, text);
+                Frame view = settled(easel, SampleState.of(Scripts.of("Wait.")), settings, text);
                 Geometry geometry = view.geometry();
                 Snapshot alone = easel.draw(view);
                 int thread = (int) (geometry.threadLine() - 0.1 * geometry.margin());
@@ -61,7 +61,7 @@ final class ToldPicturesTest {
         return Session.apply(state.state(), List.of(new SessionEvent.Remarked(StreamTime.ofSeconds(254), remark)));
     }
 
-    private static ViewModel settled(Easel easel, SampleState state, WindowSettings settings, String text) {
+    private static Frame settled(Easel easel, SampleState state, WindowSettings settings, String text) {
         return easel.scene(state.script(), settings).settle(told(state, text));
     }
 

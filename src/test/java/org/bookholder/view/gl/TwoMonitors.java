@@ -8,12 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.view.Action;
+import org.bookholder.view.Frame;
 import org.bookholder.view.SampleState;
 import org.bookholder.view.StandIn;
-import org.bookholder.view.ViewModel;
-import org.bookholder.view.WindowPlace;
-import org.bookholder.view.WindowSettings;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.settings.WindowPlace;
+import org.bookholder.view.settings.WindowSettings;
 
 /**
  * The reading window on a display of two monitors of X.Org's dummy driver: one of 1920 by 1080, and right of it one of 1280
@@ -63,11 +63,11 @@ public final class TwoMonitors {
         until("pulled out, the window comes to the first", v -> window.isOnAMonitor());
     }
 
-    private static boolean is(ViewModel view, int width, int height) {
+    private static boolean is(Frame view, int width, int height) {
         return view.geometry().width() == width && view.geometry().height() == height;
     }
 
-    private void until(String what, Predicate<ViewModel> wanted) {
+    private void until(String what, Predicate<Frame> wanted) {
         long began = System.nanoTime();
         window.run(
                 session::state,

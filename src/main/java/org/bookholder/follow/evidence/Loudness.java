@@ -1,0 +1,226 @@
+package org.bookholder.follow.evidence;
+
+import java.util.Arrays;
+import org.bookholder.speech.FrameLevels;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * How loud each frame of a take was, and what of it is voice.
+ *
+ * <p>Voice is what stands out of the room: louder than the quiet frames of its surroundings by a part of the way to the
+ * loud ones.
+ */
+public final class Loudness {
+    private static final int WINDOW = 10 * FrameLevels.PER_SECOND;
+    private static final int LEVELS = 1 - FrameLevels.SILENCE;
+
+    /** Which share of the frames of a window is taken for room, and which for no louder than voice. */
+    private static final double ROOM_SHARE = 0.1;
+
+    private static final double VOICE_SHARE = 0.9;
+
+    /** How far from the room's level to the voice's a frame must reach to be voice, and how many dB at least. */
+    private static final double PART = 0.2;
+
+    private static final int LEAST_DB = 4;
+
+    /** Frames of silence within speech: the closure of a stop consonant. */
+    private static final int GAP = 10;
+
+    /** Frames by which a recogniser's word may begin too early or end too late. */
+    private static final int INWARD = 20;
+
+    /** Frames kept beside the voice, so that no soft beginning is cut. */
+    private static final int MARGIN = 5;
+
+    /** How far below its loud frames a voice may fall and still be one. */
+    private static final int SPEECH_DB = 18;
+
+    /** Frames of silence that are a pause (250 ms, as in Goldman-Eisler 1968). */
+    private static final int PAUSE = FrameLevels.PER_SECOND / 4;
+
+    private final StreamTime start;
+    private final int[] counts = new int[LEVELS];
+    private byte[] frames = new byte[WINDOW];
+    private int length;
+    private int quiet;
+
+    /** Creates the loudness of a take whose audio begins at {@code start}. */
+    public Loudness(StreamTime start) {
+        this.start = start;
+    }
+
+    /** Takes in frames; what is missing before them counts as silence. */
+    public void add(FrameLevels levels) {
+        int from = index(levels.start());
+        while (length < from) {
+            add(FrameLevels.SILENCE);
+        }
+        for (byte level : levels.decibels()) {
+            add(level);
+        }
+    }
+
+    private void add(byte level) {
+        if (length == frames.length) {
+            frames = Arrays.copyOf(frames, 2 * length);
+        }
+        frames[length++] = level;
+        counts[-level]++;
+        if (length > WINDOW) {
+            counts[-frames[length - 1 - WINDOW]]--;
+        }
+        quiet = level < threshold() ? quiet + 1 : 0;
+    }
+
+    /** Whether no sound has been measured. */
+    public boolean unknown() {
+        return length == 0;
+    }
+
+    /** How long nothing but the room has been heard. */
+    public StreamTime quiet() {
+        return StreamTime.ofSamples(quiet, FrameLevels.PER_SECOND);
+    }
+
+    /** How much of the take's audio was measured. */
+    public StreamTime heardTo() {
+        return time(length);
+    }
+
+    private int threshold() {
+        return threshold(counts, Math.min(length, WINDOW));
+    }
+
+    private static int threshold(int[] counts, int total) {
+        int room = percentile(counts, ROOM_SHARE, total);
+        int voice = percentile(counts, VOICE_SHARE, total);
+        return room + Math.max(LEAST_DB, (int) Math.round(PART * (voice - room)));
+    }
+
+    private static int percentile(int[] counts, double share, int total) {
+        int left = (int) (share * total);
+        for (int level = LEVELS - 1; level > 0; level--) {
+            left -= counts[level];
+            if (left < 0) {
+                return -level;
+            }
+        }
+        return 0;
+    }
+
+    /**
+     * The stretch of voice that begins and ends with words: from the last silence before the first of them to the first
+     * silence after the last, as far as the sound is known.
+     *
+     * @param first when the first word begins
+     * @param last when the last word ends
+     * @param after voice up to here belongs to what was said before
+     * @param before voice from here on belongs to what is said next
+     */
+    public Stretch around(StreamTime first, StreamTime last, StreamTime after, StreamTime before) {
+        int from = index(first);
+        int to = Math.min(index(last), length) - 1;
+        if (to <= from) {
+            return new Stretch(first, last);
+        }
+        int threshold = notRoom(from, to);
+        int begin = edge(from, -1, Math.max(index(after), 0), threshold);
+        int end = edge(to, 1, Math.min(index(before), length) - 1, threshold);
+        return begin < end ? new Stretch(time(begin), time(end + 1)) : new Stretch(first, last);
+    }
+
+    /** A stretch of a take. */
+    public record Stretch(StreamTime start, StreamTime end) {}
+
+    /** How much voice there has been since {@code time}. */
+    public StreamTime voiceAfter(StreamTime time) {
+        int from = index(time);
+        int threshold = voiceLevel(length - 1);
+        int voiced = 0;
+        for (int i = Math.max(from, length - WINDOW); i < length; i++) {
+            voiced += frames[i] >= threshold ? 1 : 0;
+        }
+        return StreamTime.ofSamples(voiced, FrameLevels.PER_SECOND);
+    }
+
+    /** How far the voice goes on after {@code time} before it pauses, up to {@code limit}. */
+    public StreamTime voiceUntil(StreamTime time, StreamTime limit) {
+        int from = index(time);
+        int last = Math.min(index(limit), length) - 1;
+        return from > last ? time : StreamTime.max(time, time(lastVoice(from, 1, last) + 1));
+    }
+
+    /** How far the voice goes back before {@code time} without a pause, down to {@code limit}. */
+    public StreamTime voiceSince(StreamTime time, StreamTime limit) {
+        int from = Math.min(index(time), length) - 1;
+        int first = index(limit);
+        return from < first ? time : StreamTime.min(time, time(lastVoice(from, -1, first)));
+    }
+
+    private int lastVoice(int from, int direction, int limit) {
+        int threshold = voiceLevel(from);
+        int last = from;
+        int silent = 0;
+        for (int i = from; (limit - i) * direction >= 0 && silent < PAUSE; i += direction) {
+            boolean loud = frames[i] >= threshold;
+            silent = loud ? 0 : silent + 1;
+            last = loud ? i : last;
+        }
+        return last;
+    }
+
+    /** The level from which on frames around a moment are voice. */
+    private int voiceLevel(int frame) {
+        int first = Math.max(0, frame - WINDOW / 2);
+        int last = Math.min(length, frame + WINDOW / 2);
+        int[] around = counts(first, last);
+        int room = percentile(around, ROOM_SHARE, last - first);
+        return Math.max(room + LEAST_DB, percentile(around, VOICE_SHARE, last - first) - SPEECH_DB);
+    }
+
+    private int[] counts(int first, int last) {
+        int[] around = new int[LEVELS];
+        for (int i = first; i < last; i++) {
+            around[-frames[i]]++;
+        }
+        return around;
+    }
+
+    /** The level from which on frames of a stretch are not the room alone. */
+    private int notRoom(int from, int to) {
+        int last = Math.min(length, to + WINDOW / 2);
+        int first = Math.max(0, from - WINDOW / 2);
+        return percentile(counts(first, last), ROOM_SHARE, last - first) + LEAST_DB;
+    }
+
+    /**
+     * The outermost frame of voice, going out from {@code word} to {@code limit}, with a frame's margin or two; gaps as
+     * short as a stop consonant's are no silence. If the frame itself is silent, the word's sound lies further in.
+     */
+    private int edge(int word, int direction, int limit, int threshold) {
+        int edge = word;
+        int inward = 0;
+        while (frames[edge] < threshold && inward++ < INWARD) {
+            edge -= direction;
+        }
+        if (frames[edge] < threshold) {
+            return word;
+        }
+        int silent = 0;
+        for (int i = edge; (limit - i) * direction >= 0 && silent <= GAP; i += direction) {
+            silent = frames[i] < threshold ? silent + 1 : 0;
+            edge = silent == 0 ? i : edge;
+        }
+        int margin = Math.min(MARGIN, Math.max(0, (limit - edge) * direction));
+        return edge + direction * margin;
+    }
+
+    private int index(StreamTime time) {
+        return (int) time.since(start).samples(FrameLevels.PER_SECOND);
+    }
+
+    private StreamTime time(int index) {
+        return start.plus(StreamTime.ofSamples(index, FrameLevels.PER_SECOND));
+    }
+}

@@ -1,0 +1,195 @@
+package org.bookholder.follow.judge;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.bookholder.follow.evidence.Loudness;
+import org.bookholder.follow.evidence.OpenAlignment;
+import org.bookholder.follow.evidence.OpenWords;
+import org.bookholder.follow.evidence.TextSimilarity;
+import org.bookholder.follow.graph.PathSpan;
+import org.bookholder.follow.graph.ReadingGraph;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Deviation;
+import org.bookholder.follow.model.Deviation.Kind;
+import org.bookholder.script.model.PreparedScript.PreparedWord;
+import org.bookholder.script.pronounce.SoundAlike;
+import org.bookholder.speech.RecognizedWord;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Turns a reading of a line into an attempt, with the words that were not read as written.
+ *
+ * <p>A word is called only if the script ear did not hear it and the open ear heard nothing like it at its place: the
+ * script ear alone hears what it expects, the open ear alone mishears one word in ten.
+ */
+public final class AttemptJudge {
+    /** How far outside an attempt the open ear's words may lie and still be taken for its own. */
+    private static final StreamTime MARGIN = StreamTime.ofSeconds(0.2);
+
+    /** By how much the two ears may differ on when a word was said. */
+    private static final StreamTime SLACK = StreamTime.ofSeconds(0.1);
+
+    /** Silence at a take's end that shows that the reader had finished. */
+    private static final StreamTime FALLEN_SILENT = StreamTime.ofSeconds(0.1);
+
+    /** How far apart, by letters and by sound, two words may be and still be the same one misheard. */
+    private static final double SAME_LETTERS = 0.56;
+
+    private static final double SAME_SOUND = 0.4;
+
+    private final ReadingGraph graph;
+    private final OpenWords open;
+    private final Loudness loudness;
+    private final ReaderProfile reader;
+
+    public AttemptJudge(ReadingGraph graph, OpenWords open, Loudness loudness, ReaderProfile reader) {
+        this.graph = graph;
+        this.open = open;
+        this.loudness = loudness;
+        this.reader = reader;
+    }
+
+    /**
+     * Judges a reading of a line.
+     *
+     * @param after when what was read before it ends
+     * @param before when what was read after it begins
+     */
+    public Attempt judge(PathSpan span, int take, int ordinal, StreamTime after, StreamTime before) {
+        HeardLine heard = new HeardLine(graph, span);
+        Loudness.Stretch said = heard.said(loudness, span, after, before);
+        boolean complete = heard.complete(said, isCutOff(before));
+        Loudness.Stretch bounds = complete
+                ? loudness.around(said.start(), said.end(), after, before)
+                : loudness.around(span.start(), span.end(), after, before);
+        return new Attempt(
+                take,
+                ordinal,
+                span.line() + 1,
+                bounds.start(),
+                bounds.end(),
+                complete,
+                heard.times(),
+                complete ? deviations(span, take, heard, said) : List.of());
+    }
+
+    /** Whether the take was cut while the reader was still speaking, and nothing was read after this. */
+    private boolean isCutOff(StreamTime before) {
+        return !loudness.unknown()
+                && before.equals(loudness.heardTo())
+                && loudness.quiet().isBefore(FALLEN_SILENT);
+    }
+
+    private List<Deviation> deviations(PathSpan span, int take, HeardLine heard, Loudness.Stretch said) {
+        int first = graph.firstWord(span.line());
+        List<PreparedWord> words = new ArrayList<>();
+        for (int word = 0; word < heard.length(); word++) {
+            words.add(graph.word(first + word));
+        }
+        OpenAlignment alignment = new OpenAlignment(
+                words, open.between(said.start().since(MARGIN), said.end().plus(MARGIN)));
+        List<Integer> wrong = wrongWords(words, heard, alignment);
+        reader.add(take, span.start(), told(span.line(), words, heard, alignment, wrong));
+        wrong.removeIf(word -> reader.alwaysMisheard(lowerCase(words.get(word)), alignment.said(word)));
+        List<Deviation> result = new ArrayList<>(new AddedWords(words, heard, alignment).find(span));
+        for (int word : wrong) {
+            result.add(deviation(words.get(word), alignment.said(word), word, wrong.size() > 1));
+        }
+        result.sort(Comparator.comparingInt(Deviation::word));
+        return result;
+    }
+
+    private List<Integer> wrongWords(List<PreparedWord> words, HeardLine heard, OpenAlignment alignment) {
+        List<Integer> wrong = new ArrayList<>();
+        for (int word = 0; word < heard.length(); word++) {
+            boolean departs = alignment.reworded(word)
+                    ? graph.asWritten() && alignment.rewordedFrom(word)
+                    : isWrong(words, heard, alignment, word);
+            if (departs && lost(words, heard, word)) {
+                wrong.add(word);
+            }
+        }
+        return wrong;
+    }
+
+    private static ReaderProfile.Told told(
+            int line, List<PreparedWord> words, HeardLine heard, OpenAlignment alignment, List<Integer> wrong) {
+        int slips = -wrong.size();
+        Set<String> right = new HashSet<>();
+        for (int word = 0; word < heard.length(); word++) {
+            slips += lost(words, heard, word) ? 1 : 0;
+            if (alignment.exact(word)) {
+                right.add(lowerCase(words.get(word)));
+            }
+        }
+        Map<String, String> heardFor = new HashMap<>();
+        wrong.forEach(word -> heardFor.put(lowerCase(words.get(word)), alignment.said(word)));
+        return new ReaderProfile.Told(line, slips, heardFor, right);
+    }
+
+    /** Whether the script ear did not hear a word that it can hear. */
+    private static boolean lost(List<PreparedWord> words, HeardLine heard, int word) {
+        PreparedWord prepared = words.get(word);
+        return !heard.matched(word) && !prepared.standIn() && !prepared.forms().isEmpty();
+    }
+
+    private static String lowerCase(PreparedWord word) {
+        return word.word().plain().toLowerCase(Locale.ROOT);
+    }
+
+    /** Whether a word that the script ear did not hear was not read as written. */
+    private static boolean isWrong(List<PreparedWord> words, HeardLine heard, OpenAlignment alignment, int word) {
+        PreparedWord prepared = words.get(word);
+        if (FunctionWords.contains(prepared)) {
+            return false;
+        }
+        String said = alignment.said(word);
+        return said.isEmpty()
+                || !inPlace(heard, alignment.counterpart(word), word)
+                || (letters(prepared, said) > SAME_LETTERS && sound(prepared, said) > SAME_SOUND);
+    }
+
+    private Deviation deviation(PreparedWord word, String said, int index, boolean several) {
+        double certainty = Certainty.of(said.isEmpty() ? 1 : sound(word, said), several, reader.slipsPerReading());
+        Kind kind = said.isEmpty() ? Kind.DROPPED : Kind.SWAPPED;
+        return new Deviation(index + 1, word.word().plain(), said, kind, certainty);
+    }
+
+    /** Whether what was heard for a word was heard between the words beside it: transposed words are misread. */
+    private static boolean inPlace(HeardLine heard, List<RecognizedWord> counterpart, int word) {
+        if (counterpart.isEmpty()) {
+            return false;
+        }
+        StreamTime start = counterpart.get(0).start();
+        StreamTime end = counterpart.get(counterpart.size() - 1).end();
+        boolean afterNext = word + 1 < heard.length()
+                && heard.matched(word + 1)
+                && !start.plus(SLACK).isBefore(heard.end(word + 1));
+        boolean beforeLast = word > 0
+                && heard.matched(word - 1)
+                && !heard.start(word - 1).plus(SLACK).isBefore(end);
+        return !afterNext && !beforeLast;
+    }
+
+    private static double letters(PreparedWord word, String said) {
+        String joined = said.replace(" ", "");
+        return word.word().spoken().stream()
+                .mapToDouble(form -> TextSimilarity.share(String.join("", form), joined))
+                .min()
+                .orElse(1);
+    }
+
+    /** How far what was heard is from a word by sound, from 0 to 1. */
+    static double sound(PreparedWord word, String said) {
+        return word.word().spoken().stream()
+                .mapToDouble(form -> SoundAlike.distance(String.join(" ", form), said))
+                .min()
+                .orElse(1);
+    }
+}

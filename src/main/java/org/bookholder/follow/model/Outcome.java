@@ -1,0 +1,24 @@
+package org.bookholder.follow.model;
+
+/** What became of a line. */
+public enum Outcome {
+    /** Read as written. */
+    CLEAN("clean"),
+    /** Read to the end, with words swapped, dropped or added. */
+    MISREAD("misread"),
+    /** Broken off and never finished. */
+    INCOMPLETE("incomplete"),
+    /** Not read. */
+    SKIPPED("skipped");
+
+    private final String label;
+
+    Outcome(String label) {
+        this.label = label;
+    }
+
+    /** The word for it on screen and in every file. */
+    public String label() {
+        return label;
+    }
+}

@@ -1,0 +1,184 @@
+package org.bookholder.follow.settle;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.bookholder.follow.evidence.Loudness;
+import org.bookholder.follow.evidence.OpenWords;
+import org.bookholder.follow.graph.Beam;
+import org.bookholder.follow.graph.PathSpan;
+import org.bookholder.follow.graph.ReadingGraph;
+import org.bookholder.follow.graph.ViterbiTracker;
+import org.bookholder.follow.judge.AttemptJudge;
+import org.bookholder.follow.judge.ReaderProfile;
+import org.bookholder.follow.model.Aside;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.FollowEvent;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.Hypothesis;
+import org.bookholder.speech.RecognizedWord;
+import org.bookholder.timing.StreamTime;
+
+/** The settling path of one take: spans as they close, attempts once both ears have heard them, all of it at the end. */
+public final class TakeSettler {
+    private final ReadingGraph graph;
+    private final int take;
+    private final SettlingPath path;
+    private final SpanBuilder builder;
+    private final OpenWords open = new OpenWords();
+    private final AttemptJudge judge;
+    private final Loudness loudness;
+    private final List<PathSpan> spans = new ArrayList<>();
+    private final List<Held> holds = new ArrayList<>();
+    private final Map<Integer, Attempt> told = new HashMap<>();
+    private int judged;
+    private int ordinal;
+
+    private record Held(StreamTime from, StreamTime to) {}
+
+    /**
+     * @param reader what is known of the reader in this session; learns from this take
+     * @param start where the take's audio begins
+     * @param word where in the script it is to be read from
+     */
+    public TakeSettler(
+            ReadingGraph graph,
+            ViterbiTracker tracker,
+            ReaderProfile reader,
+            int take,
+            Loudness loudness,
+            StreamTime start,
+            int word) {
+        this.graph = graph;
+        this.take = take;
+        this.loudness = loudness;
+        path = new SettlingPath(tracker, word, start);
+        builder = new SpanBuilder(graph);
+        judge = new AttemptJudge(graph, open, loudness, reader);
+    }
+
+    public Beam beam() {
+        return path.beam();
+    }
+
+    /** Takes in final words of either ear and returns the attempts that could be judged. */
+    public List<Attempt> hear(Hypothesis.Final words) {
+        List<RecognizedWord> counted =
+                words.words().stream().filter(w -> !held(w)).toList();
+        if (words.ear() == EarKind.OPEN) {
+            open.add(counted, words.heardTo());
+        } else {
+            spans.addAll(builder.add(path.hear(counted)));
+        }
+        List<Attempt> attempts = judgeHeard();
+        attempts.addAll(judgeAhead());
+        attempts.removeIf(a -> a.equals(told.put(a.ordinal(), a)));
+        return attempts;
+    }
+
+    /** Judges the spans that the open ear has heard to their end. */
+    private List<Attempt> judgeHeard() {
+        List<Attempt> attempts = new ArrayList<>();
+        while (judged < spans.size() && heardByBoth(spans.get(judged))) {
+            if (!spans.get(judged).off()) {
+                attempts.add(judge(spans, judged, ++ordinal));
+            }
+            judged++;
+        }
+        return attempts;
+    }
+
+    /**
+     * Judges readings that have got to the end of their line, as they seem now: what comes next may be part of them, but
+     * in a pause nothing comes for long. They get the ordinals that they will have and are told again if they change.
+     */
+    private List<Attempt> judgeAhead() {
+        if (judged < spans.size()) {
+            return List.of();
+        }
+        List<PathSpan> all = new ArrayList<>(spans.subList(lastReading(), judged));
+        int from = all.size();
+        all.addAll(builder.ahead(path.ahead()));
+        List<Attempt> attempts = new ArrayList<>();
+        for (int i = from; i < all.size() && heardByBoth(all.get(i)); i++) {
+            if (!all.get(i).off()) {
+                attempts.add(judge(all, i, ordinal + attempts.size() + 1));
+            }
+        }
+        return attempts;
+    }
+
+    /** Where the last reading of a line that was judged lies among the spans: the next is bounded by it. */
+    private int lastReading() {
+        int index = judged - 1;
+        while (index > 0 && spans.get(index).off()) {
+            index--;
+        }
+        return Math.max(0, index);
+    }
+
+    private boolean heardByBoth(PathSpan span) {
+        return !open.heardTo().isBefore(span.end());
+    }
+
+    private Attempt judge(List<PathSpan> all, int index, int number) {
+        return judge.judge(all.get(index), take, number, endOfReading(all, index - 1), startOfReading(all, index + 1));
+    }
+
+    /** When the last reading of a line up to a span ends. */
+    private static StreamTime endOfReading(List<PathSpan> all, int index) {
+        for (int i = index; i >= 0; i--) {
+            if (!all.get(i).off()) {
+                return all.get(i).end();
+            }
+        }
+        return StreamTime.ZERO;
+    }
+
+    /** When the first reading of a line from a span on begins. */
+    private StreamTime startOfReading(List<PathSpan> all, int index) {
+        for (int i = index; i < all.size(); i++) {
+            if (!all.get(i).off()) {
+                return all.get(i).start();
+            }
+        }
+        return loudness.heardTo();
+    }
+
+    public void move(int word) {
+        path.move(word);
+    }
+
+    public void hold(StreamTime at) {
+        holds.add(new Held(at, new StreamTime(Long.MAX_VALUE / 2)));
+    }
+
+    public void resume(StreamTime at) {
+        if (!holds.isEmpty()) {
+            Held last = holds.remove(holds.size() - 1);
+            holds.add(new Held(last.from(), at));
+        }
+    }
+
+    private boolean held(RecognizedWord word) {
+        return holds.stream()
+                .anyMatch(
+                        h -> word.end().compareTo(h.from()) > 0 && word.start().isBefore(h.to()));
+    }
+
+    /** Settles the whole take. */
+    public FollowEvent.TakeSettled finish(StreamTime at) {
+        spans.addAll(builder.add(path.finish()));
+        spans.addAll(builder.finish());
+        List<Attempt> attempts = new ArrayList<>();
+        for (int i = 0; i < spans.size(); i++) {
+            if (!spans.get(i).off()) {
+                attempts.add(judge(spans, i, attempts.size() + 1));
+            }
+        }
+        List<Aside> asides = new AsideFinder(open).find(spans, attempts, take);
+        FalseStarts.Told told = new FalseStarts(graph, loudness).tell(attempts, asides);
+        return new FollowEvent.TakeSettled(at, take, told.attempts(), told.asides());
+    }
+}

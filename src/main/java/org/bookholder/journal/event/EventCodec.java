@@ -1,0 +1,112 @@
+package org.bookholder.journal.event;
+
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.exc.InvalidTypeIdException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.jsontype.NamedType;
+import java.util.Map;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.Remark;
+import org.bookholder.session.SessionEvent;
+
+/**
+ * Session events as JSON text and back: one object, its kind in {@code type}, times in ticks, instants as ISO 8601.
+ *
+ * <p>The text outlives the program that wrote it: kinds are named here and not after their classes, fields that are not
+ * known are passed over, and a kind or a value that is not known is a problem that says so. May be used by several
+ * threads.
+ */
+public final class EventCodec {
+    /** What each kind is called on disk. Never change one; the classes may be renamed. */
+    static final Map<Class<? extends SessionEvent>, String> KINDS = Map.ofEntries(
+            Map.entry(SessionEvent.Opened.class, "opened"),
+            Map.entry(SessionEvent.TextChanged.class, "text-changed"),
+            Map.entry(SessionEvent.TakeStarted.class, "take-started"),
+            Map.entry(SessionEvent.TakeEnded.class, "take-ended"),
+            Map.entry(SessionEvent.PositionMoved.class, "position-moved"),
+            Map.entry(SessionEvent.FollowChanged.class, "follow-changed"),
+            Map.entry(SessionEvent.AttemptSettled.class, "attempt-settled"),
+            Map.entry(SessionEvent.TakeSettled.class, "take-settled"),
+            Map.entry(SessionEvent.PickupMarked.class, "pickup-marked"),
+            Map.entry(SessionEvent.SoundMeasured.class, "sound-measured"),
+            Map.entry(SessionEvent.SamplesLost.class, "samples-lost"),
+            Map.entry(SessionEvent.SourceLost.class, "source-lost"),
+            Map.entry(SessionEvent.SourceFound.class, "source-found"),
+            Map.entry(SessionEvent.RecordingFailed.class, "recording-failed"),
+            Map.entry(SessionEvent.Held.class, "held"),
+            Map.entry(SessionEvent.Resumed.class, "resumed"),
+            Map.entry(SessionEvent.Remarked.class, "remarked"));
+
+    /** The same for what people add. */
+    static final Map<Class<? extends Remark>, String> REMARKS = Map.ofEntries(
+            Map.entry(Remark.Noted.class, "noted"),
+            Map.entry(Remark.Told.class, "told"),
+            Map.entry(Remark.BreakBegan.class, "break-began"),
+            Map.entry(Remark.BreakOver.class, "break-over"),
+            Map.entry(Remark.Decided.class, "decided"),
+            Map.entry(Remark.Bounded.class, "bounded"),
+            Map.entry(Remark.Undone.class, "undone"),
+            Map.entry(Remark.Carried.class, "carried"));
+
+    private static final JsonMapper MAPPER = mapper();
+    private static final ObjectWriter WRITER = MAPPER.writerFor(SessionEvent.class);
+    private static final ObjectReader READER = MAPPER.readerFor(SessionEvent.class);
+
+    private EventCodec() {}
+
+    /** The event as one line of JSON. */
+    public static String encode(SessionEvent event) {
+        try {
+            return WRITER.writeValueAsString(event);
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("event (" + event + ") must be of a kind listed here", e);
+        }
+    }
+
+    /**
+     * The event that {@code text} stands for.
+     *
+     * @param text what {@link #encode} wrote, in this version or another
+     * @param where the file it comes from, for the message
+     * @throws ProblemException if it is damaged, or of a kind or with a value that this version does not know
+     */
+    public static SessionEvent decode(String text, String where) throws ProblemException {
+        try {
+            return READER.readValue(text);
+        } catch (InvalidTypeIdException e) {
+            throw new ProblemException(
+                    "holds an event of the unknown kind '" + e.getTypeId() + "'",
+                    where,
+                    "open it with the version of Bookholder that wrote it, or a newer one",
+                    e);
+        } catch (JsonProcessingException e) {
+            throw new ProblemException(
+                    "holds an event that cannot be understood (" + e.getOriginalMessage() + ")",
+                    where,
+                    "open it with the version of Bookholder that wrote it, or fetch the session from a backup",
+                    e);
+        }
+    }
+
+    private static JsonMapper mapper() {
+        JsonMapper.Builder builder = JsonMapper.builder()
+                .addModule(new TimeModule())
+                .addMixIn(SessionEvent.class, Kind.class)
+                .addMixIn(Remark.class, Kind.class)
+                .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+                .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+                .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES);
+        KINDS.forEach((type, name) -> builder.registerSubtypes(new NamedType(type, name)));
+        REMARKS.forEach((type, name) -> builder.registerSubtypes(new NamedType(type, name)));
+        return builder.build();
+    }
+
+    /** Tells the JSON library to write the kind into the object; the events themselves know of no file format. */
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "type")
+    private interface Kind {}
+}

@@ -1,0 +1,30 @@
+package org.bookholder.runtime.record;
+
+import java.util.List;
+import org.bookholder.desk.Trail;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.journal.Replay;
+import org.bookholder.script.model.Script;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+
+/**
+ * What a session has come to.
+ *
+ * @param state where its events led
+ * @param trail what a desk shows of the way there
+ */
+public record ReplayedSession(SessionState state, Trail trail) {
+    /** Follows the events of a session, which began with {@code script}. */
+    public static ReplayedSession of(Script script, FatigueLimits limits, List<SessionEvent> events) {
+        return Replay.state(
+                new ReplayedSession(Session.begin(script, limits), Trail.NONE), events, ReplayedSession::after);
+    }
+
+    /** The same after one more event. */
+    ReplayedSession after(SessionEvent event) {
+        SessionState next = Session.apply(state, event);
+        return new ReplayedSession(next, trail.after(next));
+    }
+}

@@ -1,0 +1,82 @@
+package org.bookholder.runtime.record;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.journal.Replay;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.TakeAudio;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.ScriptReader.Format;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
+
+/** Goes on with a session where it was left, also after a kill in mid-take. */
+public final class Resumption {
+    private Resumption() {}
+
+    /**
+     * Where the session in {@code folder} stands. A take that was broken off is ended in the journal first, at the end of
+     * what was recorded of it.
+     *
+     * @param script the script that is to be read on
+     * @param scriptText its text
+     * @throws ProblemException if the session was of another script, or cannot be read
+     */
+    public static ReplayedSession of(SessionFolder folder, Script script, String scriptText, FatigueLimits limits)
+            throws ProblemException {
+        List<SessionEvent> events = folder.journal().events();
+        Optional<String> text = Replay.lastText(events);
+        if (text.isPresent() && !text.get().equals(scriptText)) {
+            throw new ProblemException(
+                    "the session was begun with another text than " + script.source() + " holds now",
+                    folder.path().toString(),
+                    "begin a new session, or read the text that lies in the session's folder");
+        }
+        Script first = firstScript(events, script, scriptText);
+        ReplayedSession past = ReplayedSession.of(first, limits, events);
+        SessionState state = past.state();
+        if (!state.rolling()) {
+            return past;
+        }
+        SessionEvent ended = ended(folder, state.takes().get(state.takes().size() - 1), state.now());
+        folder.journal().append(ended);
+        return past.after(ended);
+    }
+
+    /** Where the next take of a session begins: at the line that was to be read next, or at the start again. */
+    public static ReadingPosition next(SessionState state) {
+        int line = state.position().line();
+        return line > state.lines().size() ? ReadingPosition.START : new ReadingPosition(line, 1);
+    }
+
+    /** The script as it was when the session began: {@code script}, unless its text was changed since. */
+    private static Script firstScript(List<SessionEvent> events, Script script, String scriptText)
+            throws ProblemException {
+        Optional<SessionEvent.Opened> opened = Replay.firstOpened(events);
+        if (opened.isEmpty() || opened.get().scriptText().equals(scriptText)) {
+            return script;
+        }
+        return ScriptReader.parse(opened.get().scriptText(), script.source(), Format.of(script.source()));
+    }
+
+    private static SessionEvent ended(SessionFolder folder, SessionState.Take take, StreamTime seen)
+            throws ProblemException {
+        StreamTime end = seen;
+        Optional<TakeAudio> audio = folder.audio(take.number(), take.start());
+        if (audio.isPresent()) {
+            try (TakeAudio open = audio.get()) {
+                end = StreamTime.max(end, open.end());
+            }
+        }
+        double seconds = end.since(take.start()).seconds();
+        Instant when = take.when().plus(Duration.ofNanos(Math.round(seconds * 1e9)));
+        return new SessionEvent.TakeEnded(end, take.number(), when, "broken off");
+    }
+}

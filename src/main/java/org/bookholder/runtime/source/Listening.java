@@ -1,0 +1,94 @@
+package org.bookholder.runtime.source;
+
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.bookholder.runtime.stage.CompletionLatch;
+import org.bookholder.runtime.stage.Latest;
+import org.bookholder.runtime.stage.Stage;
+import org.bookholder.runtime.stage.Workers;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.AudioRead;
+import org.bookholder.speech.AudioSource;
+
+/** A source that is listened to on a thread of its own until enough was heard or it ends. Safe for use by several threads. */
+public final class Listening implements AutoCloseable {
+    private final CompletionLatch over = new CompletionLatch();
+    private final Latest<String> trouble = new Latest<>("");
+    private final Latest<Optional<Throwable>> fault = new Latest<>(Optional.empty());
+    private final Workers workers = new Workers((stage, failure) -> fault.set(Optional.of(failure)));
+
+    private Listening() {}
+
+    /**
+     * Begins to listen; closes the source at the end.
+     *
+     * @param wanted takes each block on the listening thread and says whether more is wanted
+     */
+    public static Listening start(AudioSource source, Predicate<AudioBlock> wanted) {
+        Listening listening = new Listening();
+        listening.workers.takeOn(listening.new Listener(source, wanted));
+        return listening;
+    }
+
+    /** Waits for the end; says whether it came within {@code millis}, or the thread was interrupted. */
+    public boolean await(long millis) {
+        return over.await(millis);
+    }
+
+    /** Why the device gave no more, for people; empty if it did, or a file is at its end. */
+    public String trouble() {
+        return trouble.get();
+    }
+
+    /** What failed, if something did; the listening is then over. */
+    public Optional<Throwable> fault() {
+        return fault.get();
+    }
+
+    @Override
+    public void close() {
+        workers.close();
+    }
+
+    private final class Listener implements Stage, AudioRead.Reader {
+        private final AudioSource source;
+        private final Predicate<AudioBlock> wanted;
+
+        Listener(AudioSource source, Predicate<AudioBlock> wanted) {
+            this.source = source;
+            this.wanted = wanted;
+        }
+
+        @Override
+        public String role() {
+            return "listening";
+        }
+
+        @Override
+        public int doWork() {
+            return source.read().to(this);
+        }
+
+        @Override
+        public int samples(AudioBlock block) {
+            return wanted.test(block) ? 1 : -1;
+        }
+
+        @Override
+        public int ended() {
+            return -1;
+        }
+
+        @Override
+        public int gone(String reason) {
+            trouble.set(reason);
+            return -1;
+        }
+
+        @Override
+        public void onClose() {
+            source.close();
+            over.come();
+        }
+    }
+}

@@ -1,0 +1,11 @@
+package org.bookholder.runtime.source;
+
+import org.bookholder.script.model.PreparedScript;
+
+/**
+ * A text that was saved while its script is being read.
+ *
+ * @param script the script that it makes
+ * @param text the text
+ */
+public record Revision(PreparedScript script, String text) {}

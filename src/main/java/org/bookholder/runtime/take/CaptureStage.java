@@ -1,0 +1,224 @@
+package org.bookholder.runtime.take;
+
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.record.Tape;
+import org.bookholder.runtime.source.SilentSource;
+import org.bookholder.runtime.source.Sources;
+import org.bookholder.runtime.stage.Stage;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.sound.Spoil;
+import org.bookholder.sound.SpoilWatch;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.AudioRead;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.FrameLevels;
+import org.bookholder.speech.FrameMeter;
+import org.bookholder.speech.SoundLevel;
+import org.bookholder.speech.SoundMeter;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Takes in a take's sound: measures it, records it, hands it to the script ear. Never waits when the sound is live; holds
+ * back when it is a file and the script ear is busy.
+ */
+final class CaptureStage implements Stage, AudioRead.Reader {
+    /** Rounding of odd sample rates stays well below this; losses are far longer. */
+    private static final StreamTime GAP = StreamTime.ofSeconds(0.002);
+
+    private static final long RETRY_NANOS = 2_000_000_000L;
+
+    private final TakeChannels run;
+    private final Sources sources;
+    private final Optional<Tape> tape;
+    private final LongSupplier nanoTime;
+    private final int rate;
+    private final SoundMeter meter;
+    private final FrameMeter frames = new FrameMeter();
+    private final SpoilWatch watch = new SpoilWatch();
+    private AudioSource source;
+    private StreamTime offset;
+    private StreamTime position;
+    private boolean recording;
+    private boolean lost;
+    private StreamTime lostSince;
+    private long lastTry;
+    private boolean ended;
+
+    /**
+     * Creates the stage.
+     *
+     * @param source open already; if {@code lost}, silence that stands in for a device until one is found
+     * @param tape where the sound is kept, if anywhere
+     */
+    CaptureStage(
+            TakeChannels run,
+            Sources sources,
+            AudioSource source,
+            boolean lost,
+            Optional<Tape> tape,
+            LongSupplier nanoTime) {
+        this.lost = lost;
+        this.lastTry = nanoTime.getAsLong();
+        this.run = run;
+        this.sources = sources;
+        this.source = source;
+        this.tape = tape;
+        this.nanoTime = nanoTime;
+        this.rate = source.rate();
+        this.meter = new SoundMeter();
+        this.offset = run.start();
+        this.position = run.start();
+        this.lostSince = run.start();
+        this.recording = tape.isPresent();
+    }
+
+    @Override
+    public String role() {
+        return "capture";
+    }
+
+    @Override
+    public int doWork() {
+        if (!run.cutReason().isEmpty()) {
+            return end(run.cutReason());
+        }
+        if (!sources.live() && run.ear().full()) {
+            return 0;
+        }
+        if (lost) {
+            lookForSource();
+        }
+        return source.read().to(this);
+    }
+
+    @Override
+    public int samples(AudioBlock fromSource) {
+        AudioBlock block = fromSource.later(offset);
+        if (GAP.isBefore(block.start().since(position))) {
+            tell(new SessionEvent.SamplesLost(block.start(), block.start().since(position)));
+            spoiled(new Spoil(position, block.start(), Spoil.Kind.DROPOUT));
+        }
+        position = StreamTime.max(position, block.end());
+        record(block);
+        Optional<FrameLevels> levels = frames.hear(block);
+        hand(block, levels);
+        if (!lost) {
+            watch.hear(block, levels).forEach(this::spoiled);
+        }
+        for (SoundLevel level : meter.hear(block)) {
+            tell(new SessionEvent.SoundMeasured(level.end(), level.rms(), level.peak(), level.clipped()));
+        }
+        run.captured(position);
+        return 1;
+    }
+
+    @Override
+    public int ended() {
+        return end("the recording is at its end");
+    }
+
+    @Override
+    public int gone(String reason) {
+        tell(new SessionEvent.SourceLost(position, reason));
+        source.close();
+        lost = true;
+        lostSince = position;
+        lastTry = nanoTime.getAsLong();
+        use(new SilentSource(rate, nanoTime));
+        return 1;
+    }
+
+    @Override
+    public void onClose() {
+        source.close();
+        if (!ended) {
+            end("the capture failed");
+        }
+    }
+
+    /** Silence runs on while there is no device, so that the session's time does. */
+    private void lookForSource() {
+        if (nanoTime.getAsLong() - lastTry < RETRY_NANOS) {
+            return;
+        }
+        lastTry = nanoTime.getAsLong();
+        try {
+            AudioSource found = sources.open();
+            if (found.rate() != rate) {
+                found.close();
+                return;
+            }
+            use(found);
+            found();
+            tell(new SessionEvent.SourceFound(position, found.name()));
+        } catch (ProblemException stillNone) {
+            lost = true;
+        }
+    }
+
+    /** What came in between was silence in place of sound. */
+    private void found() {
+        lost = false;
+        spoiled(new Spoil(lostSince, position, Spoil.Kind.DROPOUT));
+    }
+
+    private void use(AudioSource next) {
+        source = next;
+        offset = position;
+    }
+
+    private void record(AudioBlock block) {
+        if (!recording) {
+            return;
+        }
+        try {
+            tape.orElseThrow().append(block);
+        } catch (ProblemException e) {
+            recording = false;
+            run.recordingFailed(position, e.getMessage(), this::tell);
+        }
+    }
+
+    private void hand(AudioBlock block, Optional<FrameLevels> levels) {
+        EarInput input = stage -> stage.hear(block, levels);
+        if (!sources.live()) {
+            run.ear().add(input);
+        } else if (!run.ear().offer(input)) {
+            StreamTime length = block.end().since(block.start());
+            run.reports().add(session -> session.unheard(length));
+        }
+    }
+
+    private void tell(SessionEvent event) {
+        run.ear().add(stage -> stage.pass(event));
+    }
+
+    private void spoiled(Spoil spoil) {
+        run.reports().add(session -> session.spoiled(run.number(), spoil));
+    }
+
+    private void endTape() {
+        try {
+            if (tape.isPresent()) {
+                tape.get().close();
+            }
+        } catch (ProblemException e) {
+            run.recordingFailed(position, e.getMessage(), this::tell);
+        }
+        run.tapeEnds();
+    }
+
+    private int end(String reason) {
+        ended = true;
+        if (lost) {
+            found();
+        }
+        endTape();
+        StreamTime at = position;
+        run.ear().add(stage -> stage.finish());
+        run.reports().add(session -> session.captureEnded(run.number(), at, reason));
+        return -1;
+    }
+}

@@ -1,0 +1,93 @@
+package org.bookholder.runtime.take;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.record.Tape;
+import org.bookholder.runtime.stage.Stage;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.Ear;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.Hypothesis;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Lets the open ear hear a take from its tape, so that it may fall behind by any length, in bounded memory, and catches
+ * up when the take is over.
+ */
+final class OpenEarStage implements Stage {
+    private static final int BLOCKS_PER_SECOND = 10;
+
+    private final TakeChannels run;
+    private final Tape tape;
+    private final int samples;
+    private final Supplier<Ear> maker;
+    private @Nullable Ear ear;
+    private boolean finished;
+
+    OpenEarStage(TakeChannels run, Tape tape, int rate, Supplier<Ear> maker) {
+        this.run = run;
+        this.tape = tape;
+        this.samples = rate / BLOCKS_PER_SECOND;
+        this.maker = maker;
+    }
+
+    @Override
+    public String role() {
+        return "open ear";
+    }
+
+    @Override
+    public void onStart() {
+        ear = maker.get();
+    }
+
+    @Override
+    public int doWork() throws ProblemException {
+        if (run.reports().full()) {
+            return 0;
+        }
+        // Asked before reading: what was written before the tape ended is then seen in any case.
+        boolean last = run.tapeEnded();
+        Optional<AudioBlock> block = run.hurried() ? Optional.empty() : tape.read(samples);
+        if (block.isPresent()) {
+            hear(block.get());
+            return 1;
+        }
+        return last || run.hurried() ? finish() : 0;
+    }
+
+    @Override
+    public void onClose() {
+        if (ear != null) {
+            ear.close();
+        }
+        tape.closeReader();
+        run.openEarEnds();
+        if (!finished) {
+            run.reports().add(session -> session.earDone(run.number(), EarKind.OPEN));
+        }
+    }
+
+    private void hear(AudioBlock block) {
+        if (ear != null) {
+            ear.hear(block).forEach(this::report);
+        }
+        run.heardByOpenEar(block.end());
+        run.reports().add(session -> session.heardTo(run.number(), EarKind.OPEN, block.end()));
+    }
+
+    private int finish() {
+        if (ear != null) {
+            ear.finish().forEach(this::report);
+        }
+        finished = true;
+        run.openEarEnds();
+        run.reports().add(session -> session.earDone(run.number(), EarKind.OPEN));
+        return -1;
+    }
+
+    private void report(Hypothesis hypothesis) {
+        run.reports().add(session -> session.heard(run.number(), hypothesis));
+    }
+}

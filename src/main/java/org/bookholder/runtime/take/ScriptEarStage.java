@@ -1,0 +1,105 @@
+package org.bookholder.runtime.take;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.bookholder.runtime.stage.Stage;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.Ear;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.FrameLevels;
+import org.bookholder.speech.Hypothesis;
+import org.bookholder.timing.StreamTime;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Lets the script ear hear a take, and passes on how loud it is and what the ear and the capture have to say, in the order
+ * of time.
+ *
+ * <p>Live, it waits for nobody. A file it hears in step with the open ear, as both would hear it live, so that what is
+ * followed does not depend on how fast the file is read.
+ */
+final class ScriptEarStage implements Stage {
+    /** How far the ear may be ahead of the open ear when they keep step. */
+    private static final StreamTime AHEAD = StreamTime.ofSeconds(0.2);
+
+    private final TakeChannels run;
+    private final boolean inStep;
+    private StreamTime heardTo = StreamTime.ZERO;
+    private final Supplier<Optional<Ear>> maker;
+    private @Nullable Ear ear;
+    private boolean finished;
+
+    /**
+     * Creates the stage.
+     *
+     * @param inStep whether to wait for the open ear
+     * @param maker makes the ear on the stage's own thread; empty if the recogniser knows no word of the script
+     */
+    ScriptEarStage(TakeChannels run, boolean inStep, Supplier<Optional<Ear>> maker) {
+        this.run = run;
+        this.inStep = inStep;
+        this.maker = maker;
+    }
+
+    @Override
+    public String role() {
+        return "script ear";
+    }
+
+    @Override
+    public void onStart() {
+        ear = maker.get().orElse(null);
+    }
+
+    @Override
+    public int doWork() {
+        if (run.reports().full() || (inStep && run.openEarIsBehind(heardTo.since(AHEAD)))) {
+            return 0;
+        }
+        EarInput input = run.ear().poll();
+        if (input == null) {
+            return 0;
+        }
+        input.to(this);
+        return finished ? -1 : 1;
+    }
+
+    @Override
+    public void onClose() {
+        if (ear != null) {
+            ear.close();
+        }
+        if (!finished) {
+            run.reports().add(session -> session.earDone(run.number(), EarKind.SCRIPT));
+        }
+    }
+
+    void hear(AudioBlock block, Optional<FrameLevels> measured) {
+        heardTo = block.end();
+        measured.ifPresent(levels -> run.reports().add(session -> session.heard(run.number(), levels)));
+        if (ear != null) {
+            report(ear.hear(block));
+        }
+        run.reports().add(session -> session.heardTo(run.number(), EarKind.SCRIPT, block.end()));
+    }
+
+    void pass(SessionEvent event) {
+        run.reports().add(session -> session.happened(event));
+    }
+
+    void finish() {
+        if (ear != null) {
+            report(ear.finish());
+        }
+        finished = true;
+        run.reports().add(session -> session.earDone(run.number(), EarKind.SCRIPT));
+    }
+
+    private void report(List<Hypothesis> hypotheses) {
+        for (Hypothesis hypothesis : hypotheses) {
+            run.reports().add(session -> session.heard(run.number(), hypothesis));
+        }
+    }
+}

@@ -1,0 +1,66 @@
+package org.bookholder.runtime.take;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.sound.Spoil;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Marks a line as a pickup when the attempt that would be used of it was spoiled, as a person would. A clean attempt that is
+ * read later answers the mark. Confined to one thread; one for each take.
+ */
+public final class SpoiledLines {
+    private final List<Spoil> spoils = new ArrayList<>();
+    private final Set<Mark> marked = new HashSet<>();
+
+    private record Mark(int line, StreamTime end, Spoil.Kind kind) {}
+
+    /** A stretch of the take is spoiled. */
+    public void add(Spoil spoil) {
+        spoils.add(spoil);
+    }
+
+    /** The marks that attempts which were just settled call for and that were not given yet. */
+    public List<SessionEvent> marks(SessionState state, List<Attempt> settled) {
+        List<SessionEvent> marks = new ArrayList<>();
+        for (Attempt attempt : settled) {
+            if (used(state, attempt)) {
+                for (Spoil.Kind kind : Spoil.Kind.values()) {
+                    if (spoiled(attempt, kind) && marked.add(new Mark(attempt.line(), attempt.end(), kind))) {
+                        marks.add(new SessionEvent.PickupMarked(attempt.end(), attempt.line(), kind.label()));
+                    }
+                }
+            }
+        }
+        return marks;
+    }
+
+    private static boolean used(SessionState state, Attempt attempt) {
+        Optional<Attempt> best = state.lines().get(attempt.line() - 1).best();
+        return best.filter(b -> b.take() == attempt.take() && b.ordinal() == attempt.ordinal())
+                .isPresent();
+    }
+
+    /** Noise spoils an attempt of which it covers half; of the others a moment is enough. */
+    private boolean spoiled(Attempt attempt, Spoil.Kind kind) {
+        List<Spoil> ofKind = spoils.stream().filter(s -> s.kind() == kind).toList();
+        if (kind != Spoil.Kind.NOISY) {
+            return ofKind.stream().anyMatch(spoil -> touches(spoil, attempt));
+        }
+        double covered = ofKind.stream()
+                .mapToDouble(
+                        spoil -> spoil.within(attempt.start(), attempt.end()).seconds())
+                .sum();
+        return covered > 0 && covered >= attempt.end().since(attempt.start()).seconds() / 2;
+    }
+
+    private static boolean touches(Spoil spoil, Attempt attempt) {
+        return !spoil.end().isBefore(attempt.start()) && !attempt.end().isBefore(spoil.start());
+    }
+}

@@ -1,0 +1,120 @@
+package org.bookholder.runtime.take;
+
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.bookholder.runtime.stage.Latest;
+import org.bookholder.runtime.stage.Mailbox;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.timing.StreamTime;
+
+/** What the stages of one running take share. Safe for use by several threads. */
+public final class TakeChannels {
+    private final int number;
+    private final StreamTime start;
+    private final Mailbox<EarInput> ear;
+    private final Mailbox<Report> reports;
+    private final AtomicBoolean recordingFailed = new AtomicBoolean();
+    private final Latest<String> cut = new Latest<>("");
+    private final Latest<StreamTime> captured;
+    private final Latest<StreamTime> heardByOpenEar;
+    private final Latest<Boolean> openEarListens = new Latest<>(false);
+    private final Latest<Boolean> taped = new Latest<>(false);
+    private final Latest<Boolean> hurried = new Latest<>(false);
+
+    TakeChannels(int number, StreamTime start, int earCapacity, Mailbox<Report> reports) {
+        this.number = number;
+        this.start = start;
+        this.ear = new Mailbox<>(earCapacity);
+        this.reports = reports;
+        this.captured = new Latest<>(start);
+        this.heardByOpenEar = new Latest<>(start);
+    }
+
+    public int number() {
+        return number;
+    }
+
+    /** Where the take's audio begins in the session's. */
+    StreamTime start() {
+        return start;
+    }
+
+    /** From capture to script ear. */
+    Mailbox<EarInput> ear() {
+        return ear;
+    }
+
+    /** To the session stage. */
+    Mailbox<Report> reports() {
+        return reports;
+    }
+
+    /** Asks the capture to end; {@code reason} is for people. */
+    public void cut(String reason) {
+        cut.set(reason);
+    }
+
+    /** The reason for the cut that was asked for; empty if none was. */
+    String cutReason() {
+        return cut.get();
+    }
+
+    /** The audio taken in so far. */
+    StreamTime captured() {
+        return captured.get();
+    }
+
+    void captured(StreamTime to) {
+        captured.set(to);
+    }
+
+    /** An open ear begins to listen. */
+    void openEarBegins() {
+        openEarListens.set(true);
+    }
+
+    void heardByOpenEar(StreamTime to) {
+        heardByOpenEar.set(to);
+    }
+
+    /** The open ear will hear nothing more. */
+    void openEarEnds() {
+        openEarListens.set(false);
+    }
+
+    /** Whether the open ear still has to hear what sounds at {@code time}. */
+    boolean openEarIsBehind(StreamTime time) {
+        return openEarListens.get() && heardByOpenEar.get().isBefore(time);
+    }
+
+    /** Nothing more will be written to the tape. */
+    void tapeEnds() {
+        taped.set(true);
+    }
+
+    boolean tapeEnded() {
+        return taped.get();
+    }
+
+    /** Asks the open ear to leave the rest unheard. */
+    public void hurry() {
+        hurried.set(true);
+    }
+
+    boolean hurried() {
+        return hurried.get();
+    }
+
+    /** The event that tells of a recording's failure, the first time that one is found. */
+    void recordingFailed(StreamTime at, String reason, EventSink events) {
+        if (recordingFailed.compareAndSet(false, true)) {
+            tapeEnds();
+            events.tell(new SessionEvent.RecordingFailed(at, reason));
+        }
+    }
+
+    /** Who is told of an event. */
+    @FunctionalInterface
+    interface EventSink {
+        void tell(SessionEvent event);
+    }
+}

@@ -1,0 +1,129 @@
+package org.bookholder.runtime.take;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import org.bookholder.follow.Follower;
+import org.bookholder.follow.graph.ScriptGrammar;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.record.Tape;
+import org.bookholder.runtime.source.SilentSource;
+import org.bookholder.runtime.stage.Crew;
+import org.bookholder.runtime.stage.Mailbox;
+import org.bookholder.script.model.PreparedScript;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.Ears;
+import org.bookholder.speech.Grammar;
+import org.bookholder.timing.StreamTime;
+
+/** Opens what a take needs and gives its stages to the crew. Confined to the session's thread. */
+public final class TakeStarter {
+    /** A minute of live sound at 25 blocks a second; a file needs just enough to keep the ear busy. */
+    private static final int LIVE_CAPACITY = 1500;
+
+    private static final int FILE_CAPACITY = 64;
+
+    private final ReadingPlan plan;
+    private final Mailbox<Report> reports;
+    private final Crew crew;
+    private PreparedScript script;
+    private Optional<Grammar> grammar;
+    private boolean firstUsed;
+
+    public TakeStarter(ReadingPlan plan, Mailbox<Report> reports, Crew crew) {
+        this.plan = plan;
+        this.reports = reports;
+        this.crew = crew;
+        this.script = plan.script();
+        this.grammar = ScriptGrammar.of(script);
+    }
+
+    /** Takes that are started from now on are of this script. */
+    public void use(PreparedScript changed) {
+        script = changed;
+        grammar = ScriptGrammar.of(script);
+    }
+
+    /**
+     * Starts a take, come what may: without a microphone it goes on by hand, without a disk it is not recorded, and the
+     * ledger says so.
+     */
+    public RunningTake start(int number, StreamTime start, ReadingPosition from, SessionRecorder ledger) {
+        Opening opening = open();
+        Instant when = plan.clock().instant();
+        ledger.enter(new SessionEvent.TakeStarted(start, number, when, opening.name, from));
+        if (!opening.trouble.isEmpty()) {
+            ledger.enter(new SessionEvent.SourceLost(start, opening.trouble));
+        }
+        Optional<Tape> tape = tape(number, opening.source.rate(), start, ledger);
+        TakeChannels run =
+                new TakeChannels(number, start, plan.sources().live() ? LIVE_CAPACITY : FILE_CAPACITY, reports);
+        Set<EarKind> listening = EnumSet.of(EarKind.SCRIPT);
+        if (tape.isPresent() && plan.ears().isPresent()) {
+            listening.add(EarKind.OPEN);
+            run.openEarBegins();
+        }
+        crew.takeOn(new CaptureStage(
+                run, plan.sources(), opening.source, !opening.trouble.isEmpty(), tape, plan.nanoTime()));
+        int rate = opening.source.rate();
+        Optional<Grammar> words = grammar;
+        boolean inStep = !plan.sources().live();
+        crew.takeOn(new ScriptEarStage(
+                run, inStep, () -> plan.ears().flatMap(ears -> words.map(g -> ears.scriptEar(g, rate)))));
+        if (tape.isPresent()) {
+            crew.takeOn(new SyncStage(run, tape.get(), plan.nanoTime()));
+        }
+        if (listening.contains(EarKind.OPEN)) {
+            Ears ears = plan.ears().orElseThrow();
+            crew.takeOn(new OpenEarStage(run, tape.orElseThrow(), rate, () -> ears.openEar(rate)));
+        }
+        EvidenceOrder order = new EvidenceOrder(inStep ? listening : Set.of());
+        return new RunningTake(run, new Follower(script), order, when, listening);
+    }
+
+    /** Time of day at a take's end: the clock's, or, when a file was read at whatever speed, its own. */
+    public Instant endOf(RunningTake keeper) {
+        if (plan.sources().live()) {
+            return plan.clock().instant();
+        }
+        StreamTime length = keeper.end().since(keeper.run().start());
+        return keeper.when().plus(Duration.ofNanos(Math.round(length.seconds() * 1e9)));
+    }
+
+    private Optional<Tape> tape(int number, int rate, StreamTime start, SessionRecorder ledger) {
+        if (!plan.sources().sounding()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(plan.tapes().begin(number, rate, start));
+        } catch (ProblemException e) {
+            ledger.enter(new SessionEvent.RecordingFailed(start, e.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    private Opening open() {
+        if (!firstUsed) {
+            firstUsed = true;
+            return new Opening(plan.first(), plan.first().name(), "");
+        }
+        try {
+            AudioSource source = plan.sources().open();
+            return new Opening(source, source.name(), "");
+        } catch (ProblemException e) {
+            return new Opening(
+                    new SilentSource(plan.first().rate(), plan.nanoTime()),
+                    plan.first().name(),
+                    e.getMessage());
+        }
+    }
+
+    /** A source, its name, and why it is silence instead of a device; empty if it is not. */
+    private record Opening(AudioSource source, String name, String trouble) {}
+}

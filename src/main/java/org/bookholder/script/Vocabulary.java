@@ -1,8 +1,0 @@
-package org.bookholder.script;
-
-/** The words that a recogniser can write. */
-@FunctionalInterface
-public interface Vocabulary {
-    /** Whether the recogniser knows {@code word}, given in lower case. */
-    boolean contains(String word);
-}

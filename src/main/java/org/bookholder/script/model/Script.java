@@ -1,0 +1,44 @@
+package org.bookholder.script.model;
+
+import java.util.List;
+
+/**
+ * One lesson's script: settings from its front matter, and what the presenter sees in order.
+ *
+ * @param title the lesson's title, from the front matter, else its first heading, else the file's name
+ * @param source where the script came from, for messages: usually the file's path as given
+ * @param settings target pace, language and how lines are broken
+ * @param elements lines to be read and directions between them, in script order
+ * @param facts what in it is to be looked at again some day, in script order
+ */
+public record Script(
+        String title, String source, ScriptSettings settings, List<ScriptElement> elements, List<AgeingFact> facts) {
+    /** Copies the lists. */
+    public Script {
+        elements = List.copyOf(elements);
+        facts = List.copyOf(facts);
+    }
+
+    /** A script in which nothing ages. */
+    public Script(String title, String source, ScriptSettings settings, List<ScriptElement> elements) {
+        this(title, source, settings, elements, List.of());
+    }
+
+    /** The same script with other settings. */
+    public Script with(ScriptSettings other) {
+        return new Script(title, source, other, elements, facts);
+    }
+
+    /** The lines to be read, in order; line {@code n} (from 1) is at index {@code n - 1}. */
+    public List<ScriptLine> lines() {
+        return elements.stream()
+                .filter(ScriptLine.class::isInstance)
+                .map(ScriptLine.class::cast)
+                .toList();
+    }
+
+    /** Words as spoken, by the preferred spoken form of each word: the count that pace and running time use. */
+    public int spokenWords() {
+        return lines().stream().mapToInt(ScriptLine::spokenWords).sum();
+    }
+}

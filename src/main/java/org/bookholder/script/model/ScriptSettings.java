@@ -1,0 +1,54 @@
+package org.bookholder.script.model;
+
+/**
+ * What the front matter of a script settles.
+ *
+ * @param targetPace words per minute, pauses included, {@value #MIN_PACE} to {@value #MAX_PACE}
+ * @param language BCP 47 language tag of the script
+ * @param lineBreaks what makes a line
+ * @param contractions whether contractions may be read in full, and the other way about
+ */
+public record ScriptSettings(int targetPace, String language, LineBreaks lineBreaks, Wording contractions) {
+    /** Common practice: 100 words a minute for a lively delivery to camera. */
+    public static final int DEFAULT_PACE = 100;
+
+    /** The slowest target pace accepted, in words per minute. */
+    public static final int MIN_PACE = 40;
+
+    /** The fastest target pace accepted, in words per minute. */
+    public static final int MAX_PACE = 300;
+
+    /** What makes a line. */
+    public enum LineBreaks {
+        /** Each sentence of a source line is a line. */
+        SENTENCES,
+        /** A source line is a line; its sentences are not split. */
+        AS_WRITTEN
+    }
+
+    /** How far the reader may depart from what is written. */
+    public enum Wording {
+        /** "It's" and "it is" are read for each other, as is natural in speech. */
+        FREE,
+        /** To say one where the other is written is a misreading. */
+        AS_WRITTEN
+    }
+
+    /** Checks the range. */
+    public ScriptSettings {
+        if (targetPace < MIN_PACE || targetPace > MAX_PACE) {
+            throw new IllegalArgumentException(
+                    "targetPace (" + targetPace + ") must be from " + MIN_PACE + " to " + MAX_PACE);
+        }
+    }
+
+    /** The same settings with another target pace. */
+    public ScriptSettings paced(int words) {
+        return new ScriptSettings(words, language, lineBreaks, contractions);
+    }
+
+    /** The settings of a script that has no front matter. */
+    public static ScriptSettings defaults() {
+        return new ScriptSettings(DEFAULT_PACE, "en-US", LineBreaks.SENTENCES, Wording.FREE);
+    }
+}

@@ -1,0 +1,48 @@
+package org.bookholder.script.model;
+
+import java.util.List;
+import java.util.regex.Pattern;
+
+/**
+ * What is written as one piece and spoken as one piece: usually a word, sometimes several that have one spoken form
+ * together ("$2.5 million", "5 pm").
+ *
+ * @param written as shown to the presenter, with its punctuation; a dash or ellipsis standing free belongs to the word
+ *     before it
+ * @param spoken the ways to say it, the preferred one first, at least one; each is one or more words as spoken, in
+ *     lower case, letters and apostrophes only
+ * @param emphasis how the author stressed it
+ */
+public record ScriptWord(String written, List<List<String>> spoken, Emphasis emphasis) {
+    private static final Pattern FRONT = Pattern.compile("^[^\\p{L}\\p{N}$£€¥#&@%+]+");
+    private static final Pattern BACK = Pattern.compile("[^\\p{L}\\p{M}\\p{N}%°$£€¥+#]+$");
+    private static final Pattern DOTTED = Pattern.compile("(?:^|\\s)(?:\\p{L}\\.){1,9}\\p{L}$");
+
+    /** How the author stressed a word. */
+    public enum Emphasis {
+        /** Not stressed. */
+        NONE,
+        /** {@code *stressed*}. */
+        LIGHT,
+        /** {@code **strongly stressed**}. */
+        STRONG
+    }
+
+    /** Copies the lists and checks that something is spoken. */
+    public ScriptWord {
+        spoken = spoken.stream().map(List::copyOf).toList();
+        if (spoken.isEmpty() || spoken.stream().anyMatch(List::isEmpty)) {
+            throw new IllegalArgumentException("word '" + written + "' must have a spoken form");
+        }
+    }
+
+    /** The written form without the punctuation around it; the stops of "U.S." and "e.g." stay. */
+    public String plain() {
+        String front = FRONT.matcher(written).replaceFirst("");
+        String plain = BACK.matcher(front).replaceFirst("");
+        if (front.startsWith(".", plain.length()) && DOTTED.matcher(plain).find()) {
+            plain += ".";
+        }
+        return plain.isEmpty() ? written : plain;
+    }
+}

@@ -1,0 +1,257 @@
+package org.bookholder.script.normalize;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Abbreviations and Roman numerals: "Dr.", "e.g.", "vs", "U.S.", "Chapter IV", "w/o". */
+final class AbbreviationRule implements NormalizationRule {
+    /** Said as written here, with or without the full stop. */
+    private static final Map<String, String[]> ALWAYS = table("""
+            mr=mister
+            mrs=missus;misses
+            ms=miss;ms
+            messrs=messers
+            dr=doctor
+            prof=professor
+            vs=versus
+            etc=et cetera;etcetera
+            e.g=for example;e g;for instance
+            eg=for example;e g
+            i.e=that is;i e
+            ie=that is;i e
+            a.k.a=also known as;a k a
+            aka=also known as;a k a
+            approx=approximately;approx
+            ph.d=p h d
+            phd=p h d
+            a.m=a m;am
+            p.m=p m;pm
+            cf=compare;c f
+            viz=namely
+            w/=with
+            w/o=without
+            b/c=because
+            c/o=care of
+            """);
+
+    /** Said as written here only with the full stop. */
+    private static final Map<String, String[]> DOTTED = table("""
+            ave=avenue
+            blvd=boulevard
+            rd=road
+            sq=square
+            mt=mount
+            ft=fort;foot;feet
+            jr=junior
+            sr=senior
+            inc=incorporated;inc
+            ltd=limited
+            co=company
+            corp=corporation
+            bros=brothers
+            dept=department
+            est=established;estimated
+            gen=general
+            gov=governor
+            capt=captain
+            lt=lieutenant
+            sgt=sergeant
+            col=colonel
+            rev=reverend
+            hon=honorable
+            sen=senator
+            rep=representative
+            pres=president
+            tel=telephone
+            ext=extension
+            min=minimum;minute;minutes
+            max=maximum
+            temp=temperature
+            mon=monday
+            tue=tuesday
+            tues=tuesday
+            wed=wednesday
+            thu=thursday
+            thurs=thursday
+            fri=friday
+            jan=january
+            feb=february
+            mar=march
+            apr=april
+            jun=june
+            jul=july
+            aug=august
+            sep=september
+            sept=september
+            oct=october
+            nov=november
+            dec=december
+            """);
+
+    /** Said as written here only with the full stop and before a number. */
+    private static final Map<String, String[]> BEFORE_NUMBER = table("""
+            p=page
+            pp=pages
+            ch=chapter
+            fig=figure
+            figs=figures
+            vol=volume
+            sec=section
+            art=article
+            eq=equation
+            ed=edition
+            par=paragraph
+            ver=version
+            v=version
+            ca=circa;about
+            c=circa;about
+            """);
+
+    private static final Set<String> COUNTED = Set.of(
+            "chapter",
+            "part",
+            "section",
+            "volume",
+            "book",
+            "act",
+            "scene",
+            "appendix",
+            "phase",
+            "type",
+            "level",
+            "figure",
+            "table",
+            "war",
+            "grade",
+            "stage",
+            "class",
+            "mark",
+            "lesson",
+            "unit",
+            "module");
+
+    private static final Pattern WORD = Pattern.compile("([A-Za-z]{1,8}(?:\\.[A-Za-z]{1,3}){0,4})(\\.?)" + END);
+    private static final Pattern WITH_SLASH = Pattern.compile("(w/o|w/|b/c|c/o)(?=\\s|$)");
+    private static final Pattern DOTTED_LETTERS = Pattern.compile("((?:[A-Za-z]\\.){2,6}[A-Za-z]?)('?s)?(?![A-Za-z])");
+    private static final Pattern ROMAN = Pattern.compile("(?=[IVX])(X{0,3})(IX|IV|V?I{0,3})(?![A-Za-z'])" + END);
+
+    private static final Pattern ENDS = Pattern.compile(END);
+
+    private final NumberWords numbers;
+
+    AbbreviationRule(NumberWords numbers) {
+        this.numbers = numbers;
+    }
+
+    @Override
+    public @Nullable SpokenSpan at(String text, int from, int to) {
+        Matcher slash = NormalizationRule.match(WITH_SLASH, text, from, to);
+        if (slash != null) {
+            return new SpokenSpan(
+                    slash.end(), SpokenForms.of(ALWAYS.getOrDefault(slash.group(1), new String[] {"with"})));
+        }
+        Matcher roman = NormalizationRule.match(ROMAN, text, from, to);
+        if (roman != null) {
+            SpokenForms forms = roman(roman.group(), wordBefore(text, from));
+            if (!forms.isEmpty()) {
+                return new SpokenSpan(roman.end(), forms);
+            }
+        }
+        Matcher word = NormalizationRule.match(WORD, text, from, to);
+        if (word != null) {
+            SpokenForms forms = word(word, text.substring(word.start(), to));
+            if (!forms.isEmpty()) {
+                return new SpokenSpan(word.end(), forms);
+            }
+        }
+        Matcher dotted = NormalizationRule.match(DOTTED_LETTERS, text, from, to);
+        return dotted == null || NormalizationRule.match(ENDS, text, dotted.end(), Math.max(dotted.end(), to)) == null
+                ? null
+                : new SpokenSpan(dotted.end(), dottedLetters(dotted));
+    }
+
+    /** Reads "U.S.", whatever follows it. */
+    static @Nullable SpokenSpan dottedLettersAt(String text, int from, int to) {
+        Matcher dotted = NormalizationRule.match(DOTTED_LETTERS, text, from, to);
+        return dotted == null ? null : new SpokenSpan(dotted.end(), dottedLetters(dotted));
+    }
+
+    private static SpokenForms dottedLetters(Matcher m) {
+        String letters = m.group(1).replace(".", "");
+        String suffix = m.group(2) == null ? "" : m.group(2);
+        SpokenForms forms = SpokenForms.of(LetterForms.spell(letters) + suffix);
+        if (letters.length() > 2) {
+            forms = forms.or(Typography.lower(letters) + suffix);
+        }
+        return suffix.equals("s")
+                ? SpokenForms.of(LetterForms.spell(letters) + "'s").or(forms)
+                : forms;
+    }
+
+    private static SpokenForms word(Matcher m, String rest) {
+        String key = Typography.lower(m.group(1));
+        boolean dot = !m.group(2).isEmpty();
+        int next = m.end() - m.start() + 1;
+        boolean capital = next < rest.length() && Character.isUpperCase(rest.charAt(next));
+        boolean number = next < rest.length() && Character.isDigit(rest.charAt(next));
+        if (dot && key.equals("st")) {
+            return capital ? SpokenForms.of("saint", "street") : SpokenForms.of("street", "saint");
+        }
+        if (dot && key.equals("dr")) {
+            return capital ? SpokenForms.of("doctor", "drive") : SpokenForms.of("drive", "doctor");
+        }
+        String[] said = ALWAYS.get(key);
+        if (said == null && dot) {
+            said = DOTTED.get(key);
+        }
+        if (said == null && dot && number) {
+            said = BEFORE_NUMBER.get(key);
+        }
+        return said == null ? SpokenForms.NONE : SpokenForms.of(said);
+    }
+
+    private SpokenForms roman(String numeral, String before) {
+        boolean counted = COUNTED.contains(Typography.lower(before));
+        boolean named = numeral.length() > 1 && !before.isEmpty() && Character.isUpperCase(before.charAt(0));
+        if (!counted && !named) {
+            return SpokenForms.NONE;
+        }
+        int value = 0;
+        for (int i = 0; i < numeral.length(); i++) {
+            int digit = digit(numeral.charAt(i));
+            value += i + 1 < numeral.length() && digit(numeral.charAt(i + 1)) > digit ? -digit : digit;
+        }
+        SpokenForms ordinal = SpokenForms.of("the").then(numbers.ordinal(value).preferred());
+        SpokenForms cardinal = numbers.cardinal(value).preferred();
+        return (counted ? cardinal.or(ordinal) : ordinal.or(cardinal)).or(LetterForms.spell(numeral));
+    }
+
+    private static int digit(char c) {
+        return c == 'X' ? 10 : c == 'V' ? 5 : 1;
+    }
+
+    private static String wordBefore(String text, int from) {
+        int end = from;
+        while (end > 0 && text.charAt(end - 1) == ' ') {
+            end--;
+        }
+        int start = end;
+        while (start > 0 && Character.isLetter(text.charAt(start - 1))) {
+            start--;
+        }
+        return text.substring(start, end);
+    }
+
+    private static Map<String, String[]> table(String rows) {
+        Map<String, String[]> table = new HashMap<>();
+        for (String row : rows.lines().toList()) {
+            int equals = row.indexOf('=');
+            table.put(row.substring(0, equals), row.substring(equals + 1).split(";", -1));
+        }
+        return Map.copyOf(table);
+    }
+}

@@ -1,0 +1,207 @@
+package org.bookholder.script.normalize;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Says what no other rule knows, piece by piece: "12-inch", "MP3", "C++", "and/or", "cart.py", "info@example.com". */
+final class ChunkRule {
+    /** Beyond this many pieces only the preferred form of each is kept. */
+    private static final int MOST_PIECES = 40;
+
+    private static final Pattern NUMBER = Pattern.compile(NormalizationRule.NUMBER);
+    private static final Pattern DIGITS = Pattern.compile("\\d{1,60}");
+    private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}]{1,99}(?:'[\\p{L}\\p{M}]{1,30}){0,3}");
+    private static final Pattern SCHEME = Pattern.compile("https?://");
+    private static final Pattern FRACTION =
+            Pattern.compile("\\d{1,2}/\\d{1,2}(?![\\d/])|[\\u00bc-\\u00be\\u2150-\\u215e]");
+    private static final Pattern ADDRESS = Pattern.compile("[\\p{L}\\d]\\.\\p{L}|@|:/");
+    private static final Pattern HYPHENATED = Pattern.compile("[\\p{L}\\p{M}']{1,40}-[\\p{L}\\p{M}']{1,40}");
+
+    /** Beginnings that are no words of their own, so that what follows a hyphen does not count as another word. */
+    private static final Pattern PREFIXED =
+            Pattern.compile("(?:anti|bi|co|de|dis|mid|mis|multi|non|pre|re|semi|sub|tri|un)-.*");
+
+    private static final Map<String, SpokenForms> SYMBOLS = Map.ofEntries(
+            Map.entry("&", SpokenForms.of("and")),
+            Map.entry("+", SpokenForms.of("plus", "and")),
+            Map.entry("=", SpokenForms.of("equals", "is equal to", "is")),
+            Map.entry("@", SpokenForms.of("at")),
+            Map.entry("%", SpokenForms.of("percent", "per cent")),
+            Map.entry("°", SpokenForms.of("degrees")),
+            Map.entry("×", SpokenForms.of("times", "by")),
+            Map.entry("÷", SpokenForms.of("divided by")),
+            Map.entry("±", SpokenForms.of("plus or minus")),
+            Map.entry("≈", SpokenForms.of("about", "approximately")),
+            Map.entry("~", SpokenForms.of("about", "")),
+            Map.entry("<", SpokenForms.of("less than")),
+            Map.entry(">", SpokenForms.of("greater than")),
+            Map.entry("≤", SpokenForms.of("at most", "less than or equal to")),
+            Map.entry("≥", SpokenForms.of("at least", "greater than or equal to")),
+            Map.entry("§", SpokenForms.of("section")),
+            Map.entry("$", SpokenForms.of("dollars", "dollar")),
+            Map.entry("£", SpokenForms.of("pounds", "pound")),
+            Map.entry("€", SpokenForms.of("euros", "euro")),
+            Map.entry("¥", SpokenForms.of("yen")),
+            Map.entry("₹", SpokenForms.of("rupees", "rupee")),
+            Map.entry("¢", SpokenForms.of("cents")),
+            Map.entry("\\", SpokenForms.of("backslash")));
+
+    private static final SpokenForms HASH = SpokenForms.of("hashtag", "number", "hash");
+
+    private record Piece(int end, SpokenForms forms) {}
+
+    private final NumberWords numbers;
+    private final Fractions fractions;
+    private final MoneyRule money;
+    private final NumberRule number;
+
+    ChunkRule(NumberWords numbers, Fractions fractions, MoneyRule money, NumberRule number) {
+        this.numbers = numbers;
+        this.fractions = fractions;
+        this.money = money;
+        this.number = number;
+    }
+
+    /** The ways to say {@code chunk}, a written word in plain typography; none if there is nothing in it to say. */
+    SpokenForms of(String chunk) {
+        List<SpokenForms> pieces = new ArrayList<>();
+        int at = 0;
+        while (at < chunk.length()) {
+            Piece piece = pieceAt(chunk, at);
+            pieces.add(piece.forms);
+            at = Math.max(at + 1, piece.end);
+        }
+        if (pieces.size() > MOST_PIECES) {
+            List<String> words = new ArrayList<>();
+            pieces.forEach(piece -> words.addAll(piece.first()));
+            return new SpokenForms(List.of(words)).spoken();
+        }
+        SpokenForms forms = SpokenForms.SILENT;
+        for (SpokenForms piece : pieces) {
+            forms = forms.then(piece);
+        }
+        return joined(chunk, forms.spoken());
+    }
+
+    private Piece pieceAt(String chunk, int at) {
+        Piece known = numeralAt(chunk, at);
+        if (known != null) {
+            return known;
+        }
+        Matcher scheme = NormalizationRule.match(SCHEME, chunk, at, chunk.length());
+        if (scheme != null) {
+            return new Piece(scheme.end(), SpokenForms.SILENT);
+        }
+        SpokenSpan dotted = AbbreviationRule.dottedLettersAt(chunk, at, chunk.length());
+        if (dotted != null) {
+            return new Piece(dotted.end(), dotted.forms());
+        }
+        Matcher word = NormalizationRule.match(WORD, chunk, at, chunk.length());
+        if (word != null) {
+            return new Piece(word.end(), word(chunk, at, word));
+        }
+        return symbolAt(chunk, at);
+    }
+
+    private SpokenForms word(String chunk, int at, Matcher word) {
+        String letters = word.group();
+        boolean between = at > 0 && isDigit(chunk, at - 1);
+        if (between && letters.equals("x")) {
+            return isDigit(chunk, word.end()) ? SpokenForms.of("by", "times", "x") : SpokenForms.of("x", "times");
+        }
+        SpokenForms forms = LetterForms.of(letters).spoken();
+        return forms.all().stream()
+                        .flatMap(List::stream)
+                        .anyMatch(w -> w.codePoints().anyMatch(Character::isLetter))
+                ? forms
+                : SpokenForms.SILENT;
+    }
+
+    private @Nullable Piece numeralAt(String chunk, int at) {
+        char c = chunk.charAt(at);
+        if (Character.isLetter(c)) {
+            return null;
+        }
+        SpokenSpan heard = money.amountAt(chunk, at, chunk.length());
+        if (heard == null && isDigit(chunk, at)) {
+            heard = number.decadeOrOrdinalAt(chunk, at, chunk.length(), false);
+        }
+        if (heard == null && NormalizationRule.match(FRACTION, chunk, at, chunk.length()) != null) {
+            heard = fractions.at(chunk, at, chunk.length());
+        }
+        if (heard != null) {
+            return new Piece(heard.end(), heard.forms());
+        }
+        Matcher m = NormalizationRule.match(NUMBER, chunk, at, chunk.length());
+        if (m != null) {
+            return new Piece(m.end(), numbers.written(m.group()));
+        }
+        m = NormalizationRule.match(DIGITS, chunk, at, chunk.length());
+        return m == null ? null : new Piece(m.end(), numbers.digits(m.group()));
+    }
+
+    private static Piece symbolAt(String chunk, int at) {
+        String symbol = chunk.substring(at, at + 1);
+        boolean inside = at > 0 && at + 1 < chunk.length();
+        return new Piece(
+                at + 1,
+                switch (symbol) {
+                    case "." -> inside && isInWord(chunk, at) ? SpokenForms.of("dot", "", "point") : SpokenForms.SILENT;
+                    case "#" -> at == 1 && Character.isLetter(chunk.charAt(0)) ? SpokenForms.of("sharp", "hash") : HASH;
+                    case "/" -> slash(chunk, at);
+                    case "_" -> inside ? SpokenForms.of("", "underscore") : SpokenForms.SILENT;
+                    case "-", "\u2013" ->
+                        inside && isDigit(chunk, at - 1) && isDigit(chunk, at + 1)
+                                ? SpokenForms.of("to", "", "dash", "minus")
+                                : SpokenForms.SILENT;
+                    case "*" ->
+                        inside && isDigit(chunk, at - 1) && isDigit(chunk, at + 1)
+                                ? SpokenForms.of("times")
+                                : SpokenForms.SILENT;
+                    default -> SYMBOLS.getOrDefault(symbol, SpokenForms.SILENT);
+                });
+    }
+
+    private static SpokenForms slash(String chunk, int at) {
+        if (chunk.length() == 1) {
+            return SpokenForms.of("slash", "or");
+        }
+        if (at == 0 || at + 1 == chunk.length()) {
+            return SpokenForms.SILENT;
+        }
+        boolean address = ADDRESS.matcher(chunk).find() || chunk.indexOf('/') != chunk.lastIndexOf('/');
+        boolean rate = isDigit(chunk, at - 1) && Character.isLetter(chunk.charAt(at + 1));
+        return address
+                ? SpokenForms.of("slash", "")
+                : rate ? SpokenForms.of("per", "a", "slash") : SpokenForms.of("", "or", "slash");
+    }
+
+    /** A stop between small letters or digits is said; one before a capital is a sentence end without its space. */
+    private static boolean isInWord(String chunk, int at) {
+        char next = chunk.charAt(at + 1);
+        return Character.isLetterOrDigit(chunk.charAt(at - 1))
+                && Character.isLetterOrDigit(next)
+                && !Character.isUpperCase(next);
+    }
+
+    private static SpokenForms joined(String chunk, SpokenForms forms) {
+        if (chunk.indexOf('-') < 0) {
+            return forms;
+        }
+        String word = chunk.replaceAll("^[^\\p{L}\\p{N}\\p{Sc}]{1,9}|[^\\p{L}\\p{N}\\p{Sc}]{1,9}$", "");
+        if (!HYPHENATED.matcher(word).matches()) {
+            return forms;
+        }
+        SpokenForms joined = LetterForms.of(word.replace("-", "").replaceAll("^'+|'+$", ""));
+        String lower = Typography.lower(word);
+        return PREFIXED.matcher(lower).matches() ? joined.preferred().or(forms) : forms.or(joined.preferred());
+    }
+
+    private static boolean isDigit(String chunk, int at) {
+        return at >= 0 && at < chunk.length() && chunk.charAt(at) >= '0' && chunk.charAt(at) <= '9';
+    }
+}

@@ -1,0 +1,106 @@
+package org.bookholder.script.normalize;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** English with its numbers, money, times, dates, units, abbreviations and letters. */
+final class EnglishNormalizer implements TextNormalizer {
+    private static final Set<String> MONTH_STARTS =
+            Set.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
+    private static final Pattern NUMERAL_START = Pattern.compile(
+            "the \\d|['#~<>\\u00b1\\u2248+(.-]{0,2}\\d|(?:US|A|C|CA|NZ)?[$£€¥₹]|[\\u00bc-\\u00be\\u2150-\\u215e]|[Nn](?:o|r|um)\\.");
+
+    /** Said without the apostrophe that stands for letters left out at the front. */
+    private static final Set<String> SHORTENED_FRONT =
+            Set.of("'tis", "'twas", "'em", "'til", "'cause", "'bout", "'cept");
+
+    private static final int LONGEST_ABBREVIATION = 6;
+
+    private final List<NormalizationRule> numeralRules;
+    private final AbbreviationRule abbreviations;
+    private final ChunkRule chunks;
+    private final Map<String, SpokenForms> known = new HashMap<>();
+
+    EnglishNormalizer() {
+        NumberWords numbers = new NumberWords();
+        Fractions fractions = new Fractions(numbers);
+        MoneyRule money = new MoneyRule(numbers);
+        NumberRule number = new NumberRule(numbers);
+        DateRule dates = new DateRule(numbers);
+        this.numeralRules = List.of(
+                number::first, dates, money, new TimeRule(numbers), new QuantityRule(numbers, fractions), number);
+        this.abbreviations = new AbbreviationRule(numbers);
+        this.chunks = new ChunkRule(numbers, fractions, money, number);
+    }
+
+    @Override
+    public SpokenSpan at(String text, int from, int chunkEnd, int to) {
+        if (isLongWord(text, from, chunkEnd)) {
+            return new SpokenSpan(chunkEnd, chunk(text.substring(from, chunkEnd)));
+        }
+        if (startsNumeral(text, from, to)) {
+            for (NormalizationRule rule : numeralRules) {
+                SpokenSpan heard = rule.at(text, from, to);
+                if (heard != null && !heard.forms().spoken().isEmpty()) {
+                    return new SpokenSpan(heard.end(), heard.forms().spoken());
+                }
+            }
+        }
+        SpokenSpan heard = abbreviations.at(text, from, to);
+        return heard != null ? heard : new SpokenSpan(chunkEnd, chunk(text.substring(from, chunkEnd)));
+    }
+
+    /** Small letters, more than any abbreviation has: most words, which need no rule. */
+    private static boolean isLongWord(String text, int from, int end) {
+        int last = end;
+        while (last > from && ",.;:!?".indexOf(text.charAt(last - 1)) >= 0) {
+            last--;
+        }
+        for (int i = from + 1; i < last; i++) {
+            char c = text.charAt(i);
+            if (c < 'a' || c > 'z') {
+                return false;
+            }
+        }
+        return last - from > LONGEST_ABBREVIATION && !startsMonth(text, from);
+    }
+
+    private static boolean startsMonth(String text, int from) {
+        return MONTH_STARTS.contains(Typography.lower(text.substring(from, from + 3)));
+    }
+
+    private static boolean startsNumeral(String text, int from, int to) {
+        char c = text.charAt(from);
+        if (Character.isLetter(c) && to - from > 3) {
+            return startsMonth(text, from) || NormalizationRule.match(NUMERAL_START, text, from, to) != null;
+        }
+        return NormalizationRule.match(NUMERAL_START, text, from, to) != null;
+    }
+
+    private SpokenForms chunk(String chunk) {
+        SpokenForms forms = known.get(chunk);
+        if (forms == null) {
+            forms = forms(chunk);
+            known.put(chunk, forms);
+        }
+        return forms;
+    }
+
+    private SpokenForms forms(String chunk) {
+        String lower = Typography.lower(chunk).replaceAll("[^\\p{L}']{1,9}$", "");
+        if (SHORTENED_FRONT.contains(lower)) {
+            return SpokenForms.of(lower, lower.substring(1));
+        }
+        if (lower.equals("'n'") || lower.equals("'n")) {
+            return SpokenForms.of("n", "and");
+        }
+        SpokenForms forms = chunks.of(chunk);
+        if (lower.length() > 4 && lower.endsWith("in'")) {
+            forms = forms.or(lower.substring(0, lower.length() - 1) + "g", lower);
+        }
+        return forms;
+    }
+}

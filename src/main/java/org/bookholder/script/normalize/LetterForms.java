@@ -1,0 +1,71 @@
+package org.bookholder.script.normalize;
+
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** A run of letters as English speakers say it: a word, letter by letter ("USB"), or in parts ("JavaScript"). */
+final class LetterForms {
+    /** Short words that someone may set in capitals for stress; nobody spells them. */
+    private static final Set<String> STRESSED = Set.of("""
+            all and any are as at be big but buy by can cut day did do end far few for get go got had has he her him his
+            how if in is its let lot may me my new no nor not now of off old on one or our out own per put red run say
+            see set she so ten the too top try two up use was way we who why yes yet you""".split("\\s", -1));
+
+    private static final Pattern PLURAL_LETTERS = Pattern.compile("([A-Z]{2,6})'?s");
+    private static final Pattern CAPITALS = Pattern.compile("[A-Z]{2,8}");
+    private static final Pattern SEAM = Pattern.compile("(?<=[a-z])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])");
+    private static final Pattern VOWEL = Pattern.compile("[aeiouyAEIOUY]");
+    private static final Pattern CONSONANTS = Pattern.compile("[a-z&&[^aeiouy]]{2,5}");
+
+    private LetterForms() {}
+
+    /** The ways to say {@code letters}, given in the case as written, with apostrophes inside if there are any. */
+    static SpokenForms of(String letters) {
+        String lower = Typography.word(letters);
+        String bare = Typography.withoutMarks(lower);
+        SpokenForms forms = SpokenForms.of(bare).or(lower);
+        if (letters.length() == 1) {
+            return forms;
+        }
+        Matcher plural = PLURAL_LETTERS.matcher(letters);
+        if (plural.matches()) {
+            String spelled = spell(plural.group(1));
+            return SpokenForms.of(spelled + "'s", spelled + "s", lower, lower.replace("'", ""));
+        }
+        if (CAPITALS.matcher(letters).matches()) {
+            return capitals(letters, forms);
+        }
+        if (bare.length() > 2 && bare.charAt(1) == '\'' && (bare.charAt(0) == 'o' || bare.charAt(0) == 'd')) {
+            forms = forms.or(bare.charAt(0) + " " + bare.substring(2));
+        }
+        String[] parts = SEAM.split(letters, -1);
+        if (parts.length > 1 && parts.length < 6) {
+            SpokenForms inParts = SpokenForms.SILENT;
+            for (String part : parts) {
+                inParts = inParts.then(of(part));
+            }
+            forms = forms.or(inParts);
+        }
+        return CONSONANTS.matcher(bare).matches() ? forms.or(spell(bare)) : forms;
+    }
+
+    private static SpokenForms capitals(String letters, SpokenForms word) {
+        if (STRESSED.contains(Typography.lower(letters))) {
+            return word;
+        }
+        SpokenForms spelled = SpokenForms.of(spell(letters));
+        boolean likeWord = letters.length() > 3 && VOWEL.matcher(letters).find();
+        return likeWord ? word.or(spelled) : spelled.or(word);
+    }
+
+    /** Letter by letter. */
+    static String spell(String letters) {
+        return Typography.lower(letters)
+                .chars()
+                .filter(c -> c != '\'')
+                .mapToObj(Character::toString)
+                .collect(Collectors.joining(" "));
+    }
+}

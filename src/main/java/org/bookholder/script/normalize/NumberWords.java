@@ -1,0 +1,151 @@
+package org.bookholder.script.normalize;
+
+import com.ibm.icu.text.RuleBasedNumberFormat;
+import com.ibm.icu.util.ULocale;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Numbers as English words. The preferred form is that of ICU's spell-out rules (Unicode CLDR) without hyphens; what
+ * people say besides comes after it: "and", "a hundred", "fifteen hundred", "oh".
+ */
+public final class NumberWords {
+    /** Costs some milliseconds to make, so there is one; ICU's formats are for one thread at a time. */
+    private static final RuleBasedNumberFormat SPELL =
+            new RuleBasedNumberFormat(ULocale.ENGLISH, RuleBasedNumberFormat.SPELLOUT);
+
+    /** A whole number that counts something. */
+    public SpokenForms cardinal(long n) {
+        String plain = words(n, "%spellout-cardinal");
+        String verbose = words(n, "%spellout-cardinal-verbose");
+        List<String> forms = new ArrayList<>(List.of(plain, verbose));
+        if (plain.startsWith("one ")) {
+            forms.add("a" + verbose.substring(3));
+            forms.add("a" + plain.substring(3));
+        }
+        if (n >= 1100 && n < 10000 && n / 100 % 10 != 0) {
+            String hundreds = words(n / 100, "%spellout-cardinal") + " hundred";
+            if (n % 100 == 0) {
+                forms.add(hundreds);
+            } else {
+                String rest = words(n % 100, "%spellout-cardinal");
+                forms.add(hundreds + " " + rest);
+                forms.add(hundreds + " and " + rest);
+            }
+        }
+        if (n == 0) {
+            forms.add("oh");
+        }
+        return SpokenForms.of(forms.toArray(String[]::new));
+    }
+
+    /** A place in an order: "twenty first". */
+    public SpokenForms ordinal(long n) {
+        SpokenForms forms = SpokenForms.of(words(n, "%spellout-ordinal"), words(n, "%spellout-ordinal-verbose"));
+        String plain = String.join(" ", forms.first());
+        return plain.startsWith("one ") ? forms.or("a" + plain.substring(3)) : forms;
+    }
+
+    /** A year, 1 to 9999: "nineteen oh five", "twenty nineteen". */
+    public SpokenForms year(int year) {
+        SpokenForms forms = SpokenForms.of(words(year, "%spellout-numbering-year"));
+        int century = year / 100;
+        int rest = year % 100;
+        if (year >= 1000 && year < 10000 && rest != 0 && century % 10 != 0) {
+            String hundreds = words(century, "%spellout-cardinal") + " hundred ";
+            String tail = words(rest, "%spellout-cardinal");
+            forms = forms.or(hundreds + "and " + tail, hundreds + tail);
+        }
+        if (year >= 2000 && year < 2100) {
+            forms = forms.or(words(year, "%spellout-cardinal"), words(year, "%spellout-cardinal-verbose"));
+        }
+        return year >= 1000 && year < 10000 && rest != 0 ? forms.or(pairs(century, rest)) : forms;
+    }
+
+    private String pairs(int high, int low) {
+        String tail = words(low, "%spellout-cardinal");
+        return words(high, "%spellout-cardinal") + (low < 10 ? " oh " : " ") + tail;
+    }
+
+    /** A number as written, with or without thousands separators and decimals. */
+    public SpokenForms written(String number) {
+        int point = number.indexOf('.');
+        if (point >= 0) {
+            return decimal(number.substring(0, point), number.substring(point + 1));
+        }
+        String digits = number.replace(",", "");
+        if ((digits.length() > 1 && digits.startsWith("0")) || digits.length() > 15) {
+            return digits(digits);
+        }
+        SpokenForms forms = cardinal(Long.parseLong(digits));
+        if (number.indexOf(',') >= 0) {
+            return forms;
+        }
+        return switch (digits.length()) {
+            case 3 ->
+                digits.endsWith("00") ? forms : forms.or(threeDigits(digits)).or(digits(digits));
+            case 4 -> fourDigits(Integer.parseInt(digits), forms);
+            default -> digits.length() < 3 ? forms : forms.or(digits(digits));
+        };
+    }
+
+    /** The same, where it counts something and cannot be a year. */
+    SpokenForms counted(String number) {
+        String digits = number.replace(",", "");
+        if (number.indexOf('.') >= 0 || (digits.length() > 1 && digits.startsWith("0"))) {
+            return written(number);
+        }
+        long n = Long.parseLong(digits);
+        SpokenForms forms = cardinal(n);
+        return n < 1000 || n > 9999 || number.indexOf(',') >= 0 ? forms : forms.or(year((int) n));
+    }
+
+    private SpokenForms fourDigits(int n, SpokenForms cardinal) {
+        SpokenForms year = year(n);
+        return n < 2100
+                ? year.or(cardinal)
+                : cardinal.or(year).or(digits(Integer.toString(n)).preferred());
+    }
+
+    private String threeDigits(String digits) {
+        return pairs(digits.charAt(0) - '0', Integer.parseInt(digits.substring(1)));
+    }
+
+    private SpokenForms decimal(String whole, String fraction) {
+        SpokenForms tail = SpokenForms.of("point").then(digits(fraction, "zero", "oh"));
+        if (whole.isEmpty()) {
+            return SpokenForms.of("").or("zero").then(tail);
+        }
+        SpokenForms head = written(whole).preferred();
+        return (whole.equals("0") ? head.or("").or("oh") : counted(whole)).then(tail);
+    }
+
+    /** Digit after digit, "oh" before "zero", as numbers of telephones and rooms are said. */
+    SpokenForms digits(String digits) {
+        return digits(digits, "oh", "zero");
+    }
+
+    private SpokenForms digits(String digits, String zero, String otherZero) {
+        StringBuilder said = new StringBuilder();
+        for (int i = 0; i < digits.length(); i++) {
+            int digit = Character.digit(digits.charAt(i), 10);
+            said.append(digit == 0 ? "_" : words(digit, "%spellout-cardinal")).append(' ');
+        }
+        return SpokenForms.of(
+                said.toString().replace("_", zero), said.toString().replace("_", otherZero));
+    }
+
+    /** Whether the number is exactly one, so that what it counts is singular. */
+    static boolean isOne(String number) {
+        return new BigDecimal(number.replace(",", "")).compareTo(BigDecimal.ONE) == 0 && number.indexOf('.') < 0;
+    }
+
+    private String words(long n, String ruleSet) {
+        String words;
+        synchronized (SPELL) {
+            words = SPELL.format(n, ruleSet);
+        }
+        return words.replace('-', ' ').replace(",", "").replace("\u00ad", "");
+    }
+}

@@ -1,0 +1,22 @@
+package org.bookholder.script.normalize;
+
+/** Knows how the words of one language are said. Not safe for use by several threads. */
+public interface TextNormalizer {
+    /**
+     * Reads the written word, or the group of words said as one, that begins at {@code from}.
+     *
+     * @param text a source line in plain typography, words parted by single spaces
+     * @param from first character of a written word, past opening punctuation
+     * @param chunkEnd index after the written word's last character
+     * @param to index after the last character that belongs to the sentence
+     * @return how it is said; its forms are empty if nothing is to be said
+     */
+    SpokenSpan at(String text, int from, int chunkEnd, int to);
+
+    /** The speaker of the language with the BCP 47 tag {@code language}. */
+    static TextNormalizer of(String language) {
+        return language.equals("en") || language.startsWith("en-")
+                ? new EnglishNormalizer()
+                : new PlainNormalizer(language);
+    }
+}

@@ -1,0 +1,5 @@
+/** Text normalization: numbers, money, times, units and abbreviations to the words that people say for them. */
+@NullMarked
+package org.bookholder.script.normalize;
+
+import org.jspecify.annotations.NullMarked;

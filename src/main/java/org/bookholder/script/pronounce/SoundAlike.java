@@ -1,0 +1,29 @@
+package org.bookholder.script.pronounce;
+
+import org.bookholder.script.normalize.Typography;
+
+/** How alike words sound, by English spelling rules of ours: a measure for comparing what was heard, not for speaking. */
+public final class SoundAlike {
+    private SoundAlike() {}
+
+    /**
+     * How far apart two words or phrases sound: 0 for the same sounds, about 1 for nothing in common.
+     *
+     * @param a lower-case letters, apostrophes and spaces
+     * @param b likewise
+     */
+    public static double distance(String a, String b) {
+        String first = phones(a);
+        String second = phones(b);
+        int longer = Math.max(first.length(), second.length());
+        return longer == 0 ? 0 : Math.min(1, PhoneDistance.between(first, second) / longer);
+    }
+
+    private static String phones(String phrase) {
+        StringBuilder phones = new StringBuilder();
+        for (String word : phrase.split(" ", -1)) {
+            phones.append(Phones.of(Typography.withoutMarks(word)));
+        }
+        return phones.toString();
+    }
+}

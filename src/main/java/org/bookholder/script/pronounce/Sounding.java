@@ -1,0 +1,42 @@
+package org.bookholder.script.pronounce;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** How words sound, by the spelling rules that stand-ins are found with: close for English, and never exact. */
+public final class Sounding {
+    /** Spellings in which the rules hear a vowel too few: handles, settled, changes, idea, poem, rhythm, being, hundred. */
+    private static final Pattern ONE_MORE = Pattern.compile(
+            "[bcdfgkpstz]l(?:es|ed)$|ges$|^area|dea$|poe[mt]|thms?$|[^aeiou]eing$|quiet|[rl]ier$|ndred");
+
+    /** Spellings in which they hear one too many: something, everyone, buy, Australian, million, eye, guess, queue. */
+    private static final Pattern ONE_LESS = Pattern.compile(
+            "^some(?=[bdhotw])|^every(?=[bdotw])|^else(?=w)|uy|li[ao]n|nion|^eyes?$|^gue(?:ss|st)|ngue$|^queue|nine(?=t)|guage|getable|eople");
+
+    private Sounding() {}
+
+    /** Syllables of a spoken word, 1 or more. */
+    public static int syllables(String spoken) {
+        String word = spoken.toLowerCase(Locale.ROOT);
+        long vowels = Phones.of(word)
+                .chars()
+                .filter(phone -> Phones.isVowel((char) phone))
+                .count();
+        int more = ONE_MORE.matcher(word).find() ? 1 : 0;
+        int less = ONE_LESS.matcher(word).find() ? 1 : 0;
+        return Math.max(1, (int) vowels + more - less);
+    }
+
+    /**
+     * The consonants with which a spoken word begins, one character for each; empty if it begins with a vowel. S, T, C, J
+     * and Z stand for the sounds of shoe, thin, chin, jam and measure.
+     */
+    public static String onset(String spoken) {
+        String phones = Phones.of(spoken.toLowerCase(Locale.ROOT));
+        int end = 0;
+        while (end < phones.length() && !Phones.isVowel(phones.charAt(end))) {
+            end++;
+        }
+        return phones.substring(0, end);
+    }
+}

@@ -1,0 +1,5 @@
+/** How words sound, and how a script is fitted to the vocabulary of a recogniser. Start with {@link org.bookholder.script.pronounce.ScriptPreparer}. */
+@NullMarked
+package org.bookholder.script.pronounce;
+
+import org.jspecify.annotations.NullMarked;

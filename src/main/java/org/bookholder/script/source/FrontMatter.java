@@ -1,0 +1,100 @@
+package org.bookholder.script.source;
+
+import java.util.IllformedLocaleException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.ScriptSettings;
+import org.bookholder.script.model.ScriptSettings.LineBreaks;
+import org.bookholder.script.model.ScriptSettings.Wording;
+import org.bookholder.settings.Setting;
+import org.bookholder.settings.Settings;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The YAML at the head of a script, between two lines of three dashes. The names title, pace, language, lines and
+ * contractions are read; others are left to other programs, unless they look like one of these mistyped.
+ *
+ * @param title the title, null if none is given
+ * @param settings what is settled, defaults for the rest
+ * @param paced whether the target pace is among it
+ * @param body the text below
+ * @param bodyLine line of the file at which the body begins, from 1
+ */
+record FrontMatter(@Nullable String title, ScriptSettings settings, boolean paced, String body, int bodyLine) {
+    private static final List<String> NAMES = List.of("title", "pace", "language", "lines", "contractions");
+    private static final Pattern OPENING = Pattern.compile("---[ \\t]*\\R");
+    private static final Pattern CLOSING = Pattern.compile("(?m)^(?:---|\\.\\.\\.)[ \\t]*$");
+
+    static FrontMatter split(String text, String source) throws ProblemException {
+        Matcher opening = OPENING.matcher(text);
+        if (!opening.lookingAt()) {
+            return new FrontMatter(null, ScriptSettings.defaults(), false, text, 1);
+        }
+        Matcher closing = CLOSING.matcher(text);
+        if (!closing.find(opening.end())) {
+            throw new ProblemException(
+                    "the front matter is not closed", source + ":1", "put a line of three dashes below it");
+        }
+        Settings given = Settings.parse(text.substring(opening.end(), closing.start()), source, 1, "the front matter")
+                .refuseMistyped(NAMES);
+        Optional<Setting> title = given.value("title");
+        int bodyLine = (int) text.substring(0, closing.end()).lines().count();
+        return new FrontMatter(
+                title.isPresent() ? MarkedSourceLine.plain(title.get().text()).text() : null,
+                settings(given),
+                given.has("pace"),
+                text.substring(closing.end()),
+                bodyLine);
+    }
+
+    private static ScriptSettings settings(Settings given) throws ProblemException {
+        ScriptSettings defaults = ScriptSettings.defaults();
+        Optional<Setting> pace = given.value("pace");
+        Optional<Setting> language = given.value("language");
+        Optional<Setting> lines = given.value("lines");
+        Optional<Setting> contractions = given.value("contractions");
+        return new ScriptSettings(
+                pace.isPresent() ? pace(pace.get()) : defaults.targetPace(),
+                language.isPresent() ? language(language.get()) : defaults.language(),
+                lines.isPresent() ? lineBreaks(lines.get()) : defaults.lineBreaks(),
+                contractions.isPresent() ? wording(contractions.get()) : defaults.contractions());
+    }
+
+    private static int pace(Setting pace) throws ProblemException {
+        return pace.whole(ScriptSettings.MIN_PACE, ScriptSettings.MAX_PACE, "words per minute");
+    }
+
+    private static String language(Setting language) throws ProblemException {
+        String remedy = "give one such as en-US";
+        try {
+            String tag =
+                    new Locale.Builder().setLanguageTag(language.text()).build().toLanguageTag();
+            if (!tag.equals("und")) {
+                return tag;
+            }
+        } catch (IllformedLocaleException e) {
+            throw new ProblemException(
+                    "'" + ScriptBuilder.brief(language.text()) + "' is no language tag", language.where(), remedy, e);
+        }
+        throw language.problem("'" + ScriptBuilder.brief(language.text()) + "' is no language tag", remedy);
+    }
+
+    private static Wording wording(Setting contractions) throws ProblemException {
+        return contractions.oneOf(List.of("free", "as-written")).equals("free") ? Wording.FREE : Wording.AS_WRITTEN;
+    }
+
+    private static LineBreaks lineBreaks(Setting lines) throws ProblemException {
+        return switch (lines.text()) {
+            case "sentences" -> LineBreaks.SENTENCES;
+            case "as-written" -> LineBreaks.AS_WRITTEN;
+            default ->
+                throw lines.problem(
+                        "lines '" + ScriptBuilder.brief(lines.text()) + "' is not known",
+                        "give 'sentences' or 'as-written'");
+        };
+    }
+}

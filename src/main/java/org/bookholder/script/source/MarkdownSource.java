@@ -1,0 +1,264 @@
+package org.bookholder.script.source;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.bookholder.script.model.ScriptWord.Emphasis;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.BlockQuote;
+import org.commonmark.node.BulletList;
+import org.commonmark.node.Code;
+import org.commonmark.node.CustomNode;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.HardLineBreak;
+import org.commonmark.node.Heading;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.HtmlInline;
+import org.commonmark.node.Image;
+import org.commonmark.node.IndentedCodeBlock;
+import org.commonmark.node.Link;
+import org.commonmark.node.ListItem;
+import org.commonmark.node.Node;
+import org.commonmark.node.OrderedList;
+import org.commonmark.node.Paragraph;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.SourceSpan;
+import org.commonmark.node.StrongEmphasis;
+import org.commonmark.node.Text;
+import org.commonmark.node.ThematicBreak;
+import org.commonmark.parser.IncludeSourceSpans;
+import org.commonmark.parser.Parser;
+
+/** Takes the lines and directions out of CommonMark text. */
+final class MarkdownSource extends AbstractVisitor {
+    private static final Pattern BREAK = Pattern.compile("(?i)<br\\s*/?>");
+    private static final Pattern TAGS = Pattern.compile("<!--|-->|<[^>]{0,2000}>");
+
+    private static final String CHECK = "check:";
+
+    private final ScriptBuilder draft;
+    private final int firstLine;
+    private final boolean titleWanted;
+    private final List<String> notes = new ArrayList<>();
+    private MarkedSourceLine.Builder line = new MarkedSourceLine.Builder();
+    private Emphasis emphasis = Emphasis.NONE;
+    private int sourceLine;
+    private int quotes;
+
+    private MarkdownSource(ScriptBuilder draft, int firstLine, boolean titleWanted) {
+        this.draft = draft;
+        this.firstLine = firstLine;
+        this.titleWanted = titleWanted;
+    }
+
+    /**
+     * Reads {@code text} into {@code draft}.
+     *
+     * @param firstLine line of the file at which the text begins, from 1
+     * @param titleWanted whether the first heading is to become the title
+     */
+    static void read(String text, int firstLine, boolean titleWanted, ScriptBuilder draft) {
+        Parser parser = Parser.builder()
+                .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
+                .linkProcessor(SpokenFormNode.processor())
+                .build();
+        parser.parse(text).accept(new MarkdownSource(draft, firstLine, titleWanted));
+    }
+
+    private int lineOf(Node node) {
+        List<SourceSpan> spans = node.getSourceSpans();
+        return spans.isEmpty() ? sourceLine : spans.get(0).getLineIndex() + firstLine;
+    }
+
+    @Override
+    public void visit(Heading heading) {
+        String text = plain(heading);
+        if (quotes > 0) {
+            draft.direction(text, lineOf(heading));
+        } else {
+            draft.heading(text, lineOf(heading), titleWanted);
+        }
+    }
+
+    @Override
+    public void visit(BlockQuote quote) {
+        draft.paragraph();
+        quotes++;
+        visitChildren(quote);
+        quotes--;
+        draft.paragraph();
+    }
+
+    @Override
+    public void visit(BulletList list) {
+        visitList(list);
+    }
+
+    @Override
+    public void visit(OrderedList list) {
+        visitList(list);
+    }
+
+    private void visitList(Node list) {
+        draft.paragraph();
+        visitChildren(list);
+        draft.paragraph();
+    }
+
+    @Override
+    public void visit(ThematicBreak thematicBreak) {
+        draft.paragraph();
+    }
+
+    @Override
+    public void visit(FencedCodeBlock code) {
+        block(code.getLiteral(), lineOf(code));
+    }
+
+    @Override
+    public void visit(IndentedCodeBlock code) {
+        block(code.getLiteral(), lineOf(code));
+    }
+
+    @Override
+    public void visit(HtmlBlock html) {
+        block(TAGS.matcher(html.getLiteral()).replaceAll(" "), lineOf(html));
+    }
+
+    private void block(String text, int sourceLine) {
+        draft.paragraph();
+        draft.direction(text, sourceLine);
+        draft.paragraph();
+    }
+
+    @Override
+    public void visit(Paragraph paragraph) {
+        boolean inList = paragraph.getParent() instanceof ListItem;
+        if (!inList) {
+            draft.paragraph();
+        }
+        sourceLine = lineOf(paragraph);
+        if (quotes > 0) {
+            draft.direction(plain(paragraph), sourceLine);
+            return;
+        }
+        visitChildren(paragraph);
+        flush();
+        if (!inList) {
+            draft.paragraph();
+        }
+    }
+
+    private void flush() {
+        if (!line.isBlank()) {
+            draft.line(line.build(), sourceLine);
+        }
+        notes.forEach(note -> draft.direction(note, sourceLine));
+        notes.clear();
+        line = new MarkedSourceLine.Builder();
+    }
+
+    @Override
+    public void visit(SoftLineBreak lineBreak) {
+        flush();
+        sourceLine = lineOf(lineBreak) + 1;
+    }
+
+    @Override
+    public void visit(HardLineBreak lineBreak) {
+        flush();
+        sourceLine = lineOf(lineBreak) + 1;
+    }
+
+    @Override
+    public void visit(Text text) {
+        line.add(text.getLiteral(), emphasis);
+    }
+
+    @Override
+    public void visit(Code code) {
+        line.add(code.getLiteral(), emphasis);
+    }
+
+    @Override
+    public void visit(org.commonmark.node.Emphasis node) {
+        stressed(node, emphasis == Emphasis.STRONG ? Emphasis.STRONG : Emphasis.LIGHT);
+    }
+
+    @Override
+    public void visit(StrongEmphasis node) {
+        stressed(node, Emphasis.STRONG);
+    }
+
+    private void stressed(Node node, Emphasis inside) {
+        Emphasis outside = emphasis;
+        emphasis = inside;
+        visitChildren(node);
+        emphasis = outside;
+    }
+
+    @Override
+    public void visit(Image image) {
+        notes.add(plain(image));
+    }
+
+    @Override
+    public void visit(Link link) {
+        if (link.getDestination().startsWith(CHECK)) {
+            draft.fact(plain(link), link.getDestination().substring(CHECK.length()), sourceLine);
+        }
+        visitChildren(link);
+    }
+
+    @Override
+    public void visit(HtmlInline html) {
+        if (BREAK.matcher(html.getLiteral()).matches()) {
+            flush();
+        } else {
+            notes.add(TAGS.matcher(html.getLiteral()).replaceAll(" "));
+        }
+    }
+
+    @Override
+    public void visit(CustomNode node) {
+        if (node instanceof SpokenFormNode said) {
+            String written = plain(said);
+            if (draft.says(said.said())) {
+                line.addSaid(written, emphasis(said), said.said());
+            } else {
+                draft.problem(
+                        "the spoken form of '" + ScriptBuilder.brief(written) + "' is empty",
+                        sourceLine,
+                        "write what is said, as in [12](say:a dozen)");
+            }
+        }
+    }
+
+    /** The emphasis of a word that is stressed as a whole inside its brackets. */
+    private Emphasis emphasis(SpokenFormNode said) {
+        Node only = said.getFirstChild();
+        if (only == null || only.getNext() != null) {
+            return emphasis;
+        }
+        return only instanceof StrongEmphasis
+                ? Emphasis.STRONG
+                : only instanceof org.commonmark.node.Emphasis && emphasis == Emphasis.NONE ? Emphasis.LIGHT : emphasis;
+    }
+
+    /** What is written inside {@code node}, without mark-up and on one line. */
+    private static String plain(Node node) {
+        StringBuilder text = new StringBuilder();
+        for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
+            if (child instanceof Text literal) {
+                text.append(literal.getLiteral());
+            } else if (child instanceof Code code) {
+                text.append(code.getLiteral());
+            } else if (child instanceof SoftLineBreak || child instanceof HardLineBreak) {
+                text.append(' ');
+            } else {
+                text.append(plain(child));
+            }
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,110 @@
+package org.bookholder.script.source;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.bookholder.problem.ProblemException;
+
+/** Reads a file as text: UTF-8, or UTF-16 with a byte order mark. */
+final class SourceText {
+    /** Far above any script; a film picked by mistake is not read into memory. */
+    static final long MOST_BYTES = 16L << 20;
+
+    private static final String SAVE_AS_TEXT = "give a script saved as Markdown or plain text in UTF-8";
+
+    private SourceText() {}
+
+    static String read(Path file) throws ProblemException {
+        return decode(bytes(file), file.toString());
+    }
+
+    /** A file's bytes; a problem if it is none, may not be read, or is too large for a script. */
+    static byte[] bytes(Path file) throws ProblemException {
+        String source = file.toString();
+        try {
+            if (Files.notExists(file)) {
+                throw new ProblemException("there is no such file", source, "check the name and the folder");
+            }
+            if (!Files.isRegularFile(file)) {
+                throw new ProblemException("this is not a file", source, "give the script file itself");
+            }
+            if (Files.size(file) > MOST_BYTES) {
+                throw new ProblemException("the file is too large for a script (over 16 MB)", source, SAVE_AS_TEXT);
+            }
+            return Files.readAllBytes(file);
+        } catch (AccessDeniedException e) {
+            throw new ProblemException("the file may not be read", source, "check its permissions", e);
+        } catch (IOException e) {
+            throw new ProblemException("the file cannot be read", source, "check that the drive is there", e);
+        }
+    }
+
+    static String decode(byte[] bytes, String source) throws ProblemException {
+        if (startsWith(bytes, 0xef, 0xbb, 0xbf)) {
+            return decode(bytes, 3, StandardCharsets.UTF_8, source);
+        }
+        if (startsWith(bytes, 0xff, 0xfe)) {
+            return decode(bytes, 2, StandardCharsets.UTF_16LE, source);
+        }
+        if (startsWith(bytes, 0xfe, 0xff)) {
+            return decode(bytes, 2, StandardCharsets.UTF_16BE, source);
+        }
+        return decode(bytes, 0, StandardCharsets.UTF_8, source);
+    }
+
+    private static boolean startsWith(byte[] bytes, int... mark) {
+        for (int i = 0; i < mark.length; i++) {
+            if (bytes.length <= i || (bytes[i] & 0xff) != mark[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String decode(byte[] bytes, int from, Charset charset, String source) throws ProblemException {
+        CharsetDecoder decoder = charset.newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer in = ByteBuffer.wrap(bytes, from, bytes.length - from);
+        try {
+            String text = decoder.decode(in).toString();
+            int binary = firstControl(text);
+            if (binary >= 0) {
+                throw new ProblemException(
+                        "this is not a text file", source + ":" + lineAt(text, binary), SAVE_AS_TEXT);
+            }
+            return text;
+        } catch (CharacterCodingException e) {
+
+            CharBuffer good = StandardCharsets.ISO_8859_1.decode(ByteBuffer.wrap(bytes, from, in.position() - from));
+            if (firstControl(good.toString()) >= 0) {
+                throw new ProblemException("this is not a text file", source + ":1", SAVE_AS_TEXT, e);
+            }
+            long line = lineAt(good.toString(), good.length());
+            throw new ProblemException(
+                    "this is not " + charset.name() + " text", source + ":" + line, "save the script as UTF-8", e);
+        }
+    }
+
+    private static int firstControl(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' && c != '\n' && c != '\r' && c != '\t' && c != '\f' && c != '\u000b') {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static long lineAt(String text, int index) {
+        return 1 + text.substring(0, index).chars().filter(c -> c == '\n').count();
+    }
+}

@@ -1,0 +1,174 @@
+package org.bookholder.script.source;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.poi.ooxml.POIXMLException;
+import org.apache.poi.xwpf.usermodel.IBodyElement;
+import org.apache.poi.xwpf.usermodel.XWPFDocument;
+import org.apache.poi.xwpf.usermodel.XWPFParagraph;
+import org.apache.poi.xwpf.usermodel.XWPFRun;
+import org.apache.poi.xwpf.usermodel.XWPFSDT;
+import org.apache.poi.xwpf.usermodel.XWPFTable;
+import org.apache.poi.xwpf.usermodel.XWPFTableCell;
+import org.apache.poi.xwpf.usermodel.XWPFTableRow;
+import org.bookholder.problem.ProblemException;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A DOCX document as CommonMark: titles and headings, quotes, stress and line breaks are kept. A paragraph in square
+ * brackets and a table are directions, but for a table's columns whose heading says that they are spoken. What was deleted
+ * with changes tracked, comments, notes, headers and footers are left out.
+ */
+final class WordDocument {
+    private static final Pattern SPOKEN_COLUMN =
+            Pattern.compile("(?i)\\b(audio|sound|voice|narration|narrator|spoken|speech|words|says?|presenter)\\b");
+    private static final Pattern OURS = Pattern.compile("\\[[^\\[\\]\\n]*]\\((?:say|check):[^)\\n]*\\)");
+    private static final Pattern SPECIAL = Pattern.compile("[\\\\`*_\\[\\]<>#&|~]");
+
+    /** A row that would make a heading of the one above it, or a rule. */
+    private static final Pattern UNDERLINE = Pattern.compile("(?m)^(?=(?:-+|=+)\\s*$)");
+
+    private final StringBuilder text = new StringBuilder();
+
+    private WordDocument() {}
+
+    /** Whether a file's name is that of such a document. */
+    static boolean isNamed(String source) {
+        return source.toLowerCase(Locale.ROOT).endsWith(".docx");
+    }
+
+    /**
+     * The document's text.
+     *
+     * @throws ProblemException if it is none, is protected by a password, or is damaged
+     */
+    static String text(byte[] bytes, String source) throws ProblemException {
+        try (XWPFDocument document = new XWPFDocument(new ByteArrayInputStream(bytes))) {
+            WordDocument reader = new WordDocument();
+            for (IBodyElement element : document.getBodyElements()) {
+                reader.add(element, document);
+            }
+            return reader.text.toString();
+        } catch (IOException | POIXMLException | IllegalArgumentException | IllegalStateException e) {
+            throw new ProblemException(
+                    "this is not a DOCX document that can be read",
+                    source,
+                    "save it anew as .docx without a password, or as Markdown or plain text",
+                    e);
+        }
+    }
+
+    private void add(IBodyElement element, XWPFDocument document) {
+        if (element instanceof XWPFParagraph paragraph) {
+            add(paragraph, style(paragraph, document));
+        } else if (element instanceof XWPFTable table) {
+            add(table);
+        } else if (element instanceof XWPFSDT control) {
+            control.getContent().getText().lines().forEach(row -> block("", escaped(row)));
+        }
+    }
+
+    private static String style(XWPFParagraph paragraph, XWPFDocument document) {
+        @Nullable String id = paragraph.getStyle();
+        if (id == null) {
+            return "";
+        }
+        var style = document.getStyles() == null ? null : document.getStyles().getStyle(id);
+        String name = style == null || style.getName() == null ? id : style.getName();
+        return name.toLowerCase(Locale.ROOT);
+    }
+
+    private void add(XWPFParagraph paragraph, String style) {
+        String marked = marked(paragraph);
+        String plain = marked.strip();
+        boolean bracketed = plain.startsWith("\\[") && plain.indexOf("\\]") == plain.length() - 2;
+        if (style.startsWith("heading") || style.equals("title")) {
+            block("# ", plain.replace("\n", " "));
+        } else if (bracketed) {
+            block("> ", plain.substring(2, plain.length() - 2));
+        } else {
+            block(style.contains("quote") ? "> " : "", plain);
+        }
+    }
+
+    /** A table is for the eyes, but for the columns that are headed as spoken. */
+    private void add(XWPFTable table) {
+        List<XWPFTableRow> rows = table.getRows();
+        List<XWPFTableCell> heading = rows.isEmpty() ? List.of() : rows.get(0).getTableCells();
+        boolean headed = heading.stream().anyMatch(WordDocument::isSpoken);
+        for (XWPFTableRow row : headed ? rows.subList(1, rows.size()) : rows) {
+            List<XWPFTableCell> cells = row.getTableCells();
+            for (int i = 0; i < cells.size(); i++) {
+                boolean spoken = headed && i < heading.size() && isSpoken(heading.get(i));
+                for (XWPFParagraph paragraph : cells.get(i).getParagraphs()) {
+                    block(spoken ? "" : "> ", marked(paragraph).strip());
+                }
+            }
+        }
+    }
+
+    private static boolean isSpoken(XWPFTableCell cell) {
+        return SPOKEN_COLUMN.matcher(cell.getText()).find();
+    }
+
+    private void block(String mark, String content) {
+        if (!content.isBlank()) {
+            text.append(mark).append(content.replace("\n", "\n" + mark)).append("\n\n");
+        }
+    }
+
+    /** A paragraph's text with its stress; neighbouring runs that are stressed alike are one. */
+    private static String marked(XWPFParagraph paragraph) {
+        StringBuilder marked = new StringBuilder();
+        StringBuilder piece = new StringBuilder();
+        String stress = "";
+        for (XWPFRun run : paragraph.getRuns()) {
+            if (run.getCTR().sizeOfDelTextArray() == 0) {
+                String own = run.isBold() ? "**" : run.isItalic() ? "*" : "";
+                if (!own.equals(stress)) {
+                    close(marked, piece, stress);
+                    stress = own;
+                }
+                piece.append(run.text());
+            }
+        }
+        close(marked, piece, stress);
+        return marked.toString();
+    }
+
+    /** Stress marks must touch the words, so that spaces around them stay outside. */
+    private static void close(StringBuilder marked, StringBuilder piece, String stress) {
+        String content = escaped(piece.toString());
+        String core = content.strip();
+        if (stress.isEmpty() || core.isEmpty() || core.contains("\n")) {
+            marked.append(content);
+        } else {
+            int start = content.indexOf(core);
+            marked.append(content, 0, start)
+                    .append(stress)
+                    .append(core)
+                    .append(stress)
+                    .append(content.substring(start + core.length()));
+        }
+        piece.setLength(0);
+    }
+
+    /** The text with a backslash before what CommonMark would take for a mark, but for spoken forms and ageing facts. */
+    private static String escaped(String plain) {
+        String even = plain.replace("\r", "").replace('\t', ' ').replace('\u000b', '\n');
+        StringBuilder escaped = new StringBuilder();
+        Matcher ours = OURS.matcher(even);
+        int at = 0;
+        while (ours.find()) {
+            escaped.append(SPECIAL.matcher(even.substring(at, ours.start())).replaceAll("\\\\$0"));
+            escaped.append(ours.group());
+            at = ours.end();
+        }
+        escaped.append(SPECIAL.matcher(even.substring(at)).replaceAll("\\\\$0"));
+        return UNDERLINE.matcher(escaped).replaceAll("\\\\");
+    }
+}

@@ -1,0 +1,122 @@
+package org.bookholder.session;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Deviation;
+import org.bookholder.timing.StreamTime;
+import org.pcollections.HashTreePMap;
+import org.pcollections.HashTreePSet;
+import org.pcollections.PMap;
+import org.pcollections.PSet;
+import org.pcollections.PVector;
+
+/**
+ * What people ruled on lines and attempts. It is laid over what was heard and changes nothing of it, so that it can be
+ * taken back.
+ *
+ * @param lines decisions by line
+ * @param bounds where attempts begin and end by ear
+ * @param readRight calls of the recogniser that were wrong
+ */
+record ReviewOverrides(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, PSet<AcceptedReading> readRight) {
+    static final ReviewOverrides NONE =
+            new ReviewOverrides(HashTreePMap.empty(), HashTreePMap.empty(), HashTreePSet.empty());
+
+    /** An attempt's take and its number within it. */
+    record Key(int take, int ordinal) {}
+
+    /** Where an attempt begins and ends. */
+    record Bounds(StreamTime start, StreamTime end) {}
+
+    boolean isEmpty() {
+        return lines.isEmpty() && bounds.isEmpty() && readRight.isEmpty();
+    }
+
+    ReviewOverrides decided(int line, Decision decision, List<Attempt> heard) {
+        PSet<AcceptedReading> right = readRight;
+        if (decision.choice() == Decision.Choice.NOT_A_FAULT) {
+            for (Attempt attempt : heard) {
+                if (attempt.take() == decision.take() && attempt.ordinal() == decision.ordinal()) {
+                    right = right.plusAll(attempt.deviations().stream()
+                            .flatMap(call -> AcceptedReading.from(line, call).stream())
+                            .toList());
+                }
+            }
+        }
+        return new ReviewOverrides(lines.plus(line, decision), bounds, right);
+    }
+
+    ReviewOverrides bounded(int take, int ordinal, StreamTime start, StreamTime end) {
+        return new ReviewOverrides(lines, bounds.plus(new Key(take, ordinal), new Bounds(start, end)), readRight);
+    }
+
+    ReviewOverrides carried(List<AcceptedReading> earlier) {
+        return new ReviewOverrides(lines, bounds, readRight.plusAll(earlier));
+    }
+
+    /** The same for a changed script; what was ruled on a line that is gone goes with it. */
+    ReviewOverrides renumbered(Renumbering change) {
+        PMap<Integer, Decision> moved = HashTreePMap.empty();
+        for (Map.Entry<Integer, Decision> decided : lines.entrySet()) {
+            int line = change.line(decided.getKey());
+            moved = line > 0 ? moved.plus(line, decided.getValue()) : moved;
+        }
+        PSet<AcceptedReading> right = HashTreePSet.empty();
+        for (AcceptedReading r : readRight) {
+            int line = change.line(r.line());
+            right = r.line() == 0 || line > 0
+                    ? right.plus(new AcceptedReading(line, r.written(), r.said(), r.kind()))
+                    : right;
+        }
+        return new ReviewOverrides(moved, bounds, right);
+    }
+
+    /**
+     * The notes with the rulings laid over them.
+     *
+     * @param heard what was heard
+     * @param heardBefore what had been heard when {@code seenBefore} was laid over with these same rulings
+     * @param seenBefore empty if there is none
+     */
+    PVector<LineNotes> over(PVector<LineNotes> heard, PVector<LineNotes> heardBefore, List<LineNotes> seenBefore) {
+        boolean fresh = seenBefore.size() != heard.size();
+        PVector<LineNotes> seen = heard;
+        int line = 0;
+        for (LineNotes notes : heard) {
+            boolean same = !fresh && heardBefore.get(line).equals(notes);
+            LineNotes over = same ? seenBefore.get(line) : over(notes);
+            if (!over.equals(notes)) {
+                seen = seen.with(line, over);
+            }
+            line++;
+        }
+        return seen;
+    }
+
+    private LineNotes over(LineNotes heard) {
+        List<Attempt> attempts = heard.attempts().stream().map(this::over).toList();
+        Optional<Decision> decision = Optional.ofNullable(lines.get(heard.line()));
+        return decision.isEmpty() && attempts.equals(heard.attempts()) ? heard : heard.ruled(attempts, decision);
+    }
+
+    private Attempt over(Attempt heard) {
+        Bounds own = bounds.get(new Key(heard.take(), heard.ordinal()));
+        List<Deviation> calls = heard.deviations().stream()
+                .filter(call -> !readRight.contains(AcceptedReading.of(heard.line(), call)))
+                .toList();
+        if (own == null && calls.size() == heard.deviations().size()) {
+            return heard;
+        }
+        return new Attempt(
+                heard.take(),
+                heard.ordinal(),
+                heard.line(),
+                own == null ? heard.start() : own.start(),
+                own == null ? heard.end() : own.end(),
+                heard.complete(),
+                heard.words(),
+                calls);
+    }
+}

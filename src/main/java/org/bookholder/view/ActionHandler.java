@@ -1,0 +1,258 @@
+package org.bookholder.view;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.session.Command;
+import org.bookholder.session.Mover;
+import org.bookholder.session.SessionState;
+import org.bookholder.view.cue.CountIn;
+import org.bookholder.view.cue.Messages;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.input.KeyMap;
+import org.bookholder.view.motion.Steering;
+import org.bookholder.view.page.Pages;
+import org.bookholder.view.settings.Cue;
+import org.bookholder.view.settings.WindowSettings;
+
+/** Turns what the presenter asks for into commands to the session and other settings. Confined to one thread. */
+final class ActionHandler {
+    private static final double LARGER = 1.08;
+    private static final double SECONDS = 2.5;
+    private static final double QUESTION_SECONDS = 4;
+
+    private final Consumer<WindowSettings> apply;
+    private final Messages messages;
+    private final Pages pages;
+    private final PickupRound round;
+    private final CountIn countIn;
+    private final TakeStarts takes;
+    private final Teaching teaching;
+    private Set<Cue> edgesBefore = edges(EnumSet.allOf(Cue.class));
+    private final List<Command> commands = new ArrayList<>();
+    private final Consumer<Command> tell = commands::add;
+    private boolean closing;
+
+    ActionHandler(Consumer<WindowSettings> apply, AnimationState moment, Teaching teaching) {
+        this.apply = apply;
+        this.teaching = teaching;
+        messages = moment.messages;
+        pages = moment.pages;
+        round = moment.round;
+        countIn = moment.countIn;
+        takes = moment.takes;
+    }
+
+    boolean closing() {
+        return closing;
+    }
+
+    /** Counts the next take in, if that is wanted. */
+    void countIn(SessionState state, WindowSettings settings, double seconds) {
+        countIn.advance(state, settings.countIn(), seconds, tell);
+    }
+
+    void cut() {
+        commands.add(new Command.Cut());
+    }
+
+    /** Takes reading to a place, in a new take if none is rolling. */
+    void readFrom(ReadingPosition position, SessionState state, Steering steering) {
+        if (state.held()) {
+            commands.add(new Command.Resume());
+        }
+        steering.goTo(position);
+        if (!state.rolling()) {
+            commands.add(new Command.NextTake(position));
+        }
+    }
+
+    void drainTo(Consumer<Command> receiver) {
+        commands.forEach(receiver);
+        commands.clear();
+    }
+
+    void act(Action action, SessionState state, WindowSettings settings, Steering steering) {
+        switch (action) {
+            case ROUND -> round(state, settings.keys());
+            case HOLD -> hold(state, settings);
+            case BACK_LINE, FORWARD_LINE, BACK_PARAGRAPH, ROW_UP, ROW_DOWN -> move(action, state, steering);
+            case MARK_PICKUP -> markPickup(steering.current(state), state);
+            case NEXT_TAKE -> nextTake(steering.current(state), state);
+            case PREVIOUS_TAKE -> commands.add(new Command.NextTake(takes.previous(state)));
+            case CUT -> commands.add(new Command.Cut());
+            case LARGER -> resize(settings.scaled(LARGER));
+            case SMALLER -> resize(settings.scaled(1 / LARGER));
+            case WIDER -> column(settings.withColumnWords(settings.columnWords() + 1));
+            case NARROWER -> column(settings.withColumnWords(settings.columnWords() - 1));
+            case GLASS ->
+                change(settings.withMirrored(!settings.mirrored()), "mirrored for glass", settings.mirrored());
+            case UPSIDE_DOWN ->
+                change(settings.withUpsideDown(!settings.upsideDown()), "upside down", settings.upsideDown());
+            case CUES -> cues(settings);
+            case CUE_PACE -> cue(Cue.PACE, settings);
+            case CUE_PICKUPS -> cue(Cue.PICKUPS, settings);
+            case CUE_TIME -> cue(Cue.TIME, settings);
+            case CUE_BREAK -> cue(Cue.BREAK, settings);
+            case CUE_SOUND -> cue(Cue.SOUND, settings);
+            case CUE_FOOTLIGHTS -> cue(Cue.FOOTLIGHTS, settings);
+            case WAY -> way(settings, state);
+            case PICKUPS -> pages.toggle(Pages.Kind.PICKUPS);
+            case KEYS -> pages.toggle(Pages.Kind.KEYS);
+            case TEACH -> teach();
+            case QUIT -> quit(state, settings.keys());
+            case FULL_SCREEN, MONITOR ->
+                throw new IllegalArgumentException("action (" + action + ") is the window's own");
+        }
+    }
+
+    private void hold(SessionState state, WindowSettings settings) {
+        if (!countIn.pressed(Math.max(1, settings.countIn()), tell)) {
+            commands.add(state.held() ? new Command.Resume() : new Command.Hold());
+        }
+    }
+
+    /** All at the edges off when any is on; back on are those that the presenter had before. */
+    private void cues(WindowSettings settings) {
+        Set<Cue> edges = edges(settings.cues());
+        boolean shown = !edges.isEmpty();
+        Set<Cue> changed = new HashSet<>(settings.cues());
+        if (shown) {
+            edgesBefore = edges;
+            changed.removeAll(edges);
+        } else {
+            changed.addAll(edgesBefore);
+        }
+        change(settings.withCues(changed), "cues", shown);
+    }
+
+    private void cue(Cue cue, WindowSettings settings) {
+        Set<Cue> changed = new HashSet<>(settings.cues());
+        boolean shown = changed.remove(cue);
+        if (!shown) {
+            changed.add(cue);
+        }
+        change(settings.withCues(changed), cue.label(), shown);
+    }
+
+    private static Set<Cue> edges(Set<Cue> cues) {
+        return cues.stream().filter(cue -> cue != Cue.FOOTLIGHTS).collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** The keys are there to choose from. */
+    private void teach() {
+        pages.show(Pages.Kind.KEYS);
+        teaching.begin();
+    }
+
+    private void round(SessionState state, KeyMap keys) {
+        if (round.isOn()) {
+            round.end();
+            messages.say("pickup round ended", SECONDS);
+        } else if (round.begin(state)) {
+            pages.putAway(Pages.Kind.PICKUPS);
+            messages.say(
+                    keys.first(Action.FORWARD_LINE) + ": leave it and go on  ·  " + keys.first(Action.BACK_LINE)
+                            + ": once more",
+                    QUESTION_SECONDS);
+        } else {
+            messages.say("nothing to pick up", SECONDS);
+        }
+    }
+
+    private void move(Action action, SessionState state, Steering steering) {
+        if (round.isOn() && action == Action.FORWARD_LINE) {
+            round.skip(state);
+            return;
+        }
+        if (round.isOn() && action == Action.BACK_LINE) {
+            round.again(state);
+            return;
+        }
+        ReadingPosition from = steering.current(state);
+        switch (action) {
+            case BACK_LINE -> steering.goTo(Places.lineBack(state.script(), from));
+            case FORWARD_LINE -> steering.goTo(Places.lineForward(state.script(), from));
+            case BACK_PARAGRAPH -> steering.goTo(Places.paragraphBack(state.script(), from));
+            default -> steering.toRow(action == Action.ROW_UP ? -1 : 1);
+        }
+    }
+
+    private void markPickup(ReadingPosition at, SessionState state) {
+        int line = Places.lineJustRead(state.script(), at);
+        commands.add(new Command.MarkPickup(line, ""));
+        messages.say("line " + line + " marked", SECONDS);
+    }
+
+    private void nextTake(ReadingPosition at, SessionState state) {
+        commands.add(new Command.NextTake(Places.lineStart(state.script(), at)));
+    }
+
+    private void quit(SessionState state, KeyMap keys) {
+        if (pages.putAway(Pages.Kind.KEYS)) {
+            return;
+        }
+        if (round.isOn()) {
+            round(state, keys);
+            return;
+        }
+        boolean asked = messages.text().equals(question(keys));
+        if (state.rolling() && !asked) {
+            messages.say(question(keys), QUESTION_SECONDS);
+        } else {
+            commands.add(new Command.Quit());
+            closing = true;
+        }
+    }
+
+    private static String question(KeyMap keys) {
+        return "a take is rolling: " + keys.first(Action.QUIT) + " again ends the session";
+    }
+
+    private void way(WindowSettings settings, SessionState state) {
+        Mover next = switch (settings.way()) {
+            case VOICE -> Mover.STEADY;
+            case STEADY -> Mover.HAND;
+            case HAND -> Mover.VOICE;
+        };
+        apply.accept(settings.withWay(next));
+        int pace = state.script().settings().targetPace();
+        messages.say(
+                switch (next) {
+                    case VOICE -> "moved by voice";
+                    case STEADY -> "moved steadily, " + pace + " words a minute";
+                    case HAND -> "moved by hand";
+                },
+                SECONDS);
+    }
+
+    private void resize(WindowSettings changed) {
+        apply.accept(changed);
+        messages.say(
+                changed.size().isPresent()
+                        ? String.format(
+                                Locale.ROOT, "text %.0f pixels", changed.size().getAsDouble())
+                        : String.format(
+                                Locale.ROOT,
+                                "capitals %.0f minutes of arc at %.1f m",
+                                changed.arcMinutes(),
+                                changed.distance() / 1000),
+                SECONDS);
+    }
+
+    private void column(WindowSettings changed) {
+        apply.accept(changed);
+        messages.say("about " + changed.columnWords() + " words to a row", SECONDS);
+    }
+
+    private void change(WindowSettings changed, String what, boolean before) {
+        apply.accept(changed);
+        messages.say(before ? what + ": off" : what + ": on", SECONDS);
+    }
+}

@@ -1,0 +1,170 @@
+package org.bookholder.view;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.bookholder.fatigue.BreakAdvice.Urgency;
+import org.bookholder.follow.model.FollowState;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.session.SessionState;
+import org.bookholder.view.Frame.Footlights;
+import org.bookholder.view.Frame.LessonThread;
+import org.bookholder.view.Frame.Spot;
+import org.bookholder.view.cue.Opening;
+import org.bookholder.view.cue.PaceCue;
+import org.bookholder.view.cue.Palette;
+import org.bookholder.view.input.KeyMap;
+import org.bookholder.view.layout.Geometry;
+import org.bookholder.view.layout.Layout;
+import org.bookholder.view.page.PageView;
+import org.bookholder.view.page.PickupLines;
+import org.bookholder.view.settings.Cue;
+import org.bookholder.view.settings.WindowSettings;
+import org.jspecify.annotations.Nullable;
+
+/** Fills in the pictures of the reading window from the state of a session. Confined to one thread. */
+final class FrameBuilder {
+    /** The blade is placed to this part of its way: one that has all but come to rest is at rest. */
+    private static final double BLADE_FINENESS = 500;
+
+    private final AnimationState moment;
+    private final Frame view;
+    private final PickupLines pickups = new PickupLines();
+    private final RowViews rows;
+    private List<Double> pickupShares = List.of();
+    private String pickupCount = "";
+    private @Nullable Layout sharedOf;
+
+    FrameBuilder(AnimationState moment, Geometry geometry) {
+        this.moment = moment;
+        view = new Frame(geometry, moment.opening);
+        rows = new RowViews(view, pickups, moment);
+    }
+
+    /** The picture of {@code state}; the same object each time. */
+    Frame fill(SessionState state, Layout layout, Geometry geometry, WindowSettings settings) {
+        Set<Cue> cues = settings.cues();
+        look(state, layout);
+        Optional<PageView> page = moment.pages.view();
+        double pageLight = page.isPresent() ? page.get().light() : 0;
+        view.setGround(geometry, settings.mirrored(), settings.upsideDown());
+        rows.fill(layout, geometry, cues.contains(Cue.PICKUPS));
+        Footlights marks = cues.contains(Cue.FOOTLIGHTS) ? footlights(state) : Footlights.HIDDEN;
+        view.setText((1 - moment.motion.veil()) * (1 - pageLight), marks);
+        reed(cues.contains(Cue.PACE));
+        thread(state, layout, cues.contains(Cue.PICKUPS));
+        captions(state, cues, page.isPresent(), settings.keys());
+        view.setRest(cues.contains(Cue.BREAK) ? moment.rest.urgency() : Urgency.NONE);
+        view.lookAtOpening();
+        view.setPage(page);
+        return view;
+    }
+
+    /** Finds where the pickups lie, when they or the rows have changed. */
+    @SuppressWarnings("ReferenceEquality")
+    private void look(SessionState state, Layout layout) {
+        boolean changed = pickups.look(state);
+        if (changed || layout != sharedOf) {
+            sharedOf = layout;
+            double whole = Math.max(1, layout.spoken());
+            pickupShares = pickups.numbers().stream()
+                    .map(line -> layout.spokenBefore(new ReadingPosition(line, 1)) / whole)
+                    .collect(Collectors.toUnmodifiableList());
+            pickupCount = pickups.count() == 0 ? "" : Integer.toString(pickups.count());
+        }
+    }
+
+    private static Footlights footlights(SessionState state) {
+        if (state.held() || !state.rolling()) {
+            return Footlights.OUTLINES;
+        }
+        return state.follow() == FollowState.LOST ? Footlights.DOTS : Footlights.BARS;
+    }
+
+    private void reed(boolean shown) {
+        double lean = Math.rint(moment.pace.lean() * BLADE_FINENESS) / BLADE_FINENESS;
+        int side = lean > 0 ? Palette.FAST : Palette.SLOW;
+        double limit = 0.07 / PaceCue.FULL_LEAN;
+        double share = (Math.abs(lean) - limit) / limit;
+        view.setReed(shown, lean, Palette.mix(Palette.ON_PACE, side, share), moment.pace.text());
+    }
+
+    private void thread(SessionState state, Layout layout, boolean shown) {
+        if (!shown) {
+            view.setThread(Optional.empty());
+            return;
+        }
+        double read = layout.spokenBefore(state.position()) / Math.max(1.0, layout.spoken());
+        if (!view.threadShows(read, pickupShares)) {
+            view.setThread(Optional.of(new LessonThread(read, pickupShares)));
+        }
+    }
+
+    private void captions(SessionState state, Set<Cue> cues, boolean page, KeyMap keys) {
+        boolean time = cues.contains(Cue.TIME);
+        say(Spot.HEAD_LEFT, time ? moment.readouts.takeText() : "", Palette.FIGURE);
+        say(Spot.FOOT_LEFT, time && state.rolling() ? moment.readouts.leftText() : "", Palette.FIGURE);
+        say(Spot.HEAD_RIGHT, cues.contains(Cue.PICKUPS) ? pickupCount : "", Palette.DOG_EAR);
+        boolean pressing = moment.rest.urgency().compareTo(Urgency.DUE) >= 0;
+        String rest = cues.contains(Cue.BREAK) ? moment.rest.text() : "";
+        say(Spot.FOOT_RIGHT, rest, pressing ? Palette.ASKING : Palette.DIRECTION);
+        say(Spot.HEAD_MIDDLE, cues.contains(Cue.SOUND) ? soundText(state) : "", Palette.ASKING);
+        String count = moment.countIn.text(keys);
+        say(Spot.COUNT, page ? "" : count, Palette.COMING);
+        boolean clean = moment.round.ticked() > 0;
+        say(
+                Spot.BESIDE,
+                page ? "" : standing(state, count, cues.contains(Cue.FOOTLIGHTS)),
+                clean ? Palette.TICK : Palette.FOOTLIGHT);
+        message(state, cues.contains(Cue.BREAK));
+    }
+
+    /** Good sound needs no words, and before the lesson the verdict stands with its length. */
+    private String soundText(SessionState state) {
+        if (moment.opening.light() > 0) {
+            return "";
+        }
+        return switch (moment.sound.verdict()) {
+            case UNKNOWN, GOOD -> "";
+            case GONE, LOW, LOUD ->
+                Opening.listens(state) ? moment.sound.verdict().words() : "";
+        };
+    }
+
+    /** What the presenter asked for comes first, then the producer, then a trouble, then advice while nobody reads. */
+    private void message(SessionState state, boolean rests) {
+        boolean reading = state.rolling() && !state.held();
+        if (!moment.messages.text().isEmpty()) {
+            view.setCaption(Spot.MESSAGE, moment.messages.text(), Palette.COMING, moment.messages.light());
+        } else if (!moment.producer.text().isEmpty() && moment.producer.light() > 0) {
+            view.setCaption(Spot.MESSAGE, moment.producer.text(), Palette.COMING, moment.producer.light());
+        } else if (!state.trouble().isEmpty()) {
+            say(Spot.MESSAGE, state.trouble(), Palette.ASKING);
+        } else {
+            say(Spot.MESSAGE, reading || !rests ? "" : moment.rest.sentence(), Palette.DIRECTION);
+        }
+    }
+
+    /** Beside the mark: what it stands for, and how the pickup round goes. */
+    private String standing(SessionState state, String count, boolean marked) {
+        String round = moment.round.caption();
+        if (!marked || (!state.rolling() && !round.isEmpty())) {
+            return round;
+        }
+        if (!state.rolling()) {
+            return state.takes().isEmpty() ? "ready" : "cut";
+        }
+        if (state.held()) {
+            return count.isEmpty() ? "held" : "";
+        }
+        if (state.follow() == FollowState.LOST) {
+            return "listening for the place";
+        }
+        return round;
+    }
+
+    private void say(Spot spot, String text, int rgb) {
+        view.setCaption(spot, text, rgb, 1);
+    }
+}

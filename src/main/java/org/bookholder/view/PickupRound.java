@@ -1,0 +1,226 @@
+package org.bookholder.view;
+
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.follow.model.Outcome;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.Pickups;
+import org.bookholder.session.SessionState;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The pickup round: one line to pick up after another is brought to the eye-line, with the line before it to lead in, until
+ * each was read clean. What was read counts once both ears have agreed on it, in the pause after it or at the latest by a
+ * cut: so each pickup is a take of its own. Knows no clock. Confined to one thread.
+ */
+final class PickupRound {
+    /** How long a tick is seen before the next line comes. */
+    static final double TICK_SECONDS = 1.4;
+
+    /** How long is said why a line is wanted once more before it comes again. */
+    static final double AGAIN_SECONDS = 2.2;
+
+    /** A line whose last word was read for so long is over. */
+    static final double OVER_SECONDS = 1.2;
+
+    /** After this long without a verdict on it, the line was not heard. */
+    static final double PATIENCE_SECONDS = 8;
+
+    private static final String AGAIN_UNHEARD = "not heard";
+
+    private Stage stage = Stage.OFF;
+    private int line;
+    private int attempts;
+    private int cleanCount;
+    private String why = "";
+    private double since;
+    private Optional<ReadingPosition> wanted = Optional.empty();
+    private boolean cut;
+    private ReadingPosition seen = ReadingPosition.START;
+    private double rested;
+    private String caption = "";
+    private @Nullable SessionState described;
+    private Stage describedStage = Stage.OFF;
+
+    private enum Stage {
+        OFF,
+        READING,
+        LISTENING,
+        TICKED,
+        AGAIN
+    }
+
+    boolean isOn() {
+        return stage != Stage.OFF;
+    }
+
+    /** The line to pick up. */
+    int line() {
+        return line;
+    }
+
+    /** The line to lead in with; 0 if there is none. */
+    int leadIn() {
+        return line - 1;
+    }
+
+    /** The line that was just read clean; 0 if none was. */
+    int ticked() {
+        return stage == Stage.TICKED ? line : 0;
+    }
+
+    /** Where the round stands, in a few words; empty if it is not on. */
+    String caption() {
+        return isOn() ? caption : "";
+    }
+
+    /** Begins with the first line to pick up; says whether there is one. */
+    boolean begin(SessionState state) {
+        cleanCount = 0;
+        return goTo(nextAfter(0, state), state);
+    }
+
+    void end() {
+        stage = Stage.OFF;
+        wanted = Optional.empty();
+    }
+
+    /** Leaves the line as it is and goes to the next; ends when there is no other. */
+    void skip(SessionState state) {
+        Optional<Integer> next = nextAfter(line, state);
+        if (next.isEmpty() || next.get() == line || !goTo(next, state)) {
+            end();
+        }
+    }
+
+    /** Brings the line once more. */
+    void again(SessionState state) {
+        goTo(Optional.of(line), state);
+    }
+
+    /** Lets time pass; says whether the round has just come to its end with nothing left. */
+    boolean advance(SessionState state, double seconds) {
+        if (!isOn()) {
+            return false;
+        }
+        since += seconds;
+        LineNotes notes = state.lines().get(line - 1);
+        switch (stage) {
+            case READING -> read(state, notes, seconds);
+            case LISTENING -> {
+                if (!state.rolling()) {
+                    look(state, notes);
+                }
+                if (stage == Stage.LISTENING && since >= PATIENCE_SECONDS) {
+                    once(AGAIN_UNHEARD);
+                }
+            }
+            case TICKED -> {
+                if (since >= TICK_SECONDS && !goTo(nextAfter(line, state), state)) {
+                    cut = state.rolling();
+                    end();
+                    return true;
+                }
+            }
+            case AGAIN -> {
+                if (!notes.pickup()) {
+                    tick();
+                } else if (since >= AGAIN_SECONDS) {
+                    again(state);
+                }
+            }
+            case OFF -> throw new IllegalStateException("the round is off");
+        }
+        describe(state);
+        return false;
+    }
+
+    /** Where reading is to go on, once. */
+    Optional<ReadingPosition> takeWanted() {
+        Optional<ReadingPosition> taken = wanted;
+        wanted = Optional.empty();
+        return taken;
+    }
+
+    /** Whether the take is to be cut, once. */
+    boolean takeCut() {
+        boolean taken = cut;
+        cut = false;
+        return taken;
+    }
+
+    /** Puts into words where the round stands, when that or the session has changed. */
+    @SuppressWarnings("ReferenceEquality")
+    private void describe(SessionState state) {
+        if (state == described && stage == describedStage) {
+            return;
+        }
+        described = state;
+        describedStage = stage;
+        int left = state.pickups().size();
+        caption = switch (stage) {
+            case OFF -> "";
+            case READING -> "pickup " + (cleanCount + 1) + " of " + (cleanCount + Math.max(1, left));
+            case LISTENING -> "listening back";
+            case TICKED -> left == 0 ? "clean, and the last" : "clean";
+            case AGAIN -> "once more: " + why;
+        };
+    }
+
+    /** Cuts when the line has been read to its end and nothing follows. */
+    private void read(SessionState state, LineNotes notes, double seconds) {
+        look(state, notes);
+        rested = state.position().equals(seen) ? rested + seconds : 0;
+        seen = state.position();
+        if (stage == Stage.READING && state.position().line() > line && rested >= OVER_SECONDS) {
+            stage = Stage.LISTENING;
+            since = 0;
+            cut = state.rolling();
+        }
+    }
+
+    private void look(SessionState state, LineNotes notes) {
+        if (!notes.pickup()) {
+            tick();
+        } else if (notes.attempts().size() > attempts && notes.outcome() == Outcome.MISREAD) {
+            once(Pickups.of(state, notes).said());
+        }
+    }
+
+    private void once(String reason) {
+        stage = Stage.AGAIN;
+        why = reason;
+        since = 0;
+    }
+
+    private void tick() {
+        stage = Stage.TICKED;
+        cleanCount++;
+        since = 0;
+    }
+
+    private boolean goTo(Optional<Integer> next, SessionState state) {
+        if (next.isEmpty()) {
+            return false;
+        }
+        line = next.get();
+        attempts = state.lines().get(line - 1).attempts().size();
+        stage = Stage.READING;
+        since = 0;
+        rested = 0;
+        cut = false;
+        described = null;
+        wanted = Optional.of(new ReadingPosition(Math.max(1, line - 1), 1));
+        return true;
+    }
+
+    /** The next line to pick up after one, from the top again past the last; empty if none is left. */
+    private static Optional<Integer> nextAfter(int line, SessionState state) {
+        List<Integer> left = state.pickups().stream().map(LineNotes::line).toList();
+        return left.stream()
+                .filter(l -> l > line)
+                .findFirst()
+                .or(() -> left.stream().findFirst());
+    }
+}

@@ -1,0 +1,93 @@
+package org.bookholder.view.cue;
+
+import java.util.Locale;
+import org.bookholder.script.model.Script;
+import org.bookholder.session.SessionState;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is said before a lesson is read from its beginning, in the empty room above its first row. Changed in place. Confined
+ * to one thread.
+ */
+public final class Opening {
+    private static final double FADE_SECONDS = 0.8;
+
+    /** The softest level that is shown, in dBFS. */
+    private static final double SOFTEST = -60;
+
+    private static final int READ_WORDS = 2;
+
+    private @Nullable Script described;
+    private String title = "";
+    private String length = "";
+    private String sound = "";
+    private double level;
+    private double light;
+
+    public Opening() {}
+
+    /** The lesson's title. */
+    public String title() {
+        return title;
+    }
+
+    /** How long it will run, in words. */
+    public String length() {
+        return length;
+    }
+
+    /** A verdict on the sound, empty if nothing listens. */
+    public String sound() {
+        return sound;
+    }
+
+    /** How loud it is, 0 to 1. */
+    public double level() {
+        return level;
+    }
+
+    /** From 0, nothing to be seen, to 1. */
+    public double light() {
+        return light;
+    }
+
+    /** Goes on for {@code seconds}. */
+    public void advance(SessionState state, SoundCue cue, double seconds) {
+        boolean atStart = state.position().line() == 1 && state.position().word() <= READ_WORDS;
+        light = Math.max(0, Math.min(1, light + (atStart ? seconds : -seconds) / FADE_SECONDS));
+        if (light == 0) {
+            level = 0;
+            return;
+        }
+        describe(state);
+        boolean listens = listens(state);
+        double wanted = listens ? Math.max(0, 1 - state.sound().peak() / SOFTEST) : 0;
+        level += (wanted - level) * (1 - Math.exp(-seconds / 0.15));
+        sound = listens ? cue.verdict().words() : "";
+    }
+
+    /** Puts the lesson's title and length into words, once for each script. */
+    @SuppressWarnings("ReferenceEquality")
+    private void describe(SessionState state) {
+        if (state.script() == described) {
+            return;
+        }
+        described = state.script();
+        int target = state.script().settings().targetPace();
+        long seconds = Math.round(state.wordsTotal() * 60.0 / target);
+        title = state.script().title();
+        length = String.format(
+                Locale.ROOT,
+                "%d lines  ·  %s at %d words a minute",
+                state.lines().size(),
+                Readouts.minutes(seconds),
+                target);
+    }
+
+    /** Whether a take is rolling that has sound. */
+    public static boolean listens(SessionState state) {
+        return state.rolling()
+                && !state.takes().isEmpty()
+                && !state.takes().get(state.takes().size() - 1).audio().isEmpty();
+    }
+}

@@ -1,0 +1,49 @@
+package org.bookholder.view.cue;
+
+import java.util.Locale;
+import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * The figures at the edges. The time left is an estimate and is shown as one: in steps of five seconds, changed only
+ * when it has really moved on.
+ *
+ * @param left seconds left as shown, negative for none
+ * @param leftText time left in the lesson, in words
+ * @param take number of the running take, 0 if none is running
+ * @param second how long it has been running
+ * @param takeText the running take and its time, empty if none is running
+ */
+public record Readouts(int left, String leftText, int take, long second, String takeText) {
+    public static final Readouts NONE = new Readouts(-1, "", 0, 0, "");
+
+    private static final int STEP = 5;
+
+    /** The figures to show now. */
+    public Readouts next(SessionState state) {
+        double seconds = state.pace().left().seconds();
+        boolean moved = left < 0 || Math.abs(seconds - left) >= STEP * 0.8;
+        int nowLeft = moved ? (int) Math.round(seconds / STEP) * STEP : left;
+        boolean runs = state.rolling() && !state.takes().isEmpty();
+        SessionState.Take running = runs ? state.takes().get(state.takes().size() - 1) : null;
+        int nowTake = running == null ? 0 : running.number();
+        long nowSecond =
+                running == null ? 0 : (state.now().ticks() - running.start().ticks()) / StreamTime.TICKS_PER_SECOND;
+        if (nowLeft == left && nowTake == take && nowSecond == second) {
+            return this;
+        }
+        return new Readouts(
+                nowLeft,
+                minutes(nowLeft) + " left",
+                nowTake,
+                nowSecond,
+                nowTake == 0 ? "" : "take " + nowTake + "  ·  " + minutes(nowSecond));
+    }
+
+    /** A length of time in seconds, as minutes or hours. */
+    static String minutes(long seconds) {
+        long hours = seconds / 3600;
+        String rest = String.format(Locale.ROOT, hours > 0 ? "%02d:%02d" : "%d:%02d", seconds / 60 % 60, seconds % 60);
+        return hours > 0 ? hours + ":" + rest : rest;
+    }
+}

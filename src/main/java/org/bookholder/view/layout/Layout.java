@@ -1,0 +1,249 @@
+package org.bookholder.view.layout;
+
+import java.util.List;
+import org.bookholder.follow.model.ReadingPosition;
+
+/**
+ * A script in rows, and the ways between a place in the script and a height in the layout. Heights are in pixels from
+ * the layout's top; finding a row takes time that grows with the logarithm of their count.
+ */
+public final class Layout {
+    private static final double STRIDE_WORDS = 1.5;
+    private static final double CLOSE_ROWS = 1.2;
+
+    /** Rows of a reading that is recognised a little late stay nearer to the eye-line with a little less than 1. */
+    private static final double REACH = 0.84;
+
+    /** The first row after a gap is brought this near to where its first word would be; it need not come from afar. */
+    private static final double OPENING_REACH = 0.3;
+
+    /** Spoken words before a gap's edge at which it may be crossed. */
+    private static final double EARLY_WORDS = 0.5;
+
+    private static final double MOST_STRIDE_ROWS = 0.34;
+
+    private final List<Row> rows;
+    private final List<Row> read;
+    private final int spoken;
+    private final double pitch;
+
+    /** Made by {@link Typesetter}. */
+    Layout(List<Row> rows, int spoken, double pitch) {
+        this.rows = List.copyOf(rows);
+        this.read = this.rows.stream().filter(Row::isRead).toList();
+        this.spoken = spoken;
+        this.pitch = pitch;
+    }
+
+    /** All rows from top to bottom. */
+    public List<Row> rows() {
+        return rows;
+    }
+
+    /** The rows that are read aloud. */
+    public List<Row> readRows() {
+        return read;
+    }
+
+    /** Distance from row to row in pixels. */
+    public double pitch() {
+        return pitch;
+    }
+
+    /** Spoken words in the script. */
+    public int spoken() {
+        return spoken;
+    }
+
+    /** The number among the rows that are read, from 0, of the one that holds a position; the last one past the end. */
+    public int readRowOf(ReadingPosition position) {
+        int low = 0;
+        int high = read.size() - 1;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (read.get(middle).first().compareTo(position) <= 0) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        while (low > 0
+                && read.get(low - 1).first().equals(position)
+                && read.get(low).first().equals(position)) {
+            low--;
+        }
+        return Math.max(0, low);
+    }
+
+    /** The number among the rows that are read of the one nearest to a height. */
+    public int readRowAt(double height) {
+        int low = 0;
+        int high = read.size() - 1;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if ((read.get(middle).middle() + read.get(middle + 1).middle()) / 2 < height) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return Math.max(0, low);
+    }
+
+    /** The first row, of whatever kind, that reaches below a height. */
+    public int rowBelow(double height) {
+        int low = 0;
+        int high = rows.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (rows.get(middle).middle() + pitch < height) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /** Spoken words before a position. */
+    public int spokenBefore(ReadingPosition position) {
+        if (read.isEmpty()) {
+            return 0;
+        }
+        Row row = read.get(readRowOf(position));
+        int before = row.spokenBefore();
+        for (int i = 0; i < row.pieces().size() && row.pieces().get(i).isBefore(position); i++) {
+            before += row.pieces().get(i).spoken();
+        }
+        return before;
+    }
+
+    /** Words of the script, as written, before a position. */
+    public int wordsBefore(ReadingPosition position) {
+        if (read.isEmpty()) {
+            return 0;
+        }
+        Row row = read.get(readRowOf(position));
+        for (int i = 0; i < row.pieces().size(); i++) {
+            if (!row.pieces().get(i).isBefore(position)) {
+                return row.pieces().get(i).ordinal();
+            }
+        }
+        return row.pieces().get(row.pieces().size() - 1).ordinal() + 1;
+    }
+
+    /** The number, from 0, of the first word of the script that stands below a row; one past the last at the end. */
+    public int wordAfter(Row row) {
+        for (int i = row.index() + 1; i < rows.size(); i++) {
+            if (rows.get(i).isRead()) {
+                return rows.get(i).pieces().get(0).ordinal();
+            }
+        }
+        return Integer.MAX_VALUE;
+    }
+
+    /** The word that is to be spoken after {@code words} spoken words; the last one at the end. */
+    public ReadingPosition positionAt(double words) {
+        Row row = rowAtSpoken(words);
+        double before = row.spokenBefore();
+        ReadingPosition found = row.first();
+        for (Piece piece : row.pieces()) {
+            if (before > words + 1e-9) {
+                break;
+            }
+            found = new ReadingPosition(piece.line(), piece.word());
+            before += piece.spoken();
+        }
+        return found;
+    }
+
+    /** The height that belongs at the eye-line when the word at {@code position} is being read. */
+    public double aim(ReadingPosition position) {
+        return aimAtSpoken(spokenBefore(position) + 0.5);
+    }
+
+    /**
+     * The height that belongs at the eye-line when {@code words} spoken words have been read, which may end within a
+     * word. In the middle of each word it lies within half a row of that word's row, and from word to word it moves on
+     * evenly, so that following it is one glide and not a step for each row. Only at a gap between rows, a new paragraph
+     * or a direction, it changes at once, and the first row after it is brought to the eye-line a little further.
+     */
+    public double aimAtSpoken(double words) {
+        if (read.isEmpty()) {
+            return 0;
+        }
+        Row row = rowAtSpoken(words);
+        int number = readRowOf(row.first());
+        double in = words - row.spokenBefore();
+        double end = row.spoken() - 0.5;
+        boolean opens = number > 0 && parted(read.get(number - 1), row);
+        double first = row.middle() - (number == 0 ? 0 : opens ? OPENING_REACH * reach(row) : reach(row));
+        double last = row.middle() + (number == read.size() - 1 ? 0 : reach(row));
+        if (in < 0.5) {
+            Row before = read.get(Math.max(0, number - 1));
+            return mix(parted(before, row) ? first : before.middle() + reach(before), first, in + 0.5);
+        }
+        if (in > end) {
+            Row after = read.get(Math.min(read.size() - 1, number + 1));
+            return mix(last, parted(row, after) ? last : after.middle() - reach(after), in - end);
+        }
+        double along = row.spoken() < 2 ? 0.5 : (in - 0.5) / (end - 0.5);
+        if (!opens) {
+            return mix(first, last, along);
+        }
+        return along < 0.5 ? mix(first, row.middle(), 2 * along) : mix(row.middle(), last, 2 * along - 1);
+    }
+
+    /**
+     * The same where the voice is thought to be at {@code words}, but only {@code heard} words are sure: a gap between
+     * rows is not crossed before the last word above it is being spoken.
+     */
+    public double aimAtSpoken(double words, int heard) {
+        if (read.isEmpty() || words <= heard) {
+            return aimAtSpoken(words);
+        }
+        Row sure = rowAtSpoken(heard);
+        int number = readRowOf(sure.first());
+        Row after = read.get(Math.min(read.size() - 1, number + 1));
+        if (!parted(sure, after)) {
+            return aimAtSpoken(words);
+        }
+        double edge = sure.spokenBefore() + sure.spoken();
+        boolean lastWord = heard >= edge - 1 && words >= edge - EARLY_WORDS;
+        return aimAtSpoken(lastWord ? Math.max(words, edge) : Math.min(words, edge - 0.5));
+    }
+
+    /** How far that height moves on with each spoken word within rows, about the place where {@code words} have been read. */
+    public double stride(double words) {
+        double stride = (aimAtSpoken(words + STRIDE_WORDS) - aimAtSpoken(words - STRIDE_WORDS)) / (2 * STRIDE_WORDS);
+        return Math.min(stride, MOST_STRIDE_ROWS * pitch);
+    }
+
+    /** From a row's middle to the height that belongs to its first or last word. */
+    private double reach(Row row) {
+        return row.spoken() < 2 ? 0 : REACH * (0.5 - 0.5 / row.spoken()) * pitch;
+    }
+
+    /** Whether a row does not follow closely on another, nor is the same. */
+    private boolean parted(Row row, Row after) {
+        return row.index() == after.index() || after.middle() - row.middle() > CLOSE_ROWS * pitch;
+    }
+
+    private static double mix(double from, double to, double share) {
+        return from + Math.max(0, Math.min(1, share)) * (to - from);
+    }
+
+    private Row rowAtSpoken(double words) {
+        int low = 0;
+        int high = read.size() - 1;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (read.get(middle).spokenBefore() <= words) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return read.get(low);
+    }
+}

@@ -1,0 +1,19 @@
+package org.bookholder.view.page;
+
+import org.bookholder.view.input.KeyGuide;
+import org.bookholder.view.input.KeyMap;
+
+/** The keys as a page. */
+public final class KeyPage {
+    private KeyPage() {}
+
+    public static ListPage page(KeyMap keys) {
+        return new ListPage(
+                "Keys",
+                "A clicker’s Page Up, Page Down, start and blank buttons: back, forward, hold, pickup",
+                KeyGuide.entries(keys).stream()
+                        .map(guide -> new ListPage.Entry(guide.keys(), guide.does(), "", ""))
+                        .toList(),
+                true);
+    }
+}

@@ -1,0 +1,147 @@
+package org.bookholder.view.page;
+
+import java.util.Optional;
+import org.bookholder.session.SessionState;
+import org.bookholder.view.input.KeyMap;
+import org.bookholder.view.layout.Geometry;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which page is shown in place of the script. The pickup list comes by itself when the lesson is over; any page can be
+ * called and put away. Confined to one thread.
+ */
+public final class Pages {
+    private static final double FADE_SECONDS = 0.35;
+    private static final double RESTING_SECONDS = 1.2;
+
+    private Kind wanted = Kind.NONE;
+    private KeyMap keys = KeyMap.usual();
+    private boolean over;
+    private double overFor;
+    private @Nullable ListPage page;
+    private Kind shown = Kind.NONE;
+    private double light;
+    private double scroll;
+    private Optional<PageView> view = Optional.empty();
+    private Kind written = Kind.NONE;
+    private KeyMap writtenKeys = keys;
+    private @Nullable SessionState writtenState;
+
+    /** What can be shown. */
+    public enum Kind {
+        NONE,
+        PICKUPS,
+        KEYS
+    }
+
+    /** Which keys the list of keys tells of. */
+    public void useKeys(KeyMap newKeys) {
+        keys = newKeys;
+    }
+
+    /** Shows a page, or puts it away if it is shown. */
+    public void toggle(Kind kind) {
+        wanted = wanted == kind ? Kind.NONE : kind;
+        scroll = 0;
+    }
+
+    /** Shows a page. */
+    public void show(Kind kind) {
+        if (wanted != kind) {
+            toggle(kind);
+        }
+    }
+
+    /** Puts a page away; whether it was shown. */
+    public boolean putAway(Kind kind) {
+        boolean shows = wanted == kind;
+        if (shows) {
+            toggle(kind);
+        }
+        return shows;
+    }
+
+    public boolean isShown() {
+        return wanted != Kind.NONE;
+    }
+
+    public void scroll(double pixels, Geometry geometry) {
+        double longest = page == null ? 0 : page.longestScroll(geometry);
+        scroll = Math.max(0, Math.min(longest, scroll + pixels));
+        show();
+    }
+
+    /** Lets time pass; the list does not come by itself while {@code busy}. */
+    public void advance(SessionState state, double seconds, Geometry geometry, boolean busy) {
+        if (busy) {
+            over = false;
+            overFor = 0;
+        } else {
+            watchTheEnd(state, seconds);
+        }
+        double step = seconds / FADE_SECONDS;
+        if (shown == wanted) {
+            light = wanted == Kind.NONE ? 0 : Math.min(1, light + step);
+        } else {
+            light -= step;
+            if (light <= 0 || shown == Kind.NONE) {
+                light = 0;
+                shown = wanted;
+            }
+        }
+        if (shown != Kind.NONE) {
+            fill(state);
+        }
+        scroll(0, geometry);
+    }
+
+    /** The page as it is shown now. */
+    public Optional<PageView> view() {
+        return view;
+    }
+
+    /** Writes the page anew when there is something new. */
+    @SuppressWarnings("ReferenceEquality")
+    private void fill(SessionState state) {
+        boolean known = shown == written && (shown == Kind.KEYS ? keys == writtenKeys : state == writtenState);
+        if (!known) {
+            page = shown == Kind.PICKUPS ? PickupPage.of(state) : KeyPage.page(keys);
+            written = shown;
+            writtenKeys = keys;
+            writtenState = state;
+        }
+    }
+
+    @SuppressWarnings("ReferenceEquality")
+    private void show() {
+        if (page == null || shown == Kind.NONE) {
+            view = Optional.empty();
+            return;
+        }
+        boolean same = view.isPresent()
+                && view.get().page() == page
+                && view.get().scroll() == scroll
+                && view.get().light() == light;
+        if (!same) {
+            view = Optional.of(new PageView(page, scroll, light));
+        }
+    }
+
+    /** The end counts once it has lasted a moment: the last word may still be on the tongue. */
+    private void watchTheEnd(SessionState state, double seconds) {
+        boolean readToTheEnd = state.position().line() > state.lines().size();
+        boolean ended = !state.takes().isEmpty() && (!state.rolling() || (readToTheEnd && !state.held()));
+        overFor = ended ? overFor + seconds : 0;
+        if (!over && overFor >= RESTING_SECONDS) {
+            over = true;
+            if (wanted == Kind.NONE) {
+                toggle(Kind.PICKUPS);
+            }
+        } else if (over && !ended) {
+            over = false;
+            if (wanted == Kind.PICKUPS) {
+                toggle(Kind.PICKUPS);
+            }
+        }
+    }
+}

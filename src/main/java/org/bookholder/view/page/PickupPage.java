@@ -1,0 +1,57 @@
+package org.bookholder.view.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.bookholder.follow.model.Outcome;
+import org.bookholder.session.Pickup;
+import org.bookholder.session.Pickups;
+import org.bookholder.session.SessionState;
+
+/** The lines to pick up, as a page to be read from where the presenter sits. */
+final class PickupPage {
+    private PickupPage() {}
+
+    static ListPage of(SessionState state) {
+        List<ListPage.Entry> entries =
+                Pickups.of(state).stream().map(PickupPage::entry).toList();
+        return new ListPage(heading(entries.size()), under(state), entries, false);
+    }
+
+    private static String heading(int count) {
+        return switch (count) {
+            case 0 -> "Nothing to pick up";
+            case 1 -> "One line to pick up";
+            default -> count + " lines to pick up";
+        };
+    }
+
+    private static String under(SessionState state) {
+        long read =
+                state.lines().stream().filter(notes -> notes.best().isPresent()).count();
+        String lines = read + " of " + state.lines().size() + " lines read";
+        double pace = state.pace().lesson();
+        return Double.isNaN(pace) ? lines : lines + String.format(Locale.ROOT, "  ·  %.0f words a minute", pace);
+    }
+
+    private static ListPage.Entry entry(Pickup pickup) {
+        boolean marked = pickup.outcome() == Outcome.CLEAN;
+        return new ListPage.Entry(
+                Integer.toString(pickup.line()),
+                pickup.firstWords(),
+                marked ? "marked" : pickup.outcome().label(),
+                note(pickup));
+    }
+
+    private static String note(Pickup pickup) {
+        List<String> parts = new ArrayList<>();
+        if (!pickup.said().isEmpty() && pickup.outcome() != Outcome.SKIPPED) {
+            parts.add(pickup.said());
+        }
+        if (pickup.attempts() > 1) {
+            parts.add("tried " + pickup.attempts() + " times");
+        }
+        parts.addAll(pickup.written());
+        return String.join("  ·  ", parts);
+    }
+}

@@ -1,0 +1,5 @@
+/** How a presenter wants the reading window. */
+@NullMarked
+package org.bookholder.view.settings;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,52 @@
+package org.bookholder.follow.settle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import org.bookholder.follow.model.Aside;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.FollowEvent.TakeSettled;
+import org.bookholder.script.model.Script;
+import org.bookholder.testing.ReadAloud;
+import org.bookholder.testing.Scripts;
+import org.junit.jupiter.api.Test;
+
+final class FalseStartsTest {
+    private static final Script LESSON = Scripts.of(
+            "Turn the wheel slowly and watch the gap beside the brake",
+            "A spoke that rings low is loose and wants half a turn");
+
+    @Test
+    void whatSoundsLikeTheLineBegunDirectlyAfterwardsIsAnAttempt() {
+        TakeSettled take = ReadAloud.of(LESSON)
+                .say("turned wheels slow lee")
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .cut();
+        assertThat(take.attempts())
+                .extracting(Attempt::ordinal, Attempt::line, Attempt::complete)
+                .containsExactly(tuple(1, 1, false), tuple(2, 1, true));
+        assertThat(take.attempts().get(0).end())
+                .isLessThan(take.attempts().get(1).start());
+        assertThat(take.asides()).isEmpty();
+    }
+
+    @Test
+    void otherSpeechBeforeALineStaysAnAside() {
+        TakeSettled take = ReadAloud.of(LESSON)
+                .say("please give me another minute")
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .cut();
+        assertThat(take.attempts()).hasSize(1);
+        assertThat(take.asides()).extracting(Aside::said).containsExactly("please give me another minute");
+    }
+
+    @Test
+    void aBeginningThatIsNotReadOnIsAnAside() {
+        TakeSettled take = ReadAloud.of(LESSON)
+                .say("turned wheels slow lee")
+                .say("a spoke that rings low is loose and wants half a turn")
+                .cut();
+        assertThat(take.attempts()).extracting(Attempt::line).containsExactly(2);
+        assertThat(take.asides()).hasSize(1);
+    }
+}

@@ -1,0 +1,89 @@
+package org.bookholder.journal.event;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import java.time.Instant;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.Remark;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.timing.StreamTime;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+final class EventCodecTest {
+    @Test
+    void everyKindOfEventHasANameOfItsOwn() {
+        assertThat(EventCodec.KINDS.keySet())
+                .containsExactlyInAnyOrder(asEvents(SessionEvent.class.getPermittedSubclasses()));
+        assertThat(EventCodec.KINDS.values()).doesNotHaveDuplicates();
+        assertThat(EventCodec.REMARKS.keySet())
+                .containsExactlyInAnyOrder(asRemarks(Remark.class.getPermittedSubclasses()));
+        assertThat(EventCodec.REMARKS.values()).doesNotHaveDuplicates();
+    }
+
+    /** What journals on people's disks hold: this text must be read for good. */
+    @Test
+    void writesTicksAndIsoInstants() throws ProblemException {
+        String text = "{\"type\":\"take-started\",\"at\":48000,\"take\":2,\"when\":\"2026-01-02T03:04:05.600Z\","
+                + "\"audio\":\"desk mic\",\"from\":{\"line\":3,\"word\":1}}";
+        SessionEvent event = new SessionEvent.TakeStarted(
+                StreamTime.ofSeconds(1),
+                2,
+                Instant.parse("2026-01-02T03:04:05.6Z"),
+                "desk mic",
+                new ReadingPosition(3, 1));
+        assertThat(EventCodec.encode(event)).isEqualTo(text);
+        assertThat(EventCodec.decode(text, "test")).isEqualTo(event);
+    }
+
+    @Test
+    void passesOverFieldsOfALaterVersion() throws ProblemException {
+        assertThat(EventCodec.decode("{\"type\":\"held\",\"at\":7,\"by\":{\"name\":[1,2]}}", "test"))
+                .isEqualTo(new SessionEvent.Held(new StreamTime(7)));
+    }
+
+    @Test
+    void namesAKindThatItDoesNotKnow() {
+        assertThatExceptionOfType(ProblemException.class)
+                .isThrownBy(() -> EventCodec.decode("{\"type\":\"applause\",\"at\":7}", "a/journal.db, event 3"))
+                .satisfies(e -> {
+                    assertThat(e.what()).contains("unknown kind 'applause'");
+                    assertThat(e.where()).isEqualTo("a/journal.db, event 3");
+                    assertThat(e.remedy()).contains("newer");
+                });
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "{\"type\":\"held\",\"at\"",
+                "{\"type\":\"held\"}",
+                "{\"type\":\"held\",\"at\":null}",
+                "{\"type\":\"held\",\"at\":-1}",
+                "{\"type\":\"follow-changed\",\"at\":1,\"state\":\"DREAMING\"}",
+                "{\"type\":\"take-ended\",\"at\":1,\"take\":1,\"when\":\"yesterday\",\"reason\":\"\"}",
+                "{\"type\":\"position-moved\",\"at\":1,\"position\":{\"line\":0,\"word\":1},\"mover\":\"HAND\",\"wordsRead\":0}",
+                "{\"type\":\"take-settled\",\"at\":1,\"take\":1,\"attempts\":[null],\"asides\":[]}",
+                "[]",
+                "7"
+            })
+    void tellsOfTextThatIsNoEvent(String text) {
+        assertThatExceptionOfType(ProblemException.class)
+                .isThrownBy(() -> EventCodec.decode(text, "test"))
+                .satisfies(e -> assertThat(e.getMessage()).startsWith("test: holds an event"));
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Class<? extends SessionEvent>[] asEvents(Class<?>[] classes) {
+        return (Class<? extends SessionEvent>[]) classes;
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Class<? extends Remark>[] asRemarks(Class<?>[] classes) {
+        return (Class<? extends Remark>[]) classes;
+    }
+}

@@ -1,0 +1,96 @@
+package org.bookholder.runtime.stage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+@Timeout(20)
+final class WorkersTest {
+    private final ConcurrentLinkedQueue<String> calls = new ConcurrentLinkedQueue<>();
+    private final CountDownLatch closed = new CountDownLatch(1);
+
+    @Test
+    void drivesAStageOnANamedThreadOfItsOwn() throws InterruptedException {
+        try (Workers workers = new Workers((stage, failure) -> calls.add("failed"))) {
+            workers.takeOn(new Recorded(2, null));
+            awaitClosed();
+        }
+        String thread = "bookholder counter";
+        assertThat(calls)
+                .containsExactly("start on " + thread, "work on " + thread, "work on " + thread, "close on " + thread);
+    }
+
+    @Test
+    void closesAStageThatFailsAndTellsOfItOnce() throws InterruptedException {
+        ConcurrentLinkedQueue<Throwable> failures = new ConcurrentLinkedQueue<>();
+        IllegalStateException failure = new IllegalStateException("no more");
+        try (Workers workers = new Workers((stage, thrown) -> failures.add(thrown))) {
+            workers.takeOn(new Recorded(1, failure));
+            awaitClosed();
+        }
+        assertThat(failures).containsExactly(failure);
+        assertThat(calls).last().isEqualTo("close on bookholder counter");
+    }
+
+    @Test
+    void stopsAStageThatWouldGoOnForEver() throws InterruptedException {
+        Workers workers = new Workers((stage, failure) -> calls.add("failed"));
+        workers.takeOn(new Recorded(Integer.MAX_VALUE, null));
+        workers.close();
+        assertTrue(closed.await(10, TimeUnit.SECONDS));
+        assertThat(calls).doesNotContain("failed");
+    }
+
+    private void awaitClosed() throws InterruptedException {
+        assertTrue(closed.await(10, TimeUnit.SECONDS));
+    }
+
+    private final class Recorded implements Stage {
+        private final @org.jspecify.annotations.Nullable RuntimeException failure;
+        private int left;
+
+        Recorded(int steps, @org.jspecify.annotations.Nullable RuntimeException failure) {
+            this.left = steps;
+            this.failure = failure;
+        }
+
+        @Override
+        public String role() {
+            return "counter";
+        }
+
+        @Override
+        public void onStart() {
+            call("start");
+        }
+
+        @Override
+        public int doWork() {
+            if (left-- == 0) {
+                if (failure != null) {
+                    throw failure;
+                }
+                return -1;
+            }
+            if (calls.size() < 10) {
+                call("work");
+            }
+            return 0;
+        }
+
+        @Override
+        public void onClose() {
+            call("close");
+            closed.countDown();
+        }
+
+        private void call(String what) {
+            calls.add(what + " on " + Thread.currentThread().getName());
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package org.bookholder.runtime.take;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.stage.Mailbox;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.Ear;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.Hypothesis;
+import org.bookholder.testing.FakeTape;
+import org.bookholder.timing.StreamTime;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+final class OpenEarStageTest {
+    private static final int RATE = 16_000;
+
+    private final FakeTape tape = new FakeTape();
+    private final Mailbox<Report> reports = new Mailbox<>(1000);
+    private final TakeChannels run = new TakeChannels(1, StreamTime.ZERO, 8, reports);
+    private final List<AudioBlock> heard = new ArrayList<>();
+    private final OpenEarStage stage = new OpenEarStage(run, tape, RATE, RecordingEar::new);
+    private boolean finished;
+
+    @BeforeEach
+    void start() {
+        stage.onStart();
+    }
+
+    @Test
+    void hearsATakeThatIsLongOverToItsEnd() throws ProblemException {
+        record(100);
+        run.tapeEnds();
+        work(101);
+        assertThat(heard).hasSize(100);
+        assertThat(finished).isTrue();
+    }
+
+    @Test
+    void idlesWhileNothingNewIsRecordedAndGoesOnAfterwards() throws ProblemException {
+        record(1);
+        assertThat(stage.doWork()).isEqualTo(1);
+        assertThat(stage.doWork()).isZero();
+        record(1);
+        assertThat(stage.doWork()).isEqualTo(1);
+        assertThat(finished).isFalse();
+    }
+
+    @Test
+    void leavesTheRestUnheardWhenHurried() throws ProblemException {
+        record(100);
+        stage.doWork();
+        run.hurry();
+        assertThat(stage.doWork()).isNegative();
+        assertThat(heard).hasSize(1);
+        assertThat(finished).isTrue();
+    }
+
+    @Test
+    void holdsBackWhileTheSessionIsBusy() throws ProblemException {
+        record(10);
+        while (!reports.full()) {
+            reports.add(session -> {});
+        }
+        assertThat(stage.doWork()).isZero();
+        assertThat(heard).isEmpty();
+    }
+
+    @Test
+    void letsTheTapeGoAtTheEnd() {
+        stage.onClose();
+        assertThat(tape.readerClosed()).isTrue();
+        assertThat(reports.size()).isEqualTo(1);
+    }
+
+    private void record(int blocks) throws ProblemException {
+        for (int i = 0; i < blocks; i++) {
+            tape.append(new AudioBlock(StreamTime.ZERO, RATE, new short[RATE / 25]));
+        }
+    }
+
+    private void work(int steps) throws ProblemException {
+        for (int i = 0; i < steps; i++) {
+            stage.doWork();
+        }
+    }
+
+    private final class RecordingEar implements Ear {
+        @Override
+        public EarKind kind() {
+            return EarKind.OPEN;
+        }
+
+        @Override
+        public List<Hypothesis> hear(AudioBlock block) {
+            heard.add(block);
+            return List.of();
+        }
+
+        @Override
+        public List<Hypothesis> finish() {
+            finished = true;
+            return List.of();
+        }
+
+        @Override
+        public void close() {
+            // holds nothing
+        }
+    }
+}

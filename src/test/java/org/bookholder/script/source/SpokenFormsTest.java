@@ -1,0 +1,214 @@
+package org.bookholder.script.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.source.ScriptReader.Format;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+final class SpokenFormsTest {
+    /**
+     * Source: NeMo-text-processing, tests/nemo_text_processing/en/data_text_normalization. Letters are said one by one
+     * here, and where the source says "and" in a number it is the second form.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "$1 | one dollar",
+                "$2.00 | two dollars",
+                "$20.50 | twenty dollars fifty cents",
+                "$20.5 | twenty dollars fifty cents",
+                "$20.01 | twenty dollars one cent",
+                "$0.02 | two cents",
+                "$.01 | one cent",
+                "$2.5 million | two point five million dollars",
+                "£1.20 | one pound twenty pence",
+                "£2.01 | two pounds one penny",
+                "$18801 | eighteen thousand eight hundred and one dollars",
+                "4 1/2 lbs | four and a half pounds",
+                "july 25 2012 | july twenty fifth twenty twelve",
+                "25 july 2012 | the twenty fifth of july twenty twelve",
+                "1980s | nineteen eighties",
+                "'80s | eighties",
+                "2006-08-05 | august fifth two thousand six",
+                "3 mbps | three megabits per second",
+                "1428 Elm St. | fourteen twenty eight elm street",
+                "5pm | five p m",
+                "1:59 p.m. | one fifty nine p m",
+                "01:00 | one o'clock",
+                "23:00 | twenty three o'clock",
+                "1:01:01 | one hour one minute and one second",
+                "2pm-5pm | two p m to five p m",
+                "12kg | twelve kilograms",
+                "1 sec | one second",
+                "5 min | five minutes",
+                "2°C | two degrees celsius",
+                "1°C | one degree celsius",
+                "2-3 mins | two to three minutes",
+            })
+    void readsWhatIsWrittenShort(String written, String said) throws ProblemException {
+        assertThat(said(written)).contains(said);
+        if (!said.contains(" and one dollars")) {
+            assertThat(said(written).get(0)).isEqualTo(said);
+        }
+    }
+
+    /** The suffixes are those of Unicode CLDR's digits-ordinal rules for English, the words those of spellout-ordinal. */
+    @ParameterizedTest
+    @CsvSource({
+        "1st, first",
+        "2nd, second",
+        "3rd, third",
+        "4th, fourth",
+        "11th, eleventh",
+        "12th, twelfth",
+        "13th, thirteenth",
+        "22nd, twenty second",
+        "23rd, twenty third",
+        "101st, one hundred first",
+        "111th, one hundred eleventh",
+        "112th, one hundred twelfth",
+        "113th, one hundred thirteenth"
+    })
+    void readsOrdinalsWrittenShort(String written, String said) throws ProblemException {
+        assertThat(said(written).get(0)).isEqualTo(said);
+    }
+
+    /** From memory: how English speakers say these. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "50% | fifty percent",
+                "2.5% | two point five percent",
+                "3/4 | three quarters",
+                "1/3 | one third",
+                "½ | one half",
+                "1/2 cup | half a cup",
+                "24/7 | twenty four seven",
+                "-5 | minus five",
+                "10–12 kg | ten to twelve kilograms",
+                "1920x1080 | nineteen twenty by ten eighty",
+                "16:9 | sixteen by nine",
+                "f/2.8 | f two point eight",
+                "$5-a-day | five dollars a day",
+                "$20/month | twenty dollars a month",
+                "12-inch | twelve inch",
+                "5'10\" | five foot ten",
+                "555-0123 | five five five oh one two three",
+                "(555) 555-0123 | five five five five five five oh one two three",
+                "1.2.3 | one point two point three",
+                "4K | four k",
+                "USB | u s b",
+                "CDs | c d's",
+                "NASA | nasa",
+                "MP3 | m p three",
+                "COVID-19 | covid nineteen",
+                "C++ | c plus plus",
+                "C# | c sharp",
+                "JavaScript | java script",
+                "e.g. | for example",
+                "Dr. Hill | doctor hill",
+                "Hill Dr. | hill drive",
+                "St. Ives | saint ives",
+                "Mr. and Mrs. Hill | mister and missus hill",
+                "U.S. | u s",
+                "No. 5 | number five",
+                "#1 | number one",
+                "pp. 5-7 | pages five to seven",
+                "Chapter IV | chapter four",
+                "Henry VIII | henry the eighth",
+                "World War II | world war two",
+                "salt & pepper | salt and pepper",
+                "and/or | and or",
+                "cart.py | cart dot py",
+                "info@example.com | info at example dot com",
+                "https://example.org/page | example dot org slash page",
+                "e-mail | email",
+                "don’t | don't",
+                "dogs' | dogs",
+                "goin' | going",
+                "'em | 'em",
+                "rock 'n' roll | rock and roll",
+                "O'Brien | o'brien",
+                "café | cafe",
+                "21st | twenty first",
+                "1,002nd | one thousand second",
+                "10k | ten thousand",
+            })
+    void acceptsTheUsualReading(String written, String said) throws ProblemException {
+        assertThat(said(written)).contains(said);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "He will read the book | 5",
+                "Fifty-seven | 2",
+                "Daughter-in-law | 3",
+                "co-opt | 1",
+                "re-evaluate | 1",
+                "Dr. Adams received a promotion. | 5",
+            })
+    // Source: US Department of Education, Monitoring Reading (Warkomski), rules 1, 11 and 12: words as counted
+    void countsWordsAsOralReadingDoes(String written, int words) throws ProblemException {
+        assertThat(line(written).spokenWords()).isEqualTo(words);
+    }
+
+    @Test
+    void takesADateInContextOnly() throws ProblemException {
+        // Source: the same, rule 10: "May 5, 1999." read as "May five, one nine eight nine" is wrong
+        assertThat(said("May 5, 1999."))
+                .contains("may five nineteen ninety nine", "may fifth nineteen ninety nine")
+                .doesNotContain("may five one nine eight nine");
+        assertThat(said("you may 5 times")).contains("you may five times");
+    }
+
+    @Test
+    void takesAnAbbreviationAsItsWordOnly() throws ProblemException {
+        // Source: the same, rule 12: "Dr. Adams" read as "D-R Adams" is wrong
+        assertThat(said("Dr. Adams")).contains("doctor adams").doesNotContain("d r adams");
+    }
+
+    @Test
+    void joinsWhatIsSaidAsOne() throws ProblemException {
+        ScriptLine line = line("We paid $2.5 million at 5 pm on July 25, 2012, for 12 kg.");
+        assertThat(line.words().stream().map(ScriptWord::written))
+                .containsExactly("We", "paid", "$2.5 million", "at", "5 pm", "on", "July 25, 2012,", "for", "12 kg.");
+    }
+
+    @Test
+    void countsNumbersInTheLanguageOfTheScript() throws ProblemException {
+        Script script = ScriptReader.parse("---\nlanguage: de\n---\nWir haben 25 Körbe.", "x.md", Format.MARKDOWN);
+        assertThat(script.lines().get(0).words().get(2).spoken())
+                .containsExactly(List.of("fünfundzwanzig"), List.of("funfundzwanzig"));
+        assertThat(script.lines().get(0).words().get(3).spoken().get(0)).containsExactly("körbe");
+    }
+
+    private static ScriptLine line(String text) throws ProblemException {
+        return ScriptReader.parse(text, "x.txt", Format.PLAIN_TEXT).lines().get(0);
+    }
+
+    /** Every way to say the line: each word's forms in their order, the line's preferred form first. */
+    private static List<String> said(String text) throws ProblemException {
+        List<String> said = List.of("");
+        for (ScriptWord word : line(text).words()) {
+            said = said.stream()
+                    .flatMap(before -> word.spoken().stream().map(form -> before + " " + String.join(" ", form)))
+                    .map(String::strip)
+                    .toList();
+        }
+        return said;
+    }
+}
