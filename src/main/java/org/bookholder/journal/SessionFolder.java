@@ -15,6 +15,7 @@ import org.bookholder.files.PrivateFiles;
 import org.bookholder.journal.event.Journal;
 import org.bookholder.journal.sqlite.SqliteJournal;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.speech.wav.WavHeader;
 import org.bookholder.timing.StreamTime;
 
 /**

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.wav.WavHeader;
 import org.bookholder.timing.StreamTime;
 
 /**

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.speech.wav.WavHeader;
 
 /**
  * The bytes of a take's file as they would be if it were complete: while a take is recorded, the sizes in the file's header

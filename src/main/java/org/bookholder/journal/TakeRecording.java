@@ -10,6 +10,7 @@ import org.bookholder.files.DiskProblems;
 import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.wav.WavHeader;
 import org.bookholder.timing.StreamTime;
 
 /**

@@ -18,6 +18,7 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionSummary.Standing;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.speech.wav.WavHeader;
 import org.bookholder.testing.Audio;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;

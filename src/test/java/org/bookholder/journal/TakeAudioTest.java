@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.wav.WavHeader;
 import org.bookholder.testing.Audio;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.BeforeEach;

@@ -18,6 +18,7 @@ import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.wav.WavHeader;
 import org.bookholder.testing.Audio;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;

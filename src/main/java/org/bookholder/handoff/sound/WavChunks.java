@@ -6,9 +6,9 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.List;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.speech.wav.WavLayout;
+import org.bookholder.speech.wav.WavHeader;
 
-/** A WAV file as {@link WavLayout} has it, with further chunks that are known before the samples are written. */
+/** A WAV file as {@link WavHeader} has it, with further chunks that are known before the samples are written. */
 final class WavChunks {
     private WavChunks() {}
 
@@ -35,28 +35,28 @@ final class WavChunks {
      */
     static void begin(OutputStream out, int rate, long samples, List<Chunk> chunks)
             throws IOException, ProblemException {
-        long data = samples * WavLayout.BYTES_PER_SAMPLE;
-        long rest = chunks.stream().mapToLong(Chunk::size).sum() + WavLayout.FORMAT_BYTES + data;
-        if (rest > WavLayout.MOST) {
+        long data = samples * WavHeader.BYTES_PER_SAMPLE;
+        long rest = chunks.stream().mapToLong(Chunk::size).sum() + WavHeader.FORMAT_BYTES + data;
+        if (rest > WavHeader.MOST) {
             long hours = samples / rate / 3600;
             throw new ProblemException(
                     "a WAV file holds 4 GB at most, which " + hours + " hours at " + rate + " Hz are beyond",
                     "the hand-off's sound",
                     "leave it out, as in --only edl,otio,cut,captions,pickups,log");
         }
-        out.write(WavLayout.begin(rest));
+        out.write(WavHeader.begin(rest));
         for (Chunk chunk : chunks) {
-            out.write(WavLayout.chunk(chunk.name, chunk.bytes.length));
+            out.write(WavHeader.chunk(chunk.name, chunk.bytes.length));
             out.write(chunk.bytes);
             out.write(new byte[chunk.bytes.length % 2]);
         }
-        out.write(WavLayout.format(rate, data));
+        out.write(WavHeader.format(rate, data));
     }
 
     /** Writes samples. */
     static void samples(OutputStream out, short[] samples) throws IOException {
         ByteBuffer bytes =
-                ByteBuffer.allocate(samples.length * WavLayout.BYTES_PER_SAMPLE).order(ByteOrder.LITTLE_ENDIAN);
+                ByteBuffer.allocate(samples.length * WavHeader.BYTES_PER_SAMPLE).order(ByteOrder.LITTLE_ENDIAN);
         bytes.asShortBuffer().put(samples);
         out.write(bytes.array());
     }

@@ -41,7 +41,7 @@ final class WavParser {
         this.length = file.length();
     }
 
-    WavHeader parse() throws IOException, ProblemException {
+    WavDescription parse() throws IOException, ProblemException {
         if (length == 0) {
             throw problem("the file is empty", "record or export it again");
         }
@@ -56,7 +56,7 @@ final class WavParser {
             long size = Integer.toUnsignedLong(chunk.getInt(4));
             long body = at + CHUNK_HEADER;
             if (text(chunk, 0).equals("data")) {
-                return header(body, dataBytes(body, size, riffEnd));
+                return description(body, dataBytes(body, size, riffEnd));
             }
             if (text(chunk, 0).equals("fmt ")) {
                 format = bytes(body, (int) Math.min(size, 40));
@@ -100,7 +100,7 @@ final class WavParser {
         return at > start && (at == length || at == length + 1);
     }
 
-    private WavHeader header(long body, long dataBytes) throws ProblemException {
+    private WavDescription description(long body, long dataBytes) throws ProblemException {
         ByteBuffer f = format;
         if (f == null || f.capacity() < 16) {
             throw problem("the WAV file does not say how its samples are written", "record or export it again");
@@ -124,7 +124,7 @@ final class WavParser {
         if (dataBytes % frameBytes != 0) {
             warnings.add("the last sample is incomplete and is left out");
         }
-        return new WavHeader((int) rate, channels, sample, body, frames, warnings);
+        return new WavDescription((int) rate, channels, sample, body, frames, warnings);
     }
 
     /** The sample format; narrower samples are left-justified in their bytes, so the bytes alone count. */

@@ -27,16 +27,16 @@ public final class WavSource implements AudioSource {
 
     private final RandomAccessFile file;
     private final String name;
-    private final WavHeader header;
+    private final WavDescription description;
     private final ByteBuffer buffer;
     private long framesRead;
     private boolean closed;
 
-    private WavSource(RandomAccessFile file, String name, WavHeader header) {
+    private WavSource(RandomAccessFile file, String name, WavDescription description) {
         this.file = file;
         this.name = name;
-        this.header = header;
-        this.buffer = ByteBuffer.allocate(header.rate() / BLOCKS_PER_SECOND * header.frameBytes())
+        this.description = description;
+        this.buffer = ByteBuffer.allocate(description.rate() / BLOCKS_PER_SECOND * description.frameBytes())
                 .order(ByteOrder.LITTLE_ENDIAN);
     }
 
@@ -48,9 +48,9 @@ public final class WavSource implements AudioSource {
     public static WavSource open(Path path) throws ProblemException {
         RandomAccessFile file = file(path);
         try {
-            WavHeader header = new WavParser(file, path.toString()).parse();
-            file.seek(header.dataStart());
-            return new WavSource(file, path.toFile().getName(), header);
+            WavDescription description = new WavParser(file, path.toString()).parse();
+            file.seek(description.dataStart());
+            return new WavSource(file, path.toFile().getName(), description);
         } catch (IOException e) {
             closeQuietly(file);
             throw new ProblemException("the file cannot be read", path.toString(), "check the disk it is on", e);
@@ -81,17 +81,17 @@ public final class WavSource implements AudioSource {
 
     @Override
     public int rate() {
-        return header.rate();
+        return description.rate();
     }
 
     /** How long the file sounds. */
     public StreamTime length() {
-        return StreamTime.ofSamples(header.frames(), header.rate());
+        return StreamTime.ofSamples(description.frames(), description.rate());
     }
 
     /** What is wrong with the file though it can be read, one phrase each, for people; usually empty. */
     public List<String> warnings() {
-        return header.warnings();
+        return description.warnings();
     }
 
     @Override
@@ -99,8 +99,8 @@ public final class WavSource implements AudioSource {
         if (closed) {
             throw new IllegalStateException("source is closed");
         }
-        int frameBytes = header.frameBytes();
-        int frames = (int) Math.min(buffer.capacity() / frameBytes, header.frames() - framesRead);
+        int frameBytes = description.frameBytes();
+        int frames = (int) Math.min(buffer.capacity() / frameBytes, description.frames() - framesRead);
         if (frames == 0) {
             return new AudioRead.Ended();
         }
@@ -111,11 +111,11 @@ public final class WavSource implements AudioSource {
         }
         short[] samples = new short[frames];
         for (int i = 0; i < frames; i++) {
-            samples[i] = header.format().mixed(buffer, i * frameBytes, header.channels());
+            samples[i] = description.format().mixed(buffer, i * frameBytes, description.channels());
         }
-        StreamTime start = StreamTime.ofSamples(framesRead, header.rate());
+        StreamTime start = StreamTime.ofSamples(framesRead, description.rate());
         framesRead += frames;
-        return new AudioRead.Samples(new AudioBlock(start, header.rate(), samples));
+        return new AudioRead.Samples(new AudioBlock(start, description.rate(), samples));
     }
 
     @Override
