@@ -93,7 +93,12 @@ final class CourseDesk implements DeskShelf, DeskCourse, AutoCloseable {
             switch (asked.path("do").asText()) {
                 case "edited" -> marks.edited(lesson, true, hours);
                 case "not_edited" -> marks.edited(lesson, false, 0);
-                case "undo" -> marks.undo();
+                case "undo" -> {
+                    if (asked.path("undoable").asInt(marks.undoable()) != marks.undoable()) {
+                        return Optional.of("someone else has just marked or undone something; look before you undo");
+                    }
+                    marks.undo();
+                }
                 default -> {
                     return Optional.of("there is no such action");
                 }

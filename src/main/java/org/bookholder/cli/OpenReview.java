@@ -43,7 +43,7 @@ final class OpenReview implements AutoCloseable {
             Workers workers = new Workers((stage, failure) -> {});
             workers.takeOn(review);
             workers.takeOn(new Learning(folder.path(), course(folder, script), review.state()));
-            SessionDesk desk = SessionDesk.of(here, folder, past.trail(), review.state(), review::tell, false);
+            SessionDesk desk = SessionDesk.of(here, folder, past.trail(), review.state(), review::ask, false);
             return new OpenReview(folder, review, workers, desk);
         } catch (ProblemException e) {
             folder.close();

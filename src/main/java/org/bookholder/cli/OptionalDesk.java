@@ -23,7 +23,7 @@ record OptionalDesk(Optional<SessionDesk> session, Optional<OpenDesk> desk) impl
         if (request.desk().isEmpty()) {
             return new OptionalDesk(Optional.empty(), Optional.empty());
         }
-        SessionDesk session = SessionDesk.of(here, folder, trail, reading.state(), reading::tell, true);
+        SessionDesk session = SessionDesk.of(here, folder, trail, reading.state(), reading::ask, true);
         try {
             OpenDesk desk = OpenDesk.of(here, request.desk().get(), folder.path(), DeskShelf.of(session.place()));
             desk.tell(terminal);

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.security.SecureRandom;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import org.bookholder.desk.Actions;
 import org.bookholder.desk.DeskHandOff;
@@ -16,7 +16,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.runtime.DeskStage;
 import org.bookholder.runtime.stage.BackgroundTasks;
 import org.bookholder.runtime.stage.Workers;
-import org.bookholder.session.Command;
+import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
 
 /** One session as the desk knows it, with the threads that keep its pages informed. */
@@ -40,11 +40,11 @@ final class SessionDesk implements AutoCloseable {
             SessionFolder folder,
             Trail trail,
             Supplier<SessionState> state,
-            Consumer<Command> commands,
+            BiConsumer<Request, Request.Reply> requests,
             boolean live) {
         BackgroundTasks errands = new BackgroundTasks();
         DeskHandOff handOff = new SessionHandOff(here, folder.path(), state, live, errands);
-        DeskSession session = new Session(here, folder, state, commands, handOff, live);
+        DeskSession session = new Session(here, folder, state, requests, handOff, live);
         Feed feed = new Feed(session, trail, Long.toHexString(new SecureRandom().nextLong()));
         Workers workers = new Workers((stage, failure) -> {});
         workers.takeOn(new DeskStage(feed, here.nanoTime()));
@@ -66,7 +66,7 @@ final class SessionDesk implements AutoCloseable {
             Surroundings here,
             SessionFolder folder,
             Supplier<SessionState> shown,
-            Consumer<Command> commands,
+            BiConsumer<Request, Request.Reply> requests,
             DeskHandOff handOff,
             boolean live)
             implements DeskSession {
@@ -76,8 +76,8 @@ final class SessionDesk implements AutoCloseable {
         }
 
         @Override
-        public void tell(Command command) {
-            commands.accept(command);
+        public void ask(Request request, Request.Reply reply) {
+            requests.accept(request, reply);
         }
 
         @Override

@@ -5,12 +5,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.time.InstantSource;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
+import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
 
@@ -18,6 +19,9 @@ import org.bookholder.timing.StreamTime;
 public final class Actions {
     /** Longest note or message, in characters. */
     static final int LONGEST_TEXT = 500;
+
+    private static final Set<String> KNOWN = Set.of(
+            "mark", "note", "say", "decide", "bound", "undo", "hold", "go_on", "go_to", "cut", "next_take", "break", "back");
 
     private static final JsonMapper MAPPER = new JsonMapper();
 
@@ -31,58 +35,100 @@ public final class Actions {
     }
 
     /**
-     * Does what is asked.
+     * Asks the session for what a page wants. Whatever it wants is absolute, as the page showed it when a key was pressed:
+     * of two people who press the same key at the same moment, neither takes back what the other did.
      *
      * @param json one object, what to do in {@code do}
-     * @return why it cannot be done, for people; empty if it was passed on
+     * @param reply told what became of it
+     * @throws IllegalArgumentException if that is no action; the message is for people
      */
-    public Optional<String> act(String json) {
+    public void act(String json, Request.Reply reply) {
         JsonNode asked;
         try {
             asked = MAPPER.readTree(json);
         } catch (JsonProcessingException e) {
-            return Optional.of("this is not JSON");
+            throw new IllegalArgumentException("this is not JSON", e);
         }
-        if (asked.path("do").asText().equals("hand_off")) {
-            return session.handOff().ask(asked.path("replace").asBoolean(false));
+        String what = asked.path("do").asText();
+        if (what.equals("hand_off")) {
+            session.handOff().ask(asked.path("replace").asBoolean(false)).ifPresentOrElse(reply::refused, reply::done);
+            return;
         }
-        SessionState state = session.state();
-        try {
-            List<Command> commands = commands(asked, state);
-            commands.forEach(session::tell);
-            return Optional.empty();
-        } catch (IllegalArgumentException e) {
-            return Optional.of(String.valueOf(e.getMessage()));
+        if (!KNOWN.contains(what)) {
+            throw new IllegalArgumentException("there is no such action");
         }
+        session.ask(state -> commands(what, asked, state), reply);
     }
 
-    private List<Command> commands(JsonNode asked, SessionState state) {
-        String what = asked.path("do").asText();
+    private List<Command> commands(String what, JsonNode asked, SessionState state) {
         return switch (what) {
             case "mark" -> add(new Remark.Noted(lineOr(asked, justRead(state), state), text(asked), true));
             case "note" -> add(new Remark.Noted(lineOr(asked, justRead(state), state), text(asked), false));
             case "say" -> add(new Remark.Told(text(asked)));
             case "decide" -> add(decided(asked, state));
             case "bound" -> add(bounded(asked, state));
-            case "undo" -> add(new Remark.Undone());
-            case "hold", "go_on", "go_to", "cut", "next_take", "break", "back" -> live(what, asked, state);
-            default -> throw new IllegalArgumentException("there is no such action");
+            case "undo" -> undo(asked, state);
+            default -> live(what, asked, state);
         };
     }
 
     private List<Command> live(String what, JsonNode asked, SessionState state) {
         if (!session.live()) {
-            throw new IllegalArgumentException("no take can be rolled: this session is only reviewed");
+            throw new IllegalArgumentException("this session is only reviewed, no take can be recorded");
         }
         return switch (what) {
-            case "hold" -> List.of(new Command.Hold());
-            case "go_on" -> List.of(new Command.Resume());
+            case "hold" -> rolling(state).held() ? List.of() : List.of(new Command.Hold());
+            case "go_on" -> rolling(state).held() ? List.of(new Command.Resume()) : List.of();
             case "go_to" -> List.of(new Command.GoTo(start(line(asked, state)), Mover.HAND));
-            case "cut" -> List.of(new Command.Cut());
-            case "next_take" -> List.of(new Command.NextTake(start(lineOr(asked, here(state), state))));
-            case "break" -> List.of(new Command.Cut(), new Command.Add(new Remark.BreakBegan(clock.instant())));
-            default -> add(new Remark.BreakOver(clock.instant()));
+            case "cut" -> state.rolling() && sameTake(asked, state) ? List.of(new Command.Cut()) : List.of();
+            case "next_take" -> nextTake(asked, state);
+            case "break" -> beginBreak(asked, state);
+            default -> resting(state) ? add(new Remark.BreakOver(clock.instant())) : List.of();
         };
+    }
+
+    private static SessionState rolling(SessionState state) {
+        if (!state.rolling()) {
+            throw new IllegalArgumentException("no take is rolling");
+        }
+        return state;
+    }
+
+    /** Whether the last take is still the one that the page showed. */
+    private static boolean sameTake(JsonNode asked, SessionState state) {
+        return asked.path("take").asInt(state.takes().size()) == state.takes().size();
+    }
+
+    private static boolean resting(SessionState state) {
+        return state.remarks().breakSince().isPresent();
+    }
+
+    private static List<Command> nextTake(JsonNode asked, SessionState state) {
+        if (sameTake(asked, state)) {
+            return List.of(new Command.NextTake(start(lineOr(asked, here(state), state))));
+        }
+        if (asked.hasNonNull("line")) {
+            throw new IllegalArgumentException("someone else has just started another take");
+        }
+        return List.of();
+    }
+
+    private List<Command> beginBreak(JsonNode asked, SessionState state) {
+        if (resting(state) || !sameTake(asked, state)) {
+            return List.of();
+        }
+        return List.of(new Command.Cut(), new Command.Add(new Remark.BreakBegan(clock.instant())));
+    }
+
+    private static List<Command> undo(JsonNode asked, SessionState state) {
+        int undoable = state.remarks().undoable();
+        if (undoable == 0) {
+            throw new IllegalArgumentException("there is nothing to undo");
+        }
+        if (asked.path("undoable").asInt(undoable) != undoable) {
+            throw new IllegalArgumentException("someone else has just decided or undone something; look before you undo");
+        }
+        return add(new Remark.Undone());
     }
 
     private static List<Command> add(Remark remark) {

@@ -3,7 +3,7 @@ package org.bookholder.desk;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
-import org.bookholder.session.Command;
+import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
 
 /** The session that a desk is for. Safe for use by several threads; nothing here waits but {@link #writePickups}. */
@@ -11,8 +11,12 @@ public interface DeskSession {
     /** Where it stands. */
     SessionState state();
 
-    /** Asks for something; returns at once. */
-    void tell(Command command);
+    /**
+     * Asks for something; returns at once.
+     *
+     * @param reply told when it is in the journal, or that it will not be, on any thread
+     */
+    void ask(Request request, Request.Reply reply);
 
     /** Whether takes can be rolled; if not, it is kept and can only be reviewed. */
     boolean live();

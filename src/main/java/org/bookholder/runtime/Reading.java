@@ -14,6 +14,7 @@ import org.bookholder.runtime.take.Report;
 import org.bookholder.runtime.take.SessionReports;
 import org.bookholder.runtime.take.TakeStarter;
 import org.bookholder.session.Command;
+import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
 import org.jspecify.annotations.Nullable;
 
@@ -31,6 +32,7 @@ public final class Reading implements AutoCloseable {
     private final SessionRecorder ledger;
     private final Latest<ReadingProgress> progress = new Latest<>(ReadingProgress.NONE);
     private final CompletionLatch over = new CompletionLatch();
+    private final PendingReplies replies = new PendingReplies();
     private @Nullable Workers workers;
 
     private final Latest<Optional<Fault>> fault = new Latest<>(Optional.empty());
@@ -64,7 +66,7 @@ public final class Reading implements AutoCloseable {
                         reports,
                         plan.nanoTime(),
                         () -> progress.get().over())));
-        crew.takeOn(new Ending(new SessionStage(plan, reports, starter, ledger, progress), over));
+        crew.takeOn(new Ending(new SessionStage(plan, reports, starter, ledger, progress), this::ended));
     }
 
     /** Where the session stands. */
@@ -80,6 +82,12 @@ public final class Reading implements AutoCloseable {
     /** Asks for something; returns at once. */
     public void tell(Command command) {
         reports.add(command::to);
+    }
+
+    /** Asks for something; returns at once. {@code reply} is told when it is in the journal, or that it will not be. */
+    public void ask(Request request, Request.Reply reply) {
+        Request.Reply pending = replies.open(reply);
+        reports.add(session -> session.ask(request, pending));
     }
 
     /** Lets the open ear leave unheard what it has not heard yet, so that the session can end now. */
@@ -100,6 +108,12 @@ public final class Reading implements AutoCloseable {
             }
         }
         reports.add(SessionReports::failed);
+    }
+
+    private void ended() {
+        replies.end((fault.get().isEmpty() ? "The session has ended." : "A fault of the program ended the session.")
+                + " This was not done.");
+        over.come();
     }
 
     /** Lets go of the threads; to be called when the reading is over, or to stop it where it stands. */
@@ -124,7 +138,7 @@ public final class Reading implements AutoCloseable {
     public record Fault(String role, Throwable cause) {}
 
     /** Tells who waits that the session's stage is done. */
-    private record Ending(Stage stage, CompletionLatch over) implements Stage {
+    private record Ending(Stage stage, Runnable ended) implements Stage {
         @Override
         public String role() {
             return stage.role();
@@ -145,7 +159,7 @@ public final class Reading implements AutoCloseable {
             try {
                 stage.onClose();
             } finally {
-                over.come();
+                ended.run();
             }
         }
     }

@@ -9,6 +9,7 @@ import org.bookholder.runtime.stage.Stage;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
+import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.jspecify.annotations.Nullable;
@@ -18,8 +19,11 @@ import org.jspecify.annotations.Nullable;
  * session; the rest is safe for use by several threads.
  */
 public final class Review implements Stage, Command.Handler {
-    private final Mailbox<Command> asked = new Mailbox<>(1024);
+    private final Mailbox<Asked> asked = new Mailbox<>(1024);
+    private final PendingReplies replies = new PendingReplies();
     private final SessionRecorder ledger;
+
+    private record Asked(Request request, Request.Reply reply) {}
 
     /** Goes through a session; its journal is closed by whoever opened it, after the stage has ended. */
     public Review(Journal journal, SessionState before) {
@@ -31,9 +35,9 @@ public final class Review implements Stage, Command.Handler {
         return ledger.shown();
     }
 
-    /** Asks for something; returns at once. */
-    public void tell(Command command) {
-        asked.add(command);
+    /** Asks for something; returns at once. {@code reply} is told when it is in the journal, or that it will not be. */
+    public void ask(Request request, Request.Reply reply) {
+        asked.add(new Asked(request, replies.open(reply)));
     }
 
     @Override
@@ -44,8 +48,10 @@ public final class Review implements Stage, Command.Handler {
     @Override
     public int doWork() {
         int done = 0;
-        for (@Nullable Command next = asked.poll(); next != null; next = asked.poll()) {
-            next.to(this);
+        for (@Nullable Asked next = asked.poll(); next != null; next = asked.poll()) {
+            if (RequestHandling.carryOut(next.request(), next.reply(), ledger.state(), this)) {
+                ledger.tellWhetherSaved(next.reply());
+            }
             done++;
         }
         return done;
@@ -54,7 +60,11 @@ public final class Review implements Stage, Command.Handler {
     /** What was asked for before the end is done. */
     @Override
     public void onClose() {
-        doWork();
+        try {
+            doWork();
+        } finally {
+            replies.end("This session's review has ended. This was not done.");
+        }
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.bookholder.runtime;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ import org.bookholder.runtime.take.TakeStarter;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Renumbering;
+import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.sound.Spoil;
 import org.bookholder.speech.EarKind;
@@ -52,6 +54,11 @@ public final class SessionStage implements Stage, SessionReports {
     private Optional<Revision> saved = Optional.empty();
     private String text;
     private boolean staysHeld;
+
+    /** Whether the request being carried out waits for the end of the take. */
+    private boolean endAsked;
+
+    private final List<Request.Reply> afterEnd = new ArrayList<>();
 
     SessionStage(
             ReadingPlan plan,
@@ -223,6 +230,18 @@ public final class SessionStage implements Stage, SessionReports {
     // --- from people
 
     @Override
+    public void ask(Request request, Request.Reply reply) {
+        endAsked = false;
+        if (RequestHandling.carryOut(request, reply, ledger.state(), this)) {
+            if (endAsked) {
+                afterEnd.add(reply);
+            } else {
+                ledger.tellWhetherSaved(reply);
+            }
+        }
+    }
+
+    @Override
     public void hold() {
         if (rolling != null && !ledger.state().held()) {
             enter(rolling, rolling.follower().hold(now), Mover.VOICE);
@@ -264,6 +283,7 @@ public final class SessionStage implements Stage, SessionReports {
             roll(from);
         } else {
             next = Optional.of(from);
+            endAsked = true;
             rolling.run().cut("next take");
         }
     }
@@ -271,6 +291,7 @@ public final class SessionStage implements Stage, SessionReports {
     @Override
     public void cut() {
         if (rolling != null) {
+            endAsked = true;
             rolling.run().cut("cut");
         }
     }
@@ -315,6 +336,8 @@ public final class SessionStage implements Stage, SessionReports {
                 staysHeld = false;
                 hold();
             }
+            afterEnd.forEach(ledger::tellWhetherSaved);
+            afterEnd.clear();
         }
         if (keeper.settled()) {
             takes.remove(keeper.run().number());

@@ -52,6 +52,7 @@ import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.session.Command;
+import org.bookholder.session.Request;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
@@ -270,8 +271,8 @@ public final class DeskCost {
         }
 
         @Override
-        public void tell(Command command) {
-            reading.tell(command);
+        public void ask(Request request, Request.Reply reply) {
+            reading.ask(request, reply);
         }
 
         @Override

@@ -296,7 +296,7 @@ final class DeskPageTest {
 
     private OptionalDesk desk(Surroundings here, SessionFolder session) throws ProblemException {
         SessionDesk watching =
-                SessionDesk.of(here, session, trail(session.path()), reading.state(), reading::tell, true);
+                SessionDesk.of(here, session, trail(session.path()), reading.state(), reading::ask, true);
         OpenDesk open = OpenDesk.of(here, new DeskOptions(), session.path(), DeskShelf.of(watching.place()));
         return new OptionalDesk(Optional.of(watching), Optional.of(open));
     }

@@ -9,10 +9,8 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Phaser;
 import java.util.function.Consumer;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.session.Command;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Note;
-import org.bookholder.session.Remark;
 import org.bookholder.session.Remarks;
 import org.bookholder.testing.Browser;
 import org.junit.jupiter.api.AfterEach;
@@ -93,10 +91,29 @@ final class DeskTogetherTest {
         assertThat(desk.state().remarks().undoable()).isEqualTo(2);
         Decision.Choice last = decided();
         bothShow("deskState.model.lines[2].decision?.choice", last.name());
+        // What the other one decided a moment ago is not taken back unseen.
+        until(() -> Boolean.TRUE.equals(
+                producers.get(0).awaited("import('./seen.js').then(m => m.seenUndoable.value() === 2)")));
         producers.get(0).press("u");
         until(() -> desk.state().remarks().undoable() == 1);
         assertThat(decided()).isNotEqualTo(last);
         bothShow("deskState.model.lines[2].decision?.choice", decided().name());
+    }
+
+    /**
+     * Somebody else's change has just come when a producer presses the key that they had in mind before: the page's own
+     * code, with its clock moved by hand.
+     */
+    @Test
+    void aKeyMeansWhatWasShownWhenItWasDecidedToPressIt() {
+        String code = "import('./seen.js').then(({ seen, REACTION }) => {"
+                + "let held = false; let time = 0; const s = seen(() => held, () => time); const meant = [];"
+                + "const at = (t) => { time = t; s.look(); meant.push(s.value()); };"
+                + "at(1000); held = true; at(1010); at(1009 + REACTION); at(1011 + REACTION);"
+                // The person's own action is no surprise, whichever comes first, the change or the answer.
+                + "s.expect(false); held = false; at(5000); held = true; at(5010); s.expect(true); at(5020);"
+                + "return meant; })";
+        assertThat(producers.get(0).awaited(code)).isEqualTo(List.of(false, false, false, true, false, false, true));
     }
 
     private Decision.Choice decided() {
@@ -109,19 +126,15 @@ final class DeskTogetherTest {
         }
     }
 
-    /** Both ask for something at the same moment; returns when both were answered and the session has done it. */
+    /** Both ask for something while both pages show the same; returns when both were answered, so the session has done it. */
     private void bothAct(Consumer<Browser> work) {
         List<Object> answered =
                 producers.stream().map(producer -> producer.value(ANSWERED)).toList();
-        bothDo(work);
-        producers.forEach(
-                producer -> until(() -> !producer.value(ANSWERED).equals(answered.get(producers.indexOf(producer)))));
-        // What is told later is done later.
-        int notes = desk.state().remarks().notes().size();
-        desk.tell(new Command.Add(new Remark.Noted(1, "all is done", false)));
-        until(() -> desk.state().remarks().notes().stream()
-                .skip(notes)
-                .anyMatch(n -> n.text().equals("all is done")));
+        desk.whileNothingIsTold(() -> {
+            bothDo(work);
+            producers.forEach(producer ->
+                    until(() -> !producer.value(ANSWERED).equals(answered.get(producers.indexOf(producer)))));
+        });
     }
 
     /** Both do something at the same moment. */

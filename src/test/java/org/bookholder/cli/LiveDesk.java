@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
@@ -37,7 +38,16 @@ final class LiveDesk implements AutoCloseable {
     private final SessionDesk session;
     private final OpenDesk desk;
 
-    private LiveDesk(SessionFolder folder, Reading reading, SessionDesk session, OpenDesk desk) {
+    /** What pages are told meanwhile; null if they are told where the session stands. */
+    private final AtomicReference<SessionState> frozen;
+
+    private LiveDesk(
+            SessionFolder folder,
+            Reading reading,
+            SessionDesk session,
+            OpenDesk desk,
+            AtomicReference<SessionState> frozen) {
+        this.frozen = frozen;
         this.folder = folder;
         this.reading = reading;
         this.session = session;
@@ -58,9 +68,16 @@ final class LiveDesk implements AutoCloseable {
         new CommandLine(options).parseArgs(arguments);
         SessionFolder folder = SessionFolder.create(place.resolve("session"));
         Reading reading = Reading.start(plan(lesson, folder));
-        SessionDesk session = SessionDesk.of(here, folder, Trail.NONE, reading.state(), reading::tell, true);
+        AtomicReference<SessionState> frozen = new AtomicReference<>();
+        SessionDesk session = SessionDesk.of(
+                here,
+                folder,
+                Trail.NONE,
+                () -> Optional.ofNullable(frozen.get()).orElseGet(reading.state()),
+                reading::ask,
+                true);
         OpenDesk desk = OpenDesk.of(here, options, folder.path(), DeskShelf.of(session.place()));
-        return new LiveDesk(folder, reading, session, desk);
+        return new LiveDesk(folder, reading, session, desk, frozen);
     }
 
     private static Lesson lesson(int lines) throws ProblemException {
@@ -92,6 +109,13 @@ final class LiveDesk implements AutoCloseable {
 
     SessionState state() {
         return reading.state().get();
+    }
+
+    /** Does something while pages are told of nothing new: they all show the same, however quick or slow they are. */
+    void whileNothingIsTold(Runnable work) {
+        frozen.set(state());
+        work.run();
+        frozen.set(null);
     }
 
     void tell(Command command) {

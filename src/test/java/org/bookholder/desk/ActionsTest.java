@@ -1,6 +1,7 @@
 package org.bookholder.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.bookholder.testing.Readings.s;
 
 import java.nio.file.Path;
 import org.bookholder.follow.model.ReadingPosition;
@@ -8,6 +9,7 @@ import org.bookholder.session.Command;
 import org.bookholder.session.Decision.Choice;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
+import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.Readings;
 import org.junit.jupiter.api.Test;
@@ -22,9 +24,9 @@ final class ActionsTest {
     @Test
     void aMarkTakesTheLineThatWasJustRead() {
         session.happens(Readings.moved(7, 3, 1, 1));
-        assertThat(actions.act("{\"do\":\"mark\"}")).isEmpty();
+        assertThat(act("{\"do\":\"mark\"}")).isEqualTo("done");
         session.happens(Readings.moved(8, 3, 2, 1));
-        assertThat(actions.act("{\"do\":\"note\",\"text\":\" a\\n shadow \"}")).isEmpty();
+        assertThat(act("{\"do\":\"note\",\"text\":\" a\\n shadow \"}")).isEqualTo("done");
         assertThat(session.told)
                 .containsExactly(
                         new Command.Add(new Remark.Noted(2, "", true)),
@@ -33,11 +35,15 @@ final class ActionsTest {
 
     @Test
     void aTakeIsRunAndABreakIsTaken() {
-        for (String what : new String[] {"hold", "go_on", "cut", "break", "back"}) {
-            assertThat(actions.act("{\"do\":\"" + what + "\"}")).isEmpty();
+        assertThat(act("{\"do\":\"hold\"}")).isEqualTo("done");
+        session.happens(new SessionEvent.Held(s(7)));
+        for (String what : new String[] {"go_on", "cut", "break"}) {
+            assertThat(act("{\"do\":\"" + what + "\"}")).isEqualTo("done");
         }
-        assertThat(actions.act("{\"do\":\"go_to\",\"line\":3}")).isEmpty();
-        assertThat(actions.act("{\"do\":\"next_take\"}")).isEmpty();
+        session.happens(new SessionEvent.Remarked(s(7), new Remark.BreakBegan(clock.instant())));
+        assertThat(act("{\"do\":\"back\"}")).isEqualTo("done");
+        assertThat(act("{\"do\":\"go_to\",\"line\":3}")).isEqualTo("done");
+        assertThat(act("{\"do\":\"next_take\",\"take\":1}")).isEqualTo("done");
         assertThat(session.told)
                 .containsExactly(
                         new Command.Hold(),
@@ -51,12 +57,48 @@ final class ActionsTest {
     }
 
     @Test
+    void nothingIsAskedForThatIsSoAlready() {
+        for (String what : new String[] {"go_on", "back"}) {
+            assertThat(act("{\"do\":\"" + what + "\"}")).isEqualTo("done");
+        }
+        session.happens(new SessionEvent.Held(s(7)));
+        assertThat(act("{\"do\":\"hold\"}")).isEqualTo("done");
+        assertThat(session.told).isEmpty();
+    }
+
+    @Test
+    void whatCannotBeDoneNowIsRefusedWithTheReason() {
+        session.happens(new SessionEvent.TakeEnded(s(8), 1, clock.instant(), "cut"));
+        assertThat(act("{\"do\":\"hold\"}")).isEqualTo("refused: no take is rolling");
+        assertThat(act("{\"do\":\"go_on\"}")).isEqualTo("refused: no take is rolling");
+        assertThat(act("{\"do\":\"undo\"}")).isEqualTo("refused: there is nothing to undo");
+        assertThat(act("{\"do\":\"cut\"}")).isEqualTo("done");
+        assertThat(session.told).isEmpty();
+    }
+
+    @Test
+    void aSessionThatHasEndedSaysSo() {
+        session.fails = "The session has ended. This was not done.";
+        assertThat(act("{\"do\":\"mark\"}")).isEqualTo("failed: The session has ended. This was not done.");
+    }
+
+    /** What became of it. */
+    private String act(String json) {
+        Told told = new Told();
+        try {
+            actions.act(json, told);
+        } catch (IllegalArgumentException e) {
+            told.refused(e.getMessage());
+        }
+        assertThat(told.all).hasSize(1);
+        return told.all.get(0);
+    }
+
+    @Test
     void aDecisionIsAboutAnAttempt() {
-        assertThat(actions.act("{\"do\":\"decide\",\"line\":2,\"choice\":\"KEEP\",\"take\":1,\"ordinal\":2}"))
-                .isEmpty();
+        assertThat(act("{\"do\":\"decide\",\"line\":2,\"choice\":\"KEEP\",\"take\":1,\"ordinal\":2}")).isEqualTo("done");
         assertThat(session.told).containsExactly(new Command.Add(new Remark.Decided(2, Choice.KEEP, 1, 2)));
-        assertThat(actions.act("{\"do\":\"decide\",\"line\":2,\"choice\":\"KEEP\",\"take\":1,\"ordinal\":9}"))
-                .contains("there is no such attempt");
+        assertThat(act("{\"do\":\"decide\",\"line\":2,\"choice\":\"KEEP\",\"take\":1,\"ordinal\":9}")).isEqualTo("refused: there is no such attempt");
     }
 
     @ParameterizedTest
@@ -74,13 +116,13 @@ final class ActionsTest {
                 "{\"do\":\"bound\",\"take\":1,\"ordinal\":1,\"start\":\"NaN\",\"end\":1e999}"
             })
     void whatMakesNoSenseIsRefusedAndChangesNothing(String asked) {
-        assertThat(actions.act(asked)).isPresent();
+        assertThat(act(asked)).startsWith("refused: ");
         assertThat(session.told).isEmpty();
     }
 
     @Test
     void aTextHasALimit() {
         String text = "x".repeat(Actions.LONGEST_TEXT + 1);
-        assertThat(actions.act("{\"do\":\"say\",\"text\":\"" + text + "\"}")).isPresent();
+        assertThat(act("{\"do\":\"say\",\"text\":\"" + text + "\"}")).contains("longer than 500 characters");
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.session.Command;
+import org.bookholder.session.Request;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
@@ -42,9 +43,22 @@ public final class ExampleDesk implements DeskSession {
         return state;
     }
 
+    /** Says that it cannot take requests any more, if that is not empty. */
+    public volatile String fails = "";
+
     @Override
-    public void tell(Command command) {
-        told.add(command);
+    public void ask(Request request, Request.Reply reply) {
+        if (!fails.isEmpty()) {
+            reply.failed(fails);
+            return;
+        }
+        try {
+            told.addAll(request.commands(state));
+        } catch (IllegalArgumentException e) {
+            reply.refused(e.getMessage());
+            return;
+        }
+        reply.done();
     }
 
     /** Something that is waited for whenever a page is told the whole. */

@@ -26,6 +26,7 @@ final class Assets {
             "link.js",
             "model.js",
             "script.js",
+            "seen.js",
             "figures.js",
             "plot.js",
             "review.js",

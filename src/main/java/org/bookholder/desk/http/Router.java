@@ -5,10 +5,10 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.function.IntSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.bookholder.desk.Actions;
 import org.bookholder.desk.Admission;
 import org.bookholder.desk.Admission.Role;
 import org.bookholder.desk.DeskCourse;
@@ -108,7 +108,7 @@ final class Router extends Handler.Abstract {
             Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
         } else if (post) {
             DeskPlace known = place.get();
-            act(known.actions()::act, request, response, callback);
+            body(request, response, callback, text -> act(known.actions(), text, response, callback));
         } else if (rest.equals("/who")) {
             Plainly.json(response, callback, who(role));
         } else {
@@ -119,7 +119,7 @@ final class Router extends Handler.Abstract {
     private void course(String rest, Role role, boolean post, Request request, Response response, Callback callback) {
         DeskCourse course = shelf.course().orElseThrow();
         if (post && rest.equals("/act")) {
-            act(course::act, request, response, callback);
+            body(request, response, callback, text -> act(course, text, response, callback));
         } else if (!post && rest.equals("/who")) {
             Plainly.json(response, callback, who(role));
         } else if (!post && rest.equals("/course")) {
@@ -145,16 +145,22 @@ final class Router extends Handler.Abstract {
         }
     }
 
-    private static void act(
-            Function<String, Optional<String>> act, Request request, Response response, Callback callback) {
-        body(request, response, callback, text -> {
-            Optional<String> refused = act.apply(text);
-            if (refused.isPresent()) {
-                Plainly.answer(response, callback, HttpStatus.BAD_REQUEST_400, refused.get());
-            } else {
-                Plainly.json(response, callback, "{}");
-            }
-        });
+    private static void act(DeskCourse course, String text, Response response, Callback callback) {
+        Optional<String> refused = course.act(text);
+        if (refused.isPresent()) {
+            Plainly.answer(response, callback, HttpStatus.CONFLICT_409, refused.get());
+        } else {
+            Plainly.json(response, callback, "{}");
+        }
+    }
+
+    /** Passes an action on; it is answered once the session has told what became of it. */
+    private void act(Actions actions, String text, Response response, Callback callback) {
+        try {
+            actions.act(text, new ActReply(getServer().getThreadPool(), response, callback));
+        } catch (IllegalArgumentException e) {
+            Plainly.answer(response, callback, HttpStatus.BAD_REQUEST_400, String.valueOf(e.getMessage()));
+        }
     }
 
     private void join(String body, Request request, Response response, Callback callback) {

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.bookholder.journal.event.Journal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Latest;
+import org.bookholder.session.Request;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
@@ -57,6 +58,15 @@ public final class SessionRecorder {
                 .filter(sentence -> !sentence.isEmpty())
                 .collect(Collectors.joining(" "));
         shown.set(trouble.isEmpty() ? state : state.withTrouble((trouble + " " + state.trouble()).strip()));
+    }
+
+    /** Tells that the events entered so far are in the journal, or that they are not. */
+    public void tellWhetherSaved(Request.Reply reply) {
+        if (unsaved == 0) {
+            reply.done();
+        } else {
+            reply.failed("Done, but not saved: " + failure + ".");
+        }
     }
 
     /** What is not saved, and why, for people; empty if everything is. */

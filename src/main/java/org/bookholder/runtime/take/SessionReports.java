@@ -2,6 +2,7 @@ package org.bookholder.runtime.take;
 
 import org.bookholder.runtime.source.Revision;
 import org.bookholder.session.Command;
+import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.sound.Spoil;
 import org.bookholder.speech.EarKind;
@@ -43,6 +44,9 @@ public interface SessionReports extends Command.Handler {
 
     /** The open ear may leave unheard what it has not heard yet. */
     void hurry();
+
+    /** Does what is asked. What ends or begins a take is answered when the journal has that end or beginning. */
+    void ask(Request request, Request.Reply reply);
 
     /** A stage has failed. */
     void failed();

@@ -2,7 +2,8 @@
 
 import { act } from './link.js';
 import { followAgain, selectNext, selectedLine } from './script.js';
-import { aloud, byId, clock, count, el, put } from './words.js';
+import { seenHeld, seenResting, seenTake } from './seen.js';
+import { aloud, byId, clock, el, put } from './words.js';
 import { justRead, model } from './model.js';
 
 const subject = () => selectedLine() || undefined;
@@ -14,11 +15,11 @@ let marked = 0;
 const LIVE = [
   { key: 'P', name: () => 'Mark a pickup', run: mark },
   { key: 'N', name: () => 'Note', run: note },
-  { key: 'H', name: () => (held() ? 'Go on' : 'Hold'), can: rolling, run: () => act({ do: held() ? 'go_on' : 'hold' }) },
+  { key: 'H', name: () => (held() ? 'Go on' : 'Hold'), can: rolling, run: () => act({ do: seenHeld.value() ? 'go_on' : 'hold' }) },
   { key: 'G', name: () => 'Send to the line', can: () => Boolean(subject()), run: () => act({ do: 'go_to', line: subject() }) },
-  { key: 'T', name: () => 'Next take', run: () => act({ do: 'next_take', line: subject() }) },
-  { key: 'C', name: () => 'Cut', can: rolling, run: () => act({ do: 'cut' }) },
-  { key: 'B', name: () => (resting() ? 'End the break' : 'Break'), run: () => act({ do: resting() ? 'back' : 'break' }) },
+  { key: 'T', name: () => 'Next take', run: () => act({ do: 'next_take', take: seenTake.value(), line: subject() }) },
+  { key: 'C', name: () => 'Cut', can: rolling, run: () => act({ do: 'cut', take: seenTake.value() }) },
+  { key: 'B', name: () => (resting() ? 'End the break' : 'Break'), run: () => act(seenResting.value() ? { do: 'back' } : { do: 'break', take: seenTake.value() }) },
   { key: 'M', name: () => 'Message', run: () => byId('say').focus() },
 ];
 

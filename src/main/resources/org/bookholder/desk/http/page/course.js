@@ -50,6 +50,8 @@ async function look() {
   setTimeout(look, PERIOD);
 }
 
+const undo = () => act({ do: 'undo', undoable: course.undoable });
+
 async function act(action) {
   const trouble = await request(action);
   if (trouble) {
@@ -228,7 +230,7 @@ function onKey(event) {
   else if (key === '?') showKeys(keys());
   else if (key === 'D') turn();
   else if (key === 'L' && view === 'pickups') print();
-  else if (key === 'U' && view === 'board' && acts && course.undoable) act({ do: 'undo' });
+  else if (key === 'U' && view === 'board' && acts && course.undoable) undo();
   else return;
   event.preventDefault();
 }
@@ -248,7 +250,7 @@ for (const id of ['f-reason', 'f-lesson', 'f-session', 'f-take', 'f-order']) {
 }
 byId('print').addEventListener('click', print);
 window.addEventListener('beforeprint', () => course && layOut());
-byId('undo').addEventListener('click', () => act({ do: 'undo' }));
+byId('undo').addEventListener('click', undo);
 document.addEventListener('keydown', onKey);
 setInterval(() => put('clock', new Date().toLocaleTimeString('en-GB')), 500);
 go('sessions');

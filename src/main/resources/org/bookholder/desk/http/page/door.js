@@ -17,14 +17,16 @@ async function post(path, body) {
   });
   // Read to its end in any case, which lets go of the connection.
   const text = await answer.text();
-  return { ok: answer.ok, text: answer.ok ? '' : text };
+  return { ok: answer.ok, status: answer.status, text: answer.ok ? '' : text };
 }
 
 /** Asks for an action; what stands in its way, for people, or an empty text if nothing does. */
 export async function request(action) {
   try {
     const answer = await post('act', action);
-    return answer.ok ? '' : `Not done: ${answer.text}.`;
+    if (answer.ok) return '';
+    // A session that has ended, or a full disk, is told of in whole sentences.
+    return answer.status === 503 ? answer.text : `Not done: ${answer.text}.`;
   } catch (failure) {
     return failure.name === 'TimeoutError' ? 'The program does not answer; it may not be done.'
       : 'Not done: the program cannot be reached.';

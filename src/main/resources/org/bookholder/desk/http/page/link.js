@@ -3,6 +3,7 @@
 import { enter, request } from './door.js';
 import { aloud, byId, put } from './words.js';
 import { model, takeChange, takeWhole } from './model.js';
+import { ownIsDone } from './seen.js';
 
 /** The program says that all is well every 5 s; a page that hears nothing for longer than this has lost it. */
 const SILENCE = 12_000;
@@ -31,6 +32,7 @@ export async function act(action) {
   }
   const trouble = await request(action);
   if (trouble) tell(trouble);
+  else ownIsDone(action);
   return !trouble;
 }
 

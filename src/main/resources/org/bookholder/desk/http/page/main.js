@@ -10,6 +10,7 @@ import { begin } from './link.js';
 import { lineOf, model } from './model.js';
 import { listenToFilters, openAt, reviewKey, reviewKeys, showReview } from './review.js';
 import { buildScript, followAgain, showAsides, showLine, showPosition, watchScrolling } from './script.js';
+import { lookAround } from './seen.js';
 import { layOut, showSummary } from './summary.js';
 import { byId, put } from './words.js';
 
@@ -23,6 +24,7 @@ const PEOPLE = ['script', 'lines', 'notes', 'people', 'pace'];
 const REVIEW = ['script', 'lines', 'notes', 'people'];
 
 function changed(parts) {
+  lookAround();
   const any = (names) => names.some((name) => parts.has(name));
   if (parts.has('script')) {
     buildScript();

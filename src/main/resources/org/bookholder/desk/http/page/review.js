@@ -4,6 +4,7 @@ import { act } from './link.js';
 import { REASONS as COMMON, entry, why, within } from './listed.js';
 import { nudge, play, playOrPause, showPlayer, silence } from './listen.js';
 import { markWords } from './script.js';
+import { seenUndoable } from './seen.js';
 import { byId, clock, count, el, put } from './words.js';
 import { attemptOf, inTake, lineOf, model, notesOf, sure, telling, text, words } from './model.js';
 
@@ -158,7 +159,7 @@ function decide(choice) {
   act({ do: 'decide', line: current, choice, take: heard?.take ?? 0, ordinal: heard?.ordinal ?? 0 });
 }
 
-const undo = () => act({ do: 'undo' });
+const undo = () => act({ do: 'undo', undoable: seenUndoable.value() });
 
 function step(by) {
   const list = items();

@@ -1,0 +1,33 @@
+package org.bookholder.desk.http;
+
+import org.bookholder.session.Request;
+import org.eclipse.jetty.http.HttpStatus;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
+import org.eclipse.jetty.util.thread.ThreadPool;
+
+/** Answers a page's action when the session tells what became of it. The session's thread never writes to a socket. */
+record ActReply(ThreadPool threads, Response response, Callback callback) implements Request.Reply {
+    @Override
+    public void done() {
+        later(() -> Plainly.json(response, callback, "{}"));
+    }
+
+    @Override
+    public void refused(String why) {
+        later(() -> Plainly.answer(response, callback, HttpStatus.CONFLICT_409, why));
+    }
+
+    @Override
+    public void failed(String what) {
+        later(() -> Plainly.answer(response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, what));
+    }
+
+    private void later(Runnable answer) {
+        try {
+            threads.execute(answer);
+        } catch (RuntimeException serverStops) {
+            // The page loses its connection, and says that the program does not answer.
+        }
+    }
+}

@@ -1,0 +1,65 @@
+// What a person had seen when they pressed a key. Two producers may press the same key at the same moment; what is sent
+// is then what each of them wanted, and neither takes back what the other did.
+
+import { model } from './model.js';
+
+/** Nobody answers a change on the page sooner than this, in milliseconds. A key pressed earlier means what was shown before. */
+export const REACTION = 400;
+
+/**
+ * Follows something that other people can change as well.
+ *
+ * @param read gives what the page shows now
+ * @param now gives the time in milliseconds
+ */
+export function seen(read, now = () => performance.now()) {
+  let before;
+  let shown = read();
+  let since = -Infinity;
+  let expected;
+  const look = () => {
+    const next = read();
+    if (next === shown) return;
+    before = shown;
+    shown = next;
+    since = before === undefined || next === expected ? -Infinity : now();
+    expected = undefined;
+  };
+  return {
+    /** To be called whenever the page shows something new. */
+    look,
+    /** To be called when this person's own action was done: that it comes to this is no surprise. */
+    expect(value) {
+      look();
+      if (shown === value) since = -Infinity;
+      else expected = value;
+    },
+    /** What the person had seen. */
+    value() {
+      look();
+      return now() - since < REACTION ? before : shown;
+    },
+  };
+}
+
+export const seenHeld = seen(() => model.at?.held);
+export const seenResting = seen(() => Boolean(model.people.break_since));
+export const seenTake = seen(() => model.takes.length);
+export const seenUndoable = seen(() => model.people.undoable);
+
+const OWN = {
+  hold: () => seenHeld.expect(true),
+  go_on: () => seenHeld.expect(false),
+  break: () => seenResting.expect(true),
+  back: () => seenResting.expect(false),
+  next_take: (action) => seenTake.expect(action.take + 1),
+  undo: (action) => seenUndoable.expect(action.undoable - 1),
+  decide: () => seenUndoable.expect(seenUndoable.value() + 1),
+  bound: () => seenUndoable.expect(seenUndoable.value() + 1),
+};
+
+/** To be called whenever the page shows something new. */
+export const lookAround = () => [seenHeld, seenResting, seenTake, seenUndoable].forEach((s) => s.look());
+
+/** To be called when an action of this page was done. */
+export const ownIsDone = (action) => OWN[action.do]?.(action);

@@ -1,0 +1,224 @@
+package org.bookholder.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.source.Sources;
+import org.bookholder.session.Command;
+import org.bookholder.session.Decision;
+import org.bookholder.session.Mover;
+import org.bookholder.session.Remark;
+import org.bookholder.session.Request;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.testing.ReadingRig;
+import org.bookholder.testing.Scripts;
+import org.junit.jupiter.api.Test;
+
+/** Two producers ask a running session for the same thing at the same moment: both get it, and neither undoes the other's. */
+final class TwoProducersTest {
+    private final ReadingRig rig = new ReadingRig(
+            Scripts.of("Every wheel begins with its hub.", "Count the spokes twice.", "Then lace the first side."),
+            List.of(),
+            true);
+    private final Reading reading = begin();
+    private final Actions actions = new Actions(new Desk(reading), rig.clock);
+    private final Told told = new Told();
+
+    private Reading begin() {
+        IntStream.range(0, 3).forEach(i -> rig.alsoHas(silence()));
+        Reading begun = rig.begin(silence());
+        rig.pass(1);
+        return begun;
+    }
+
+    private AudioSource silence() {
+        try {
+            return Sources.silent(rig.clock).open();
+        } catch (ProblemException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** Both ask before the session has taken in either, and then, which is the same to them, one after the other. */
+    private void both(String action) {
+        actions.act(action, told);
+        actions.act(action, told);
+        rig.pass(0.5);
+        actions.act(action, told);
+        rig.pass(0.5);
+    }
+
+    private SessionState state() {
+        return reading.state().get();
+    }
+
+    @Test
+    void aHoldOfBothIsAHoldAndAGoOnOfBothIsAGoOn() {
+        both("{\"do\":\"hold\"}");
+        assertThat(state().held()).isTrue();
+        both("{\"do\":\"go_on\"}");
+        assertThat(state().held()).isFalse();
+        assertThat(rig.journal.events(SessionEvent.Held.class)).hasSize(1);
+        assertThat(rig.journal.events(SessionEvent.Resumed.class)).hasSize(1);
+        assertThat(told.all).hasSize(6).containsOnly("done");
+    }
+
+    @Test
+    void ofTwoNextTakesOneIsBegun() {
+        both("{\"do\":\"next_take\",\"take\":1}");
+        assertThat(state().takes()).hasSize(2);
+        assertThat(state().rolling()).isTrue();
+        assertThat(told.all).hasSize(3).containsOnly("done");
+    }
+
+    @Test
+    void aTakeThatSomeoneElseBeganIsNotCutForTheOneBefore() {
+        actions.act("{\"do\":\"next_take\",\"take\":1}", told);
+        rig.pass(0.5);
+        for (String action : List.of("cut", "break")) {
+            actions.act("{\"do\":\"" + action + "\",\"take\":1}", told);
+            rig.pass(0.5);
+        }
+        actions.act("{\"do\":\"next_take\",\"take\":1,\"line\":3}", told);
+        rig.pass(0.5);
+        assertThat(state().rolling()).isTrue();
+        assertThat(state().takes()).hasSize(2);
+        assertThat(told.all)
+                .containsExactly("done", "done", "done", "refused: someone else has just started another take");
+    }
+
+    @Test
+    void aBreakOfBothIsOneBreak() {
+        both("{\"do\":\"break\",\"take\":1}");
+        assertThat(state().remarks().breakSince()).isPresent();
+        both("{\"do\":\"back\"}");
+        assertThat(state().remarks().breakSince()).isEmpty();
+        assertThat(rig.journal.events(SessionEvent.Remarked.class))
+                .extracting(event -> event.remark().getClass().getSimpleName())
+                .containsExactly("BreakBegan", "BreakOver");
+    }
+
+    @Test
+    void anUndoOfBothTakesOneDecisionBack() {
+        for (String choice : List.of("FIX_IN_EDIT", "RECORD_AGAIN")) {
+            actions.act("{\"do\":\"decide\",\"line\":2,\"choice\":\"" + choice + "\"}", told);
+        }
+        rig.pass(0.5);
+        both("{\"do\":\"undo\",\"undoable\":2}");
+        assertThat(state().lines().get(1).decision().map(Decision::choice)).contains(Decision.Choice.FIX_IN_EDIT);
+        assertThat(told.all.subList(2, 5))
+                .containsExactly(
+                        "done",
+                        "refused: someone else has just decided or undone something; look before you undo",
+                        "refused: someone else has just decided or undone something; look before you undo");
+    }
+
+    @Test
+    void isAnsweredOnlyWhenTheJournalHasIt() {
+        actions.act("{\"do\":\"say\",\"text\":\"slower\"}", told);
+        assertThat(told.all).isEmpty();
+        rig.pass(0.1);
+        assertThat(told.all).containsExactly("done");
+        assertThat(rig.journal.events(SessionEvent.Remarked.class)).hasSize(1);
+        rig.journal.room(0);
+        actions.act("{\"do\":\"say\",\"text\":\"quicker\"}", told);
+        rig.pass(0.1);
+        assertThat(told.all).hasSize(2).last().asString().startsWith("failed: Done, but not saved: ");
+        assertThat(state().remarks().message().orElseThrow().text()).isEqualTo("quicker");
+        rig.journal.room(1000);
+        actions.act("{\"do\":\"hold\"}", told);
+        rig.pass(0.1);
+        assertThat(told.all).hasSize(3).last().isEqualTo("done");
+    }
+
+    @Test
+    void aCutIsAnsweredWhenTheEndOfTheTakeIsInTheJournal() {
+        actions.act("{\"do\":\"cut\"}", told);
+        // The session has taken it in, and the capture has not ended yet.
+        rig.runner().step();
+        assertThat(told.all).isEmpty();
+        rig.pass(0.5);
+        assertThat(rig.journal.events(SessionEvent.TakeEnded.class)).hasSize(1);
+        assertThat(told.all).containsExactly("done");
+    }
+
+    @Test
+    void whoeverStillWaitsWhenTheSessionEndsIsToldThatItIsNotDone() {
+        actions.act("{\"do\":\"mark\"}", told);
+        rig.runner().stop();
+        actions.act("{\"do\":\"mark\"}", told);
+        assertThat(told.all).hasSize(2).containsOnly("failed: The session has ended. This was not done.");
+        assertThat(rig.journal.events(SessionEvent.Remarked.class)).isEmpty();
+    }
+
+    @Test
+    void whoeverWaitsWhenAFaultEndsTheSessionIsToldSo() {
+        reading.ask(
+                state -> {
+                    throw new IllegalStateException("a fault of the program");
+                },
+                told);
+        actions.act("{\"do\":\"mark\"}", told);
+        rig.pass(0.1);
+        actions.act("{\"do\":\"mark\"}", told);
+        assertThat(told.all)
+                .hasSize(3)
+                .containsOnly("failed: A fault of the program ended the session. This was not done.");
+        assertThat(rig.failures).hasSize(1);
+    }
+
+    @Test
+    void aSessionThatWasAskedToQuitStillDoesWhatIsAskedBeforeItsEndAndNothingAfter() {
+        reading.tell(new Command.Quit());
+        actions.act("{\"do\":\"mark\"}", told);
+        rig.pass(1);
+        actions.act("{\"do\":\"mark\"}", told);
+        assertThat(told.all).containsExactly("done", "failed: The session has ended. This was not done.");
+        reading.tell(new Command.GoTo(new ReadingPosition(2, 1), Mover.HAND));
+        assertThat(rig.journal.events(SessionEvent.Remarked.class))
+                .extracting(SessionEvent.Remarked::remark)
+                .hasOnlyElementsOfType(Remark.Noted.class)
+                .hasSize(1);
+    }
+
+    /** A running session as the desk sees it. */
+    private record Desk(Reading reading) implements DeskSession {
+        @Override
+        public SessionState state() {
+            return reading.state().get();
+        }
+
+        @Override
+        public void ask(Request request, Request.Reply reply) {
+            reading.ask(request, reply);
+        }
+
+        @Override
+        public boolean live() {
+            return true;
+        }
+
+        @Override
+        public Path recording(int take) {
+            throw new UnsupportedOperationException("nobody listens");
+        }
+
+        @Override
+        public DeskHandOff handOff() {
+            throw new UnsupportedOperationException("nobody hands off");
+        }
+
+        @Override
+        public void writePickups(OutputStream out) {
+            throw new UnsupportedOperationException("nobody prints");
+        }
+    }
+}
