@@ -21,7 +21,19 @@ public final class Actions {
     static final int LONGEST_TEXT = 500;
 
     private static final Set<String> KNOWN = Set.of(
-            "mark", "note", "say", "decide", "bound", "undo", "hold", "go_on", "go_to", "cut", "next_take", "break", "back");
+            "mark",
+            "note",
+            "say",
+            "decide",
+            "bound",
+            "undo",
+            "hold",
+            "go_on",
+            "go_to",
+            "cut",
+            "next_take",
+            "break",
+            "back");
 
     private static final JsonMapper MAPPER = new JsonMapper();
 
@@ -126,7 +138,8 @@ public final class Actions {
             throw new IllegalArgumentException("there is nothing to undo");
         }
         if (asked.path("undoable").asInt(undoable) != undoable) {
-            throw new IllegalArgumentException("someone else has just decided or undone something; look before you undo");
+            throw new IllegalArgumentException(
+                    "someone else has just decided or undone something; look before you undo");
         }
         return add(new Remark.Undone());
     }

@@ -96,9 +96,11 @@ final class ActionsTest {
 
     @Test
     void aDecisionIsAboutAnAttempt() {
-        assertThat(act("{\"do\":\"decide\",\"line\":2,\"choice\":\"KEEP\",\"take\":1,\"ordinal\":2}")).isEqualTo("done");
+        assertThat(act("{\"do\":\"decide\",\"line\":2,\"choice\":\"KEEP\",\"take\":1,\"ordinal\":2}"))
+                .isEqualTo("done");
         assertThat(session.told).containsExactly(new Command.Add(new Remark.Decided(2, Choice.KEEP, 1, 2)));
-        assertThat(act("{\"do\":\"decide\",\"line\":2,\"choice\":\"KEEP\",\"take\":1,\"ordinal\":9}")).isEqualTo("refused: there is no such attempt");
+        assertThat(act("{\"do\":\"decide\",\"line\":2,\"choice\":\"KEEP\",\"take\":1,\"ordinal\":9}"))
+                .isEqualTo("refused: there is no such attempt");
     }
 
     @ParameterizedTest
