@@ -294,6 +294,11 @@ final class ArchitectureTest {
         fields().that().areStatic().should().beFinal().check(CLASSES);
     }
 
+    @Test
+    void whatStaticFieldsHoldNeverChanges() {
+        fields().that().areStatic().should(StaticState.NEVER_CHANGE).check(CLASSES);
+    }
+
     /** Folders for others, such as that of a hand-off, may be created as the system has it; those are left out here. */
     private static DescribedPredicate<JavaAccess<?>> writesFiles() {
         Set<String> methods = Set.of(

@@ -3,6 +3,7 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
 import org.bookholder.journal.SessionSummary.Standing;
 import org.bookholder.problem.ProblemException;
 
@@ -11,8 +12,8 @@ final class BrokenOff {
     private BrokenOff() {}
 
     /** Whether a session was broken off and is of this very text. */
-    static boolean of(Path session, String text) {
-        if (SessionFolder.summary(session).standing() != Standing.BROKEN_OFF) {
+    static boolean of(Path session, String text, SessionLocks locks) {
+        if (SessionFolder.summary(session, locks).standing() != Standing.BROKEN_OFF) {
             return false;
         }
         try (SessionFolder folder = SessionFolder.openForReading(session)) {

@@ -118,7 +118,7 @@ final class DeskCommand implements Callable<Integer> {
     }
 
     private Path newest() throws ProblemException {
-        List<SessionSummary> kept = SessionFolder.list(here.sessions()).stream()
+        List<SessionSummary> kept = SessionFolder.list(here.sessions(), here.locks()).stream()
                 .filter(s -> s.standing() != SessionSummary.Standing.UNREADABLE)
                 .toList();
         if (kept.isEmpty()) {

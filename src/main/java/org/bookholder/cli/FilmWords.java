@@ -44,7 +44,7 @@ final class FilmWords implements AutoCloseable {
         FilmSources sources = new FilmSources(footage, here.clock().instant());
         AudioSource first = sources.open();
         Path place = temporary();
-        SessionFolder folder = SessionFolder.create(place.resolve("session"));
+        SessionFolder folder = SessionFolder.create(place.resolve("session"), here.locks());
         SessionState before = Session.begin(lesson.script(), FatigueLimits.defaults());
         ReadingPlan plan = new ReadingPlan(
                 ScriptPreparer.prepare(lesson.script(), ears.vocabulary()),

@@ -31,7 +31,7 @@ final class OpenReview implements AutoCloseable {
 
     /** Opens the session that lies in a folder. */
     static OpenReview of(Surroundings here, Path place) throws ProblemException {
-        SessionFolder folder = SessionFolder.open(place);
+        SessionFolder folder = SessionFolder.open(place, here.locks());
         try {
             List<SessionEvent> events = folder.journal().events();
             SessionEvent.Opened opened = Replay.firstOpened(events)

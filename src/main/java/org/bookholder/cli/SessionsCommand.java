@@ -40,7 +40,7 @@ final class SessionsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         Path parent = folder == null ? here.sessions() : folder;
-        List<SessionSummary> sessions = SessionFolder.list(parent);
+        List<SessionSummary> sessions = SessionFolder.list(parent, here.locks());
         if (sessions.isEmpty()) {
             terminal.out().println("No session lies in " + parent + ".");
         }

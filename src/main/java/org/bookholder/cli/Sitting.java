@@ -80,13 +80,15 @@ final class Sitting {
         Optional<Path> last = SessionPlace.last(here.sessions(), here);
         Optional<Path> named = request.session();
         if (named.isEmpty() && !request.anew()) {
-            named = last.filter(session -> BrokenOff.of(session, lesson.text()));
+            named = last.filter(session -> BrokenOff.of(session, lesson.text(), here.locks()));
             named.ifPresent(session -> terminal.out()
                     .println("The session that was broken off goes on in a new take; --new-session begins another."));
         }
         Path place = named.orElseGet(
                 () -> SessionPlace.unused(here.sessions(), lesson.script().title(), here));
-        SessionFolder folder = SessionFolder.isSession(place) ? SessionFolder.open(place) : SessionFolder.create(place);
+        SessionFolder folder = SessionFolder.isSession(place)
+                ? SessionFolder.open(place, here.locks())
+                : SessionFolder.create(place, here.locks());
         if (request.desk().isPresent()) {
             last.ifPresent(session -> OpenDesk.letIn(session, folder.path()));
         }

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.function.LongSupplier;
 import java.util.function.UnaryOperator;
+import org.bookholder.journal.SessionLocks;
 
 /**
  * What the program is told by the machine it runs on.
@@ -17,6 +18,7 @@ import java.util.function.UnaryOperator;
  * @param home the program's own folder, with the models and the demo in it
  * @param data the folder that the platform gives to programs for a user's data
  * @param settings the folder that the platform gives to programs for a user's settings
+ * @param locks the session folders that this process has locked
  * @param equipment what there is to listen with and to show on
  */
 record Surroundings(
@@ -26,6 +28,7 @@ record Surroundings(
         Path home,
         Path data,
         Path settings,
+        SessionLocks locks,
         Equipment equipment) {
     private static final String MODEL = "models/vosk-model-en-us";
 
@@ -41,6 +44,7 @@ record Surroundings(
                 Path.of(System.getProperty("bookholder.home", "")).toAbsolutePath(),
                 dataFolder(system, userHome, environment),
                 settingsFolder(system, userHome, environment),
+                new SessionLocks(),
                 new Installed.OnThisMachine());
     }
 
@@ -75,7 +79,7 @@ record Surroundings(
 
     /** The same at another time of day. */
     Surroundings at(InstantSource time) {
-        return new Surroundings(time, nanoTime, zone, home, data, settings, equipment);
+        return new Surroundings(time, nanoTime, zone, home, data, settings, locks, equipment);
     }
 
     /** The day it is here. */

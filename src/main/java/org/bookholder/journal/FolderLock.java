@@ -3,13 +3,11 @@ package org.bookholder.journal;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.Collections;
-import java.util.HashSet;
 import java.util.Optional;
-import java.util.Set;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
@@ -22,24 +20,20 @@ import org.jspecify.annotations.Nullable;
 final class FolderLock implements AutoCloseable {
     private static final String FILE = "lock";
 
-    /**
-     * The folders locked by this process. POSIX locks belong to the process, and closing any handle of the file lets
-     * them go (see java.nio.channels.FileLock), so a second opening in the same process must not touch the file.
-     */
-    private static final Set<Path> HELD = Collections.synchronizedSet(new HashSet<>());
-
+    private final SessionLocks locks;
     private final Path key;
     private final FileChannel channel;
 
-    private FolderLock(Path key, FileChannel channel) {
+    private FolderLock(SessionLocks locks, Path key, FileChannel channel) {
+        this.locks = locks;
         this.key = key;
         this.channel = channel;
     }
 
     /** Locks a folder that exists, or tells that it is open elsewhere or cannot be written. */
-    static FolderLock take(Path folder) throws ProblemException {
+    static FolderLock take(Path folder, SessionLocks locks) throws ProblemException {
         try {
-            Optional<FolderLock> lock = tryTake(folder);
+            Optional<FolderLock> lock = tryTake(folder, locks);
             if (lock.isPresent()) {
                 return lock.get();
             }
@@ -53,12 +47,12 @@ final class FolderLock implements AutoCloseable {
     }
 
     /** Whether someone has the folder locked; for a moment it may seem so to others. False if that cannot be told. */
-    static boolean isTaken(Path folder) {
+    static boolean isTaken(Path folder, SessionLocks locks) {
         if (!Files.isWritable(folder.resolve(FILE))) {
             return false;
         }
         try {
-            Optional<FolderLock> lock = tryTake(folder);
+            Optional<FolderLock> lock = tryTake(folder, locks);
             lock.ifPresent(FolderLock::close);
             return lock.isEmpty();
         } catch (IOException e) {
@@ -71,9 +65,9 @@ final class FolderLock implements AutoCloseable {
         return file.endsWith(FILE);
     }
 
-    private static Optional<FolderLock> tryTake(Path folder) throws IOException {
+    private static Optional<FolderLock> tryTake(Path folder, SessionLocks locks) throws IOException {
         Path key = folder.toRealPath();
-        if (!HELD.add(key)) {
+        if (!locks.add(key)) {
             return Optional.empty();
         }
         @Nullable FileChannel channel = null;
@@ -83,10 +77,13 @@ final class FolderLock implements AutoCloseable {
             channel = FileChannel.open(folder.resolve(FILE), StandardOpenOption.WRITE);
             @Nullable FileLock lock = channel.tryLock();
             taken = lock != null;
-            return taken ? Optional.of(new FolderLock(key, channel)) : Optional.empty();
+            return taken ? Optional.of(new FolderLock(locks, key, channel)) : Optional.empty();
+        } catch (OverlappingFileLockException e) {
+            // Locked in this process under other SessionLocks, as tests do that stand for another process.
+            return Optional.empty();
         } finally {
             if (!taken) {
-                HELD.remove(key);
+                locks.remove(key);
                 if (channel != null) {
                     channel.close();
                 }
@@ -105,6 +102,6 @@ final class FolderLock implements AutoCloseable {
         } catch (IOException e) {
             // The lock goes with the handle, and the handle is gone either way.
         }
-        HELD.remove(key);
+        locks.remove(key);
     }
 }

@@ -40,7 +40,7 @@ public final class SessionFolder implements AutoCloseable {
      *
      * @throws ProblemException if something is there already, or the folder cannot be written
      */
-    public static SessionFolder create(Path folder) throws ProblemException {
+    public static SessionFolder create(Path folder, SessionLocks locks) throws ProblemException {
         if (isSession(folder)) {
             throw new ProblemException(
                     "holds a session already", folder.toString(), "open that one, or name another folder");
@@ -56,7 +56,7 @@ public final class SessionFolder implements AutoCloseable {
         } catch (IOException e) {
             throw DiskProblems.writing(folder, e);
         }
-        return locked(folder);
+        return locked(folder, locks);
     }
 
     /**
@@ -64,9 +64,9 @@ public final class SessionFolder implements AutoCloseable {
      *
      * @throws ProblemException if there is no session, it is open elsewhere, of a newer version, or cannot be written
      */
-    public static SessionFolder open(Path folder) throws ProblemException {
+    public static SessionFolder open(Path folder, SessionLocks locks) throws ProblemException {
         checkSession(folder);
-        SessionFolder session = locked(folder);
+        SessionFolder session = locked(folder, locks);
         try {
             session.repairTakes();
             return session;
@@ -91,13 +91,13 @@ public final class SessionFolder implements AutoCloseable {
      *
      * @throws ProblemException if the folder cannot be read; a session that cannot be read is listed as such
      */
-    public static List<SessionSummary> list(Path parent) throws ProblemException {
-        return SessionList.of(parent);
+    public static List<SessionSummary> list(Path parent, SessionLocks locks) throws ProblemException {
+        return SessionList.of(parent, locks);
     }
 
     /** One of them, whether or not it can be read. */
-    public static SessionSummary summary(Path folder) {
-        return SessionList.summary(folder);
+    public static SessionSummary summary(Path folder, SessionLocks locks) {
+        return SessionList.summary(folder, locks);
     }
 
     /** Whether a session lies in the folder. */
@@ -198,8 +198,8 @@ public final class SessionFolder implements AutoCloseable {
         }
     }
 
-    private static SessionFolder locked(Path folder) throws ProblemException {
-        FolderLock lock = FolderLock.take(folder);
+    private static SessionFolder locked(Path folder, SessionLocks locks) throws ProblemException {
+        FolderLock lock = FolderLock.take(folder, locks);
         try {
             return new SessionFolder(folder, SqliteJournal.open(journalOf(folder)), Optional.of(lock));
         } catch (ProblemException e) {

@@ -24,13 +24,15 @@ final class SessionList {
 
     private SessionList() {}
 
-    static List<SessionSummary> of(Path parent) throws ProblemException {
+    static List<SessionSummary> of(Path parent, SessionLocks locks) throws ProblemException {
         if (!Files.exists(parent)) {
             return List.of();
         }
         List<SessionSummary> sessions = new ArrayList<>();
         try (Stream<Path> entries = Files.list(parent)) {
-            entries.filter(SessionFolder::isSession).map(SessionList::summary).forEach(sessions::add);
+            entries.filter(SessionFolder::isSession)
+                    .map(folder -> summary(folder, locks))
+                    .forEach(sessions::add);
         } catch (IOException e) {
             throw DiskProblems.reading(parent, e);
         }
@@ -38,15 +40,15 @@ final class SessionList {
         return List.copyOf(sessions);
     }
 
-    static SessionSummary summary(Path folder) {
+    static SessionSummary summary(Path folder, SessionLocks locks) {
         try (SessionFolder session = SessionFolder.openForReading(folder)) {
-            return summary(folder, session.journal().events());
+            return summary(folder, session.journal().events(), locks);
         } catch (ProblemException e) {
             return new SessionSummary(folder, "", Optional.empty(), 0, StreamTime.ZERO, Standing.UNREADABLE, e.what());
         }
     }
 
-    private static SessionSummary summary(Path folder, List<SessionEvent> events) {
+    private static SessionSummary summary(Path folder, List<SessionEvent> events, SessionLocks locks) {
         String title = "";
         Optional<Instant> began = Optional.empty();
         StreamTime length = StreamTime.ZERO;
@@ -65,11 +67,11 @@ final class SessionList {
                 rolling = false;
             }
         }
-        return new SessionSummary(folder, title, began, takes, length, standing(folder, rolling), "");
+        return new SessionSummary(folder, title, began, takes, length, standing(folder, rolling, locks), "");
     }
 
-    private static Standing standing(Path folder, boolean rolling) {
-        if (FolderLock.isTaken(folder)) {
+    private static Standing standing(Path folder, boolean rolling, SessionLocks locks) {
+        if (FolderLock.isTaken(folder, locks)) {
             return Standing.OPEN;
         }
         boolean killed = rolling || SqliteJournal.wasKilled(SessionFolder.journalOf(folder));

@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
 
@@ -79,7 +80,7 @@ public final class CourseTime {
     }
 
     private static void record(Path place, Path file, String text) throws ProblemException {
-        try (SessionFolder session = SessionFolder.create(place)) {
+        try (SessionFolder session = SessionFolder.create(place, new SessionLocks())) {
             session.journal().append(new SessionEvent.Opened(s(0), MORNING, "Wheel", file.toString(), text));
             session.journal().append(rolled(1, 0));
             double at = 0;

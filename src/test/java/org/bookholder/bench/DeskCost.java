@@ -39,6 +39,7 @@ import org.bookholder.desk.http.DeskServer;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.DeskStage;
 import org.bookholder.runtime.Reading;
@@ -82,7 +83,7 @@ public final class DeskCost {
         String text = Files.readString(file);
         Script script = ScriptReader.parse(text, file.toString(), Format.of(file.toString()));
         try (Ears ears = VoskEars.load(home.resolve("models/vosk-model-en-us"));
-                SessionFolder session = SessionFolder.create(folder.resolve("session"));
+                SessionFolder session = SessionFolder.create(folder.resolve("session"), new SessionLocks());
                 Reading reading = Reading.start(plan(script, text, ears, session, home))) {
             DeskSession desk = new Shown(reading, session);
             Feed feed = new Feed(desk, Trail.NONE, "bench");

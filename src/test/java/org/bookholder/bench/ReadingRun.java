@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.record.Tapes;
@@ -51,7 +52,7 @@ final class ReadingRun {
     /** Reads; {@code source} is closed afterwards. */
     static Ended read(String scriptText, AudioSource source, Ears ears) {
         Path folder = temporary();
-        try (SessionFolder session = SessionFolder.create(folder.resolve("session"))) {
+        try (SessionFolder session = SessionFolder.create(folder.resolve("session"), new SessionLocks())) {
             Script script = ScriptReader.parse(scriptText, SOURCE, Format.MARKDOWN);
             PreparedScript prepared = ScriptPreparer.prepare(script, ears.vocabulary());
             SessionState before = Session.begin(script, FatigueLimits.defaults());

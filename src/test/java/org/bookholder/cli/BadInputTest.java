@@ -10,6 +10,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.BeforeEach;
@@ -158,7 +159,7 @@ final class BadInputTest {
 
     @Test
     void aSessionThatIsOpenElsewhere() throws ProblemException {
-        try (SessionFolder open = SessionFolder.create(folder.resolve("session"))) {
+        try (SessionFolder open = SessionFolder.create(folder.resolve("session"), new SessionLocks())) {
             refuses(open.path().toString(), reading());
         }
     }
@@ -190,7 +191,7 @@ final class BadInputTest {
 
     @Test
     void notesOfASessionInWhichNothingWasRead() throws ProblemException {
-        SessionFolder.create(folder.resolve("session")).close();
+        SessionFolder.create(folder.resolve("session"), new SessionLocks()).close();
         refuses("nothing was read", "notes", session);
     }
 

@@ -22,6 +22,7 @@ import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.record.ReplayedSession;
@@ -82,11 +83,18 @@ final class DeskPageTest {
         Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
         Path place = folder.resolve("session");
         Surroundings here = new Surroundings(
-                Instant::now, System::nanoTime, ZoneOffset.UTC, HOME, folder, folder, new FakeEquipment());
+                Instant::now,
+                System::nanoTime,
+                ZoneOffset.UTC,
+                HOME,
+                folder,
+                folder,
+                new SessionLocks(),
+                new FakeEquipment());
         Lesson lesson = demo();
         try (Browser browser = new Browser()) {
             try (Ears ears = VoskEars.load(MODEL);
-                    SessionFolder session = SessionFolder.create(place);
+                    SessionFolder session = SessionFolder.create(place, new SessionLocks());
                     Reading begun = Reading.start(plan(lesson, ears, session))) {
                 reading = begun;
                 OptionalDesk first = desk(here, session);

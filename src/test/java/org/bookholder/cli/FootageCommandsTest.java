@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
 import org.bookholder.journal.TakeRecording;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.AudioBlock;
@@ -39,7 +40,7 @@ final class FootageCommandsTest {
         Needs.program("ffmpeg", "Debian's ffmpeg");
         program = new Program(folder);
         session = folder.resolve("L'\u00e9t\u00e9 \u30ec\u30c3\u30b9\u30f3");
-        try (SessionFolder kept = SessionFolder.create(session)) {
+        try (SessionFolder kept = SessionFolder.create(session, new SessionLocks())) {
             String script = "Hello, and welcome to the workshop.\n\nToday we look at one tired wheel.\n";
             List<SessionEvent> events = List.of(
                     new SessionEvent.Opened(s(0), MORNING, "Lesson", "lesson.md", script),

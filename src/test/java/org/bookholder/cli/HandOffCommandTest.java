@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.ChildJvm;
@@ -89,7 +90,7 @@ final class HandOffCommandTest {
     /** Another process reads to the camera while this one hands off. */
     @Test
     void aSessionThatIsStillRunningIsHandedOffAsFarAsItHasCome() throws Exception {
-        try (SessionFolder running = SessionFolder.create(session)) {
+        try (SessionFolder running = SessionFolder.create(session, new SessionLocks())) {
             for (SessionEvent event : READ) {
                 running.journal().append(event);
             }
@@ -183,7 +184,7 @@ final class HandOffCommandTest {
     }
 
     private void keep(List<SessionEvent> events) throws ProblemException {
-        try (SessionFolder kept = SessionFolder.create(session)) {
+        try (SessionFolder kept = SessionFolder.create(session, new SessionLocks())) {
             for (SessionEvent event : events) {
                 kept.journal().append(event);
             }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.ChildJvm;
@@ -177,7 +178,7 @@ final class InterruptTest {
     }
 
     private void keepALongSession() throws IOException, ProblemException {
-        try (SessionFolder kept = SessionFolder.create(session)) {
+        try (SessionFolder kept = SessionFolder.create(session, new SessionLocks())) {
             for (SessionEvent event : List.of(
                     new SessionEvent.Opened(s(0), MORNING, "Lesson", "lesson.md", "Hello, and welcome.\n"),
                     new SessionEvent.TakeStarted(s(0), 1, MORNING, "a microphone", ReadingPosition.START),

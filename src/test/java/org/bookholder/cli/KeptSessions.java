@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import org.bookholder.handoff.ExampleSession;
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.session.SessionEvent;
@@ -20,7 +21,14 @@ final class KeptSessions {
     /** A machine on which everything lies in one folder. */
     static Surroundings here(Path folder) {
         return new Surroundings(
-                Instant::now, System::nanoTime, ZoneOffset.UTC, folder, folder, folder, new FakeEquipment());
+                Instant::now,
+                System::nanoTime,
+                ZoneOffset.UTC,
+                folder,
+                folder,
+                folder,
+                new SessionLocks(),
+                new FakeEquipment());
     }
 
     /** The text of the script that they were read from. */
@@ -48,7 +56,7 @@ final class KeptSessions {
 
     /** The same of another text with the same words. */
     static void write(Path place, String source, String text) throws ProblemException {
-        try (SessionFolder session = SessionFolder.create(place)) {
+        try (SessionFolder session = SessionFolder.create(place, new SessionLocks())) {
             for (SessionEvent event : ExampleSession.events()) {
                 session.journal()
                         .append(

@@ -16,6 +16,7 @@ import org.bookholder.desk.Trail;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.record.Tapes;
@@ -62,11 +63,18 @@ final class LiveDesk implements AutoCloseable {
      */
     static LiveDesk open(Path place, int lines, String... arguments) throws ProblemException {
         Surroundings here = new Surroundings(
-                Instant::now, System::nanoTime, ZoneOffset.UTC, place, place, place, new FakeEquipment());
+                Instant::now,
+                System::nanoTime,
+                ZoneOffset.UTC,
+                place,
+                place,
+                place,
+                new SessionLocks(),
+                new FakeEquipment());
         Lesson lesson = lesson(lines);
         DeskOptions options = new DeskOptions();
         new CommandLine(options).parseArgs(arguments);
-        SessionFolder folder = SessionFolder.create(place.resolve("session"));
+        SessionFolder folder = SessionFolder.create(place.resolve("session"), new SessionLocks());
         Reading reading = Reading.start(plan(lesson, folder));
         AtomicReference<SessionState> frozen = new AtomicReference<>();
         SessionDesk session = SessionDesk.of(

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
+import org.bookholder.journal.SessionLocks;
 import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.Wav;
 
@@ -41,7 +42,14 @@ final class Program {
                 new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
                 StandardCharsets.UTF_8);
         Surroundings here = new Surroundings(
-                clock, clock, ZoneOffset.UTC, folder, folder.resolve("data"), folder.resolve("settings"), equipment);
+                clock,
+                clock,
+                ZoneOffset.UTC,
+                folder,
+                folder.resolve("data"),
+                folder.resolve("settings"),
+                new SessionLocks(),
+                equipment);
         int status = Main.run(here, terminal, arguments);
         out = outBytes.toString(StandardCharsets.UTF_8);
         err = errBytes.toString(StandardCharsets.UTF_8);

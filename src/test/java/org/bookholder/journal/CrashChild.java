@@ -9,6 +9,8 @@ import org.bookholder.timing.StreamTime;
 
 /** What the tests kill: writes events and audio as fast as it can and prints what is said to be safe. */
 final class CrashChild {
+    private static final SessionLocks LOCKS = new SessionLocks();
+
     static final int RATE = 16_000;
     static final int BLOCK = 800;
     private static final String NOTE = "n".repeat(20_000);
@@ -32,8 +34,9 @@ final class CrashChild {
 
     private static void write(Path folder) throws ProblemException {
         say("starting");
-        SessionFolder session =
-                SessionFolder.isSession(folder) ? SessionFolder.open(folder) : SessionFolder.create(folder);
+        SessionFolder session = SessionFolder.isSession(folder)
+                ? SessionFolder.open(folder, LOCKS)
+                : SessionFolder.create(folder, LOCKS);
         int first = session.journal().events().size();
         StreamTime start = StreamTime.ofSamples((long) first * BLOCK, RATE);
         TakeRecording recording = session.record(1, RATE, start);
@@ -59,7 +62,7 @@ final class CrashChild {
 
     /** Writes both files until each takes no more. */
     private static void fill(Path folder) throws ProblemException {
-        try (SessionFolder session = SessionFolder.create(folder)) {
+        try (SessionFolder session = SessionFolder.create(folder, LOCKS)) {
             say("audio " + fillAudio(session));
             int events = 0;
             try {
@@ -87,7 +90,7 @@ final class CrashChild {
 
     /** Holds the folder until its input is closed. */
     private static void hold(Path folder) throws ProblemException, IOException {
-        try (SessionFolder session = SessionFolder.open(folder)) {
+        try (SessionFolder session = SessionFolder.open(folder, LOCKS)) {
             say("holding " + session.path().getFileName());
             while (System.in.read() >= 0) {
                 // Waits for the end of input.

@@ -27,6 +27,8 @@ import org.junit.jupiter.api.io.TempDir;
  * is checked is more, that nothing is lost once its writing was reported.
  */
 final class CrashTest {
+    private static final SessionLocks LOCKS = new SessionLocks();
+
     @TempDir
     private Path parent;
 
@@ -42,14 +44,14 @@ final class CrashTest {
             Written written = killAfter(lines, folder);
             safeEvents = Math.max(safeEvents, written.events());
             if (written.samples() > 0) {
-                assertThat(SessionFolder.list(parent)).hasSize(1);
+                assertThat(SessionFolder.list(parent, LOCKS)).hasSize(1);
                 assertNothingIsLost(folder, written);
             }
         }
         assertThat(safeEvents)
                 .as("all rounds went on where the one before was killed")
                 .isGreaterThan(100);
-        try (SessionFolder session = SessionFolder.open(folder)) {
+        try (SessionFolder session = SessionFolder.open(folder, LOCKS)) {
             int next = session.journal().events().size();
             session.journal().append(CrashChild.event(next));
             assertThat(session.journal().events()).isEqualTo(events(next + 1));
@@ -58,20 +60,20 @@ final class CrashTest {
 
     @Test
     void freesTheFolderWithTheProcessHoweverItEnds() throws ProblemException, IOException, InterruptedException {
-        SessionFolder.create(parent).close();
+        SessionFolder.create(parent, LOCKS).close();
         try (ChildJvm child = ChildJvm.start(CrashChild.class, "hold", parent.toString())) {
             assertThat(child.readLine()).startsWith("holding");
             assertThatExceptionOfType(ProblemException.class)
-                    .isThrownBy(() -> SessionFolder.open(parent))
+                    .isThrownBy(() -> SessionFolder.open(parent, LOCKS))
                     .satisfies(e -> assertThat(e.what()).isEqualTo("the session is open in another process"));
             SessionFolder.openForReading(parent).close();
             assertThat(child.end()).isZero();
-            SessionFolder.open(parent).close();
+            SessionFolder.open(parent, LOCKS).close();
         }
         try (ChildJvm child = ChildJvm.start(CrashChild.class, "hold", parent.toString())) {
             assertThat(child.readLine()).startsWith("holding");
             child.kill();
-            SessionFolder.open(parent).close();
+            SessionFolder.open(parent, LOCKS).close();
         }
     }
 
@@ -97,7 +99,7 @@ final class CrashTest {
         assertThat(audio).matches("audio \\d+ .*take-001.wav: cannot be written \\(File too large\\); .*");
         assertThat(events).matches("events \\d+ .*journal.db: (the disk is full|cannot be read or written).*");
         int samples = Integer.parseInt(audio.split(" ", -1)[1]);
-        try (SessionFolder session = SessionFolder.open(folder)) {
+        try (SessionFolder session = SessionFolder.open(folder, LOCKS)) {
             assertThat(session.journal().events())
                     .hasSizeGreaterThanOrEqualTo(Integer.parseInt(events.split(" ", -1)[1]));
             assertThat(session.journal().events()).hasSizeGreaterThan(200);
@@ -133,7 +135,7 @@ final class CrashTest {
                 assertThat(audio.end().samples(CrashChild.RATE)).isGreaterThanOrEqualTo(written.samples());
             }
         }
-        SessionFolder.open(folder).close();
+        SessionFolder.open(folder, LOCKS).close();
         assertAudio(folder.resolve("take-001.wav"), written.samples());
     }
 

@@ -25,6 +25,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 final class SessionFolderTest {
+    private static final SessionLocks LOCKS = new SessionLocks();
+
     private static final Instant NOON = Instant.parse("2026-03-01T12:00:00Z");
 
     @TempDir
@@ -33,7 +35,7 @@ final class SessionFolderTest {
     @Test
     void keepsEventsTakesAndScriptInOneFolder() throws ProblemException, IOException {
         Path folder = parent.resolve("new/session");
-        try (SessionFolder session = SessionFolder.create(folder)) {
+        try (SessionFolder session = SessionFolder.create(folder, LOCKS)) {
             session.journal().append(opened(NOON));
             session.keepScript("lessons/hive.md", "Spring. \u00bd\n");
             session.keepScript("HIVE.TXT", "Spring.\n");
@@ -42,7 +44,7 @@ final class SessionFolderTest {
         assertThat(folder).isDirectoryContaining("glob:**/journal.db").isDirectoryContaining("glob:**/take-001.wav");
         assertThat(folder.resolve("script.md")).hasContent("Spring. \u00bd\n");
         assertThat(folder.resolve("script.txt")).hasContent("Spring.\n");
-        try (SessionFolder session = SessionFolder.open(folder)) {
+        try (SessionFolder session = SessionFolder.open(folder, LOCKS)) {
             assertThat(session.journal().events()).containsExactly(opened(NOON));
             assertThat(session.audio(1, StreamTime.ZERO)).isPresent().get().satisfies(TakeAudio::close);
             assertThat(session.audio(2, StreamTime.ZERO)).isEmpty();
@@ -52,7 +54,7 @@ final class SessionFolderTest {
     @Test
     void onlyTheOwnerMayReadWhatWasRecorded() throws ProblemException, IOException {
         Path folder = parent.resolve("sessions/first");
-        try (SessionFolder session = SessionFolder.create(folder)) {
+        try (SessionFolder session = SessionFolder.create(folder, LOCKS)) {
             session.journal().append(opened(NOON));
             session.keepScript("hive.md", "Spring.\n");
             record(session, 1, 480);
@@ -72,21 +74,21 @@ final class SessionFolderTest {
 
     @Test
     void usesAnEmptyFolderAndOneThatAKillLeftUnfinished() throws ProblemException, IOException {
-        SessionFolder.create(parent).close();
+        SessionFolder.create(parent, LOCKS).close();
         Path killed = Files.createDirectory(parent.resolve("killed"));
         Files.createFile(killed.resolve("lock"));
-        SessionFolder.create(killed).close();
+        SessionFolder.create(killed, LOCKS).close();
         assertThat(SessionFolder.isSession(killed)).isTrue();
     }
 
     @Test
     void scattersNoFilesIntoOtherFolders() throws IOException {
         Files.writeString(parent.resolve("letter.txt"), "Dear");
-        assertProblem(() -> SessionFolder.create(parent), "not empty");
-        assertProblem(() -> SessionFolder.open(parent), "holds no session");
+        assertProblem(() -> SessionFolder.create(parent, LOCKS), "not empty");
+        assertProblem(() -> SessionFolder.open(parent, LOCKS), "holds no session");
         assertProblem(() -> SessionFolder.openForReading(parent), "holds no session");
-        assertProblem(() -> SessionFolder.open(parent.resolve("none")), "no such folder");
-        assertProblem(() -> SessionFolder.create(parent.resolve("letter.txt")), "cannot be written");
+        assertProblem(() -> SessionFolder.open(parent.resolve("none"), LOCKS), "no such folder");
+        assertProblem(() -> SessionFolder.create(parent.resolve("letter.txt"), LOCKS), "cannot be written");
         try (Stream<Path> entries = Files.list(parent)) {
             assertThat(entries).containsExactly(parent.resolve("letter.txt"));
         }
@@ -94,38 +96,38 @@ final class SessionFolderTest {
 
     @Test
     void beginsNoSecondSessionInAFolder() throws ProblemException {
-        SessionFolder.create(parent).close();
-        assertProblem(() -> SessionFolder.create(parent), "holds a session already");
+        SessionFolder.create(parent, LOCKS).close();
+        assertProblem(() -> SessionFolder.create(parent, LOCKS), "holds a session already");
     }
 
     @Test
     void refusesASecondWriterInTheSameProcessAndKeepsTheFirst() throws ProblemException {
         Path folder = parent.resolve("session");
-        try (SessionFolder first = SessionFolder.create(folder)) {
-            assertProblem(() -> SessionFolder.open(folder), "open in another process");
-            assertProblem(() -> SessionFolder.open(folder), "open in another process");
+        try (SessionFolder first = SessionFolder.create(folder, LOCKS)) {
+            assertProblem(() -> SessionFolder.open(folder, LOCKS), "open in another process");
+            assertProblem(() -> SessionFolder.open(folder, LOCKS), "open in another process");
             first.journal().append(opened(NOON));
             try (SessionFolder reader = SessionFolder.openForReading(folder)) {
                 assertThat(reader.journal().events()).containsExactly(opened(NOON));
                 assertThatIllegalStateException().isThrownBy(() -> reader.record(1, 16_000, StreamTime.ZERO));
             }
         }
-        SessionFolder.open(folder).close();
+        SessionFolder.open(folder, LOCKS).close();
     }
 
     /** Even the super-user cannot open a folder as a file, so this stands for all that forbids the lock. */
     @Test
     void tellsWhenTheFolderCannotBeWritten() throws ProblemException, IOException {
-        SessionFolder.create(parent).close();
+        SessionFolder.create(parent, LOCKS).close();
         Files.delete(parent.resolve("lock"));
         Files.createDirectory(parent.resolve("lock"));
-        assertProblem(() -> SessionFolder.open(parent), "cannot be written");
+        assertProblem(() -> SessionFolder.open(parent, LOCKS), "cannot be written");
         SessionFolder.openForReading(parent).close();
     }
 
     @Test
     void neverWritesOverARecording() throws ProblemException, IOException {
-        try (SessionFolder session = SessionFolder.create(parent)) {
+        try (SessionFolder session = SessionFolder.create(parent, LOCKS)) {
             record(session, 1, 100);
             record(session, 1, 200);
             record(session, 1, 300);
@@ -137,36 +139,36 @@ final class SessionFolderTest {
 
     @Test
     void repairsHeadersWhenItIsOpenedAndNotWhenItIsRead() throws ProblemException, IOException {
-        SessionFolder.create(parent).close();
+        SessionFolder.create(parent, LOCKS).close();
         Path take = parent.resolve("take-001.wav");
         byte[] lagging = new byte[WavHeader.BYTES + 1_000];
         System.arraycopy(WavHeader.of(16_000, 0), 0, lagging, 0, WavHeader.BYTES);
         Files.write(take, lagging);
         SessionFolder.openForReading(parent).close();
         assertThat(take).hasBinaryContent(lagging);
-        SessionFolder.open(parent).close();
+        SessionFolder.open(parent, LOCKS).close();
         System.arraycopy(WavHeader.of(16_000, 1_000), 0, lagging, 0, WavHeader.BYTES);
         assertThat(take).hasBinaryContent(lagging);
     }
 
     @Test
     void listsSessionsHoweverTheyWereLeft() throws ProblemException, IOException {
-        assertThat(SessionFolder.list(parent.resolve("none"))).isEmpty();
+        assertThat(SessionFolder.list(parent.resolve("none"), LOCKS)).isEmpty();
         session("finished", NOON, true).close();
         session("killed", NOON.minusSeconds(60), false).close();
         Files.write(Files.createDirectory(parent.resolve("broken")).resolve("journal.db"), new byte[] {1, 2, 3});
         Files.createDirectory(parent.resolve("photos"));
         try (SessionFolder open = session("running", NOON.plusSeconds(60), false)) {
-            assertThat(SessionFolder.list(parent))
+            assertThat(SessionFolder.list(parent, LOCKS))
                     .extracting(s -> s.folder().getFileName().toString(), SessionSummary::standing)
                     .containsExactly(
                             tuple("killed", Standing.BROKEN_OFF),
                             tuple("finished", Standing.FINISHED),
                             tuple("running", Standing.OPEN),
                             tuple("broken", Standing.UNREADABLE));
-            assertProblem(() -> SessionFolder.open(open.path()), "open in another process");
+            assertProblem(() -> SessionFolder.open(open.path(), LOCKS), "open in another process");
         }
-        SessionSummary killed = SessionFolder.list(parent).get(0);
+        SessionSummary killed = SessionFolder.list(parent, LOCKS).get(0);
         assertThat(killed)
                 .isEqualTo(new SessionSummary(
                         parent.resolve("killed"),
@@ -176,11 +178,11 @@ final class SessionFolderTest {
                         StreamTime.ofSeconds(5),
                         Standing.BROKEN_OFF,
                         ""));
-        assertThat(SessionFolder.list(parent).get(3).trouble()).contains("not a session's journal");
+        assertThat(SessionFolder.list(parent, LOCKS).get(3).trouble()).contains("not a session's journal");
     }
 
     private SessionFolder session(String name, Instant when, boolean cut) throws ProblemException {
-        SessionFolder session = SessionFolder.create(parent.resolve(name));
+        SessionFolder session = SessionFolder.create(parent.resolve(name), LOCKS);
         session.journal().append(opened(when));
         session.journal().append(new SessionEvent.TakeStarted(StreamTime.ZERO, 1, when, "mic", ReadingPosition.START));
         session.journal().append(new SessionEvent.Held(StreamTime.ofSeconds(5)));

@@ -20,37 +20,44 @@ public final class Contractions {
             List.of("that", "there", "here", "who", "what", "where", "when", "how");
     private static final List<String> MODALS = List.of("could", "would", "should", "might", "must");
 
-    private static final Map<String, Set<List<String>>> OTHERS = new HashMap<>();
-    private static final Map<List<String>, Set<String>> CONTRACTED = new HashMap<>();
+    private static final Contractions ENGLISH = new Contractions();
 
-    static {
-        NEGATED.forEach(verb -> add(verb + "n't", verb, "not"));
-        add("can't", "can", "not");
-        another("can't", "cannot");
-        another("cannot", "can't");
-        another("cannot", "can", "not");
-        add("won't", "will", "not");
-        add("shan't", "shall", "not");
-        add("i'm", "i", "am");
-        add("let's", "let", "us");
-        for (String pronoun : List.of("you", "we", "they", "who", "what", "there")) {
-            add(pronoun + "'re", pronoun, "are");
-        }
-        for (String subject : joined(PRONOUNS, POINTERS)) {
-            add(subject + "'ll", subject, "will");
-            add(subject + "'d", subject, "would");
-            add(subject + "'d", subject, "had");
-        }
-        for (String subject : joined(List.of("he", "she", "it"), POINTERS)) {
-            add(subject + "'s", subject, "is");
-            add(subject + "'s", subject, "has");
-        }
-        for (String subject : joined(List.of("i", "you", "we", "they", "who"), MODALS)) {
-            add(subject + "'ve", subject, "have");
-        }
+    private final Map<String, Set<List<String>>> others;
+    private final Map<List<String>, Set<String>> contracted;
+
+    private Contractions() {
+        Table table = new Table();
+        fill(table);
+        others = Map.copyOf(table.others);
+        contracted = Map.copyOf(table.contracted);
     }
 
-    private Contractions() {}
+    private static void fill(Table table) {
+        NEGATED.forEach(verb -> table.add(verb + "n't", verb, "not"));
+        table.add("can't", "can", "not");
+        table.another("can't", "cannot");
+        table.another("cannot", "can't");
+        table.another("cannot", "can", "not");
+        table.add("won't", "will", "not");
+        table.add("shan't", "shall", "not");
+        table.add("i'm", "i", "am");
+        table.add("let's", "let", "us");
+        for (String pronoun : List.of("you", "we", "they", "who", "what", "there")) {
+            table.add(pronoun + "'re", pronoun, "are");
+        }
+        for (String subject : joined(PRONOUNS, POINTERS)) {
+            table.add(subject + "'ll", subject, "will");
+            table.add(subject + "'d", subject, "would");
+            table.add(subject + "'d", subject, "had");
+        }
+        for (String subject : joined(List.of("he", "she", "it"), POINTERS)) {
+            table.add(subject + "'s", subject, "is");
+            table.add(subject + "'s", subject, "has");
+        }
+        for (String subject : joined(List.of("i", "you", "we", "they", "who"), MODALS)) {
+            table.add(subject + "'ve", subject, "have");
+        }
+    }
 
     private static List<String> joined(List<String> some, List<String> others) {
         List<String> all = new ArrayList<>(some);
@@ -58,24 +65,30 @@ public final class Contractions {
         return all;
     }
 
-    private static void add(String contraction, String first, String second) {
-        another(contraction, first, second);
-        CONTRACTED
-                .computeIfAbsent(List.of(first, second), f -> new LinkedHashSet<>())
-                .add(contraction);
-    }
-
-    private static void another(String word, String... said) {
-        OTHERS.computeIfAbsent(word, w -> new LinkedHashSet<>()).add(List.of(said));
-    }
-
     /** What may be said for a written word in full or contracted, the likeliest first: for "it's" both "it is" and "it has". */
     public static Set<List<String>> others(String word) {
-        return OTHERS.getOrDefault(word, Set.of());
+        return ENGLISH.others.getOrDefault(word, Set.of());
     }
 
     /** The contractions that may stand for two words one after the other; none if they are not contracted. */
     public static Set<String> contracted(String first, String second) {
-        return CONTRACTED.getOrDefault(List.of(first, second), Set.of());
+        return ENGLISH.contracted.getOrDefault(List.of(first, second), Set.of());
+    }
+
+    /** Both ways to look a contraction up, while they are filled. */
+    private static final class Table {
+        private final Map<String, Set<List<String>>> others = new HashMap<>();
+        private final Map<List<String>, Set<String>> contracted = new HashMap<>();
+
+        void add(String contraction, String first, String second) {
+            another(contraction, first, second);
+            contracted
+                    .computeIfAbsent(List.of(first, second), f -> new LinkedHashSet<>())
+                    .add(contraction);
+        }
+
+        void another(String word, String... said) {
+            others.computeIfAbsent(word, w -> new LinkedHashSet<>()).add(List.of(said));
+        }
     }
 }
