@@ -125,8 +125,8 @@ public final class Loudness {
             return new Stretch(first, last);
         }
         int threshold = notRoom(from, to);
-        int begin = edge(from, -1, Math.max(index(after), 0), threshold);
-        int end = edge(to, 1, Math.min(index(before), length) - 1, threshold);
+        int begin = edge(from, -1, to, Math.max(index(after), 0), threshold);
+        int end = edge(to, 1, from, Math.min(index(before), length) - 1, threshold);
         return begin < end ? new Stretch(time(begin), time(end + 1)) : new Stretch(first, last);
     }
 
@@ -196,12 +196,13 @@ public final class Loudness {
 
     /**
      * The outermost frame of voice, going out from {@code word} to {@code limit}, with a frame's margin or two; gaps as
-     * short as a stop consonant's are no silence. If the frame itself is silent, the word's sound lies further in.
+     * short as a stop consonant's are no silence. If the frame itself is silent, the word's sound lies further in, but not
+     * beyond the frame {@code other} at the other end of what was said.
      */
-    private int edge(int word, int direction, int limit, int threshold) {
+    private int edge(int word, int direction, int other, int limit, int threshold) {
         int edge = word;
         int inward = 0;
-        while (frames[edge] < threshold && inward++ < INWARD) {
+        while (frames[edge] < threshold && edge != other && inward++ < INWARD) {
             edge -= direction;
         }
         if (frames[edge] < threshold) {

@@ -48,6 +48,12 @@ public final class ReaderProfile {
         slips += more.slips() - (before == null ? 0 : before.slips());
     }
 
+    /** Forgets what a take told. */
+    public void forget(int take) {
+        told.keySet().removeIf(reading -> reading.take() == take);
+        slips = told.values().stream().mapToInt(Told::slips).sum();
+    }
+
     /** How many words a reading the script ear loses although they are read. */
     double slipsPerReading() {
         return (slips + USUAL_READINGS * USUAL_SLIPS) / (told.size() + USUAL_READINGS);

@@ -48,7 +48,7 @@ final class FalseStarts {
         List<Aside> left = new ArrayList<>();
         int next = 0;
         for (Aside aside : asides) {
-            while (next < attempts.size() && attempts.get(next).start().isBefore(aside.end())) {
+            while (next < attempts.size() && attempts.get(next).start().isBefore(aside.start())) {
                 add(all, attempts.get(next++));
             }
             if (next < attempts.size() && begins(aside, attempts.get(next))) {

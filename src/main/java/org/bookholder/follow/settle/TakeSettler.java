@@ -26,7 +26,10 @@ public final class TakeSettler {
     private final int take;
     private final SettlingPath path;
     private final SpanBuilder builder;
+    private final WordOrder scriptEar;
+    private final WordOrder openEar;
     private final OpenWords open = new OpenWords();
+    private final ReaderProfile reader;
     private final AttemptJudge judge;
     private final Loudness loudness;
     private final List<PathSpan> spans = new ArrayList<>();
@@ -51,8 +54,11 @@ public final class TakeSettler {
             StreamTime start,
             int word) {
         this.graph = graph;
+        this.reader = reader;
         this.take = take;
         this.loudness = loudness;
+        scriptEar = new WordOrder(start);
+        openEar = new WordOrder(start);
         path = new SettlingPath(tracker, word, start);
         builder = new SpanBuilder(graph);
         judge = new AttemptJudge(graph, open, loudness, reader);
@@ -64,8 +70,9 @@ public final class TakeSettler {
 
     /** Takes in final words of either ear and returns the attempts that could be judged. */
     public List<Attempt> hear(Hypothesis.Final words) {
+        WordOrder order = words.ear() == EarKind.OPEN ? openEar : scriptEar;
         List<RecognizedWord> counted =
-                words.words().stream().filter(w -> !held(w)).toList();
+                order.of(words).stream().filter(w -> !held(w)).toList();
         if (words.ear() == EarKind.OPEN) {
             open.add(counted, words.heardTo());
         } else {
@@ -171,14 +178,23 @@ public final class TakeSettler {
     public FollowEvent.TakeSettled finish(StreamTime at) {
         spans.addAll(builder.add(path.finish()));
         spans.addAll(builder.finish());
+        // What the reader is like is learnt anew from the readings as they are now, then each is judged by all of them:
+        // meanwhile it was learnt in the order in which the ears came to report.
+        reader.forget(take);
+        judgeAll();
+        List<Attempt> attempts = judgeAll();
+        List<Aside> asides = new AsideFinder(open).find(spans, attempts, take);
+        FalseStarts.Told told = new FalseStarts(graph, loudness).tell(attempts, asides);
+        return new FollowEvent.TakeSettled(at, take, told.attempts(), told.asides());
+    }
+
+    private List<Attempt> judgeAll() {
         List<Attempt> attempts = new ArrayList<>();
         for (int i = 0; i < spans.size(); i++) {
             if (!spans.get(i).off()) {
                 attempts.add(judge(spans, i, attempts.size() + 1));
             }
         }
-        List<Aside> asides = new AsideFinder(open).find(spans, attempts, take);
-        FalseStarts.Told told = new FalseStarts(graph, loudness).tell(attempts, asides);
-        return new FollowEvent.TakeSettled(at, take, told.attempts(), told.asides());
+        return attempts;
     }
 }

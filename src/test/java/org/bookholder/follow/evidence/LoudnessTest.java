@@ -48,6 +48,13 @@ final class LoudnessTest {
     }
 
     @Test
+    void wordsWithoutAnySoundAtTheBeginningOfATakeKeepTheirTimes() {
+        sounds(ROOM, 1);
+        sounds(VOICE, 2);
+        assertThat(loudness.around(at(0), at(0.1), at(0), at(3))).isEqualTo(new Loudness.Stretch(at(0), at(0.1)));
+    }
+
+    @Test
     void boundsBridgeTheClosureOfAStopConsonantAndNoMore() {
         sounds(ROOM, 2);
         sounds(VOICE, 1);

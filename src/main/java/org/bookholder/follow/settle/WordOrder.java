@@ -1,0 +1,35 @@
+package org.bookholder.follow.settle;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.speech.Hypothesis;
+import org.bookholder.speech.RecognizedWord;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Puts the words of one ear within the take and in the order in which they were reported: no word begins or ends before
+ * the one reported before it, and none ends after the sound that had been heard. All else relies on that.
+ */
+final class WordOrder {
+    private StreamTime start;
+    private StreamTime end;
+
+    /** Creates the order of a take whose audio begins at {@code start}. */
+    WordOrder(StreamTime start) {
+        this.start = start;
+        this.end = start;
+    }
+
+    /** The words of an utterance, with times that are out of order moved as little as needed. */
+    List<RecognizedWord> of(Hypothesis.Final utterance) {
+        StreamTime limit = StreamTime.max(end, utterance.heardTo());
+        List<RecognizedWord> words = new ArrayList<>();
+        for (RecognizedWord word : utterance.words()) {
+            start = StreamTime.min(StreamTime.max(start, word.start()), limit);
+            end = StreamTime.min(StreamTime.max(StreamTime.max(end, start), word.end()), limit);
+            boolean inOrder = start.equals(word.start()) && end.equals(word.end());
+            words.add(inOrder ? word : new RecognizedWord(word.text(), start, end, word.confidence()));
+        }
+        return words;
+    }
+}
