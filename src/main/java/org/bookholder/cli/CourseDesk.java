@@ -17,15 +17,15 @@ import org.bookholder.course.Lesson;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.desk.DeskCourse;
-import org.bookholder.desk.DeskPlace;
-import org.bookholder.desk.DeskShelf;
+import org.bookholder.desk.ServedSession;
+import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
 
 /**
  * The desk of a course: its sessions, to be opened one by one, its board and its plan. What is shown is worked out anew
  * whenever something on the disk has changed. Safe for use by several threads.
  */
-final class CourseDesk implements DeskShelf, DeskCourse, AutoCloseable {
+final class CourseDesk implements SessionDirectory, DeskCourse, AutoCloseable {
     private static final JsonMapper MAPPER = new JsonMapper();
 
     private final Surroundings here;
@@ -57,7 +57,7 @@ final class CourseDesk implements DeskShelf, DeskCourse, AutoCloseable {
     }
 
     @Override
-    public Optional<DeskPlace> session(String name) throws ProblemException {
+    public Optional<ServedSession> session(String name) throws ProblemException {
         // One that is open has been found before; its page asks often.
         Optional<Path> open = named(name, reviews.folders());
         Optional<Path> found = open.isPresent() ? open : named(name, states.folders());

@@ -19,7 +19,7 @@ import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardJson;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.page.CoursePage;
-import org.bookholder.desk.ListedLines;
+import org.bookholder.desk.PickupListJson;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
@@ -77,7 +77,7 @@ final class CourseJson {
         node.put("length", Math.round(state.now().seconds()));
         node.put("lines", state.lines().size());
         node.put("read", state.lines().stream().filter(LineNotes::reached).count());
-        ArrayNode lines = ListedLines.of(state);
+        ArrayNode lines = PickupListJson.of(state);
         Optional<Set<String>> open = lesson.map(CourseJson::texts);
         int left = 0;
         for (var line : lines) {

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.bookholder.course.CourseReader;
-import org.bookholder.desk.DeskShelf;
+import org.bookholder.desk.SessionDirectory;
 import org.bookholder.files.PrivateFiles;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionSummary;
@@ -62,7 +62,7 @@ final class DeskCommand implements Callable<Integer> {
     private int review(Path place) throws ProblemException {
         try (Shutdown shutdown = Shutdown.onInterrupt(() -> {});
                 OpenReview review = OpenReview.of(here, place);
-                OpenDesk desk = OpenDesk.of(here, options, place, DeskShelf.of(review.place()))) {
+                OpenDesk desk = OpenDesk.of(here, options, place, SessionDirectory.of(review.place()))) {
             terminal.out().println("Session: " + place);
             desk.tell(terminal);
             wait(shutdown);

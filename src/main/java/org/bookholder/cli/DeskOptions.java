@@ -1,7 +1,7 @@
 package org.bookholder.cli;
 
 import java.util.List;
-import org.bookholder.desk.http.DeskDoor;
+import org.bookholder.desk.http.DeskAddress;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -33,10 +33,10 @@ final class DeskOptions {
     }
 
     /** The door; {@code usual} is the port that the desk had before, 0 if it had none. */
-    DeskDoor door(int usual) throws ProblemException {
+    DeskAddress door(int usual) throws ProblemException {
         if (port != null && (port < 1 || port > 0xFFFF)) {
             throw new ProblemException("there is no port " + port, "--desk-port", "give a number from 1 to 65535");
         }
-        return new DeskDoor(network, port == null ? usual : port, port != null, names);
+        return new DeskAddress(network, port == null ? usual : port, port != null, names);
     }
 }

@@ -4,20 +4,20 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.List;
 import java.util.Locale;
-import org.bookholder.desk.Admission;
-import org.bookholder.desk.DeskKeys;
-import org.bookholder.desk.DeskShelf;
-import org.bookholder.desk.http.DeskDoor;
+import org.bookholder.desk.AccessControl;
+import org.bookholder.desk.DeskCredentials;
+import org.bookholder.desk.SessionDirectory;
+import org.bookholder.desk.http.DeskAddress;
 import org.bookholder.desk.http.DeskServer;
 import org.bookholder.problem.ProblemException;
 
 /** A desk that is open. */
 final class OpenDesk implements AutoCloseable {
     private final DeskServer server;
-    private final DeskKeys keys;
+    private final DeskCredentials keys;
     private final boolean network;
 
-    private OpenDesk(DeskServer server, DeskKeys keys, boolean network) {
+    private OpenDesk(DeskServer server, DeskCredentials keys, boolean network) {
         this.server = server;
         this.keys = keys;
         this.network = network;
@@ -29,12 +29,13 @@ final class OpenDesk implements AutoCloseable {
      * @param folder where its keys are kept, so that pages find back to it when the program was started again
      * @param shelf what is to be seen at it
      */
-    static OpenDesk of(Surroundings here, DeskOptions options, Path folder, DeskShelf shelf) throws ProblemException {
+    static OpenDesk of(Surroundings here, DeskOptions options, Path folder, SessionDirectory shelf)
+            throws ProblemException {
         SecureRandom random = new SecureRandom();
-        DeskKeys kept = DeskKeys.of(folder, random);
-        Admission admission = new Admission(kept, options.network(), random, here.nanoTime());
-        DeskServer server = DeskServer.open(options.door(kept.port()), shelf, admission, here.nanoTime());
-        DeskKeys keys = kept.at(server.port());
+        DeskCredentials kept = DeskCredentials.of(folder, random);
+        AccessControl admission = new AccessControl(kept, options.network(), random, here.nanoTime());
+        DeskServer server = DeskServer.open(options.door(kept.port()), shelf, admission);
+        DeskCredentials keys = kept.at(server.port());
         try {
             keys.keep(folder);
             return new OpenDesk(server, keys, options.network());
@@ -49,12 +50,12 @@ final class OpenDesk implements AutoCloseable {
      * next lesson. A folder that has keys already, or takes none, stays as it is.
      */
     static void letIn(Path earlier, Path folder) {
-        if (DeskKeys.kept(folder).isEmpty()) {
-            DeskKeys.kept(earlier).ifPresent(keys -> keep(keys, folder));
+        if (DeskCredentials.kept(folder).isEmpty()) {
+            DeskCredentials.kept(earlier).ifPresent(keys -> keep(keys, folder));
         }
     }
 
-    private static void keep(DeskKeys keys, Path folder) {
+    private static void keep(DeskCredentials keys, Path folder) {
         try {
             keys.keep(folder);
         } catch (ProblemException e) {
@@ -71,7 +72,7 @@ final class OpenDesk implements AutoCloseable {
     void tell(Terminal terminal) {
         terminal.out().println("Desk: " + address());
         if (network) {
-            List<String> addresses = DeskDoor.addresses();
+            List<String> addresses = DeskAddress.addresses();
             String host = addresses.isEmpty() ? "this-machine" : addresses.get(0);
             terminal.out()
                     .printf(
@@ -90,7 +91,7 @@ final class OpenDesk implements AutoCloseable {
         if (!network) {
             return "";
         }
-        String host = DeskDoor.addresses().stream().findFirst().orElse("this machine");
+        String host = DeskAddress.addresses().stream().findFirst().orElse("this machine");
         return "desk: " + host + ":" + server.port() + "  join code " + keys.act();
     }
 

@@ -3,7 +3,7 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
-import org.bookholder.desk.DeskPlace;
+import org.bookholder.desk.ServedSession;
 import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
@@ -57,7 +57,7 @@ final class OpenReview implements AutoCloseable {
                 .orElseGet(() -> ReadRightNotes.courseOf(Path.of(script.source())));
     }
 
-    DeskPlace place() {
+    ServedSession place() {
         return desk.place();
     }
 

@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.bookholder.desk.DeskPlace;
+import org.bookholder.desk.ServedSession;
 import org.bookholder.problem.ProblemException;
 
 /** The sessions of a course that are gone through now; one that nobody looks at is let go. Safe for use by several threads. */
@@ -30,7 +30,7 @@ final class OpenReviews implements AutoCloseable {
     }
 
     /** The session in a folder, opened if need be. */
-    synchronized DeskPlace of(Path folder) throws ProblemException {
+    synchronized ServedSession of(Path folder) throws ProblemException {
         long now = here.nanoTime().getAsLong();
         letGo(now);
         Used used = open.get(folder);

@@ -2,8 +2,8 @@ package org.bookholder.cli;
 
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.bookholder.desk.DeskShelf;
-import org.bookholder.desk.Trail;
+import org.bookholder.desk.LiveHistory;
+import org.bookholder.desk.SessionDirectory;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
@@ -18,14 +18,15 @@ record OptionalDesk(Optional<SessionDesk> session, Optional<OpenDesk> desk) impl
             Terminal terminal,
             ReadRequest request,
             SessionFolder folder,
-            Trail trail,
+            LiveHistory trail,
             Reading reading) {
         if (request.desk().isEmpty()) {
             return new OptionalDesk(Optional.empty(), Optional.empty());
         }
         SessionDesk session = SessionDesk.of(here, folder, trail, reading.state(), reading::ask, true);
         try {
-            OpenDesk desk = OpenDesk.of(here, request.desk().get(), folder.path(), DeskShelf.of(session.place()));
+            OpenDesk desk =
+                    OpenDesk.of(here, request.desk().get(), folder.path(), SessionDirectory.of(session.place()));
             desk.tell(terminal);
             return new OptionalDesk(Optional.of(session), Optional.of(desk));
         } catch (ProblemException e) {

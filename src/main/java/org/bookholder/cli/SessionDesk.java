@@ -8,10 +8,10 @@ import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import org.bookholder.desk.Actions;
 import org.bookholder.desk.DeskHandOff;
-import org.bookholder.desk.DeskPlace;
 import org.bookholder.desk.DeskSession;
 import org.bookholder.desk.Feed;
-import org.bookholder.desk.Trail;
+import org.bookholder.desk.LiveHistory;
+import org.bookholder.desk.ServedSession;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.runtime.DeskStage;
 import org.bookholder.runtime.stage.BackgroundTasks;
@@ -21,10 +21,10 @@ import org.bookholder.session.SessionState;
 
 /** One session as the desk knows it, with the threads that keep its pages informed. */
 final class SessionDesk implements AutoCloseable {
-    private final DeskPlace place;
+    private final ServedSession place;
     private final Workers workers;
 
-    private SessionDesk(DeskPlace place, Workers workers) {
+    private SessionDesk(ServedSession place, Workers workers) {
         this.place = place;
         this.workers = workers;
     }
@@ -38,7 +38,7 @@ final class SessionDesk implements AutoCloseable {
     static SessionDesk of(
             Surroundings here,
             SessionFolder folder,
-            Trail trail,
+            LiveHistory trail,
             Supplier<SessionState> state,
             BiConsumer<Request, Request.Reply> requests,
             boolean live) {
@@ -49,10 +49,10 @@ final class SessionDesk implements AutoCloseable {
         Workers workers = new Workers((stage, failure) -> {});
         workers.takeOn(new DeskStage(feed, here.nanoTime()));
         workers.takeOn(errands);
-        return new SessionDesk(new DeskPlace(session, feed, new Actions(session, here.clock())), workers);
+        return new SessionDesk(new ServedSession(session, feed, new Actions(session, here.clock())), workers);
     }
 
-    DeskPlace place() {
+    ServedSession place() {
         return place;
     }
 

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.bookholder.desk.DeskHandOff;
-import org.bookholder.desk.HandedOff;
-import org.bookholder.desk.HandedOff.Entry;
-import org.bookholder.desk.HandedOff.Step;
+import org.bookholder.desk.HandOffStatus;
+import org.bookholder.desk.HandOffStatus.Entry;
+import org.bookholder.desk.HandOffStatus.Step;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.BackgroundTasks;
 import org.bookholder.runtime.stage.Latest;
@@ -27,7 +27,7 @@ final class SessionHandOff implements DeskHandOff {
     private final Supplier<SessionState> state;
     private final boolean live;
     private final BackgroundTasks errands;
-    private final Latest<HandedOff> latest;
+    private final Latest<HandOffStatus> latest;
 
     /**
      * The hand-off of a session.
@@ -47,7 +47,7 @@ final class SessionHandOff implements DeskHandOff {
     }
 
     @Override
-    public HandedOff now() {
+    public HandOffStatus now() {
         return latest.get();
     }
 
@@ -73,7 +73,7 @@ final class SessionHandOff implements DeskHandOff {
                 .findFirst();
     }
 
-    private HandedOff write(boolean replace) {
+    private HandOffStatus write(boolean replace) {
         if (!replace && !files().isEmpty()) {
             return standing(Step.IN_THE_WAY, "files are there already, and nothing was written");
         }
@@ -94,8 +94,8 @@ final class SessionHandOff implements DeskHandOff {
         }
     }
 
-    private HandedOff standing(Step step, String said) {
-        return new HandedOff(step, folder.toString(), files(), said);
+    private HandOffStatus standing(Step step, String said) {
+        return new HandOffStatus(step, folder.toString(), files(), said);
     }
 
     private List<Entry> files() {

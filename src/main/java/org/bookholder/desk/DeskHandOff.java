@@ -6,7 +6,7 @@ import java.util.Optional;
 /** The editor's files of a session, and who writes them. Safe for use by several threads; nothing here waits. */
 public interface DeskHandOff {
     /** How they stand. */
-    HandedOff now();
+    HandOffStatus now();
 
     /**
      * Asks for them to be written.

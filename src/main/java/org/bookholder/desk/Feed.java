@@ -41,9 +41,9 @@ public final class Feed {
     private final List<Listener> listeners = new ArrayList<>();
     private final Deque<Message> kept = new ArrayDeque<>();
     private int keptBytes;
-    private Trail trail;
+    private LiveHistory trail;
     private SessionState told;
-    private HandedOff handedOff;
+    private HandOffStatus handedOff;
     private Map<String, JsonNode> parts;
     private long number;
 
@@ -73,7 +73,7 @@ public final class Feed {
      * @param trail what went before
      * @param run names this run of the program, so that an id of another one is known as such
      */
-    public Feed(DeskSession session, Trail trail, String run) {
+    public Feed(DeskSession session, LiveHistory trail, String run) {
         this.session = session;
         this.run = run;
         told = session.state();
@@ -85,12 +85,12 @@ public final class Feed {
     /** Looks at the session and tells everyone what has changed; says whether anything has. */
     public synchronized boolean look() {
         SessionState state = session.state();
-        HandedOff files = session.handOff().now();
+        HandOffStatus files = session.handOff().now();
         boolean same = state.revision() == told.revision() && state.trouble().equals(told.trouble());
         if (same && files.equals(handedOff)) {
             return false;
         }
-        Trail before = trail;
+        LiveHistory before = trail;
         trail = trail.after(state);
         boolean otherScript = !state.script().equals(told.script());
         Map<String, JsonNode> now = StateJson.parts(state, trail, files);
@@ -103,7 +103,7 @@ public final class Feed {
         ArrayNode lines = otherScript ? StateJson.lines(state) : changedLines(state);
         if (!lines.isEmpty()) {
             change.set("lines", lines);
-            change.set("summary", Summing.of(state));
+            change.set("summary", SummaryJson.of(state));
         }
         if (otherScript) {
             change.set("script", StateJson.script(state.script()));
@@ -223,7 +223,7 @@ public final class Feed {
     }
 
     /** Everything given is immutable, so it can be told of without holding a lock. */
-    private Supplier<Message> wholeOf(long at, SessionState state, Trail then, Map<String, JsonNode> known) {
+    private Supplier<Message> wholeOf(long at, SessionState state, LiveHistory then, Map<String, JsonNode> known) {
         return () -> {
             ObjectNode whole = JsonNodeFactory.instance.objectNode();
             whole.put("live", session.live());
@@ -231,7 +231,7 @@ public final class Feed {
             whole.set("script", StateJson.script(state.script()));
             known.forEach(whole::set);
             whole.set("lines", StateJson.lines(state));
-            whole.set("summary", Summing.of(state));
+            whole.set("summary", SummaryJson.of(state));
             whole.set("points", StateJson.points(then.pace(), 0));
             return new Message(at, event("whole", at, whole));
         };

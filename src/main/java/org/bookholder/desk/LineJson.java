@@ -32,7 +32,7 @@ final class LineJson {
                         .put("take", where.take())
                         .put(
                                 "at",
-                                Figures.seconds(state.takes()
+                                JsonFigures.seconds(state.takes()
                                         .get(where.take() - 1)
                                         .start()
                                         .plus(where.inTake()))));
@@ -54,10 +54,10 @@ final class LineJson {
         ObjectNode node = NODES.objectNode();
         node.put("take", attempt.take());
         node.put("ordinal", attempt.ordinal());
-        node.put("start", Figures.seconds(attempt.start()));
-        node.put("end", Figures.seconds(attempt.end()));
+        node.put("start", JsonFigures.seconds(attempt.start()));
+        node.put("end", JsonFigures.seconds(attempt.end()));
         node.put("outcome", attempt.outcome().label());
-        Figures.put(node, "pace", pace.wordsPerMinute(), 0);
+        JsonFigures.put(node, "pace", pace.wordsPerMinute(), 0);
         ArrayNode words = node.putArray("words");
         for (Deviation deviation : attempt.deviations()) {
             words.addObject()

@@ -28,7 +28,7 @@ final class StateJson {
     private StateJson() {}
 
     /** All parts but the script, the lines and the trail's pace. */
-    static Map<String, JsonNode> parts(SessionState state, Trail trail, HandedOff handedOff) {
+    static Map<String, JsonNode> parts(SessionState state, LiveHistory trail, HandOffStatus handedOff) {
         Map<String, JsonNode> parts = new LinkedHashMap<>();
         parts.put("at", at(state));
         parts.put("pace", pace(state));
@@ -68,7 +68,7 @@ final class StateJson {
 
     private static ObjectNode at(SessionState state) {
         ObjectNode node = NODES.objectNode();
-        node.put("now", Figures.seconds(state.now()));
+        node.put("now", JsonFigures.seconds(state.now()));
         node.put("rolling", state.rolling());
         node.put("held", state.held());
         node.put("line", state.position().line());
@@ -83,25 +83,25 @@ final class StateJson {
 
     private static ObjectNode pace(SessionState state) {
         ObjectNode node = NODES.objectNode();
-        Figures.put(node, "figure", state.pace().figure(), 0);
-        Figures.put(node, "lesson", state.pace().lesson(), 0);
-        Figures.put(node, "articulation", state.pace().articulation(), 0);
+        JsonFigures.put(node, "figure", state.pace().figure(), 0);
+        JsonFigures.put(node, "lesson", state.pace().lesson(), 0);
+        JsonFigures.put(node, "articulation", state.pace().articulation(), 0);
         node.put("band", state.pace().band().label());
         node.put("projected", Math.round(state.pace().projected().seconds()));
         node.put("left", Math.round(state.pace().left().seconds()));
         return node;
     }
 
-    private static ObjectNode sound(SessionState state, Trail trail) {
+    private static ObjectNode sound(SessionState state, LiveHistory trail) {
         ObjectNode node = NODES.objectNode();
-        Figures.put(node, "rms", state.sound().rms(), 1);
-        Figures.put(node, "peak", state.sound().peak(), 1);
-        Figures.put(node, "hold", trail.hold(), 1);
-        Figures.put(node, "room", trail.room(), 0);
+        JsonFigures.put(node, "rms", state.sound().rms(), 1);
+        JsonFigures.put(node, "peak", state.sound().peak(), 1);
+        JsonFigures.put(node, "hold", trail.hold(), 1);
+        JsonFigures.put(node, "room", trail.room(), 0);
         node.put("clipped", state.sound().clipped());
-        node.put("lost", Figures.seconds(state.sound().lost()));
+        node.put("lost", JsonFigures.seconds(state.sound().lost()));
         node.put("wrong", trail.wrong());
-        node.put("since", Figures.seconds(trail.since()));
+        node.put("since", JsonFigures.seconds(trail.since()));
         return node;
     }
 
@@ -111,8 +111,8 @@ final class StateJson {
         node.put("on_camera", minutes(report.onCamera()));
         node.put("since_break", minutes(report.sinceBreak()));
         node.put("reading_since_break", minutes(report.readingSinceBreak()));
-        Figures.put(node, "fluffs", report.fluffs(), 1);
-        Figures.put(node, "fluffs_at_first", report.baselineFluffs(), 1);
+        JsonFigures.put(node, "fluffs", report.fluffs(), 1);
+        JsonFigures.put(node, "fluffs_at_first", report.baselineFluffs(), 1);
         ArrayNode advice = node.putArray("advice");
         report.advice()
                 .forEach(a -> advice.addObject()
@@ -140,10 +140,10 @@ final class StateJson {
         for (SessionState.Take take : state.takes()) {
             ObjectNode node = takes.addObject()
                     .put("take", take.number())
-                    .put("start", Figures.seconds(take.start()))
+                    .put("start", JsonFigures.seconds(take.start()))
                     .put("when", take.when().toEpochMilli());
             if (!state.rolling() || take.number() < state.takes().size()) {
-                node.put("end", Figures.seconds(take.end()));
+                node.put("end", JsonFigures.seconds(take.end()));
             }
         }
         return takes;
@@ -154,8 +154,8 @@ final class StateJson {
         state.asides()
                 .forEach(a -> asides.addObject()
                         .put("take", a.take())
-                        .put("start", Figures.seconds(a.start()))
-                        .put("end", Figures.seconds(a.end()))
+                        .put("start", JsonFigures.seconds(a.start()))
+                        .put("end", JsonFigures.seconds(a.end()))
                         .put("said", a.said())
                         .put("line", a.line()));
         return asides;
@@ -165,7 +165,7 @@ final class StateJson {
         ArrayNode notes = NODES.arrayNode();
         remarks.notes()
                 .forEach(n -> notes.addObject()
-                        .put("at", Figures.seconds(n.at()))
+                        .put("at", JsonFigures.seconds(n.at()))
                         .put("line", n.line())
                         .put("text", n.text())
                         .put("by", n.by().label())
@@ -180,12 +180,12 @@ final class StateJson {
         remarks.message()
                 .ifPresent(m -> node.putObject("message")
                         .put("number", m.number())
-                        .put("at", Figures.seconds(m.at()))
+                        .put("at", JsonFigures.seconds(m.at()))
                         .put("text", m.text()));
         return node;
     }
 
-    private static ObjectNode handedOff(HandedOff handedOff) {
+    private static ObjectNode handedOff(HandOffStatus handedOff) {
         ObjectNode node = NODES.objectNode();
         node.put("step", handedOff.step().name());
         node.put("folder", handedOff.folder());
@@ -203,9 +203,9 @@ final class StateJson {
     }
 
     /** Points of the pace from one on: second, take, words a minute. */
-    static ArrayNode points(List<Trail.PacePoint> points, int from) {
+    static ArrayNode points(List<LiveHistory.PacePoint> points, int from) {
         ArrayNode list = NODES.arrayNode();
-        for (Trail.PacePoint point : points.subList(from, points.size())) {
+        for (LiveHistory.PacePoint point : points.subList(from, points.size())) {
             ArrayNode node = list.addArray().add(point.second()).add(point.take());
             if (Double.isFinite(point.perMinute())) {
                 node.add(Math.round(point.perMinute()));

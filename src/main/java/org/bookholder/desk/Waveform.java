@@ -44,8 +44,8 @@ public final class Waveform {
         StreamTime begin = StreamTime.max(takeStart, StreamTime.ofSeconds(from));
         try (TakeAudio audio = TakeAudio.open(recording, takeStart)) {
             Optional<AudioBlock> block = audio.read(begin, StreamTime.ofSeconds(to));
-            node.put("from", Figures.seconds(block.map(AudioBlock::start).orElse(begin)));
-            node.put("to", Figures.seconds(block.map(AudioBlock::end).orElse(begin)));
+            node.put("from", JsonFigures.seconds(block.map(AudioBlock::start).orElse(begin)));
+            node.put("to", JsonFigures.seconds(block.map(AudioBlock::end).orElse(begin)));
             block.ifPresent(b -> draw(b.samples(), points, peaks));
         }
         return node;

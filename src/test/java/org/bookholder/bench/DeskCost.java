@@ -24,17 +24,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
+import org.bookholder.desk.AccessControl;
 import org.bookholder.desk.Actions;
-import org.bookholder.desk.Admission;
+import org.bookholder.desk.DeskCredentials;
 import org.bookholder.desk.DeskHandOff;
-import org.bookholder.desk.DeskKeys;
-import org.bookholder.desk.DeskPlace;
 import org.bookholder.desk.DeskSession;
-import org.bookholder.desk.DeskShelf;
 import org.bookholder.desk.Feed;
-import org.bookholder.desk.HandedOff;
-import org.bookholder.desk.Trail;
-import org.bookholder.desk.http.DeskDoor;
+import org.bookholder.desk.HandOffStatus;
+import org.bookholder.desk.LiveHistory;
+import org.bookholder.desk.ServedSession;
+import org.bookholder.desk.SessionDirectory;
+import org.bookholder.desk.http.DeskAddress;
 import org.bookholder.desk.http.DeskServer;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
@@ -86,16 +86,15 @@ public final class DeskCost {
                 SessionFolder session = SessionFolder.create(folder.resolve("session"), new SessionLocks());
                 Reading reading = Reading.start(plan(script, text, ears, session, home))) {
             DeskSession desk = new Shown(reading, session);
-            Feed feed = new Feed(desk, Trail.NONE, "bench");
+            Feed feed = new Feed(desk, LiveHistory.NONE, "bench");
             SecureRandom random = new SecureRandom();
-            DeskKeys keys = DeskKeys.fresh(random);
-            Admission admission = new Admission(keys, false, random, System::nanoTime);
+            DeskCredentials keys = DeskCredentials.fresh(random);
+            AccessControl admission = new AccessControl(keys, false, random, System::nanoTime);
             String token = admission.join(keys.key(), "bench").orElseThrow();
             try (DeskServer server = DeskServer.open(
-                            DeskDoor.local(),
-                            DeskShelf.of(new DeskPlace(desk, feed, new Actions(desk, Instant::now))),
-                            admission,
-                            System::nanoTime);
+                            DeskAddress.local(),
+                            SessionDirectory.of(new ServedSession(desk, feed, new Actions(desk, Instant::now))),
+                            admission);
                     Workers workers = new Workers((stage, failure) -> failure.printStackTrace())) {
                 workers.takeOn(new DeskStage(feed, System::nanoTime));
                 measure(reading, server.port(), token);
@@ -290,8 +289,8 @@ public final class DeskCost {
         public DeskHandOff handOff() {
             return new DeskHandOff() {
                 @Override
-                public HandedOff now() {
-                    return new HandedOff(HandedOff.Step.IDLE, "", List.of(), "");
+                public HandOffStatus now() {
+                    return new HandOffStatus(HandOffStatus.Step.IDLE, "", List.of(), "");
                 }
 
                 @Override

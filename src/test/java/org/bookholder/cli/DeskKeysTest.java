@@ -15,7 +15,7 @@ import org.openqa.selenium.Keys;
 
 /** The page without a mouse. */
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
-final class DeskKeysTest {
+final class DeskCredentialsTest {
     private static final String CAN_BE_USED = "button:not(:disabled), input:not(:disabled), select, summary, a[href]";
     private static final int MOST = 80;
 

@@ -16,8 +16,8 @@ import java.util.function.BooleanSupplier;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.bookholder.desk.DeskShelf;
-import org.bookholder.desk.Trail;
+import org.bookholder.desk.LiveHistory;
+import org.bookholder.desk.SessionDirectory;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.Replay;
@@ -202,7 +202,7 @@ final class DeskPageTest {
 
     private void reviewAgain(Browser browser, Surroundings here, Path place) throws Exception {
         try (OpenReview review = OpenReview.of(here, place);
-                OpenDesk kept = OpenDesk.of(here, new DeskOptions(), place, DeskShelf.of(review.place()))) {
+                OpenDesk kept = OpenDesk.of(here, new DeskOptions(), place, SessionDirectory.of(review.place()))) {
             browser.open("about:blank");
             browser.open(kept.address());
             browser.until("window.deskState && deskState.model.known");
@@ -305,12 +305,12 @@ final class DeskPageTest {
     private OptionalDesk desk(Surroundings here, SessionFolder session) throws ProblemException {
         SessionDesk watching =
                 SessionDesk.of(here, session, trail(session.path()), reading.state(), reading::ask, true);
-        OpenDesk open = OpenDesk.of(here, new DeskOptions(), session.path(), DeskShelf.of(watching.place()));
+        OpenDesk open = OpenDesk.of(here, new DeskOptions(), session.path(), SessionDirectory.of(watching.place()));
         return new OptionalDesk(Optional.of(watching), Optional.of(open));
     }
 
     /** What went before, as the program finds it when it goes on with a session. */
-    private static Trail trail(Path place) throws ProblemException {
+    private static LiveHistory trail(Path place) throws ProblemException {
         try (SessionFolder read = SessionFolder.openForReading(place)) {
             return ReplayedSession.of(
                             demo().script(),

@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.bookholder.desk.DeskShelf;
+import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
 import org.junit.jupiter.api.AfterEach;
@@ -35,7 +35,7 @@ final class HandOffPageTest {
         KeptSessions.write(session, "lesson.md");
         Surroundings here = KeptSessions.here(folder);
         review = OpenReview.of(here, session);
-        desk = OpenDesk.of(here, new DeskOptions(), session, DeskShelf.of(review.place()));
+        desk = OpenDesk.of(here, new DeskOptions(), session, SessionDirectory.of(review.place()));
         browser = new Browser();
         browser.size(1440, 900);
         browser.open(desk.address());

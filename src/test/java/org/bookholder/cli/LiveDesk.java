@@ -11,8 +11,8 @@ import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.bookholder.desk.DeskShelf;
-import org.bookholder.desk.Trail;
+import org.bookholder.desk.LiveHistory;
+import org.bookholder.desk.SessionDirectory;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
@@ -80,11 +80,11 @@ final class LiveDesk implements AutoCloseable {
         SessionDesk session = SessionDesk.of(
                 here,
                 folder,
-                Trail.NONE,
+                LiveHistory.NONE,
                 () -> Optional.ofNullable(frozen.get()).orElseGet(reading.state()),
                 reading::ask,
                 true);
-        OpenDesk desk = OpenDesk.of(here, options, folder.path(), DeskShelf.of(session.place()));
+        OpenDesk desk = OpenDesk.of(here, options, folder.path(), SessionDirectory.of(session.place()));
         return new LiveDesk(folder, reading, session, desk, frozen);
     }
 

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
-import org.bookholder.desk.DeskKeys;
-import org.bookholder.desk.DeskShelf;
+import org.bookholder.desk.DeskCredentials;
+import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
 import org.junit.jupiter.api.Test;
@@ -30,9 +30,9 @@ final class ViewerPageTest {
         DeskOptions options = new DeskOptions();
         new CommandLine(options).parseArgs("--desk-on-network");
         try (OpenReview review = OpenReview.of(here, session);
-                OpenDesk desk = OpenDesk.of(here, options, session, DeskShelf.of(review.place()));
+                OpenDesk desk = OpenDesk.of(here, options, session, SessionDirectory.of(review.place()));
                 Browser browser = new Browser()) {
-            DeskKeys keys = DeskKeys.of(session, new SecureRandom());
+            DeskCredentials keys = DeskCredentials.of(session, new SecureRandom());
             assertThat(desk.invitation()).contains(keys.act()).doesNotContain(keys.look());
             browser.size(1440, 900);
             browser.open("http://127.0.0.1:" + keys.port() + "/");

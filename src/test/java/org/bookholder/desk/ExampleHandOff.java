@@ -9,22 +9,22 @@ import java.util.concurrent.CopyOnWriteArrayList;
 public final class ExampleHandOff implements DeskHandOff {
     public final List<Boolean> asked = new CopyOnWriteArrayList<>();
     private final Path folder;
-    private volatile HandedOff now;
+    private volatile HandOffStatus now;
 
     ExampleHandOff(Path folder) {
         this.folder = folder;
-        now = new HandedOff(HandedOff.Step.IDLE, folder.toString(), List.of(), "");
+        now = new HandOffStatus(HandOffStatus.Step.IDLE, folder.toString(), List.of(), "");
     }
 
     /** Files lie there. */
     public void holds(String... names) {
-        List<HandedOff.Entry> files =
-                List.of(names).stream().map(n -> new HandedOff.Entry(n, 7)).toList();
-        now = new HandedOff(HandedOff.Step.WRITTEN, folder.toString(), files, "3 clips");
+        List<HandOffStatus.Entry> files =
+                List.of(names).stream().map(n -> new HandOffStatus.Entry(n, 7)).toList();
+        now = new HandOffStatus(HandOffStatus.Step.WRITTEN, folder.toString(), files, "3 clips");
     }
 
     @Override
-    public HandedOff now() {
+    public HandOffStatus now() {
         return now;
     }
 

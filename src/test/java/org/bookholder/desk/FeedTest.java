@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 final class FeedTest {
     private final ExampleDesk session = new ExampleDesk(Path.of("nowhere"));
-    private final Feed feed = new Feed(session, Trail.NONE, "run");
+    private final Feed feed = new Feed(session, LiveHistory.NONE, "run");
 
     /** A page that takes in what it is told, as the page's own code does. */
     private static final class Page implements Feed.Listener {

@@ -48,23 +48,23 @@ public record LessonState(
     }
 
     /** How far it has come. */
-    public Stage stage() {
+    public LessonStage stage() {
         if (!recording.begun()) {
-            return planned.isPresent() ? Stage.PLANNED : Stage.SCRIPT;
+            return planned.isPresent() ? LessonStage.PLANNED : LessonStage.SCRIPT;
         }
         if (!recording.unread().isEmpty()) {
-            return Stage.BEGUN;
+            return LessonStage.BEGUN;
         }
         if (!recording.pickups().isEmpty()) {
-            return Stage.PICKUPS;
+            return LessonStage.PICKUPS;
         }
         if (edited.isEmpty()) {
-            return Stage.RECORDED;
+            return LessonStage.RECORDED;
         }
         if (export.isEmpty()) {
-            return Stage.EDITED;
+            return LessonStage.EDITED;
         }
-        return check.filter(ExportCheck::passed).isPresent() ? Stage.CHECKED : Stage.EXPORTED;
+        return check.filter(ExportCheck::passed).isPresent() ? LessonStage.CHECKED : LessonStage.EXPORTED;
     }
 
     /** What is to be done next. */

@@ -10,17 +10,17 @@ import org.eclipse.jetty.util.thread.ThreadPool;
 record ActReply(ThreadPool threads, Response response, Callback callback) implements Request.Reply {
     @Override
     public void done() {
-        later(() -> Plainly.json(response, callback, "{}"));
+        later(() -> PlainResponses.json(response, callback, "{}"));
     }
 
     @Override
     public void refused(String why) {
-        later(() -> Plainly.answer(response, callback, HttpStatus.CONFLICT_409, why));
+        later(() -> PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, why));
     }
 
     @Override
     public void failed(String what) {
-        later(() -> Plainly.answer(response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, what));
+        later(() -> PlainResponses.answer(response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, what));
     }
 
     private void later(Runnable answer) {

@@ -1,9 +1,8 @@
 package org.bookholder.desk.http;
 
 import java.io.IOException;
-import java.util.function.LongSupplier;
-import org.bookholder.desk.Admission;
-import org.bookholder.desk.DeskShelf;
+import org.bookholder.desk.AccessControl;
+import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -14,7 +13,7 @@ import org.eclipse.jetty.util.component.LifeCycle;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /**
- * Serves the desk. The server's own few threads serve pages and never touch a session but through {@link DeskShelf};
+ * Serves the desk. The server's own few threads serve pages and never touch a session but through {@link SessionDirectory};
  * what is sent to a page is queued and bounded, so that no page can hold anything up.
  */
 public final class DeskServer implements AutoCloseable {
@@ -39,19 +38,18 @@ public final class DeskServer implements AutoCloseable {
     /**
      * Opens a desk.
      *
-     * @param nanoTime a clock that only goes forward, in nanoseconds
      * @throws ProblemException if there is no port to listen at
      */
-    public static DeskServer open(DeskDoor door, DeskShelf shelf, Admission admission, LongSupplier nanoTime)
+    public static DeskServer open(DeskAddress door, SessionDirectory shelf, AccessControl admission)
             throws ProblemException {
-        return open(door, shelf, admission, nanoTime, IDLE_MILLIS);
+        return open(door, shelf, admission, IDLE_MILLIS);
     }
 
     /** Opens a desk at which nothing may stand still for longer than {@code idle}, in milliseconds. */
-    static DeskServer open(DeskDoor door, DeskShelf shelf, Admission admission, LongSupplier nanoTime, long idle)
+    static DeskServer open(DeskAddress door, SessionDirectory shelf, AccessControl admission, long idle)
             throws ProblemException {
         try {
-            return at(door.port(), door, shelf, admission, nanoTime, idle);
+            return at(door.port(), door, shelf, admission, idle);
         } catch (IOException e) {
             if (door.insist() || door.port() == 0) {
                 throw new ProblemException(
@@ -61,11 +59,10 @@ public final class DeskServer implements AutoCloseable {
                         e);
             }
         }
-        return open(new DeskDoor(door.network(), 0, true, door.names()), shelf, admission, nanoTime, idle);
+        return open(new DeskAddress(door.network(), 0, true, door.names()), shelf, admission, idle);
     }
 
-    private static DeskServer at(
-            int port, DeskDoor door, DeskShelf shelf, Admission admission, LongSupplier nanoTime, long idle)
+    private static DeskServer at(int port, DeskAddress door, SessionDirectory shelf, AccessControl admission, long idle)
             throws IOException {
         QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS, LEAST_THREADS);
         threads.setName("bookholder desk");
@@ -80,12 +77,12 @@ public final class DeskServer implements AutoCloseable {
         connector.setHost(door.bindAddress());
         connector.setPort(port);
         connector.setIdleTimeout(idle);
-        connector.addBean(new Crowd());
+        connector.addBean(new ConnectionLimiter());
         server.addConnector(connector);
         server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, connector));
         Router router = new Router(shelf, admission, connector::getLocalPort);
-        server.setHandler(new Gate(door, connector::getLocalPort, nanoTime, router));
-        server.setErrorHandler(new Plainly());
+        server.setHandler(RateLimit.before(new RequestFilter(door, connector::getLocalPort, router)));
+        server.setErrorHandler(new PlainResponses());
         try {
             server.start();
             return new DeskServer(server, connector);

@@ -31,7 +31,7 @@ final class Recordings {
         long from = Long.parseLong(range.group(1));
         if (from >= file.length()) {
             response.getHeaders().put(HttpHeader.CONTENT_RANGE, "bytes */" + file.length());
-            Plainly.answer(response, callback, HttpStatus.RANGE_NOT_SATISFIABLE_416, "the take is shorter");
+            PlainResponses.answer(response, callback, HttpStatus.RANGE_NOT_SATISFIABLE_416, "the take is shorter");
             return;
         }
         long last = range.group(2).isEmpty() ? file.length() - 1 : Long.parseLong(range.group(2));

@@ -8,12 +8,12 @@ import java.util.function.Consumer;
 import java.util.function.IntSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.bookholder.desk.AccessControl;
+import org.bookholder.desk.AccessControl.Role;
 import org.bookholder.desk.Actions;
-import org.bookholder.desk.Admission;
-import org.bookholder.desk.Admission.Role;
 import org.bookholder.desk.DeskCourse;
-import org.bookholder.desk.DeskPlace;
-import org.bookholder.desk.DeskShelf;
+import org.bookholder.desk.ServedSession;
+import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
 import org.eclipse.jetty.http.HttpCookie;
 import org.eclipse.jetty.http.HttpHeader;
@@ -32,13 +32,13 @@ final class Router extends Handler.Abstract {
 
     private static final JsonMapper MAPPER = new JsonMapper();
 
-    private final DeskShelf shelf;
-    private final Admission admission;
+    private final SessionDirectory shelf;
+    private final AccessControl admission;
     private final IntSupplier port;
     private final Assets assets = new Assets();
-    private final Streams streams = new Streams();
+    private final EventStreams streams = new EventStreams();
 
-    Router(DeskShelf shelf, Admission admission, IntSupplier port) {
+    Router(SessionDirectory shelf, AccessControl admission, IntSupplier port) {
         this.shelf = shelf;
         this.admission = admission;
         this.port = port;
@@ -60,27 +60,27 @@ final class Router extends Handler.Abstract {
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         String path = Request.getPathInContext(request);
         Matcher inSession = SESSION.matcher(path);
-        String name = inSession.matches() ? inSession.group(1) : DeskShelf.ONLY;
+        String name = inSession.matches() ? inSession.group(1) : SessionDirectory.ONLY;
         String rest = inSession.matches() ? inSession.group(2) : path;
         boolean post = request.getMethod().equals("POST");
         if (post && rest.equals("/join")) {
             body(request, response, callback, text -> join(text, request, response, callback));
             return true;
         }
-        boolean ofCourse = name.equals(DeskShelf.ONLY) && shelf.course().isPresent();
+        boolean ofCourse = name.equals(SessionDirectory.ONLY) && shelf.course().isPresent();
         Optional<Assets.Asset> asset =
                 post ? Optional.empty() : assets.find(ofCourse && rest.equals("/") ? "/course.html" : rest);
         if (asset.isPresent()) {
             response.getHeaders().put(HttpHeader.CONTENT_TYPE, asset.get().type());
             response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-cache");
-            Plainly.send(response, callback, asset.get().bytes().duplicate());
+            PlainResponses.send(response, callback, asset.get().bytes().duplicate());
             return true;
         }
         Optional<Role> role = admission.role(token(request));
         if (role.isEmpty()) {
-            Plainly.answer(response, callback, HttpStatus.UNAUTHORIZED_401, admission.asks());
+            PlainResponses.answer(response, callback, HttpStatus.UNAUTHORIZED_401, admission.asks());
         } else if (post && role.get() != Role.ACT) {
-            Plainly.answer(response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
+            PlainResponses.answer(response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
         } else if (ofCourse) {
             course(rest, role.get(), post, request, response, callback);
         } else {
@@ -97,22 +97,22 @@ final class Router extends Handler.Abstract {
     private void session(
             String name, String rest, Role role, boolean post, Request request, Response response, Callback callback)
             throws Exception {
-        Optional<DeskPlace> place;
+        Optional<ServedSession> place;
         try {
             place = shelf.session(name);
         } catch (ProblemException e) {
-            Plainly.answer(response, callback, HttpStatus.CONFLICT_409, String.valueOf(e.getMessage()));
+            PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, String.valueOf(e.getMessage()));
             return;
         }
         if (place.isEmpty() || (post && !rest.equals("/act"))) {
-            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
+            PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
         } else if (post) {
-            DeskPlace known = place.get();
+            ServedSession known = place.get();
             body(request, response, callback, text -> act(known.actions(), text, response, callback));
         } else if (rest.equals("/who")) {
-            Plainly.json(response, callback, who(role));
+            PlainResponses.json(response, callback, who(role));
         } else {
-            new SessionPages(place.get(), streams).get(rest, role, request, response, callback);
+            new SessionRoutes(place.get(), streams).get(rest, role, request, response, callback);
         }
     }
 
@@ -121,11 +121,11 @@ final class Router extends Handler.Abstract {
         if (post && rest.equals("/act")) {
             body(request, response, callback, text -> act(course, text, response, callback));
         } else if (!post && rest.equals("/who")) {
-            Plainly.json(response, callback, who(role));
+            PlainResponses.json(response, callback, who(role));
         } else if (!post && rest.equals("/course")) {
             standing(course, request, response, callback);
         } else {
-            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
+            PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
         }
     }
 
@@ -138,19 +138,19 @@ final class Router extends Handler.Abstract {
                 response.setStatus(HttpStatus.NOT_MODIFIED_304);
                 callback.succeeded();
             } else {
-                Plainly.json(response, callback, now.json());
+                PlainResponses.json(response, callback, now.json());
             }
         } catch (ProblemException e) {
-            Plainly.answer(response, callback, HttpStatus.CONFLICT_409, String.valueOf(e.getMessage()));
+            PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, String.valueOf(e.getMessage()));
         }
     }
 
     private static void act(DeskCourse course, String text, Response response, Callback callback) {
         Optional<String> refused = course.act(text);
         if (refused.isPresent()) {
-            Plainly.answer(response, callback, HttpStatus.CONFLICT_409, refused.get());
+            PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, refused.get());
         } else {
-            Plainly.json(response, callback, "{}");
+            PlainResponses.json(response, callback, "{}");
         }
     }
 
@@ -159,19 +159,20 @@ final class Router extends Handler.Abstract {
         try {
             actions.act(text, new ActReply(getServer().getThreadPool(), response, callback));
         } catch (IllegalArgumentException e) {
-            Plainly.answer(response, callback, HttpStatus.BAD_REQUEST_400, String.valueOf(e.getMessage()));
+            PlainResponses.answer(response, callback, HttpStatus.BAD_REQUEST_400, String.valueOf(e.getMessage()));
         }
     }
 
     private void join(String body, Request request, Response response, Callback callback) {
         String address = Request.getRemoteAddr(request);
         if (admission.mustWait(address)) {
-            Plainly.answer(response, callback, HttpStatus.TOO_MANY_REQUESTS_429, "too many wrong codes; wait a while");
+            PlainResponses.answer(
+                    response, callback, HttpStatus.TOO_MANY_REQUESTS_429, "too many wrong codes; wait a while");
             return;
         }
         Optional<String> token = admission.join(code(body), address);
         if (token.isEmpty()) {
-            Plainly.answer(response, callback, HttpStatus.UNAUTHORIZED_401, "this code is not right");
+            PlainResponses.answer(response, callback, HttpStatus.UNAUTHORIZED_401, "this code is not right");
             return;
         }
         HttpCookie cookie = HttpCookie.build(cookieName(), token.get())
@@ -180,7 +181,7 @@ final class Router extends Handler.Abstract {
                 .path("/")
                 .build();
         Response.addCookie(response, cookie);
-        Plainly.json(response, callback, "{}");
+        PlainResponses.json(response, callback, "{}");
     }
 
     private static String code(String body) {

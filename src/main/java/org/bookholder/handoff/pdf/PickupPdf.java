@@ -34,7 +34,7 @@ public final class PickupPdf {
     /** Writes the pages. */
     public static void write(String title, List<Entry> entries, OutputStream out) throws IOException {
         try (PDDocument document = new PDDocument();
-                Page page = new Page(document)) {
+                PdfPage page = new PdfPage(document)) {
             PDDocumentInformation about = new PDDocumentInformation();
             about.setTitle("Pickups: " + title);
             about.setCreator("Bookholder");
@@ -54,7 +54,7 @@ public final class PickupPdf {
         }
     }
 
-    private static void add(Page page, Entry entry) throws IOException {
+    private static void add(PdfPage page, Entry entry) throws IOException {
         float height = page.height(TEXT, INDENT, entry.text())
                 + page.height(SMALL, INDENT, entry.outcome())
                 + page.height(SMALL, INDENT, entry.where())

@@ -4,7 +4,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.handoff.HandOff;
-import org.bookholder.handoff.timeline.Places;
+import org.bookholder.handoff.timeline.MediaLocator;
 import org.bookholder.session.Pickup;
 import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
@@ -17,7 +17,7 @@ import org.bookholder.session.SessionState;
  * @param time time of day at which it was tried, or ought to have been
  * @param place where that is to be found
  */
-record PickupRow(Pickup pickup, String text, Optional<LocalDateTime> time, Optional<Places.Place> place) {
+record PickupRow(Pickup pickup, String text, Optional<LocalDateTime> time, Optional<MediaLocator.Place> place) {
     /** The lines to record again. */
     static List<PickupRow> of(HandOff handOff) {
         return of(handOff, Pickups.of(handOff.state()));
@@ -30,7 +30,7 @@ record PickupRow(Pickup pickup, String text, Optional<LocalDateTime> time, Optio
 
     private static List<PickupRow> of(HandOff handOff, List<Pickup> pickups) {
         SessionState state = handOff.state();
-        Places places = new Places(handOff.timeline().timecode(), handOff.media());
+        MediaLocator places = new MediaLocator(handOff.timeline().timecode(), handOff.media());
         return pickups.stream()
                 .map(pickup -> new PickupRow(
                         pickup,

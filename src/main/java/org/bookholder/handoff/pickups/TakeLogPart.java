@@ -16,7 +16,7 @@ import org.bookholder.handoff.Csv;
 import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
-import org.bookholder.handoff.timeline.Places;
+import org.bookholder.handoff.timeline.MediaLocator;
 import org.bookholder.session.Decision;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.Pickup;
@@ -61,13 +61,13 @@ public final class TakeLogPart implements HandOffPart {
     private static final class Rows {
         private final HandOff handOff;
         private final SessionState state;
-        private final Places places;
+        private final MediaLocator places;
         private final List<Attempt> used;
 
         Rows(HandOff handOff) {
             this.handOff = handOff;
             state = handOff.state();
-            places = new Places(handOff.timeline().timecode(), handOff.media());
+            places = new MediaLocator(handOff.timeline().timecode(), handOff.media());
             used = handOff.cut().clips().stream()
                     .map(Clip::attempts)
                     .flatMap(List::stream)
@@ -135,8 +135,8 @@ public final class TakeLogPart implements HandOffPart {
                 String notes) {
             StreamTime inTake = start.since(take.start());
             LocalDateTime when = LocalDateTime.ofInstant(take.when().plus(inTake.toDuration()), handOff.zone());
-            Optional<Places.Place> from = places.of(take.number(), start);
-            Optional<Places.Place> to = places.of(take.number(), end);
+            Optional<MediaLocator.Place> from = places.of(take.number(), start);
+            Optional<MediaLocator.Place> to = places.of(take.number(), end);
             return List.of(
                     kind,
                     Integer.toString(take.number()),
@@ -146,8 +146,8 @@ public final class TakeLogPart implements HandOffPart {
                     seconds(inTake),
                     seconds(end.since(start)),
                     from.map(p -> p.media().name()).orElse(""),
-                    from.map(Places.Place::timecode).orElse(""),
-                    to.map(Places.Place::timecode).orElse(""),
+                    from.map(MediaLocator.Place::timecode).orElse(""),
+                    to.map(MediaLocator.Place::timecode).orElse(""),
                     outcome,
                     used,
                     notes);

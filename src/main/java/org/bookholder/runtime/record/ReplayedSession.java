@@ -1,7 +1,7 @@
 package org.bookholder.runtime.record;
 
 import java.util.List;
-import org.bookholder.desk.Trail;
+import org.bookholder.desk.LiveHistory;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.journal.Replay;
 import org.bookholder.script.model.Script;
@@ -15,11 +15,11 @@ import org.bookholder.session.SessionState;
  * @param state where its events led
  * @param trail what a desk shows of the way there
  */
-public record ReplayedSession(SessionState state, Trail trail) {
+public record ReplayedSession(SessionState state, LiveHistory trail) {
     /** Follows the events of a session, which began with {@code script}. */
     public static ReplayedSession of(Script script, FatigueLimits limits, List<SessionEvent> events) {
         return Replay.state(
-                new ReplayedSession(Session.begin(script, limits), Trail.NONE), events, ReplayedSession::after);
+                new ReplayedSession(Session.begin(script, limits), LiveHistory.NONE), events, ReplayedSession::after);
     }
 
     /** The same after one more event. */

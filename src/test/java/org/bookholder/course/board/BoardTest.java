@@ -47,9 +47,9 @@ final class BoardTest {
 
     @Test
     void aScriptIsPlannedOnceItHasADay() throws ProblemException {
-        assertThat(board().lessons().get(0).stage()).isEqualTo(Stage.SCRIPT);
+        assertThat(board().lessons().get(0).stage()).isEqualTo(LessonStage.SCRIPT);
         LessonState planned = board().planned(n -> Optional.of(TODAY)).lessons().get(0);
-        assertThat(planned.stage()).isEqualTo(Stage.PLANNED);
+        assertThat(planned.stage()).isEqualTo(LessonStage.PLANNED);
         assertThat(planned.next()).isEqualTo("record it on 2027-03-09");
         assertThat(planned.missing()).containsExactly("recording", "edit", "export", "check");
     }
@@ -57,7 +57,7 @@ final class BoardTest {
     @Test
     void linesNotComeToAreLeftToRecord() throws ProblemException {
         LessonState state = state(session(FIRST, "c"));
-        assertThat(state.stage()).isEqualTo(Stage.BEGUN);
+        assertThat(state.stage()).isEqualTo(LessonStage.BEGUN);
         assertThat(state.next()).isEqualTo("record lines 2, 3");
         assertThat(state.missing()).startsWith("recording of 2 lines");
     }
@@ -65,7 +65,7 @@ final class BoardTest {
     @Test
     void misreadAndSkippedLinesAreToBePickedUp() throws ProblemException {
         LessonState state = state(session(FIRST, "smc"));
-        assertThat(state.stage()).isEqualTo(Stage.PICKUPS);
+        assertThat(state.stage()).isEqualTo(LessonStage.PICKUPS);
         assertThat(state.recording().pickups()).containsExactly(1, 2);
         assertThat(state.missing()).startsWith("2 pickups");
     }
@@ -73,7 +73,7 @@ final class BoardTest {
     @Test
     void aLaterSessionPicksUpWhatAnEarlierOneLeft() throws ProblemException {
         LessonState state = state(session(LATER, "cms"), session(FIRST, "mcc"));
-        assertThat(state.stage()).isEqualTo(Stage.RECORDED);
+        assertThat(state.stage()).isEqualTo(LessonStage.RECORDED);
         assertThat(state.next()).isEqualTo("edit it");
     }
 
@@ -90,13 +90,13 @@ final class BoardTest {
     void anEditIsDoneWhenSomeoneSaysSoOrTheExportIsThere() throws ProblemException {
         Progress.none().edited(LATER, lesson, true, 2.5).write(folder);
         LessonState state = state(session(FIRST, "ccc"));
-        assertThat(state.stage()).isEqualTo(Stage.EDITED);
+        assertThat(state.stage()).isEqualTo(LessonStage.EDITED);
         assertThat(state.editHours()).hasValue(2.5);
         Progress.read(folder).edited(LATER, lesson, false, 0).write(folder);
-        assertThat(state(session(FIRST, "ccc")).stage()).isEqualTo(Stage.RECORDED);
+        assertThat(state(session(FIRST, "ccc")).stage()).isEqualTo(LessonStage.RECORDED);
 
         files.export("hub_final.mp4", LATER);
-        assertThat(state(session(FIRST, "ccc")).stage()).isEqualTo(Stage.EXPORTED);
+        assertThat(state(session(FIRST, "ccc")).stage()).isEqualTo(LessonStage.EXPORTED);
         assertThat(state(session(FIRST, "ccc")).next()).isEqualTo("check hub_final.mp4");
     }
 
@@ -104,7 +104,7 @@ final class BoardTest {
     void anExportOlderThanTheLastRecordingCountsNoMore() throws ProblemException {
         files.export("hub.mp4", FIRST);
         LessonState state = state(session(FIRST.minusSeconds(3600), "mcc"), session(LATER, "c"));
-        assertThat(state.stage()).isEqualTo(Stage.RECORDED);
+        assertThat(state.stage()).isEqualTo(LessonStage.RECORDED);
         assertThat(state.next()).isEqualTo("edit it again: it was recorded since");
     }
 
@@ -119,7 +119,7 @@ final class BoardTest {
 
         ExportChecks.keep(folder, export, LATER, List.of());
         Board board = board(session(FIRST, "ccc"));
-        assertThat(board.lessons().get(0).stage()).isEqualTo(Stage.CHECKED);
+        assertThat(board.lessons().get(0).stage()).isEqualTo(LessonStage.CHECKED);
         assertThat(board.finished()).isTrue();
         assertThat(BoardText.of(board))
                 .contains("The course is finished: every lesson is recorded, edited, exported and checked.");

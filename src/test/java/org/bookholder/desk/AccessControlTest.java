@@ -8,16 +8,16 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.util.Locale;
-import org.bookholder.desk.Admission.Role;
+import org.bookholder.desk.AccessControl.Role;
 import org.bookholder.testing.FakeClock;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-final class AdmissionTest {
+final class AccessControlTest {
     private final SecureRandom random = new SecureRandom();
-    private final DeskKeys keys = DeskKeys.fresh(random);
+    private final DeskCredentials keys = DeskCredentials.fresh(random);
     private final FakeClock clock = new FakeClock();
-    private final Admission open = new Admission(keys, true, random, clock);
+    private final AccessControl open = new AccessControl(keys, true, random, clock);
 
     @Test
     void aCodeLetsInToWhatItIsFor() {
@@ -30,7 +30,7 @@ final class AdmissionTest {
 
     @Test
     void joinCodesAreNotTakenUnlessTheDeskIsOpenToTheNetwork() {
-        Admission local = new Admission(keys, false, random, clock);
+        AccessControl local = new AccessControl(keys, false, random, clock);
         assertThat(local.join(keys.act(), "a")).isEmpty();
         assertThat(local.join(keys.key(), "a")).isPresent();
     }
@@ -41,24 +41,24 @@ final class AdmissionTest {
         assertThat(open.role(look.replaceFirst("look", "act"))).isEmpty();
         assertThat(open.role(look + "A")).isEmpty();
         assertThat(open.role("")).isEmpty();
-        assertThat(new Admission(DeskKeys.fresh(random), true, random, clock).role(look))
+        assertThat(new AccessControl(DeskCredentials.fresh(random), true, random, clock).role(look))
                 .isEmpty();
     }
 
     @Test
     void whoTriesTooOftenWaitsWhateverTheyTryThen() {
-        for (int i = 0; i < Admission.FROM_ONE; i++) {
+        for (int i = 0; i < AccessControl.FROM_ONE; i++) {
             assertThat(open.join("WRONG-" + i, "a")).isEmpty();
         }
         assertThat(open.join(keys.act(), "a")).isEmpty();
         assertThat(open.join(keys.act(), "another")).isPresent();
-        clock.pass(Duration.ofNanos(Admission.WINDOW_NANOS + 1));
+        clock.pass(Duration.ofNanos(AccessControl.WINDOW_NANOS + 1));
         assertThat(open.join(keys.act(), "a")).isPresent();
     }
 
     @Test
     void manyWhoTryALittleWaitTogether() {
-        for (int i = 0; i < Admission.FROM_ALL; i++) {
+        for (int i = 0; i < AccessControl.FROM_ALL; i++) {
             assertThat(open.join("WRONG", "address " + i)).isEmpty();
         }
         assertThat(open.mustWait("yet another")).isTrue();
@@ -66,13 +66,13 @@ final class AdmissionTest {
 
     @Test
     void keysAreKeptForTheOwnerAndKnownAgain(@TempDir Path folder) throws Exception {
-        DeskKeys kept = DeskKeys.of(folder, random).at(4711);
+        DeskCredentials kept = DeskCredentials.of(folder, random).at(4711);
         kept.keep(folder);
-        assertThat(DeskKeys.of(folder, random)).isEqualTo(kept);
+        assertThat(DeskCredentials.of(folder, random)).isEqualTo(kept);
         Path file = folder.resolve("desk.json");
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
                 .isEqualTo("rw-------");
         Files.writeString(file, "{}");
-        assertThat(DeskKeys.of(folder, random).port()).isZero();
+        assertThat(DeskCredentials.of(folder, random).port()).isZero();
     }
 }

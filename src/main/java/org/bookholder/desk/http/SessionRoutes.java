@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.bookholder.desk.Admission.Role;
-import org.bookholder.desk.DeskPlace;
+import org.bookholder.desk.AccessControl.Role;
+import org.bookholder.desk.ServedSession;
 import org.bookholder.desk.Waveform;
 import org.bookholder.journal.TakeFile;
 import org.bookholder.problem.ProblemException;
@@ -24,13 +24,13 @@ import org.eclipse.jetty.util.Fields;
 import org.jspecify.annotations.Nullable;
 
 /** Answers what the page of one session asks for. */
-final class SessionPages {
+final class SessionRoutes {
     private static final Pattern TAKE = Pattern.compile("/takes/(\\d{1,6})\\.wav");
 
-    private final DeskPlace place;
-    private final Streams streams;
+    private final ServedSession place;
+    private final EventStreams streams;
 
-    SessionPages(DeskPlace place, Streams streams) {
+    SessionRoutes(ServedSession place, EventStreams streams) {
         this.place = place;
         this.streams = streams;
     }
@@ -43,7 +43,8 @@ final class SessionPages {
             String page = Request.extractQueryParameters(request).getValue("page");
             if (!streams.add(
                     page == null ? "" : page, () -> EventStream.begin(place.feed(), request, response, callback))) {
-                Plainly.answer(response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, "too many pages are open");
+                PlainResponses.answer(
+                        response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, "too many pages are open");
             }
         } else if (path.equals("/peaks")) {
             peaks(Request.extractQueryParameters(request), response, callback);
@@ -51,13 +52,13 @@ final class SessionPages {
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
             place.session().writePickups(pdf);
             response.getHeaders().put(HttpHeader.CONTENT_TYPE, "application/pdf");
-            Plainly.send(response, callback, ByteBuffer.wrap(pdf.toByteArray()));
+            PlainResponses.send(response, callback, ByteBuffer.wrap(pdf.toByteArray()));
         } else if (path.equals("/handoff")) {
             handedOff(role, Request.extractQueryParameters(request).getValue("name"), request, response, callback);
         } else if (take.matches()) {
             recording(Integer.parseInt(take.group(1)), request, response, callback);
         } else {
-            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
+            PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
         }
     }
 
@@ -65,9 +66,9 @@ final class SessionPages {
         Optional<Path> file =
                 name == null ? Optional.empty() : place.session().handOff().file(name);
         if (role != Role.ACT) {
-            Plainly.answer(response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
+            PlainResponses.answer(response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
         } else if (file.isEmpty()) {
-            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is no such file");
+            PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is no such file");
         } else {
             Downloads.serve(file.get(), request, response, callback);
         }
@@ -77,7 +78,7 @@ final class SessionPages {
         Optional<Path> file =
                 take(number).map(t -> place.session().recording(number)).filter(Files::isRegularFile);
         if (file.isEmpty()) {
-            Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "this take was not recorded");
+            PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "this take was not recorded");
         } else {
             Recordings.serve(TakeFile.of(file.get()), request, response, callback);
         }
@@ -89,7 +90,7 @@ final class SessionPages {
             Optional<Path> file =
                     take.map(t -> place.session().recording(t.number())).filter(Files::isRegularFile);
             if (file.isEmpty()) {
-                Plainly.answer(response, callback, HttpStatus.NOT_FOUND_404, "this take was not recorded");
+                PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "this take was not recorded");
                 return;
             }
             double from = Double.parseDouble(asked.getValue("from"));
@@ -97,9 +98,10 @@ final class SessionPages {
             int points = Integer.parseInt(asked.getValue("points"));
             String json = Waveform.of(file.get(), take.orElseThrow().start(), from, to, points)
                     .toString();
-            Plainly.json(response, callback, json);
+            PlainResponses.json(response, callback, json);
         } catch (IllegalArgumentException | NullPointerException e) {
-            Plainly.answer(response, callback, HttpStatus.BAD_REQUEST_400, "take, from, to and points are asked for");
+            PlainResponses.answer(
+                    response, callback, HttpStatus.BAD_REQUEST_400, "take, from, to and points are asked for");
         }
     }
 

@@ -20,7 +20,7 @@ import javax.crypto.spec.SecretKeySpec;
  * are counted, from each address and from all together, so that none can be found by trying. Safe for use by several
  * threads.
  */
-public final class Admission {
+public final class AccessControl {
     /** Wrong codes from one address within {@link #WINDOW_NANOS}. */
     static final int FROM_ONE = 8;
 
@@ -32,7 +32,7 @@ public final class Admission {
     private static final int ADDRESSES = 1000;
     private static final String ALGORITHM = "HmacSHA256";
 
-    private final DeskKeys keys;
+    private final DeskCredentials keys;
     private final boolean open;
     private final SecureRandom random;
     private final LongSupplier nanoTime;
@@ -52,7 +52,7 @@ public final class Admission {
      *
      * @param open whether join codes are taken; if not, only the key of this machine is
      */
-    public Admission(DeskKeys keys, boolean open, SecureRandom random, LongSupplier nanoTime) {
+    public AccessControl(DeskCredentials keys, boolean open, SecureRandom random, LongSupplier nanoTime) {
         this.keys = keys;
         this.open = open;
         this.random = random;

@@ -17,11 +17,11 @@ import org.pcollections.TreePVector;
  * @param wrong what is wrong now, empty if nothing is
  * @param since when that began
  */
-public record Trail(
+public record LiveHistory(
         PVector<PacePoint> pace, PVector<SoundPoint> heard, StreamTime clippedAt, String wrong, StreamTime since) {
     /** Nothing seen yet. */
-    public static final Trail NONE =
-            new Trail(TreePVector.empty(), TreePVector.empty(), StreamTime.ZERO, "", StreamTime.ZERO);
+    public static final LiveHistory NONE =
+            new LiveHistory(TreePVector.empty(), TreePVector.empty(), StreamTime.ZERO, "", StreamTime.ZERO);
 
     /** Seconds of sound that are looked back on. */
     private static final int SECONDS = 30;
@@ -50,7 +50,7 @@ public record Trail(
     public record SoundPoint(long second, double rms, double peak, long clipped) {}
 
     /** The trail after one more state. */
-    public Trail after(SessionState state) {
+    public LiveHistory after(SessionState state) {
         long second = (long) state.now().seconds();
         if (!state.rolling()) {
             return told(state, heard, clippedAt, pace);
@@ -74,10 +74,11 @@ public record Trail(
         return told(state, sounds, clipped, more);
     }
 
-    private Trail told(SessionState state, PVector<SoundPoint> sounds, StreamTime clipped, PVector<PacePoint> points) {
+    private LiveHistory told(
+            SessionState state, PVector<SoundPoint> sounds, StreamTime clipped, PVector<PacePoint> points) {
         String now = amiss(state, sounds, clipped);
         boolean same = now.equals(wrong);
-        return new Trail(points, sounds, clipped, now, same ? since : state.now());
+        return new LiveHistory(points, sounds, clipped, now, same ? since : state.now());
     }
 
     private static String amiss(SessionState state, List<SoundPoint> sounds, StreamTime clipped) {

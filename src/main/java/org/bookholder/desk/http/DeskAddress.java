@@ -18,9 +18,9 @@ import java.util.Set;
  * @param insist whether it must be that one; otherwise another is taken if it is in use
  * @param names further names that it is reached by, as behind a TLS proxy
  */
-public record DeskDoor(boolean network, int port, boolean insist, List<String> names) {
+public record DeskAddress(boolean network, int port, boolean insist, List<String> names) {
     /** Copies the list and checks the range. */
-    public DeskDoor {
+    public DeskAddress {
         if (port < 0 || port > 0xFFFF) {
             throw new IllegalArgumentException("port (" + port + ") must be from 0 to 65535");
         }
@@ -28,8 +28,8 @@ public record DeskDoor(boolean network, int port, boolean insist, List<String> n
     }
 
     /** From this machine only, at any port. */
-    public static DeskDoor local() {
-        return new DeskDoor(false, 0, false, List.of());
+    public static DeskAddress local() {
+        return new DeskAddress(false, 0, false, List.of());
     }
 
     /** The address to listen at. */

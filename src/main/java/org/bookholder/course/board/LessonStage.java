@@ -1,7 +1,7 @@
 package org.bookholder.course.board;
 
 /** How far a lesson has come; each stage takes those before it for granted. */
-public enum Stage {
+public enum LessonStage {
     /** There is a script. */
     SCRIPT("script"),
     /** There is a day for recording it. */
@@ -21,7 +21,7 @@ public enum Stage {
 
     private final String label;
 
-    Stage(String label) {
+    LessonStage(String label) {
         this.label = label;
     }
 

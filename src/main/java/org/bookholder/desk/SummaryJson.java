@@ -18,10 +18,10 @@ import org.bookholder.timing.StreamTime;
  * A session summed up for people. A fluff is an attempt that was broken off or misread; the session is told in stretches
  * of about a hundred words as read, so that one fluff is about one percent in each.
  */
-final class Summing {
+final class SummaryJson {
     private static final int STRETCH_WORDS = 100;
 
-    private Summing() {}
+    private SummaryJson() {}
 
     /**
      * A stretch of the reading.
@@ -46,7 +46,7 @@ final class Summing {
         node.put("read", state.lines().stream().filter(LineNotes::reached).count());
         node.put(
                 "first_clean",
-                state.lines().stream().filter(Summing::cleanAtFirst).count());
+                state.lines().stream().filter(SummaryJson::cleanAtFirst).count());
         node.put("open", state.pickups().size());
         node.put(
                 "decided",
@@ -110,13 +110,13 @@ final class Summing {
 
     private static ObjectNode json(Stretch s) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        node.put("from", Figures.seconds(s.from()));
-        node.put("to", Figures.seconds(s.to()));
+        node.put("from", JsonFigures.seconds(s.from()));
+        node.put("to", JsonFigures.seconds(s.to()));
         node.put("first", s.firstLine());
         node.put("last", s.lastLine());
         node.put("words", s.words());
         node.put("fluffs", s.fluffs());
-        Figures.put(node, "rate", s.perHundred(), 1);
+        JsonFigures.put(node, "rate", s.perHundred(), 1);
         return node;
     }
 }

@@ -23,7 +23,7 @@ import org.bookholder.problem.ProblemException;
  * @param act the join code for those who may act
  * @param look the join code for those who may only look
  */
-public record DeskKeys(int port, String secret, String key, String act, String look) {
+public record DeskCredentials(int port, String secret, String key, String act, String look) {
     private static final String FILE = "desk.json";
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
@@ -37,20 +37,20 @@ public record DeskKeys(int port, String secret, String key, String act, String l
     private static final int CODE_LENGTH = 8;
 
     /** Keys that nobody has had before. */
-    public static DeskKeys fresh(SecureRandom random) {
-        return new DeskKeys(0, bytes(random), bytes(random), code(random), code(random));
+    public static DeskCredentials fresh(SecureRandom random) {
+        return new DeskCredentials(0, bytes(random), bytes(random), code(random), code(random));
     }
 
     /** The keys of the session in a folder; fresh ones if there are none, or none that can be read. */
-    public static DeskKeys of(Path folder, SecureRandom random) {
+    public static DeskCredentials of(Path folder, SecureRandom random) {
         return kept(folder).orElseGet(() -> fresh(random));
     }
 
     /** The keys that are kept in a folder; empty if there are none, or none that can be read. */
-    public static Optional<DeskKeys> kept(Path folder) {
+    public static Optional<DeskCredentials> kept(Path folder) {
         try {
-            DeskKeys kept = MAPPER.readValue(Files.readString(folder.resolve(FILE)), DeskKeys.class);
-            return Optional.of(kept).filter(DeskKeys::complete);
+            DeskCredentials kept = MAPPER.readValue(Files.readString(folder.resolve(FILE)), DeskCredentials.class);
+            return Optional.of(kept).filter(DeskCredentials::complete);
         } catch (IOException none) {
             return Optional.empty();
         }
@@ -74,8 +74,8 @@ public record DeskKeys(int port, String secret, String key, String act, String l
     }
 
     /** The same at another port. */
-    public DeskKeys at(int newPort) {
-        return new DeskKeys(newPort, secret, key, act, look);
+    public DeskCredentials at(int newPort) {
+        return new DeskCredentials(newPort, secret, key, act, look);
     }
 
     private boolean complete() {

@@ -13,7 +13,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 
 /** Sets text down a page and goes to the next when it is full. Sizes in points. */
-final class Page implements AutoCloseable {
+final class PdfPage implements AutoCloseable {
     /** Comes with the PDF library; Latin, Greek, Cyrillic and Hebrew letters. */
     private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
@@ -32,7 +32,7 @@ final class Page implements AutoCloseable {
     private int number;
     private float top;
 
-    Page(PDDocument document) throws IOException {
+    PdfPage(PDDocument document) throws IOException {
         this.document = document;
         try (InputStream in = PDDocument.class.getResourceAsStream(FONT)) {
             if (in == null) {

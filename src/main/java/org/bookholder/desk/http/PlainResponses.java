@@ -11,7 +11,7 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 
 /** Answers in one plain line, with what every answer carries; also where the web server itself refuses a request. */
-final class Plainly implements Request.Handler {
+final class PlainResponses implements Request.Handler {
     /** Nothing but what this program serves, no frame around it, no guess at what it is, no trace elsewhere. */
     private static final List<HttpField> HEADERS = List.of(
             new HttpField(

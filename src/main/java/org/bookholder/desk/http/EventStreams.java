@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * The pages that are being told, and the beat that keeps their connections. A page that comes back over a new connection
  * lets go of its last one, of whose end this side may not hear for a quarter of an hour. Safe for use by several threads.
  */
-final class Streams {
+final class EventStreams {
     private static final int MOST = 64;
     private static final Duration BEAT = Duration.ofSeconds(5);
 

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 
 /** What can be opened at a desk: one session, or a course with its sessions. Safe for use by several threads. */
-public interface DeskShelf {
+public interface SessionDirectory {
     /** The name of a desk's only session. */
     String ONLY = "";
 
@@ -14,16 +14,16 @@ public interface DeskShelf {
      * @return empty if there is none of that name
      * @throws ProblemException if it cannot be opened
      */
-    Optional<DeskPlace> session(String name) throws ProblemException;
+    Optional<ServedSession> session(String name) throws ProblemException;
 
     /** The course; empty if the desk is for one session. */
     Optional<DeskCourse> course();
 
     /** One session and no more. */
-    static DeskShelf of(DeskPlace only) {
-        return new DeskShelf() {
+    static SessionDirectory of(ServedSession only) {
+        return new SessionDirectory() {
             @Override
-            public Optional<DeskPlace> session(String name) {
+            public Optional<ServedSession> session(String name) {
                 return name.equals(ONLY) ? Optional.of(only) : Optional.empty();
             }
 

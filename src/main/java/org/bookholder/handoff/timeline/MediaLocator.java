@@ -11,9 +11,9 @@ import org.bookholder.timing.Timecode;
  * @param timecode how frames are counted
  * @param media the files; where several hold the same moment, the first of them
  */
-public record Places(Timecode timecode, List<Media> media) {
+public record MediaLocator(Timecode timecode, List<Media> media) {
     /** Copies the list. */
-    public Places {
+    public MediaLocator {
         media = List.copyOf(media);
     }
 

@@ -7,4 +7,4 @@ package org.bookholder.desk;
  * @param feed tells its pages where it stands
  * @param actions does what its pages ask for
  */
-public record DeskPlace(DeskSession session, Feed feed, Actions actions) {}
+public record ServedSession(DeskSession session, Feed feed, Actions actions) {}

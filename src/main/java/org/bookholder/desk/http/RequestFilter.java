@@ -1,11 +1,8 @@
 package org.bookholder.desk.http;
 
-import java.util.LinkedHashMap;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.IntSupplier;
-import java.util.function.LongSupplier;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.server.Handler;
@@ -15,54 +12,38 @@ import org.eclipse.jetty.util.Callback;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Turns away what no page of ours asks for: other hosts' names (which a hostile page could have pointed at this machine),
- * pages of other origins, other methods, large bodies, and floods.
+ * Refuses requests that no page of this program makes: for other host names (which a hostile page could have pointed at
+ * this machine), from pages of other origins, with other methods or with large bodies.
  */
-final class Gate extends Handler.Wrapper {
+final class RequestFilter extends Handler.Wrapper {
     /** Actions are small; nothing else has a body. */
     static final int MOST_BODY_BYTES = 4096;
 
-    /** Twenty pages opened at once from one machine stay below. */
-    private static final double MOST_AT_ONCE = 600;
-
-    private static final double PER_SECOND = 100;
-    private static final int ADDRESSES = 500;
     private static final Set<String> METHODS = Set.of("GET", "HEAD", "POST");
 
-    private final DeskDoor door;
+    private final DeskAddress door;
     private final Set<String> ownNames;
     private final IntSupplier port;
-    private final LongSupplier nanoTime;
-    private final Map<String, Allowance> allowances = new LinkedHashMap<>();
 
-    Gate(DeskDoor door, IntSupplier port, LongSupplier nanoTime, Handler behind) {
-        super(behind);
+    RequestFilter(DeskAddress door, IntSupplier port, Handler next) {
+        super(next);
         this.door = door;
         this.ownNames = door.ownNames();
         this.port = port;
-        this.nanoTime = nanoTime;
     }
-
-    /** How many more requests an address may make now. */
-    private record Allowance(double left, long at) {}
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
-        if (!allowed(Request.getRemoteAddr(request))) {
-            response.getHeaders().put(HttpHeader.RETRY_AFTER, "5");
-            Plainly.answer(response, callback, HttpStatus.TOO_MANY_REQUESTS_429, "too many requests; wait a little");
-            return true;
-        }
         int refused = refusal(request);
         if (refused != 0) {
-            Plainly.answer(response, callback, refused, "not from here");
+            PlainResponses.answer(response, callback, refused, "this desk does not take such a request");
             return true;
         }
-        Plainly.addHeaders(response);
+        PlainResponses.addHeaders(response);
         return super.handle(request, response, callback);
     }
 
-    /** The status to refuse a request with; 0 if it may pass. */
+    /** The status to refuse a request with; 0 if it passes. */
     private int refusal(Request request) {
         String host = request.getHeaders().get(HttpHeader.HOST);
         if (host == null || !isOurs(host.toLowerCase(Locale.ROOT))) {
@@ -103,7 +84,7 @@ final class Gate extends Handler.Wrapper {
                 && host.substring(colon + 1).equals(Integer.toString(port.getAsInt()));
     }
 
-    /** Browsers name the origin of every request that is not a plain look; a command without one is not from a page. */
+    /** Browsers send the origin with every POST; one that comes without it does not come from a page. */
     private static boolean fromOurPage(@Nullable String origin, String host, boolean post) {
         if (origin == null) {
             return !post;
@@ -113,19 +94,5 @@ final class Gate extends Handler.Wrapper {
 
     private static boolean otherSite(@Nullable String site) {
         return site != null && !site.equals("same-origin") && !site.equals("none");
-    }
-
-    private synchronized boolean allowed(String address) {
-        long now = nanoTime.getAsLong();
-        Allowance before = allowances.remove(address);
-        double left = MOST_AT_ONCE;
-        if (before != null) {
-            left = Math.min(MOST_AT_ONCE, before.left() + (now - before.at()) * 1e-9 * PER_SECOND);
-        } else if (allowances.size() >= ADDRESSES) {
-            allowances.remove(allowances.keySet().iterator().next());
-        }
-        boolean may = left >= 1;
-        allowances.put(address, new Allowance(may ? left - 1 : left, now));
-        return may;
     }
 }

@@ -11,7 +11,7 @@ import org.eclipse.jetty.io.Connection;
  * Turns away more connections from one address than pages on one machine need, so that no machine can take up all there
  * are. Safe for use by several threads.
  */
-final class Crowd implements Connection.Listener {
+final class ConnectionLimiter implements Connection.Listener {
     /** Six for each of twenty browsers, or for as many as stand behind one proxy. */
     static final int MOST = 120;
 

@@ -7,8 +7,8 @@ import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
 /** The lines of a session that a pickup list has something to say of, as its page gets them. */
-public final class ListedLines {
-    private ListedLines() {}
+public final class PickupListJson {
+    private PickupListJson() {}
 
     /** Those that were called, marked, noted or decided on, in script order, each with its text. */
     public static ArrayNode of(SessionState state) {

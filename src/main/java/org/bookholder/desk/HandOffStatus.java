@@ -10,9 +10,9 @@ import java.util.List;
  * @param files what lies there, sorted by name
  * @param said what came of the last writing, one line for people; empty if there is nothing to tell
  */
-public record HandedOff(Step step, String folder, List<Entry> files, String said) {
+public record HandOffStatus(Step step, String folder, List<Entry> files, String said) {
     /** Copies the list. */
-    public HandedOff {
+    public HandOffStatus {
         files = List.copyOf(files);
     }
 

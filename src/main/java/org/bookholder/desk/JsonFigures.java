@@ -6,8 +6,8 @@ import java.math.RoundingMode;
 import org.bookholder.timing.StreamTime;
 
 /** Figures as the page gets them. */
-final class Figures {
-    private Figures() {}
+final class JsonFigures {
+    private JsonFigures() {}
 
     /** A time in seconds, to the millisecond. */
     static BigDecimal seconds(StreamTime time) {
