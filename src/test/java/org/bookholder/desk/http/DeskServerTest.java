@@ -332,14 +332,8 @@ final class DeskServerTest {
 
     @Test
     void aPageIsToldOfChangesAsTheyCome() throws IOException {
-        try (Socket socket = wire.open();
-                BufferedReader in =
-                        new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8))) {
-            socket.getOutputStream()
-                    .write(("GET /events HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\nCookie: " + looking
-                                    + "\r\n\r\n")
-                            .getBytes(StandardCharsets.US_ASCII));
-            until(in, "event: whole");
+        try (Socket socket = events("one");
+                BufferedReader in = new BufferedReader(new InputStreamReader(socket.getInputStream(), UTF_8))) {
             session.happens(Readings.moved(7, 3, 2, 1));
             feed.look();
             until(in, "event: change");
