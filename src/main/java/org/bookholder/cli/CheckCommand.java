@@ -10,7 +10,7 @@ import org.bookholder.delivery.CheckReport;
 import org.bookholder.delivery.CheckText;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.delivery.Profile;
-import org.bookholder.delivery.ProfileText;
+import org.bookholder.delivery.ProfileForm;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.Ears;
 import org.jspecify.annotations.Nullable;
@@ -23,11 +23,11 @@ import picocli.CommandLine.Parameters;
         name = "check",
         sortOptions = false,
         description = {
-            "Check exported films before they go out: the file, picture and sound against a delivery profile, and the words "
-                    + "against the script.",
-            "The script is the course's lesson of the film's name, or the file of that name beside the film or in the folder "
-                    + "above, unless one is named. The result is kept beside each film. Exit status 3 if anything must be "
-                    + "mended."
+            "Check exported films before they go out: the file, picture and sound against a delivery profile, and the"
+                    + " words against the script.",
+            "The script is the course's lesson of the film's name, or the file of that name beside the film or in the"
+                + " folder above, unless one is named. The result is kept beside each film. Exit status 3 if anything"
+                + " must be mended."
         })
 final class CheckCommand implements Callable<Integer> {
     private final Surroundings here;
@@ -65,13 +65,13 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         if (showProfile) {
-            Profile shown = profile == null ? DeliveryProfile.usual(here) : DeliveryProfile.read(profile);
+            Profile shown = profile == null ? DeliveryProfile.usual(here) : DeliveryProfile.read(profile, here);
             terminal.out().println("# What an exported film has to be. What is left out is not checked.");
             terminal.out()
                     .println(
                             "# Where no source is named, the figure is common practice of sites that take such films.");
             terminal.out().println("# To set your own, save these lines as " + here.delivery() + " and change them.");
-            ProfileText.of(shown).forEach(terminal.out()::println);
+            ProfileForm.lines(shown).forEach(terminal.out()::println);
             return 0;
         }
         if (films == null || films.isEmpty()) {
@@ -85,7 +85,7 @@ final class CheckCommand implements Callable<Integer> {
                 Optional.ofNullable(profile), DeliveryProfile.usual(here), Optional.ofNullable(script), !noWords);
         List<ExportJob> jobs = new ArrayList<>();
         for (Path film : films) {
-            jobs.add(ExportJob.of(film, choices));
+            jobs.add(ExportJob.of(film, choices, here));
         }
         return Interruption.watch(
                 terminal, "the film that was being checked has no new result", stop -> check(jobs, stop));

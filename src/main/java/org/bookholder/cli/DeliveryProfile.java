@@ -1,32 +1,34 @@
 package org.bookholder.cli;
 
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.bookholder.delivery.Limit;
 import org.bookholder.delivery.Profile;
-import org.bookholder.delivery.ProfileText;
+import org.bookholder.delivery.ProfileForm;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.settings.SettingsFile;
+import org.bookholder.settings.SettingsText.Values;
 
 /** What an exported film has to be: as the user has set it, by default the program's own. */
 final class DeliveryProfile {
+    private static final String WHAT = "the profile";
+
     private DeliveryProfile() {}
 
     static Profile usual(Surroundings here) throws ProblemException {
-        return Files.exists(here.delivery()) ? read(here.delivery()) : ProfileText.usual();
+        Path file = here.delivery();
+        return Files.exists(file)
+                ? of(new SettingsFile(file, WHAT).read(ProfileForm.FORM), file, here)
+                : ProfileForm.usual();
     }
 
-    static Profile read(Path file) throws ProblemException {
-        try {
-            return ProfileText.parse(Files.readString(file), file.toString());
-        } catch (CharacterCodingException e) {
-            throw new ProblemException("this is not UTF-8 text", file.toString(), "save it as UTF-8", e);
-        } catch (IOException e) {
-            throw new ProblemException(
-                    "the profile cannot be read",
-                    file.toString(),
-                    "name a file that is there and that you may read",
-                    e);
-        }
+    /** The profile in a file that a person named. */
+    static Profile read(Path file, Surroundings here) throws ProblemException {
+        return of(new SettingsFile(file, WHAT).readOnly(ProfileForm.FORM), file, here);
+    }
+
+    private static Profile of(Values<Limit> values, Path file, Surroundings here) throws ProblemException {
+        here.warnings().leftOut(values.wrong());
+        return ProfileForm.of(values, file.toString());
     }
 }

@@ -13,6 +13,7 @@ import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
+import org.bookholder.view.settings.WindowWish;
 
 /** What the program finds on this machine to listen with and to show on. */
 interface Equipment {

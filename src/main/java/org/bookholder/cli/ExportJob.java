@@ -17,11 +17,11 @@ import org.bookholder.problem.ProblemException;
  */
 record ExportJob(Path film, Optional<Course> course, Profile profile, Optional<Lesson> lesson) {
     /** Finds the course and with it the script of a film; what {@code choices} names goes before. */
-    static ExportJob of(Path film, Choices choices) throws ProblemException {
+    static ExportJob of(Path film, Choices choices, Surroundings here) throws ProblemException {
         Optional<Path> folder = CourseReader.around(film);
         Optional<Course> course = folder.isEmpty() ? Optional.empty() : Optional.of(CourseReader.read(folder.get()));
         Optional<Path> named = choices.profile().or(() -> course.flatMap(Course::delivery));
-        Profile profile = named.isPresent() ? DeliveryProfile.read(named.get()) : choices.usual();
+        Profile profile = named.isPresent() ? DeliveryProfile.read(named.get(), here) : choices.usual();
         return new ExportJob(film, course, profile, lesson(film, course, choices));
     }
 

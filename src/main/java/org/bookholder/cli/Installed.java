@@ -30,6 +30,7 @@ import org.bookholder.speech.Ears;
 import org.bookholder.speech.microphone.Microphone;
 import org.bookholder.speech.vosk.VoskEars;
 import org.bookholder.view.gl.ReadingWindow;
+import org.bookholder.view.settings.WindowWish;
 
 /** The one list of what a user can choose: a new exporter or audio source is added here and nowhere else. */
 public final class Installed {

@@ -1,37 +1,33 @@
 package org.bookholder.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import org.bookholder.files.Access;
-import org.bookholder.files.AtomicFiles;
-import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.view.settings.SettingsText;
-import org.bookholder.view.settings.WindowPlace;
-import org.bookholder.view.settings.WindowSettings;
+import org.bookholder.settings.SettingsFile;
+import org.bookholder.settings.SettingsText.Values;
+import org.bookholder.view.settings.WindowForm;
+import org.bookholder.view.settings.WindowWish;
 
 /**
  * How the reading window was left: for this machine, and for one script the size of its type and the length of its rows.
  * Only what was changed in the window is kept; what was given on the command line goes for that time alone.
  */
 final class KeptWindow {
-    private static final Set<String> OF_SCRIPT = Set.of("type-arc-minutes", "type-pixels", "words");
-    private static final String FULL_SCREEN = "full-screen";
-    private static final String MONITOR = "monitor";
+    private static final String WHAT = "the window's settings";
 
-    private final Path machine;
-    private final Path script;
+    private final SettingsFile machine;
+    private final SettingsFile script;
+    private final Warnings warnings;
 
-    private KeptWindow(Path machine, Path script) {
-        this.machine = machine;
-        this.script = script;
+    private KeptWindow(Path machine, Path script, Warnings warnings) {
+        this.machine = new SettingsFile(machine, WHAT);
+        this.script = new SettingsFile(script, WHAT);
+        this.warnings = warnings;
     }
 
     /** What is kept for a script; its full path tells it from others of the same name. */
@@ -43,28 +39,29 @@ final class KeptWindow {
                 String.format(Locale.ROOT, "%s-%08x.txt", name, full.toString().hashCode());
         return new KeptWindow(
                 here.settings().resolve("window.txt"),
-                here.settings().resolve("scripts").resolve(file));
+                here.settings().resolve("scripts").resolve(file),
+                here.warnings());
     }
 
     /** How the window was left. */
     WindowWish wish() throws ProblemException {
-        Map<String, String> kept = read(machine);
-        boolean filling = "yes".equals(kept.remove(FULL_SCREEN));
-        String number = kept.getOrDefault(MONITOR, "1");
-        kept.remove(MONITOR);
-        if (!number.matches("[1-9]\\d?")) {
-            throw new ProblemException("'" + number + "' is not a monitor", machine.toString(), "give a number from 1");
+        return over(over(WindowWish.defaults(), machine), script);
+    }
+
+    private WindowWish over(WindowWish before, SettingsFile file) throws ProblemException {
+        Values<UnaryOperator<WindowWish>> values = file.read(WindowForm.FORM);
+        warnings.leftOut(values.wrong());
+        WindowWish wish = before;
+        for (UnaryOperator<WindowWish> change : values.values().values()) {
+            wish = change.apply(wish);
         }
-        WindowSettings settings = SettingsText.over(WindowSettings.defaults(), kept, machine.toString());
-        settings = SettingsText.over(settings, read(script), script.toString());
-        WindowPlace place = WindowPlace.windowed().on(Integer.parseInt(number));
-        return new WindowWish(settings, filling ? place.filled() : place);
+        return wish;
     }
 
     /** Keeps what was changed between opening and closing the window. */
     void keep(WindowWish opened, WindowWish closed) throws ProblemException {
-        Map<String, String> before = values(opened);
-        Map<String, String> after = values(closed);
+        Map<String, String> before = WindowForm.values(opened);
+        Map<String, String> after = WindowForm.values(closed);
         Map<String, String> changed = new LinkedHashMap<>();
         after.forEach((name, value) -> {
             if (!value.equals(before.get(name))) {
@@ -76,64 +73,11 @@ final class KeptWindow {
                 .collect(Collectors.toSet());
         if (!changed.isEmpty() || !gone.isEmpty()) {
             // A new script begins with the size and the rows that were chosen last.
-            write(machine, changed, gone);
+            machine.change(WindowForm.FORM, changed, gone);
         }
-        changed.keySet().retainAll(OF_SCRIPT);
+        changed.keySet().retainAll(WindowForm.OF_SCRIPT);
         if (!changed.isEmpty()) {
-            write(script, changed, Set.of());
+            script.change(WindowForm.FORM, changed, Set.of());
         }
-    }
-
-    private static Map<String, String> values(WindowWish wish) {
-        Map<String, String> values = new LinkedHashMap<>(SettingsText.of(wish.settings()));
-        values.put(FULL_SCREEN, wish.place().fullScreen() ? "yes" : "no");
-        values.put(MONITOR, Integer.toString(wish.place().monitor()));
-        return values;
-    }
-
-    private static Map<String, String> read(Path file) throws ProblemException {
-        Map<String, String> values = new LinkedHashMap<>();
-        if (!Files.exists(file)) {
-            return values;
-        }
-        try {
-            for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
-                int colon = line.lastIndexOf(':');
-                if (!line.isBlank() && !line.startsWith("#")) {
-                    values.put(
-                            colon < 1 ? line : line.substring(0, colon),
-                            colon < 1 ? "" : line.substring(colon + 1).strip());
-                }
-            }
-            return values;
-        } catch (IOException e) {
-            throw new ProblemException(
-                    "the window's settings cannot be read",
-                    file.toString(),
-                    "make it a file that you may read, or remove it",
-                    e);
-        }
-    }
-
-    private static void write(Path file, Map<String, String> changed, Set<String> gone) throws ProblemException {
-        Map<String, String> values = read(file);
-        values.keySet().removeAll(gone);
-        values.putAll(changed);
-        try {
-            PrivateFiles.createFolder(file.getParent());
-            new AtomicFiles(Access.OWNER).write(file, text(values));
-        } catch (IOException e) {
-            throw new ProblemException(
-                    "the window's settings cannot be kept",
-                    file.toString(),
-                    "see that the folder can be written to",
-                    e);
-        }
-    }
-
-    private static String text(Map<String, String> values) {
-        return values.entrySet().stream()
-                .map(value -> value.getKey() + ": " + value.getValue() + "\n")
-                .collect(Collectors.joining());
     }
 }

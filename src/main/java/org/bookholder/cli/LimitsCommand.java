@@ -1,7 +1,7 @@
 package org.bookholder.cli;
 
 import java.util.concurrent.Callable;
-import org.bookholder.fatigue.LimitsText;
+import org.bookholder.fatigue.LimitsForm;
 import org.bookholder.problem.ProblemException;
 import picocli.CommandLine.Command;
 
@@ -9,8 +9,8 @@ import picocli.CommandLine.Command;
 @Command(
         name = "limits",
         description = {
-            "Show when a break is advised, and how to set it: the lines that are shown, in a file of yours.",
-            "Guidance, not medicine; local work rules and the advice of those licensed to give it come first."
+            "Show when you are reminded to take a break. To set your own limits, save these lines in your own file.",
+            "This is guidance, not medical advice; local work rules and professional advice come first."
         })
 final class LimitsCommand implements Callable<Integer> {
     private final Surroundings here;
@@ -23,9 +23,9 @@ final class LimitsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        terminal.out().println("# When a break is advised, in minutes: as it nears, at it, well past it.");
+        terminal.out().println("# Break reminders, in minutes: early warning, limit, well over.");
         terminal.out().println("# To set your own, save these lines as " + here.limits() + " and change the numbers.");
-        LimitsText.of(Limits.of(here)).forEach(terminal.out()::println);
+        LimitsForm.lines(Limits.of(here)).forEach(terminal.out()::println);
         return 0;
     }
 }

@@ -57,7 +57,8 @@ public final class Main implements Runnable {
     }
 
     /** Runs the program; returns its exit status. */
-    static int run(Surroundings here, Terminal terminal, String... args) {
+    static int run(Surroundings machine, Terminal terminal, String... args) {
+        Surroundings here = machine.warning(new Warnings(line -> terminal.err().println(line)));
         CommandLine line = new CommandLine(new Main());
         for (Object command : new Object[] {
             new ReadCommand(here, terminal),

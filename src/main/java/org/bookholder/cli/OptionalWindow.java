@@ -6,6 +6,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
+import org.bookholder.view.settings.WindowWish;
 
 /** The reading window, if one is wanted and there is a display that can show it. Confined to the main thread. */
 final class OptionalWindow implements AutoCloseable {

@@ -2,6 +2,7 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.bookholder.view.settings.WindowWish;
 
 /**
  * What is to be read, and how.

@@ -19,6 +19,7 @@ import org.bookholder.journal.SessionLocks;
  * @param data the folder that the platform gives to programs for a user's data
  * @param settings the folder that the platform gives to programs for a user's settings
  * @param locks the session folders that this process has locked
+ * @param warnings tells of problems that stop nothing
  * @param equipment what there is to listen with and to show on
  */
 record Surroundings(
@@ -29,6 +30,7 @@ record Surroundings(
         Path data,
         Path settings,
         SessionLocks locks,
+        Warnings warnings,
         Equipment equipment) {
     private static final String MODEL = "models/vosk-model-en-us";
 
@@ -45,6 +47,7 @@ record Surroundings(
                 dataFolder(system, userHome, environment),
                 settingsFolder(system, userHome, environment),
                 new SessionLocks(),
+                new Warnings(unheard -> {}),
                 new Installed.OnThisMachine());
     }
 
@@ -79,7 +82,12 @@ record Surroundings(
 
     /** The same at another time of day. */
     Surroundings at(InstantSource time) {
-        return new Surroundings(time, nanoTime, zone, home, data, settings, locks, equipment);
+        return new Surroundings(time, nanoTime, zone, home, data, settings, locks, warnings, equipment);
+    }
+
+    /** The same with other warnings. */
+    Surroundings warning(Warnings other) {
+        return new Surroundings(clock, nanoTime, zone, home, data, settings, locks, other, equipment);
     }
 
     /** The day it is here. */

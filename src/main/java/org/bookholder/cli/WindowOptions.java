@@ -7,6 +7,7 @@ import org.bookholder.session.Mover;
 import org.bookholder.view.settings.Cue;
 import org.bookholder.view.settings.WindowPlace;
 import org.bookholder.view.settings.WindowSettings;
+import org.bookholder.view.settings.WindowWish;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 

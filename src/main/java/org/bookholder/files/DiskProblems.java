@@ -2,6 +2,7 @@ package org.bookholder.files;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -50,6 +51,9 @@ public final class DiskProblems {
         }
         if (cause instanceof AccessDeniedException) {
             return "access denied";
+        }
+        if (cause instanceof FileAlreadyExistsException e) {
+            return e.getFile() + " is in the way";
         }
         // The message of a file system's exception repeats the path, which the problem names already.
         String reason = cause instanceof FileSystemException e ? e.getReason() : cause.getMessage();

@@ -3,6 +3,7 @@ package org.bookholder.settings;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.Arrays;
 import java.util.List;
 import org.bookholder.problem.ProblemException;
 
@@ -83,6 +84,19 @@ public record Setting(String name, String text, String where) {
                     "write it as hours:minutes: 09:30",
                     e);
         }
+    }
+
+    /** The values that stand in it with commas in between; none if it is empty. */
+    public List<Setting> parts() {
+        return Arrays.stream(text.split(",", -1))
+                .map(part -> new Setting(name, part.strip(), where))
+                .filter(part -> !text.isBlank())
+                .toList();
+    }
+
+    /** Whether the value is yes or no; a problem if it is neither. */
+    public boolean yes() throws ProblemException {
+        return oneOf(List.of("yes", "no")).equals("yes");
     }
 
     /** The value if it is one of these; a problem if it is not. */

@@ -252,15 +252,22 @@ final class CheckCommandTest {
         refuses("no film was named", "check");
         refuses("there is no such file", "check", program.path("none.mp4"));
         refuses("cannot be read as film or sound", "check", program.file("letter.mp4", "Dear aunt"));
-        refuses(
-                "bad.txt:2: there is no setting 'colour'",
-                "check",
-                "x.mp4",
-                "--profile",
-                program.file("bad.txt", "container: mp4\ncolour: red\n"));
+        refuses("bad.txt: sets nothing", "check", "x.mp4", "--profile", program.file("bad.txt", "# container: mp4\n"));
         refuses("the profile cannot be read", "check", "x.mp4", "--profile", program.path("none.txt"));
         refuses("a script is for one film", "check", "a.mp4", "b.mp4", "--script", "a.md");
         refuses("none.md", "check", "a.mp4", "--script", program.path("none.md"));
+    }
+
+    @Test
+    void aWrongLineOfTheProfileIsNamedAndTheRestIsChecked() {
+        String profile = program.file("ours.txt", "container: mp4\ncolour: red\nheight: tall\n");
+        assertThat(program.run("check", "--show-profile", "--profile", profile)).isZero();
+        assertThat(program.out()).contains("container: mp4 ", "height: at least 1080 ");
+        assertThat(program.err())
+                .hasLineCount(2)
+                .contains(profile + ":2: there is no setting 'colour'; write one of container, ")
+                .contains(profile + ":3: 'tall' is no range for 'height'; ")
+                .contains("(this line is left out)");
     }
 
     private void refuses(String message, String... arguments) {

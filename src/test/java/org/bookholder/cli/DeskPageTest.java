@@ -90,6 +90,7 @@ final class DeskPageTest {
                 folder,
                 folder,
                 new SessionLocks(),
+                new Warnings(line -> {}),
                 new FakeEquipment());
         Lesson lesson = demo();
         try (Browser browser = new Browser()) {

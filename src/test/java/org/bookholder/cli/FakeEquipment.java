@@ -18,6 +18,7 @@ import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 import org.bookholder.speech.vosk.VoskEars;
 import org.bookholder.testing.FakeEars;
+import org.bookholder.view.settings.WindowWish;
 
 /** A machine with the devices that a test gives it; without any at first, and with no display. */
 final class FakeEquipment implements Equipment {

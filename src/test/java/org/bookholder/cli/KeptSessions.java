@@ -28,6 +28,7 @@ final class KeptSessions {
                 folder,
                 folder,
                 new SessionLocks(),
+                new Warnings(line -> {}),
                 new FakeEquipment());
     }
 

@@ -11,6 +11,7 @@ import org.bookholder.view.input.Action;
 import org.bookholder.view.input.KeyMap;
 import org.bookholder.view.settings.WindowPlace;
 import org.bookholder.view.settings.WindowSettings;
+import org.bookholder.view.settings.WindowWish;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -61,11 +62,22 @@ final class KeptWindowTest {
     }
 
     @Test
-    void aLineThatSomebodySpoiledIsNamed() throws IOException {
+    void aLineThatSomebodySpoiledIsNamedAndTheRestIsKept() throws IOException {
         Files.createDirectories(folder.resolve("settings"));
-        Files.writeString(folder.resolve("settings/window.txt"), "# by hand\nwords: many\n", StandardCharsets.UTF_8);
-        assertThat(program().run("read", script("one.md"))).isEqualTo(2);
-        assertThat(fresh.err()).hasLineCount(1).contains("words: many", "window.txt");
+        Path file = folder.resolve("settings/window.txt");
+        Files.writeString(file, "# by hand\nwords: many\nmirror: yes\n", StandardCharsets.UTF_8);
+        assertThat(read("one.md").settings())
+                .isEqualTo(WindowSettings.defaults().withMirrored(true));
+        assertThat(fresh.err())
+                .hasLineCount(1)
+                .contains(
+                        "window.txt:2: words 'many' is not a whole number; give 3 to 12 words (this line is left out)");
+        read(
+                "one.md",
+                new WindowWish(WindowSettings.defaults().withMirrored(true).withCountIn(3), WindowPlace.windowed()));
+        assertThat(file)
+                .content(StandardCharsets.UTF_8)
+                .startsWith("# by hand\nwords: many\nmirror: yes\ncount-in: 3 ");
     }
 
     @Test

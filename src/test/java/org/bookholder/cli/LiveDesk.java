@@ -70,6 +70,7 @@ final class LiveDesk implements AutoCloseable {
                 place,
                 place,
                 new SessionLocks(),
+                new Warnings(line -> {}),
                 new FakeEquipment());
         Lesson lesson = lesson(lines);
         DeskOptions options = new DeskOptions();

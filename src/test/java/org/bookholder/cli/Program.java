@@ -49,6 +49,7 @@ final class Program {
                 folder.resolve("data"),
                 folder.resolve("settings"),
                 new SessionLocks(),
+                new Warnings(line -> {}),
                 equipment);
         int status = Main.run(here, terminal, arguments);
         out = outBytes.toString(StandardCharsets.UTF_8);

@@ -70,7 +70,7 @@ final class FilmCheckTest {
 
     private static FilmCheck.Result check(Path path) throws ProblemException {
         try (FilmReader reader = FilmReader.open(path)) {
-            FilmCheck check = new FilmCheck(reader.film(), ProfileText.usual());
+            FilmCheck check = new FilmCheck(reader.film(), ProfileForm.usual());
             boolean more = true;
             while (more) {
                 more = reader.read(check);

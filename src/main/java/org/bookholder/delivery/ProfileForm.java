@@ -1,6 +1,5 @@
 package org.bookholder.delivery;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -9,49 +8,47 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
-import java.util.stream.Collectors;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.settings.Form;
+import org.bookholder.settings.SettingsText.Values;
 
-/**
- * A profile as a text that people write: on each line a name, a colon and what is allowed. A line that begins with a {@code
- * #} is a comment, as is what follows one after a space. What is left out is not checked.
- */
-public final class ProfileText {
+/** How a profile is written by people: what is allowed for each setting. What is left out is not checked. */
+public final class ProfileForm {
     private static final String NUMBER = "(-?\\d{1,9}(?:\\.\\d{1,6})?)";
     private static final Pattern RANGE = Pattern.compile(NUMBER + "\\s+to\\s+" + NUMBER);
     private static final Pattern LEAST = Pattern.compile("at least\\s+" + NUMBER);
     private static final Pattern MOST = Pattern.compile("at most\\s+" + NUMBER);
 
-    private ProfileText() {}
+    /** What can be set. */
+    public static final Form<Limit> FORM = new Form<>(
+            "setting",
+            Arrays.stream(Setting.values())
+                    .map(setting -> new Form.Field<>(
+                            setting.label(), setting.comment(), given -> limit(setting, given.text(), given.where())))
+                    .toList());
+
+    private ProfileForm() {}
 
     /** The profile that is used unless another is named. */
     public static Profile usual() {
         Map<Setting, Limit> limits = new EnumMap<>(Setting.class);
-        try {
-            for (Setting setting : Setting.values()) {
-                limits.put(setting, limit(setting, setting.usual(), setting.label()));
-            }
-        } catch (ProblemException e) {
-            throw new IllegalStateException("a default must read back", e);
+        for (Setting setting : Setting.values()) {
+            limits.put(setting, usual(setting));
         }
         return new Profile("the program's own", limits);
     }
 
     /**
-     * Reads a profile.
+     * The profile that a text sets. A setting whose value cannot be understood is checked as usual, so that nothing goes
+     * out unchecked by mistake.
      *
      * @param source where the text comes from, for messages
-     * @throws ProblemException if a name is not known or given twice, or what is allowed cannot be understood
+     * @throws ProblemException if nothing is set
      */
-    public static Profile parse(String text, String source) throws ProblemException {
+    public static Profile of(Values<Limit> values, String source) throws ProblemException {
         Map<Setting, Limit> limits = new EnumMap<>(Setting.class);
-        List<String> lines = text.lines().toList();
-        for (int i = 0; i < lines.size(); i++) {
-            String line = lines.get(i).replaceFirst("(^|\\s)#.*", "").strip();
-            if (!line.isEmpty()) {
-                take(line, source + ":" + (i + 1), limits);
-            }
-        }
+        values.misread().forEach(name -> Setting.named(name).ifPresent(s -> limits.put(s, usual(s))));
+        values.values().forEach((name, limit) -> limits.put(Setting.named(name).orElseThrow(), limit));
         if (limits.isEmpty()) {
             throw new ProblemException(
                     "sets nothing", source, "begin with what bookholder check --show-profile prints");
@@ -59,41 +56,26 @@ public final class ProfileText {
         return new Profile(source, limits);
     }
 
-    /** The text that reads back as {@code profile}, with a comment on each line. */
-    public static List<String> of(Profile profile) {
-        List<String> lines = new ArrayList<>();
-        for (Setting setting : Setting.values()) {
-            Limit limit = profile.limits().get(setting);
-            if (limit != null) {
-                lines.add(String.format(
-                        Locale.ROOT, "%-40s # %s", setting.label() + ": " + limit.text(), setting.comment()));
-            }
-        }
-        return lines;
+    /** The lines that read back as {@code profile}, with a comment on each. */
+    public static List<String> lines(Profile profile) {
+        return FORM.lines(name -> Setting.named(name).map(profile.limits()::get).map(Limit::text));
     }
 
-    private static void take(String line, String where, Map<Setting, Limit> limits) throws ProblemException {
-        int colon = line.indexOf(':');
-        String name = (colon < 0 ? line : line.substring(0, colon)).strip();
-        Setting setting = Setting.named(name)
-                .orElseThrow(() -> new ProblemException(
-                        "there is no setting '" + name + "'",
-                        where,
-                        "write one of "
-                                + Arrays.stream(Setting.values())
-                                        .map(Setting::label)
-                                        .collect(Collectors.joining(", "))));
-        String value = colon < 0 ? "" : line.substring(colon + 1).strip();
-        if (value.isEmpty()) {
-            throw new ProblemException(
-                    "'" + name + "' says nothing", where, setting.form().remedy() + ", or leave the line out");
-        }
-        if (limits.put(setting, limit(setting, value, where)) != null) {
-            throw new ProblemException("'" + name + "' is given twice", where, "leave one of them");
+    private static Limit usual(Setting setting) {
+        try {
+            return limit(setting, setting.usual(), setting.label());
+        } catch (ProblemException e) {
+            throw new IllegalStateException("a default must read back", e);
         }
     }
 
     private static Limit limit(Setting setting, String value, String where) throws ProblemException {
+        if (value.isEmpty()) {
+            throw new ProblemException(
+                    "'" + setting.label() + "' says nothing",
+                    where,
+                    setting.form().remedy() + ", or leave the line out");
+        }
         return switch (setting.form()) {
             case WORDS ->
                 new Limit.OneOf(Arrays.stream(value.split(",", -1))

@@ -1,0 +1,89 @@
+package org.bookholder.settings;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
+import org.bookholder.files.PrivateFiles;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * A file of settings that people edit.
+ *
+ * @param path the file; need not exist
+ * @param what what it holds, for messages: "the limits"
+ */
+public record SettingsFile(Path path, String what) {
+    /**
+     * Reads the program's own file; if it has lines as earlier versions wrote them, rewrites those. Nothing is set if there
+     * is no file.
+     *
+     * @throws ProblemException if the file is there and cannot be read
+     */
+    public <V> SettingsText.Values<V> read(Form<V> form) throws ProblemException {
+        if (!Files.exists(path)) {
+            return SettingsText.of("", path.toString()).read(form);
+        }
+        String found = load(false);
+        SettingsText text = SettingsText.of(found, path.toString());
+        SettingsText renewed = text.renewed(form);
+        if (!renewed.text().equals(text.text()) && !found.contains("\uFFFD")) {
+            try {
+                new AtomicFiles(Access.OWNER).write(path, renewed.text());
+            } catch (IOException e) {
+                // It has been read; the next time it will be read in the same way.
+            }
+        }
+        return text.read(form);
+    }
+
+    /**
+     * Reads a file that a person named, and leaves it as it is.
+     *
+     * @throws ProblemException if the file cannot be read
+     */
+    public <V> SettingsText.Values<V> readOnly(Form<V> form) throws ProblemException {
+        return SettingsText.of(load(false), path.toString()).read(form);
+    }
+
+    /**
+     * Changes some values and leaves all else in the file as it is, comments included.
+     *
+     * @param changed new values by name
+     * @param gone names that are not to be set any more
+     * @throws ProblemException if the file cannot be read or written
+     */
+    public void change(Form<?> form, Map<String, String> changed, Set<String> gone) throws ProblemException {
+        SettingsText text = SettingsText.of(Files.exists(path) ? load(true) : "", path.toString());
+        for (String name : gone) {
+            text = text.without(name);
+        }
+        for (Map.Entry<String, String> value : changed.entrySet()) {
+            text = text.with(form, value.getKey(), value.getValue());
+        }
+        try {
+            PrivateFiles.createFolder(path.toAbsolutePath().getParent());
+            new AtomicFiles(Access.OWNER).write(path, text.text());
+        } catch (IOException e) {
+            throw new ProblemException(
+                    what + " cannot be kept", path.toString(), "see that the folder can be written to", e);
+        }
+    }
+
+    /** The text; bytes that are no UTF-8 become U+FFFD, and spoil their line only, unless {@code strict}. */
+    private String load(boolean strict) throws ProblemException {
+        try {
+            return strict ? Files.readString(path) : new String(Files.readAllBytes(path), StandardCharsets.UTF_8);
+        } catch (CharacterCodingException e) {
+            throw new ProblemException("this is not UTF-8 text", path.toString(), "save it as UTF-8", e);
+        } catch (IOException e) {
+            throw new ProblemException(
+                    what + " cannot be read", path.toString(), "make it a file that you may read, or remove it", e);
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package org.bookholder.settings;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+import org.snakeyaml.engine.v2.nodes.Tag;
+
+/** One name with its value, in YAML. */
+final class Yaml {
+    private Yaml() {}
+
+    /**
+     * A name with its value.
+     *
+     * @param value a single value, or the items of a list with commas between them; empty if none was written
+     * @param rest what stands after a single value on its line: a comment with the blanks before it, or nothing
+     */
+    record Pair(String name, String value, String rest) {}
+
+    /** The pair that a text holds; empty if it is no YAML, or holds something else. */
+    static Optional<Pair> pair(String text) {
+        try {
+            Optional<Node> root = new Compose(LoadSettings.builder().build()).composeString(text);
+            return root.isPresent() && root.get() instanceof MappingNode mapping
+                    ? pair(text, mapping)
+                    : Optional.empty();
+        } catch (YamlEngineException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Pair> pair(String text, MappingNode mapping) {
+        if (mapping.getValue().size() != 1 || !(mapping.getValue().get(0).getKeyNode() instanceof ScalarNode name)) {
+            return Optional.empty();
+        }
+        Node node = mapping.getValue().get(0).getValueNode();
+        Optional<String> value = value(node);
+        String rest = text.contains("\n")
+                ? ""
+                : node.getEndMark()
+                        .map(end -> text.substring(text.offsetByCodePoints(0, end.getIndex())))
+                        .orElse("");
+        return value.map(v -> new Pair(name.getValue(), v, rest));
+    }
+
+    private static Optional<String> value(Node node) {
+        if (node instanceof ScalarNode scalar) {
+            return Optional.of(scalar.getTag().equals(Tag.NULL) ? "" : scalar.getValue());
+        }
+        if (node instanceof SequenceNode list && list.getValue().stream().allMatch(ScalarNode.class::isInstance)) {
+            return Optional.of(list.getValue().stream()
+                    .map(item -> ((ScalarNode) item).getValue())
+                    .collect(Collectors.joining(", ")));
+        }
+        return Optional.empty();
+    }
+
+    /** The line that is read as that name and value; quotes where they are needed. */
+    static String line(String name, String value) {
+        String plainName = pair(name + ": 1").filter(p -> p.name().equals(name)).isPresent() ? name : quoted(name);
+        String plain = value.isEmpty() ? plainName + ":" : plainName + ": " + value;
+        return pair(plain)
+                        .filter(p -> p.value().equals(value) && p.rest().isBlank())
+                        .isPresent()
+                ? plain
+                : plainName + ": " + quoted(value);
+    }
+
+    private static String quoted(String text) {
+        return "'" + text.replace("'", "''") + "'";
+    }
+}

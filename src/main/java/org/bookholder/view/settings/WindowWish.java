@@ -1,0 +1,14 @@
+package org.bookholder.view.settings;
+
+/**
+ * How a presenter wants the reading window.
+ *
+ * @param settings what it shows, how large, and what moves it
+ * @param place where it opens
+ */
+public record WindowWish(WindowSettings settings, WindowPlace place) {
+    /** The usual settings, in a window. */
+    public static WindowWish defaults() {
+        return new WindowWish(WindowSettings.defaults(), WindowPlace.windowed());
+    }
+}

@@ -1,0 +1,95 @@
+package org.bookholder.delivery;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.settings.SettingsText;
+import org.bookholder.settings.SettingsText.Values;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+final class ProfileFormTest {
+    @Test
+    void whatIsShownReadsBack() throws ProblemException {
+        Profile usual = ProfileForm.usual();
+        Profile again = profile(String.join("\n", ProfileForm.lines(usual)));
+
+        assertThat(ProfileForm.lines(again)).isEqualTo(ProfileForm.lines(usual));
+        assertThat(again.limits()).hasSameSizeAs(Setting.values());
+    }
+
+    @Test
+    void whatIsLeftOutIsNotChecked() throws ProblemException {
+        Profile profile = profile("# ours\nheight: at least 720   # small\n\n");
+
+        assertThat(profile.limits()).containsOnlyKeys(Setting.HEIGHT);
+        assertThat(profile.range(Setting.HEIGHT)).contains(new Limit.Between(720, Double.POSITIVE_INFINITY));
+    }
+
+    @Test
+    void wordsMayBeAList() throws ProblemException {
+        assertThat(profile("rate: [24, 25]\n").words(Setting.RATE)).contains(new Limit.OneOf(List.of("24", "25")));
+    }
+
+    @Test
+    void aPatternIsReadAsEarlierVersionsWroteIt() throws ProblemException {
+        Profile profile = profile("name: [a-z]+[.]mp4   # small letters\n");
+
+        assertThat(profile.pattern(Setting.NAME).orElseThrow().text()).isEqualTo("[a-z]+[.]mp4");
+    }
+
+    @Test
+    void rangesHoldTheirEnds() throws ProblemException {
+        Limit.Between loudness =
+                profile("loudness: -18 to -14.5").range(Setting.LOUDNESS).orElseThrow();
+        assertThat(loudness.allows(-18)).isTrue();
+        assertThat(loudness.allows(-14.5)).isTrue();
+        assertThat(loudness.allows(-14.4)).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "heigth: at least 1080 | there is no setting 'heigth'",
+                "height: 1080 | '1080' is no range for 'height'",
+                "height: | 'height' says nothing",
+                "loudness: -14 to -18 | the range of 'loudness' is empty",
+                "name: [a-z | 'name' is no regular expression",
+                "audio | 'audio' says nothing",
+                "container: mkv | 'container' is given twice"
+            })
+    void aWrongLineCostsItselfOnly(String line, String message) throws ProblemException {
+        Values<Limit> values = values("container: mp4\n" + line + "\nsilent: at most 5\n");
+        assertThat(values.wrong())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem).hasMessageStartingWith("delivery.txt:2: " + message));
+        Profile profile = ProfileForm.of(values, "delivery.txt");
+        assertThat(profile.words(Setting.CONTAINER)).contains(new Limit.OneOf(List.of("mp4")));
+        assertThat(profile.most(Setting.SILENT)).isEqualTo(5);
+    }
+
+    @Test
+    void aValueThatCannotBeUnderstoodIsCheckedAsUsual() throws ProblemException {
+        Profile profile = profile("container: mp4\nheight: tall\n");
+        assertThat(profile.range(Setting.HEIGHT)).isEqualTo(ProfileForm.usual().range(Setting.HEIGHT));
+        assertThat(profile.limits()).containsOnlyKeys(Setting.CONTAINER, Setting.HEIGHT);
+    }
+
+    @Test
+    void aProfileThatSetsNothing() {
+        assertThatThrownBy(() -> profile("# nothing yet\n"))
+                .hasMessage("delivery.txt: sets nothing; begin with what bookholder check --show-profile prints");
+    }
+
+    private static Profile profile(String text) throws ProblemException {
+        return ProfileForm.of(values(text), "delivery.txt");
+    }
+
+    private static Values<Limit> values(String text) {
+        return SettingsText.of(text, "delivery.txt").read(ProfileForm.FORM);
+    }
+}
