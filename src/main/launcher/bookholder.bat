@@ -21,10 +21,13 @@ set "version="
 for /f "tokens=3" %%v in ('^""%java%" -version 2^>^&1 ^| findstr /c:" version "^"') do if not defined version set "version=%%~v"
 set "major=17"
 if defined version for /f "delims=.-+" %%m in ("%version%") do set "major=%%m"
+rem From Java 25 on the window library does without the old way to memory, of which Java would warn.
+set "newer="
+if %major% geq 25 set "newer=-Dorg.lwjgl.system.memoryBackend=ffm"
 if %major% geq 17 goto start
 echo bookholder: the Java at "%java%" is too old. Install Java 17 or newer, or set JAVA_HOME to its folder. 1>&2
 exit /b 2
 
 :start
-"%java%" @program.options@ %BOOKHOLDER_JAVA_OPTS% "-Dbookholder.home=%home%" -cp "%home%\lib\*" @program.main@ %*
+"%java%" @program.options@ %newer% %BOOKHOLDER_JAVA_OPTS% "-Dbookholder.home=%home%" -cp "%home%\lib\*" @program.main@ %*
 exit /b %errorlevel%

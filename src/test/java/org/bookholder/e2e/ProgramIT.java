@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.bookholder.testing.Needs;
+import org.bookholder.testing.Wav;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -41,9 +42,7 @@ final class ProgramIT {
 
     @Test
     void refusesAJavaThatIsTooOld() throws IOException, InterruptedException {
-        Path home = Files.createDirectories(folder.resolve("old/bin")).getParent();
-        Path java = Files.writeString(home.resolve("bin/java"), "#!/bin/sh\necho 'java version \"1.8.0_402\"' >&2\n");
-        Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
+        Path home = java("echo 'java version \"1.8.0_402\"' >&2");
 
         Ended ended = run(Map.of("JAVA_HOME", home.toString()), launcher(), "--version");
 
@@ -51,6 +50,26 @@ final class ProgramIT {
         assertThat(ended.err())
                 .contains("is too old", "Install Java 17 or newer")
                 .hasLineCount(1);
+    }
+
+    /** Java 24 and later warn of native libraries and of sun.misc.Unsafe unless told otherwise (JEP 472, JEP 498). */
+    @Test
+    void leavesALaterJavaNothingToWarnOf() throws IOException, InterruptedException {
+        Path home = java("[ \"$1\" = -version ] && echo 'openjdk version \"25.0.1\"' >&2 || echo \"$@\"");
+
+        Ended ended = run(Map.of("JAVA_HOME", home.toString()), launcher(), "--version");
+
+        assertThat(ended.out())
+                .contains("--enable-native-access=ALL-UNNAMED", "-Dorg.lwjgl.system.memoryBackend=ffm")
+                .endsWith(" --version\n");
+    }
+
+    /** A folder with a bin/java that is this script. */
+    private Path java(String script) throws IOException {
+        Path home = Files.createDirectories(folder.resolve("java/bin")).getParent();
+        Path java = Files.writeString(home.resolve("bin/java"), "#!/bin/sh\n" + script + "\n");
+        Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
+        return home;
     }
 
     @Test
@@ -97,6 +116,7 @@ final class ProgramIT {
         Ended notes = run(Map.of(), launcher(), "notes", session.toString(), "--json");
 
         assertThat(demo.exit()).as(demo.err()).isZero();
+        assertThat(demo.err()).isEmpty();
         JsonNode found = new ObjectMapper().readTree(notes.out());
         Map<Integer, String> outcomes = new TreeMap<>();
         found.get("lines").forEach(line -> outcomes.put(line.get("line").asInt(), outcome(line)));
@@ -106,6 +126,50 @@ final class ProgramIT {
                 .anyMatch(w -> w.contains("fingernail"));
         assertThat(found.get("lines").get(10).get("attempts")).hasSize(2);
         assertThat(found.get("asides")).hasSize(1);
+    }
+
+    /** A service, or a login through su, has no XDG_RUNTIME_DIR: Wayland's library would say so by itself. */
+    @Test
+    void aDisplayThatIsMissingIsSaidInOurWordsOnly() throws IOException, InterruptedException {
+        Path script = Files.writeString(folder.resolve("lesson.md"), "One line.\n");
+        Path sound = Wav.write(folder.resolve("silence.wav"), 16_000, new short[16_000]);
+
+        Ended read = run(
+                Map.of("DISPLAY", "", "XDG_RUNTIME_DIR", "", "WAYLAND_DISPLAY", ""),
+                launcher(),
+                "read",
+                script.toString(),
+                "--audio",
+                sound.toString(),
+                "--session",
+                folder.resolve("session").toString());
+
+        assertThat(read.exit()).as(read.err()).isZero();
+        assertThat(read.err())
+                .startsWith("bookholder: reading in the terminal, without a window")
+                .hasLineCount(1);
+    }
+
+    /** Without a sound server ALSA is asked, whose library would print several lines; by these settings it has no device. */
+    @Test
+    void aMicrophoneThatIsMissingIsSaidInOurWordsOnly() throws IOException, InterruptedException {
+        Path script = Files.writeString(folder.resolve("lesson.md"), "One line.\n");
+        Path noDevices = Files.writeString(folder.resolve("asound.conf"), "");
+
+        Ended read = run(
+                Map.of(
+                        "PULSE_SERVER", "unix:" + folder.resolve("nothing"),
+                        "XDG_RUNTIME_DIR", folder.toString(),
+                        "ALSA_CONFIG_PATH", noDevices.toString()),
+                launcher(),
+                "read",
+                script.toString(),
+                "--no-window");
+
+        assertThat(read.exit()).isEqualTo(2);
+        assertThat(read.err())
+                .startsWith("bookholder: microphone: no microphone can be opened")
+                .hasLineCount(1);
     }
 
     private static String outcome(JsonNode line) {
@@ -128,6 +192,7 @@ final class ProgramIT {
                 .redirectOutput(out.toFile())
                 .redirectError(err.toFile());
         builder.environment().putAll(environment);
+        builder.environment().values().removeIf(String::isEmpty);
         Process process = builder.start();
         assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
         return new Ended(

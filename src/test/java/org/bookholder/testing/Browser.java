@@ -13,6 +13,8 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.locks.LockSupport;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.JavascriptExecutor;
@@ -35,6 +37,9 @@ public final class Browser implements AutoCloseable {
     private static final Path PICTURES = Path.of("target", "desk-pictures");
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
+    /** Held, so that its level stays: Selenium warns at each start that Debian's Chromium is newer than itself. */
+    private static final Logger DEVTOOLS = Logger.getLogger("org.openqa.selenium.devtools");
+
     private final ChromeDriver driver;
 
     public Browser() {
@@ -54,6 +59,7 @@ public final class Browser implements AutoCloseable {
                 .usingDriverExecutable(new File(DRIVER.toString()))
                 .usingAnyFreePort()
                 .build();
+        DEVTOOLS.setLevel(Level.SEVERE);
         driver = new ChromeDriver(service, options);
         driver.manage().timeouts().scriptTimeout(PATIENCE);
     }

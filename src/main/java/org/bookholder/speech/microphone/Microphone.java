@@ -57,6 +57,7 @@ public final class Microphone implements AudioSource {
     /** The microphones that are there now, as {@link #open} takes them; empty if there is no sound at all. */
     public static List<String> names() {
         try {
+            AlsaMessages.dropped();
             List<String> names = ALUtil.getStringList(0, ALC11.ALC_CAPTURE_DEVICE_SPECIFIER);
             return names == null ? List.of() : List.copyOf(names);
         } catch (LinkageError e) {
@@ -79,6 +80,7 @@ public final class Microphone implements AudioSource {
         String exact = name.isPresent() ? find(name.get(), names()) : null;
         String where = exact == null ? "microphone" : exact;
         try {
+            AlsaMessages.dropped();
             long device = ALC11.alcCaptureOpenDevice(exact, rate, AL10.AL_FORMAT_MONO16, rate * RING_SECONDS);
             if (device == 0) {
                 throw new ProblemException("no microphone can be opened", where, REMEDY);

@@ -1,18 +1,24 @@
 package org.bookholder.view.gl;
 
+import static org.lwjgl.glfw.GLFW.GLFW_ANY_PLATFORM;
 import static org.lwjgl.glfw.GLFW.GLFW_API_UNAVAILABLE;
+import static org.lwjgl.glfw.GLFW.GLFW_PLATFORM;
+import static org.lwjgl.glfw.GLFW.GLFW_PLATFORM_X11;
 import static org.lwjgl.glfw.GLFW.GLFW_VERSION_UNAVAILABLE;
 import static org.lwjgl.glfw.GLFW.glfwGetError;
 import static org.lwjgl.glfw.GLFW.glfwInit;
+import static org.lwjgl.glfw.GLFW.glfwInitHint;
 import static org.lwjgl.glfw.GLFW.glfwSetErrorCallback;
 
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 import org.bookholder.problem.ProblemException;
 import org.lwjgl.PointerBuffer;
 import org.lwjgl.glfw.GLFWErrorCallback;
 import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
+import org.lwjgl.system.Platform;
 
 /**
  * Starts the window library, and puts its errors into words. Main thread only.
@@ -32,6 +38,10 @@ final class Glfw {
             if (earlier != null) {
                 earlier.free();
             }
+            if (Platform.get() == Platform.LINUX) {
+                UnaryOperator<String> environment = name -> Objects.requireNonNullElse(System.getenv(name), "");
+                glfwInitHint(GLFW_PLATFORM, platform(environment));
+            }
             if (!glfwInit()) {
                 throw new ProblemException(
                         "there is no display to open it on (" + lastError() + ")",
@@ -45,6 +55,17 @@ final class Glfw {
                     "use a build with the libraries for this system, or go on without the window",
                     e);
         }
+    }
+
+    /**
+     * Which window system to look for. Without a folder for sockets Wayland is only to be had at an address of its own;
+     * asked all the same, its library prints a message of its own to standard error.
+     */
+    static int platform(UnaryOperator<String> environment) {
+        boolean wayland = environment.apply("XDG_RUNTIME_DIR").startsWith("/")
+                || environment.apply("WAYLAND_DISPLAY").startsWith("/")
+                || !environment.apply("WAYLAND_SOCKET").isEmpty();
+        return wayland ? GLFW_ANY_PLATFORM : GLFW_PLATFORM_X11;
     }
 
     /** The problem of a window that could not be made. */
