@@ -54,6 +54,7 @@ final class ArchitectureTest {
             "session",
             "journal",
             "cutlist",
+            "wording",
             "view",
             "desk",
             "handoff",

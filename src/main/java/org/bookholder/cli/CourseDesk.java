@@ -175,6 +175,6 @@ final class CourseDesk implements SessionDirectory, DeskCourse, AutoCloseable {
     }
 
     private static String standing(RecordedSession session) {
-        return session.state().rolling() ? "broken off, or still being read" : "finished";
+        return session.state().takes().rolling() ? "broken off, or still being read" : "finished";
     }
 }

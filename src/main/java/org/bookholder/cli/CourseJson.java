@@ -73,10 +73,10 @@ final class CourseJson {
         node.put("number", lesson.map(l -> l.lesson().number()).orElse(0));
         node.put("began", session.began().toEpochMilli());
         node.put("standing", standing);
-        node.put("takes", state.takes().size());
+        node.put("takes", state.takes().count());
         node.put("length", Math.round(state.now().seconds()));
-        node.put("lines", state.lines().size());
-        node.put("read", state.lines().stream().filter(LineNotes::reached).count());
+        node.put("lines", state.lines().count());
+        node.put("read", state.lines().all().stream().filter(LineNotes::reached).count());
         ArrayNode lines = PickupListJson.of(state);
         Optional<Set<String>> open = lesson.map(CourseJson::texts);
         int left = 0;

@@ -66,7 +66,7 @@ final class CourseSessions {
                     here, folder, script -> lesson(lessons, script).isPresent());
             if (kept.isPresent()) {
                 try (KeptSession session = kept.get()) {
-                    if (!session.state().takes().isEmpty()) {
+                    if (!session.state().takes().all().isEmpty()) {
                         lesson(lessons, session.state().script())
                                 .ifPresent(lesson -> found.computeIfAbsent(lesson, none -> new ArrayList<>())
                                         .add(new RecordedSession(folder, session.state())));

@@ -63,7 +63,7 @@ final class HandOffRun {
             List<HandOffFile> files = new ArrayList<>();
             possible.forEach(part -> files.addAll(part.files(handOff)));
             List<Path> written = new HandOffWriter().write(options.out(session), files, options.replace());
-            if (kept.state().rolling()) {
+            if (kept.state().takes().rolling()) {
                 remarks.add("the session is still running; this is how far it has come");
             }
             return new Written(summary(handOff), written, remarks);

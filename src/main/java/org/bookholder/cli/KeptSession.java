@@ -57,7 +57,7 @@ record KeptSession(SessionFolder folder, List<SessionEvent> events, SessionState
     TakeSound sound() {
         return (take, from, to) -> {
             Optional<TakeAudio> audio =
-                    folder.audio(take, state.takes().get(take - 1).start());
+                    folder.audio(take, state.takes().all().get(take - 1).start());
             if (audio.isEmpty()) {
                 return Optional.empty();
             }
@@ -69,7 +69,7 @@ record KeptSession(SessionFolder folder, List<SessionEvent> events, SessionState
 
     /** Whether any take was recorded. */
     boolean recorded() {
-        return state.takes().stream()
+        return state.takes().all().stream()
                 .anyMatch(take -> folder.takeFile(take.number()).toFile().isFile());
     }
 

@@ -58,7 +58,7 @@ final class KeptStates {
     private Kept read(Path folder, String stamp) {
         try (KeptSession session = KeptSession.open(here, folder)) {
             Optional<SessionState> state = Optional.of(session.state());
-            return new Kept(folder, stamp, state.filter(s -> !s.takes().isEmpty()), "");
+            return new Kept(folder, stamp, state.filter(s -> !s.takes().all().isEmpty()), "");
         } catch (ProblemException e) {
             return new Kept(folder, stamp, Optional.empty(), e.getMessage());
         }

@@ -27,7 +27,7 @@ final class LineProgress {
      */
     void show(SessionState state, boolean settled) {
         int heard = settled ? Integer.MAX_VALUE : lastTried(state);
-        for (LineNotes notes : state.lines()) {
+        for (LineNotes notes : state.lines().all()) {
             // A line that nobody was heard to read may still be on its way, until one behind it was heard.
             boolean known = !notes.attempts().isEmpty() || (notes.reached() && notes.line() < heard);
             if (known) {
@@ -49,7 +49,7 @@ final class LineProgress {
     }
 
     private static int lastTried(SessionState state) {
-        return state.lines().stream()
+        return state.lines().all().stream()
                 .filter(notes -> !notes.attempts().isEmpty())
                 .mapToInt(LineNotes::line)
                 .max()

@@ -16,7 +16,7 @@ import org.bookholder.journal.FootageNotes;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Shutdown;
-import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -127,10 +127,10 @@ final class LogCommand implements Callable<Integer> {
     /** Take and file are the same sound: where they lie needs no matching. */
     private void note(Path place, List<Footage> films) throws ProblemException {
         try (KeptSession kept = KeptSession.open(here, place)) {
-            List<SessionState.Take> takes = kept.state().takes();
+            List<Take> takes = kept.state().takes().all();
             List<PlacedFootage> placed = new ArrayList<>();
             for (int i = 0; i < Math.min(films.size(), takes.size()); i++) {
-                SessionState.Take take = takes.get(i);
+                Take take = takes.get(i);
                 Placement placement = Placement.whole(take.number(), take.start(), take.end());
                 placed.add(new PlacedFootage(films.get(i), List.of(placement)));
             }

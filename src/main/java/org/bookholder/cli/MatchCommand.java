@@ -16,7 +16,7 @@ import org.bookholder.footage.ffmpeg.FootageFile;
 import org.bookholder.footage.ffmpeg.FootageSound;
 import org.bookholder.journal.FootageNotes;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -133,12 +133,12 @@ final class MatchCommand implements Callable<Integer> {
 
     /** The takes' sound, each in a temporary file. */
     private record TakeTracks(List<Track> tracks) implements AutoCloseable {
-        private record Track(SessionState.Take take, StoredTrack sound) {}
+        private record Track(Take take, StoredTrack sound) {}
 
         static TakeTracks of(KeptSession kept, Interruption stop) throws ProblemException {
             TakeTracks all = new TakeTracks(new ArrayList<>());
             try {
-                for (SessionState.Take take : kept.state().takes()) {
+                for (Take take : kept.state().takes().all()) {
                     Path file = kept.folder().takeFile(take.number());
                     if (file.toFile().isFile()) {
                         all.tracks.add(new Track(take, stored(file, stop)));

@@ -9,6 +9,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Trouble;
 
 /** The desk of a reading, if one is wanted and can be opened; without it the reading goes on. */
 record OptionalDesk(Optional<SessionDesk> session, Optional<OpenDesk> desk) implements AutoCloseable {
@@ -44,8 +45,10 @@ record OptionalDesk(Optional<SessionDesk> session, Optional<OpenDesk> desk) impl
         }
         return () -> {
             SessionState now = state.get();
-            boolean begun = !now.position().equals(ReadingPosition.START);
-            return begun || !now.trouble().isEmpty() ? now : now.withTrouble(invitation);
+            boolean begun = !now.following().position().equals(ReadingPosition.START);
+            return begun || !now.troubles().isEmpty()
+                    ? now
+                    : now.with(new Trouble(Trouble.Kind.DESK_READY, invitation));
         };
     }
 

@@ -56,7 +56,7 @@ final class SessionHandOff implements DeskHandOff {
         if (now().step() == Step.WRITING) {
             return Optional.of("the files are being written");
         }
-        if (live && state.get().rolling()) {
+        if (live && state.get().takes().rolling()) {
             return Optional.of("a take is rolling; cut it first");
         }
         latest.set(standing(Step.WRITING, ""));

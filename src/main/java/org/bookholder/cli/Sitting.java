@@ -144,7 +144,7 @@ final class Sitting {
     /** A new session begins with what earlier ones of the course have taught about the recogniser. */
     private void carry(SessionState before, SessionFolder folder, Reading reading) {
         Path sessions = folder.path().toAbsolutePath().getParent();
-        if (before.takes().isEmpty() && sessions != null) {
+        if (before.takes().all().isEmpty() && sessions != null) {
             String course = ReadRightNotes.courseOf(request.script());
             List<AcceptedReading> learned = ReadRightNotes.ofCourse(sessions, course);
             if (!learned.isEmpty()) {

@@ -6,6 +6,8 @@ import org.bookholder.runtime.ReadingProgress;
 import org.bookholder.runtime.stage.Shutdown;
 import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Troubles;
+import org.bookholder.wording.TroubleText;
 
 /** Watches a reading from the terminal until it is over: shows progress, takes Enter and Ctrl-C. Confined to one thread. */
 final class Watch implements AutoCloseable {
@@ -21,7 +23,7 @@ final class Watch implements AutoCloseable {
     private final Surroundings here;
     private final Shutdown shutdown;
     private final LineProgress lines;
-    private String trouble = "";
+    private Troubles troubles = Troubles.NONE;
     private long noticed;
     private long interrupted;
 
@@ -57,9 +59,10 @@ final class Watch implements AutoCloseable {
         if (showLines) {
             lines.show(state, reading.progress().over());
         }
-        if (!state.trouble().equals(trouble)) {
-            trouble = state.trouble();
-            terminal.err().println("bookholder: " + (trouble.isEmpty() ? "all is well again" : trouble));
+        if (!state.troubles().equals(troubles)) {
+            troubles = state.troubles();
+            terminal.err()
+                    .println("bookholder: " + (troubles.isEmpty() ? "all is well again" : TroubleText.of(troubles)));
         }
         if (showLines && terminal.entered()) {
             reading.tell(new Command.Quit());

@@ -35,13 +35,13 @@ public record Measured(Duration reading, OptionalDouble pace, OptionalDouble rat
         double kept = 0;
         for (RecordedSession session : sessions) {
             SessionState state = session.state();
-            double pace = state.pace().lesson();
+            double pace = state.measures().pace().lesson();
             if (!Double.isNaN(pace) && pace > 0) {
-                Duration read = state.fatigue().reading();
+                Duration read = state.measures().fatigue().reading();
                 reading = reading.plus(read);
                 minutes += minutes(read);
                 words += pace * minutes(read);
-                recorded += minutes(state.fatigue().onCamera());
+                recorded += minutes(state.measures().fatigue().onCamera());
                 kept += keptWords(state) / pace;
             }
         }
@@ -64,7 +64,7 @@ public record Measured(Duration reading, OptionalDouble pace, OptionalDouble rat
     }
 
     private static int keptWords(SessionState state) {
-        return state.lines().stream()
+        return state.lines().all().stream()
                 .filter(notes -> !notes.attempts().isEmpty() && !notes.pickup())
                 .mapToInt((LineNotes notes) -> state.line(notes.line()).spokenWords())
                 .sum();

@@ -34,7 +34,7 @@ public final class CutPlanner {
         this.edges = new SpeechEdges(sound);
         this.markers = new Markers(state);
         this.lengths = new LikelyLength(state, rules);
-        state.takes().forEach(take -> takes.put(take.number(), TakeSpeech.of(state, take)));
+        state.takes().all().forEach(take -> takes.put(take.number(), TakeSpeech.of(state, take)));
     }
 
     /**
@@ -55,7 +55,7 @@ public final class CutPlanner {
     private CutList plan() throws ProblemException {
         List<CutItem> items = new ArrayList<>();
         List<Attempt> run = new ArrayList<>();
-        for (LineNotes line : state.lines()) {
+        for (LineNotes line : state.lines().all()) {
             Optional<Attempt> use = chosen(line, rules);
             if (!run.isEmpty() && (use.isEmpty() || !inOneGo(run.get(run.size() - 1), use.get()))) {
                 items.add(clip(run));
@@ -79,7 +79,7 @@ public final class CutPlanner {
         return next
                 && then.start().since(first.end()).compareTo(rules.longestPause()) <= 0
                 && !speech(first).interrupted(first, then)
-                && !state.heldWithin(first.end(), then.start());
+                && !state.takes().heldWithin(first.end(), then.start());
     }
 
     private Clip clip(List<Attempt> run) throws ProblemException {
@@ -149,7 +149,7 @@ public final class CutPlanner {
         List<CutMarker> of(List<Attempt> run, StreamTime in, StreamTime out) {
             List<CutMarker> markers = new ArrayList<>();
             for (Attempt attempt : run) {
-                LineNotes line = state.lines().get(attempt.line() - 1);
+                LineNotes line = state.lines().notes(attempt.line());
                 LineMarker.of(state, line, attempt.start().since(in)).ifPresent(markers::add);
                 StreamTime after = attempt.equals(run.get(run.size() - 1)) ? out : attempt.end();
                 asides(attempt.line()).forEach(aside -> markers.add(aside(aside, after.since(in))));
@@ -166,7 +166,7 @@ public final class CutPlanner {
 
         /** What was said before line 1 is told at line 1. */
         private List<Aside> asides(int line) {
-            return state.asides().stream()
+            return state.lines().asides().stream()
                     .filter(a -> Math.max(1, a.line()) == line)
                     .toList();
         }

@@ -41,7 +41,7 @@ final class LikelyLength {
     /** The words of the lines that were read clean, and how long the voice took for them. */
     private static WordTally read(SessionState state) {
         WordTally read = WordTally.NONE;
-        for (LineNotes line : state.lines()) {
+        for (LineNotes line : state.lines().all()) {
             if (line.best().isPresent() && line.outcome() == Outcome.CLEAN) {
                 read = read.plus(WordTally.of(
                         state.line(line.line()).spokenWords(),

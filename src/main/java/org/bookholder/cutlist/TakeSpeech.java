@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -26,12 +27,12 @@ record TakeSpeech(StreamTime start, StreamTime end, List<Span> spans) {
      */
     record Span(StreamTime start, StreamTime end, boolean whole) {}
 
-    static TakeSpeech of(SessionState state, SessionState.Take take) {
-        Stream<Span> attempts = state.lines().stream()
+    static TakeSpeech of(SessionState state, Take take) {
+        Stream<Span> attempts = state.lines().all().stream()
                 .flatMap(line -> line.attempts().stream())
                 .filter(a -> a.take() == take.number())
                 .map(a -> new Span(a.start(), a.end(), a.complete()));
-        Stream<Span> asides = state.asides().stream()
+        Stream<Span> asides = state.lines().asides().stream()
                 .filter(a -> a.take() == take.number())
                 .map(a -> new Span(a.start(), a.end(), false));
         return new TakeSpeech(

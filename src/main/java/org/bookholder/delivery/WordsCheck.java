@@ -27,16 +27,16 @@ public final class WordsCheck {
     /** What was found, in order of time. */
     public static List<Finding> of(SessionState state) {
         WordsCheck check = new WordsCheck(state);
-        if (state.lines().stream().allMatch(notes -> notes.attempts().isEmpty())) {
+        if (state.lines().all().stream().allMatch(notes -> notes.attempts().isEmpty())) {
             return List.of(Finding.ofAll(
                     Grade.MEND,
                     KIND,
                     "no line of the script was heard",
                     "check that the film and the script belong together"));
         }
-        state.lines().forEach(check::line);
+        state.lines().all().forEach(check::line);
         check.order();
-        state.asides().forEach(check::aside);
+        state.lines().asides().forEach(check::aside);
         check.findings.sort(
                 Comparator.comparing(f -> f.place().map(Finding.Place::start).orElse(StreamTime.ZERO)));
         return check.findings;
@@ -79,7 +79,7 @@ public final class WordsCheck {
     /** Lines that stand in another order than in the script. */
     private void order() {
         Optional<Attempt> furthest = Optional.empty();
-        for (LineNotes notes : state.lines()) {
+        for (LineNotes notes : state.lines().all()) {
             Optional<Attempt> best = notes.best();
             if (best.isEmpty()) {
                 continue;
@@ -110,7 +110,7 @@ public final class WordsCheck {
     /** Where a line would have been: after what is heard before it. */
     private StreamTime gap(int line) {
         for (int before = line - 1; before >= 1; before--) {
-            Optional<Attempt> best = state.lines().get(before - 1).telling();
+            Optional<Attempt> best = state.lines().notes(before).telling();
             if (best.isPresent()) {
                 return best.get().end();
             }

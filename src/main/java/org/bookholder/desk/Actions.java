@@ -13,6 +13,7 @@ import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 import org.bookholder.timing.StreamTime;
 
 /** Turns what a page asks for into commands. */
@@ -89,10 +90,10 @@ public final class Actions {
             throw new IllegalArgumentException("this session is only reviewed, no take can be recorded");
         }
         return switch (what) {
-            case "hold" -> rolling(state).held() ? List.of() : List.of(new Command.Hold());
-            case "go_on" -> rolling(state).held() ? List.of(new Command.Resume()) : List.of();
+            case "hold" -> rolling(state).takes().held() ? List.of() : List.of(new Command.Hold());
+            case "go_on" -> rolling(state).takes().held() ? List.of(new Command.Resume()) : List.of();
             case "go_to" -> List.of(new Command.GoTo(start(line(asked, state)), Mover.HAND));
-            case "cut" -> state.rolling() && sameTake(asked, state) ? List.of(new Command.Cut()) : List.of();
+            case "cut" -> state.takes().rolling() && sameTake(asked, state) ? List.of(new Command.Cut()) : List.of();
             case "next_take" -> nextTake(asked, state);
             case "break" -> beginBreak(asked, state);
             default -> resting(state) ? add(new Remark.BreakOver(clock.instant())) : List.of();
@@ -100,7 +101,7 @@ public final class Actions {
     }
 
     private static SessionState rolling(SessionState state) {
-        if (!state.rolling()) {
+        if (!state.takes().rolling()) {
             throw new IllegalArgumentException("no take is rolling");
         }
         return state;
@@ -108,7 +109,7 @@ public final class Actions {
 
     /** Whether the last take is still the one that the page showed. */
     private static boolean sameTake(JsonNode asked, SessionState state) {
-        return asked.path("take").asInt(state.takes().size()) == state.takes().size();
+        return asked.path("take").asInt(state.takes().count()) == state.takes().count();
     }
 
     private static boolean resting(SessionState state) {
@@ -154,14 +155,14 @@ public final class Actions {
 
     /** The line being read, the last one if all are. */
     private static int here(SessionState state) {
-        return Math.min(state.position().line(), state.lines().size());
+        return Math.min(state.following().position().line(), state.lines().count());
     }
 
     /** The line that something just heard is about: the one being read, or the one before if that has only begun. */
     private static int justRead(SessionState state) {
-        int line = state.position().line();
-        boolean begun = state.position().word() > 1;
-        return Math.max(1, Math.min(state.lines().size(), begun ? line : line - 1));
+        int line = state.following().position().line();
+        boolean begun = state.following().position().word() > 1;
+        return Math.max(1, Math.min(state.lines().count(), begun ? line : line - 1));
     }
 
     private static int lineOr(JsonNode asked, int otherwise, SessionState state) {
@@ -170,7 +171,7 @@ public final class Actions {
 
     private static int line(JsonNode asked, SessionState state) {
         int line = asked.path("line").asInt();
-        if (line < 1 || line > state.lines().size()) {
+        if (line < 1 || line > state.lines().count()) {
             throw new IllegalArgumentException("there is no such line");
         }
         return line;
@@ -192,8 +193,8 @@ public final class Actions {
         int line = line(asked, state);
         int take = asked.path("take").asInt(0);
         int ordinal = asked.path("ordinal").asInt(0);
-        boolean known = state.lines().get(line - 1).attempts().stream()
-                .anyMatch(a -> a.take() == take && a.ordinal() == ordinal);
+        boolean known =
+                state.lines().notes(line).attempts().stream().anyMatch(a -> a.take() == take && a.ordinal() == ordinal);
         if (!known && (take != 0 || ordinal != 0 || choice == Decision.Choice.KEEP)) {
             throw new IllegalArgumentException("there is no such attempt");
         }
@@ -204,10 +205,10 @@ public final class Actions {
         int take = asked.path("take").asInt();
         double start = asked.path("start").asDouble(-1);
         double end = asked.path("end").asDouble(-1);
-        if (take < 1 || take > state.takes().size()) {
+        if (take < 1 || take > state.takes().count()) {
             throw new IllegalArgumentException("there is no such take");
         }
-        SessionState.Take whole = state.takes().get(take - 1);
+        Take whole = state.takes().all().get(take - 1);
         if (!(start >= whole.start().seconds()
                 && start + 0.05 <= end
                 && end <= whole.end().seconds() + 1)) {

@@ -86,7 +86,7 @@ public final class Feed {
     public synchronized boolean look() {
         SessionState state = session.state();
         HandOffStatus files = session.handOff().now();
-        boolean same = state.revision() == told.revision() && state.trouble().equals(told.trouble());
+        boolean same = state.revision() == told.revision() && state.troubles().equals(told.troubles());
         if (same && files.equals(handedOff)) {
             return false;
         }
@@ -175,8 +175,8 @@ public final class Feed {
     private ArrayNode changedLines(SessionState state) {
         ArrayNode lines = JsonNodeFactory.instance.arrayNode();
         int i = 0;
-        for (LineNotes line : state.lines()) {
-            if (!line.equals(told.lines().get(i++))) {
+        for (LineNotes line : state.lines().all()) {
+            if (!line.equals(told.lines().all().get(i++))) {
                 lines.add(LineJson.of(state, line));
             }
         }

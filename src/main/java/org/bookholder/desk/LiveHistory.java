@@ -2,8 +2,9 @@ package org.bookholder.desk;
 
 import java.util.List;
 import org.bookholder.session.SessionState;
-import org.bookholder.session.SessionState.Sound;
+import org.bookholder.session.Sound;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.TroubleText;
 import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
@@ -52,17 +53,17 @@ public record LiveHistory(
     /** The trail after one more state. */
     public LiveHistory after(SessionState state) {
         long second = (long) state.now().seconds();
-        if (!state.rolling()) {
+        if (!state.takes().rolling()) {
             return told(state, heard, clippedAt, pace);
         }
         PVector<PacePoint> more = pace;
         if (pace.isEmpty() || pace.get(pace.size() - 1).second() < second) {
-            int take = state.takes().get(state.takes().size() - 1).number();
-            more = pace.plus(new PacePoint(second, take, state.pace().figure()));
+            int take = state.takes().last().number();
+            more = pace.plus(new PacePoint(second, take, state.measures().pace().figure()));
         }
         PVector<SoundPoint> sounds = heard;
         StreamTime clipped = clippedAt;
-        Sound sound = state.sound();
+        Sound sound = state.measures().sound();
         long clippedBefore = heard.isEmpty() ? 0 : heard.get(heard.size() - 1).clipped();
         if (sound.clipped() > clippedBefore) {
             clipped = state.now();
@@ -82,10 +83,10 @@ public record LiveHistory(
     }
 
     private static String amiss(SessionState state, List<SoundPoint> sounds, StreamTime clipped) {
-        if (!state.trouble().isEmpty()) {
-            return state.trouble();
+        if (!state.troubles().isEmpty()) {
+            return TroubleText.of(state.troubles());
         }
-        if (!state.rolling() || sounds.isEmpty()) {
+        if (!state.takes().rolling() || sounds.isEmpty()) {
             return "";
         }
         if (clipped.ticks() > 0 && state.now().since(clipped).seconds() < CLIPPING_TOLD) {

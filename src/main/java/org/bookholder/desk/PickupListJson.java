@@ -13,7 +13,7 @@ public final class PickupListJson {
     /** Those that were called, marked, noted or decided on, in script order, each with its text. */
     public static ArrayNode of(SessionState state) {
         ArrayNode lines = JsonNodeFactory.instance.arrayNode();
-        for (LineNotes line : state.lines()) {
+        for (LineNotes line : state.lines().all()) {
             if (isListed(state, line)) {
                 lines.add(LineJson.of(state, line)
                         .put("text", state.line(line.line()).text()));

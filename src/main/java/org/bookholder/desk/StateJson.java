@@ -1,5 +1,6 @@
 package org.bookholder.desk;
 
+import org.bookholder.session.Take;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -33,7 +34,7 @@ final class StateJson {
         parts.put("at", at(state));
         parts.put("pace", pace(state));
         parts.put("sound", sound(state, trail));
-        parts.put("tired", tired(state.fatigue()));
+        parts.put("tired", tired(state.measures().fatigue()));
         parts.put("takes", takes(state));
         parts.put("asides", asides(state));
         parts.put("notes", notes(state.remarks()));
@@ -69,37 +70,37 @@ final class StateJson {
     private static ObjectNode at(SessionState state) {
         ObjectNode node = NODES.objectNode();
         node.put("now", JsonFigures.seconds(state.now()));
-        node.put("rolling", state.rolling());
-        node.put("held", state.held());
-        node.put("line", state.position().line());
-        node.put("word", state.position().word());
-        node.put("mover", state.mover().name());
-        node.put("follow", state.follow().name());
+        node.put("rolling", state.takes().rolling());
+        node.put("held", state.takes().held());
+        node.put("line", state.following().position().line());
+        node.put("word", state.following().position().word());
+        node.put("mover", state.following().mover().name());
+        node.put("follow", state.following().certainty().name());
         node.put("finished", state.finished());
         node.put("before", state.wordsBefore());
-        node.put("open", state.pickups().size());
+        node.put("open", state.lines().pickups().size());
         return node;
     }
 
     private static ObjectNode pace(SessionState state) {
         ObjectNode node = NODES.objectNode();
-        JsonFigures.put(node, "figure", state.pace().figure(), 0);
-        JsonFigures.put(node, "lesson", state.pace().lesson(), 0);
-        JsonFigures.put(node, "articulation", state.pace().articulation(), 0);
-        node.put("band", state.pace().band().label());
-        node.put("projected", Math.round(state.pace().projected().seconds()));
-        node.put("left", Math.round(state.pace().left().seconds()));
+        JsonFigures.put(node, "figure", state.measures().pace().figure(), 0);
+        JsonFigures.put(node, "lesson", state.measures().pace().lesson(), 0);
+        JsonFigures.put(node, "articulation", state.measures().pace().articulation(), 0);
+        node.put("band", state.measures().pace().band().label());
+        node.put("projected", Math.round(state.measures().pace().projected().seconds()));
+        node.put("left", Math.round(state.measures().pace().left().seconds()));
         return node;
     }
 
     private static ObjectNode sound(SessionState state, LiveHistory trail) {
         ObjectNode node = NODES.objectNode();
-        JsonFigures.put(node, "rms", state.sound().rms(), 1);
-        JsonFigures.put(node, "peak", state.sound().peak(), 1);
+        JsonFigures.put(node, "rms", state.measures().sound().rms(), 1);
+        JsonFigures.put(node, "peak", state.measures().sound().peak(), 1);
         JsonFigures.put(node, "hold", trail.hold(), 1);
         JsonFigures.put(node, "room", trail.room(), 0);
-        node.put("clipped", state.sound().clipped());
-        node.put("lost", JsonFigures.seconds(state.sound().lost()));
+        node.put("clipped", state.measures().sound().clipped());
+        node.put("lost", JsonFigures.seconds(state.measures().sound().lost()));
         node.put("wrong", trail.wrong());
         node.put("since", JsonFigures.seconds(trail.since()));
         return node;
@@ -137,12 +138,12 @@ final class StateJson {
     /** One that rolls has no end yet; that it goes on is no news. */
     private static ArrayNode takes(SessionState state) {
         ArrayNode takes = NODES.arrayNode();
-        for (SessionState.Take take : state.takes()) {
+        for (Take take : state.takes().all()) {
             ObjectNode node = takes.addObject()
                     .put("take", take.number())
                     .put("start", JsonFigures.seconds(take.start()))
                     .put("when", take.when().toEpochMilli());
-            if (!state.rolling() || take.number() < state.takes().size()) {
+            if (!state.takes().rolling() || take.number() < state.takes().count()) {
                 node.put("end", JsonFigures.seconds(take.end()));
             }
         }
@@ -151,7 +152,7 @@ final class StateJson {
 
     private static ArrayNode asides(SessionState state) {
         ArrayNode asides = NODES.arrayNode();
-        state.asides()
+        state.lines().asides()
                 .forEach(a -> asides.addObject()
                         .put("take", a.take())
                         .put("start", JsonFigures.seconds(a.start()))
@@ -198,7 +199,7 @@ final class StateJson {
     /** Lines in a list, for the whole state. */
     static ArrayNode lines(SessionState state) {
         ArrayNode lines = NODES.arrayNode();
-        state.lines().forEach(l -> lines.add(LineJson.of(state, l)));
+        state.lines().all().forEach(l -> lines.add(LineJson.of(state, l)));
         return lines;
     }
 

@@ -42,15 +42,15 @@ final class SummaryJson {
     /** What the lines alone tell; length and pace change with every second and are told by other parts. */
     static ObjectNode of(SessionState state) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        node.put("lines", state.lines().size());
-        node.put("read", state.lines().stream().filter(LineNotes::reached).count());
+        node.put("lines", state.lines().count());
+        node.put("read", state.lines().all().stream().filter(LineNotes::reached).count());
         node.put(
                 "first_clean",
-                state.lines().stream().filter(SummaryJson::cleanAtFirst).count());
-        node.put("open", state.pickups().size());
+                state.lines().all().stream().filter(SummaryJson::cleanAtFirst).count());
+        node.put("open", state.lines().pickups().size());
         node.put(
                 "decided",
-                state.lines().stream().filter(l -> l.decision().isPresent()).count());
+                state.lines().all().stream().filter(l -> l.decision().isPresent()).count());
         List<Stretch> stretches = stretches(state);
         ArrayNode plot = node.putArray("stretches");
         stretches.forEach(s -> plot.add(json(s)));
@@ -69,7 +69,7 @@ final class SummaryJson {
     }
 
     static List<Stretch> stretches(SessionState state) {
-        List<Attempt> attempts = state.lines().stream()
+        List<Attempt> attempts = state.lines().all().stream()
                 .flatMap(l -> l.attempts().stream())
                 .sorted(Comparator.comparing(Attempt::start))
                 .toList();

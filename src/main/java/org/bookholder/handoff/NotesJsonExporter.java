@@ -19,6 +19,7 @@ import org.bookholder.session.Pickup;
 import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 
 /**
  * Everything that was noted, as one JSON object for other programs. Times are seconds of the session's audio to three
@@ -44,9 +45,9 @@ public final class NotesJsonExporter implements Exporter {
         root.put("title", state.script().title());
         root.set("takes", takes(state));
         root.set("lines", lines(state));
-        root.set("asides", asides(state.asides()));
+        root.set("asides", asides(state.lines().asides()));
         root.set("pace", pace(state));
-        root.set("fatigue", FatigueJson.of(state.fatigue()));
+        root.set("fatigue", FatigueJson.of(state.measures().fatigue()));
         root.set("sound", sound(state));
         out.append(new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root))
                 .append('\n');
@@ -54,7 +55,7 @@ public final class NotesJsonExporter implements Exporter {
 
     private static ArrayNode takes(SessionState state) {
         ArrayNode takes = JSON.arrayNode();
-        for (SessionState.Take take : state.takes()) {
+        for (Take take : state.takes().all()) {
             ObjectNode node = takes.addObject();
             node.put("take", take.number());
             node.set("start", JsonNumbers.seconds(take.start()));
@@ -68,7 +69,7 @@ public final class NotesJsonExporter implements Exporter {
     private static ArrayNode lines(SessionState state) {
         ArrayNode lines = JSON.arrayNode();
         List<ScriptLine> script = state.script().lines();
-        for (LineNotes notes : state.lines()) {
+        for (LineNotes notes : state.lines().all()) {
             lines.add(line(script.get(notes.line() - 1), notes, Pickups.of(state, notes)));
         }
         return lines;
@@ -154,20 +155,20 @@ public final class NotesJsonExporter implements Exporter {
     private static ObjectNode pace(SessionState state) {
         ObjectNode node = JSON.objectNode();
         node.put("target", state.script().settings().targetPace());
-        node.set("lesson", JsonNumbers.number(state.pace().lesson()));
-        node.set("live", JsonNumbers.number(state.pace().live()));
-        node.set("articulation", JsonNumbers.number(state.pace().articulation()));
-        node.set("projected", JsonNumbers.seconds(state.pace().projected()));
-        node.set("left", JsonNumbers.seconds(state.pace().left()));
+        node.set("lesson", JsonNumbers.number(state.measures().pace().lesson()));
+        node.set("live", JsonNumbers.number(state.measures().pace().live()));
+        node.set("articulation", JsonNumbers.number(state.measures().pace().articulation()));
+        node.set("projected", JsonNumbers.seconds(state.measures().pace().projected()));
+        node.set("left", JsonNumbers.seconds(state.measures().pace().left()));
         return node;
     }
 
     private static ObjectNode sound(SessionState state) {
         ObjectNode node = JSON.objectNode();
-        node.set("rms", JsonNumbers.number(state.sound().rms()));
-        node.set("peak", JsonNumbers.number(state.sound().peak()));
-        node.put("clipped", state.sound().clipped());
-        node.set("lost", JsonNumbers.seconds(state.sound().lost()));
+        node.set("rms", JsonNumbers.number(state.measures().sound().rms()));
+        node.set("peak", JsonNumbers.number(state.measures().sound().peak()));
+        node.put("clipped", state.measures().sound().clipped());
+        node.set("lost", JsonNumbers.seconds(state.measures().sound().lost()));
         return node;
     }
 }

@@ -10,6 +10,7 @@ import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.TroubleText;
 
 /** How a reading went, in lines of text. */
 final class Summary {
@@ -19,14 +20,17 @@ final class Summary {
         List<String> text = new ArrayList<>();
         text.add("Lines         " + counts(state));
         text.add("Pace          " + pace(state));
-        text.add("Running time  " + minutes(state.pace().projected()) + " for the whole lesson, at this reading");
+        text.add("Running time  " + minutes(state.measures().pace().projected())
+                + " for the whole lesson, at this reading");
         text.add("Asides        "
-                + (state.asides().isEmpty() ? "none" : state.asides().size()));
-        for (Aside aside : state.asides()) {
+                + (state.lines().asides().isEmpty()
+                        ? "none"
+                        : state.lines().asides().size()));
+        for (Aside aside : state.lines().asides()) {
             text.add("    " + aside(state, aside));
         }
-        if (!state.trouble().isEmpty()) {
-            text.add("Trouble       " + state.trouble());
+        if (!state.troubles().isEmpty()) {
+            text.add("Trouble       " + TroubleText.of(state.troubles()));
         }
         addAdvice(text, state);
         return text;
@@ -45,9 +49,9 @@ final class Summary {
 
     private static String counts(SessionState state) {
         StringBuilder text = new StringBuilder();
-        text.append(state.lines().size()).append(" in all");
+        text.append(state.lines().count()).append(" in all");
         for (Outcome outcome : Outcome.values()) {
-            long count = state.lines().stream()
+            long count = state.lines().all().stream()
                     .filter(LineNotes::reached)
                     .filter(notes -> notes.outcome() == outcome)
                     .count();
@@ -55,14 +59,15 @@ final class Summary {
                 text.append(", ").append(count).append(' ').append(outcome.label());
             }
         }
-        long beyond = state.lines().stream().filter(notes -> !notes.reached()).count();
+        long beyond =
+                state.lines().all().stream().filter(notes -> !notes.reached()).count();
         return beyond == 0
                 ? text.toString()
                 : text.append(", ").append(beyond).append(" not reached").toString();
     }
 
     private static String pace(SessionState state) {
-        double lesson = state.pace().lesson();
+        double lesson = state.measures().pace().lesson();
         int target = state.script().settings().targetPace();
         return Double.isNaN(lesson)
                 ? "too little was read to tell (target " + target + " words a minute)"
@@ -71,14 +76,14 @@ final class Summary {
 
     private static String aside(SessionState state, Aside aside) {
         StreamTime inTake =
-                aside.start().since(state.takes().get(aside.take() - 1).start());
+                aside.start().since(state.takes().all().get(aside.take() - 1).start());
         String where = aside.line() == 0 ? "before line 1" : "after line " + aside.line();
         return where + ", take " + aside.take() + " at " + tenths(inTake)
                 + (aside.said().isEmpty() ? "" : ": \"" + aside.said() + "\"");
     }
 
     private static void addAdvice(List<String> text, SessionState state) {
-        List<BreakAdvice> due = state.fatigue().advice().stream()
+        List<BreakAdvice> due = state.measures().fatigue().advice().stream()
                 .filter(advice -> advice.urgency() != BreakAdvice.Urgency.NONE)
                 .toList();
         if (!due.isEmpty()) {

@@ -25,6 +25,7 @@ import org.bookholder.session.Remark;
 import org.bookholder.session.Renumbering;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.Trouble;
 import org.bookholder.sound.Spoil;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.FrameLevels;
@@ -182,7 +183,8 @@ public final class SessionStage implements Stage, SessionReports {
     @Override
     public void textSaved(Revision revision) {
         saved = revision.text().equals(text) ? Optional.empty() : Optional.of(revision);
-        ledger.notice(saved.isEmpty() ? "" : "The saved text comes at the next hold.");
+        forgetText();
+        saved.ifPresent(waiting -> ledger.amiss(new Trouble(Trouble.Kind.TEXT_WAITS, "")));
         changeText();
     }
 
@@ -190,7 +192,14 @@ public final class SessionStage implements Stage, SessionReports {
     @Override
     public void textUnusable(String problem) {
         saved = Optional.empty();
-        ledger.notice("The saved text is not used: " + problem);
+        forgetText();
+        ledger.amiss(new Trouble(Trouble.Kind.TEXT_UNUSABLE, problem));
+    }
+
+    private void forgetText() {
+        ledger.mended(Trouble.Kind.TEXT_WAITS);
+        ledger.mended(Trouble.Kind.TEXT_UNUSABLE);
+        ledger.mended(Trouble.Kind.TEXT_NOT_KEPT);
     }
 
     /**
@@ -203,8 +212,8 @@ public final class SessionStage implements Stage, SessionReports {
         }
         if (rolling == null) {
             use(saved.get());
-        } else if (ledger.state().held() && plan.sources().live() && next.isEmpty()) {
-            next = Optional.of(ledger.state().position());
+        } else if (ledger.state().takes().held() && plan.sources().live() && next.isEmpty()) {
+            next = Optional.of(ledger.state().following().position());
             staysHeld = true;
             rolling.run().cut("the text was changed");
         }
@@ -214,7 +223,7 @@ public final class SessionStage implements Stage, SessionReports {
         Renumbering lines =
                 Renumbering.between(ledger.state().script(), revision.script().script());
         ledger.enter(new SessionEvent.TextChanged(now, revision.text()));
-        ledger.notice("");
+        forgetText();
         takes.values().forEach(keeper -> keeper.textChanged(lines));
         next = next.map(lines::position);
         starter.use(revision.script());
@@ -223,7 +232,7 @@ public final class SessionStage implements Stage, SessionReports {
         try {
             plan.manuscript().orElseThrow().keep(text);
         } catch (ProblemException e) {
-            ledger.notice("The text in the session's folder is not the one being read: " + e.getMessage());
+            ledger.amiss(new Trouble(Trouble.Kind.TEXT_NOT_KEPT, e.getMessage()));
         }
     }
 
@@ -243,7 +252,7 @@ public final class SessionStage implements Stage, SessionReports {
 
     @Override
     public void hold() {
-        if (rolling != null && !ledger.state().held()) {
+        if (rolling != null && !ledger.state().takes().held()) {
             enter(rolling, rolling.follower().hold(now), Mover.VOICE);
             ledger.enter(new SessionEvent.Held(now));
             changeText();
@@ -252,7 +261,7 @@ public final class SessionStage implements Stage, SessionReports {
 
     @Override
     public void resume() {
-        if (rolling != null && ledger.state().held()) {
+        if (rolling != null && ledger.state().takes().held()) {
             enter(rolling, rolling.follower().resume(now), Mover.VOICE);
             ledger.enter(new SessionEvent.Resumed(now));
         }
@@ -315,7 +324,7 @@ public final class SessionStage implements Stage, SessionReports {
         if (quitting) {
             return;
         }
-        int number = ledger.state().takes().size() + 1;
+        int number = ledger.state().takes().count() + 1;
         RunningTake keeper = starter.start(number, now, from, ledger);
         takes.put(number, keeper);
         rolling = keeper;

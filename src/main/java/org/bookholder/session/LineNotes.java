@@ -38,32 +38,17 @@ public record LineNotes(
         marks = List.copyOf(marks);
     }
 
-    /** Notes on which nothing was decided. */
-    public LineNotes(
-            int line,
-            Outcome outcome,
-            boolean reached,
-            List<Attempt> attempts,
-            Optional<Attempt> best,
-            List<String> marks,
-            Optional<StreamTime> lastMark) {
-        this(line, outcome, reached, attempts, best, marks, lastMark, Optional.empty());
-    }
-
-    /** Notes whose marks, if any, are not answered. */
-    public LineNotes(
-            int line,
-            Outcome outcome,
-            boolean reached,
-            List<Attempt> attempts,
-            Optional<Attempt> best,
-            List<String> marks) {
-        this(line, outcome, reached, attempts, best, marks, Optional.empty());
-    }
-
     /** Nothing known. */
     static LineNotes unread(int line) {
-        return new LineNotes(line, Outcome.SKIPPED, false, List.of(), Optional.empty(), List.of());
+        return new LineNotes(
+                line,
+                Outcome.SKIPPED,
+                false,
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** Whether the line is to be recorded again. */
@@ -131,18 +116,19 @@ public record LineNotes(
     /** The same notes of the same line under another number. */
     LineNotes movedTo(int number) {
         List<Attempt> moved = attempts.stream().map(a -> a.withLine(number)).toList();
-        return new LineNotes(number, outcome, reached, moved, best.map(a -> a.withLine(number)), marks, lastMark);
+        return new LineNotes(
+                number, outcome, reached, moved, best.map(a -> a.withLine(number)), marks, lastMark, decision);
     }
 
     LineNotes reached(boolean now) {
-        return now == reached ? this : new LineNotes(line, outcome, now, attempts, best, marks, lastMark);
+        return now == reached ? this : new LineNotes(line, outcome, now, attempts, best, marks, lastMark, decision);
     }
 
     LineNotes marked(StreamTime at, String note) {
         List<String> more = new ArrayList<>(marks);
         more.add(note);
         StreamTime latest = lastMark.map(before -> StreamTime.max(before, at)).orElse(at);
-        return new LineNotes(line, outcome, reached, attempts, best, more, Optional.of(latest));
+        return new LineNotes(line, outcome, reached, attempts, best, more, Optional.of(latest), decision);
     }
 
     LineNotes with(Attempt attempt) {
@@ -167,7 +153,8 @@ public record LineNotes(
         Optional<Attempt> clean = last(tried, Outcome.CLEAN);
         Optional<Attempt> chosen = clean.isPresent() ? clean : last(tried, Outcome.MISREAD);
         Outcome none = tried.isEmpty() ? Outcome.SKIPPED : Outcome.INCOMPLETE;
-        return new LineNotes(line, chosen.map(Attempt::outcome).orElse(none), reached, tried, chosen, marks, lastMark);
+        return new LineNotes(
+                line, chosen.map(Attempt::outcome).orElse(none), reached, tried, chosen, marks, lastMark, decision);
     }
 
     private static Optional<Attempt> last(List<Attempt> tried, Outcome outcome) {

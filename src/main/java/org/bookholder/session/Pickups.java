@@ -19,12 +19,12 @@ public final class Pickups {
 
     /** The lines to pick up, in script order. */
     public static List<Pickup> of(SessionState state) {
-        return state.pickups().stream().map(l -> of(state, l)).toList();
+        return state.lines().pickups().stream().map(l -> of(state, l)).toList();
     }
 
     /** The lines that the editor is to mend, in script order. */
     public static List<Pickup> fixes(SessionState state) {
-        return state.lines().stream()
+        return state.lines().all().stream()
                 .filter(line -> line.decidedTo(Decision.Choice.FIX_IN_EDIT))
                 .map(line -> of(state, line))
                 .toList();
@@ -68,7 +68,7 @@ public final class Pickups {
     private static Optional<Place> gap(SessionState state, int line) {
         for (int before = line - 1; before >= 1; before--) {
             Optional<Attempt> last =
-                    state.lines().get(before - 1).attempts().stream().max(Comparator.comparing(Attempt::end));
+                    state.lines().notes(before).attempts().stream().max(Comparator.comparing(Attempt::end));
             if (last.isPresent()) {
                 return place(state, last.get().take(), last.get().end());
             }
@@ -77,7 +77,7 @@ public final class Pickups {
     }
 
     private static Optional<Place> place(SessionState state, int take, StreamTime time) {
-        return state.takes().stream()
+        return state.takes().all().stream()
                 .filter(t -> t.number() == take)
                 .findFirst()
                 .map(t -> {

@@ -2,11 +2,9 @@ package org.bookholder.session;
 
 import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
-import org.bookholder.follow.model.FollowState;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.pace.PaceRules;
 import org.bookholder.script.model.Script;
-import org.bookholder.session.SessionState.Sound;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.TreePVector;
 
@@ -17,9 +15,6 @@ import org.pcollections.TreePVector;
  * script or the session; only settling a whole take costs in proportion to the take.
  */
 public final class Session {
-    /** The level of digital silence, in dBFS. */
-    private static final double SILENCE = -120;
-
     private Session() {}
 
     /** The state before anything happened. */
@@ -29,24 +24,24 @@ public final class Session {
 
     /** The state before anything happened, with pace measured by {@code rules}. */
     public static SessionState begin(Script script, FatigueLimits limits, PaceRules rules) {
-        Accumulators tallies = Accumulators.begin(script, rules, limits);
+        Accumulators sums = Accumulators.begin(script, rules, limits);
         return new SessionState(
                 script,
                 StreamTime.ZERO,
-                TreePVector.empty(),
-                false,
-                ReadingPosition.START,
-                Mover.VOICE,
-                FollowState.FOLLOWING,
-                false,
-                tallies.book().lines(),
-                TreePVector.empty(),
-                tallies.pace()
-                        .reading(0, tallies.counts().total(), script.settings().targetPace()),
-                tallies.fatigue().report(StreamTime.ZERO),
-                new Sound(SILENCE, SILENCE, 0, StreamTime.ZERO),
-                "",
-                tallies);
+                Takes.NONE,
+                Following.from(ReadingPosition.START),
+                new Lines(sums.heard().lines(), TreePVector.empty()),
+                new Measures(
+                        sums.pace()
+                                .reading(
+                                        0,
+                                        sums.counts().total(),
+                                        script.settings().targetPace()),
+                        sums.fatigue().report(StreamTime.ZERO),
+                        Sound.NONE),
+                Troubles.NONE,
+                Remarks.NONE,
+                sums);
     }
 
     /** The state after an event. */
@@ -59,8 +54,8 @@ public final class Session {
         if (events.isEmpty()) {
             return state;
         }
-        StateBuilder draft = new StateBuilder(state);
-        events.forEach(draft::take);
-        return draft.toState(events.size());
+        StateBuilder builder = new StateBuilder(state);
+        events.forEach(builder::take);
+        return builder.toState(events.size());
     }
 }

@@ -1,164 +1,161 @@
 package org.bookholder.session;
 
-import java.time.Instant;
 import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
-import org.bookholder.fatigue.FatigueReport;
-import org.bookholder.follow.model.Aside;
-import org.bookholder.follow.model.FollowState;
-import org.bookholder.follow.model.ReadingPosition;
-import org.bookholder.pace.PaceReading;
 import org.bookholder.pace.PaceRules;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.timing.StreamTime;
-import org.pcollections.PVector;
 
 /**
- * Where a session stands: what every view shows and every file is written from. Immutable.
+ * The state of a session: what every view shows and every file is written from. Immutable.
  *
- * @param script the lesson
- * @param now audio taken in so far
- * @param takes the takes so far, the last one possibly running
- * @param rolling whether a take is running
- * @param position the word to be read next
- * @param mover who or what moved it there
- * @param follow how sure the follower is
- * @param held whether the take is held
- * @param lines what is known of each line, in script order
- * @param asides in order of time
- * @param pace how fast it is read
- * @param fatigue where the session stands against its limits
- * @param sound the sound of the last second
- * @param trouble what is wrong with microphone or recording now; empty if nothing is
- * @param tallies what is kept to go on from here, of no interest to views
+ * <p>Equal states are those that the same events lead to. The running sums that the next event needs are kept inside and
+ * are of no interest to views.
  */
-public record SessionState(
-        Script script,
-        StreamTime now,
-        List<Take> takes,
-        boolean rolling,
-        ReadingPosition position,
-        Mover mover,
-        FollowState follow,
-        boolean held,
-        List<LineNotes> lines,
-        List<Aside> asides,
-        PaceReading pace,
-        FatigueReport fatigue,
-        Sound sound,
-        String trouble,
-        Accumulators tallies) {
-    /** Copies the lists, except those that share their unchanged parts with the state before. */
-    public SessionState {
-        takes = kept(takes);
-        lines = kept(lines);
-        asides = kept(asides);
+public final class SessionState {
+    private final Script script;
+    private final StreamTime now;
+    private final Takes takes;
+    private final Following following;
+    private final Lines lines;
+    private final Measures measures;
+    private final Troubles troubles;
+    private final Remarks remarks;
+    private final Accumulators sums;
+
+    SessionState(
+            Script script,
+            StreamTime now,
+            Takes takes,
+            Following following,
+            Lines lines,
+            Measures measures,
+            Troubles troubles,
+            Remarks remarks,
+            Accumulators sums) {
+        this.script = script;
+        this.now = now;
+        this.takes = takes;
+        this.following = following;
+        this.lines = lines;
+        this.measures = measures;
+        this.troubles = troubles;
+        this.remarks = remarks;
+        this.sums = sums;
     }
 
-    /** A state to show; events applied to it begin with new tallies. */
+    /** A state made by hand, to show; events applied to it begin with empty sums. */
     public SessionState(
             Script script,
             StreamTime now,
-            List<Take> takes,
-            boolean rolling,
-            ReadingPosition position,
-            Mover mover,
-            FollowState follow,
-            boolean held,
-            List<LineNotes> lines,
-            List<Aside> asides,
-            PaceReading pace,
-            FatigueReport fatigue,
-            Sound sound,
-            String trouble) {
+            Takes takes,
+            Following following,
+            Lines lines,
+            Measures measures,
+            Troubles troubles) {
         this(
                 script,
                 now,
                 takes,
-                rolling,
-                position,
-                mover,
-                follow,
-                held,
+                following,
                 lines,
-                asides,
-                pace,
-                fatigue,
-                sound,
-                trouble,
+                measures,
+                troubles,
+                Remarks.NONE,
                 Accumulators.begin(script, PaceRules.defaults(), FatigueLimits.defaults()));
     }
 
-    /**
-     * One run of the lesson.
-     *
-     * @param number from 1
-     * @param start where its audio begins in the session's audio
-     * @param end where it ends, so far
-     * @param when time of day of its first sample
-     * @param audio name of the microphone or file; empty if there is none
-     */
-    public record Take(int number, StreamTime start, StreamTime end, Instant when, String audio) {}
-
-    /**
-     * The sound of the last second.
-     *
-     * @param rms in dBFS
-     * @param peak in dBFS
-     * @param clipped samples at full scale in runs of three or more, in the session so far
-     * @param lost audio lost on the way in, in the session so far
-     */
-    public record Sound(double rms, double peak, long clipped, StreamTime lost) {}
-
-    /** The same with something else that is wrong now, for views only. */
-    public SessionState withTrouble(String text) {
-        return new SessionState(
-                script, now, takes, rolling, position, mover, follow, held, lines, asides, pace, fatigue, sound, text,
-                tallies);
+    /** The lesson. */
+    public Script script() {
+        return script;
     }
 
-    /** The lines to pick up, in script order. */
-    public List<LineNotes> pickups() {
-        return lines.stream().filter(LineNotes::pickup).toList();
+    /** How much audio has been taken in. */
+    public StreamTime now() {
+        return now;
     }
 
-    /** The word count as spoken that lies before the reading position. */
-    public int wordsBefore() {
-        return tallies.counts().before(position);
+    /** The takes so far, and what is going on in the last one. */
+    public Takes takes() {
+        return takes;
     }
 
-    /** The word count as spoken of the whole lesson. */
-    public int wordsTotal() {
-        return tallies.counts().total();
+    /** Where reading stands, and how sure that is. */
+    public Following following() {
+        return following;
     }
 
-    /** Line {@code number} of the script, from 1. */
-    public ScriptLine line(int number) {
-        return tallies.counts().line(number);
+    /** What is known of each line. */
+    public Lines lines() {
+        return lines;
     }
 
-    /** Whether the position lies past the last line. */
-    public boolean finished() {
-        return position.line() > tallies.counts().lines();
+    /** Pace, fatigue and sound. */
+    public Measures measures() {
+        return measures;
     }
 
-    /** Whether the take was held at some moment between two times. */
-    public boolean heldWithin(StreamTime from, StreamTime to) {
-        return tallies.holds().stream().anyMatch(hold -> hold.start().isBefore(to) && from.isBefore(hold.end()));
+    /** What is wrong now. */
+    public Troubles troubles() {
+        return troubles;
     }
 
     /** What people have added: notes, messages, breaks and decisions. */
     public Remarks remarks() {
-        return tallies.remarks();
+        return remarks;
+    }
+
+    Accumulators sums() {
+        return sums;
+    }
+
+    /** The same with something else that is wrong now, for views only. */
+    public SessionState with(Trouble trouble) {
+        return new SessionState(script, now, takes, following, lines, measures, troubles.with(trouble), remarks, sums);
+    }
+
+    /** Spoken words before the reading position. */
+    public int wordsBefore() {
+        return sums.counts().before(following.position());
+    }
+
+    /** Spoken words in the whole lesson. */
+    public int wordsTotal() {
+        return sums.counts().total();
+    }
+
+    /** Line {@code number} of the script, from 1. */
+    public ScriptLine line(int number) {
+        return sums.counts().line(number);
+    }
+
+    /** Whether the position lies past the last line. */
+    public boolean finished() {
+        return following.position().line() > sums.counts().lines();
     }
 
     /** How many events led here: two states of one session with the same count are the same. */
     public long revision() {
-        return tallies.revision();
+        return sums.revision();
     }
 
-    private static <T> List<T> kept(List<T> list) {
-        return list instanceof PVector ? list : List.copyOf(list);
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SessionState state && parts().equals(state.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return parts().hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "SessionState" + parts();
+    }
+
+    private List<Object> parts() {
+        return List.of(script, now, takes, following, lines, measures, troubles, remarks, sums);
     }
 }

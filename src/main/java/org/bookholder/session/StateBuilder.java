@@ -11,70 +11,46 @@ import org.bookholder.fatigue.FatigueLog;
 import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.FollowState;
-import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.pace.PaceLog;
 import org.bookholder.pace.PaceOfLine;
 import org.bookholder.pace.TakeTime;
-import org.bookholder.pace.TakeTime.Span;
 import org.bookholder.pace.WordCounts;
 import org.bookholder.pace.WordTally;
 import org.bookholder.script.model.Script;
-import org.bookholder.session.SessionState.Sound;
-import org.bookholder.session.SessionState.Take;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
 /** A state while events are worked into it; lives no longer than that. */
 final class StateBuilder implements SessionEvent.Handler {
-    private final Accumulators kept;
-    private final List<LineNotes> seenBefore;
+    private final SessionState before;
     private Script script;
-    private WordCounts counts;
     private StreamTime now;
-    private PVector<Take> takes;
-    private boolean rolling;
-    private ReadingPosition position;
-    private Mover mover;
-    private FollowState follow;
-    private boolean held;
+    private Takes takes;
+    private Following following;
     private PVector<Aside> asides;
     private Sound sound;
+    private Troubles troubles;
+    private Remarks remarks;
+    private WordCounts counts;
     private PaceLog pace;
     private FatigueLog fatigue;
-    private LineIndex book;
-    private boolean begun;
-    private PVector<Span> holds;
-    private StreamTime heldSince;
-    private Optional<Instant> cut;
-    private String sourceTrouble;
-    private String recordingTrouble;
-    private Remarks remarks;
+    private LineIndex heard;
 
-    StateBuilder(SessionState state) {
-        kept = state.tallies();
-        seenBefore = state.lines();
-        script = state.script();
-        counts = kept.counts();
-        now = state.now();
-        takes = TreePVector.from(state.takes());
-        rolling = state.rolling();
-        position = state.position();
-        mover = state.mover();
-        follow = state.follow();
-        held = state.held();
-        asides = TreePVector.from(state.asides());
-        sound = state.sound();
-        pace = kept.pace();
-        fatigue = kept.fatigue();
-        book = kept.book();
-        begun = kept.begun();
-        holds = kept.holds();
-        heldSince = kept.heldSince();
-        cut = kept.cut();
-        sourceTrouble = kept.sourceTrouble();
-        recordingTrouble = kept.recordingTrouble();
-        remarks = kept.remarks();
+    StateBuilder(SessionState before) {
+        this.before = before;
+        script = before.script();
+        now = before.now();
+        takes = before.takes();
+        following = before.following();
+        asides = before.lines().asides();
+        sound = before.measures().sound();
+        troubles = before.troubles();
+        remarks = before.remarks();
+        counts = before.sums().counts();
+        pace = before.sums().pace();
+        fatigue = before.sums().fatigue();
+        heard = before.sums().heard();
     }
 
     /** Works an event in; what is shown of the pace depends on what was shown before. */
@@ -89,15 +65,14 @@ final class StateBuilder implements SessionEvent.Handler {
         if (!now.isBefore(at)) {
             return;
         }
-        if (rolling) {
-            boolean reading = !held && position.line() <= counts.lines();
-            if (reading && follow == FollowState.FOLLOWING) {
+        if (takes.rolling()) {
+            boolean reading = !takes.held() && following.position().line() <= counts.lines();
+            if (reading && following.certainty() == FollowState.FOLLOWING) {
                 pace = pace.advance(at.since(now));
             }
-            Doing doing = held ? Doing.RESTING : reading && begun ? Doing.READING : Doing.STANDING_BY;
+            Doing doing = takes.held() ? Doing.RESTING : reading && takes.begun() ? Doing.READING : Doing.STANDING_BY;
             fatigue = fatigue.advance(at.toDuration().minus(now.toDuration()), doing);
-            Take take = takes.get(takes.size() - 1);
-            takes = takes.with(takes.size() - 1, new Take(take.number(), take.start(), at, take.when(), take.audio()));
+            takes = takes.reached(at);
         }
         now = at;
     }
@@ -112,9 +87,9 @@ final class StateBuilder implements SessionEvent.Handler {
         Script changed = event.script(script.source());
         Renumbering lines = Renumbering.between(script, changed);
         counts = WordCounts.of(changed);
-        book = book.renumbered(lines, counts.lines());
+        heard = heard.renumbered(lines, counts.lines());
         remarks = remarks.renumbered(lines);
-        position = lines.position(position);
+        following = following.movedTo(lines.position(following.position()), following.mover());
         script = changed;
     }
 
@@ -123,22 +98,19 @@ final class StateBuilder implements SessionEvent.Handler {
         cutIfRolling();
         restTo(event.when());
         remarks = remarks.withBreak(Optional.empty());
-        takes = takes.plus(new Take(event.take(), now, now, event.when(), event.audio()));
-        rolling = true;
-        begun = false;
-        position = event.from();
-        mover = Mover.VOICE;
-        follow = FollowState.FOLLOWING;
+        takes = takes.rolled(new Take(event.take(), now, now, event.when(), event.audio()));
+        following = Following.from(event.from());
         pace = pace.takeChanged(event.take());
-        recordingTrouble = "";
+        troubles = troubles.without(Trouble.Kind.NOT_RECORDED);
         if (!event.audio().isEmpty()) {
-            sourceTrouble = "";
+            troubles = troubles.without(Trouble.Kind.NO_SOUND);
         }
     }
 
     /** Time of day went by since the last take was cut, or the last break ended. */
     private void restTo(Instant when) {
-        cut.map(c -> Duration.between(c, when))
+        takes.restingSince()
+                .map(c -> Duration.between(c, when))
                 .filter(rest -> !rest.isNegative())
                 .ifPresent(rest -> fatigue = fatigue.advance(rest, Doing.RESTING));
     }
@@ -150,54 +122,55 @@ final class StateBuilder implements SessionEvent.Handler {
 
     /** The program ended without cutting the take: it ran as long as there is audio. */
     private void cutIfRolling() {
-        if (rolling) {
-            Take take = takes.get(takes.size() - 1);
+        if (takes.rolling()) {
+            Take take = takes.last();
             endTake(take.when().plus(take.end().since(take.start()).toDuration()));
         }
     }
 
     private void endTake(Instant when) {
-        endHold();
-        rolling = false;
-        cut = Optional.of(when);
-        follow = FollowState.FOLLOWING;
+        takes = takes.cut(now, when);
+        following = following.with(FollowState.FOLLOWING);
         pace = pace.takeChanged(pace.take());
     }
 
     @Override
     public void positionMoved(SessionEvent.PositionMoved event) {
         boolean jump = event.wordsRead() == 0;
-        begun |= rolling && !(jump && event.mover() == Mover.VOICE);
-        int from = position.line();
-        position = event.position();
-        mover = event.mover();
-        if (rolling && !held && mover != Mover.HAND) {
+        if (takes.rolling() && !(jump && event.mover() == Mover.VOICE)) {
+            takes = takes.begin();
+        }
+        int from = following.position().line();
+        following = following.movedTo(event.position(), event.mover());
+        if (takes.rolling() && !takes.held() && event.mover() != Mover.HAND) {
             pace = pace.read(event.wordsRead());
         }
         // Lines that the voice reads one after another await their attempts; those that it left out do not. A hand may
         // move past lines for any reason.
         if (jump) {
-            book = mover == Mover.VOICE ? book.jumped(from, position.line()) : book.noneLeftOut();
+            heard = event.mover() == Mover.VOICE
+                    ? heard.jumped(from, event.position().line())
+                    : heard.noneLeftOut();
         }
     }
 
     @Override
     public void followChanged(SessionEvent.FollowChanged event) {
-        follow = event.state();
+        following = following.with(event.state());
     }
 
     @Override
     public void attemptSettled(SessionEvent.AttemptSettled event) {
         Attempt attempt = event.attempt();
-        takeBack(book.attempt(attempt.take(), attempt.ordinal()));
+        takeBack(heard.attempt(attempt.take(), attempt.ordinal()));
         add(attempt);
     }
 
     @Override
     public void takeSettled(SessionEvent.TakeSettled event) {
-        takeBack(book.attempts(event.take()));
+        takeBack(heard.attempts(event.take()));
         event.attempts().forEach(this::add);
-        book = book.noneLeftOut();
+        heard = heard.noneLeftOut();
         List<Aside> all = new ArrayList<>(event.asides());
         asides.stream().filter(a -> a.take() != event.take()).forEach(all::add);
         all.sort(Comparator.comparing(Aside::start));
@@ -205,19 +178,19 @@ final class StateBuilder implements SessionEvent.Handler {
         long words = event.attempts().stream()
                 .mapToLong(a -> measure(a).spoken().words())
                 .sum();
-        StreamTime time = TakeTime.of(event.attempts(), event.asides(), holds);
+        StreamTime time = TakeTime.of(event.attempts(), event.asides(), takes.holds());
         pace = pace.settle(event.take(), WordTally.of(words, time));
     }
 
     private void add(Attempt attempt) {
-        book = book.with(attempt);
+        heard = heard.with(attempt);
         PaceOfLine measured = measure(attempt);
         pace = pace.plus(measured);
         fatigue = fatigue.plus(attempt, measured);
     }
 
     private void takeBack(List<Attempt> attempts) {
-        book = book.without(attempts);
+        heard = heard.without(attempts);
         for (Attempt attempt : attempts) {
             PaceOfLine measured = measure(attempt);
             pace = pace.minus(measured);
@@ -241,7 +214,7 @@ final class StateBuilder implements SessionEvent.Handler {
 
     private void mark(StreamTime at, int line, String text, Person by, boolean pickup) {
         int real = Math.min(line, counts.lines());
-        book = pickup ? book.marked(at, real, text) : book;
+        heard = pickup ? heard.marked(at, real, text) : heard;
         remarks = remarks.noted(new Note(at, real, text, by, pickup));
     }
 
@@ -271,19 +244,19 @@ final class StateBuilder implements SessionEvent.Handler {
         @Override
         public void breakOver(Remark.BreakOver remark) {
             remarks = remarks.withBreak(Optional.empty());
-            if (!rolling) {
+            if (!takes.rolling()) {
                 restTo(remark.when());
-                cut = cut.isPresent() ? Optional.of(remark.when()) : cut;
+                takes = takes.restedTo(remark.when());
             }
         }
 
         @Override
         public void decided(Remark.Decided remark) {
             int line = remark.line();
-            if (line >= 1 && line <= book.lines().size()) {
+            if (line >= 1 && line <= heard.lines().size()) {
                 Decision decision = new Decision(remark.choice(), remark.take(), remark.ordinal(), at);
                 remarks = remarks.decided(
-                        line, decision, book.lines().get(line - 1).attempts());
+                        line, decision, heard.lines().get(line - 1).attempts());
             }
         }
 
@@ -303,97 +276,69 @@ final class StateBuilder implements SessionEvent.Handler {
         }
     }
 
-    /** What is known of the lines, with what people ruled laid over it. */
+    /** What was heard of the lines, with what people decided laid over it. */
     private PVector<LineNotes> lines() {
         ReviewOverrides rulings = remarks.rulings();
         if (rulings.isEmpty()) {
-            return book.lines();
+            return heard.lines();
         }
-        boolean same = rulings.equals(kept.remarks().rulings());
-        return rulings.over(book.lines(), kept.book().lines(), same ? seenBefore : List.of());
+        boolean same = rulings.equals(before.remarks().rulings());
+        return rulings.over(
+                heard.lines(),
+                before.sums().heard().lines(),
+                same ? before.lines().all() : List.of());
     }
 
     @Override
     public void soundMeasured(SessionEvent.SoundMeasured event) {
-        sound = new Sound(event.rms(), event.peak(), sound.clipped() + event.clipped(), sound.lost());
+        sound = sound.after(event);
     }
 
     @Override
     public void samplesLost(SessionEvent.SamplesLost event) {
-        sound = new Sound(
-                sound.rms(), sound.peak(), sound.clipped(), sound.lost().plus(event.length()));
+        sound = sound.without(event.length());
     }
 
     @Override
     public void sourceLost(SessionEvent.SourceLost event) {
-        sourceTrouble = "No sound comes in (" + event.reason() + "); the take goes on by hand.";
+        troubles = troubles.with(new Trouble(Trouble.Kind.NO_SOUND, event.reason()));
     }
 
     @Override
     public void sourceFound(SessionEvent.SourceFound event) {
-        sourceTrouble = "";
+        troubles = troubles.without(Trouble.Kind.NO_SOUND);
     }
 
     @Override
     public void recordingFailed(SessionEvent.RecordingFailed event) {
-        recordingTrouble = "This take is no longer recorded (" + event.reason() + ").";
+        troubles = troubles.with(new Trouble(Trouble.Kind.NOT_RECORDED, event.reason()));
     }
 
     @Override
     public void held(SessionEvent.Held event) {
-        if (rolling && !held) {
-            held = true;
-            heldSince = now;
-        }
+        takes = takes.held(now);
     }
 
     @Override
     public void resumed(SessionEvent.Resumed event) {
-        endHold();
-    }
-
-    private void endHold() {
-        if (held) {
-            held = false;
-            holds = holds.plus(new Span(heldSince, now));
-        }
+        takes = takes.resumed(now);
     }
 
     /** The state after so many events. */
     SessionState toState(int events) {
         int target = script.settings().targetPace();
-        Accumulators tallies = new Accumulators(
-                counts,
-                pace,
-                fatigue,
-                book,
-                begun,
-                holds,
-                heldSince,
-                cut,
-                sourceTrouble,
-                recordingTrouble,
-                remarks,
-                kept.revision() + events);
         return new SessionState(
                 script,
                 now,
                 takes,
-                rolling,
-                position,
-                mover,
-                follow,
-                held,
-                lines(),
-                asides,
-                pace.reading(counts.before(position), counts.total(), target),
-                fatigue.report(now),
-                sound,
-                trouble(),
-                tallies);
-    }
-
-    private String trouble() {
-        return (sourceTrouble + " " + recordingTrouble).strip();
+                following,
+                new Lines(lines(), asides),
+                new Measures(
+                        pace.reading(counts.before(following.position()), counts.total(), target),
+                        fatigue.report(now),
+                        sound),
+                troubles,
+                remarks,
+                new Accumulators(counts, pace, fatigue, heard, before.sums().revision() + events));
     }
 }

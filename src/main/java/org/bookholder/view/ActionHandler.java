@@ -64,11 +64,11 @@ final class ActionHandler {
 
     /** Takes reading to a place, in a new take if none is rolling. */
     void readFrom(ReadingPosition position, SessionState state, Steering steering) {
-        if (state.held()) {
+        if (state.takes().held()) {
             commands.add(new Command.Resume());
         }
         steering.goTo(position);
-        if (!state.rolling()) {
+        if (!state.takes().rolling()) {
             commands.add(new Command.NextTake(position));
         }
     }
@@ -114,7 +114,7 @@ final class ActionHandler {
 
     private void hold(SessionState state, WindowSettings settings) {
         if (!countIn.pressed(Math.max(1, settings.countIn()), tell)) {
-            commands.add(state.held() ? new Command.Resume() : new Command.Hold());
+            commands.add(state.takes().held() ? new Command.Resume() : new Command.Hold());
         }
     }
 
@@ -203,7 +203,7 @@ final class ActionHandler {
             return;
         }
         boolean asked = messages.text().equals(question(keys));
-        if (state.rolling() && !asked) {
+        if (state.takes().rolling() && !asked) {
             messages.say(question(keys), QUESTION_SECONDS);
         } else {
             commands.add(new Command.Quit());

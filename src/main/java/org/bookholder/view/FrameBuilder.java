@@ -21,6 +21,7 @@ import org.bookholder.view.page.PageView;
 import org.bookholder.view.page.PickupLines;
 import org.bookholder.view.settings.Cue;
 import org.bookholder.view.settings.WindowSettings;
+import org.bookholder.wording.TroubleText;
 import org.jspecify.annotations.Nullable;
 
 /** Fills in the pictures of the reading window from the state of a session. Confined to one thread. */
@@ -76,10 +77,10 @@ final class FrameBuilder {
     }
 
     private static Footlights footlights(SessionState state) {
-        if (state.held() || !state.rolling()) {
+        if (state.takes().held() || !state.takes().rolling()) {
             return Footlights.OUTLINES;
         }
-        return state.follow() == FollowState.LOST ? Footlights.DOTS : Footlights.BARS;
+        return state.following().certainty() == FollowState.LOST ? Footlights.DOTS : Footlights.BARS;
     }
 
     private void reed(boolean shown) {
@@ -95,7 +96,7 @@ final class FrameBuilder {
             view.setThread(Optional.empty());
             return;
         }
-        double read = layout.spokenBefore(state.position()) / Math.max(1.0, layout.spoken());
+        double read = layout.spokenBefore(state.following().position()) / Math.max(1.0, layout.spoken());
         if (!view.threadShows(read, pickupShares)) {
             view.setThread(Optional.of(new LessonThread(read, pickupShares)));
         }
@@ -104,7 +105,7 @@ final class FrameBuilder {
     private void captions(SessionState state, Set<Cue> cues, boolean page, KeyMap keys) {
         boolean time = cues.contains(Cue.TIME);
         say(Spot.HEAD_LEFT, time ? moment.readouts.takeText() : "", Palette.FIGURE);
-        say(Spot.FOOT_LEFT, time && state.rolling() ? moment.readouts.leftText() : "", Palette.FIGURE);
+        say(Spot.FOOT_LEFT, time && state.takes().rolling() ? moment.readouts.leftText() : "", Palette.FIGURE);
         say(Spot.HEAD_RIGHT, cues.contains(Cue.PICKUPS) ? pickupCount : "", Palette.DOG_EAR);
         boolean pressing = moment.rest.urgency().compareTo(Urgency.DUE) >= 0;
         String rest = cues.contains(Cue.BREAK) ? moment.rest.text() : "";
@@ -134,13 +135,13 @@ final class FrameBuilder {
 
     /** What the presenter asked for comes first, then the producer, then a trouble, then advice while nobody reads. */
     private void message(SessionState state, boolean rests) {
-        boolean reading = state.rolling() && !state.held();
+        boolean reading = state.takes().rolling() && !state.takes().held();
         if (!moment.messages.text().isEmpty()) {
             view.setCaption(Spot.MESSAGE, moment.messages.text(), Palette.COMING, moment.messages.light());
         } else if (!moment.producer.text().isEmpty() && moment.producer.light() > 0) {
             view.setCaption(Spot.MESSAGE, moment.producer.text(), Palette.COMING, moment.producer.light());
-        } else if (!state.trouble().isEmpty()) {
-            say(Spot.MESSAGE, state.trouble(), Palette.ASKING);
+        } else if (!state.troubles().isEmpty()) {
+            say(Spot.MESSAGE, TroubleText.of(state.troubles()), Palette.ASKING);
         } else {
             say(Spot.MESSAGE, reading || !rests ? "" : moment.rest.sentence(), Palette.DIRECTION);
         }
@@ -149,16 +150,16 @@ final class FrameBuilder {
     /** Beside the mark: what it stands for, and how the pickup round goes. */
     private String standing(SessionState state, String count, boolean marked) {
         String round = moment.round.caption();
-        if (!marked || (!state.rolling() && !round.isEmpty())) {
+        if (!marked || (!state.takes().rolling() && !round.isEmpty())) {
             return round;
         }
-        if (!state.rolling()) {
-            return state.takes().isEmpty() ? "ready" : "cut";
+        if (!state.takes().rolling()) {
+            return state.takes().all().isEmpty() ? "ready" : "cut";
         }
-        if (state.held()) {
+        if (state.takes().held()) {
             return count.isEmpty() ? "held" : "";
         }
-        if (state.follow() == FollowState.LOST) {
+        if (state.following().certainty() == FollowState.LOST) {
             return "listening for the place";
         }
         return round;

@@ -105,11 +105,11 @@ final class PickupRound {
             return false;
         }
         since += seconds;
-        LineNotes notes = state.lines().get(line - 1);
+        LineNotes notes = state.lines().notes(line);
         switch (stage) {
             case READING -> read(state, notes, seconds);
             case LISTENING -> {
-                if (!state.rolling()) {
+                if (!state.takes().rolling()) {
                     look(state, notes);
                 }
                 if (stage == Stage.LISTENING && since >= PATIENCE_SECONDS) {
@@ -118,7 +118,7 @@ final class PickupRound {
             }
             case TICKED -> {
                 if (since >= TICK_SECONDS && !goTo(nextAfter(line, state), state)) {
-                    cut = state.rolling();
+                    cut = state.takes().rolling();
                     end();
                     return true;
                 }
@@ -158,7 +158,7 @@ final class PickupRound {
         }
         described = state;
         describedStage = stage;
-        int left = state.pickups().size();
+        int left = state.lines().pickups().size();
         caption = switch (stage) {
             case OFF -> "";
             case READING -> "pickup " + (cleanCount + 1) + " of " + (cleanCount + Math.max(1, left));
@@ -171,12 +171,12 @@ final class PickupRound {
     /** Cuts when the line has been read to its end and nothing follows. */
     private void read(SessionState state, LineNotes notes, double seconds) {
         look(state, notes);
-        rested = state.position().equals(seen) ? rested + seconds : 0;
-        seen = state.position();
-        if (stage == Stage.READING && state.position().line() > line && rested >= OVER_SECONDS) {
+        rested = state.following().position().equals(seen) ? rested + seconds : 0;
+        seen = state.following().position();
+        if (stage == Stage.READING && state.following().position().line() > line && rested >= OVER_SECONDS) {
             stage = Stage.LISTENING;
             since = 0;
-            cut = state.rolling();
+            cut = state.takes().rolling();
         }
     }
 
@@ -205,7 +205,7 @@ final class PickupRound {
             return false;
         }
         line = next.get();
-        attempts = state.lines().get(line - 1).attempts().size();
+        attempts = state.lines().notes(line).attempts().size();
         stage = Stage.READING;
         since = 0;
         rested = 0;
@@ -217,7 +217,8 @@ final class PickupRound {
 
     /** The next line to pick up after one, from the top again past the last; empty if none is left. */
     private static Optional<Integer> nextAfter(int line, SessionState state) {
-        List<Integer> left = state.pickups().stream().map(LineNotes::line).toList();
+        List<Integer> left =
+                state.lines().pickups().stream().map(LineNotes::line).toList();
         return left.stream()
                 .filter(l -> l > line)
                 .findFirst()

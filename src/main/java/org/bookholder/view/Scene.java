@@ -169,8 +169,8 @@ public final class Scene {
         steering.advance(state, seconds);
         now.motion.advance(steering.aim(), seconds, geometry.pitch());
         sink(layout.wordsBefore(steering.accepted()), seconds);
-        boolean reading = state.rolling() && !state.held();
-        double live = reading ? state.pace().live() : Double.NaN;
+        boolean reading = state.takes().rolling() && !state.takes().held();
+        double live = reading ? state.measures().pace().live() : Double.NaN;
         now.pace.advance(live, state.script().settings().targetPace(), seconds);
         lookForBreaks(state, reading);
         now.readouts = now.readouts.next(state);
@@ -218,21 +218,23 @@ public final class Scene {
     /** A break is put into words when there is something new to say. */
     @SuppressWarnings("ReferenceEquality")
     private void lookForBreaks(SessionState state, boolean reading) {
-        if (state.fatigue() != report
+        if (state.measures().fatigue() != report
                 || reading != readBefore
-                || state.position().line() != now.rest.line()) {
-            report = state.fatigue();
+                || state.following().position().line() != now.rest.line()) {
+            report = state.measures().fatigue();
             readBefore = reading;
-            now.rest = now.rest.next(state.fatigue(), state.position().line(), reading);
+            now.rest = now.rest.next(
+                    state.measures().fatigue(), state.following().position().line(), reading);
         }
     }
 
     private void listen(SessionState state, double seconds) {
-        boolean moved = state.mover() == Mover.VOICE && !state.position().equals(before);
-        before = state.position();
+        boolean moved = state.following().mover() == Mover.VOICE
+                && !state.following().position().equals(before);
+        before = state.following().position();
         sinceSpoken = moved ? 0 : Math.min(LONG_AGO, sinceSpoken + seconds);
-        boolean tried = now.opening.light() > 0 && state.sound().peak() > VOICE;
-        now.sound.advance(state.sound(), tried || sinceSpoken < SPEAKING_SECONDS, seconds);
+        boolean tried = now.opening.light() > 0 && state.measures().sound().peak() > VOICE;
+        now.sound.advance(state.measures().sound(), tried || sinceSpoken < SPEAKING_SECONDS, seconds);
         now.opening.advance(state, now.sound, seconds);
     }
 
@@ -247,17 +249,17 @@ public final class Scene {
     private void adoptText(SessionState state) {
         if (!sameText(state.script())) {
             layout = Typesetter.set(script, geometry, measure);
-            steering.textChanged(layout, state.position());
+            steering.textChanged(layout, state.following().position());
             now.motion.restAt(steering.aim().height());
-            now.sunk = layout.wordsBefore(state.position());
-            before = state.position();
+            now.sunk = layout.wordsBefore(state.following().position());
+            before = state.following().position();
             now.round.end();
             if (heldBefore) {
                 now.countIn.textChangedInHold();
             }
             now.messages.say("the text was changed", TEXT_SECONDS);
         }
-        heldBefore = state.held();
+        heldBefore = state.takes().held();
     }
 
     /** Compares texts only where the state brings another object: that is once, and not for each picture. */

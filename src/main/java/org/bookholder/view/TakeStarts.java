@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.SessionState;
-import org.bookholder.session.SessionState.Take;
+import org.bookholder.session.Take;
 
 /** Where in the script takes were begun, as far as they were seen. Confined to one thread. */
 final class TakeStarts {
@@ -15,8 +15,8 @@ final class TakeStarts {
 
     /** Looks whether another take has been begun. */
     void look(SessionState state) {
-        while (starts.size() < state.takes().size()) {
-            starts.add(state.position());
+        while (starts.size() < state.takes().count()) {
+            starts.add(state.following().position());
         }
     }
 
@@ -25,10 +25,10 @@ final class TakeStarts {
         if (starts.isEmpty()) {
             return ReadingPosition.START;
         }
-        Take last = state.takes().get(state.takes().size() - 1);
+        Take last = state.takes().last();
         boolean begun = state.now().seconds() - last.start().seconds() < JUST_BEGUN;
-        int take = state.rolling() && begun ? starts.size() - 2 : starts.size() - 1;
+        int take = state.takes().rolling() && begun ? starts.size() - 2 : starts.size() - 1;
         ReadingPosition start = starts.get(Math.max(0, take));
-        return start.line() > state.lines().size() ? ReadingPosition.START : start;
+        return start.line() > state.lines().count() ? ReadingPosition.START : start;
     }
 }

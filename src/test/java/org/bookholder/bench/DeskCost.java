@@ -144,11 +144,11 @@ public final class DeskCost {
     /** The machine's clock, when the state showed each move up to a time, less the audio taken in by then, in seconds. */
     private static List<Double> delays(Reading reading, double until) {
         List<Double> delays = new ArrayList<>();
-        ReadingPosition seen = reading.state().get().position();
+        ReadingPosition seen = reading.state().get().following().position();
         while (reading.state().get().now().seconds() < until) {
             SessionState state = reading.state().get();
-            if (!state.position().equals(seen)) {
-                seen = state.position();
+            if (!state.following().position().equals(seen)) {
+                seen = state.following().position();
                 delays.add(System.nanoTime() * 1e-9 - state.now().seconds());
             }
             LockSupport.parkNanos(500_000);

@@ -55,7 +55,7 @@ record Findings(List<LineFound> lines, List<Time> asides, List<Move> moves) {
     /** What the program found. */
     static Findings of(Ended ended) {
         List<LineFound> lines = new ArrayList<>();
-        for (LineNotes notes : ended.state().lines()) {
+        for (LineNotes notes : ended.state().lines().all()) {
             lines.add(new LineFound(
                     notes.outcome(),
                     notes.attempts().size(),
@@ -71,7 +71,9 @@ record Findings(List<LineFound> lines, List<Time> asides, List<Move> moves) {
             }
         }
         return new Findings(
-                lines, ended.state().asides().stream().map(Findings::time).toList(), moves);
+                lines,
+                ended.state().lines().asides().stream().map(Findings::time).toList(),
+                moves);
     }
 
     private static Time time(Attempt attempt) {

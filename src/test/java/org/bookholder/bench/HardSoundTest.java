@@ -57,10 +57,10 @@ final class HardSoundTest {
         Findings found = Findings.of(ended);
         double before = 2.5 + 2.0 * other.length / Sound.RATE;
         assertThat(found.moves()).filteredOn(m -> m.at() < before).allMatch(m -> m.line() == 1);
-        assertThat(ended.state().lines())
+        assertThat(ended.state().lines().all())
                 .extracting(LineNotes::outcome)
                 .containsExactly(Outcome.CLEAN, Outcome.SKIPPED, Outcome.SKIPPED, Outcome.SKIPPED);
-        assertThat(ended.state().asides()).isNotEmpty();
+        assertThat(ended.state().lines().asides()).isNotEmpty();
     }
 
     @Test
@@ -79,7 +79,7 @@ final class HardSoundTest {
         assertThat(Findings.of(ended).moves())
                 .filteredOn(m -> m.at() < musicEnds)
                 .allMatch(m -> m.line() <= 2);
-        assertThat(ended.state().lines())
+        assertThat(ended.state().lines().all())
                 .extracting(LineNotes::outcome)
                 .containsExactly(Outcome.CLEAN, Outcome.CLEAN, Outcome.CLEAN, Outcome.SKIPPED);
     }
@@ -100,9 +100,9 @@ final class HardSoundTest {
         short[] chatter = joined(other, other, other, other, room(30));
         Ended ended = read(Sound.mixed(reading, Sound.asDoubles(chatter), 0.3));
         // The end of the last line may be drowned; all before it must be found.
-        assertThat(ended.state().position().line()).isGreaterThanOrEqualTo(LINES.size());
+        assertThat(ended.state().following().position().line()).isGreaterThanOrEqualTo(LINES.size());
         assertThat(Findings.of(ended).moves()).extracting(Findings.Move::line).isSorted();
-        assertThat(ended.state().lines()).allMatch(l -> l.outcome() != Outcome.SKIPPED);
+        assertThat(ended.state().lines().all()).allMatch(l -> l.outcome() != Outcome.SKIPPED);
     }
 
     @Test
@@ -128,9 +128,9 @@ final class HardSoundTest {
                 room(0.6),
                 spoken.get(3),
                 room(1));
-        assertThat(ended.state().lines()).allMatch(l -> l.outcome() == Outcome.CLEAN);
-        assertThat(ended.state().lines()).allMatch(l -> l.attempts().size() == 1);
-        assertThat(ended.state().asides()).isEmpty();
+        assertThat(ended.state().lines().all()).allMatch(l -> l.outcome() == Outcome.CLEAN);
+        assertThat(ended.state().lines().all()).allMatch(l -> l.attempts().size() == 1);
+        assertThat(ended.state().lines().asides()).isEmpty();
         assertThat(Findings.of(ended).moves()).extracting(Findings.Move::line).isSorted();
     }
 
@@ -146,15 +146,15 @@ final class HardSoundTest {
                 room(0.6),
                 SetSounds.mumbled(spoken.get(3)),
                 room(1));
-        assertThat(ended.state().lines()).allMatch(l -> l.outcome() == Outcome.CLEAN);
+        assertThat(ended.state().lines().all()).allMatch(l -> l.outcome() == Outcome.CLEAN);
     }
 
     @Test
     void tenMinutesOfAQuietRoomMoveNothing() {
         Ended ended = read(room(600));
-        assertThat(ended.state().position().line()).isEqualTo(1);
-        assertThat(ended.state().asides()).isEmpty();
-        assertThat(ended.state().takes()).hasSize(1);
+        assertThat(ended.state().following().position().line()).isEqualTo(1);
+        assertThat(ended.state().lines().asides()).isEmpty();
+        assertThat(ended.state().takes().all()).hasSize(1);
     }
 
     private Ended read(short[]... parts) {

@@ -44,13 +44,13 @@ public final class Soak {
         try (VoskEars ears = VoskEars.load(home.resolve("models/vosk-model-en-us"))) {
             System.out.printf(Locale.ROOT, "  0 min: %d MB%n", residentMegabytes());
             Ended ended = ReadingRun.read(script, new Reader(lines, 60.0 * minutes), ears);
-            long clean = ended.state().lines().stream()
+            long clean = ended.state().lines().all().stream()
                     .filter(l -> l.outcome() == Outcome.CLEAN)
                     .count();
             System.out.printf(
                     Locale.ROOT,
                     "read to line %d of %d, %d clean; %d MB after the take was settled%n",
-                    ended.state().position().line(),
+                    ended.state().following().position().line(),
                     lines.size(),
                     clean,
                     residentMegabytes());

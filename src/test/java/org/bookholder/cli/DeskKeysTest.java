@@ -66,7 +66,7 @@ final class DeskCredentialsTest {
             turnSingleKeys(browser);
             browser.press("p");
             browser.until("deskState.model.notes.length === 1");
-            assertThat(desk.state().held()).isFalse();
+            assertThat(desk.state().takes().held()).isFalse();
         }
     }
 

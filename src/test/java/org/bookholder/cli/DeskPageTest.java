@@ -128,10 +128,10 @@ final class DeskPageTest {
         assertThat(notes().get(1).line()).isEqualTo(notes().get(0).line());
         browser.until("document.querySelector('#notes').textContent.includes('shadow on the left cheek')");
         browser.press("h");
-        awaitThat(() -> state().held());
+        awaitThat(() -> state().takes().held());
         browser.until("document.querySelector('#take').textContent.includes('held')");
         browser.press("h");
-        awaitThat(() -> !state().held());
+        awaitThat(() -> !state().takes().held());
         browser.press("m");
         browser.press("chin up a little");
         browser.press(Keys.ENTER);
@@ -175,7 +175,8 @@ final class DeskPageTest {
 
     private void endTheTake(Browser browser) throws ProblemException {
         browser.press("c");
-        awaitThat(() -> !state().rolling() && reading.progress().behind().ticks() == 0);
+        awaitThat(
+                () -> !state().takes().rolling() && reading.progress().behind().ticks() == 0);
         assertShows(browser, state());
         browser.press("b");
         awaitThat(() -> state().remarks().breakSince().isPresent());
@@ -189,15 +190,16 @@ final class DeskPageTest {
     private void anotherTake(Browser browser) {
         browser.press("t");
         browser.until("deskState.model.at.rolling && deskState.model.takes.length === 2");
-        int line = state().position().line();
+        int line = state().following().position().line();
         browser.press(Keys.ARROW_DOWN);
         browser.press(Keys.ARROW_DOWN);
         browser.until("document.querySelector('.row.selected').dataset.line === '" + (line + 1) + "'");
         browser.press("g");
-        awaitThat(() -> state().position().line() == line + 1);
+        awaitThat(() -> state().following().position().line() == line + 1);
         browser.press("f");
         browser.press("c");
-        awaitThat(() -> !state().rolling() && reading.progress().behind().ticks() == 0);
+        awaitThat(
+                () -> !state().takes().rolling() && reading.progress().behind().ticks() == 0);
         assertShows(browser, state());
     }
 
@@ -216,7 +218,7 @@ final class DeskPageTest {
 
     private void decide(Browser browser, OpenReview review) throws IOException {
         SessionState before = review.state().get();
-        LineNotes misread = before.pickups().stream()
+        LineNotes misread = before.lines().pickups().stream()
                 .filter(l -> !l.attempts().isEmpty())
                 .findFirst()
                 .orElseThrow();
@@ -254,31 +256,31 @@ final class DeskPageTest {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             SessionState state = review.state().get();
-            for (LineNotes line : state.pickups()) {
+            for (LineNotes line : state.lines().pickups()) {
                 assertThat(text).contains(state.line(line.line()).text());
             }
         }
     }
 
     private static Optional<Decision.Choice> decision(OpenReview review, int line) {
-        return review.state().get().lines().get(line - 1).decision().map(Decision::choice);
+        return review.state().get().lines().notes(line).decision().map(Decision::choice);
     }
 
     /** What the page shows is what the state says. */
     @SuppressWarnings("unchecked")
     private static void assertShows(Browser browser, SessionState state) {
-        browser.until("deskState.model.at.open === " + state.pickups().size());
+        browser.until("deskState.model.at.open === " + state.lines().pickups().size());
         List<Map<String, Object>> shown = (List<Map<String, Object>>) browser.value("deskState.model.lines");
-        assertThat(shown).hasSameSizeAs(state.lines());
+        assertThat(shown).hasSameSizeAs(state.lines().all());
         for (int i = 0; i < shown.size(); i++) {
-            LineNotes line = state.lines().get(i);
+            LineNotes line = state.lines().all().get(i);
             Map<String, Object> page = shown.get(i);
             assertThat(page.get("outcome")).isEqualTo(line.outcome().label());
             assertThat(page.get("pickup")).isEqualTo(line.pickup());
             assertThat((List<Object>) page.get("attempts")).hasSameSizeAs(line.attempts());
         }
         List<String> skipped = new ArrayList<>();
-        state.lines().stream()
+        state.lines().all().stream()
                 .filter(l -> l.reached() && l.attempts().isEmpty())
                 .forEach(l -> skipped.add(Integer.toString(l.line())));
         assertThat((List<String>)
@@ -293,7 +295,7 @@ final class DeskPageTest {
                     Session.begin(lesson.script(), FatigueLimits.defaults()),
                     session.journal().events(),
                     Session::apply);
-            assertThat(replayed.lines().stream().flatMap(l -> l.decision().stream()))
+            assertThat(replayed.lines().all().stream().flatMap(l -> l.decision().stream()))
                     .extracting(Decision::choice)
                     .containsExactly(Decision.Choice.KEEP);
         }

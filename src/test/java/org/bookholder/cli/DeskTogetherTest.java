@@ -61,12 +61,13 @@ final class DeskTogetherTest {
             int line = 2 + round;
             bothDo(producer -> producer.click("[data-line='" + (line + ROUNDS * producers.indexOf(producer)) + "']"));
             bothAct(producer -> producer.press("g"));
-            assertThat(desk.state().position().line()).isIn(line, line + ROUNDS);
-            bothShow("deskState.model.at.line", (long) desk.state().position().line());
+            assertThat(desk.state().following().position().line()).isIn(line, line + ROUNDS);
+            bothShow("deskState.model.at.line", (long)
+                    desk.state().following().position().line());
         }
         for (boolean held : List.of(true, false)) {
             bothAct(producer -> producer.press("h"));
-            assertThat(desk.state().held()).isEqualTo(held);
+            assertThat(desk.state().takes().held()).isEqualTo(held);
             bothShow("deskState.model.at.held", held);
         }
         bothAct(producer -> producer.type("#say", producers.indexOf(producer) + " speaks", Keys.ENTER));
@@ -117,7 +118,7 @@ final class DeskTogetherTest {
     }
 
     private Decision.Choice decided() {
-        return desk.state().lines().get(2).decision().orElseThrow().choice();
+        return desk.state().lines().notes(3).decision().orElseThrow().choice();
     }
 
     private void bothShow(String shown, Object known) {

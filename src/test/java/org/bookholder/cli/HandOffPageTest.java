@@ -76,7 +76,7 @@ final class HandOffPageTest {
         browser.until("deskState.model.people.undoable === 1");
         double after = bound();
         assertThat(after).isGreaterThan(before);
-        assertThat(review.state().get().lines().get(1).attempts())
+        assertThat(review.state().get().lines().notes(2).attempts())
                 .anySatisfy(a -> assertThat(a.start().seconds()).isCloseTo(after, within(0.001)));
         browser.press("u");
         browser.until("deskState.model.people.undoable === 0");

@@ -63,9 +63,9 @@ final class TwoProducersTest {
     @Test
     void aHoldOfBothIsAHoldAndAGoOnOfBothIsAGoOn() {
         both("{\"do\":\"hold\"}");
-        assertThat(state().held()).isTrue();
+        assertThat(state().takes().held()).isTrue();
         both("{\"do\":\"go_on\"}");
-        assertThat(state().held()).isFalse();
+        assertThat(state().takes().held()).isFalse();
         assertThat(rig.journal.events(SessionEvent.Held.class)).hasSize(1);
         assertThat(rig.journal.events(SessionEvent.Resumed.class)).hasSize(1);
         assertThat(told.all).hasSize(6).containsOnly("done");
@@ -74,8 +74,8 @@ final class TwoProducersTest {
     @Test
     void ofTwoNextTakesOneIsBegun() {
         both("{\"do\":\"next_take\",\"take\":1}");
-        assertThat(state().takes()).hasSize(2);
-        assertThat(state().rolling()).isTrue();
+        assertThat(state().takes().all()).hasSize(2);
+        assertThat(state().takes().rolling()).isTrue();
         assertThat(told.all).hasSize(3).containsOnly("done");
     }
 
@@ -89,8 +89,8 @@ final class TwoProducersTest {
         }
         actions.act("{\"do\":\"next_take\",\"take\":1,\"line\":3}", told);
         rig.pass(0.5);
-        assertThat(state().rolling()).isTrue();
-        assertThat(state().takes()).hasSize(2);
+        assertThat(state().takes().rolling()).isTrue();
+        assertThat(state().takes().all()).hasSize(2);
         assertThat(told.all)
                 .containsExactly("done", "done", "done", "refused: someone else has just started another take");
     }
@@ -113,7 +113,7 @@ final class TwoProducersTest {
         }
         rig.pass(0.5);
         both("{\"do\":\"undo\",\"undoable\":2}");
-        assertThat(state().lines().get(1).decision().map(Decision::choice)).contains(Decision.Choice.FIX_IN_EDIT);
+        assertThat(state().lines().notes(2).decision().map(Decision::choice)).contains(Decision.Choice.FIX_IN_EDIT);
         assertThat(told.all.subList(2, 5))
                 .containsExactly(
                         "done",

@@ -80,7 +80,7 @@ final class HumanSpeechTest {
         assertThat(prompts).hasSize(38);
         assertThat(with(state, Outcome.CLEAN)).hasSizeGreaterThanOrEqualTo(36);
         assertThat(with(state, Outcome.SKIPPED)).isEmpty();
-        assertThat(state.asides()).isEmpty();
+        assertThat(state.lines().asides()).isEmpty();
         assertThat(state.finished()).isTrue();
     }
 
@@ -101,7 +101,7 @@ final class HumanSpeechTest {
         assertThat(complete(state, 7)).containsExactly(false, true);
         assertThat(tried(state, 2)).containsExactly(7);
         assertThat(with(state, Outcome.CLEAN)).hasSize(10);
-        assertThat(state.asides()).isEmpty();
+        assertThat(state.lines().asides()).isEmpty();
     }
 
     @Test
@@ -109,7 +109,7 @@ final class HumanSpeechTest {
         SessionState state = new HumanReading(novel(), 16_000).reads(1, 5).heardBy(ears, folder);
         assertThat(with(state, Outcome.CLEAN)).containsExactly(1, 2, 3, 4, 5);
         assertThat(tried(state, 1)).containsExactly(1, 2, 3, 4, 5);
-        assertThat(state.asides()).isEmpty();
+        assertThat(state.lines().asides()).isEmpty();
     }
 
     @Test
@@ -168,21 +168,21 @@ final class HumanSpeechTest {
     }
 
     private static List<Integer> with(SessionState state, Outcome outcome) {
-        return state.lines().stream()
+        return state.lines().all().stream()
                 .filter(notes -> notes.outcome() == outcome)
                 .map(LineNotes::line)
                 .toList();
     }
 
     private static List<Integer> tried(SessionState state, int times) {
-        return state.lines().stream()
+        return state.lines().all().stream()
                 .filter(notes -> notes.attempts().size() == times)
                 .map(LineNotes::line)
                 .toList();
     }
 
     private static List<Boolean> complete(SessionState state, int line) {
-        return state.lines().get(line - 1).attempts().stream()
+        return state.lines().notes(line).attempts().stream()
                 .map(Attempt::complete)
                 .toList();
     }

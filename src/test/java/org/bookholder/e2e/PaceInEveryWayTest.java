@@ -70,7 +70,10 @@ final class PaceInEveryWayTest {
             rig.pass(STEP);
             if (way == Mover.HAND
                     && row + 1 < rows.size()
-                    && rows.get(row + 1).first().compareTo(reading.state().get().position()) <= 0) {
+                    && rows.get(row + 1)
+                                    .first()
+                                    .compareTo(reading.state().get().following().position())
+                            <= 0) {
                 scene.act(Action.ROW_DOWN, reading.state().get());
                 row++;
             }
@@ -78,7 +81,7 @@ final class PaceInEveryWayTest {
             scene.drainTo(reading::tell);
         }
         assertThat(rig.failures).isEmpty();
-        assertThat(reading.state().get().pace().live()).isCloseTo(SPOKEN_PACE, within(10.0));
+        assertThat(reading.state().get().measures().pace().live()).isCloseTo(SPOKEN_PACE, within(10.0));
         assertThat(view.reed().orElseThrow().figure()).isNotEmpty();
         assertThat(Double.parseDouble(view.reed().orElseThrow().figure())).isCloseTo(SPOKEN_PACE, within(13.0));
     }

@@ -65,7 +65,7 @@ final class PickupRoundTest {
             rig.pass(STEP);
             if (!begun && t >= pressed) {
                 begun = true;
-                reading.state().get().pickups().forEach(notes -> before.add(notes.line()));
+                reading.state().get().lines().pickups().forEach(notes -> before.add(notes.line()));
                 scene.act(Action.ROUND, reading.state().get());
             }
             look(scene.advance(reading.state().get(), STEP));
@@ -73,7 +73,7 @@ final class PickupRoundTest {
         }
         assertThat(rig.failures).isEmpty();
         assertThat(before).containsExactly(3, 5);
-        assertThat(reading.state().get().pickups()).isEmpty();
+        assertThat(reading.state().get().lines().pickups()).isEmpty();
         assertThat(seen)
                 .containsSubsequence(
                         "pickup 1 of 2",
@@ -117,10 +117,10 @@ final class PickupRoundTest {
 
     /** The journal has the attempts of the round, each with its line. */
     private static void assertLinked(Reading reading, ReadingRig rig) {
-        LineNotes third = reading.state().get().lines().get(2);
+        LineNotes third = reading.state().get().lines().notes(3);
         assertThat(third.attempts()).hasSize(1);
         assertThat(third.outcome()).isEqualTo(Outcome.CLEAN);
-        assertThat(reading.state().get().lines().get(4).attempts()).hasSize(3);
+        assertThat(reading.state().get().lines().notes(5).attempts()).hasSize(3);
         List<Attempt> kept = rig.journal.events().stream()
                 .filter(SessionEvent.TakeSettled.class::isInstance)
                 .flatMap(event -> ((SessionEvent.TakeSettled) event).attempts().stream())

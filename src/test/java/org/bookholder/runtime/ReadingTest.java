@@ -21,6 +21,7 @@ import org.bookholder.testing.ReadingRig;
 import org.bookholder.testing.Scripts;
 import org.bookholder.testing.Spoken;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.TroubleText;
 import org.junit.jupiter.api.Test;
 
 final class ReadingTest {
@@ -39,8 +40,8 @@ final class ReadingTest {
         rig.pass(0.1);
         assertThat(reading.progress().over()).isTrue();
         SessionState state = reading.state().get();
-        assertThat(state.rolling()).isFalse();
-        assertThat(state.lines().stream().map(LineNotes::outcome))
+        assertThat(state.takes().rolling()).isFalse();
+        assertThat(state.lines().all().stream().map(LineNotes::outcome))
                 .containsExactly(Outcome.CLEAN, Outcome.SKIPPED, Outcome.CLEAN);
         assertThat(rig.failures).isEmpty();
         assertThat(ears.open()).isZero();
@@ -85,7 +86,7 @@ final class ReadingTest {
                 .isEqualTo(
                         rig.journal.events(SessionEvent.TakeEnded.class).get(0).at());
         assertThat(takes.get(1).from()).isEqualTo(new ReadingPosition(2, 1));
-        assertThat(reading.state().get().position()).isEqualTo(new ReadingPosition(2, 1));
+        assertThat(reading.state().get().following().position()).isEqualTo(new ReadingPosition(2, 1));
     }
 
     @Test
@@ -94,14 +95,14 @@ final class ReadingTest {
         FakeAudioSource first = sound(2).then(new AudioRead.Gone("the microphone was unplugged"));
         Reading reading = rig.begin(first);
         rig.pass(0.5);
-        assertThat(reading.state().get().trouble()).contains("unplugged");
+        assertThat(TroubleText.of(reading.state().get().troubles())).contains("unplugged");
         reading.tell(new Command.GoTo(new ReadingPosition(3, 1), Mover.HAND));
         rig.pass(0.5);
-        assertThat(reading.state().get().position()).isEqualTo(new ReadingPosition(3, 1));
-        assertThat(reading.state().get().mover()).isEqualTo(Mover.HAND);
+        assertThat(reading.state().get().following().position()).isEqualTo(new ReadingPosition(3, 1));
+        assertThat(reading.state().get().following().mover()).isEqualTo(Mover.HAND);
         rig.alsoHas(silent());
         rig.pass(2);
-        assertThat(reading.state().get().trouble()).isEmpty();
+        assertThat(reading.state().get().troubles().all()).isEmpty();
         SessionEvent.SourceLost lost =
                 rig.journal.events(SessionEvent.SourceLost.class).get(0);
         SessionEvent.SourceFound found =
@@ -121,7 +122,7 @@ final class ReadingTest {
         rig.pass(0.1);
         assertThat(rig.journal.events(SessionEvent.RecordingFailed.class)).hasSize(1);
         assertThat(reading.progress().over()).isTrue();
-        assertThat(reading.state().get().lines().get(0).attempts()).isNotEmpty();
+        assertThat(reading.state().get().lines().notes(1).attempts()).isNotEmpty();
     }
 
     @Test
@@ -153,9 +154,9 @@ final class ReadingTest {
         rig.journal.room(0);
         reading.tell(new Command.MarkPickup(2, "a door"));
         rig.pass(1);
-        assertThat(reading.state().get().trouble()).contains("disk is full");
+        assertThat(TroubleText.of(reading.state().get().troubles())).contains("disk is full");
         assertThat(reading.progress().unsaved()).contains("not saved");
-        assertThat(reading.state().get().lines().get(1).marks()).containsExactly("a door");
+        assertThat(reading.state().get().lines().notes(2).marks()).containsExactly("a door");
         rig.journal.room(1000);
         reading.tell(new Command.Quit());
         rig.pass(1);
@@ -182,11 +183,11 @@ final class ReadingTest {
         Reading reading = rig.begin(quiet(sound(VOICE.seconds())));
         reading.tell(new Command.Hold());
         rig.pass(0.1);
-        assertThat(reading.state().get().held()).isTrue();
+        assertThat(reading.state().get().takes().held()).isTrue();
         assertThat(rig.journal.events(SessionEvent.Held.class)).hasSize(1);
         reading.tell(new Command.Resume());
         rig.pass(0.1);
-        assertThat(reading.state().get().held()).isFalse();
+        assertThat(reading.state().get().takes().held()).isFalse();
     }
 
     @Test

@@ -29,12 +29,12 @@ final class LongSessionTest {
             }
             state = Session.apply(state, settled(complete(1, attempt, line, 20, at - 12, at)));
         }
-        assertThat(state.lines()).allSatisfy(l -> assertThat(l.attempts()).hasSize(9));
-        assertThat(state.tallies().pace().marks()).hasSizeLessThan(60);
-        assertThat(state.pace().lesson()).isBetween(99.9, 100.1);
-        assertThat(state.pickups()).isEmpty();
-        assertThat(state.fatigue().reading()).isBetween(Duration.ofMinutes(179), Duration.ofMinutes(181));
-        assertThat(state.fatigue().advice().get(0).urgency()).isEqualTo(Urgency.OVERDUE);
+        assertThat(state.lines().all()).allSatisfy(l -> assertThat(l.attempts()).hasSize(9));
+        assertThat(state.sums().pace().marks()).hasSizeLessThan(60);
+        assertThat(state.measures().pace().lesson()).isBetween(99.9, 100.1);
+        assertThat(state.lines().pickups()).isEmpty();
+        assertThat(state.measures().fatigue().reading()).isBetween(Duration.ofMinutes(179), Duration.ofMinutes(181));
+        assertThat(state.measures().fatigue().advice().get(0).urgency()).isEqualTo(Urgency.OVERDUE);
     }
 
     /** What a move costs is what it changes: all else is shared with the state before, in a script of any length. */
@@ -43,8 +43,8 @@ final class LongSessionTest {
         Script script = Scripts.sized(100, 2500, 20);
         SessionState before = Session.apply(Session.begin(script, FatigueLimits.defaults()), rolled(1, 0));
         SessionState after = Session.apply(before, moved(2, 1, 3, 2));
-        assertThat(after.lines()).isSameAs(before.lines());
-        assertThat(after.asides()).isSameAs(before.asides());
-        assertThat(after.tallies().counts()).isSameAs(before.tallies().counts());
+        assertThat(after.lines().all()).isSameAs(before.lines().all());
+        assertThat(after.lines().asides()).isSameAs(before.lines().asides());
+        assertThat(after.sums().counts()).isSameAs(before.sums().counts());
     }
 }

@@ -50,11 +50,11 @@ final class RemarksTest {
     }
 
     private static LineNotes line(SessionState state, int number) {
-        return state.lines().get(number - 1);
+        return state.lines().notes(number);
     }
 
     private static List<Integer> pickups(SessionState state) {
-        return state.pickups().stream().map(LineNotes::line).toList();
+        return state.lines().pickups().stream().map(LineNotes::line).toList();
     }
 
     @Test
@@ -125,7 +125,7 @@ final class RemarksTest {
         assertThat(line(second, 2).decision()).map(Decision::choice).contains(Choice.KEEP);
         assertThat(line(second, 4).outcome()).isEqualTo(Outcome.MISREAD);
         SessionState third = with(second, new Remark.Undone(), new Remark.Undone());
-        assertThat(third.lines()).isEqualTo(heard().lines());
+        assertThat(third.lines().all()).isEqualTo(heard().lines().all());
     }
 
     @Test
@@ -147,7 +147,7 @@ final class RemarksTest {
         assertThat(resting.remarks().breakSince()).contains(MORNING.plusSeconds(20));
         SessionState rested = with(resting, over);
         assertThat(rested.remarks().breakSince()).isEmpty();
-        assertThat(cut.fatigue().sinceBreak()).isPositive();
-        assertThat(rested.fatigue().sinceBreak()).isEqualTo(Duration.ZERO);
+        assertThat(cut.measures().fatigue().sinceBreak()).isPositive();
+        assertThat(rested.measures().fatigue().sinceBreak()).isEqualTo(Duration.ZERO);
     }
 }

@@ -26,7 +26,7 @@ final class ScoringRulesTest {
         SessionState state = Session.apply(Session.begin(Scripts.of(line), FatigueLimits.defaults()), rolled(1, 0));
         state = Session.apply(
                 state, Arrays.stream(attempts).map(a -> settled(a)).toList());
-        return Pickups.of(state, state.lines().get(0));
+        return Pickups.of(state, state.lines().notes(1));
     }
 
     @Test

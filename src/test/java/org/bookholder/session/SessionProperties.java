@@ -30,16 +30,16 @@ final class SessionProperties {
         SessionState before = Session.apply(begin(), Histories.of(numbers));
         SessionState once = Session.apply(before, Histories.take(1, n, 2000));
         SessionState twice = Session.apply(once, Histories.take(1, n, 2000));
-        assertThat(twice.lines()).isEqualTo(once.lines());
-        assertThat(twice.asides()).isEqualTo(once.asides());
-        assertThat(twice.pace()).isEqualTo(once.pace());
-        assertThat(twice.fatigue()).isEqualTo(once.fatigue());
+        assertThat(twice.lines().all()).isEqualTo(once.lines().all());
+        assertThat(twice.lines().asides()).isEqualTo(once.lines().asides());
+        assertThat(twice.measures().pace()).isEqualTo(once.measures().pace());
+        assertThat(twice.measures().fatigue()).isEqualTo(once.measures().fatigue());
     }
 
     @Property(tries = 300)
     void eachLinesNotesHoldTogether(@ForAll @Size(max = 80) List<@IntRange(min = 0, max = 5000) Integer> numbers) {
         SessionState state = Session.apply(begin(), Histories.of(numbers));
-        for (LineNotes line : state.lines()) {
+        for (LineNotes line : state.lines().all()) {
             assertThat(line.best()
                             .map(Attempt::outcome)
                             .orElse(line.attempts().isEmpty() ? Outcome.SKIPPED : Outcome.INCOMPLETE))
@@ -49,7 +49,8 @@ final class SessionProperties {
             assertThat(line.attempts().stream().map(a -> a.take() + "/" + a.ordinal()))
                     .doesNotHaveDuplicates();
         }
-        assertThat(state.pace().live() < 0 || state.pace().lesson() < 0).isFalse();
-        assertThat(Pickups.of(state)).hasSameSizeAs(state.pickups());
+        assertThat(state.measures().pace().live() < 0 || state.measures().pace().lesson() < 0)
+                .isFalse();
+        assertThat(Pickups.of(state)).hasSameSizeAs(state.lines().pickups());
     }
 }

@@ -47,32 +47,32 @@ final class SessionTest {
     }
 
     private static LineNotes line(SessionState state, int number) {
-        return state.lines().get(number - 1);
+        return state.lines().notes(number);
     }
 
     @Test
     void beginsWithNothingReadAndNothingToPickUp() {
         SessionState state = after();
-        assertThat(state.rolling()).isFalse();
-        assertThat(state.lines()).extracting(LineNotes::outcome).containsOnly(Outcome.SKIPPED);
-        assertThat(state.pickups()).isEmpty();
+        assertThat(state.takes().rolling()).isFalse();
+        assertThat(state.lines().all()).extracting(LineNotes::outcome).containsOnly(Outcome.SKIPPED);
+        assertThat(state.lines().pickups()).isEmpty();
         assertThat(state.wordsBefore()).isZero();
         assertThat(state.wordsTotal()).isEqualTo(18);
-        assertThat(state.pace().live()).isNaN();
-        assertThat(state.pace().projected().seconds()).isCloseTo(18 * 0.6, within(0.001));
-        assertThat(state.fatigue().warnings()).isEmpty();
+        assertThat(state.measures().pace().live()).isNaN();
+        assertThat(state.measures().pace().projected().seconds()).isCloseTo(18 * 0.6, within(0.001));
+        assertThat(state.measures().fatigue().warnings()).isEmpty();
     }
 
     @Test
     void aTakeRunsFromRollToCut() {
         SessionState rolling = after(rolled(1, 0), moved(4, 1, 3, 2));
-        assertThat(rolling.rolling()).isTrue();
-        assertThat(rolling.position()).isEqualTo(new ReadingPosition(1, 3));
+        assertThat(rolling.takes().rolling()).isTrue();
+        assertThat(rolling.following().position()).isEqualTo(new ReadingPosition(1, 3));
         assertThat(rolling.wordsBefore()).isEqualTo(2);
-        assertThat(rolling.takes().get(0).end()).isEqualTo(s(4));
+        assertThat(rolling.takes().all().get(0).end()).isEqualTo(s(4));
         SessionState done = Session.apply(rolling, cut(1, 9));
-        assertThat(done.rolling()).isFalse();
-        assertThat(done.takes()).singleElement().satisfies(take -> {
+        assertThat(done.takes().rolling()).isFalse();
+        assertThat(done.takes().all()).singleElement().satisfies(take -> {
             assertThat(take.end()).isEqualTo(s(9));
             assertThat(take.when()).isEqualTo(MORNING);
         });
@@ -114,7 +114,7 @@ final class SessionTest {
         assertThat(line(state, 2).outcome()).isEqualTo(Outcome.INCOMPLETE);
         assertThat(line(state, 2).best()).isEmpty();
         assertThat(line(state, 1).outcome()).isEqualTo(Outcome.SKIPPED);
-        assertThat(state.pickups()).extracting(LineNotes::line).containsExactly(1, 2);
+        assertThat(state.lines().pickups()).extracting(LineNotes::line).containsExactly(1, 2);
     }
 
     @Test
@@ -134,7 +134,7 @@ final class SessionTest {
         assertThat(line(state, 4).attempts()).isEmpty();
         assertThat(line(state, 4).reached()).isFalse();
         assertThat(line(state, 1).outcome()).isEqualTo(Outcome.CLEAN);
-        assertThat(state.pickups()).isEmpty();
+        assertThat(state.lines().pickups()).isEmpty();
     }
 
     @Test
@@ -152,7 +152,7 @@ final class SessionTest {
                 settled(complete(2, 2, 4, 4, 26, 28)),
                 new TakeSettled(s(30), 2, List.of(), List.of(guess)),
                 new TakeSettled(s(30), 2, List.of(complete(2, 1, 2, 4, 24, 26)), List.of(known)));
-        assertThat(state.asides()).containsExactly(earlier, known);
+        assertThat(state.lines().asides()).containsExactly(earlier, known);
         assertThat(line(state, 1).attempts()).hasSize(1);
         assertThat(line(state, 2).attempts()).hasSize(1);
         assertThat(line(state, 3).attempts()).isEmpty();
@@ -162,24 +162,27 @@ final class SessionTest {
     @Test
     void aJumpLeavesTheLinesReadBeforeItWaiting() {
         SessionState state = after(rolled(1, 0), moved(2, 2, 1, 5), moved(3, 4, 1, 0));
-        assertThat(state.pickups()).extracting(LineNotes::line).containsExactly(2, 3);
+        assertThat(state.lines().pickups()).extracting(LineNotes::line).containsExactly(2, 3);
     }
 
     @Test
     void linesTheVoiceJumpedOverArePickupsAtOnceButThoseJustReadAreNot() {
         SessionState state = after(rolled(1, 0), moved(2, 2, 1, 5), moved(4, 3, 1, 4));
-        assertThat(state.pickups()).isEmpty();
+        assertThat(state.lines().pickups()).isEmpty();
         SessionState jumped = Session.apply(state, moved(6, 4, 2, 0));
-        assertThat(jumped.pickups()).extracting(LineNotes::line).contains(3).doesNotContain(4);
+        assertThat(jumped.lines().pickups())
+                .extracting(LineNotes::line)
+                .contains(3)
+                .doesNotContain(4);
         SessionState back = Session.apply(jumped, moved(7, 1, 2, 0));
-        assertThat(back.pickups()).isEmpty();
+        assertThat(back.lines().pickups()).isEmpty();
     }
 
     @Test
     void movingByHandLeavesNothingToPickUp() {
         SessionState state =
                 after(rolled(1, 0), new PositionMoved(s(3), new ReadingPosition(4, 1), Mover.HAND, 0), cut(1, 9));
-        assertThat(state.pickups()).isEmpty();
+        assertThat(state.lines().pickups()).isEmpty();
         assertThat(state.wordsBefore()).isEqualTo(14);
     }
 
@@ -187,11 +190,11 @@ final class SessionTest {
     void aMarkIsAPickupUntilTheLineIsReadCleanAgain() {
         SessionState marked = after(
                 rolled(1, 0), settled(complete(1, 1, 1, 5, 1, 3)), new PickupMarked(s(4), 1, "a lorry went past"));
-        assertThat(marked.pickups())
+        assertThat(marked.lines().pickups())
                 .singleElement()
                 .satisfies(l -> assertThat(l.marks()).containsExactly("a lorry went past"));
         SessionState again = Session.apply(marked, settled(complete(1, 2, 1, 5, 5, 7)));
-        assertThat(again.pickups()).isEmpty();
+        assertThat(again.lines().pickups()).isEmpty();
         assertThat(line(again, 1).marks()).hasSize(1);
     }
 
@@ -213,12 +216,14 @@ final class SessionTest {
                 rolled(1, 0),
                 new SourceLost(s(1), "the microphone was unplugged"),
                 new RecordingFailed(s(2), "the disk is full"));
-        assertThat(both.trouble())
-                .isEqualTo("No sound comes in (the microphone was unplugged); the take goes on by hand. "
-                        + "This take is no longer recorded (the disk is full).");
+        Trouble unrecorded = new Trouble(Trouble.Kind.NOT_RECORDED, "the disk is full");
+        assertThat(both.troubles().all())
+                .containsExactly(new Trouble(Trouble.Kind.NO_SOUND, "the microphone was unplugged"), unrecorded);
         SessionState found = Session.apply(both, new SourceFound(s(3), "another microphone"));
-        assertThat(found.trouble()).isEqualTo("This take is no longer recorded (the disk is full).");
-        assertThat(Session.apply(found, List.of(cut(1, 4), rolled(2, 4))).trouble())
+        assertThat(found.troubles().all()).containsExactly(unrecorded);
+        assertThat(Session.apply(found, List.of(cut(1, 4), rolled(2, 4)))
+                        .troubles()
+                        .all())
                 .isEmpty();
     }
 
@@ -229,7 +234,7 @@ final class SessionTest {
                 new SamplesLost(s(1.5), s(0.5)),
                 new SoundMeasured(s(2), -22, -6, 1),
                 new SamplesLost(s(2.5), s(0.25)));
-        assertThat(state.sound()).isEqualTo(new SessionState.Sound(-22, -6, 3, s(0.75)));
+        assertThat(state.measures().sound()).isEqualTo(new Sound(-22, -6, 3, s(0.75)));
         assertThat(state.now()).isEqualTo(s(2.5));
     }
 
@@ -245,8 +250,8 @@ final class SessionTest {
         events.add(new FollowChanged(s(100), FollowState.FOLLOWING));
         events.add(moved(100.5, 7, 3, 1));
         SessionState state = Session.apply(Session.begin(script, FatigueLimits.defaults()), events);
-        assertThat(state.pace().live()).isCloseTo(120, within(1e-9));
-        assertThat(state.pace().lesson()).isCloseTo(120, within(1e-9));
+        assertThat(state.measures().pace().live()).isCloseTo(120, within(1e-9));
+        assertThat(state.measures().pace().lesson()).isCloseTo(120, within(1e-9));
     }
 
     @Test
@@ -260,7 +265,7 @@ final class SessionTest {
                 cut(1, 16),
                 new TakeSettled(s(16), 1, List.of(one, two), List.of(new Aside(1, s(4), s(12), "hello there", 1))));
         // 9 words in the 14 s from 1 to 15 less the aside's 8 s
-        assertThat(state.pace().lesson()).isCloseTo(90, within(1e-9));
+        assertThat(state.measures().pace().lesson()).isCloseTo(90, within(1e-9));
     }
 
     @Test
@@ -268,10 +273,10 @@ final class SessionTest {
         SessionState killed = after(rolled(1, 0), moved(60, 2, 1, 5));
         SessionState opened =
                 Session.apply(killed, new Opened(s(60), MORNING.plusSeconds(600), "A lesson", "lesson.md", "text"));
-        assertThat(opened.rolling()).isFalse();
+        assertThat(opened.takes().rolling()).isFalse();
         SessionState on = Session.apply(opened, rolled(2, 60, MORNING.plusSeconds(660)));
-        assertThat(on.fatigue().sinceBreak()).isZero(); // ten minutes after the kill: a real break
-        assertThat(on.takes()).extracting(SessionState.Take::number).containsExactly(1, 2);
+        assertThat(on.measures().fatigue().sinceBreak()).isZero(); // ten minutes after the kill: a real break
+        assertThat(on.takes().all()).extracting(Take::number).containsExactly(1, 2);
     }
 
     @Test

@@ -41,26 +41,28 @@ final class TextChangedTest {
 
                 Turn it, and tell me what you hear.
                 """);
-        assertThat(state.lines()).extracting(LineNotes::line).containsExactly(1, 2, 3, 4, 5);
-        assertThat(state.lines())
+        assertThat(state.lines().all()).extracting(LineNotes::line).containsExactly(1, 2, 3, 4, 5);
+        assertThat(state.lines().all())
                 .extracting(LineNotes::outcome)
                 .containsExactly(Outcome.SKIPPED, Outcome.CLEAN, Outcome.SKIPPED, Outcome.MISREAD, Outcome.SKIPPED);
-        assertThat(state.lines().get(3).attempts()).extracting(Attempt::line).containsExactly(4, 4);
-        assertThat(state.lines().get(3).marks()).containsExactly("a door");
+        assertThat(state.lines().notes(4).attempts()).extracting(Attempt::line).containsExactly(4, 4);
+        assertThat(state.lines().notes(4).marks()).containsExactly("a door");
         assertThat(state.remarks().notes()).extracting(Note::line).containsExactly(4, 3);
-        assertThat(state.lines().get(1).decision()).map(Decision::choice).contains(Decision.Choice.FIX_IN_EDIT);
+        assertThat(state.lines().notes(2).decision()).map(Decision::choice).contains(Decision.Choice.FIX_IN_EDIT);
         assertThat(state.remarks().undoable()).isEqualTo(1);
         // What stands anew before the place that was read is to be picked up; what is yet to come is not.
-        assertThat(state.pickups()).extracting(LineNotes::line).containsExactly(1, 3, 4);
+        assertThat(state.lines().pickups()).extracting(LineNotes::line).containsExactly(1, 3, 4);
     }
 
     @Test
     void thePlaceIsKept() throws ProblemException {
-        assertThat(change("A new one.\n" + BEFORE).position()).isEqualTo(new ReadingPosition(5, 3));
+        assertThat(change("A new one.\n" + BEFORE).following().position()).isEqualTo(new ReadingPosition(5, 3));
         assertThat(change(BEFORE.replace("Turn it, and tell me what you hear.", "Listen. Then turn it."))
+                        .following()
                         .position())
                 .isEqualTo(new ReadingPosition(4, 1));
-        assertThat(change("Every wheel begins with its hub.\n").position()).isEqualTo(new ReadingPosition(2, 1));
+        assertThat(change("Every wheel begins with its hub.\n").following().position())
+                .isEqualTo(new ReadingPosition(2, 1));
     }
 
     @Test
@@ -74,8 +76,8 @@ final class TextChangedTest {
         SessionState state = change("A new one.\n" + BEFORE);
         SessionState settled = Session.apply(
                 state, new SessionEvent.TakeSettled(s(30), 1, List.of(complete(1, 1, 2, 6, 2, 5)), List.of()));
-        assertThat(settled.lines().get(1).attempts()).hasSize(1);
-        assertThat(settled.lines().get(3).attempts()).isEmpty();
+        assertThat(settled.lines().notes(2).attempts()).hasSize(1);
+        assertThat(settled.lines().notes(4).attempts()).isEmpty();
     }
 
     @Test

@@ -9,6 +9,7 @@ import org.bookholder.follow.model.Deviation;
 import org.bookholder.pace.PaceReading;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.TroubleText;
 
 /** Renders a session's state as text for golden files: the same state always gives the same text. */
 public final class SessionDump {
@@ -21,16 +22,17 @@ public final class SessionDump {
                 out,
                 "now %s rolling=%b held=%b follow=%s position=%d.%d by %s",
                 seconds(state.now().seconds()),
-                state.rolling(),
-                state.held(),
-                state.follow(),
-                state.position().line(),
-                state.position().word(),
-                state.mover());
-        if (!state.trouble().isEmpty()) {
-            add(out, "trouble %s", state.trouble());
+                state.takes().rolling(),
+                state.takes().held(),
+                state.following().certainty(),
+                state.following().position().line(),
+                state.following().position().word(),
+                state.following().mover());
+        if (!state.troubles().isEmpty()) {
+            add(out, "trouble %s", TroubleText.of(state.troubles()));
         }
         state.takes()
+                .all()
                 .forEach(t -> add(
                         out,
                         "take %d %s-%s %s '%s'",
@@ -39,15 +41,17 @@ public final class SessionDump {
                         seconds(t.end().seconds()),
                         t.when(),
                         t.audio()));
-        state.lines().forEach(l -> line(out, state, l));
-        state.asides().forEach(a -> aside(out, a));
-        pace(out, state.pace());
+        state.lines().all().forEach(l -> line(out, state, l));
+        state.lines().asides().forEach(a -> aside(out, a));
+        pace(out, state.measures().pace());
         add(
                 out,
                 "fatigue reading=%ds onCamera=%ds %s",
-                state.fatigue().reading().toSeconds(),
-                state.fatigue().onCamera().toSeconds(),
-                state.fatigue().warnings().stream().map(SessionDump::advice).collect(Collectors.joining(" ")));
+                state.measures().fatigue().reading().toSeconds(),
+                state.measures().fatigue().onCamera().toSeconds(),
+                state.measures().fatigue().warnings().stream()
+                        .map(SessionDump::advice)
+                        .collect(Collectors.joining(" ")));
         return out.toString();
     }
 

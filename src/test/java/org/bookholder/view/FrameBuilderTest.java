@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.follow.model.FollowState;
 import org.bookholder.follow.model.Outcome;
+import org.bookholder.session.Trouble;
 import org.bookholder.testing.Scripts;
 import org.bookholder.view.Frame.Footlights;
 import org.bookholder.view.Frame.Mark;
@@ -141,7 +142,9 @@ final class FrameBuilderTest {
 
     @Test
     void aTroubleIsSaidAndSoIsABreakInFullWhenNobodyReads() {
-        assertThat(captions(shown(lesson.trouble("The microphone is gone")))).contains("The microphone is gone");
+        Trouble gone = new Trouble(Trouble.Kind.NO_SOUND, "the microphone is gone");
+        assertThat(captions(shown(lesson.trouble(gone))))
+                .contains("No sound comes in (the microphone is gone); move the text by hand.");
         assertThat(captions(shown(lesson.held(true).urgency(Urgency.DUE))))
                 .anyMatch(text -> text.contains("voice rest is advised"));
         assertThat(captions(shown(lesson.urgency(Urgency.DUE)))).noneMatch(text -> text.contains("voice rest"));

@@ -24,7 +24,7 @@ final class PickupRoundTest {
             WindowSettings.defaults(),
             new Plain(),
             new Scene.Screen(1920, 1080, 1080, 0),
-            session.state().position());
+            session.state().following().position());
 
     @Test
     void oneKeyBringsUpTheFirstPickupWithTheLineBeforeItToLeadIn() {

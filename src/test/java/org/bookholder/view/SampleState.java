@@ -21,11 +21,17 @@ import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.model.ScriptWord.Emphasis;
+import org.bookholder.session.Following;
 import org.bookholder.session.LineNotes;
+import org.bookholder.session.Lines;
+import org.bookholder.session.Measures;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionState;
-import org.bookholder.session.SessionState.Sound;
-import org.bookholder.session.SessionState.Take;
+import org.bookholder.session.Sound;
+import org.bookholder.session.Take;
+import org.bookholder.session.Takes;
+import org.bookholder.session.Trouble;
+import org.bookholder.session.Troubles;
 import org.bookholder.testing.Scripts;
 import org.bookholder.timing.StreamTime;
 
@@ -40,7 +46,7 @@ public record SampleState(
         double live,
         Urgency urgency,
         List<LineNotes> lines,
-        String trouble,
+        Troubles troubles,
         Sound sound) {
     private static final Sound USUAL_SOUND = new Sound(-24, -9, 0, StreamTime.ZERO);
 
@@ -60,7 +66,7 @@ public record SampleState(
                 101,
                 Urgency.NONE,
                 clean,
-                "",
+                Troubles.NONE,
                 USUAL_SOUND);
     }
 
@@ -83,49 +89,50 @@ public record SampleState(
                 live,
                 urgency,
                 lines,
-                trouble,
+                troubles,
                 sound);
     }
 
     public SampleState movedBy(Mover value) {
-        return new SampleState(script, position, value, follow, rolling, held, live, urgency, lines, trouble, sound);
+        return new SampleState(script, position, value, follow, rolling, held, live, urgency, lines, troubles, sound);
     }
 
     public SampleState follow(FollowState value) {
-        return new SampleState(script, position, mover, value, rolling, held, live, urgency, lines, trouble, sound);
+        return new SampleState(script, position, mover, value, rolling, held, live, urgency, lines, troubles, sound);
     }
 
     public SampleState rolling(boolean value) {
-        return new SampleState(script, position, mover, follow, value, held, live, urgency, lines, trouble, sound);
+        return new SampleState(script, position, mover, follow, value, held, live, urgency, lines, troubles, sound);
     }
 
     public SampleState held(boolean value) {
-        return new SampleState(script, position, mover, follow, rolling, value, live, urgency, lines, trouble, sound);
+        return new SampleState(script, position, mover, follow, rolling, value, live, urgency, lines, troubles, sound);
     }
 
     public SampleState live(double value) {
-        return new SampleState(script, position, mover, follow, rolling, held, value, urgency, lines, trouble, sound);
+        return new SampleState(script, position, mover, follow, rolling, held, value, urgency, lines, troubles, sound);
     }
 
     public SampleState urgency(Urgency value) {
-        return new SampleState(script, position, mover, follow, rolling, held, live, value, lines, trouble, sound);
+        return new SampleState(script, position, mover, follow, rolling, held, live, value, lines, troubles, sound);
     }
 
-    public SampleState trouble(String value) {
-        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, lines, value, sound);
+    public SampleState trouble(Trouble value) {
+        return new SampleState(
+                script, position, mover, follow, rolling, held, live, urgency, lines, Troubles.NONE.with(value), sound);
     }
 
     /** The same with a peak in dBFS and clipped samples up to now. */
     public SampleState sounding(double peak, long clipped) {
         Sound other = new Sound(peak - 15, peak, clipped, StreamTime.ZERO);
-        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, lines, trouble, other);
+        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, lines, troubles, other);
     }
 
     /** The same with another outcome of one line. */
     public SampleState outcome(int line, Outcome outcome, Deviation... deviations) {
         List<LineNotes> changed = new ArrayList<>(lines);
         changed.set(line - 1, notes(line, outcome, true, deviations));
-        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, changed, trouble, sound);
+        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, changed, troubles, sound);
     }
 
     /** The same with one more attempt at a line, which decides its outcome. */
@@ -134,8 +141,11 @@ public record SampleState(
         List<Attempt> attempts = new ArrayList<>(lines.get(line - 1).attempts());
         attempts.addAll(fresh.attempts());
         List<LineNotes> changed = new ArrayList<>(lines);
-        changed.set(line - 1, new LineNotes(line, outcome, true, attempts, fresh.best(), List.of()));
-        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, changed, trouble, sound);
+        changed.set(
+                line - 1,
+                new LineNotes(
+                        line, outcome, true, attempts, fresh.best(), List.of(), Optional.empty(), Optional.empty()));
+        return new SampleState(script, position, mover, follow, rolling, held, live, urgency, changed, troubles, sound);
     }
 
     public SessionState state() {
@@ -157,18 +167,14 @@ public record SampleState(
         return new SessionState(
                 script,
                 StreamTime.ofSeconds(254),
-                List.of(take),
-                rolling,
-                position,
-                mover,
-                follow,
-                held,
-                lines,
-                List.of(),
-                new PaceReading(live, 99, 140, StreamTime.ofSeconds(400), StreamTime.ofSeconds(131)),
-                fatigue,
-                sound,
-                trouble);
+                Takes.of(List.of(take), rolling, held ? Optional.of(StreamTime.ofSeconds(250)) : Optional.empty()),
+                new Following(position, mover, follow),
+                Lines.of(lines),
+                new Measures(
+                        new PaceReading(live, 99, 140, StreamTime.ofSeconds(400), StreamTime.ofSeconds(131)),
+                        fatigue,
+                        sound),
+                troubles);
     }
 
     /** A lesson for pictures: two paragraphs, a direction, a number, a stressed word. */
@@ -205,11 +211,11 @@ public record SampleState(
                 List.of(deviations));
         List<Attempt> attempts = outcome == Outcome.SKIPPED ? List.of() : List.of(attempt);
         Optional<Attempt> best = complete ? Optional.of(attempt) : Optional.empty();
-        return new LineNotes(line, outcome, reached, attempts, best, List.of());
+        return new LineNotes(line, outcome, reached, attempts, best, List.of(), Optional.empty(), Optional.empty());
     }
 
     private SampleState with(Script other, List<LineNotes> notes) {
-        return new SampleState(other, position, mover, follow, rolling, held, live, urgency, notes, trouble, sound);
+        return new SampleState(other, position, mover, follow, rolling, held, live, urgency, notes, troubles, sound);
     }
 
     private static void line(List<ScriptElement> elements, int paragraph, String text) {

@@ -27,7 +27,7 @@ final class SceneTest {
             WindowSettings.defaults(),
             new Plain(),
             SCREEN,
-            session.state().position());
+            session.state().following().position());
 
     @Test
     void holdingAndGoingOn() {

@@ -16,7 +16,7 @@ final class TeachingTest {
             WindowSettings.defaults(),
             new Plain(),
             new Scene.Screen(1920, 1080, 1080, 0),
-            session.state().position());
+            session.state().following().position());
 
     @Test
     void aButtonDoesWhatTheKeyPressedAfterItDoes() {

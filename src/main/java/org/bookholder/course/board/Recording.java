@@ -41,7 +41,7 @@ public record Recording(int lines, List<Integer> unread, List<Integer> pickups, 
             SessionState state = session.state();
             List<Key> keys = keys(state.script());
             for (int i = 0; i < keys.size(); i++) {
-                take(clean, keys.get(i), state.lines().get(i));
+                take(clean, keys.get(i), state.lines().all().get(i));
             }
         }
         List<Integer> unread = new ArrayList<>();

@@ -14,7 +14,7 @@ import org.bookholder.desk.ServedSession;
 import org.bookholder.desk.Waveform;
 import org.bookholder.journal.TakeFile;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.session.SessionState.Take;
+import org.bookholder.session.Take;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.server.Request;
@@ -106,7 +106,7 @@ final class SessionRoutes {
     }
 
     private Optional<Take> take(int number) {
-        List<Take> takes = place.session().state().takes();
+        List<Take> takes = place.session().state().takes().all();
         return takes.stream().filter(t -> t.number() == number).findFirst();
     }
 }

@@ -39,7 +39,11 @@ record PickupRow(Pickup pickup, String text, Optional<LocalDateTime> time, Optio
                         pickup.where()
                                 .flatMap(w -> places.of(
                                         w.take(),
-                                        state.takes().get(w.take() - 1).start().plus(w.inTake())))))
+                                        state.takes()
+                                                .all()
+                                                .get(w.take() - 1)
+                                                .start()
+                                                .plus(w.inTake())))))
                 .toList();
     }
 

@@ -22,6 +22,7 @@ import org.bookholder.session.LineNotes;
 import org.bookholder.session.Pickup;
 import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 import org.bookholder.timing.StreamTime;
 
 /** Every take, attempt and aside in order of time, with where it lies and what became of it. */
@@ -76,7 +77,7 @@ public final class TakeLogPart implements HandOffPart {
 
         List<List<String>> inOrder() {
             List<List<String>> rows = new ArrayList<>();
-            for (SessionState.Take take : state.takes()) {
+            for (Take take : state.takes().all()) {
                 rows.add(row("take", take, "", "", take.start(), take.end(), "", "", take.audio()));
                 entries(take).forEach(entry -> rows.add(entry.cells()));
             }
@@ -85,21 +86,21 @@ public final class TakeLogPart implements HandOffPart {
 
         private record Entry(StreamTime start, List<String> cells) {}
 
-        private List<Entry> entries(SessionState.Take take) {
+        private List<Entry> entries(Take take) {
             List<Entry> entries = new ArrayList<>();
-            for (LineNotes line : state.lines()) {
+            for (LineNotes line : state.lines().all()) {
                 line.attempts().stream()
                         .filter(a -> a.take() == take.number())
                         .forEach(a -> entries.add(new Entry(a.start(), attempt(take, a, line))));
             }
-            state.asides().stream()
+            state.lines().asides().stream()
                     .filter(a -> a.take() == take.number())
                     .forEach(a -> entries.add(new Entry(a.start(), aside(take, a))));
             entries.sort(Comparator.comparing(Entry::start));
             return entries;
         }
 
-        private List<String> attempt(SessionState.Take take, Attempt attempt, LineNotes line) {
+        private List<String> attempt(Take take, Attempt attempt, LineNotes line) {
             List<String> notes = new ArrayList<>();
             attempt.deviations().stream().map(TakeLogPart::deviation).forEach(notes::add);
             if (line.telling().filter(attempt::equals).isPresent()) {
@@ -119,13 +120,13 @@ public final class TakeLogPart implements HandOffPart {
                     String.join("; ", notes));
         }
 
-        private List<String> aside(SessionState.Take take, Aside aside) {
+        private List<String> aside(Take take, Aside aside) {
             return row("aside", take, "", "", aside.start(), aside.end(), "", "no", aside.said());
         }
 
         private List<String> row(
                 String kind,
-                SessionState.Take take,
+                Take take,
                 String line,
                 String attempt,
                 StreamTime start,

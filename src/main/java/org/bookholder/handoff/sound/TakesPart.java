@@ -13,7 +13,7 @@ import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.timing.StreamTime;
 
@@ -38,7 +38,7 @@ public final class TakesPart implements HandOffPart {
 
     @Override
     public List<HandOffFile> files(HandOff handOff) {
-        return handOff.state().takes().stream()
+        return handOff.state().takes().all().stream()
                 .map(take -> new HandOffFile(fileName(handOff, take.number()), out -> write(handOff, take, out)))
                 .toList();
     }
@@ -53,8 +53,7 @@ public final class TakesPart implements HandOffPart {
         return String.format(Locale.ROOT, "%s-take-%03d.wav", name, take);
     }
 
-    private static void write(HandOff handOff, SessionState.Take take, OutputStream out)
-            throws IOException, ProblemException {
+    private static void write(HandOff handOff, Take take, OutputStream out) throws IOException, ProblemException {
         Optional<AudioBlock> first =
                 handOff.sound().read(take.number(), take.start(), take.start().plus(PIECE));
         if (first.isEmpty()) {
@@ -85,7 +84,7 @@ public final class TakesPart implements HandOffPart {
         return samples;
     }
 
-    private static List<WavChunks.Chunk> chunks(HandOff handOff, SessionState.Take take, int rate) {
+    private static List<WavChunks.Chunk> chunks(HandOff handOff, Take take, int rate) {
         String lesson = handOff.state().script().title();
         LocalDateTime began = LocalDateTime.ofInstant(take.when(), handOff.zone());
         List<Clip> used = handOff.cut().clips().stream()

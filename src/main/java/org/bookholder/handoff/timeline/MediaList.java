@@ -14,6 +14,7 @@ import org.bookholder.footage.Footage;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.timing.Timecode;
@@ -47,7 +48,7 @@ public final class MediaList {
             ZoneId zone) {
         MediaList list = new MediaList(timecode);
         footage.forEach(list::add);
-        state.takes().forEach(take -> list.add(take, takeFile.apply(take.number()), zone));
+        state.takes().all().forEach(take -> list.add(take, takeFile.apply(take.number()), zone));
         List<Media> all = new ArrayList<>(list.pictures);
         all.addAll(list.sounds);
         return all;
@@ -97,7 +98,7 @@ public final class MediaList {
         return rate.equals(timecode.rate()) ? first : timecode.rate().frameAt(rate.ticksAt(first));
     }
 
-    private void add(SessionState.Take take, Path file, ZoneId zone) {
+    private void add(Take take, Path file, ZoneId zone) {
         StreamTime length = take.end().since(take.start());
         sounds.add(new Media(
                 reel(String.format(Locale.ROOT, "TAKE%03d", take.number())),
@@ -109,7 +110,7 @@ public final class MediaList {
                 Placement.whole(take.number(), take.start(), take.end())));
     }
 
-    private static long timeOfDay(SessionState.Take take, ZoneId zone) {
+    private static long timeOfDay(Take take, ZoneId zone) {
         long nanos = LocalDateTime.ofInstant(take.when(), zone).toLocalTime().toNanoOfDay();
         return nanos / NANOS * StreamTime.TICKS_PER_SECOND + nanos % NANOS * StreamTime.TICKS_PER_SECOND / NANOS;
     }

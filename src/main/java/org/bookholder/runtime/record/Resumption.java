@@ -15,6 +15,7 @@ import org.bookholder.script.source.ScriptReader;
 import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 import org.bookholder.timing.StreamTime;
 
 /** Goes on with a session where it was left, also after a kill in mid-take. */
@@ -42,18 +43,18 @@ public final class Resumption {
         Script first = firstScript(events, script, scriptText);
         ReplayedSession past = ReplayedSession.of(first, limits, events);
         SessionState state = past.state();
-        if (!state.rolling()) {
+        if (!state.takes().rolling()) {
             return past;
         }
-        SessionEvent ended = ended(folder, state.takes().get(state.takes().size() - 1), state.now());
+        SessionEvent ended = ended(folder, state.takes().last(), state.now());
         folder.journal().append(ended);
         return past.after(ended);
     }
 
     /** Where the next take of a session begins: at the line that was to be read next, or at the start again. */
     public static ReadingPosition next(SessionState state) {
-        int line = state.position().line();
-        return line > state.lines().size() ? ReadingPosition.START : new ReadingPosition(line, 1);
+        int line = state.following().position().line();
+        return line > state.lines().count() ? ReadingPosition.START : new ReadingPosition(line, 1);
     }
 
     /** The script as it was when the session began: {@code script}, unless its text was changed since. */
@@ -66,8 +67,7 @@ public final class Resumption {
         return ScriptReader.parse(opened.get().scriptText(), script.source(), Format.of(script.source()));
     }
 
-    private static SessionEvent ended(SessionFolder folder, SessionState.Take take, StreamTime seen)
-            throws ProblemException {
+    private static SessionEvent ended(SessionFolder folder, Take take, StreamTime seen) throws ProblemException {
         StreamTime end = seen;
         Optional<TakeAudio> audio = folder.audio(take.number(), take.start());
         if (audio.isPresent()) {

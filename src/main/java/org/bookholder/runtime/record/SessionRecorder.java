@@ -1,7 +1,5 @@
 package org.bookholder.runtime.record;
 
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.bookholder.journal.event.Journal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Latest;
@@ -9,6 +7,8 @@ import org.bookholder.session.Request;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Trouble;
+import org.bookholder.session.Troubles;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -22,7 +22,7 @@ public final class SessionRecorder {
     private String failure = "";
     private StreamTime unsavedFrom = StreamTime.ZERO;
     private int unsaved;
-    private String notice = "";
+    private Troubles troubles = Troubles.NONE;
 
     public SessionRecorder(Journal journal, SessionState before) {
         this.journal = journal;
@@ -47,17 +47,24 @@ public final class SessionRecorder {
         show();
     }
 
-    /** Shows views a sentence beside whatever is wrong, until it is replaced; empty for none. */
-    public void notice(String sentence) {
-        notice = sentence;
+    /** Shows views what is wrong beside what the events tell, until it is {@link #mended}. */
+    public void amiss(Trouble trouble) {
+        troubles = troubles.with(trouble);
+        show();
+    }
+
+    /** Takes back what is wrong of a kind. */
+    public void mended(Trouble.Kind kind) {
+        troubles = troubles.without(kind);
         show();
     }
 
     private void show() {
-        String trouble = Stream.of(unsaved == 0 ? "" : "Notes are not being saved (" + failure + ").", notice)
-                .filter(sentence -> !sentence.isEmpty())
-                .collect(Collectors.joining(" "));
-        shown.set(trouble.isEmpty() ? state : state.withTrouble((trouble + " " + state.trouble()).strip()));
+        SessionState seen = state;
+        for (Trouble trouble : troubles.all()) {
+            seen = seen.with(trouble);
+        }
+        shown.set(unsaved == 0 ? seen : seen.with(new Trouble(Trouble.Kind.NOT_SAVED, failure)));
     }
 
     /** Tells that the events entered so far are in the journal, or that they are not. */

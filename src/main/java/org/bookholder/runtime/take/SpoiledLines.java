@@ -42,7 +42,7 @@ public final class SpoiledLines {
     }
 
     private static boolean used(SessionState state, Attempt attempt) {
-        Optional<Attempt> best = state.lines().get(attempt.line() - 1).best();
+        Optional<Attempt> best = state.lines().notes(attempt.line()).best();
         return best.filter(b -> b.take() == attempt.take() && b.ordinal() == attempt.ordinal())
                 .isPresent();
     }

@@ -32,24 +32,24 @@ public final class CountIn {
      * @param tell takes what the session is to be told
      */
     public void advance(SessionState state, int length, double seconds, Consumer<Command> tell) {
-        boolean fresh = state.rolling() && state.takes().size() > counted;
+        boolean fresh = state.takes().rolling() && state.takes().count() > counted;
         if (fresh) {
             waiting = (counted == 0 || heldOver) && length > 0;
             heldOver = false;
             left = waiting ? 0 : length;
-            counted = state.takes().size();
+            counted = state.takes().count();
             if (length > 0) {
                 tell.accept(new Command.Hold());
             }
-        } else if (left > 0 && state.held()) {
+        } else if (left > 0 && state.takes().held()) {
             left -= seconds;
             if (left <= 0) {
                 tell.accept(new Command.Resume());
             }
-        } else if (left > 0 && !state.rolling()) {
+        } else if (left > 0 && !state.takes().rolling()) {
             left = 0;
         }
-        waiting = waiting && state.rolling();
+        waiting = waiting && state.takes().rolling();
     }
 
     /** The text was changed in a hold: the take that takes the held one's place waits to be asked, too. */

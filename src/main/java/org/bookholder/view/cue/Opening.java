@@ -53,7 +53,8 @@ public final class Opening {
 
     /** Goes on for {@code seconds}. */
     public void advance(SessionState state, SoundCue cue, double seconds) {
-        boolean atStart = state.position().line() == 1 && state.position().word() <= READ_WORDS;
+        boolean atStart = state.following().position().line() == 1
+                && state.following().position().word() <= READ_WORDS;
         light = Math.max(0, Math.min(1, light + (atStart ? seconds : -seconds) / FADE_SECONDS));
         if (light == 0) {
             level = 0;
@@ -61,7 +62,7 @@ public final class Opening {
         }
         describe(state);
         boolean listens = listens(state);
-        double wanted = listens ? Math.max(0, 1 - state.sound().peak() / SOFTEST) : 0;
+        double wanted = listens ? Math.max(0, 1 - state.measures().sound().peak() / SOFTEST) : 0;
         level += (wanted - level) * (1 - Math.exp(-seconds / 0.15));
         sound = listens ? cue.verdict().words() : "";
     }
@@ -79,15 +80,15 @@ public final class Opening {
         length = String.format(
                 Locale.ROOT,
                 "%d lines  ·  %s at %d words a minute",
-                state.lines().size(),
+                state.lines().count(),
                 Readouts.minutes(seconds),
                 target);
     }
 
     /** Whether a take is rolling that has sound. */
     public static boolean listens(SessionState state) {
-        return state.rolling()
-                && !state.takes().isEmpty()
-                && !state.takes().get(state.takes().size() - 1).audio().isEmpty();
+        return state.takes().rolling()
+                && !state.takes().all().isEmpty()
+                && !state.takes().last().audio().isEmpty();
     }
 }

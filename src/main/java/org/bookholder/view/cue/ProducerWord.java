@@ -33,13 +33,13 @@ public record ProducerWord(String text, double light, int number, int line, doub
         int last = message.isPresent() ? message.get().number() : 0;
         if (last != number) {
             String said = message.isPresent() ? message.get().text() : "";
-            return new ProducerWord(said, 0, last, state.position().line(), 0, 0);
+            return new ProducerWord(said, 0, last, state.following().position().line(), 0, 0);
         }
         if (text.isEmpty()) {
             return this;
         }
-        boolean reading = state.rolling() && !state.held();
-        if (shown == 0 && reading && state.position().line() == line && waited < PATIENCE) {
+        boolean reading = state.takes().rolling() && !state.takes().held();
+        if (shown == 0 && reading && state.following().position().line() == line && waited < PATIENCE) {
             return new ProducerWord(text, 0, number, line, waited + seconds, 0);
         }
         double seen = shown + seconds;

@@ -2,6 +2,7 @@ package org.bookholder.view.cue;
 
 import java.util.Locale;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -21,11 +22,11 @@ public record Readouts(int left, String leftText, int take, long second, String 
 
     /** The figures to show now. */
     public Readouts next(SessionState state) {
-        double seconds = state.pace().left().seconds();
+        double seconds = state.measures().pace().left().seconds();
         boolean moved = left < 0 || Math.abs(seconds - left) >= STEP * 0.8;
         int nowLeft = moved ? (int) Math.round(seconds / STEP) * STEP : left;
-        boolean runs = state.rolling() && !state.takes().isEmpty();
-        SessionState.Take running = runs ? state.takes().get(state.takes().size() - 1) : null;
+        boolean runs = state.takes().rolling() && !state.takes().all().isEmpty();
+        Take running = runs ? state.takes().last() : null;
         int nowTake = running == null ? 0 : running.number();
         long nowSecond =
                 running == null ? 0 : (state.now().ticks() - running.start().ticks()) / StreamTime.TICKS_PER_SECOND;

@@ -1,6 +1,6 @@
 package org.bookholder.view.cue;
 
-import org.bookholder.session.SessionState.Sound;
+import org.bookholder.session.Sound;
 
 /**
  * What is to be said of the sound. A verdict is given only when it has held for a while, and goes when the cause has been

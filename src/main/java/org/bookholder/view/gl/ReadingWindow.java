@@ -216,7 +216,12 @@ public final class ReadingWindow implements AutoCloseable {
     private Scene scene(SessionState state) {
         Scene current = scene;
         if (current == null) {
-            current = new Scene(state.script(), settings, shaper, window.screen(), state.position());
+            current = new Scene(
+                    state.script(),
+                    settings,
+                    shaper,
+                    window.screen(),
+                    state.following().position());
             scene = current;
         }
         return current;

@@ -132,7 +132,9 @@ public final class Steering {
 
     /** Where the presenter is: what was sent a moment ago by hand, else where the session stands. */
     public ReadingPosition current(SessionState state) {
-        return sinceHand < HAND_SECONDS && sinceSent < HAND_SECONDS ? sent : state.position();
+        return sinceHand < HAND_SECONDS && sinceSent < HAND_SECONDS
+                ? sent
+                : state.following().position();
     }
 
     /** Lets time pass. */
@@ -145,7 +147,7 @@ public final class Steering {
             case VOICE -> followVoice(state, seconds);
             case STEADY -> goSteadily(state, seconds);
             case HAND -> {
-                accepted = state.position();
+                accepted = state.following().position();
                 report(state, Mover.HAND);
             }
         }
@@ -159,20 +161,22 @@ public final class Steering {
 
     private void followVoice(SessionState state, double seconds) {
         if (byHand) {
-            accepted = state.position();
+            accepted = state.following().position();
             report(state, Mover.HAND);
             return;
         }
-        boolean going = state.rolling() && !state.held() && state.follow() == FollowState.FOLLOWING;
-        lead.advance(layout.spokenBefore(state.position()), targetPace(state), going, seconds);
-        accepted = lead.slips() ? accepted : state.position();
+        boolean going = state.takes().rolling()
+                && !state.takes().held()
+                && state.following().certainty() == FollowState.FOLLOWING;
+        lead.advance(layout.spokenBefore(state.following().position()), targetPace(state), going, seconds);
+        accepted = lead.slips() ? accepted : state.following().position();
         double speed = lead.speed() * layout.stride(lead.words());
         double height = layout.aimAtSpoken(lead.words(), lead.heard());
         aim.lead(height, speed, lead.speed(), lead.jumped(), !lead.turned());
     }
 
     private void goSteadily(SessionState state, double seconds) {
-        boolean going = state.rolling() && !state.held() && sinceHand > HAND_SECONDS;
+        boolean going = state.takes().rolling() && !state.takes().held() && sinceHand > HAND_SECONDS;
         double wanted = going ? targetPace(state) : 0;
         steadySpeed += (wanted - steadySpeed) * (1 - Math.exp(-seconds / STARTING_SECONDS));
         steadyWords = Math.min(layout.spoken(), steadyWords + steadySpeed * seconds);
@@ -180,7 +184,7 @@ public final class Steering {
             double speed = steadyWords < layout.spoken() ? steadySpeed * layout.stride(steadyWords) : 0;
             aim.lead(layout.aimAtSpoken(steadyWords), speed, steadySpeed, false, true);
         }
-        accepted = state.position();
+        accepted = state.following().position();
         report(state, sinceHand > HAND_SECONDS ? Mover.STEADY : Mover.HAND);
     }
 
@@ -191,20 +195,20 @@ public final class Steering {
 
     /** Another person, or the voice if it leads, may move the position, too. */
     private void adoptMovesOfOthers(SessionState state) {
-        if (state.position().equals(seen)) {
+        if (state.following().position().equals(seen)) {
             return;
         }
-        seen = state.position();
-        sinceVoice = state.mover() == Mover.VOICE ? 0 : sinceVoice;
+        seen = state.following().position();
+        sinceVoice = state.following().mover() == Mover.VOICE ? 0 : sinceVoice;
         if (sinceHand < HAND_SECONDS) {
             return;
         }
-        if (state.mover() == Mover.VOICE) {
+        if (state.following().mover() == Mover.VOICE) {
             if (byHand) {
                 lead.moveTo(layout.spokenBefore(seen));
             }
             byHand = false;
-        } else if (state.mover() == Mover.HAND && !seen.equals(sent)) {
+        } else if (state.following().mover() == Mover.HAND && !seen.equals(sent)) {
             lead.moveTo(layout.spokenBefore(seen));
             byHand = false;
             putAt(seen);
@@ -221,7 +225,7 @@ public final class Steering {
     private void report(SessionState state, Mover mover) {
         int row = layout.readRowAt(aim.height());
         boolean heard = way != Mover.VOICE && sinceVoice < VOICE_SECONDS;
-        if (heard && Math.abs(layout.readRowOf(state.position()) - row) <= 1) {
+        if (heard && Math.abs(layout.readRowOf(state.following().position()) - row) <= 1) {
             sentRow = row;
             return;
         }

@@ -129,8 +129,10 @@ public final class Pages {
 
     /** The end counts once it has lasted a moment: the last word may still be on the tongue. */
     private void watchTheEnd(SessionState state, double seconds) {
-        boolean readToTheEnd = state.position().line() > state.lines().size();
-        boolean ended = !state.takes().isEmpty() && (!state.rolling() || (readToTheEnd && !state.held()));
+        boolean readToTheEnd =
+                state.following().position().line() > state.lines().count();
+        boolean ended = !state.takes().all().isEmpty()
+                && (!state.takes().rolling() || (readToTheEnd && !state.takes().held()));
         overFor = ended ? overFor + seconds : 0;
         if (!over && overFor >= RESTING_SECONDS) {
             over = true;

@@ -18,10 +18,10 @@ public final class PickupLines {
     /** Takes the notes as they are now; says whether they are other ones. */
     @SuppressWarnings("ReferenceEquality")
     public boolean look(SessionState state) {
-        if (state.lines() == seen) {
+        if (state.lines().all() == seen) {
             return false;
         }
-        seen = state.lines();
+        seen = state.lines().all();
         marked.clear();
         numbers.clear();
         for (LineNotes notes : seen) {

@@ -27,10 +27,11 @@ final class PickupPage {
     }
 
     private static String under(SessionState state) {
-        long read =
-                state.lines().stream().filter(notes -> notes.best().isPresent()).count();
-        String lines = read + " of " + state.lines().size() + " lines read";
-        double pace = state.pace().lesson();
+        long read = state.lines().all().stream()
+                .filter(notes -> notes.best().isPresent())
+                .count();
+        String lines = read + " of " + state.lines().count() + " lines read";
+        double pace = state.measures().pace().lesson();
         return Double.isNaN(pace) ? lines : lines + String.format(Locale.ROOT, "  ·  %.0f words a minute", pace);
     }
 

@@ -25,6 +25,7 @@ import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.ReadingRig;
 import org.bookholder.testing.Scripts;
 import org.bookholder.testing.Spoken;
+import org.bookholder.wording.TroubleText;
 import org.junit.jupiter.api.Test;
 
 /** The script's file is saved in an editor while it is read. */
@@ -47,17 +48,17 @@ final class ManuscriptTest implements Manuscript {
         Reading reading = begin();
         save(CHANGED);
         assertThat(reading.state().get().script()).isEqualTo(SCRIPT);
-        assertThat(reading.state().get().trouble()).contains("next hold");
+        assertThat(TroubleText.of(reading.state().get().troubles())).contains("next hold");
         reading.tell(new Command.Hold());
         rig.pass(0.5);
         SessionState state = reading.state().get();
-        assertThat(state.lines())
+        assertThat(state.lines().all())
                 .extracting(LineNotes::outcome)
                 .containsExactly(Outcome.SKIPPED, Outcome.CLEAN, Outcome.SKIPPED, Outcome.CLEAN);
-        assertThat(state.position()).isEqualTo(new ReadingPosition(5, 1));
-        assertThat(state.held()).isTrue();
-        assertThat(state.takes()).hasSize(2);
-        assertThat(state.trouble()).isEmpty();
+        assertThat(state.following().position()).isEqualTo(new ReadingPosition(5, 1));
+        assertThat(state.takes().held()).isTrue();
+        assertThat(state.takes().all()).hasSize(2);
+        assertThat(state.troubles().all()).isEmpty();
         assertThat(kept).containsExactly(CHANGED);
         assertThat(rig.failures).isEmpty();
     }
@@ -69,8 +70,8 @@ final class ManuscriptTest implements Manuscript {
         save(CHANGED);
         SessionState again = Session.apply(Session.begin(SCRIPT, FatigueLimits.defaults()), rig.journal.events());
         SessionState state = reading.state().get();
-        assertThat(again.lines()).isEqualTo(state.lines());
-        assertThat(again.position()).isEqualTo(state.position());
+        assertThat(again.lines().all()).isEqualTo(state.lines().all());
+        assertThat(again.following().position()).isEqualTo(state.following().position());
         assertThat(again.script().lines()).isEqualTo(state.script().lines());
         assertThat(rig.journal.events(SessionEvent.TextChanged.class)).hasSize(1);
     }
@@ -87,13 +88,13 @@ final class ManuscriptTest implements Manuscript {
         file = CHANGED;
         reading.tell(new Command.Hold());
         other.pass(1.2);
-        assertThat(reading.state().get().position()).isEqualTo(new ReadingPosition(2, 1));
+        assertThat(reading.state().get().following().position()).isEqualTo(new ReadingPosition(2, 1));
         reading.tell(new Command.Resume());
         other.pass(3);
-        assertThat(reading.state().get().position()).isEqualTo(new ReadingPosition(4, 1));
+        assertThat(reading.state().get().following().position()).isEqualTo(new ReadingPosition(4, 1));
         reading.tell(new Command.Cut());
         other.pass(1);
-        assertThat(reading.state().get().lines().get(1).outcome()).isEqualTo(Outcome.CLEAN);
+        assertThat(reading.state().get().lines().notes(2).outcome()).isEqualTo(Outcome.CLEAN);
         assertThat(other.failures).isEmpty();
     }
 
@@ -104,7 +105,7 @@ final class ManuscriptTest implements Manuscript {
         rig.pass(0.5);
         save(CHANGED);
         assertThat(reading.state().get().script().lines()).hasSize(4);
-        assertThat(reading.state().get().takes()).hasSize(1);
+        assertThat(reading.state().get().takes().all()).hasSize(1);
     }
 
     @Test
@@ -113,9 +114,11 @@ final class ManuscriptTest implements Manuscript {
         reading.tell(new Command.Hold());
         save("---\npace: fast\n---\nHello.\n");
         assertThat(reading.state().get().script()).isEqualTo(SCRIPT);
-        assertThat(reading.state().get().trouble()).contains("not used").contains("pace");
+        assertThat(TroubleText.of(reading.state().get().troubles()))
+                .contains("not used")
+                .contains("pace");
         save(CHANGED);
-        assertThat(reading.state().get().trouble()).isEmpty();
+        assertThat(reading.state().get().troubles().all()).isEmpty();
         assertThat(reading.state().get().script().lines()).hasSize(4);
     }
 
@@ -124,10 +127,10 @@ final class ManuscriptTest implements Manuscript {
         Reading reading = begin();
         save(CHANGED);
         save(ReadingRig.TEXT);
-        assertThat(reading.state().get().trouble()).isEmpty();
+        assertThat(reading.state().get().troubles().all()).isEmpty();
         reading.tell(new Command.Hold());
         rig.pass(0.5);
-        assertThat(reading.state().get().takes()).hasSize(1);
+        assertThat(reading.state().get().takes().all()).hasSize(1);
     }
 
     private Reading begin() {

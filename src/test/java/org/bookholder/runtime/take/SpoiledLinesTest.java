@@ -28,11 +28,11 @@ final class SpoiledLinesTest {
                 .pauses(0.5);
         SessionState state = read(voice, FakeAudioSource.of(ReadingRig.RATE, clippedAt(1.0, voice.seconds())));
 
-        LineNotes first = state.lines().get(0);
+        LineNotes first = state.lines().notes(1);
         assertThat(first.outcome()).isEqualTo(Outcome.CLEAN);
         assertThat(first.marks()).containsExactly("sound clipped");
         assertThat(first.pickup()).isTrue();
-        assertThat(state.lines().get(1).pickup()).isFalse();
+        assertThat(state.lines().notes(2).pickup()).isFalse();
     }
 
     @Test
@@ -44,8 +44,8 @@ final class SpoiledLinesTest {
                 .pauses(0.5);
         SessionState state = read(voice, FakeAudioSource.of(ReadingRig.RATE, clippedAt(1.0, voice.seconds())));
 
-        assertThat(state.lines().get(0).attempts()).hasSize(2);
-        assertThat(state.lines()).noneMatch(LineNotes::pickup);
+        assertThat(state.lines().notes(1).attempts()).hasSize(2);
+        assertThat(state.lines().all()).noneMatch(LineNotes::pickup);
     }
 
     @Test
@@ -58,8 +58,8 @@ final class SpoiledLinesTest {
                 FakeAudioSource.of(ReadingRig.RATE, tone(1)).thenLoses(0.1).thenSilence(voice.seconds() - 1.1);
         SessionState state = read(voice, source);
 
-        assertThat(state.lines().get(0).marks()).containsExactly("sound dropped out");
-        assertThat(state.lines().get(1).pickup()).isFalse();
+        assertThat(state.lines().notes(1).marks()).containsExactly("sound dropped out");
+        assertThat(state.lines().notes(2).pickup()).isFalse();
     }
 
     private static SessionState read(Spoken voice, FakeAudioSource source) {
@@ -68,7 +68,7 @@ final class SpoiledLinesTest {
         rig.pass(0.1);
         assertThat(rig.failures).isEmpty();
         assertThat(reading.progress().over()).isTrue();
-        assertThat(reading.state().get().lines().stream().map(LineNotes::outcome))
+        assertThat(reading.state().get().lines().all().stream().map(LineNotes::outcome))
                 .isEqualTo(List.of(Outcome.CLEAN, Outcome.CLEAN));
         assertThat(reading.state().get().now()).isGreaterThan(StreamTime.ZERO);
         return reading.state().get();

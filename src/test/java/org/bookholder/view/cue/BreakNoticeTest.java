@@ -38,6 +38,6 @@ final class BreakNoticeTest {
     }
 
     private static FatigueReport report(Urgency urgency) {
-        return SampleState.lesson().urgency(urgency).state().fatigue();
+        return SampleState.lesson().urgency(urgency).state().measures().fatigue();
     }
 }

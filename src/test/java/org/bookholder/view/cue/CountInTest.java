@@ -75,7 +75,7 @@ final class CountInTest {
                 WindowSettings.defaults().withCountIn(countIn),
                 new Plain(),
                 new Scene.Screen(1920, 1080, 1080, 0),
-                session.state().position());
+                session.state().following().position());
     }
 
     private Frame pass(Scene scene, double seconds) {

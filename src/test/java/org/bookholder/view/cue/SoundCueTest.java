@@ -2,7 +2,7 @@ package org.bookholder.view.cue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.bookholder.session.SessionState.Sound;
+import org.bookholder.session.Sound;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.view.cue.SoundCue.Verdict;
 import org.junit.jupiter.api.Test;

@@ -7,6 +7,7 @@ import org.bookholder.follow.model.FollowState;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Mover;
+import org.bookholder.session.Trouble;
 import org.bookholder.testing.Needs;
 import org.bookholder.view.SampleState;
 import org.bookholder.view.Scene;
@@ -101,6 +102,8 @@ final class FlashTest {
         state = second > 3 ? state.outcome(2, Outcome.SKIPPED) : state;
         state = second > 6.5 && second < 7.5 ? state.follow(FollowState.LOST) : state;
         state = second > 8 && second < 8.6 ? state.held(true) : state;
-        return second > 11 ? state.trouble("The microphone is gone") : state.movedBy(Mover.VOICE);
+        return second > 11
+                ? state.trouble(new Trouble(Trouble.Kind.NO_SOUND, "the microphone is gone"))
+                : state.movedBy(Mover.VOICE);
     }
 }

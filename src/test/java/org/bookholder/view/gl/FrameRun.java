@@ -64,7 +64,11 @@ public final class FrameRun {
         double ready = millisSince(began);
         try {
             Scene scene = new Scene(
-                    script, WindowSettings.defaults(), shaper, new Scene.Screen(1920, 1080, 1080, 0), state.position());
+                    script,
+                    WindowSettings.defaults(),
+                    shaper,
+                    new Scene.Screen(1920, 1080, 1080, 0),
+                    state.following().position());
             double set = millisSince(began);
             painter.paint(scene.advance(state, FRAME));
             glfwSwapBuffers(window.handle());

@@ -7,6 +7,7 @@ import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.follow.model.Deviation;
 import org.bookholder.follow.model.FollowState;
 import org.bookholder.follow.model.Outcome;
+import org.bookholder.session.Trouble;
 import org.bookholder.view.SampleState;
 
 /** The states that a presenter meets, by name. */
@@ -34,7 +35,7 @@ final class SampleStates {
         states.put("lost", pickups.follow(FollowState.LOST));
         states.put("sound-gone", mid.sounding(-120, 0));
         states.put("overdue", pickups.at(4, 3).urgency(Urgency.OVERDUE).live(108));
-        states.put("trouble", mid.trouble("The microphone is gone; the take goes on by hand"));
+        states.put("trouble", mid.trouble(new Trouble(Trouble.Kind.NO_SOUND, "the microphone is gone")));
         states.put("end", pickups.at(11, 1).rolling(false));
         states.put("clean-end", mid.at(11, 1).rolling(false));
         return states;

@@ -1,0 +1,19 @@
+package org.bookholder.session;
+
+import java.time.Instant;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * One run of the lesson.
+ *
+ * @param number from 1
+ * @param start where its audio begins in the session's audio
+ * @param end where it ends, so far
+ * @param when time of day of its first sample
+ * @param audio name of the microphone or file; empty if there is none
+ */
+public record Take(int number, StreamTime start, StreamTime end, Instant when, String audio) {
+    Take endingAt(StreamTime at) {
+        return new Take(number, start, at, when, audio);
+    }
+}

@@ -1,0 +1,38 @@
+package org.bookholder.session;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What is wrong now.
+ *
+ * @param all at most one of each kind, in the order of the kinds
+ */
+public record Troubles(List<Trouble> all) {
+    /** Nothing is wrong. */
+    public static final Troubles NONE = new Troubles(List.of());
+
+    /** Copies the list. */
+    public Troubles {
+        all = List.copyOf(all);
+    }
+
+    /** Whether nothing is wrong. */
+    public boolean isEmpty() {
+        return all.isEmpty();
+    }
+
+    /** The same with one more, which takes the place of another of its kind. */
+    public Troubles with(Trouble trouble) {
+        return new Troubles(Stream.concat(without(trouble.kind()).all.stream(), Stream.of(trouble))
+                .sorted((a, b) -> a.kind().compareTo(b.kind()))
+                .toList());
+    }
+
+    /** The same without what is wrong of a kind. */
+    public Troubles without(Trouble.Kind kind) {
+        return all.stream().noneMatch(t -> t.kind() == kind)
+                ? this
+                : new Troubles(all.stream().filter(t -> t.kind() != kind).toList());
+    }
+}
