@@ -28,8 +28,8 @@ import picocli.CommandLine.Parameters;
         name = "log",
         sortOptions = false,
         description = {
-            "Follow footage that was filmed before, as if it were live: each file becomes a take of a session. Out come "
-                    + "the lines to pick up and the hand-off, which points into the files."
+            "Follow footage that was filmed before, as if it were live: each file becomes a take of a session. Out"
+                    + " come the lines to pick up and the hand-off, which points into the files."
         })
 final class LogCommand implements Callable<Integer> {
     private final Surroundings here;

@@ -126,8 +126,8 @@ final class MatchCommand implements Callable<Integer> {
         if (footage.picture().filter(Footage.Picture::variable).isPresent()) {
             terminal.err()
                     .println("bookholder: " + footage.file()
-                            + ": its frame rate varies, so that frame numbers may be out; convert it to a constant rate "
-                            + "before it is edited");
+                            + ": its frame rate varies, so that frame numbers may be out; convert it to a constant"
+                            + " rate before it is edited");
         }
     }
 

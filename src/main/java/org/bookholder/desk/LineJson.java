@@ -32,7 +32,8 @@ final class LineJson {
                         .put("take", where.take())
                         .put(
                                 "at",
-                                JsonFigures.seconds(state.takes().all()
+                                JsonFigures.seconds(state.takes()
+                                        .all()
                                         .get(where.take() - 1)
                                         .start()
                                         .plus(where.inTake()))));

@@ -1,6 +1,5 @@
 package org.bookholder.desk;
 
-import org.bookholder.session.Take;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -18,6 +17,7 @@ import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
 import org.bookholder.session.Remarks;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 
 /**
  * A state in the parts that the page replaces, each whole. Times are seconds of the session's audio, those of breaks whole
@@ -152,7 +152,8 @@ final class StateJson {
 
     private static ArrayNode asides(SessionState state) {
         ArrayNode asides = NODES.arrayNode();
-        state.lines().asides()
+        state.lines()
+                .asides()
                 .forEach(a -> asides.addObject()
                         .put("take", a.take())
                         .put("start", JsonFigures.seconds(a.start()))

@@ -50,7 +50,9 @@ final class SummaryJson {
         node.put("open", state.lines().pickups().size());
         node.put(
                 "decided",
-                state.lines().all().stream().filter(l -> l.decision().isPresent()).count());
+                state.lines().all().stream()
+                        .filter(l -> l.decision().isPresent())
+                        .count());
         List<Stretch> stretches = stretches(state);
         ArrayNode plot = node.putArray("stretches");
         stretches.forEach(s -> plot.add(json(s)));

@@ -24,23 +24,23 @@ import org.junit.jupiter.api.Test;
 /** A script whose text is changed in the middle of a session. */
 final class TextChangedTest {
     private static final String BEFORE = """
-            Every wheel begins with its hub.
-            Count the spokes twice.
-            Then lace the first side.
+        Every wheel begins with its hub.
+        Count the spokes twice.
+        Then lace the first side.
 
-            Turn it, and tell me what you hear.
-            """;
+        Turn it, and tell me what you hear.
+        """;
 
     @Test
     void unchangedLinesKeepTheirNotesUnderTheirNewNumbers() throws ProblemException {
         SessionState state = change("""
-                Take the wheel out first.
-                Every wheel begins with its hub.
-                Count the spokes three times.
-                Then lace the first side!
+            Take the wheel out first.
+            Every wheel begins with its hub.
+            Count the spokes three times.
+            Then lace the first side!
 
-                Turn it, and tell me what you hear.
-                """);
+            Turn it, and tell me what you hear.
+            """);
         assertThat(state.lines().all()).extracting(LineNotes::line).containsExactly(1, 2, 3, 4, 5);
         assertThat(state.lines().all())
                 .extracting(LineNotes::outcome)

@@ -208,12 +208,11 @@ public final class Browser implements AutoCloseable {
             assertThat(axe).isNotNull();
             driver.executeScript(new String(axe.readAllBytes(), StandardCharsets.UTF_8));
         }
-        return (List<String>)
-                driver.executeAsyncScript(
-                        "const done = arguments[arguments.length - 1];"
-                                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']}).then(r =>"
-                                + "done(r.violations.filter(v => ['serious', 'critical'].includes(v.impact)).map(v => v.id + ': '"
-                                + "+ v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.any.map(a => a.message)).join(' | '))))");
+        return (List<String>) driver.executeAsyncScript(
+                "const done = arguments[arguments.length - 1];axe.run(document, {runOnly: ['wcag2a',"
+                        + " 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']}).then(r =>done(r.violations.filter(v =>"
+                        + " ['serious', 'critical'].includes(v.impact)).map(v => v.id + ': '+ v.nodes.slice(0,"
+                        + " 3).map(n => n.html.slice(0, 160) + ' ' + n.any.map(a => a.message)).join(' | '))))");
     }
 
     /** Errors that the page has logged. */
