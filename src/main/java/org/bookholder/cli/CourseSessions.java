@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.bookholder.course.Lesson;
-import org.bookholder.course.Matching;
+import org.bookholder.course.LessonMatcher;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
@@ -80,6 +80,6 @@ final class CourseSessions {
 
     /** The lesson that a session's script is of; empty if it is of none. */
     static Optional<Lesson> lesson(List<Lesson> lessons, Script read) {
-        return Matching.lesson(lessons, Path.of(read.source()).toAbsolutePath(), read);
+        return LessonMatcher.lesson(lessons, Path.of(read.source()).toAbsolutePath(), read);
     }
 }

@@ -13,10 +13,10 @@ import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardReader;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.edit.EditTasks;
+import org.bookholder.course.shoot.RecordingBacklog;
 import org.bookholder.course.shoot.SessionPlan;
 import org.bookholder.course.shoot.SessionPlanner;
 import org.bookholder.course.shoot.Terms;
-import org.bookholder.course.shoot.Works;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -27,7 +27,7 @@ import org.bookholder.problem.ProblemException;
  * @param plan when
  * @param terms what the plan keeps to
  */
-record CourseView(Board board, Works works, SessionPlan plan, Terms terms) {
+record CourseView(Board board, RecordingBacklog works, SessionPlan plan, Terms terms) {
     static CourseView read(Path folder, Surroundings here, Terminal terminal) throws ProblemException {
         Course course = CourseReader.read(folder);
         return of(course, CourseSessions.of(course.lessons(), course.sessions(), here, terminal), here);
@@ -38,7 +38,7 @@ record CourseView(Board board, Works works, SessionPlan plan, Terms terms) {
             throws ProblemException {
         LocalDate today = here.today();
         Board board = BoardReader.read(course, sessions, today);
-        Works works = Works.of(board);
+        RecordingBacklog works = RecordingBacklog.of(board);
         Terms terms = Terms.of(Limits.of(here), course.shooting().setUp());
         SessionPlan plan = SessionPlanner.plan(works.works(), course.shooting(), terms, today);
         return new CourseView(board.planned(plan::day), works, plan, terms);

@@ -7,16 +7,16 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A course as it was written down.
+ * A course as its author described it.
  *
- * @param folder where it lies
+ * @param folder its folder
  * @param title its title
  * @param lessons in order, at least one, each with a name of its own
  * @param shooting how it is to be recorded
  * @param editing how it is to be edited
  * @param delivery the delivery profile that exports are checked against; empty for the usual one
  * @param costs what it costs and brings in, if that was written down
- * @param launch the day hoped for, if one was written down
+ * @param launch the hoped-for launch day, if one is given
  */
 public record Course(
         Path folder,
@@ -27,7 +27,7 @@ public record Course(
         Optional<Path> delivery,
         Optional<Costs> costs,
         Optional<LocalDate> launch) {
-    /** The file that says what the course is. */
+    /** The file that describes the course. */
     public static final String FILE = "course.yaml";
 
     /** The folder in it for what goes out. */
@@ -38,17 +38,17 @@ public record Course(
         lessons = List.copyOf(lessons);
     }
 
-    /** Where the course's own sessions lie. */
+    /** The folder of the course's own sessions. */
     public Path sessions() {
         return folder.resolve("sessions");
     }
 
-    /** Where the exported files lie. */
+    /** The folder of the exported files. */
     public Path exports() {
         return folder.resolve(EXPORTS);
     }
 
-    /** The lesson that an exported file is of, by the file's name; the longest name that fits. */
+    /** The lesson that an exported file belongs to, by the file's name; the longest matching name wins. */
     public Optional<Lesson> lessonOf(Path export) {
         return lessons.stream()
                 .filter(lesson -> lesson.names(export))

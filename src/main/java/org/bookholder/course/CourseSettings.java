@@ -17,7 +17,7 @@ import org.bookholder.script.source.ScriptReader;
 import org.bookholder.settings.Setting;
 import org.bookholder.settings.Settings;
 
-/** What stands in {@code course.yaml}; nothing if there is no such file. */
+/** The contents of {@code course.yaml}; empty if there is no such file. */
 final class CourseSettings {
     private static final List<String> NAMES =
             List.of("title", "pace", "lessons", "recording", "editing", "delivery", "launch", "costs");

@@ -4,13 +4,13 @@ import java.time.Instant;
 import java.util.List;
 
 /**
- * What the check of an exported file came to.
+ * The result of checking an exported file.
  *
  * @param file the file's name, without its folder
  * @param size its size in bytes when it was checked
  * @param modified when it had last been changed then, to the second
  * @param checked when it was checked
- * @param findings what stands against delivering it, each one line for people; none if it may go out
+ * @param findings why it cannot be delivered yet, one line for each reason; empty if it can
  */
 public record ExportCheck(String file, long size, Instant modified, Instant checked, List<String> findings) {
     /** Copies the list. */

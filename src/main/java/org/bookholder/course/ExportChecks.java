@@ -18,8 +18,8 @@ import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
 
 /**
- * The checks of exported files, each noted as {@code checks/EXPORT.json} in the course's folder. A note holds only while
- * the file has the size and the time of change that it had when it was checked.
+ * The checks of exported files, each noted as {@code checks/EXPORT.json} in the course's folder. A note holds only
+ * while the file has the size and the time of change that it had when it was checked.
  */
 public final class ExportChecks {
     private static final JsonMapper MAPPER = JsonMapper.builder()
@@ -35,12 +35,12 @@ public final class ExportChecks {
             String file, long size, String modified, String checked, boolean passed, List<String> findings) {}
 
     /**
-     * Notes what a check of {@code export} came to.
+     * Keeps the result of a check of {@code export}.
      *
      * @param course the course's folder
      * @param export the file that was checked
      * @param checked when
-     * @param findings what stands against delivering it, one line each; none if it may go out
+     * @param findings why it cannot be delivered yet, one line for each reason; empty if it can
      * @throws ProblemException if the note cannot be written
      */
     public static ExportCheck keep(Path course, Path export, Instant checked, List<String> findings)

@@ -23,7 +23,7 @@ public record Lesson(int number, Path file, Script script, LessonKind kind) {
         return script.title();
     }
 
-    /** Whether a file's name is this lesson's: the same, or followed by something that is no letter or digit. */
+    /** Whether a file has this lesson's name: exactly, or followed by a character that is not a letter or digit. */
     public boolean names(Path export) {
         String own = name().toLowerCase(Locale.ROOT);
         String other = stem(export).toLowerCase(Locale.ROOT);

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * <p>The hours are those of a university's course team for a video of up to 10 minutes: 1 hour of processing for the
  * presenter alone, 5 with half of it slides, 16 with half of it moving (Crosslin, ed., Creating Online Learning
- * Experiences, chapter 10, University of Texas at Arlington). Trade practice, to be replaced by one's own.
+ * Experiences, chapter 10, University of Texas at Arlington). Common practice; replace them by your own figures.
  */
 public enum LessonKind {
     /** The presenter alone. */
@@ -41,7 +41,7 @@ public enum LessonKind {
         return Arrays.stream(values()).map(LessonKind::label).toList();
     }
 
-    /** The kind of that name, which must be one. */
+    /** The kind with that name. */
     public static LessonKind of(String label) {
         return Arrays.stream(values())
                 .filter(kind -> kind.label.equals(label))

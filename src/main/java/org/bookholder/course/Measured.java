@@ -10,7 +10,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
 
 /**
- * What the presenter's own sessions say of pace and of how much is recorded for what is kept.
+ * Pace and shooting ratio, measured in the presenter's own sessions.
  *
  * @param reading how long they read in all
  * @param pace words per minute over all sessions, pauses included; empty until there is enough to tell
@@ -23,10 +23,10 @@ public record Measured(Duration reading, OptionalDouble pace, OptionalDouble rat
     private static final double SECONDS_PER_MINUTE = 60;
     private static final int PRIOR_WORDS = 1000;
 
-    /** A choice of ours: with less than this a ratio says more of the warming up than of the presenter. */
+    /** A choice of ours: below this a ratio reflects the warm-up more than the presenter. */
     private static final double ENOUGH_MINUTES = 3;
 
-    /** What these sessions say. The pace is that of all their reading together, long sessions counting for more. */
+    /** Measures these sessions. The pace is over all their reading, so longer sessions count more. */
     public static Measured of(Collection<RecordedSession> sessions) {
         Duration reading = Duration.ZERO;
         double words = 0;
@@ -52,7 +52,7 @@ public record Measured(Duration reading, OptionalDouble pace, OptionalDouble rat
     }
 
     /**
-     * A pace to plan with, in words per minute: the presenter's own as far as it is known, the target for the rest. Ten
+     * A pace to plan with, in words per minute: a blend of the presenter's own pace and the target. Ten
      * minutes of reading weigh as much as a target of 100.
      *
      * @param target words per minute

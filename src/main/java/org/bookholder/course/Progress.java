@@ -16,8 +16,8 @@ import org.bookholder.files.AtomicFiles;
 import org.bookholder.problem.ProblemException;
 
 /**
- * What only people know of a course's progress, kept in {@code progress.json}: which lessons are edited, and in how many
- * hours. Immutable; later marks answer earlier ones.
+ * The part of a course's progress that only people can tell, kept in {@code progress.json}: which lessons are edited,
+ * and in how many hours. Immutable; a later mark overrides an earlier one.
  */
 public final class Progress {
     private static final String FILE = "progress.json";
@@ -37,7 +37,7 @@ public final class Progress {
     public enum Kind {
         /** The lesson is edited. */
         EDITED,
-        /** It is not, after all. */
+        /** The lesson is not edited after all. */
         UNEDITED
     }
 

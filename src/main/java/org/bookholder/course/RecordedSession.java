@@ -7,10 +7,10 @@ import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
 
 /**
- * A session that was read from a lesson's script, or from an earlier wording of it.
+ * A session recorded from a lesson's script, or from an earlier version of it.
  *
- * @param folder where it lies
- * @param state where it led; has a take
+ * @param folder its folder
+ * @param state its state at the end; has at least one take
  */
 public record RecordedSession(Path folder, SessionState state) {
     /** Checks that something was recorded. */

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** Small things for texts in a terminal. */
+/** Formats figures and text for a terminal. */
 public final class Text {
     private static final int WIDTH = 80;
 

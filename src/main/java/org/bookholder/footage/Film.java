@@ -7,12 +7,12 @@ import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
 
 /**
- * A finished film as a file, by what it says of itself.
+ * A finished film, as its file describes it.
  *
  * @param file where it lies
  * @param bytes how large it is
  * @param container the kind of file: mp4, mov, mkv, wav, or as FFmpeg calls it
- * @param length how long it says that it lasts
+ * @param length its length according to the file
  * @param picture its moving picture, if it has one
  * @param sound its sound, if it has some
  */
@@ -26,9 +26,9 @@ public record Film(
      * @param width in pixels
      * @param height in pixels
      * @param shape width to height as shown
-     * @param interlaced whether it is stored in half pictures
+     * @param interlaced whether it is stored in fields
      * @param rate pictures a second
-     * @param variable whether the rate wavers
+     * @param variable whether the frame rate varies
      * @param bitRate bits a second; 0 if not known
      */
     public record Picture(
@@ -75,8 +75,8 @@ public record Film(
          * A picture.
          *
          * @param at when it is shown
-         * @param luma brightness of {@value #WIDTH} by {@value #HEIGHT} of its pixels, spread evenly, row by row: 0 is black,
-         *     255 white, unsigned; the viewer may keep it
+         * @param luma brightness of {@value #WIDTH} by {@value #HEIGHT} of its pixels, spread evenly, row by row: 0 is
+         *     black, 255 white, unsigned; the viewer may keep it
          */
         void picture(StreamTime at, byte[] luma);
 

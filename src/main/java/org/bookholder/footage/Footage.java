@@ -31,7 +31,7 @@ public record Footage(
      * @param width in pixels as shown
      * @param height likewise
      * @param rate pictures a second; the nearest standard rate if there is one
-     * @param variable whether the rate wavers, so that a frame's number does not tell its time
+     * @param variable whether the frame rate varies, so that a frame's number does not give its time
      */
     public record Picture(int width, int height, FrameRate rate, boolean variable) {}
 

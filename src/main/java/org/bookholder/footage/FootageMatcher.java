@@ -10,18 +10,18 @@ import org.bookholder.timing.StreamTime;
  * Finds where a take lies in a file of footage by the sound of both.
  *
  * <p>A rough search for pieces of the file anywhere in the take, then many short windows, each measured for itself; a
- * straight line through them gives the place and the drift of the clocks. How many of the windows lie on the line is the
- * confidence. Confined to one thread.
+ * straight line through them gives the place and the drift of the clocks. How many of the windows lie on the line is
+ * the confidence. Confined to one thread.
  */
 public final class FootageMatcher {
-    /** From this confidence on a match is believed. */
+    /** The least confidence at which a match is accepted. */
     public static final double BELIEVED = 0.5;
 
     private static final int WINDOW = 1 << 15;
     private static final int PIECE = 2 * SoundTrack.RATE;
     private static final int MOST_WINDOWS = 60;
 
-    /** Fewer windows than this prove nothing. */
+    /** The least number of windows for a match. */
     private static final int LEAST_WINDOWS = 4;
 
     /** How far a window may lie from the line, in samples: 1.5 ms. */
@@ -35,9 +35,9 @@ public final class FootageMatcher {
 
     private static final double MILLIARDTHS = 1e9;
 
-    private final RoughSearch rough = new RoughSearch();
+    private final CoarseSearch rough = new CoarseSearch();
     private final PhaseCorrelator correlator = new PhaseCorrelator(WINDOW);
-    private final DirectSound direct = new DirectSound(correlator);
+    private final DirectPathFinder direct = new DirectPathFinder(correlator);
 
     /**
      * Finds a take.
@@ -54,10 +54,10 @@ public final class FootageMatcher {
                 .map(measured -> placement(film, take, number, takeStart, measured));
     }
 
-    private record Measured(ClockLine line, double confidence) {}
+    private record Measured(ClockFit line, double confidence) {}
 
     /** The line by which the file's time goes with the take's; near what the rough search found. */
-    private Optional<Measured> line(SoundTrack film, SoundTrack take, List<RoughSearch.Find> finds) {
+    private Optional<Measured> line(SoundTrack film, SoundTrack take, List<CoarseSearch.Find> finds) {
         if (finds.isEmpty()) {
             return Optional.empty();
         }
@@ -67,31 +67,30 @@ public final class FootageMatcher {
         if (piece < SoundTrack.RATE / 2) {
             return Optional.empty();
         }
-        List<ClockLine.Point> points = new ArrayList<>();
+        List<ClockFit.Point> points = new ArrayList<>();
         for (long at : places(take, from, to, piece)) {
-            points.add(measure(film, take, at, piece, RoughSearch.Find.nearest(finds, at)));
+            points.add(measure(film, take, at, piece, CoarseSearch.Find.nearest(finds, at)));
         }
-        return ClockLine.through(points, SLACK)
+        return ClockFit.through(points, SLACK)
                 .filter(line -> line.points() >= LEAST_WINDOWS)
                 .map(line -> measured(film, take, line, points, piece));
     }
 
     /** What most windows agree on may be an echo; the voice itself comes before it. */
-    private Measured measured(
-            SoundTrack film, SoundTrack take, ClockLine line, List<ClockLine.Point> points, int piece) {
-        DirectSound.Found voice = direct.look(film, take, line, ClockLine.near(points, line, SLACK), piece);
+    private Measured measured(SoundTrack film, SoundTrack take, ClockFit line, List<ClockFit.Point> points, int piece) {
+        DirectPathFinder.Found voice = direct.look(film, take, line, ClockFit.near(points, line, SLACK), piece);
         double share = (double) line.points() / points.size();
         return new Measured(line.earlier(voice.lead()), share * (1 - voice.doubt()));
     }
 
     /** Over hours clocks drift by more than a window has room for; from the nearest find to here they do not. */
-    private ClockLine.Point measure(SoundTrack film, SoundTrack take, long at, int piece, RoughSearch.Find near) {
-        int drift = (int) (ClockLine.MOST_DRIFT * Math.abs(at - near.found()));
+    private ClockFit.Point measure(SoundTrack film, SoundTrack take, long at, int piece, CoarseSearch.Find near) {
+        int drift = (int) (ClockFit.MOST_DRIFT * Math.abs(at - near.found()));
         int reach = Math.min((WINDOW - piece) / 2, REACH + drift);
         long from = (long) (at - near.gain()) - reach;
         float[] whole = correlator.spectrum(film.read(from, piece + 2 * reach));
         Peak peak = correlator.find(whole, correlator.spectrum(take.read(at, piece)), 0, 2 * reach);
-        return new ClockLine.Point(at, from + peak.lag());
+        return new ClockFit.Point(at, from + peak.lag());
     }
 
     /** Windows with a voice in them, spread over what take and film have in common. */
@@ -101,7 +100,7 @@ public final class FootageMatcher {
         List<Double> energies = new ArrayList<>();
         for (long at = from; at + piece <= to; at += step) {
             all.add(at);
-            energies.add(RoughSearch.energy(take.read(at, piece)));
+            energies.add(CoarseSearch.energy(take.read(at, piece)));
         }
         double mean = energies.stream().mapToDouble(e -> e).average().orElse(0);
         List<Long> places = new ArrayList<>();
@@ -115,7 +114,7 @@ public final class FootageMatcher {
 
     private static Placement placement(
             SoundTrack film, SoundTrack take, int number, StreamTime takeStart, Measured measured) {
-        ClockLine line = measured.line();
+        ClockFit line = measured.line();
         double first = Math.max(0, -line.start() / (1 + line.drift()));
         double last = Math.min((double) take.length(), (film.length() - line.start()) / (1 + line.drift()));
         return new Placement(

@@ -1,6 +1,6 @@
 package org.bookholder.footage;
 
-/** Sound that can be looked up anywhere: one channel, {@value #RATE} samples a second. */
+/** Sound with random access: one channel, {@value #RATE} samples a second. */
 public interface SoundTrack {
     /** Samples a second: enough for a voice, and an eighth of a millisecond from one to the next. */
     int RATE = 8000;

@@ -15,7 +15,7 @@ import org.bookholder.problem.ProblemException;
 /**
  * Sound kept in a temporary file, so that hours of it need no memory.
  *
- * <p>Confined to one thread. The file goes when it is closed, or the program is interrupted.
+ * <p>Confined to one thread. The file is deleted when this is closed, or the program is interrupted.
  */
 public final class StoredTrack implements SoundTrack, AutoCloseable {
     private static final float FULL_SCALE = 32_768;

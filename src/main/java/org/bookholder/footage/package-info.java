@@ -1,5 +1,5 @@
 /**
- * Camera and recorder files: what they hold, and where they lie in a session. Begin with {@link
+ * Camera and recorder files: their properties, and which part of a session each holds. Begin with {@link
  * org.bookholder.footage.Footage}.
  */
 @NullMarked

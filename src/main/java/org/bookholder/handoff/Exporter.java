@@ -5,7 +5,7 @@ import java.util.List;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 
-/** Writes a session as one kind of file for the people who work on. */
+/** Writes a session as one kind of file, for people who go on working with it. */
 public interface Exporter {
     /** The kind's name on the command line, one lower-case word. */
     String name();

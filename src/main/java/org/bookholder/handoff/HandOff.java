@@ -10,7 +10,7 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 
 /**
- * What the files of a hand-off are written from.
+ * The values that the files of a hand-off are written from.
  *
  * @param name what their names begin with: the lesson in letters, digits and hyphens
  * @param state where the session stands

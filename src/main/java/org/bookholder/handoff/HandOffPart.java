@@ -15,6 +15,6 @@ public interface HandOffPart {
         return false;
     }
 
-    /** The files, of which none is written yet; none if there is nothing to write. */
+    /** The files, not written yet; empty if there is nothing to write. */
     List<HandOffFile> files(HandOff handOff);
 }

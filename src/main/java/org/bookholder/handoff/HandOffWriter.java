@@ -15,7 +15,7 @@ import org.bookholder.files.Disk;
 import org.bookholder.files.FileOperations;
 import org.bookholder.problem.ProblemException;
 
-/** Writes the files of a hand-off: all or none. They are made to be given away, so their permissions are the usual ones. */
+/** Writes the files of a hand-off: all or none. They are meant to be passed on, so they get the usual permissions. */
 public final class HandOffWriter {
     private final AtomicFiles writer;
 

@@ -7,7 +7,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.bookholder.timing.StreamTime;
 
-/** Numbers as they stand in JSON files: to three decimals; a figure that is not known is null. */
+/** Numbers for JSON files, to three decimals; an unknown figure is null. */
 public final class JsonNumbers {
     private JsonNumbers() {}
 

@@ -23,7 +23,7 @@ import org.bookholder.session.Take;
 
 /**
  * Everything that was noted, as one JSON object for other programs. Times are seconds of the session's audio to three
- * decimals; a figure that is not known is null.
+ * decimals; an unknown figure is null.
  */
 public final class NotesJsonExporter implements Exporter {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
@@ -110,7 +110,7 @@ public final class NotesJsonExporter implements Exporter {
                 .put("attempt", made.ordinal());
     }
 
-    /** The deviations that the outcome stands on: the best attempt's, or those of the last one. */
+    /** The deviations behind the outcome: those of the best attempt, else of the last one. */
     private static List<Deviation> said(LineNotes notes) {
         if (notes.best().isPresent()) {
             return notes.best().get().deviations();

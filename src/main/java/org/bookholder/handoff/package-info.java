@@ -1,4 +1,6 @@
-/** Session state to files and text for the people who work on: pickup list, notes, trace. */
+/**
+ * Session state to files for the people who go on working with it: pickup list, notes, trace, and the editor's files.
+ */
 @NullMarked
 package org.bookholder.handoff;
 

@@ -12,12 +12,12 @@ import org.bookholder.course.Measured;
 import org.bookholder.script.model.AgeingFact;
 
 /**
- * Where a course stands.
+ * The state of a course and of each of its lessons.
  *
  * @param course the course
- * @param measured what the presenter's sessions say
+ * @param measured pace and ratio from the presenter's sessions
  * @param lessons where each lesson stands, in order
- * @param today the day for which all this is said
+ * @param today the day that the board is for
  */
 public record Board(Course course, Measured measured, List<LessonState> lessons, LocalDate today) {
     /** Copies the list. */
@@ -44,17 +44,17 @@ public record Board(Course course, Measured measured, List<LessonState> lessons,
         return lessons.stream().allMatch(lesson -> lesson.missing().isEmpty());
     }
 
-    /** The first lesson that something is missing from; empty if the course is finished. */
+    /** The first unfinished lesson; empty if the course is finished. */
     public Optional<LessonState> next() {
         return lessons.stream().filter(lesson -> !lesson.missing().isEmpty()).findFirst();
     }
 
-    /** What in the scripts is to be looked at by today, the longest overdue first. */
+    /** Facts in the scripts that are due for checking today or earlier, the longest overdue first. */
     public List<DueFact> due() {
         return facts(fact -> !fact.due().isAfter(today));
     }
 
-    /** What in the scripts is to be looked at some day after today, the next first. */
+    /** Facts in the scripts that will be due for checking after today, the next first. */
     public List<DueFact> ageing() {
         return facts(fact -> fact.due().isAfter(today));
     }

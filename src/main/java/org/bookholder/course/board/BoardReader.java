@@ -23,7 +23,7 @@ import org.bookholder.pace.RunningTime;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 
-/** Finds out where a course stands, from what lies in its folder and from its sessions. */
+/** Works out the state of a course from the files in its folder and from its sessions. */
 public final class BoardReader {
     private static final Pattern FILM = Pattern.compile("(?i)\\.(mp4|m4v|mov|mkv|webm|mxf|avi|mpg|ts)$");
 
@@ -50,7 +50,7 @@ public final class BoardReader {
     }
 
     /**
-     * Where the course stands, before anything is planned.
+     * The state of the course, before anything is planned.
      *
      * @param sessions the sessions of each lesson
      * @param today the day for which this is said

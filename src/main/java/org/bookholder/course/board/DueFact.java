@@ -6,7 +6,7 @@ import org.bookholder.course.Lesson;
 import org.bookholder.script.model.AgeingFact;
 
 /**
- * Something that is to be looked at again.
+ * A fact in a script that needs checking again.
  *
  * @param lesson where it stands
  * @param fact what it is

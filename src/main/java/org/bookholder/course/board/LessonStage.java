@@ -1,6 +1,6 @@
 package org.bookholder.course.board;
 
-/** How far a lesson has come; each stage takes those before it for granted. */
+/** How far a lesson has come; each stage includes the ones before it. */
 public enum LessonStage {
     /** There is a script. */
     SCRIPT("script"),

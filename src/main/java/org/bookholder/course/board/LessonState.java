@@ -13,7 +13,7 @@ import org.bookholder.course.Lesson;
 import org.bookholder.course.Text;
 
 /**
- * Where one lesson stands.
+ * The state of one lesson.
  *
  * @param lesson the lesson
  * @param seconds its likely running time
@@ -67,7 +67,7 @@ public record LessonState(
         return check.filter(ExportCheck::passed).isPresent() ? LessonStage.CHECKED : LessonStage.EXPORTED;
     }
 
-    /** What is to be done next. */
+    /** The next step. */
     public String next() {
         return switch (stage()) {
             case SCRIPT -> "plan its recording";
@@ -92,7 +92,7 @@ public record LessonState(
         return planned.map(day -> " on " + day).orElse("");
     }
 
-    /** What is missing before the lesson can go out, one phrase for each step. */
+    /** The steps that are missing before the lesson can go out, one phrase for each. */
     public List<String> missing() {
         List<String> missing = new ArrayList<>();
         if (!recording.begun()) {

@@ -14,8 +14,8 @@ import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
 /**
- * What was recorded of a lesson, over all its sessions. Lines are known by their text, so a line that was rewritten after
- * it was recorded is to be recorded again.
+ * What was recorded of a lesson, over all its sessions. Lines are known by their text, so a line that was rewritten
+ * after it was recorded is to be recorded again.
  *
  * @param lines how many lines the script has now
  * @param unread numbers of the lines that no session came to
@@ -32,7 +32,7 @@ public record Recording(int lines, List<Integer> unread, List<Integer> pickups, 
     /** The nth line of a wording: two lines of one script may read the same. */
     private record Key(String text, int nth) {}
 
-    /** What the sessions of one lesson, in any order, left of its script. */
+    /** What the sessions of one lesson, in any order, recorded of its script. */
     public static Recording of(Script script, List<RecordedSession> sessions) {
         Map<Key, Boolean> clean = new HashMap<>();
         List<RecordedSession> inOrder = new ArrayList<>(sessions);

@@ -3,7 +3,7 @@ package org.bookholder.course.edit;
 import org.bookholder.course.Costs;
 
 /**
- * Editing oneself against hiring somebody.
+ * Compares editing it yourself with hiring an editor.
  *
  * @param own cost of doing it oneself: the equipment and the hours at what they are worth
  * @param hired cost of having it done: the quote; the equipment is needed either way
@@ -11,7 +11,7 @@ import org.bookholder.course.Costs;
  * @param hiredSales how many sales pay for having it done; 0 if there is no quote
  */
 public record Balance(double own, double hired, long ownSales, long hiredSales) {
-    /** What editing for {@code hours} comes to. */
+    /** The comparison for {@code hours} of editing. */
     public static Balance of(Costs costs, double hours) {
         double own = costs.equipment() + hours * costs.hour();
         double hired = costs.hired() == 0 ? 0 : costs.equipment() + costs.hired();

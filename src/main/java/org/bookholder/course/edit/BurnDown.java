@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.bookholder.course.Editing;
 
 /**
- * Editing as it was planned and as it went: how many lessons were left at the end of each week.
+ * Editing as planned and as it went: the number of lessons left at the end of each week.
  *
  * @param from the first day of the first week
  * @param planned lessons left after each week of the plan, the first entry before it began
@@ -32,7 +32,7 @@ public record BurnDown(
         real = List.copyOf(real);
     }
 
-    /** How the edit of {@code tasks} goes, seen from {@code today}. */
+    /** The burn-down of {@code tasks} as of {@code today}. */
     public static BurnDown of(List<EditTask> tasks, Editing editing, LocalDate today) {
         LocalDate from = editing.from().orElseGet(() -> firstDone(tasks).orElseGet(() -> firstToEdit(tasks, today)));
         List<Integer> planned = new ArrayList<>(List.of(tasks.size()));

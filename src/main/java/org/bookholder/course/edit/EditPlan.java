@@ -68,7 +68,7 @@ public record EditPlan(List<EditWeek> weeks) {
         return open.stream().filter(task -> task.canBeginOn(week)).findFirst();
     }
 
-    /** The last day of the last week; the day before {@code from} if there is nothing to do. */
+    /** The last day of the last week; the day before {@code from} if there is no work. */
     public LocalDate ends(LocalDate from) {
         return from.plusWeeks(weeks.size()).minusDays(1);
     }

@@ -154,7 +154,7 @@ public final class EditText {
                                 burnDown.speedFrom()));
     }
 
-    /** How a day that was hoped for stands against the forecast, line by line. */
+    /** Compares a hoped-for day with the forecast, line by line. */
     public static List<String> launch(LocalDate hoped, List<EditTask> tasks, Editing editing, LocalDate today) {
         BurnDown burnDown = BurnDown.of(tasks, editing, today);
         String begins = "You hoped to launch on " + hoped;

@@ -1,4 +1,4 @@
-/** Weeks of editing, what became of them, and what it all costs. */
+/** Weeks of editing as planned and as they went, and what the course costs. */
 @NullMarked
 package org.bookholder.course.edit;
 

@@ -11,28 +11,30 @@ import org.bookholder.course.board.DueFact;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.shoot.PlannedSession;
+import org.bookholder.course.shoot.RecordingTask;
 import org.bookholder.course.shoot.SessionPlan;
-import org.bookholder.course.shoot.Work;
 
-/** The board, the sessions that are left and the edit's burn-down as HTML. Needs no script and nothing from elsewhere. */
+/**
+ * The board, the sessions that are left and the edit's burn-down as HTML. Needs no script and nothing from elsewhere.
+ */
 public final class CoursePage {
     private static final String STYLE = """
-            :root { color-scheme: light dark; --paper: #FFFCF5; --ink: #211C17; --quiet: #6B6155; --rule: #DDD3C2;
-              --todo: #9A3B1E; --under-way: #8A5800; --done: #2C6B7C }
-            @media (prefers-color-scheme: dark) { :root { --paper: #1B1713; --ink: #F6EDDD; --quiet: #B3A797;
-              --rule: #453C32; --todo: #E08A6B; --under-way: #E3B25F; --done: #7FB6C4 } }
-            @media print { :root { --paper: #FFF; --ink: #000 } }
-            body { font: 1rem/1.5 Georgia, serif; background: var(--paper); color: var(--ink); max-width: 60rem;
-              margin: 2rem auto; padding: 0 1rem }
-            table { border-collapse: collapse; width: 100% }
-            th { text-align: left; font-weight: normal; color: var(--quiet) }
-            th, td { padding: .35rem .75rem .35rem 0; border-bottom: 1px solid var(--rule); vertical-align: top }
-            .n { text-align: right; font-variant-numeric: tabular-nums }
-            .s { border-left: .3rem solid var(--todo); padding-left: .6rem; white-space: nowrap }
-            .s.u { border-left-color: var(--under-way) } .s.d { border-left-color: var(--done) }
-            .q { color: var(--quiet) }
-            svg text { fill: var(--ink); font: 13px Georgia, serif }
-            """;
+        :root { color-scheme: light dark; --paper: #FFFCF5; --ink: #211C17; --quiet: #6B6155; --rule: #DDD3C2;
+          --todo: #9A3B1E; --under-way: #8A5800; --done: #2C6B7C }
+        @media (prefers-color-scheme: dark) { :root { --paper: #1B1713; --ink: #F6EDDD; --quiet: #B3A797;
+          --rule: #453C32; --todo: #E08A6B; --under-way: #E3B25F; --done: #7FB6C4 } }
+        @media print { :root { --paper: #FFF; --ink: #000 } }
+        body { font: 1rem/1.5 Georgia, serif; background: var(--paper); color: var(--ink); max-width: 60rem;
+          margin: 2rem auto; padding: 0 1rem }
+        table { border-collapse: collapse; width: 100% }
+        th { text-align: left; font-weight: normal; color: var(--quiet) }
+        th, td { padding: .35rem .75rem .35rem 0; border-bottom: 1px solid var(--rule); vertical-align: top }
+        .n { text-align: right; font-variant-numeric: tabular-nums }
+        .s { border-left: .3rem solid var(--todo); padding-left: .6rem; white-space: nowrap }
+        .s.u { border-left-color: var(--under-way) } .s.d { border-left-color: var(--done) }
+        .q { color: var(--quiet) }
+        svg text { fill: var(--ink); font: 13px Georgia, serif }
+        """;
 
     private CoursePage() {}
 
@@ -49,12 +51,14 @@ public final class CoursePage {
     public static String fragment(Board board, SessionPlan plan, BurnDown burnDown) {
         return gate(board) + lessons(board) + facts(board.due()) + sessions(plan) + "<h2>Edit</h2>\n"
                 + BurnDownPlot.of(burnDown) + "<p class=\"q\">" + escape(BoardText.RUNS)
-                + " Sessions and weeks are those of <code>bookholder plan</code>, which names the source of each figure.</p>\n";
+                + " Sessions and weeks are those of <code>bookholder plan</code>, which names the source of each"
+                + " figure.</p>\n";
     }
 
     private static String gate(Board board) {
         return board.finished()
-                ? "<p><strong>The course is finished:</strong> every lesson is recorded, edited, exported and checked.</p>\n"
+                ? "<p><strong>The course is finished:</strong> every lesson is recorded, edited, exported and"
+                        + " checked.</p>\n"
                 : "<p><strong>Not finished.</strong> Promise nobody a date before it is.</p>\n";
     }
 
@@ -64,7 +68,8 @@ public final class CoursePage {
             List<String> missing = state.missing();
             rows.append(String.format(
                     Locale.ROOT,
-                    "<tr><td class=\"n\">%d<td>%s<td class=\"n\">%d<td class=\"n\">%s<td class=\"s %s\">%s<td>%s<td class=\"q\">%s\n",
+                    "<tr><td class=\"n\">%d<td>%s<td class=\"n\">%d<td class=\"n\">%s<td class=\"s %s\">%s<td>%s<td"
+                            + " class=\"q\">%s\n",
                     state.lesson().number(),
                     escape(state.lesson().title()),
                     state.lesson().script().spokenWords(),
@@ -120,7 +125,7 @@ public final class CoursePage {
         return rows.isEmpty() && left.isEmpty() ? "" : "<h2>Recording</h2>\n<ol>\n" + rows + "</ol>\n" + left;
     }
 
-    private static String works(List<Work> works) {
+    private static String works(List<RecordingTask> works) {
         return works.stream()
                 .map(work -> work.name() + " (" + work.what() + ")")
                 .collect(Collectors.joining(", "));

@@ -34,12 +34,12 @@ public record HardStretch(Kind kind, int line, String words, int count) {
             this.remedy = remedy;
         }
 
-        /** What there is too much of, after a number. */
+        /** The unit of the count, to be written after a number. */
         public String what() {
             return what;
         }
 
-        /** What the author can do about it. */
+        /** What the author can do. */
         public String remedy() {
             return remedy;
         }

@@ -23,7 +23,7 @@ public final class PlanRules {
     }
 
     /** The rules that {@code plan} breaks, in words; none if it keeps them all. */
-    public static List<String> broken(SessionPlan plan, List<Work> works, Shooting shooting, Terms terms) {
+    public static List<String> broken(SessionPlan plan, List<RecordingTask> works, Shooting shooting, Terms terms) {
         PlanRules rules = new PlanRules(plan, terms);
         plan.sessions().forEach(rules::checkSession);
         rules.checkDays(shooting);
@@ -86,7 +86,7 @@ public final class PlanRules {
     }
 
     /** All that is to be recorded is in the plan once, or left over. */
-    private void checkWorks(List<Work> works) {
+    private void checkWorks(List<RecordingTask> works) {
         Map<Integer, Duration> planned = new HashMap<>();
         for (PlannedSession session : plan.sessions()) {
             for (Slot slot : session.slots()) {
@@ -99,7 +99,7 @@ public final class PlanRules {
         if (!planned.equals(wanted)) {
             broken.add("what is planned (" + planned + ") is not what is to be recorded (" + wanted + ")");
         }
-        for (Work work : works) {
+        for (RecordingTask work : works) {
             long sessions = plan.sessions().stream()
                     .filter(session -> session.works().stream().anyMatch(w -> w.lesson() == work.lesson()))
                     .count();

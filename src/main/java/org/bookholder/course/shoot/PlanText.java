@@ -19,7 +19,7 @@ public final class PlanText {
     private PlanText() {}
 
     /** The text, line by line. */
-    public static List<String> of(Works works, SessionPlan plan, Terms terms) {
+    public static List<String> of(RecordingBacklog works, SessionPlan plan, Terms terms) {
         List<String> out = new ArrayList<>();
         if (works.works().isEmpty()) {
             out.add("Everything is recorded, and no pickup is open.");

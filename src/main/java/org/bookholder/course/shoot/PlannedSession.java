@@ -39,7 +39,7 @@ public record PlannedSession(Optional<LocalDate> date, LocalTime from, Duration 
      * @param length how long it is
      * @param work what is read; empty unless it is for reading
      */
-    public record Slot(Use use, Duration start, Duration length, Optional<Work> work) {
+    public record Slot(Use use, Duration start, Duration length, Optional<RecordingTask> work) {
         /** When it ends, since the session's beginning. */
         public Duration end() {
             return start.plus(length);
@@ -50,14 +50,15 @@ public record PlannedSession(Optional<LocalDate> date, LocalTime from, Duration 
      * A session in which these are read in this order: after the set-up, with a break before whatever would go over the
      * longest stretch, and within a work only if it is longer than that by itself.
      */
-    static PlannedSession of(Optional<LocalDate> date, LocalTime from, Duration room, List<Work> works, Terms terms) {
+    static PlannedSession of(
+            Optional<LocalDate> date, LocalTime from, Duration room, List<RecordingTask> works, Terms terms) {
         List<Slot> slots = new ArrayList<>();
         Duration at = terms.setUp();
         if (!at.isZero()) {
             slots.add(new Slot(Use.SET_UP, Duration.ZERO, at, Optional.empty()));
         }
         Duration stretch = Duration.ZERO;
-        for (Work work : works) {
+        for (RecordingTask work : works) {
             Duration left = work.length();
             while (!left.isZero()) {
                 Duration next = min(left, terms.stretch());
@@ -93,7 +94,7 @@ public record PlannedSession(Optional<LocalDate> date, LocalTime from, Duration 
     }
 
     /** What is read in it, in order, each once. */
-    public List<Work> works() {
+    public List<RecordingTask> works() {
         return slots.stream().flatMap(slot -> slot.work().stream()).distinct().toList();
     }
 

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param free the given days that are not needed
  */
 public record SessionPlan(
-        List<PlannedSession> sessions, List<Work> left, List<String> why, int over, List<LocalDate> free) {
+        List<PlannedSession> sessions, List<RecordingTask> left, List<String> why, int over, List<LocalDate> free) {
     /** Copies the lists. */
     public SessionPlan {
         sessions = List.copyOf(sessions);

@@ -11,20 +11,20 @@ import org.bookholder.course.Shooting.Day;
 /**
  * Splits what is to be recorded into sessions.
  *
- * <p>Lessons are taken in order, each session filled before the next is begun. If less could be left over, or fewer sessions
- * would do, they are placed otherwise ({@link WholeSearch}, {@link PlacingSearch}). A lesson is split only if no session could
- * hold the whole of it. Within a session the hardest comes first, while the voice is fresh.
+ * <p>Lessons are taken in order, each session filled before the next is begun. If less could be left over, or fewer
+ * sessions would do, they are placed otherwise ({@link PackingSearch}, {@link AssignmentSearch}). A lesson is split
+ * only if no session could hold the whole of it. Within a session the hardest comes first, while the voice is fresh.
  */
 public final class SessionPlanner {
     /** A lesson is cut into no more parts than this. */
     static final int MOST_PARTS = 20;
 
-    private final SessionRooms rooms;
+    private final SessionCapacities rooms;
 
     /** What is to be recorded, in order, lessons that are too long in parts. */
-    private final List<Work> works;
+    private final List<RecordingTask> works;
 
-    private SessionPlanner(SessionRooms rooms, List<Work> works) {
+    private SessionPlanner(SessionCapacities rooms, List<RecordingTask> works) {
         this.rooms = rooms;
         this.works = works;
     }
@@ -36,7 +36,7 @@ public final class SessionPlanner {
      * @param shooting the days on which it can be; if there are none, as many sessions of the usual length as it takes
      * @param today days before it are over
      */
-    public static SessionPlan plan(List<Work> works, Shooting shooting, Terms terms, LocalDate today) {
+    public static SessionPlan plan(List<RecordingTask> works, Shooting shooting, Terms terms, LocalDate today) {
         List<Day> days = shooting.days().stream()
                 .filter(day -> !day.date().isBefore(today))
                 .toList();
@@ -56,16 +56,18 @@ public final class SessionPlanner {
         if (!dated) {
             days = List.of(new Day(LocalDate.EPOCH, Shooting.USUAL_START, Shooting.USUAL_LENGTH));
         }
-        SessionRooms kinds = new SessionRooms(days, dated, terms);
-        List<Work> parts =
+        SessionCapacities kinds = new SessionCapacities(days, dated, terms);
+        List<RecordingTask> parts =
                 works.stream().flatMap(work -> parts(work, kinds).stream()).toList();
         return new SessionPlanner(kinds.of(parts.size()), parts).plan(kinds, over);
     }
 
-    /** A work, in as few even parts as the roomiest day asks for; whole if it fits, or if no part would fit anywhere. */
-    private static List<Work> parts(Work work, SessionRooms rooms) {
+    /**
+     * A work, in as few even parts as the roomiest day asks for; whole if it fits, or if no part would fit anywhere.
+     */
+    private static List<RecordingTask> parts(RecordingTask work, SessionCapacities rooms) {
         for (int of = 1; of <= Math.min(MOST_PARTS, work.minutes()); of++) {
-            List<Work> parts = work.parts(of);
+            List<RecordingTask> parts = work.parts(of);
             if (rooms.holdAlone(parts.get(0))) {
                 return parts;
             }
@@ -73,19 +75,19 @@ public final class SessionPlanner {
         return List.of(work);
     }
 
-    private SessionPlan plan(SessionRooms kinds, int over) {
-        TightPlacing tight = new TightPlacing(rooms, works);
-        Placing best = placed(tight);
-        List<Work> left = best.left();
+    private SessionPlan plan(SessionCapacities kinds, int over) {
+        PackedAssignment tight = new PackedAssignment(rooms, works);
+        Assignment best = placed(tight);
+        List<RecordingTask> left = best.left();
         return new SessionPlan(
                 best.sessions(),
                 left,
-                left.isEmpty() ? List.of() : Shortage.why(kinds, works, left, tight.answer()),
+                left.isEmpty() ? List.of() : ShortageReasons.why(kinds, works, left, tight.answer()),
                 over,
                 kinds.dated() ? free(kinds, best.sessions()) : List.of());
     }
 
-    private static List<LocalDate> free(SessionRooms kinds, List<PlannedSession> sessions) {
+    private static List<LocalDate> free(SessionCapacities kinds, List<PlannedSession> sessions) {
         List<LocalDate> free = new ArrayList<>(dates(kinds.given()));
         sessions.forEach(session -> session.date().ifPresent(free::remove));
         return free;
@@ -95,9 +97,9 @@ public final class SessionPlanner {
         return days.stream().map(Day::date).toList();
     }
 
-    private Placing placed(TightPlacing tight) {
+    private Assignment placed(PackedAssignment tight) {
         int fewest = rooms.fewest(works);
-        Placing best = placed(true);
+        Assignment best = placed(true);
         if (best.holdsAllIn(fewest)) {
             return best;
         }
@@ -105,14 +107,14 @@ public final class SessionPlanner {
         for (int sessions = fewest; sessions <= rooms.days() && !best.holdsAllIn(sessions); sessions++) {
             best = best.orBetter(tight.allIn(sessions));
         }
-        return best.left().isEmpty() ? best : PlacingSearch.better(best.orBetter(tight.fullest()), longestFirst());
+        return best.left().isEmpty() ? best : AssignmentSearch.better(best.orBetter(tight.fullest()), longestFirst());
     }
 
     /** Each work on the first day with room for it, or, {@code inOrder}, on none before the last one's. */
-    private Placing placed(boolean inOrder) {
-        Placing placing = new Placing(rooms);
+    private Assignment placed(boolean inOrder) {
+        Assignment placing = new Assignment(rooms);
         int from = 0;
-        for (Work work : works) {
+        for (RecordingTask work : works) {
             int day = from;
             while (day < placing.days() && !placing.place(day, work)) {
                 day++;
@@ -125,13 +127,13 @@ public final class SessionPlanner {
         return placing;
     }
 
-    private List<Work> longestFirst() {
+    private List<RecordingTask> longestFirst() {
         return works.stream()
-                .sorted(Comparator.comparing(Work::length).reversed())
+                .sorted(Comparator.comparing(RecordingTask::length).reversed())
                 .toList();
     }
 
-    static Duration sum(List<Work> works) {
-        return Duration.ofMinutes(Work.minutesOf(works));
+    static Duration sum(List<RecordingTask> works) {
+        return Duration.ofMinutes(RecordingTask.minutesOf(works));
     }
 }

@@ -12,7 +12,9 @@ import org.bookholder.timing.StreamTime;
  * <p>A reading that is judged again replaces what it told before.
  */
 public final class ReaderProfile {
-    /** A recogniser that hears a word as the same other one so often, in so many lines, and never right, is to blame. */
+    /**
+     * A recogniser that hears a word as the same other one so often, in so many lines, and never right, is to blame.
+     */
     private static final int TIMES = 3;
 
     private static final int LINES = 2;

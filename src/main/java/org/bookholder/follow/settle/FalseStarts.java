@@ -11,13 +11,14 @@ import org.bookholder.script.model.PreparedScript.PreparedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Tells a line that was begun and broken off from other speech that is not in the script, where the script ear recognised
- * none of it: what the open ear heard sounds like the beginning of the line that is read directly afterwards.
+ * Tells a line that was begun and broken off from other speech that is not in the script, where the script ear
+ * recognised none of it: what the open ear heard sounds like the beginning of the line that is read directly
+ * afterwards.
  */
 final class FalseStarts {
     /**
-     * Edits, as a share of the letters, up to which two beginnings are the same misheard. From 0.45 to 0.55 nothing changed
-     * in 70 readings; at 0.65 other speech was taken for a line.
+     * Edits, as a share of the letters, up to which two beginnings are the same misheard. From 0.45 to 0.55 nothing
+     * changed in 70 readings; at 0.65 other speech was taken for a line.
      */
     private static final double ALIKE = 0.45;
 

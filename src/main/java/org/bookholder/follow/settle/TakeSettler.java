@@ -20,7 +20,9 @@ import org.bookholder.speech.Hypothesis;
 import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
-/** The settling path of one take: spans as they close, attempts once both ears have heard them, all of it at the end. */
+/**
+ * The settling path of one take: spans as they close, attempts once both ears have heard them, all of it at the end.
+ */
 public final class TakeSettler {
     private final ReadingGraph graph;
     private final int take;
@@ -97,8 +99,9 @@ public final class TakeSettler {
     }
 
     /**
-     * Judges readings that have got to the end of their line, as they seem now: what comes next may be part of them, but
-     * in a pause nothing comes for long. They get the ordinals that they will have and are told again if they change.
+     * Judges readings that have got to the end of their line, as they seem now: what comes next may be part of them,
+     * but in a pause nothing comes for long. They get the ordinals that they will have and are told again if they
+     * change.
      */
     private List<Attempt> judgeAhead() {
         if (judged < spans.size()) {

@@ -66,7 +66,7 @@ final class Decoder implements AutoCloseable {
         return packet.stream_index() == stream.index();
     }
 
-    /** Takes in a packet, null at the end; gives all frames that it sets free to {@code taker}. */
+    /** Decodes a packet, null at the end, and gives every finished frame to {@code taker}. */
     void decode(@Nullable AVPacket packet, Taker taker) throws ProblemException {
         if (avcodec.avcodec_send_packet(context, packet) < 0 && packet != null) {
             damaged++;

@@ -19,16 +19,17 @@ import org.bytedeco.ffmpeg.global.avutil;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads a film from beginning to end, once: a reduced picture of each frame, and all of its sound. Confined to one thread.
+ * Reads a film once from beginning to end: the brightness of some pixels of each frame, and all of its sound. Confined
+ * to one thread.
  */
 public final class FilmReader implements AutoCloseable {
     private final OpenFile file;
     private final Film film;
     private final Optional<Decoder> pictures;
     private final Optional<Decoder> sounds;
-    private final Reducer reducer = new Reducer();
+    private final LumaSampler reducer = new LumaSampler();
     private final AVPacket packet = avcodec.av_packet_alloc();
-    private @Nullable Separator separator;
+    private @Nullable ChannelSplitter separator;
     private StreamTime reached = StreamTime.ZERO;
     private StreamTime pictureEnd = StreamTime.ZERO;
     private StreamTime soundEnd = StreamTime.ZERO;
@@ -66,7 +67,7 @@ public final class FilmReader implements AutoCloseable {
         }
     }
 
-    /** What the file says of itself. */
+    /** The film as its file describes it. */
     public Film film() {
         return film;
     }
@@ -76,7 +77,7 @@ public final class FilmReader implements AutoCloseable {
         return reached;
     }
 
-    /** When the last picture that was read goes. */
+    /** When the last picture that was read ends. */
     public StreamTime pictureEnd() {
         return pictureEnd;
     }
@@ -92,7 +93,7 @@ public final class FilmReader implements AutoCloseable {
                 + sounds.map(Decoder::damaged).orElse(0L);
     }
 
-    /** Reads on, a frame or some; returns false at the end. A file that breaks off in the middle ends there. */
+    /** Reads the next frame or frames; returns false at the end. A file that breaks off in the middle ends there. */
     public boolean read(Film.Viewer viewer) throws ProblemException {
         if (ended) {
             return false;
@@ -126,9 +127,9 @@ public final class FilmReader implements AutoCloseable {
     }
 
     private void sound(AVFrame frame, StreamTime at, Film.Viewer viewer) throws ProblemException {
-        Separator apart = separator;
+        ChannelSplitter apart = separator;
         if (apart == null) {
-            apart = Separator.of(frame, file.path());
+            apart = ChannelSplitter.of(frame, file.path());
             separator = apart;
         }
         float[][] channels = apart.channels(frame);
@@ -192,7 +193,7 @@ public final class FilmReader implements AutoCloseable {
                         .toList());
     }
 
-    /** Those behind count more, low-frequency effects not at all. */
+    /** Surround channels count more, the low-frequency channel not at all. */
     private static double weight(int channel) {
         if (channel == avutil.AV_CHAN_LOW_FREQUENCY || channel == avutil.AV_CHAN_LOW_FREQUENCY_2) {
             return 0;

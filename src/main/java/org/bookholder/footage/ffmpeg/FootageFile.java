@@ -17,7 +17,7 @@ import org.bytedeco.ffmpeg.global.avcodec;
 import org.bytedeco.ffmpeg.global.avformat;
 import org.bytedeco.ffmpeg.global.avutil;
 
-/** Finds out what a camera's or recorder's file holds, without decoding it. */
+/** Reads the properties of a camera's or recorder's file without decoding it. */
 public final class FootageFile {
     /** A frame that is longer or shorter than the mean by more than this share is out of step. */
     private static final double STEP = 0.25;

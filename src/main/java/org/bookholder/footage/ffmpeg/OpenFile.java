@@ -62,7 +62,7 @@ final class OpenFile implements AutoCloseable {
         return index < 0 ? Optional.empty() : Optional.of(context.streams(index));
     }
 
-    /** What was written of the whole file or of one of its streams under a name. */
+    /** A metadata entry of the file or of one of its streams. */
     Optional<String> note(String name) {
         Optional<String> found = note(context.metadata(), name);
         for (int i = 0; i < context.nb_streams() && found.isEmpty(); i++) {
@@ -81,7 +81,7 @@ final class OpenFile implements AutoCloseable {
                 : Optional.of(entry.value().getString(StandardCharsets.UTF_8));
     }
 
-    /** What FFmpeg says of an error. */
+    /** FFmpeg's text for an error code. */
     static String reason(int error) {
         try (BytePointer text = new BytePointer(MESSAGE)) {
             avutil.av_strerror(error, text, MESSAGE);

@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.bookholder.timing.StreamTime;
 
-/** Breaks a line's words into captions, and a caption into rows, where it makes best sense. */
+/** Breaks a line's words into captions, and a caption into rows, at the best phrase breaks. */
 final class CaptionBreaker {
     private static final double IMPOSSIBLE = 1e9;
 
-    /** What one more caption costs: a little less than breaking a phrase. */
+    /** Penalty for one more caption: a little less than for breaking a phrase. */
     private static final double ONE_MORE = 8;
 
-    /** What a caption of one or two words costs that is left over from a longer text. */
+    /** Penalty for a leftover caption of one or two words. */
     private static final double CRUMB = 10;
 
     /** Breaking where the speaker pauses for so long is free. */
@@ -48,7 +48,7 @@ final class CaptionBreaker {
         return captions;
     }
 
-    /** A caption's rows: one if it fits, else two, broken where it makes best sense and rather evenly. */
+    /** A caption's rows: one if it fits, else two of about the same length, broken at a phrase. */
     List<String> rows(List<TimedWord> words) {
         String whole = join(words);
         if (whole.length() <= rules.width()) {
@@ -74,7 +74,7 @@ final class CaptionBreaker {
         return ONE_MORE + breaking + (crumb ? CRUMB : 0) + unevenness(words, start, end);
     }
 
-    /** Long captions are dearer than two even ones of the same text. */
+    /** Penalty for uneven captions: one long caption costs more than two even ones. */
     private double unevenness(List<TimedWord> words, int start, int end) {
         double fill = (double) join(words.subList(start, end)).length() / (rules.width() * rules.rows());
         return 2 * fill * fill;

@@ -9,8 +9,8 @@ import org.bookholder.handoff.HandOffPart;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Captions of the cut lesson as WebVTT (W3C) and SubRip, in the script's spelling, with the times at which the words were
- * said.
+ * Captions of the cut lesson as WebVTT (W3C) and SubRip, in the script's spelling, with the times at which the words
+ * were said.
  */
 public final class CaptionsPart implements HandOffPart {
     @Override
@@ -25,7 +25,7 @@ public final class CaptionsPart implements HandOffPart {
 
     @Override
     public List<HandOffFile> files(HandOff handOff) {
-        List<Caption> captions = new CaptionWriter(CaptionRules.standard()).write(CutWords.of(handOff));
+        List<Caption> captions = new CaptionWriter(CaptionRules.standard()).write(CutTranscript.of(handOff));
         return List.of(
                 HandOffFile.text(handOff.name() + ".vtt", out -> webVtt(captions, out)),
                 HandOffFile.text(handOff.name() + ".srt", out -> subRip(captions, out)));

@@ -17,7 +17,7 @@ import org.bookholder.handoff.timeline.TimelineEvent;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.timing.Timecode;
 
-/** The cut list as a table, with the handles of each clip and the punch-in plan. */
+/** The cut list as a table, with the handles of each clip and its punch-in framing. */
 public final class CutTablePart implements HandOffPart {
     private static final List<String> HEADING = List.of(
             "event",

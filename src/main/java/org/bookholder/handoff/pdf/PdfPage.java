@@ -84,7 +84,7 @@ final class PdfPage implements AutoCloseable {
         return rows(size, indent, text).size() * size * LEADING;
     }
 
-    /** Turns the page if so much no longer fits, but would on a new one. */
+    /** Begins a new page if this height does not fit here but would fit there. */
     void keepTogether(float height) throws IOException {
         if (top - height < MARGIN && height < SIZE.getHeight() - 2 * MARGIN) {
             turn();

@@ -10,11 +10,11 @@ import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
 
 /**
- * One line of the pickup list, or of those that the editor is to mend.
+ * One row of the pickup list, or of the lines for the editor to fix.
  *
  * @param pickup what became of the line
  * @param text the line, whole
- * @param time time of day at which it was tried, or ought to have been
+ * @param time time of day at which it was read, or should have been
  * @param place where that is to be found
  */
 record PickupRow(Pickup pickup, String text, Optional<LocalDateTime> time, Optional<MediaLocator.Place> place) {
@@ -23,7 +23,7 @@ record PickupRow(Pickup pickup, String text, Optional<LocalDateTime> time, Optio
         return of(handOff, Pickups.of(handOff.state()));
     }
 
-    /** The lines to mend. */
+    /** The lines for the editor to fix. */
     static List<PickupRow> fixes(HandOff handOff) {
         return of(handOff, Pickups.fixes(handOff.state()));
     }

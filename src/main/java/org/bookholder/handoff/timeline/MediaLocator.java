@@ -6,7 +6,7 @@ import org.bookholder.timing.StreamTime;
 import org.bookholder.timing.Timecode;
 
 /**
- * Where moments of a session are to be found in its files.
+ * Finds moments of a session in its files.
  *
  * @param timecode how frames are counted
  * @param media the files; where several hold the same moment, the first of them

@@ -13,11 +13,11 @@ import org.bookholder.timing.StreamTime;
 import org.bookholder.timing.Timecode;
 
 /**
- * Counts a cut in frames. Each boundary is rounded once, from its own time to the nearest frame of its file; the timeline
- * adds up whole frames, so that nothing drifts.
+ * Counts a cut in frames. Each boundary is rounded once, from its own time to the nearest frame of its file; the
+ * timeline adds up whole frames, so that nothing drifts.
  */
 public final class TimelineBuilder {
-    /** A hole of so many frames between two files is not worth a piece of its own. */
+    /** A gap of this many frames or fewer between two files is closed. */
     private static final int SLIVER = 2;
 
     private final FrameRate rate;

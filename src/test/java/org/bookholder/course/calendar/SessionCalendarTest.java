@@ -14,10 +14,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.bookholder.course.Shooting;
+import org.bookholder.course.shoot.RecordingTask;
 import org.bookholder.course.shoot.SessionPlan;
 import org.bookholder.course.shoot.SessionPlanner;
 import org.bookholder.course.shoot.Terms;
-import org.bookholder.course.shoot.Work;
 import org.junit.jupiter.api.Test;
 
 /** RFC 5545, read back by a library that had no part in writing it. */
@@ -39,8 +39,8 @@ final class SessionCalendarTest {
                 .isEqualTo(Instant.parse("2027-07-01T08:00:00Z").plus(Duration.ofMinutes(30 + 85 + 20)));
         assertThat(event.getDateTimeStamp().getValue().toInstant()).isEqualTo(NOW);
         assertThat(event.getSummary().getValue())
-                .isEqualTo(
-                        "Recording: Wheels; spokes, and\u2014\u00fcber all\u2014a very long title that has to be folded");
+                .isEqualTo("Recording: Wheels; spokes, and\u2014\u00fcber all\u2014a very long title that has to be"
+                        + " folded");
         assertThat(event.getDescription().getValue())
                 .startsWith(
                         "10:00 set-up, 30 min\n10:30 lesson-1 (whole), 25 min\n10:55 break, 10 min\n11:05 lesson-2");
@@ -80,8 +80,9 @@ final class SessionCalendarTest {
     }
 
     private static String calendar(String title, int... minutes) {
-        List<Work> works = IntStream.range(0, minutes.length)
-                .mapToObj(i -> new Work(i + 1, "lesson-" + (i + 1), "whole", Duration.ofMinutes(minutes[i]), 0))
+        List<RecordingTask> works = IntStream.range(0, minutes.length)
+                .mapToObj(
+                        i -> new RecordingTask(i + 1, "lesson-" + (i + 1), "whole", Duration.ofMinutes(minutes[i]), 0))
                 .toList();
         Terms terms =
                 new Terms(Duration.ofMinutes(30), Duration.ofMinutes(35), Duration.ofMinutes(10), Duration.ofHours(2));

@@ -15,8 +15,8 @@ import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardReader;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.shoot.PlannedSession;
+import org.bookholder.course.shoot.RecordingTask;
 import org.bookholder.course.shoot.SessionPlan;
-import org.bookholder.course.shoot.Work;
 import org.bookholder.problem.ProblemException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -51,7 +51,7 @@ final class CoursePageTest {
         files.lesson("hub", "It costs [$12](check:2027-03).");
         files.file(Course.FILE, "title: Hubs & <rims>\n");
         Board board = BoardReader.read(files.read(), Map.of(), TODAY);
-        Work work = new Work(1, "hub", "whole", Duration.ofMinutes(9), 0);
+        RecordingTask work = new RecordingTask(1, "hub", "whole", Duration.ofMinutes(9), 0);
         SessionPlan plan = new SessionPlan(
                 List.of(new PlannedSession(Optional.of(TODAY), LocalTime.NOON, Duration.ofHours(1), List.of())),
                 List.of(work),

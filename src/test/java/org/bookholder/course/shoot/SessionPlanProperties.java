@@ -28,7 +28,7 @@ final class SessionPlanProperties {
             @ForAll @IntRange(min = 5, max = 60) int stretch,
             @ForAll @IntRange(min = 10, max = 200) int reading) {
         Terms terms = new Terms(minutes(setUp), minutes(stretch), minutes(10), minutes(reading));
-        List<Work> works = works(lessons);
+        List<RecordingTask> works = works(lessons);
         Shooting shooting = new Shooting(given(days), minutes(setUp), Optional.empty());
 
         SessionPlan plan = SessionPlanner.plan(works, shooting, terms, FIRST);
@@ -42,7 +42,7 @@ final class SessionPlanProperties {
             @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 5, max = 100) Integer> lessons,
             @ForAll @Size(min = 1, max = 3) List<@IntRange(min = 100, max = 240) Integer> days) {
         Terms terms = new Terms(minutes(20), minutes(35), minutes(10), minutes(120));
-        List<Work> works = works(lessons);
+        List<RecordingTask> works = works(lessons);
         Shooting shooting = new Shooting(given(days), minutes(20), Optional.empty());
 
         SessionPlan plan = SessionPlanner.plan(works, shooting, terms, FIRST);
@@ -62,20 +62,20 @@ final class SessionPlanProperties {
     private record Placed(long leftMinutes, long sessions) {}
 
     /** By trying every way, one day for each work, or none. */
-    private static Placed best(List<Work> works, List<Day> days, Terms terms) {
+    private static Placed best(List<RecordingTask> works, List<Day> days, Terms terms) {
         Placed best = new Placed(Long.MAX_VALUE, Long.MAX_VALUE);
         int ways = (int) Math.pow(days.size() + 1, works.size());
         for (int way = 0; way < ways; way++) {
-            List<List<Work>> placed = new ArrayList<>();
+            List<List<RecordingTask>> placed = new ArrayList<>();
             for (int day = 0; day <= days.size(); day++) {
                 placed.add(new ArrayList<>());
             }
             int rest = way;
-            for (Work work : works) {
+            for (RecordingTask work : works) {
                 placed.get(rest % (days.size() + 1)).add(work);
                 rest /= days.size() + 1;
             }
-            List<Work> left = placed.remove(days.size());
+            List<RecordingTask> left = placed.remove(days.size());
             Placed one = new Placed(
                     SessionPlanner.sum(left).toMinutes(),
                     placed.stream().filter(day -> !day.isEmpty()).count());
@@ -88,10 +88,12 @@ final class SessionPlanProperties {
         return best;
     }
 
-    private static boolean fits(List<List<Work>> placed, List<Day> days, Terms terms) {
+    private static boolean fits(List<List<RecordingTask>> placed, List<Day> days, Terms terms) {
         for (int day = 0; day < days.size(); day++) {
-            List<Work> sorted = new ArrayList<>(placed.get(day));
-            sorted.sort(Comparator.comparingDouble(Work::hardness).reversed().thenComparingInt(Work::lesson));
+            List<RecordingTask> sorted = new ArrayList<>(placed.get(day));
+            sorted.sort(Comparator.comparingDouble(RecordingTask::hardness)
+                    .reversed()
+                    .thenComparingInt(RecordingTask::lesson));
             Day d = days.get(day);
             if (!sorted.isEmpty()
                     && !PlannedSession.of(Optional.of(d.date()), d.from(), d.length(), sorted, terms)
@@ -102,10 +104,10 @@ final class SessionPlanProperties {
         return true;
     }
 
-    private static List<Work> works(List<Integer> lengths) {
-        List<Work> works = new ArrayList<>();
+    private static List<RecordingTask> works(List<Integer> lengths) {
+        List<RecordingTask> works = new ArrayList<>();
         for (int length : lengths) {
-            works.add(new Work(works.size() + 1, "l" + works.size(), "whole", minutes(length), length % 7));
+            works.add(new RecordingTask(works.size() + 1, "l" + works.size(), "whole", minutes(length), length % 7));
         }
         return works;
     }

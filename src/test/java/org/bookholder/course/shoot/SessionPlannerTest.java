@@ -39,10 +39,10 @@ final class SessionPlannerTest {
 
     @Test
     void theHardestLessonOfASessionComesFirst() {
-        List<Work> works = new ArrayList<>(works(10, 10));
-        works.add(new Work(3, "hard", "whole", Duration.ofMinutes(10), 5));
+        List<RecordingTask> works = new ArrayList<>(works(10, 10));
+        works.add(new RecordingTask(3, "hard", "whole", Duration.ofMinutes(10), 5));
         assertThat(plan(works, days(180)).sessions().get(0).works())
-                .extracting(Work::name)
+                .extracting(RecordingTask::name)
                 .containsExactly("hard", "lesson-1", "lesson-2");
     }
 
@@ -59,7 +59,7 @@ final class SessionPlannerTest {
         SessionPlan plan = plan(works(150), days(180, 180));
         assertThat(plan.sessions())
                 .flatExtracting(PlannedSession::works)
-                .extracting(Work::what)
+                .extracting(RecordingTask::what)
                 .containsExactly("part 1 of 2", "part 2 of 2");
         assertThat(plan.left()).isEmpty();
     }
@@ -81,7 +81,7 @@ final class SessionPlannerTest {
     @Test
     void saysHowMuchIsMissing() {
         SessionPlan plan = plan(works(60, 60), days(100));
-        assertThat(plan.left()).extracting(Work::name).containsExactly("lesson-2");
+        assertThat(plan.left()).extracting(RecordingTask::name).containsExactly("lesson-2");
         assertThat(plan.why())
                 .containsExactly(
                         "there are 2 h 00 to record, and the days given hold at most 1 h 00 of it, whole lessons and "
@@ -108,7 +108,7 @@ final class SessionPlannerTest {
     @Test
     void saysThatAllWaysWereTried() {
         SessionPlan plan = plan(works(15, 35, 30, 10, 25), days(100, 100));
-        assertThat(plan.left()).extracting(Work::name).containsExactly("lesson-4");
+        assertThat(plan.left()).extracting(RecordingTask::name).containsExactly("lesson-4");
         assertThat(plan.why())
                 .containsExactly("the time would do, but the lessons fit into the days in no way without cutting one in"
                         + " two (all ways were tried); add a day, of 40 min or more, or give the days more hours");
@@ -133,15 +133,15 @@ final class SessionPlannerTest {
         assertThat(plan.sessions())
                 .flatExtracting(PlannedSession::works)
                 .filteredOn(work -> work.lesson() == 1)
-                .extracting(Work::what)
+                .extracting(RecordingTask::what)
                 .containsExactly("part 1 of 3", "part 2 of 3", "part 3 of 3");
     }
 
     @Test
     void saysThatADayIsTooShort() {
         assertThat(plan(works(10), days(30)).why())
-                .contains(
-                        "2027-02-02 is too short to read anything after 30 min of set-up; give it more hours, or set up faster");
+                .contains("2027-02-02 is too short to read anything after 30 min of set-up; give it more hours, or set"
+                        + " up faster");
     }
 
     @Test
@@ -172,18 +172,18 @@ final class SessionPlannerTest {
         assertThat(plan.left()).isEmpty();
     }
 
-    private static SessionPlan plan(List<Work> works, List<Day> days) {
+    private static SessionPlan plan(List<RecordingTask> works, List<Day> days) {
         Shooting shooting = new Shooting(days, Duration.ofMinutes(30), Optional.empty());
         SessionPlan plan = SessionPlanner.plan(works, shooting, TERMS, TODAY);
         assertThat(PlanRules.broken(plan, works, shooting, TERMS)).isEmpty();
         return plan;
     }
 
-    private static List<Work> works(int... minutes) {
-        List<Work> works = new ArrayList<>();
+    private static List<RecordingTask> works(int... minutes) {
+        List<RecordingTask> works = new ArrayList<>();
         for (int length : minutes) {
             int number = works.size() + 1;
-            works.add(new Work(number, "lesson-" + number, "whole", Duration.ofMinutes(length), 0));
+            works.add(new RecordingTask(number, "lesson-" + number, "whole", Duration.ofMinutes(length), 0));
         }
         return works;
     }

@@ -5,20 +5,20 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Where not all works can be placed, looks for a way to leave as little as possible, as far as a number of steps goes: through
- * all ways for a handful of lessons, through the most promising ones of a long course. The same question gets the same answer.
- * Confined to one thread.
+ * Where not all works can be placed, looks for a way to leave as little as possible, as far as a number of steps goes:
+ * through all ways for a handful of lessons, through the most promising ones of a long course. The same question gets
+ * the same answer. Confined to one thread.
  */
-final class PlacingSearch {
+final class AssignmentSearch {
     /** A tenth of a second or so. */
     private static final int MOST_STEPS = 20_000;
 
-    private final List<Work> works;
-    private final Placing now;
-    private Placing best;
+    private final List<RecordingTask> works;
+    private final Assignment now;
+    private Assignment best;
     private int steps;
 
-    private PlacingSearch(Placing best, List<Work> works) {
+    private AssignmentSearch(Assignment best, List<RecordingTask> works) {
         this.works = works;
         this.best = best;
         this.now = best.emptied();
@@ -27,11 +27,11 @@ final class PlacingSearch {
     /**
      * The best that is found, or {@code known} if nothing better is.
      *
-     * @param works what is placed in it, those first that are hardest to place; the first way that is tried puts each on the
-     *     first day with room for it
+     * @param works what is placed in it, those first that are hardest to place; the first way that is tried puts each
+     *     on the first day with room for it
      */
-    static Placing better(Placing known, List<Work> works) {
-        PlacingSearch search = new PlacingSearch(known, works);
+    static Assignment better(Assignment known, List<RecordingTask> works) {
+        AssignmentSearch search = new AssignmentSearch(known, works);
         search.place(0);
         return search.best;
     }
@@ -44,7 +44,7 @@ final class PlacingSearch {
             best = now.copy();
             return;
         }
-        Work work = works.get(index);
+        RecordingTask work = works.get(index);
         Set<Integer> free = new HashSet<>();
         for (int day = 0; day < now.days(); day++) {
             // Of free days that are equally long one is tried for all.

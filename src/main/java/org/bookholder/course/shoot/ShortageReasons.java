@@ -5,14 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.course.Text;
 
-/** Says why not everything finds a place. What it calls impossible is so; what was only not found it calls that. */
-final class Shortage {
-    private final SessionRooms rooms;
-    private final List<Work> works;
-    private final List<Work> left;
+/**
+ * Explains why some tasks have no session. "Impossible" is said only where it is proved; otherwise it says "not found".
+ */
+final class ShortageReasons {
+    private final SessionCapacities rooms;
+    private final List<RecordingTask> works;
+    private final List<RecordingTask> left;
     private final List<String> why = new ArrayList<>();
 
-    private Shortage(SessionRooms rooms, List<Work> works, List<Work> left) {
+    private ShortageReasons(SessionCapacities rooms, List<RecordingTask> works, List<RecordingTask> left) {
         this.rooms = rooms;
         this.works = works;
         this.left = left;
@@ -24,8 +26,9 @@ final class Shortage {
      * @param left what found no place, something at least
      * @param answer what came of the search for a way to place all
      */
-    static List<String> why(SessionRooms rooms, List<Work> works, List<Work> left, WholeSearch.Answer answer) {
-        Shortage shortage = new Shortage(rooms, works, left);
+    static List<String> why(
+            SessionCapacities rooms, List<RecordingTask> works, List<RecordingTask> left, PackingSearch.Answer answer) {
+        ShortageReasons shortage = new ShortageReasons(rooms, works, left);
         shortage.tooShortDays();
         boolean tooLong = shortage.tooLongWorks();
         if (rooms.dated() && rooms.roomy() && !tooLong) {
@@ -49,7 +52,7 @@ final class Shortage {
     private boolean tooLongWorks() {
         List<String> names = left.stream()
                 .filter(work -> rooms.roomy() && !rooms.holdAlone(work))
-                .map(Work::name)
+                .map(RecordingTask::name)
                 .distinct()
                 .toList();
         if (!names.isEmpty()) {
@@ -59,8 +62,8 @@ final class Shortage {
         return !names.isEmpty();
     }
 
-    private void tooFewDays(WholeSearch.Answer answer) {
-        int needed = Work.minutesOf(works);
+    private void tooFewDays(PackingSearch.Answer answer) {
+        int needed = RecordingTask.minutesOf(works);
         int most = rooms.mostReading(works);
         int count = rooms.mostWorks(works);
         String reason;
@@ -70,7 +73,7 @@ final class Shortage {
         } else if (works.size() > count) {
             reason = "there are " + works.size() + " lessons or parts to record, and the days given hold at most "
                     + count + ", whole and with their breaks";
-        } else if (answer == WholeSearch.Answer.NONE) {
+        } else if (answer == PackingSearch.Answer.NONE) {
             reason = "the time would do, but the lessons fit into the days in no way without cutting one in two"
                     + " (all ways were tried)";
         } else {

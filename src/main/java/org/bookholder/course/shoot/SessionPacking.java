@@ -4,17 +4,17 @@ import java.util.Arrays;
 import java.util.BitSet;
 
 /**
- * The most that one session can hold. Exact: of all works that make up an amount of reading, those with the fewest breaks are
- * known, and no others matter ({@link Breaks}).
+ * Finds the most that one session can hold. Exact: of all works that make up an amount of reading, those with the
+ * fewest breaks are known, and no others matter ({@link Breaks}).
  */
-final class Fullest {
+final class SessionPacking {
     private static final int NO_WAY = Integer.MAX_VALUE;
 
     private final int[] minutes;
     private final Breaks breaks;
 
     /** For works in the order in which a session reads them, by their minutes. */
-    Fullest(int[] minutes, Breaks breaks) {
+    SessionPacking(int[] minutes, Breaks breaks) {
         this.minutes = minutes;
         this.breaks = breaks;
     }

@@ -11,16 +11,16 @@ import org.bytedeco.javacpp.PointerPointer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Takes the brightness of some of a picture's pixels. They are picked, not averaged, so that noise and means are those of the
- * whole picture. Confined to one thread.
+ * Takes the brightness of some of a picture's pixels. They are picked, not averaged, so that noise and means are those
+ * of the whole picture. Confined to one thread.
  */
-final class Reducer implements AutoCloseable {
+final class LumaSampler implements AutoCloseable {
     private final BytePointer out = new BytePointer((long) Film.Viewer.WIDTH * Film.Viewer.HEIGHT);
     private final PointerPointer<BytePointer> planes = new PointerPointer<>(1);
     private final IntPointer stride = new IntPointer(1);
     private @Nullable SwsContext context;
 
-    Reducer() {
+    LumaSampler() {
         planes.put(0, out);
         stride.put(0, Film.Viewer.WIDTH);
     }

@@ -9,18 +9,20 @@ import org.bytedeco.ffmpeg.swresample.SwrContext;
 import org.bytedeco.javacpp.FloatPointer;
 import org.bytedeco.javacpp.PointerPointer;
 
-/** Turns decoded sound of any kind into floating-point samples of each channel, at its own rate. Confined to one thread. */
-final class Separator implements AutoCloseable {
+/**
+ * Turns decoded sound of any kind into floating-point samples of each channel, at its own rate. Confined to one thread.
+ */
+final class ChannelSplitter implements AutoCloseable {
     private final SwrContext converter;
     private final int channels;
 
-    private Separator(SwrContext converter, int channels) {
+    private ChannelSplitter(SwrContext converter, int channels) {
         this.converter = converter;
         this.channels = channels;
     }
 
     /** A separator for frames like {@code frame}. */
-    static Separator of(AVFrame frame, Path path) throws ProblemException {
+    static ChannelSplitter of(AVFrame frame, Path path) throws ProblemException {
         SwrContext converter = new SwrContext(null);
         int made = swresample.swr_alloc_set_opts2(
                 converter,
@@ -39,7 +41,7 @@ final class Separator implements AutoCloseable {
                     path.toString(),
                     "export it again with AAC sound");
         }
-        return new Separator(converter, frame.ch_layout().nb_channels());
+        return new ChannelSplitter(converter, frame.ch_layout().nb_channels());
     }
 
     float[][] channels(AVFrame frame) {

@@ -9,7 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 
-final class FullestProperties {
+final class SessionPackingProperties {
     /** Held against all that could be read in a session, tried one after another. */
     @Property(tries = 300)
     void noSessionHoldsMore(
@@ -29,7 +29,7 @@ final class FullestProperties {
             }
         }
 
-        Fullest fullest = new Fullest(minutes, breaks);
+        SessionPacking fullest = new SessionPacking(minutes, breaks);
 
         assertThat(fullest.most(room, reading)).isEqualTo(most);
         assertThat(fullest.count(room, reading)).isEqualTo(count);

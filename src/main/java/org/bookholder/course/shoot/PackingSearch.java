@@ -12,22 +12,23 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Looks for sessions that hold all works, or shows that there are none.
+ * Looks for sessions that hold all tasks, or proves that there are none.
  *
- * <p>The longest work that is left is put into a session, which is then filled with others until nothing more goes in: if there
- * is a way at all, there is one in which every session is filled so, for what is moved into an earlier session makes room in
- * a later one ({@link Breaks}). A way is given up as soon as the sessions that are left cannot hold the rest ({@link Fullest}), or
- * the same rest did not fit into the same sessions before. The smallest sessions are tried first, which finds more where lessons
- * are long, and then the largest, which finds more where they are short. The same question gets the same answer. Confined to one thread.
+ * <p>The longest work that is left is put into a session, which is then filled with others until nothing more goes in:
+ * if there is a way at all, there is one in which every session is filled so, for what is moved into an earlier session
+ * makes room in a later one ({@link Breaks}). A way is given up as soon as the sessions that are left cannot hold the
+ * rest ({@link SessionPacking}), or the same rest did not fit into the same sessions before. The smallest sessions are
+ * tried first, which finds more where lessons are long, and then the largest, which finds more where they are short.
+ * The same question gets the same answer. Confined to one thread.
  */
-final class WholeSearch {
+final class PackingSearch {
     /** A tenth of a second or two. */
     private static final int MOST_STEPS = 150_000;
 
     private final int[] minutes;
     private final Breaks breaks;
     private final int reading;
-    private final Fullest fullest;
+    private final SessionPacking fullest;
     private final int[] longestFirst;
     private final Set<Rest> failed = new HashSet<>();
     private final List<BitSet> found = new ArrayList<>();
@@ -52,11 +53,11 @@ final class WholeSearch {
      * @param minutes of the works, in the order in which a session reads them
      * @param reading the most minutes of reading in a session
      */
-    WholeSearch(int[] minutes, Breaks breaks, int reading) {
+    PackingSearch(int[] minutes, Breaks breaks, int reading) {
         this.minutes = minutes;
         this.breaks = breaks;
         this.reading = reading;
-        fullest = new Fullest(minutes, breaks);
+        fullest = new SessionPacking(minutes, breaks);
         longestFirst = IntStream.range(0, minutes.length)
                 .boxed()
                 .sorted(Comparator.comparingInt((Integer i) -> minutes[i]).reversed())
@@ -92,7 +93,10 @@ final class WholeSearch {
         return givenUp() ? Answer.NOT_FOUND : Answer.NONE;
     }
 
-    /** What is read in each session of the way that was found, as indices of works; sessions that hold nothing are left out. */
+    /**
+     * What is read in each session of the way that was found, as indices of works; sessions that hold nothing are left
+     * out.
+     */
     List<BitSet> found() {
         return List.copyOf(found);
     }

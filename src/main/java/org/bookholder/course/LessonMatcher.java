@@ -10,15 +10,15 @@ import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
 
 /** Finds the lesson that a session was read from. */
-public final class Matching {
+public final class LessonMatcher {
     /** A choice of ours: a script that kept half its lines is still that script. */
     private static final double HALF = 0.5;
 
-    private Matching() {}
+    private LessonMatcher() {}
 
     /**
-     * The lesson of a session: the one whose file it was read from, else the one that has most of its lines, half of them
-     * at least.
+     * The lesson of a session: the one whose file it was read from, else the one that has most of its lines, half of
+     * them at least.
      *
      * @param source the script's file as the session noted it, made absolute
      * @param read the script as it was read

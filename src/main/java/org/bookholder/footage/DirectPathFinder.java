@@ -5,14 +5,16 @@ import java.util.List;
 /**
  * Finds out whether what was matched is the voice itself or an echo of it that is louder.
  *
- * <p>From many windows that lie on the line together the path from one microphone to the other is worked out (the ratio of
- * mean cross-spectrum to mean power spectrum, weighted by how far the two go together). Along that path the voice itself
- * comes first, its echoes after it, however loud they are. An echo in the take makes nothing come earlier there.
+ * <p>From many windows that lie on the line together the path from one microphone to the other is worked out (the ratio
+ * of mean cross-spectrum to mean power spectrum, weighted by how far the two go together). Along that path the voice
+ * itself comes first, its echoes after it, however loud they are. An echo in the take makes nothing come earlier there.
  *
  * <p>Confined to one thread.
  */
-final class DirectSound {
-    /** Echoes that come later than this after the voice are too weak to be taken for it (common practice: a small room). */
+final class DirectPathFinder {
+    /**
+     * Echoes that come later than this after the voice are too weak to be taken for it (common practice: a small room).
+     */
     private static final int EARLIEST = 80 * SoundTrack.RATE / 1000;
 
     /** As far again nothing can be but noise, which is learnt from there. */
@@ -33,7 +35,7 @@ final class DirectSound {
     private final PhaseCorrelator correlator;
     private final double hertz;
 
-    DirectSound(PhaseCorrelator correlator) {
+    DirectPathFinder(PhaseCorrelator correlator) {
         this.correlator = correlator;
         hertz = (double) SoundTrack.RATE / correlator.size();
     }
@@ -47,7 +49,7 @@ final class DirectSound {
     record Found(int lead, double doubt) {}
 
     /** Looks before a line, in windows of {@code piece} samples. */
-    Found look(SoundTrack film, SoundTrack take, ClockLine line, List<ClockLine.Point> windows, int piece) {
+    Found look(SoundTrack film, SoundTrack take, ClockFit line, List<ClockFit.Point> windows, int piece) {
         double[] path = path(film, take, line, windows, piece);
         int main = strongest(path, BEFORE - SAME, BEFORE + SAME + 1);
         double floor = Math.max(LOUD * path[main], CLEAR * noise(path));
@@ -63,13 +65,13 @@ final class DirectSound {
     }
 
     /** How strongly the sound arrives, {@link #BEFORE} samples before the line until as many after. */
-    private double[] path(SoundTrack film, SoundTrack take, ClockLine line, List<ClockLine.Point> windows, int piece) {
+    private double[] path(SoundTrack film, SoundTrack take, ClockFit line, List<ClockFit.Point> windows, int piece) {
         int bins = correlator.size() / 2;
         double[] re = new double[bins];
         double[] im = new double[bins];
         double[] powerThere = new double[bins];
         double[] powerHere = new double[bins];
-        for (ClockLine.Point window : windows) {
+        for (ClockFit.Point window : windows) {
             long at = (long) window.at();
             long from = Math.round(line.showsAt(window.at())) - BEFORE;
             float[] there = correlator.spectrum(film.read(from, piece + 2 * BEFORE));

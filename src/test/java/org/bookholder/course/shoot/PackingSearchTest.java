@@ -9,19 +9,19 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
-import org.bookholder.course.shoot.WholeSearch.Answer;
+import org.bookholder.course.shoot.PackingSearch.Answer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Long courses, of which it is known beforehand whether all lessons can be placed. */
-final class WholeSearchTest {
+final class PackingSearchTest {
     private static final Breaks BREAKS = new Breaks(35, 10);
     private static final int READING = 120;
 
     /**
-     * Courses taken apart into lessons from a plan without a minute to spare: there is a way, and it is hard to find. Of forty
-     * lessons and more one course in twenty-five may be called not found; none may be called impossible.
+     * Courses taken apart into lessons from a plan without a minute to spare: there is a way, and it is hard to find.
+     * Of forty lessons and more one course in twenty-five may be called not found; none may be called impossible.
      */
     @ParameterizedTest
     @ValueSource(ints = {20, 30, 40, 60})
@@ -29,7 +29,7 @@ final class WholeSearchTest {
         int found = 0;
         for (int seed = 1; seed <= 25; seed++) {
             Planted planted = new Planted(lessons, new Random(31L * lessons + seed));
-            WholeSearch search = new WholeSearch(planted.minutes, BREAKS, READING);
+            PackingSearch search = new PackingSearch(planted.minutes, BREAKS, READING);
             Answer answer = search.search(planted.rooms);
             assertThat(answer).isNotEqualTo(Answer.NONE);
             if (answer == Answer.FOUND) {
@@ -70,7 +70,7 @@ final class WholeSearchTest {
     void whatCannotBeIsShown() {
         int[] lessons = new int[30];
         Arrays.fill(lessons, 22);
-        WholeSearch search = new WholeSearch(lessons, BREAKS, READING);
+        PackingSearch search = new PackingSearch(lessons, BREAKS, READING);
         assertThat(search.search(Collections.nCopies(6, 150))).isEqualTo(Answer.FOUND);
         assertThat(search.search(List.of(150, 150, 150, 150, 150, 120))).isEqualTo(Answer.NONE);
     }

@@ -13,9 +13,9 @@ import java.util.List;
  * @param length time before the camera, whole minutes, 1 or more
  * @param hardness hard stretches for each hundred words
  */
-public record Work(int lesson, String name, String what, Duration length, double hardness) {
+public record RecordingTask(int lesson, String name, String what, Duration length, double hardness) {
     /** Checks the length. */
-    public Work {
+    public RecordingTask {
         if (length.isZero() || length.isNegative() || !Terms.wholeMinutes(length)) {
             throw new IllegalArgumentException("length (" + length + ") must be whole minutes above zero");
         }
@@ -26,19 +26,20 @@ public record Work(int lesson, String name, String what, Duration length, double
     }
 
     /** How many minutes works take together. */
-    static int minutesOf(List<Work> works) {
-        return works.stream().mapToInt(Work::minutes).sum();
+    static int minutesOf(List<RecordingTask> works) {
+        return works.stream().mapToInt(RecordingTask::minutes).sum();
     }
 
     /** So many parts of it, no more than minutes, the longest first. */
-    List<Work> parts(int of) {
+    List<RecordingTask> parts(int of) {
         if (of == 1) {
             return List.of(this);
         }
-        List<Work> parts = new ArrayList<>();
+        List<RecordingTask> parts = new ArrayList<>();
         for (int number = 1; number <= of; number++) {
             int own = minutes() / of + (number <= minutes() % of ? 1 : 0);
-            parts.add(new Work(lesson, name, "part " + number + " of " + of, Duration.ofMinutes(own), hardness));
+            parts.add(
+                    new RecordingTask(lesson, name, "part " + number + " of " + of, Duration.ofMinutes(own), hardness));
         }
         return parts;
     }

@@ -21,10 +21,10 @@ import org.bookholder.course.Text;
  * @param dated whether days are known
  * @param terms what each session must keep to
  */
-record SessionRooms(List<Day> given, boolean dated, Terms terms) {
+record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
     /** In a session the hardest is read first. */
-    private static final Comparator<Work> AS_READ =
-            Comparator.comparingDouble(Work::hardness).reversed().thenComparingInt(Work::lesson);
+    private static final Comparator<RecordingTask> AS_READ =
+            Comparator.comparingDouble(RecordingTask::hardness).reversed().thenComparingInt(RecordingTask::lesson);
 
     int days() {
         return given.size();
@@ -48,29 +48,33 @@ record SessionRooms(List<Day> given, boolean dated, Terms terms) {
     }
 
     /** The same for so many sessions, where no days are known. */
-    SessionRooms of(int sessions) {
-        return dated ? this : new SessionRooms(Collections.nCopies(Math.max(1, sessions), given.get(0)), false, terms);
+    SessionCapacities of(int sessions) {
+        return dated
+                ? this
+                : new SessionCapacities(Collections.nCopies(Math.max(1, sessions), given.get(0)), false, terms);
     }
 
     /** The session in which works are read on a day. */
-    PlannedSession session(int day, List<Work> works) {
+    PlannedSession session(int day, List<RecordingTask> works) {
         Day d = given.get(day);
         Optional<LocalDate> date = dated ? Optional.of(d.date()) : Optional.empty();
         return PlannedSession.of(date, d.from(), d.length(), asRead(works), terms);
     }
 
-    static List<Work> asRead(List<Work> works) {
+    static List<RecordingTask> asRead(List<RecordingTask> works) {
         return works.stream().sorted(AS_READ).toList();
     }
 
     /** Whether some session could hold a work. */
-    boolean holdAlone(Work work) {
+    boolean holdAlone(RecordingTask work) {
         return IntStream.range(0, days())
                 .anyMatch(day -> session(day, List.of(work)).fits(terms));
     }
 
-    /** How long a further session with these would be, set-up and breaks included; 0 if it would be too much to read. */
-    int lasting(List<Work> works) {
+    /**
+     * How long a further session with these would be, set-up and breaks included; 0 if it would be too much to read.
+     */
+    int lasting(List<RecordingTask> works) {
         PlannedSession further =
                 PlannedSession.of(Optional.empty(), given.get(0).from(), Duration.ZERO, asRead(works), terms);
         boolean tooMuch = further.reading().compareTo(terms.reading()) > 0;
@@ -78,20 +82,20 @@ record SessionRooms(List<Day> given, boolean dated, Terms terms) {
     }
 
     /** No more minutes than this can be read on all days together. */
-    int mostReading(List<Work> works) {
+    int mostReading(List<RecordingTask> works) {
         return sum(minutesHeld(works), days());
     }
 
     /** No more works than this can be read on all days together. */
-    int mostWorks(List<Work> works) {
+    int mostWorks(List<RecordingTask> works) {
         return sum(worksHeld(works), days());
     }
 
     /** Fewer sessions than this cannot hold all; more than there are if these cannot. */
-    int fewest(List<Work> works) {
+    int fewest(List<RecordingTask> works) {
         List<Integer> minutes = minutesHeld(works);
         List<Integer> counts = worksHeld(works);
-        int needed = Work.minutesOf(works);
+        int needed = RecordingTask.minutesOf(works);
         int fewest = 0;
         while (fewest <= days() && (sum(minutes, fewest) < needed || sum(counts, fewest) < works.size())) {
             fewest++;
@@ -99,13 +103,13 @@ record SessionRooms(List<Day> given, boolean dated, Terms terms) {
         return fewest;
     }
 
-    private List<Integer> minutesHeld(List<Work> works) {
-        Fullest fullest = fullest(works);
+    private List<Integer> minutesHeld(List<RecordingTask> works) {
+        SessionPacking fullest = fullest(works);
         return most(room -> fullest.most(room, reading()));
     }
 
-    private List<Integer> worksHeld(List<Work> works) {
-        Fullest fullest = fullest(works);
+    private List<Integer> worksHeld(List<RecordingTask> works) {
+        SessionPacking fullest = fullest(works);
         return most(room -> fullest.count(room, reading()));
     }
 
@@ -124,8 +128,9 @@ record SessionRooms(List<Day> given, boolean dated, Terms terms) {
         return numbers.stream().limit(first).mapToInt(Integer::intValue).sum();
     }
 
-    private Fullest fullest(List<Work> works) {
-        return new Fullest(asRead(works).stream().mapToInt(Work::minutes).toArray(), Breaks.of(terms));
+    private SessionPacking fullest(List<RecordingTask> works) {
+        return new SessionPacking(
+                asRead(works).stream().mapToInt(RecordingTask::minutes).toArray(), Breaks.of(terms));
     }
 
     int reading() {

@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How one clock runs against another: a straight line through what was measured.
+ * How one clock runs against another: a straight line fitted to measurements.
  *
- * @param start what the one shows when the other shows zero, in samples
- * @param drift by how much the one gains on the other, as a share
+ * @param start reading of the first clock when the other is at zero, in samples
+ * @param drift how much the first clock gains on the other, as a fraction
  * @param points how many measurements lie on it
  * @param spread how far those lie from it, root mean square, in samples
  */
-record ClockLine(double start, double drift, int points, double spread) {
+record ClockFit(double start, double drift, int points, double spread) {
     /** Clocks of cameras and recorders differ by less (common practice: under 100 millionths). */
     static final double MOST_DRIFT = 200e-6;
 
@@ -32,13 +32,13 @@ record ClockLine(double start, double drift, int points, double spread) {
     }
 
     /** The same, so many samples earlier. */
-    ClockLine earlier(int samples) {
-        return new ClockLine(start - samples, drift, points, spread);
+    ClockFit earlier(int samples) {
+        return new ClockFit(start - samples, drift, points, spread);
     }
 
     /** The line on which most points lie, within {@code slack} samples; empty if there are fewer than two points. */
-    static Optional<ClockLine> through(List<Point> points, double slack) {
-        ClockLine best = null;
+    static Optional<ClockFit> through(List<Point> points, double slack) {
+        ClockFit best = null;
         for (int i = 0; i < points.size(); i++) {
             for (int k = i + 1; k < points.size(); k++) {
                 double drift = (points.get(k).gain() - points.get(i).gain())
@@ -47,7 +47,7 @@ record ClockLine(double start, double drift, int points, double spread) {
                     continue;
                 }
                 double start = points.get(i).gain() - drift * points.get(i).at();
-                ClockLine line = fitted(near(points, new ClockLine(start, drift, 0, 0), slack));
+                ClockFit line = fitted(near(points, new ClockFit(start, drift, 0, 0), slack));
                 if (best == null
                         || line.points() > best.points()
                         || (line.points() == best.points() && line.spread() < best.spread())) {
@@ -59,14 +59,14 @@ record ClockLine(double start, double drift, int points, double spread) {
     }
 
     /** The points that lie on a line. */
-    static List<Point> near(List<Point> points, ClockLine line, double slack) {
+    static List<Point> near(List<Point> points, ClockFit line, double slack) {
         return points.stream()
                 .filter(p -> Math.abs(p.shows() - line.showsAt(p.at())) <= slack)
                 .toList();
     }
 
     /** Least squares; a drift cannot be told from points that lie close together and is taken for none. */
-    private static ClockLine fitted(List<Point> points) {
+    private static ClockFit fitted(List<Point> points) {
         double meanAt = points.stream().mapToDouble(Point::at).average().orElse(0);
         double meanGain = points.stream().mapToDouble(Point::gain).average().orElse(0);
         double across = 0;
@@ -80,6 +80,6 @@ record ClockLine(double start, double drift, int points, double spread) {
         double squares = points.stream()
                 .mapToDouble(p -> Math.pow(p.gain() - start - drift * p.at(), 2))
                 .sum();
-        return new ClockLine(start, drift, points.size(), Math.sqrt(squares / Math.max(1, points.size())));
+        return new ClockFit(start, drift, points.size(), Math.sqrt(squares / Math.max(1, points.size())));
     }
 }

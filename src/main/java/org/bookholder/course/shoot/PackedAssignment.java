@@ -8,37 +8,37 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Places works where the order of the lessons has to give way. Confined to one thread. */
-final class TightPlacing {
-    private final SessionRooms rooms;
-    private final List<Work> works;
+final class PackedAssignment {
+    private final SessionCapacities rooms;
+    private final List<RecordingTask> works;
     private final int[] minutes;
-    private WholeSearch.Answer answer = WholeSearch.Answer.NOT_FOUND;
+    private PackingSearch.Answer answer = PackingSearch.Answer.NOT_FOUND;
 
     /** For works in any order. */
-    TightPlacing(SessionRooms rooms, List<Work> works) {
+    PackedAssignment(SessionCapacities rooms, List<RecordingTask> works) {
         this.rooms = rooms;
-        this.works = SessionRooms.asRead(works);
-        minutes = this.works.stream().mapToInt(Work::minutes).toArray();
+        this.works = SessionCapacities.asRead(works);
+        minutes = this.works.stream().mapToInt(RecordingTask::minutes).toArray();
     }
 
     /** What came of the last search. */
-    WholeSearch.Answer answer() {
+    PackingSearch.Answer answer() {
         return answer;
     }
 
     /** All works in so many sessions, or nothing placed if no way is found. */
-    Placing allIn(int sessions) {
-        Placing placing = new Placing(rooms);
-        WholeSearch search = new WholeSearch(minutes, Breaks.of(rooms.terms()), rooms.reading());
+    Assignment allIn(int sessions) {
+        Assignment placing = new Assignment(rooms);
+        PackingSearch search = new PackingSearch(minutes, Breaks.of(rooms.terms()), rooms.reading());
         // What can be placed on some days can be placed on as many of the roomiest.
         answer = search.search(
                 roomiestFirst().stream().limit(sessions).map(rooms::minutes).toList());
-        if (answer != WholeSearch.Answer.FOUND) {
+        if (answer != PackingSearch.Answer.FOUND) {
             works.forEach(placing::leave);
             return placing;
         }
         List<BitSet> found = search.found();
-        int[] days = Spread.days(
+        int[] days = DayChooser.days(
                 IntStream.range(0, rooms.days()).mapToObj(rooms::minutes).toList(),
                 found.stream().map(this::wanting).toList());
         for (int i = 0; i < days.length; i++) {
@@ -47,17 +47,17 @@ final class TightPlacing {
         return placing;
     }
 
-    private Spread.Wanting wanting(BitSet session) {
-        List<Work> read = session.stream().mapToObj(works::get).toList();
-        int first = read.stream().mapToInt(Work::lesson).min().orElse(0);
-        return new Spread.Wanting(
+    private DayChooser.Wanting wanting(BitSet session) {
+        List<RecordingTask> read = session.stream().mapToObj(works::get).toList();
+        int first = read.stream().mapToInt(RecordingTask::lesson).min().orElse(0);
+        return new DayChooser.Wanting(
                 rooms.lasting(read) - Math.toIntExact(rooms.terms().setUp().toMinutes()), first);
     }
 
     /** Each session as full as it can be, the roomiest first. */
-    Placing fullest() {
-        Placing placing = new Placing(rooms);
-        Fullest fullest = new Fullest(minutes, Breaks.of(rooms.terms()));
+    Assignment fullest() {
+        Assignment placing = new Assignment(rooms);
+        SessionPacking fullest = new SessionPacking(minutes, Breaks.of(rooms.terms()));
         BitSet left = new BitSet();
         left.set(0, minutes.length);
         for (int day : roomiestFirst()) {
@@ -78,7 +78,7 @@ final class TightPlacing {
         return days;
     }
 
-    private void place(BitSet indices, int day, Placing placing) {
+    private void place(BitSet indices, int day, Assignment placing) {
         indices.stream().mapToObj(works::get).forEach(work -> {
             if (!placing.place(day, work)) {
                 throw new IllegalStateException(work + " must have room on day " + day);

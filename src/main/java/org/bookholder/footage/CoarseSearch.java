@@ -10,7 +10,7 @@ import org.bookholder.footage.PhaseCorrelator.Peak;
 import org.jspecify.annotations.Nullable;
 
 /** Looks for pieces of one sound anywhere in another, however long, to within some milliseconds. */
-final class RoughSearch {
+final class CoarseSearch {
     private static final int PIECE = 6 * SoundTrack.RATE;
     private static final int WINDOW = 1 << 18;
 
@@ -49,8 +49,8 @@ final class RoughSearch {
     }
 
     /**
-     * Where {@code film} lies in {@code take}: the clearest find on which others agree, or that is beyond doubt, and those others;
-     * empty if there is none.
+     * Where {@code film} lies in {@code take}: the clearest find on which others agree, or that is beyond doubt, and
+     * those others; empty if there is none.
      */
     List<Find> search(SoundTrack film, SoundTrack take) {
         List<Find> finds = best(film, places(film), take).stream()
@@ -66,7 +66,7 @@ final class RoughSearch {
     private static List<Find> agreeing(List<Find> finds, Find find) {
         return finds.stream()
                 .filter(other -> Math.abs(other.gain() - find.gain())
-                        <= SLACK + ClockLine.MOST_DRIFT * Math.abs(other.at() - find.at()))
+                        <= SLACK + ClockFit.MOST_DRIFT * Math.abs(other.at() - find.at()))
                 .toList();
     }
 

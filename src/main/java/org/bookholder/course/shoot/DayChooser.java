@@ -6,9 +6,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Gives sessions their days: the earliest that do for all of them, and lessons in order as far as the rooms allow. */
-final class Spread {
-    private Spread() {}
+/**
+ * Gives sessions their days: the earliest that work for all of them, with lessons in order as far as the days allow.
+ */
+final class DayChooser {
+    private DayChooser() {}
 
     /**
      * A session that wants a day.
@@ -58,7 +60,9 @@ final class Spread {
         return sessions.stream().map(Wanting::minutes).sorted().toList();
     }
 
-    /** Whether each day can have a session of its own that it has room for: the smallest day the shortest, and so on. */
+    /**
+     * Whether each day can have a session of its own that it has room for: the smallest day the shortest, and so on.
+     */
     private static boolean canAllBeUsed(List<Integer> rooms, List<Integer> days, List<Integer> sessions) {
         if (days.size() > sessions.size()) {
             return false;

@@ -4,36 +4,36 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
-/** What is placed in which session, and what is left over. Confined to one thread. */
-final class Placing {
-    private final SessionRooms rooms;
-    private final List<List<Work>> placed = new ArrayList<>();
-    private final List<Work> left = new ArrayList<>();
+/** Which task is recorded in which session, and which are left over. Confined to one thread. */
+final class Assignment {
+    private final SessionCapacities rooms;
+    private final List<List<RecordingTask>> placed = new ArrayList<>();
+    private final List<RecordingTask> left = new ArrayList<>();
 
     /** Nothing placed. */
-    Placing(SessionRooms rooms) {
+    Assignment(SessionCapacities rooms) {
         this.rooms = rooms;
         placed.addAll(Collections.nCopies(rooms.days(), List.of()));
     }
 
-    private Placing(Placing other) {
+    private Assignment(Assignment other) {
         rooms = other.rooms;
         placed.addAll(other.placed);
         left.addAll(other.left);
     }
 
-    Placing copy() {
-        return new Placing(this);
+    Assignment copy() {
+        return new Assignment(this);
     }
 
     /** The same days, and nothing placed. */
-    Placing emptied() {
-        return new Placing(rooms);
+    Assignment emptied() {
+        return new Assignment(rooms);
     }
 
     /** Puts a work on a day, if there is room for it. */
-    boolean place(int day, Work work) {
-        List<Work> more = new ArrayList<>(placed.get(day));
+    boolean place(int day, RecordingTask work) {
+        List<RecordingTask> more = new ArrayList<>(placed.get(day));
         more.add(work);
         if (!rooms.session(day, more).fits(rooms.terms())) {
             return false;
@@ -44,11 +44,11 @@ final class Placing {
 
     /** Takes back what was put on a day last. */
     void takeBack(int day) {
-        List<Work> works = placed.get(day);
+        List<RecordingTask> works = placed.get(day);
         placed.set(day, works.subList(0, works.size() - 1));
     }
 
-    void leave(Work work) {
+    void leave(RecordingTask work) {
         left.add(work);
     }
 
@@ -70,7 +70,7 @@ final class Placing {
         return rooms.minutes(day);
     }
 
-    List<Work> left() {
+    List<RecordingTask> left() {
         return List.copyOf(left);
     }
 
@@ -84,12 +84,12 @@ final class Placing {
     }
 
     /** Whether less is left over than in the other, or the same in fewer sessions. */
-    boolean isBetterThan(Placing other) {
-        int more = Work.minutesOf(left) - Work.minutesOf(other.left);
+    boolean isBetterThan(Assignment other) {
+        int more = RecordingTask.minutesOf(left) - RecordingTask.minutesOf(other.left);
         return more < 0 || (more == 0 && used() < other.used());
     }
 
-    Placing orBetter(Placing other) {
+    Assignment orBetter(Assignment other) {
         return other.isBetterThan(this) ? other : this;
     }
 

@@ -10,8 +10,8 @@ import org.bookholder.script.model.ScriptWord;
 import org.bookholder.timing.StreamTime;
 
 /** The words of the chosen attempts, as written, with their times in the cut lesson. */
-final class CutWords {
-    private CutWords() {}
+final class CutTranscript {
+    private CutTranscript() {}
 
     static List<List<TimedWord>> of(HandOff handOff) {
         List<List<TimedWord>> lines = new ArrayList<>();

@@ -20,19 +20,19 @@ import org.bookholder.course.prepare.LessonTime;
  * @param ratio recorded time for each finished minute
  * @param ratioFrom where the ratio comes from, for people
  */
-public record Works(List<Work> works, double ratio, String ratioFrom) {
+public record RecordingBacklog(List<RecordingTask> works, double ratio, String ratioFrom) {
     private static final double SECONDS_PER_MINUTE = 60;
 
     /** A pickup is read with the line before it to lead in. */
     private static final int WITH_LEAD_IN = 2;
 
     /** Copies the list. */
-    public Works {
+    public RecordingBacklog {
         works = List.copyOf(works);
     }
 
     /** What is left to record. */
-    public static Works of(Board board) {
+    public static RecordingBacklog of(Board board) {
         OptionalDouble measured = board.measured().ratio();
         boolean written = board.course().shooting().ratio().isPresent();
         double ratio = board.course().shooting().ratio().orElse(measured.orElse(Shooting.USUAL_RATIO));
@@ -41,16 +41,16 @@ public record Works(List<Work> works, double ratio, String ratioFrom) {
                 : measured.isPresent()
                         ? "measured in this course's sessions"
                         : "common practice for scripts is 1.25 to 2";
-        List<Work> works = new ArrayList<>();
+        List<RecordingTask> works = new ArrayList<>();
         for (LessonState state : board.lessons()) {
             if (!state.recording().complete()) {
                 works.add(work(state, ratio));
             }
         }
-        return new Works(works, ratio, from);
+        return new RecordingBacklog(works, ratio, from);
     }
 
-    private static Work work(LessonState state, double ratio) {
+    private static RecordingTask work(LessonState state, double ratio) {
         Lesson lesson = state.lesson();
         Recording recording = state.recording();
         int all = lesson.script().spokenWords();
@@ -63,7 +63,7 @@ public record Works(List<Work> works, double ratio, String ratioFrom) {
         long minutes = Math.max(1, Math.round(Math.ceil(state.seconds() * words / all * ratio / SECONDS_PER_MINUTE)));
         double hardness = LessonTime.of(lesson.name(), lesson.script(), OptionalDouble.empty(), Optional.empty())
                 .hardness();
-        return new Work(lesson.number(), lesson.name(), what, Duration.ofMinutes(minutes), hardness);
+        return new RecordingTask(lesson.number(), lesson.name(), what, Duration.ofMinutes(minutes), hardness);
     }
 
     private static int words(Lesson lesson, List<Integer> lines) {
