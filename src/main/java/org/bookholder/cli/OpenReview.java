@@ -39,9 +39,9 @@ final class OpenReview implements AutoCloseable {
                             "nothing was read in this session yet", place.toString(), "name another session"));
             Script script = Lesson.parse(opened.scriptText(), opened.source());
             ReplayedSession past = ReplayedSession.of(script, Limits.of(here), events);
-            Review review = new Review(folder.journal(), past.state());
+            Review review = new Review(folder.journal(), past.state(), here.nanoTime());
             Workers workers = new Workers((stage, failure) -> {});
-            workers.takeOn(review);
+            review.begin(workers);
             workers.takeOn(new Learning(folder.path(), course(folder, script), review.state()));
             SessionDesk desk = SessionDesk.of(here, folder, past.trail(), review.state(), review::ask, false);
             return new OpenReview(folder, review, workers, desk);

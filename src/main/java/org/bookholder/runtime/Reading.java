@@ -2,12 +2,15 @@ package org.bookholder.runtime;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.bookholder.runtime.record.JournalQueue;
+import org.bookholder.runtime.record.JournalStage;
 import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.runtime.stage.CompletionLatch;
 import org.bookholder.runtime.stage.Crew;
 import org.bookholder.runtime.stage.Latest;
 import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.runtime.stage.Stage;
+import org.bookholder.runtime.stage.StageGroup;
 import org.bookholder.runtime.stage.Workers;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.runtime.take.Report;
@@ -21,7 +24,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A session that is being read. Safe for use by several threads.
  *
- * <p>Threads: the session's stage alone changes the session. Each take has a capture stage, which records and hands blocks
+ * <p>Threads: the session's stage alone changes the session; the journal's stage writes its events to disk behind it. Each
+ * take has a capture stage, which records and hands blocks
  * to the script ear's stage, and an open ear's stage, which reads the recording behind them; all report to the session's
  * stage. Views look at {@link #state()} and never wait.
  */
@@ -29,7 +33,11 @@ public final class Reading implements AutoCloseable {
     private static final int REPORTS = 4096;
 
     private final Mailbox<Report> reports = new Mailbox<>(REPORTS);
-    private final SessionRecorder ledger;
+    private final JournalQueue journal = new JournalQueue();
+    private final JournalStage journalStage;
+    private final SessionRecorder recorder;
+    private final Latest<Boolean> sessionEnded = new Latest<>(false);
+    private final Latest<Boolean> ended = new Latest<>(false);
     private final Latest<ReadingProgress> progress = new Latest<>(ReadingProgress.NONE);
     private final CompletionLatch over = new CompletionLatch();
     private final PendingReplies replies = new PendingReplies();
@@ -38,7 +46,8 @@ public final class Reading implements AutoCloseable {
     private final Latest<Optional<Fault>> fault = new Latest<>(Optional.empty());
 
     private Reading(ReadingPlan plan) {
-        ledger = new SessionRecorder(plan.journal(), plan.before());
+        recorder = new SessionRecorder(journal, plan.before());
+        journalStage = new JournalStage(journal, plan.journal(), plan.nanoTime(), sessionEnded);
     }
 
     /** Rolls the first take; the crew is to tell {@link #failed} of a stage's failure. */
@@ -61,22 +70,21 @@ public final class Reading implements AutoCloseable {
         TakeStarter starter = new TakeStarter(plan, reports, crew);
         plan.manuscript()
                 .ifPresent(file -> crew.takeOn(new ManuscriptStage(
-                        file,
-                        plan.opened().scriptText(),
-                        reports,
-                        plan.nanoTime(),
-                        () -> progress.get().over())));
-        crew.takeOn(new Ending(new SessionStage(plan, reports, starter, ledger, progress), this::ended));
+                        file, plan.opened().scriptText(), reports, plan.nanoTime(), sessionEnded::get)));
+        StageGroup session = new StageGroup(1, () -> sessionEnded.set(true));
+        StageGroup both = new StageGroup(2, this::ended);
+        crew.takeOn(both.member(session.member(new SessionStage(plan, reports, starter, recorder, progress))));
+        crew.takeOn(both.member(journalStage));
     }
 
     /** Where the session stands. */
     public Supplier<SessionState> state() {
-        return ledger.shown();
+        return recorder.shown();
     }
 
     /** How the reading gets on. */
     public ReadingProgress progress() {
-        return progress.get();
+        return progress.get().with(journal.unsaved(), ended.get());
     }
 
     /** Asks for something; returns at once. */
@@ -111,9 +119,15 @@ public final class Reading implements AutoCloseable {
     }
 
     private void ended() {
-        replies.end((fault.get().isEmpty() ? "The session has ended." : "A fault of the program ended the session.")
-                + " This was not done.");
-        over.come();
+        try {
+            // Only after a fault is there anything left: what was entered after the journal's stage had ended.
+            journalStage.writeRest();
+        } finally {
+            replies.end((fault.get().isEmpty() ? "The session has ended." : "A fault of the program ended the session.")
+                    + " This was not done.");
+            ended.set(true);
+            over.come();
+        }
     }
 
     /** Lets go of the threads; to be called when the reading is over, or to stop it where it stands. */
@@ -136,31 +150,4 @@ public final class Reading implements AutoCloseable {
      * @param cause what went wrong
      */
     public record Fault(String role, Throwable cause) {}
-
-    /** Tells who waits that the session's stage is done. */
-    private record Ending(Stage stage, Runnable ended) implements Stage {
-        @Override
-        public String role() {
-            return stage.role();
-        }
-
-        @Override
-        public void onStart() throws Exception {
-            stage.onStart();
-        }
-
-        @Override
-        public int doWork() throws Exception {
-            return stage.doWork();
-        }
-
-        @Override
-        public void onClose() throws Exception {
-            try {
-                stage.onClose();
-            } finally {
-                ended.run();
-            }
-        }
-    }
 }

@@ -9,9 +9,19 @@ import org.bookholder.timing.StreamTime;
  * @param behind audio that the open ear still has to hear before the takes are settled
  * @param unheard audio that the script ear missed because this machine was too slow
  * @param unsaved what could not be saved and why, for people; empty if everything was
- * @param over whether the reading has ended and everything is settled
+ * @param over whether the reading has ended, and everything is settled and written
  */
 public record ReadingProgress(boolean rolling, StreamTime behind, StreamTime unheard, String unsaved, boolean over) {
     /** Before anything happened. */
-    static final ReadingProgress NONE = new ReadingProgress(false, StreamTime.ZERO, StreamTime.ZERO, "", false);
+    static final ReadingProgress NONE = of(false, StreamTime.ZERO, StreamTime.ZERO);
+
+    /** What the session's stage knows of it. */
+    static ReadingProgress of(boolean rolling, StreamTime behind, StreamTime unheard) {
+        return new ReadingProgress(rolling, behind, unheard, "", false);
+    }
+
+    /** The same, with what else is known. */
+    ReadingProgress with(String notSaved, boolean ended) {
+        return new ReadingProgress(rolling, behind, unheard, notSaved, ended);
+    }
 }

@@ -1,11 +1,17 @@
 package org.bookholder.runtime;
 
+import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.event.Journal;
+import org.bookholder.runtime.record.JournalQueue;
+import org.bookholder.runtime.record.JournalStage;
 import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.stage.Crew;
+import org.bookholder.runtime.stage.Latest;
 import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.runtime.stage.Stage;
+import org.bookholder.runtime.stage.StageGroup;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
@@ -21,13 +27,29 @@ import org.jspecify.annotations.Nullable;
 public final class Review implements Stage, Command.Handler {
     private final Mailbox<Asked> asked = new Mailbox<>(1024);
     private final PendingReplies replies = new PendingReplies();
+    private final JournalQueue journal = new JournalQueue();
+    private final Latest<Boolean> ended = new Latest<>(false);
+    private final JournalStage journalStage;
     private final SessionRecorder ledger;
 
     private record Asked(Request request, Request.Reply reply) {}
 
-    /** Goes through a session; its journal is closed by whoever opened it, after the stage has ended. */
-    public Review(Journal journal, SessionState before) {
+    /**
+     * Goes through a session.
+     *
+     * @param kept closed by whoever opened it, after the stages have ended
+     * @param nanoTime a clock that only goes forward, in nanoseconds
+     */
+    public Review(Journal kept, SessionState before, LongSupplier nanoTime) {
         ledger = new SessionRecorder(journal, before);
+        journalStage = new JournalStage(journal, kept, nanoTime, ended);
+    }
+
+    /** Gives the review's stages to a crew. */
+    public void begin(Crew crew) {
+        StageGroup both = new StageGroup(2, this::end);
+        crew.takeOn(both.member(this));
+        crew.takeOn(both.member(journalStage));
     }
 
     /** Where the session stands. */
@@ -54,6 +76,7 @@ public final class Review implements Stage, Command.Handler {
             }
             done++;
         }
+        ledger.look();
         return done;
     }
 
@@ -62,6 +85,14 @@ public final class Review implements Stage, Command.Handler {
     public void onClose() {
         try {
             doWork();
+        } finally {
+            ended.set(true);
+        }
+    }
+
+    private void end() {
+        try {
+            journalStage.writeRest();
         } finally {
             replies.end("This session's review has ended. This was not done.");
         }

@@ -96,13 +96,13 @@ public final class SessionStage implements Stage, SessionReports {
                 break;
             }
         }
-        show(false);
+        show();
         return done == 0 && quitting && takes.isEmpty() ? -1 : done;
     }
 
     @Override
     public void onClose() {
-        show(true);
+        show();
     }
 
     // --- from the stages of a take
@@ -363,8 +363,9 @@ public final class SessionStage implements Stage, SessionReports {
         events.forEach(event -> event.to(entries));
     }
 
-    private void show(boolean over) {
+    private void show() {
+        ledger.look();
         StreamTime behind = takes.values().stream().map(RunningTake::behind).reduce(StreamTime.ZERO, StreamTime::plus);
-        progress.set(new ReadingProgress(rolling != null, behind, unheard, ledger.unsaved(), over));
+        progress.set(ReadingProgress.of(rolling != null, behind, unheard));
     }
 }

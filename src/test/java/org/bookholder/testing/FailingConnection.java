@@ -9,16 +9,15 @@ import java.util.Optional;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
-/** A database connection whose updates fail while it is told to let them. */
+/** Database connections whose updates fail while they are told to let them. */
 public final class FailingConnection {
-    private final Connection connection;
     private Optional<SQLiteErrorCode> failure = Optional.empty();
+    private int left;
+    private int opened;
 
-    public FailingConnection(Connection connection) {
-        this.connection = connection;
-    }
-
-    public void failWith(SQLiteErrorCode code) {
+    /** After {@code count} more updates, each one fails. */
+    public void failAfter(int count, SQLiteErrorCode code) {
+        left = count;
         failure = Optional.of(code);
     }
 
@@ -26,8 +25,15 @@ public final class FailingConnection {
         failure = Optional.empty();
     }
 
-    public Connection asConnection() {
+    /** The connection, which now fails as told. */
+    public Connection over(Connection connection) {
+        opened++;
         return proxy(Connection.class, connection);
+    }
+
+    /** How many connections were made. */
+    public int opened() {
+        return opened;
     }
 
     private <T> T proxy(Class<T> type, T target) {
@@ -48,7 +54,7 @@ public final class FailingConnection {
     }
 
     private void fail() throws SQLException {
-        if (failure.isPresent()) {
+        if (failure.isPresent() && left-- <= 0) {
             throw new SQLiteException("failing as told", failure.get());
         }
     }

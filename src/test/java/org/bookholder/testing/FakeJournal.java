@@ -1,8 +1,6 @@
 package org.bookholder.testing;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import org.bookholder.journal.event.Journal;
 import org.bookholder.problem.ProblemException;
@@ -11,24 +9,43 @@ import org.bookholder.session.SessionEvent;
 /** A journal in memory, whose disk can be filled and emptied. */
 public final class FakeJournal implements Journal {
     private final List<SessionEvent> events = new ArrayList<>();
-    private final Deque<SessionEvent> unwritten = new ArrayDeque<>();
     private int room = Integer.MAX_VALUE;
+    private int batches;
+    private boolean faulty;
+    private Runnable onAppend = () -> {};
 
     /** From now on the disk takes {@code count} more events. */
     public void room(int count) {
         room = count;
     }
 
+    /** From now on each attempt to write ends in a fault of the program. */
+    public void faulty() {
+        faulty = true;
+    }
+
+    /** Is called by whoever writes. */
+    void onAppend(Runnable hook) {
+        onAppend = hook;
+    }
+
+    /** How many batches were written. */
+    public int batches() {
+        return batches;
+    }
+
     @Override
-    public void append(SessionEvent event) throws ProblemException {
-        unwritten.add(event);
-        while (!unwritten.isEmpty()) {
-            if (room == 0) {
-                throw new ProblemException("the disk is full", "journal.db", "make room");
-            }
-            room--;
-            events.add(unwritten.remove());
+    public void append(List<SessionEvent> batch) throws ProblemException {
+        onAppend.run();
+        if (faulty) {
+            throw new IllegalStateException("a planted fault");
         }
+        if (room < batch.size()) {
+            throw new ProblemException("the disk is full", "journal.db", "make room");
+        }
+        room -= batch.size();
+        events.addAll(batch);
+        batches++;
     }
 
     @Override

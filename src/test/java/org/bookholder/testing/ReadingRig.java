@@ -1,8 +1,10 @@
 package org.bookholder.testing;
 
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,6 +48,7 @@ public final class ReadingRig implements Sources {
     private Optional<Manuscript> manuscript = Optional.empty();
     private Optional<Reading> reading = Optional.empty();
     private final ManualScheduler runner = new ManualScheduler(this::failed);
+    private final Map<String, Duration> slow = new HashMap<>();
 
     public ReadingRig(Script script, List<Hypothesis> heard, boolean live) {
         this(script, new FakeEars(heard), live);
@@ -83,9 +86,31 @@ public final class ReadingRig implements Sources {
                 manuscript,
                 clock,
                 clock);
-        Reading begun = Reading.begin(plan, runner);
+        Reading begun = Reading.begin(plan, this::takeOn);
         reading = Optional.of(begun);
         return begun;
+    }
+
+    /** Each step of the stage takes so long, as if it waited for a slow device; to be said before the reading begins. */
+    public void takesLong(String role, Duration step) {
+        slow.put(role, step);
+    }
+
+    private void takeOn(Stage stage) {
+        Duration step = slow.get(stage.role());
+        if (step == null) {
+            runner.takeOn(stage);
+            return;
+        }
+        SlowStage slowly = new SlowStage(stage, step, clock);
+        if (stage.role().equals("journal")) {
+            journal.onAppend(() -> {
+                if (!slowly.working()) {
+                    throw new AssertionError("another stage than the journal's would wait for its disk");
+                }
+            });
+        }
+        runner.takeOn(slowly);
     }
 
     /** Lets time pass, and everybody work as fast as they can. */

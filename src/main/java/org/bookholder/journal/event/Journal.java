@@ -4,19 +4,25 @@ import java.util.List;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
 
-/** The events of one session on disk, in the order in which they happened. Confined to one thread. */
+/** The events of one session on disk, in the order in which they happened. Used by one thread at a time. */
 public interface Journal extends AutoCloseable {
     /**
-     * Adds an event; it is safe against a kill of the program at once, and against loss of power within a second.
+     * Adds events: all of them, in order, or none. When it returns they are safe against loss of power. It may take as
+     * long as the disk takes.
      *
-     * @throws ProblemException if it could not be written. It is then kept in memory and written before the next one, so it
-     *     is not to be added again, and when the next one is added without a problem nothing is missing.
+     * @throws ProblemException if they could not be written. None of them was added; give them again when there is room.
      */
-    void append(SessionEvent event) throws ProblemException;
+    void append(List<SessionEvent> events) throws ProblemException;
+
+    /** Adds one event, in the same way. */
+    default void append(SessionEvent event) throws ProblemException {
+        append(List.of(event));
+    }
 
     /** All events, in order. */
     List<SessionEvent> events() throws ProblemException;
 
+    /** Lets the file go; calling it again does nothing. */
     @Override
     void close();
 }

@@ -8,9 +8,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.files.PrivateFiles;
@@ -18,34 +16,33 @@ import org.bookholder.journal.event.EventCodec;
 import org.bookholder.journal.event.Journal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
-import org.bookholder.timing.StreamTime;
 import org.sqlite.SQLiteConfig;
 
 /**
  * The journal as an SQLite database in write-ahead mode.
  *
- * <p>Every append is a transaction of its own, handed to the operating system before it returns: a kill of the program
- * loses nothing. Against loss of power the log is forced to disk with every event but a mere move of the position, and
- * with a move once a second of audio has gone by since; while a take runs the sound is measured every second, so no more
- * than a second of moves is ever at stake. An event that could not be written is kept and written before the next one,
- * so the journal never has a hole.
+ * <p>Each append is one transaction, forced to disk before it returns (synchronous FULL, sqlite.org/pragma.html). One that
+ * fails is rolled back and leaves nothing behind; if even that is refused, the database is opened again for the next one.
+ * So a disk that was full or away for a moment costs no more than that moment.
  */
 public final class SqliteJournal implements Journal {
-    private final Connection connection;
+    private final Opener opener;
     private final Path file;
-    private final Statement pragma;
-    private final PreparedStatement insert;
-    private final Deque<SessionEvent> unwritten = new ArrayDeque<>();
-    private StreamTime forcedTo = StreamTime.ZERO;
-    private boolean forcing;
+    private Connection connection;
+    private boolean broken;
     private boolean closed;
 
-    /** Takes over a connection whose schema is in place. */
-    SqliteJournal(Connection connection, Path file) throws SQLException {
+    /** Connects to the database; passed in so that a test can hand out connections that fail. */
+    @FunctionalInterface
+    interface Opener {
+        Connection open() throws SQLException;
+    }
+
+    /** Takes over a connection whose schema is in place; {@code opener} makes another one if it breaks. */
+    SqliteJournal(Connection connection, Opener opener, Path file) {
         this.connection = connection;
+        this.opener = opener;
         this.file = file;
-        pragma = connection.createStatement();
-        insert = connection.prepareStatement("INSERT INTO events (body) VALUES (?)");
     }
 
     /**
@@ -56,7 +53,7 @@ public final class SqliteJournal implements Journal {
     public static SqliteJournal open(Path file) throws ProblemException {
         SQLiteConfig config = new SQLiteConfig();
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
-        config.setSynchronous(SQLiteConfig.SynchronousMode.NORMAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         try {
             // SQLite gives the write-ahead log and its index the permissions of the database.
             PrivateFiles.createIfMissing(file);
@@ -92,11 +89,12 @@ public final class SqliteJournal implements Journal {
         // Another reader or writer holds its locks for milliseconds; a session that is open in another process is
         // kept out by the lock of its folder.
         config.setBusyTimeout(2_000);
+        Opener opener = () -> config.createConnection("jdbc:sqlite:" + file.toAbsolutePath());
         try {
-            Connection connection = config.createConnection("jdbc:sqlite:" + file.toAbsolutePath());
+            Connection connection = opener.open();
             try {
                 Schema.prepare(connection, file, create);
-                return new SqliteJournal(connection, file);
+                return new SqliteJournal(connection, opener, file);
             } catch (SQLException | ProblemException e) {
                 connection.close();
                 throw e;
@@ -107,25 +105,32 @@ public final class SqliteJournal implements Journal {
     }
 
     @Override
-    public void append(SessionEvent event) throws ProblemException {
+    public void append(List<SessionEvent> events) throws ProblemException {
         if (closed) {
             throw new IllegalStateException("the journal " + file + " is closed");
         }
-        unwritten.add(event);
         try {
-            writeAll();
+            connect();
+            write(events);
         } catch (SQLException e) {
+            rollBack();
             throw SqlProblems.of(file, e);
+        } catch (RuntimeException e) {
+            rollBack();
+            throw e;
         }
     }
 
     @Override
     public List<SessionEvent> events() throws ProblemException {
         List<SessionEvent> events = new ArrayList<>();
-        try (Statement statement = connection.createStatement();
-                ResultSet rows = statement.executeQuery("SELECT seq, body FROM events ORDER BY seq")) {
-            while (rows.next()) {
-                events.add(EventCodec.decode(rows.getString(2), file + ", event " + rows.getLong(1)));
+        try {
+            connect();
+            try (Statement statement = connection.createStatement();
+                    ResultSet rows = statement.executeQuery("SELECT seq, body FROM events ORDER BY seq")) {
+                while (rows.next()) {
+                    events.add(EventCodec.decode(rows.getString(2), file + ", event " + rows.getLong(1)));
+                }
             }
         } catch (SQLException e) {
             throw SqlProblems.of(file, e);
@@ -133,43 +138,57 @@ public final class SqliteJournal implements Journal {
         return events;
     }
 
-    /** Writes what is still unwritten, if it now can be, and lets the file go; calling it again does nothing. */
     @Override
     public void close() {
-        if (closed) {
-            return;
+        if (!closed) {
+            closed = true;
+            letGo();
         }
-        closed = true;
-        try (connection;
-                pragma;
-                insert) {
-            writeAll();
+    }
+
+    private void write(List<SessionEvent> events) throws SQLException {
+        // The statement is prepared each time: the driver gives up a statement that has failed.
+        try (Statement transaction = connection.createStatement();
+                PreparedStatement insert = connection.prepareStatement("INSERT INTO events (body) VALUES (?)")) {
+            transaction.execute("BEGIN IMMEDIATE");
+            for (SessionEvent event : events) {
+                insert.setString(1, EventCodec.encode(event));
+                insert.executeUpdate();
+            }
+            transaction.execute("COMMIT");
+        }
+    }
+
+    /** SQLite may have rolled back by itself, or the disk may refuse this too: then only a new connection is safe. */
+    private void rollBack() {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("ROLLBACK");
         } catch (SQLException e) {
-            // What could not be written was told by append; all the rest is on disk, and SQLite tidies up when the
-            // file is opened again.
+            broken = true;
         }
     }
 
-    private void writeAll() throws SQLException {
-        // One transaction for each, so that with a full disk an append stays cheap however many are waiting.
-        while (!unwritten.isEmpty()) {
-            write(unwritten.element());
-            unwritten.remove();
+    /** How firmly a transaction is forced to disk: SQLite's number. */
+    int synchronous() throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("PRAGMA synchronous")) {
+            return row.getInt(1);
         }
     }
 
-    private void write(SessionEvent event) throws SQLException {
-        boolean force = !(event instanceof SessionEvent.PositionMoved)
-                || event.at().since(forcedTo).ticks() >= StreamTime.TICKS_PER_SECOND;
-        if (force != forcing) {
-            // Full: the log is forced to disk when the transaction is committed. Normal: it is written only.
-            pragma.execute("PRAGMA synchronous = " + (force ? "FULL" : "NORMAL"));
-            forcing = force;
+    private void connect() throws SQLException {
+        if (broken) {
+            letGo();
+            connection = opener.open();
+            broken = false;
         }
-        insert.setString(1, EventCodec.encode(event));
-        insert.executeUpdate();
-        if (force) {
-            forcedTo = event.at();
+    }
+
+    private void letGo() {
+        try {
+            connection.close();
+        } catch (SQLException e) {
+            // All that was appended is on disk, and SQLite tidies up when the file is opened again.
         }
     }
 }

@@ -14,6 +14,8 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
@@ -131,7 +133,7 @@ final class SqliteJournalTest {
             statement.execute("BEGIN IMMEDIATE");
             assertProblem(() -> journal.append(held(1)), "open in another process");
             statement.execute("ROLLBACK");
-            journal.append(held(2));
+            journal.append(List.of(held(1), held(2)));
             assertThat(journal.events()).containsExactly(held(1), held(2));
         }
     }
@@ -142,23 +144,60 @@ final class SqliteJournalTest {
     }
 
     @Test
-    void keepsWhatItCouldNotWriteUntilItCan() throws ProblemException, SQLException {
+    void writesAllOfABatchOrNothing() throws ProblemException, SQLException {
         SqliteJournal.open(file()).close();
-        FailingConnection connection = new FailingConnection(connect());
-        try (SqliteJournal journal = new SqliteJournal(connection.asConnection(), file())) {
+        FailingConnection disk = new FailingConnection();
+        try (SqliteJournal journal = new SqliteJournal(disk.over(connect()), this::connect, file())) {
             journal.append(held(1));
-            connection.failWith(SQLiteErrorCode.SQLITE_FULL);
-            assertProblem(() -> journal.append(held(2)), "the disk is full");
-            assertProblem(() -> journal.append(held(3)), "the disk is full");
+            disk.failAfter(1, SQLiteErrorCode.SQLITE_IOERR_WRITE);
+            assertProblem(() -> journal.append(List.of(held(2), held(3))), "cannot be read or written");
             assertThat(journal.events()).containsExactly(held(1));
-            connection.work();
-            journal.append(held(4));
-            connection.failWith(SQLiteErrorCode.SQLITE_IOERR_WRITE);
-            assertProblem(() -> journal.append(held(5)), "cannot be read or written");
-            connection.work();
+            disk.work();
+            journal.append(List.of(held(2), held(3)));
+            assertThat(journal.events()).containsExactly(held(1), held(2), held(3));
         }
-        try (SqliteJournal journal = SqliteJournal.openForReading(file())) {
-            assertThat(journal.events()).containsExactly(held(1), held(2), held(3), held(4), held(5));
+    }
+
+    /** The disk is full in SQLite's own eyes: the database may not grow. */
+    @Test
+    void goesOnWhenAFullDiskHasRoomAgain() throws ProblemException, SQLException {
+        SqliteJournal.open(file()).close();
+        AtomicInteger pages = new AtomicInteger(1_000_000);
+        Connection first = connect();
+        try (SqliteJournal journal = new SqliteJournal(first, () -> limited(connect(), pages.get()), file())) {
+            journal.append(held(1));
+            pages.set(1);
+            limited(first, pages.get());
+            for (int i = 0; i < 3; i++) {
+                assertProblem(() -> journal.append(many(2, 400)), "the disk is full");
+            }
+            pages.set(1_000_000);
+            journal.append(many(2, 400));
+            journal.append(held(400));
+            assertThat(journal.events()).hasSize(400).last().isEqualTo(held(400));
+        }
+    }
+
+    @Test
+    void opensTheDatabaseAgainWhenItsConnectionIsGone() throws ProblemException, SQLException {
+        SqliteJournal.open(file()).close();
+        FailingConnection disk = new FailingConnection();
+        Connection first = connect();
+        try (SqliteJournal journal = new SqliteJournal(disk.over(first), () -> disk.over(connect()), file())) {
+            journal.append(held(1));
+            first.close();
+            assertProblem(() -> journal.append(held(2)), "");
+            journal.append(held(2));
+            assertThat(journal.events()).containsExactly(held(1), held(2));
+            assertThat(disk.opened()).isEqualTo(2);
+        }
+    }
+
+    @Test
+    void forcesEachBatchToTheDisk() throws ProblemException, SQLException {
+        try (SqliteJournal journal = SqliteJournal.open(file())) {
+            // 2 is FULL: in write-ahead mode the log is then forced with each transaction (sqlite.org/pragma.html).
+            assertThat(journal.synchronous()).isEqualTo(2);
         }
     }
 
@@ -183,6 +222,17 @@ final class SqliteJournalTest {
                 Statement statement = connection.createStatement()) {
             statement.execute(sql);
         }
+    }
+
+    private static Connection limited(Connection connection, int pages) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA max_page_count = " + pages);
+        }
+        return connection;
+    }
+
+    private static List<SessionEvent> many(int from, int to) {
+        return IntStream.range(from, to).mapToObj(SqliteJournalTest::held).toList();
     }
 
     private static SessionEvent held(long ticks) {

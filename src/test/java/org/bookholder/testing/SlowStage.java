@@ -1,0 +1,55 @@
+package org.bookholder.testing;
+
+import java.time.Duration;
+import java.util.function.LongSupplier;
+import org.bookholder.runtime.stage.Stage;
+
+/** A stage each of whose steps takes a while of virtual time, as if what it does waited for a slow device. */
+final class SlowStage implements Stage {
+    private final Stage stage;
+    private final Duration step;
+    private final LongSupplier nanoTime;
+    private long next;
+    private boolean working;
+
+    SlowStage(Stage stage, Duration step, LongSupplier nanoTime) {
+        this.stage = stage;
+        this.step = step;
+        this.nanoTime = nanoTime;
+    }
+
+    @Override
+    public String role() {
+        return stage.role();
+    }
+
+    @Override
+    public void onStart() throws Exception {
+        stage.onStart();
+        next = nanoTime.getAsLong() + step.toNanos();
+    }
+
+    @Override
+    public int doWork() throws Exception {
+        if (nanoTime.getAsLong() < next) {
+            return 0;
+        }
+        next = nanoTime.getAsLong() + step.toNanos();
+        working = true;
+        try {
+            return stage.doWork();
+        } finally {
+            working = false;
+        }
+    }
+
+    /** Whether it is at work at this moment. */
+    boolean working() {
+        return working;
+    }
+
+    @Override
+    public void onClose() throws Exception {
+        stage.onClose();
+    }
+}
