@@ -5,7 +5,7 @@ import java.util.function.BooleanSupplier;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.script.model.Script;
-import org.bookholder.session.Command;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.view.settings.WindowWish;
 
 /** The reading window, if one is wanted and there is a display that can show it. Confined to the main thread. */
@@ -51,7 +51,7 @@ final class OptionalWindow implements AutoCloseable {
             window.get().run(desk.forWindow(reading.state()), reading::tell, here.nanoTime(), ended);
             keep(window.get().wish());
             close();
-            reading.tell(new Command.Quit());
+            reading.tell(new TakeCommand.Quit());
         }
     }
 

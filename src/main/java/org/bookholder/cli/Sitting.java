@@ -19,7 +19,7 @@ import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.session.AcceptedReading;
-import org.bookholder.session.Command;
+import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
@@ -148,7 +148,7 @@ final class Sitting {
             String course = ReadRightNotes.courseOf(request.script());
             List<AcceptedReading> learned = ReadRightNotes.ofCourse(sessions, course);
             if (!learned.isEmpty()) {
-                reading.tell(new Command.Add(new Remark.Carried(learned)));
+                reading.tell(new NoteCommand.Add(new Remark.Carried(learned)));
             }
             keep(new ReadRightNotes(course, learned), folder);
         }

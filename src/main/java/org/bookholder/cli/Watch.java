@@ -4,8 +4,8 @@ import java.util.Locale;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingProgress;
 import org.bookholder.runtime.stage.Shutdown;
-import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.session.Troubles;
 import org.bookholder.wording.TroubleText;
 
@@ -33,7 +33,7 @@ final class Watch implements AutoCloseable {
         this.here = here;
         this.lines = new LineProgress(terminal.out());
         this.noticed = here.nanoTime().getAsLong();
-        this.shutdown = Shutdown.onInterrupt(() -> reading.tell(new Command.Quit()));
+        this.shutdown = Shutdown.onInterrupt(() -> reading.tell(new TakeCommand.Quit()));
     }
 
     /** Whether the program is to end now: it was interrupted, or a fault has ended the reading. */
@@ -65,7 +65,7 @@ final class Watch implements AutoCloseable {
                     .println("bookholder: " + (troubles.isEmpty() ? "all is well again" : TroubleText.of(troubles)));
         }
         if (showLines && terminal.entered()) {
-            reading.tell(new Command.Quit());
+            reading.tell(new TakeCommand.Quit());
         }
         waitForTheOpenEar(reading.progress());
     }

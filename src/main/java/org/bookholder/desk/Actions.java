@@ -10,10 +10,12 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Mover;
+import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.timing.StreamTime;
 
 /** Turns what a page asks for into commands. */
@@ -90,10 +92,11 @@ public final class Actions {
             throw new IllegalArgumentException("this session is only reviewed, no take can be recorded");
         }
         return switch (what) {
-            case "hold" -> rolling(state).takes().held() ? List.of() : List.of(new Command.Hold());
-            case "go_on" -> rolling(state).takes().held() ? List.of(new Command.Resume()) : List.of();
-            case "go_to" -> List.of(new Command.GoTo(start(line(asked, state)), Mover.HAND));
-            case "cut" -> state.takes().rolling() && sameTake(asked, state) ? List.of(new Command.Cut()) : List.of();
+            case "hold" -> rolling(state).takes().held() ? List.of() : List.of(new TakeCommand.Hold());
+            case "go_on" -> rolling(state).takes().held() ? List.of(new TakeCommand.Resume()) : List.of();
+            case "go_to" -> List.of(new TakeCommand.GoTo(start(line(asked, state)), Mover.HAND));
+            case "cut" ->
+                state.takes().rolling() && sameTake(asked, state) ? List.of(new TakeCommand.Cut()) : List.of();
             case "next_take" -> nextTake(asked, state);
             case "break" -> beginBreak(asked, state);
             default -> resting(state) ? add(new Remark.BreakOver(clock.instant())) : List.of();
@@ -118,7 +121,7 @@ public final class Actions {
 
     private static List<Command> nextTake(JsonNode asked, SessionState state) {
         if (sameTake(asked, state)) {
-            return List.of(new Command.NextTake(start(lineOr(asked, here(state), state))));
+            return List.of(new TakeCommand.NextTake(start(lineOr(asked, here(state), state))));
         }
         if (asked.hasNonNull("line")) {
             throw new IllegalArgumentException("someone else has just started another take");
@@ -130,7 +133,7 @@ public final class Actions {
         if (resting(state) || !sameTake(asked, state)) {
             return List.of();
         }
-        return List.of(new Command.Cut(), new Command.Add(new Remark.BreakBegan(clock.instant())));
+        return List.of(new TakeCommand.Cut(), new NoteCommand.Add(new Remark.BreakBegan(clock.instant())));
     }
 
     private static List<Command> undo(JsonNode asked, SessionState state) {
@@ -146,7 +149,7 @@ public final class Actions {
     }
 
     private static List<Command> add(Remark remark) {
-        return List.of(new Command.Add(remark));
+        return List.of(new NoteCommand.Add(remark));
     }
 
     private static ReadingPosition start(int line) {

@@ -1,7 +1,9 @@
 package org.bookholder.runtime;
 
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.session.Command;
+import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
 
@@ -11,14 +13,35 @@ final class RequestHandling {
 
     /** Whether it was carried out; if not, {@code reply} was told why. */
     static boolean carryOut(Request request, Request.Reply reply, SessionState state, Command.Handler handler) {
-        List<Command> commands;
-        try {
-            commands = request.commands(state);
-        } catch (IllegalArgumentException e) {
-            reply.refused(String.valueOf(e.getMessage()));
+        Optional<List<Command>> commands = commands(request, reply, state);
+        commands.ifPresent(all -> all.forEach(command -> command.to(handler)));
+        return commands.isPresent();
+    }
+
+    /** The same where no take can be recorded: what is asked of one is refused, and nothing is done. */
+    static boolean noteOnly(Request request, Request.Reply reply, SessionState state, NoteCommand.Handler handler) {
+        Optional<List<Command>> commands = commands(request, reply, state);
+        if (commands.isEmpty()) {
             return false;
         }
-        commands.forEach(command -> command.to(handler));
+        List<NoteCommand> notes = commands.get().stream()
+                .filter(NoteCommand.class::isInstance)
+                .map(NoteCommand.class::cast)
+                .toList();
+        if (notes.size() < commands.get().size()) {
+            reply.refused("this session is only reviewed, no take can be recorded");
+            return false;
+        }
+        notes.forEach(note -> note.note(handler));
         return true;
+    }
+
+    private static Optional<List<Command>> commands(Request request, Request.Reply reply, SessionState state) {
+        try {
+            return Optional.of(request.commands(state));
+        } catch (IllegalArgumentException e) {
+            reply.refused(String.valueOf(e.getMessage()));
+            return Optional.empty();
+        }
     }
 }

@@ -2,7 +2,6 @@ package org.bookholder.runtime;
 
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
-import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.event.Journal;
 import org.bookholder.runtime.record.JournalQueue;
 import org.bookholder.runtime.record.JournalStage;
@@ -12,8 +11,7 @@ import org.bookholder.runtime.stage.Latest;
 import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.runtime.stage.StageGroup;
-import org.bookholder.session.Command;
-import org.bookholder.session.Mover;
+import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
@@ -24,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * A kept session that is gone through again: takes in notes and decisions, rolls no take. The stage alone changes the
  * session; the rest is safe for use by several threads.
  */
-public final class Review implements Stage, Command.Handler {
+public final class Review implements Stage, NoteCommand.Handler {
     private final Mailbox<Asked> asked = new Mailbox<>(1024);
     private final PendingReplies replies = new PendingReplies();
     private final JournalQueue journal = new JournalQueue();
@@ -71,7 +69,7 @@ public final class Review implements Stage, Command.Handler {
     public int doWork() {
         int done = 0;
         for (@Nullable Asked next = asked.poll(); next != null; next = asked.poll()) {
-            if (RequestHandling.carryOut(next.request(), next.reply(), ledger.state(), this)) {
+            if (RequestHandling.noteOnly(next.request(), next.reply(), ledger.state(), this)) {
                 ledger.tellWhetherSaved(next.reply());
             }
             done++;
@@ -107,22 +105,4 @@ public final class Review implements Stage, Command.Handler {
     public void markPickup(int line, String note) {
         ledger.enter(new SessionEvent.PickupMarked(ledger.state().now(), line, note));
     }
-
-    @Override
-    public void hold() {}
-
-    @Override
-    public void resume() {}
-
-    @Override
-    public void goTo(ReadingPosition position, Mover mover) {}
-
-    @Override
-    public void nextTake(ReadingPosition from) {}
-
-    @Override
-    public void cut() {}
-
-    @Override
-    public void quit() {}
 }

@@ -1,9 +1,7 @@
 package org.bookholder.view;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -11,7 +9,9 @@ import java.util.stream.Collectors;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
+import org.bookholder.session.NoteCommand;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.view.cue.CountIn;
 import org.bookholder.view.cue.Messages;
 import org.bookholder.view.input.Action;
@@ -35,12 +35,12 @@ final class ActionHandler {
     private final TakeStarts takes;
     private final Teaching teaching;
     private Set<Cue> edgesBefore = edges(EnumSet.allOf(Cue.class));
-    private final List<Command> commands = new ArrayList<>();
-    private final Consumer<Command> tell = commands::add;
+    private final Consumer<Command> tell;
     private boolean closing;
 
-    ActionHandler(Consumer<WindowSettings> apply, AnimationState moment, Teaching teaching) {
+    ActionHandler(Consumer<WindowSettings> apply, Consumer<Command> tell, AnimationState moment, Teaching teaching) {
         this.apply = apply;
+        this.tell = tell;
         this.teaching = teaching;
         messages = moment.messages;
         pages = moment.pages;
@@ -59,23 +59,18 @@ final class ActionHandler {
     }
 
     void cut() {
-        commands.add(new Command.Cut());
+        tell.accept(new TakeCommand.Cut());
     }
 
     /** Takes reading to a place, in a new take if none is rolling. */
     void readFrom(ReadingPosition position, SessionState state, Steering steering) {
         if (state.takes().held()) {
-            commands.add(new Command.Resume());
+            tell.accept(new TakeCommand.Resume());
         }
         steering.goTo(position);
         if (!state.takes().rolling()) {
-            commands.add(new Command.NextTake(position));
+            tell.accept(new TakeCommand.NextTake(position));
         }
-    }
-
-    void drainTo(Consumer<Command> receiver) {
-        commands.forEach(receiver);
-        commands.clear();
     }
 
     void act(Action action, SessionState state, WindowSettings settings, Steering steering) {
@@ -85,8 +80,8 @@ final class ActionHandler {
             case BACK_LINE, FORWARD_LINE, BACK_PARAGRAPH, ROW_UP, ROW_DOWN -> move(action, state, steering);
             case MARK_PICKUP -> markPickup(steering.current(state), state);
             case NEXT_TAKE -> nextTake(steering.current(state), state);
-            case PREVIOUS_TAKE -> commands.add(new Command.NextTake(takes.previous(state)));
-            case CUT -> commands.add(new Command.Cut());
+            case PREVIOUS_TAKE -> tell.accept(new TakeCommand.NextTake(takes.previous(state)));
+            case CUT -> tell.accept(new TakeCommand.Cut());
             case LARGER -> resize(settings.scaled(LARGER));
             case SMALLER -> resize(settings.scaled(1 / LARGER));
             case WIDER -> column(settings.withColumnWords(settings.columnWords() + 1));
@@ -114,7 +109,7 @@ final class ActionHandler {
 
     private void hold(SessionState state, WindowSettings settings) {
         if (!countIn.pressed(Math.max(1, settings.countIn()), tell)) {
-            commands.add(state.takes().held() ? new Command.Resume() : new Command.Hold());
+            tell.accept(state.takes().held() ? new TakeCommand.Resume() : new TakeCommand.Hold());
         }
     }
 
@@ -186,12 +181,12 @@ final class ActionHandler {
 
     private void markPickup(ReadingPosition at, SessionState state) {
         int line = Places.lineJustRead(state.script(), at);
-        commands.add(new Command.MarkPickup(line, ""));
+        tell.accept(new NoteCommand.MarkPickup(line, ""));
         messages.say("line " + line + " marked", SECONDS);
     }
 
     private void nextTake(ReadingPosition at, SessionState state) {
-        commands.add(new Command.NextTake(Places.lineStart(state.script(), at)));
+        tell.accept(new TakeCommand.NextTake(Places.lineStart(state.script(), at)));
     }
 
     private void quit(SessionState state, KeyMap keys) {
@@ -206,7 +201,7 @@ final class ActionHandler {
         if (state.takes().rolling() && !asked) {
             messages.say(question(keys), QUESTION_SECONDS);
         } else {
-            commands.add(new Command.Quit());
+            tell.accept(new TakeCommand.Quit());
             closing = true;
         }
     }

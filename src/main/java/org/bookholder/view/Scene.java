@@ -1,5 +1,7 @@
 package org.bookholder.view;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.bookholder.fatigue.FatigueReport;
@@ -8,6 +10,7 @@ import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.view.input.Action;
 import org.bookholder.view.layout.Geometry;
 import org.bookholder.view.layout.Layout;
@@ -39,6 +42,7 @@ public final class Scene {
     private final ActionHandler requests;
     private final Teaching teaching;
     private final Steering steering;
+    private final List<Command> commands = new ArrayList<>();
     private Script script;
     private WindowSettings settings;
     private Screen screen;
@@ -79,14 +83,14 @@ public final class Scene {
         this.screen = screen;
         geometry = geometry(settings, screen);
         layout = Typesetter.set(script, geometry, measure);
-        steering = new Steering(layout, settings.way(), from);
+        steering = new Steering(layout, settings.way(), from, commands::add);
         now = new AnimationState(Motion.restingAt(steering.aim().height()));
         now.sunk = layout.wordsBefore(from);
         now.pages.useKeys(settings.keys());
         pictures = new FrameBuilder(now, geometry);
         before = from;
         teaching = new Teaching(now.messages);
-        requests = new ActionHandler(this::apply, now, teaching);
+        requests = new ActionHandler(this::apply, commands::add, now, teaching);
     }
 
     /** Where things stand. */
@@ -155,10 +159,10 @@ public final class Scene {
         }
     }
 
-    /** Hands over what the session is to be told. */
+    /** Hands over what the session is to be told, in the order in which the presenter asked for it. */
     public void drainTo(Consumer<Command> receiver) {
-        steering.drainTo(receiver);
-        requests.drainTo(receiver);
+        commands.forEach(receiver);
+        commands.clear();
     }
 
     /** Lets {@code seconds} pass and gives the picture of {@code state}; the same object each time, filled in anew. */
@@ -249,6 +253,7 @@ public final class Scene {
     private void adoptText(SessionState state) {
         if (!sameText(state.script())) {
             layout = Typesetter.set(script, geometry, measure);
+            commands.removeIf(TakeCommand.GoTo.class::isInstance);
             steering.textChanged(layout, state.following().position());
             now.motion.restAt(steering.aim().height());
             now.sunk = layout.wordsBefore(state.following().position());

@@ -52,11 +52,11 @@ import org.bookholder.script.model.Script;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.script.source.ScriptReader.Format;
-import org.bookholder.session.Command;
 import org.bookholder.session.Request;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 import org.bookholder.speech.vosk.VoskEars;
@@ -99,7 +99,7 @@ public final class DeskCost {
                 workers.takeOn(new DeskStage(feed, System::nanoTime));
                 measure(reading, server.port(), token);
             }
-            reading.tell(new Command.Quit());
+            reading.tell(new TakeCommand.Quit());
             reading.hurry();
             reading.await(20_000);
         }

@@ -7,8 +7,8 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.util.List;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.session.Command;
 import org.bookholder.session.Note;
+import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.Relay;
@@ -140,7 +140,7 @@ final class DeskAwayTest {
     }
 
     private void note(String text) {
-        desk.tell(new Command.Add(new Remark.Noted(1, text, false)));
+        desk.tell(new NoteCommand.Add(new Remark.Noted(1, text, false)));
         LiveDesk.until(
                 () -> desk.state().remarks().notes().stream().map(Note::text).anyMatch(text::equals));
     }

@@ -31,13 +31,13 @@ import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.pronounce.ScriptPreparer;
-import org.bookholder.session.Command;
 import org.bookholder.session.Decision;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.Note;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 import org.bookholder.speech.vosk.VoskEars;
@@ -104,7 +104,7 @@ final class DeskPageTest {
                 runTheTake(browser);
                 loseTheConnection(browser, here, session, first);
                 endTheTake(browser);
-                reading.tell(new Command.Quit());
+                reading.tell(new TakeCommand.Quit());
                 awaitThat(() -> reading.await(100));
             }
             reviewAgain(browser, here, place);

@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.bookholder.session.Command;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.view.input.Action;
 import org.bookholder.view.input.KeyMap;
 import org.bookholder.view.settings.WindowPlace;
@@ -111,7 +111,7 @@ final class KeptWindowTest {
 
     private Program program() {
         Program program = new Program(folder);
-        program.equipment.hasPresenter(commands -> commands.accept(new Command.Quit()));
+        program.equipment.hasPresenter(commands -> commands.accept(new TakeCommand.Quit()));
         fresh = program;
         return program;
     }

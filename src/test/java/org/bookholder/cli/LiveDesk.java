@@ -27,6 +27,7 @@ import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioSource;
 import picocli.CommandLine;
 
@@ -133,7 +134,7 @@ final class LiveDesk implements AutoCloseable {
 
     /** The presenter is at a line, from 1. */
     void reads(int line) {
-        tell(new Command.GoTo(new ReadingPosition(line, 1), Mover.HAND));
+        tell(new TakeCommand.GoTo(new ReadingPosition(line, 1), Mover.HAND));
     }
 
     /** The address to open. */

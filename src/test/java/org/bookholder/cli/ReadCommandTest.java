@@ -4,8 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
+import org.bookholder.session.NoteCommand;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeEars;
@@ -19,12 +20,12 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(60)
 final class ReadCommandTest {
     private static final String SCRIPT = """
-            # A wheel
+        # A wheel
 
-            Every wheel begins with its hub.
-            Count the spokes twice.
-            Then lace the first side.
-            """;
+        Every wheel begins with its hub.
+        Count the spokes twice.
+        Then lace the first side.
+        """;
     private static final Spoken VOICE = new Spoken(0.5)
             .says("every wheel begins with its hub")
             .says("then lace the first side")
@@ -128,7 +129,7 @@ final class ReadCommandTest {
     @Test
     void readsInAWindowUntilItIsClosed() {
         program.equipment.hasMicrophone(quiet());
-        program.equipment.hasPresenter(commands -> commands.accept(new Command.MarkPickup(2, "a door")));
+        program.equipment.hasPresenter(commands -> commands.accept(new NoteCommand.MarkPickup(2, "a door")));
         assertThat(program.run("read", script, "--session", session, "--mirror", "--words", "4", "--monitor", "2"))
                 .isZero();
         assertThat(program.equipment.wish()).hasValueSatisfying(wish -> {
@@ -144,7 +145,7 @@ final class ReadCommandTest {
     @Test
     void opensTheWindowAsThePresenterWantsIt() {
         program.equipment.hasMicrophone(quiet());
-        program.equipment.hasPresenter(commands -> commands.accept(new Command.Quit()));
+        program.equipment.hasPresenter(commands -> commands.accept(new TakeCommand.Quit()));
         assertThat(program.run(
                         "read",
                         script,
@@ -167,7 +168,7 @@ final class ReadCommandTest {
 
     @Test
     void readsByHandWithoutAMicrophone() {
-        program.equipment.hasPresenter(commands -> commands.accept(new Command.Quit()));
+        program.equipment.hasPresenter(commands -> commands.accept(new TakeCommand.Quit()));
         assertThat(program.run("read", script, "--session", session, "--no-microphone", "--move", "hand"))
                 .isZero();
         assertThat(program.err()).isEmpty();
@@ -177,7 +178,7 @@ final class ReadCommandTest {
 
     @Test
     void readsSteadilyWhereThereIsNoMicrophoneAndSaysSo() {
-        program.equipment.hasPresenter(commands -> commands.accept(new Command.Quit()));
+        program.equipment.hasPresenter(commands -> commands.accept(new TakeCommand.Quit()));
         assertThat(program.run("read", script, "--session", session, "--move", "steady"))
                 .isZero();
         assertThat(program.err()).contains("there is no microphone").hasLineCount(1);
@@ -186,7 +187,7 @@ final class ReadCommandTest {
     @Test
     void readsSteadilyWhereTheMicrophoneCannotBeOpenedAndSaysSo() {
         program.equipment.hasDeadMicrophone("front panel");
-        program.equipment.hasPresenter(commands -> commands.accept(new Command.Quit()));
+        program.equipment.hasPresenter(commands -> commands.accept(new TakeCommand.Quit()));
         assertThat(program.run("read", script, "--session", session, "--move", "steady"))
                 .isZero();
         assertThat(program.err())

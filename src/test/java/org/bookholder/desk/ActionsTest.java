@@ -5,11 +5,12 @@ import static org.bookholder.testing.Readings.s;
 
 import java.nio.file.Path;
 import org.bookholder.follow.model.ReadingPosition;
-import org.bookholder.session.Command;
 import org.bookholder.session.Decision.Choice;
 import org.bookholder.session.Mover;
+import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.Readings;
 import org.junit.jupiter.api.Test;
@@ -29,8 +30,8 @@ final class ActionsTest {
         assertThat(act("{\"do\":\"note\",\"text\":\" a\\n shadow \"}")).isEqualTo("done");
         assertThat(session.told)
                 .containsExactly(
-                        new Command.Add(new Remark.Noted(2, "", true)),
-                        new Command.Add(new Remark.Noted(3, "a shadow", false)));
+                        new NoteCommand.Add(new Remark.Noted(2, "", true)),
+                        new NoteCommand.Add(new Remark.Noted(3, "a shadow", false)));
     }
 
     @Test
@@ -46,14 +47,14 @@ final class ActionsTest {
         assertThat(act("{\"do\":\"next_take\",\"take\":1}")).isEqualTo("done");
         assertThat(session.told)
                 .containsExactly(
-                        new Command.Hold(),
-                        new Command.Resume(),
-                        new Command.Cut(),
-                        new Command.Cut(),
-                        new Command.Add(new Remark.BreakBegan(clock.instant())),
-                        new Command.Add(new Remark.BreakOver(clock.instant())),
-                        new Command.GoTo(new ReadingPosition(3, 1), Mover.HAND),
-                        new Command.NextTake(new ReadingPosition(1, 1)));
+                        new TakeCommand.Hold(),
+                        new TakeCommand.Resume(),
+                        new TakeCommand.Cut(),
+                        new TakeCommand.Cut(),
+                        new NoteCommand.Add(new Remark.BreakBegan(clock.instant())),
+                        new NoteCommand.Add(new Remark.BreakOver(clock.instant())),
+                        new TakeCommand.GoTo(new ReadingPosition(3, 1), Mover.HAND),
+                        new TakeCommand.NextTake(new ReadingPosition(1, 1)));
     }
 
     @Test
@@ -98,7 +99,7 @@ final class ActionsTest {
     void aDecisionIsAboutAnAttempt() {
         assertThat(act("{\"do\":\"decide\",\"line\":2,\"choice\":\"KEEP\",\"take\":1,\"ordinal\":2}"))
                 .isEqualTo("done");
-        assertThat(session.told).containsExactly(new Command.Add(new Remark.Decided(2, Choice.KEEP, 1, 2)));
+        assertThat(session.told).containsExactly(new NoteCommand.Add(new Remark.Decided(2, Choice.KEEP, 1, 2)));
         assertThat(act("{\"do\":\"decide\",\"line\":2,\"choice\":\"KEEP\",\"take\":1,\"ordinal\":9}"))
                 .isEqualTo("refused: there is no such attempt");
     }

@@ -10,13 +10,13 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.source.Sources;
-import org.bookholder.session.Command;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.testing.ReadingRig;
 import org.bookholder.testing.Scripts;
@@ -177,12 +177,12 @@ final class TwoProducersTest {
 
     @Test
     void aSessionThatWasAskedToQuitStillDoesWhatIsAskedBeforeItsEndAndNothingAfter() {
-        reading.tell(new Command.Quit());
+        reading.tell(new TakeCommand.Quit());
         actions.act("{\"do\":\"mark\"}", told);
         rig.pass(1);
         actions.act("{\"do\":\"mark\"}", told);
         assertThat(told.all).containsExactly("done", "failed: The session has ended. This was not done.");
-        reading.tell(new Command.GoTo(new ReadingPosition(2, 1), Mover.HAND));
+        reading.tell(new TakeCommand.GoTo(new ReadingPosition(2, 1), Mover.HAND));
         assertThat(rig.journal.events(SessionEvent.Remarked.class))
                 .extracting(SessionEvent.Remarked::remark)
                 .hasOnlyElementsOfType(Remark.Noted.class)

@@ -8,11 +8,12 @@ import java.util.List;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.script.model.Script;
-import org.bookholder.session.Command;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.Mover;
+import org.bookholder.session.NoteCommand;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeEars;
@@ -78,7 +79,7 @@ final class ReadingTest {
         rig.alsoHas(silent());
         Reading reading = rig.begin(silent());
         rig.pass(3);
-        reading.tell(new Command.NextTake(new ReadingPosition(2, 1)));
+        reading.tell(new TakeCommand.NextTake(new ReadingPosition(2, 1)));
         rig.pass(3);
         List<SessionEvent.TakeStarted> takes = rig.journal.events(SessionEvent.TakeStarted.class);
         assertThat(takes).hasSize(2);
@@ -96,7 +97,7 @@ final class ReadingTest {
         Reading reading = rig.begin(first);
         rig.pass(0.5);
         assertThat(TroubleText.of(reading.state().get().troubles())).contains("unplugged");
-        reading.tell(new Command.GoTo(new ReadingPosition(3, 1), Mover.HAND));
+        reading.tell(new TakeCommand.GoTo(new ReadingPosition(3, 1), Mover.HAND));
         rig.pass(0.5);
         assertThat(reading.state().get().following().position()).isEqualTo(new ReadingPosition(3, 1));
         assertThat(reading.state().get().following().mover()).isEqualTo(Mover.HAND);
@@ -152,13 +153,13 @@ final class ReadingTest {
         Reading reading = rig.begin(silent());
         rig.pass(1);
         rig.journal.room(0);
-        reading.tell(new Command.MarkPickup(2, "a door"));
+        reading.tell(new NoteCommand.MarkPickup(2, "a door"));
         rig.pass(1);
         assertThat(TroubleText.of(reading.state().get().troubles())).contains("disk is full");
         assertThat(reading.progress().unsaved()).contains("not saved");
         assertThat(reading.state().get().lines().notes(2).marks()).containsExactly("a door");
         rig.journal.room(1000);
-        reading.tell(new Command.Quit());
+        reading.tell(new TakeCommand.Quit());
         rig.pass(1);
         assertThat(reading.progress().unsaved()).isEmpty();
         assertThat(rig.journal.events(SessionEvent.PickupMarked.class)).hasSize(1);
@@ -171,7 +172,7 @@ final class ReadingTest {
         Reading reading = rig.begin(silent());
         rig.pass(1);
         rig.journal.room(0);
-        reading.tell(new Command.Quit());
+        reading.tell(new TakeCommand.Quit());
         rig.pass(1);
         assertThat(reading.progress().over()).isTrue();
         assertThat(reading.progress().unsaved()).contains("from 0:0").contains("disk is full");
@@ -181,11 +182,11 @@ final class ReadingTest {
     void ignoresTheVoiceWhileHeld() {
         ReadingRig rig = live();
         Reading reading = rig.begin(quiet(sound(VOICE.seconds())));
-        reading.tell(new Command.Hold());
+        reading.tell(new TakeCommand.Hold());
         rig.pass(0.1);
         assertThat(reading.state().get().takes().held()).isTrue();
         assertThat(rig.journal.events(SessionEvent.Held.class)).hasSize(1);
-        reading.tell(new Command.Resume());
+        reading.tell(new TakeCommand.Resume());
         rig.pass(0.1);
         assertThat(reading.state().get().takes().held()).isFalse();
     }

@@ -7,6 +7,7 @@ import org.bookholder.follow.model.Outcome;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.view.Frame.Mark;
 import org.bookholder.view.cue.Palette;
 import org.bookholder.view.input.Action;
@@ -50,7 +51,7 @@ final class PickupRoundTest {
         session.becomes(session.sample().outcome(7, Outcome.CLEAN).at(8, 1));
         Frame over = pass(PickupRound.TICK_SECONDS + 2);
         assertThat(over.page().orElseThrow().page().heading()).isEqualTo("Nothing to pick up");
-        assertThat(session.told()).containsExactly(goTo(2), goTo(6), new Command.Cut());
+        assertThat(session.told()).containsExactly(goTo(2), goTo(6), new TakeCommand.Cut());
     }
 
     @Test
@@ -69,10 +70,10 @@ final class PickupRoundTest {
         press(Action.ROUND);
         session.becomes(session.sample().at(4, 1));
         assertThat(captions(pass(PickupRound.OVER_SECONDS + 0.3))).contains("listening back");
-        assertThat(session.told()).containsExactly(goTo(2), new Command.Cut());
+        assertThat(session.told()).containsExactly(goTo(2), new TakeCommand.Cut());
         session.becomes(session.sample().outcome(3, Outcome.CLEAN));
         pass(PickupRound.TICK_SECONDS + 0.3);
-        assertThat(session.told()).endsWith(goTo(6), new Command.NextTake(new ReadingPosition(6, 1)));
+        assertThat(session.told()).endsWith(goTo(6), new TakeCommand.NextTake(new ReadingPosition(6, 1)));
     }
 
     @Test
@@ -97,7 +98,7 @@ final class PickupRoundTest {
     void withoutARollingTakeItRollsTheNext() {
         session.becomes(session.sample().rolling(false));
         press(Action.ROUND);
-        assertThat(session.told()).endsWith(new Command.NextTake(new ReadingPosition(2, 1)));
+        assertThat(session.told()).endsWith(new TakeCommand.NextTake(new ReadingPosition(2, 1)));
     }
 
     @Test
@@ -125,7 +126,7 @@ final class PickupRoundTest {
     }
 
     private static Command goTo(int line) {
-        return new Command.GoTo(new ReadingPosition(line, 1), Mover.HAND);
+        return new TakeCommand.GoTo(new ReadingPosition(line, 1), Mover.HAND);
     }
 
     private void press(Action action) {

@@ -114,7 +114,7 @@ final class ReadingMotionTest {
 
     private static List<Picture> play(Script script, List<Heard> voice, List<Heard> recognised) {
         Layout layout = Typesetter.set(script, GEOMETRY, new Plain());
-        Steering steering = new Steering(layout, Mover.VOICE, ReadingPosition.START);
+        Steering steering = new Steering(layout, Mover.VOICE, ReadingPosition.START, told -> {});
         Motion motion = Motion.restingAt(steering.aim().height());
         SampleState sample = SampleState.of(script);
         double pitch = GEOMETRY.pitch();

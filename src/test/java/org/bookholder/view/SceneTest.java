@@ -9,6 +9,7 @@ import java.util.Map;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.testing.Scripts;
 import org.bookholder.view.cue.Palette;
 import org.bookholder.view.input.Action;
@@ -31,27 +32,27 @@ final class SceneTest {
 
     @Test
     void holdingAndGoingOn() {
-        assertThat(act(Action.HOLD)).containsExactly(new Command.Hold());
-        assertThat(act(Action.HOLD)).containsExactly(new Command.Resume());
+        assertThat(act(Action.HOLD)).containsExactly(new TakeCommand.Hold());
+        assertThat(act(Action.HOLD)).containsExactly(new TakeCommand.Resume());
     }
 
     @Test
     void theNextTakeBeginsAtTheLinesStart() {
-        assertThat(act(Action.NEXT_TAKE)).containsExactly(new Command.NextTake(new ReadingPosition(5, 1)));
+        assertThat(act(Action.NEXT_TAKE)).containsExactly(new TakeCommand.NextTake(new ReadingPosition(5, 1)));
     }
 
     @Test
     void thePreviousTakeBeginsWhereItBegan() {
         scene.settle(session.state());
         session.becomes(session.sample().at(7, 3));
-        assertThat(act(Action.PREVIOUS_TAKE)).containsExactly(new Command.NextTake(new ReadingPosition(5, 4)));
+        assertThat(act(Action.PREVIOUS_TAKE)).containsExactly(new TakeCommand.NextTake(new ReadingPosition(5, 4)));
     }
 
     @Test
     void endingAsksAgainOnlyWhileATakeIsRolling() {
         assertThat(act(Action.QUIT)).isEmpty();
         assertThat(scene.closing()).isFalse();
-        assertThat(act(Action.QUIT)).containsExactly(new Command.Quit());
+        assertThat(act(Action.QUIT)).containsExactly(new TakeCommand.Quit());
         assertThat(scene.closing()).isTrue();
     }
 
@@ -127,7 +128,7 @@ final class SceneTest {
         act(Action.WAY);
         assertThat(scene.settings().way()).isEqualTo(Mover.STEADY);
         List<Command> commands = pass(20);
-        assertThat(commands).isNotEmpty().allMatch(c -> c instanceof Command.GoTo);
+        assertThat(commands).isNotEmpty().allMatch(c -> c instanceof TakeCommand.GoTo);
     }
 
     @Test
@@ -157,6 +158,18 @@ final class SceneTest {
                 .allMatch(off -> off < 0.6 * view.geometry().pitch());
         assertThat(view.captions()).extracting(Frame.Caption::text).contains("the text was changed");
         assertThat(pass(0.1)).isEmpty();
+    }
+
+    @Test
+    void tellsTheSessionInTheOrderInWhichThePresenterAsked() {
+        pass(0.1);
+        scene.act(Action.MARK_PICKUP, session.state());
+        scene.act(Action.FORWARD_LINE, session.state());
+        scene.act(Action.HOLD, session.state());
+        scene.act(Action.BACK_LINE, session.state());
+        assertThat(pass(0.05))
+                .extracting(told -> told.getClass().getSimpleName())
+                .containsExactly("MarkPickup", "GoTo", "Hold", "GoTo");
     }
 
     private List<Command> act(Action action) {

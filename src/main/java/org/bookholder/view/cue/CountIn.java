@@ -3,6 +3,7 @@ package org.bookholder.view.cue;
 import java.util.function.Consumer;
 import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.view.input.Action;
 import org.bookholder.view.input.KeyMap;
 
@@ -39,12 +40,12 @@ public final class CountIn {
             left = waiting ? 0 : length;
             counted = state.takes().count();
             if (length > 0) {
-                tell.accept(new Command.Hold());
+                tell.accept(new TakeCommand.Hold());
             }
         } else if (left > 0 && state.takes().held()) {
             left -= seconds;
             if (left <= 0) {
-                tell.accept(new Command.Resume());
+                tell.accept(new TakeCommand.Resume());
             }
         } else if (left > 0 && !state.takes().rolling()) {
             left = 0;
@@ -66,7 +67,7 @@ public final class CountIn {
         }
         if (left > 0) {
             left = 0;
-            tell.accept(new Command.Resume());
+            tell.accept(new TakeCommand.Resume());
             return true;
         }
         return false;

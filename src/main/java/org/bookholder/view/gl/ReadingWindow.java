@@ -26,6 +26,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.view.Frame;
 import org.bookholder.view.Scene;
 import org.bookholder.view.Scene.Screen;
@@ -94,7 +95,7 @@ public final class ReadingWindow implements AutoCloseable {
     }
 
     /**
-     * Shows the session until the presenter ends it; the last command handed over is then {@link Command.Quit}.
+     * Shows the session until the presenter ends it; the last command handed over is then {@link TakeCommand.Quit}.
      *
      * @param state gives the newest state at once
      * @param commands takes what the presenter asks for, without waiting

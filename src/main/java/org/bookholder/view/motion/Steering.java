@@ -1,13 +1,12 @@
 package org.bookholder.view.motion;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.Consumer;
 import org.bookholder.follow.model.FollowState;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.view.layout.Layout;
 
 /**
@@ -38,9 +37,15 @@ public final class Steering {
     private double sinceVoice = 100;
     private double steadyWords;
     private double steadySpeed;
-    private final List<Command> commands = new ArrayList<>();
+    private final Consumer<Command> tell;
 
-    public Steering(Layout layout, Mover way, ReadingPosition from) {
+    /**
+     * @param way what moves the text
+     * @param from where reading begins
+     * @param tell takes what the session is to be told
+     */
+    public Steering(Layout layout, Mover way, ReadingPosition from, Consumer<Command> tell) {
+        this.tell = tell;
         this.layout = layout;
         this.way = way;
         restAt(from);
@@ -95,7 +100,6 @@ public final class Steering {
         layout = newLayout;
         byHand = false;
         steadySpeed = 0;
-        commands.clear();
         restAt(position);
     }
 
@@ -151,12 +155,6 @@ public final class Steering {
                 report(state, Mover.HAND);
             }
         }
-    }
-
-    /** Hands over what the session is to be told. */
-    public void drainTo(Consumer<Command> receiver) {
-        commands.forEach(receiver);
-        commands.clear();
     }
 
     private void followVoice(SessionState state, double seconds) {
@@ -238,7 +236,7 @@ public final class Steering {
         sent = position;
         sentRow = layout.readRowOf(position);
         sinceSent = 0;
-        commands.add(new Command.GoTo(position, mover));
+        tell.accept(new TakeCommand.GoTo(position, mover));
     }
 
     private void takeInHand() {

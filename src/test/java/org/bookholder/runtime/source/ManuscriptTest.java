@@ -14,11 +14,11 @@ import org.bookholder.script.model.Script;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.script.source.ScriptReader.Format;
-import org.bookholder.session.Command;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeEars;
@@ -49,7 +49,7 @@ final class ManuscriptTest implements Manuscript {
         save(CHANGED);
         assertThat(reading.state().get().script()).isEqualTo(SCRIPT);
         assertThat(TroubleText.of(reading.state().get().troubles())).contains("next hold");
-        reading.tell(new Command.Hold());
+        reading.tell(new TakeCommand.Hold());
         rig.pass(0.5);
         SessionState state = reading.state().get();
         assertThat(state.lines().all())
@@ -66,7 +66,7 @@ final class ManuscriptTest implements Manuscript {
     @Test
     void theEventsTellTheSameStoryWhenTheyAreReplayed() {
         Reading reading = begin();
-        reading.tell(new Command.Hold());
+        reading.tell(new TakeCommand.Hold());
         save(CHANGED);
         SessionState again = Session.apply(Session.begin(SCRIPT, FatigueLimits.defaults()), rig.journal.events());
         SessionState state = reading.state().get();
@@ -86,13 +86,13 @@ final class ManuscriptTest implements Manuscript {
         other.alsoHas(waiting(waitingFirst().thenSilence(more.seconds() - VOICE.seconds() + 1)));
         Reading reading = other.begin(waiting(new FakeAudioSource(ReadingRig.RATE).thenSilence(VOICE.seconds())));
         file = CHANGED;
-        reading.tell(new Command.Hold());
+        reading.tell(new TakeCommand.Hold());
         other.pass(1.2);
         assertThat(reading.state().get().following().position()).isEqualTo(new ReadingPosition(2, 1));
-        reading.tell(new Command.Resume());
+        reading.tell(new TakeCommand.Resume());
         other.pass(3);
         assertThat(reading.state().get().following().position()).isEqualTo(new ReadingPosition(4, 1));
-        reading.tell(new Command.Cut());
+        reading.tell(new TakeCommand.Cut());
         other.pass(1);
         assertThat(reading.state().get().lines().notes(2).outcome()).isEqualTo(Outcome.CLEAN);
         assertThat(other.failures).isEmpty();
@@ -101,7 +101,7 @@ final class ManuscriptTest implements Manuscript {
     @Test
     void betweenTakesItComesAtOnce() {
         Reading reading = begin();
-        reading.tell(new Command.Cut());
+        reading.tell(new TakeCommand.Cut());
         rig.pass(0.5);
         save(CHANGED);
         assertThat(reading.state().get().script().lines()).hasSize(4);
@@ -111,7 +111,7 @@ final class ManuscriptTest implements Manuscript {
     @Test
     void aTextThatIsNoScriptIsNotReadAndTheReasonSaid() {
         Reading reading = begin();
-        reading.tell(new Command.Hold());
+        reading.tell(new TakeCommand.Hold());
         save("---\npace: fast\n---\nHello.\n");
         assertThat(reading.state().get().script()).isEqualTo(SCRIPT);
         assertThat(TroubleText.of(reading.state().get().troubles()))
@@ -128,7 +128,7 @@ final class ManuscriptTest implements Manuscript {
         save(CHANGED);
         save(ReadingRig.TEXT);
         assertThat(reading.state().get().troubles().all()).isEmpty();
-        reading.tell(new Command.Hold());
+        reading.tell(new TakeCommand.Hold());
         rig.pass(0.5);
         assertThat(reading.state().get().takes().all()).hasSize(1);
     }

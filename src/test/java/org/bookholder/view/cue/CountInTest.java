@@ -3,7 +3,7 @@ package org.bookholder.view.cue;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.bookholder.session.Command;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.view.Frame;
 import org.bookholder.view.Plain;
 import org.bookholder.view.SampleState;
@@ -21,13 +21,13 @@ final class CountInTest {
     void theFirstTakeIsHeldUntilAskedForAndThenCountedIn() {
         Scene scene = scene(3);
         assertThat(captions(pass(scene, 5))).contains("H begins");
-        assertThat(session.told()).containsExactly(new Command.Hold());
+        assertThat(session.told()).containsExactly(new TakeCommand.Hold());
         scene.act(Action.HOLD, session.state());
         assertThat(captions(pass(scene, 0.5))).contains("3");
         assertThat(captions(pass(scene, 1))).contains("2");
         assertThat(captions(pass(scene, 1))).contains("1");
         Frame begun = pass(scene, 1);
-        assertThat(session.told()).containsExactly(new Command.Hold(), new Command.Resume());
+        assertThat(session.told()).containsExactly(new TakeCommand.Hold(), new TakeCommand.Resume());
         assertThat(captions(begun)).doesNotContain("1", "H begins", "held");
     }
 
@@ -39,7 +39,7 @@ final class CountInTest {
         pass(scene, 1);
         scene.act(Action.HOLD, session.state());
         pass(scene, 0.1);
-        assertThat(session.told()).containsExactly(new Command.Hold(), new Command.Resume());
+        assertThat(session.told()).containsExactly(new TakeCommand.Hold(), new TakeCommand.Resume());
         pass(scene, 6);
         assertThat(session.told()).hasSize(2);
     }
@@ -51,7 +51,7 @@ final class CountInTest {
         assertThat(session.told()).isEmpty();
         scene.act(Action.HOLD, session.state());
         pass(scene, 0.1);
-        assertThat(session.told()).containsExactly(new Command.Hold());
+        assertThat(session.told()).containsExactly(new TakeCommand.Hold());
     }
 
     @Test

@@ -15,6 +15,8 @@ import java.util.function.Predicate;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
+import org.bookholder.session.NoteCommand;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.testing.Needs;
 import org.bookholder.view.Frame;
 import org.bookholder.view.SampleState;
@@ -56,34 +58,34 @@ final class LiveKeysTest {
             focus();
             window.run(session::state, session::tell, System::nanoTime, this::next);
         }
-        assertThat(session.told()).last().isEqualTo(new Command.Quit());
+        assertThat(session.told()).last().isEqualTo(new TakeCommand.Quit());
         assertThat(steps).hasSize(1);
     }
 
     private void takes(ReadingWindow window) {
-        told("key h", c -> c instanceof Command.Hold);
-        told("key F5", c -> c instanceof Command.Resume);
-        told("key p", c -> c instanceof Command.MarkPickup);
-        told("key period", c -> c instanceof Command.MarkPickup);
-        told("key b", c -> c instanceof Command.MarkPickup);
-        told("key c", c -> c instanceof Command.Cut);
-        told("key n", c -> c instanceof Command.NextTake);
-        told("key shift+n", c -> c instanceof Command.NextTake);
+        told("key h", c -> c instanceof TakeCommand.Hold);
+        told("key F5", c -> c instanceof TakeCommand.Resume);
+        told("key p", c -> c instanceof NoteCommand.MarkPickup);
+        told("key period", c -> c instanceof NoteCommand.MarkPickup);
+        told("key b", c -> c instanceof NoteCommand.MarkPickup);
+        told("key c", c -> c instanceof TakeCommand.Cut);
+        told("key n", c -> c instanceof TakeCommand.NextTake);
+        told("key shift+n", c -> c instanceof TakeCommand.NextTake);
         steps.add(new Step("key m", () -> window.settings().way() == Mover.STEADY));
-        told("key h", c -> c instanceof Command.Hold);
-        told("key h", c -> c instanceof Command.Resume);
+        told("key h", c -> c instanceof TakeCommand.Hold);
+        told("key h", c -> c instanceof TakeCommand.Resume);
         steps.add(new Step("key m", () -> window.settings().way() == Mover.HAND));
         steps.add(new Step("key m", () -> window.settings().way() == Mover.VOICE));
     }
 
     private void places() {
-        told("key Prior", c -> c instanceof Command.GoTo);
-        told("key Next", c -> c instanceof Command.GoTo);
-        told("key Home", c -> c instanceof Command.GoTo);
-        told("key Down", c -> c instanceof Command.GoTo);
-        told("key Up", c -> c instanceof Command.GoTo);
-        told("click --repeat 3 5", c -> c instanceof Command.GoTo);
-        told("click --repeat 3 4", c -> c instanceof Command.GoTo);
+        told("key Prior", c -> c instanceof TakeCommand.GoTo);
+        told("key Next", c -> c instanceof TakeCommand.GoTo);
+        told("key Home", c -> c instanceof TakeCommand.GoTo);
+        told("key Down", c -> c instanceof TakeCommand.GoTo);
+        told("key Up", c -> c instanceof TakeCommand.GoTo);
+        told("click --repeat 3 5", c -> c instanceof TakeCommand.GoTo);
+        told("click --repeat 3 4", c -> c instanceof TakeCommand.GoTo);
     }
 
     private void looks(ReadingWindow window) {
@@ -120,7 +122,7 @@ final class LiveKeysTest {
         steps.add(new Step("key Insert", () -> shows(window, v -> caption(v, "whose work"))));
         steps.add(new Step("key p", () -> shows(window, v -> caption(v, "Insert does what P does"))));
         steps.add(new Step("key k", () -> shows(window, v -> v.page().isEmpty())));
-        told("key Insert", c -> c instanceof Command.MarkPickup);
+        told("key Insert", c -> c instanceof NoteCommand.MarkPickup);
         steps.add(new Step("key l", () -> shows(window, v -> heading(v, "to pick up"))));
         steps.add(new Step("key l", () -> shows(window, v -> v.page().isEmpty())));
     }

@@ -10,6 +10,7 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.view.Places;
 import org.bookholder.view.Plain;
 import org.bookholder.view.SampleState;
@@ -116,8 +117,7 @@ final class SteeringTest {
         Steering steering = steering(Mover.VOICE);
         ReadingPosition line = new ReadingPosition(5, 1);
         steering.goTo(line);
-        steering.drainTo(told::add);
-        assertThat(told).containsExactly(new Command.GoTo(line, Mover.HAND));
+        assertThat(told).containsExactly(new TakeCommand.GoTo(line, Mover.HAND));
         Row row = layout.readRows().get(layout.readRowOf(line));
         assertThat(steering.aim().height()).isCloseTo(row.middle(), within(0.5 * GEOMETRY.pitch()));
         assertThat(steering.current(sample.state())).isEqualTo(line);
@@ -171,7 +171,7 @@ final class SteeringTest {
     }
 
     private Steering steering(Mover way) {
-        return new Steering(layout, way, ReadingPosition.START);
+        return new Steering(layout, way, ReadingPosition.START, told::add);
     }
 
     private void voiceAt(int line, int word) {
@@ -181,14 +181,13 @@ final class SteeringTest {
     private void pass(Steering steering, double seconds) {
         for (double t = 0; t < seconds; t += FRAME) {
             steering.advance(sample.state(), FRAME);
-            steering.drainTo(told::add);
         }
     }
 
-    private List<Command.GoTo> moves() {
+    private List<TakeCommand.GoTo> moves() {
         return told.stream()
-                .filter(Command.GoTo.class::isInstance)
-                .map(Command.GoTo.class::cast)
+                .filter(TakeCommand.GoTo.class::isInstance)
+                .map(TakeCommand.GoTo.class::cast)
                 .toList();
     }
 
