@@ -9,7 +9,7 @@ import org.bookholder.footage.Film;
 import org.bookholder.sound.LoudnessReading;
 
 /**
- * What is known of an export after it was checked.
+ * The result of checking an export.
  *
  * @param film what the file says of itself
  * @param modified when the file was last changed
@@ -50,7 +50,7 @@ public record CheckReport(
         return findings.stream().filter(f -> f.grade() == grade).count();
     }
 
-    /** In one word: "mend" if anything must be mended, "look" if anything is to be looked at, "fine" else. */
+    /** The verdict: "mend" if anything must be fixed, "look" if anything should be looked at, otherwise "fine". */
     public String verdict() {
         if (count(Grade.MEND) > 0) {
             return Grade.MEND.label();

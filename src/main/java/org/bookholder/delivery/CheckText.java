@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.footage.Film;
 
-/** A report to read. */
+/** A report as text for people. */
 public final class CheckText {
     private CheckText() {}
 
@@ -42,7 +42,7 @@ public final class CheckText {
         return lines;
     }
 
-    /** What must be mended, one line each, with its place. */
+    /** What must be fixed, one line each, with its time. */
     public static List<String> toMend(CheckReport report) {
         return report.findings().stream()
                 .filter(finding -> finding.grade() == Grade.MEND)

@@ -3,13 +3,13 @@ package org.bookholder.delivery;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Finds clicks: a jolt of some samples that stands alone for a fiftieth of a second before and after. A jolt is the second
- * difference of the samples; consonants have large ones too, but never one alone. Confined to one thread.
+ * Finds clicks: a jolt of a few samples with no other within a fiftieth of a second before and after. A jolt is a large
+ * second difference of the samples. Consonants have large ones too, but never a single one. Confined to one thread.
  */
 final class ClickFinder {
     private static final int AROUND_PER_SECOND = 50;
 
-    /** A click may be so many samples long, before and after its middle. */
+    /** The longest click, in samples before and after its middle. */
     private static final int HALF = 4;
 
     private static final double LEAST = 0.03;
@@ -28,7 +28,7 @@ final class ClickFinder {
         jolts = new float[2 * around + 1];
     }
 
-    /** Takes the jolt of the sample that lies {@code index} samples behind {@code start}. */
+    /** Adds the jolt of the sample {@code index} samples after {@code start}. */
     void hear(StreamTime start, int index, double jolt) {
         int newest = (int) (samples++ % jolts.length);
         jolts[newest] = (float) jolt;

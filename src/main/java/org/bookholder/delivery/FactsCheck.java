@@ -4,7 +4,7 @@ import java.util.Locale;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.footage.Film;
 
-/** Checks what a film says of itself against a profile. */
+/** Checks a film's metadata against a profile. */
 final class FactsCheck {
     private final Film film;
     private final Profile profile;
@@ -91,7 +91,7 @@ final class FactsCheck {
         check(findings, profile, setting, value, what, remedy);
     }
 
-    /** Adds a finding if a number lies outside of what is allowed. */
+    /** Adds a finding if a number is outside the allowed range. */
     static void check(Findings findings, Profile profile, Setting setting, double value, String what, String remedy) {
         profile.range(setting)
                 .filter(limit -> !limit.allows(value))

@@ -9,7 +9,7 @@ import org.bookholder.timing.StreamTime;
 
 /** Checks a film while it is read, in one pass. Confined to one thread. */
 public final class FilmCheck implements Film.Viewer {
-    /** A file that says it is longer than it is by more than this was broken off. */
+    /** If a file claims to be longer than it is by more than this, it was cut short. */
     private static final double BROKEN_OFF = 1;
 
     private final Film film;
@@ -40,7 +40,7 @@ public final class FilmCheck implements Film.Viewer {
     /**
      * Ends the check.
      *
-     * @param pictureEnd when the last picture went
+     * @param pictureEnd when the last picture ends
      * @param soundEnd when the last sound ended
      * @param damaged pieces that could not be decoded
      */
@@ -104,7 +104,7 @@ public final class FilmCheck implements Film.Viewer {
     }
 
     /**
-     * What a check found.
+     * The result of a check.
      *
      * @param film what the file says of itself
      * @param loudness how loud it is, if it has sound

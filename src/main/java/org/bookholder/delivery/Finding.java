@@ -4,20 +4,20 @@ import java.util.Optional;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Something that was found in an export.
+ * One fault, or possible fault, in an export.
  *
- * @param grade whether it must be mended
+ * @param grade whether it must be fixed
  * @param kind what kind it is: the profile's name for it, or "words"
  * @param place where it is; empty if it is the whole film
  * @param what what was found, for people
  * @param remedy what to do, an imperative phrase without a full stop
  */
 public record Finding(Grade grade, String kind, Optional<Place> place, String what, String remedy) {
-    /** Whether something must be mended. */
+    /** Whether something must be fixed. */
     public enum Grade {
-        /** It may be meant: look, or listen. */
+        /** It may be intended: look, or listen. */
         LOOK("look"),
-        /** It must be mended before the film goes out. */
+        /** It must be fixed before the film goes out. */
         MEND("mend");
 
         private final String label;
@@ -26,7 +26,7 @@ public record Finding(Grade grade, String kind, Optional<Place> place, String wh
             this.label = label;
         }
 
-        /** The word for it in every file. */
+        /** Its word in every file. */
         public String label() {
             return label;
         }

@@ -8,9 +8,9 @@ import java.util.Map;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.timing.StreamTime;
 
-/** Gathers findings; of one kind not more than anyone would read. Confined to one thread. */
+/** Collects findings, a limited number of each kind. Confined to one thread. */
 final class Findings {
-    /** So many of a kind are told one by one. */
+    /** This many of a kind are listed one by one. */
     private static final int MOST = 30;
 
     private final List<Finding> kept = new ArrayList<>();
@@ -22,7 +22,7 @@ final class Findings {
         }
     }
 
-    /** The whole film first, then by time; at the end how many more there are. */
+    /** Findings about the whole film first, then by time; at the end the number of those left out. */
     List<Finding> all() {
         List<Finding> all = new ArrayList<>(kept);
         all.sort(Comparator.comparing(f -> f.place().map(p -> p.start().ticks()).orElse(StreamTime.ZERO.ticks() - 1)));
@@ -32,7 +32,7 @@ final class Findings {
                         Grade.LOOK,
                         kind,
                         (count - MOST) + " more of this kind",
-                        "mend the others first, and check again"));
+                        "fix the others first, and check again"));
             }
         });
         return all;

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** What a profile allows of something. */
+/** What a profile allows for one setting. */
 public sealed interface Limit {
     /** The limit as it is written in a profile. */
     String text();

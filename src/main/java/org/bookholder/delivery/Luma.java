@@ -2,9 +2,11 @@ package org.bookholder.delivery;
 
 import org.bookholder.footage.Film;
 
-/** What two reduced pictures, or one, say. */
+/** Brightness measures of one reduced frame, or of the change between two. */
 final class Luma {
-    /** Share of brightness below which a pixel is black, and share of such pixels in a black picture: as in common practice. */
+    /**
+     * Brightness below which a pixel is black, and share of such pixels that makes a picture black; common practice.
+     */
     private static final int BLACK = 26;
 
     private static final double BLACK_SHARE = 0.98;
@@ -12,7 +14,7 @@ final class Luma {
     /** A still picture differs from another by less than a thousandth of full brightness in the mean, ... */
     private static final double STILL = 0.255;
 
-    /** ... and by less than so much in any part of it, so that a small thing that moves is seen. */
+    /** ... and by less than this in any part of it, so that a small moving object is noticed. */
     private static final double STILL_PART = 2;
 
     private static final int PART_WIDTH = 16;
@@ -29,7 +31,7 @@ final class Luma {
         return dark >= BLACK_SHARE * luma.length;
     }
 
-    /** By how much two pictures differ, in the mean of all pixels; 255 is full brightness. */
+    /** Mean difference of two pictures over all pixels; 255 is full brightness. */
     static double difference(byte[] a, byte[] b) {
         long sum = 0;
         for (int i = 0; i < a.length; i++) {
@@ -38,7 +40,7 @@ final class Luma {
         return (double) sum / a.length;
     }
 
-    /** Whether two pictures are the same, but for what storing them does. */
+    /** Whether two pictures are the same, apart from the effects of compression. */
     static boolean still(byte[] a, byte[] b) {
         int[] parts = new int[COLUMNS * (Film.Viewer.HEIGHT / PART_HEIGHT)];
         long sum = 0;

@@ -51,7 +51,7 @@ final class PictureFinder {
         }
     }
 
-    /** The last picture goes at {@code end}. */
+    /** Ends the search; the last picture ends at {@code end}. */
     void end(StreamTime end) {
         if (!seen) {
             return;
@@ -66,7 +66,7 @@ final class PictureFinder {
         double seconds = end.since(start).seconds();
         boolean outside = start.equals(first) || atEnd;
         double most = outside ? Setting.BLACK_AT_ENDS : profile.most(Setting.BLACK);
-        // What is shorter inside is a blip, or no black at all.
+        // A shorter stretch inside is a blip, or not black at all.
         if (profile.range(Setting.BLACK).isEmpty() || count <= BlipFinder.LONGEST || (outside && seconds <= most)) {
             return;
         }

@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What an export has to be.
+ * A delivery profile: what an export must be like.
  *
  * @param name where it comes from, for people
  * @param limits what is allowed; what is not listed is not checked

@@ -102,7 +102,7 @@ public final class ProfileForm {
             high = Double.parseDouble(most.group(1));
         } else {
             throw new ProblemException(
-                    "'" + value + "' is no range for '" + setting.label() + "'",
+                    "'" + value + "' is not a range for '" + setting.label() + "'",
                     where,
                     setting.form().remedy());
         }
@@ -118,7 +118,7 @@ public final class ProfileForm {
             return new Limit.Matching(Pattern.compile(value));
         } catch (PatternSyntaxException e) {
             throw new ProblemException(
-                    "'" + setting.label() + "' is no regular expression (" + e.getDescription() + ")",
+                    "'" + setting.label() + "' is not a regular expression (" + e.getDescription() + ")",
                     where,
                     "write for instance " + setting.usual(),
                     e);

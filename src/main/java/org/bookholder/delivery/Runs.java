@@ -2,7 +2,7 @@ package org.bookholder.delivery;
 
 import org.bookholder.timing.StreamTime;
 
-/** Finds stretches in which something holds. Confined to one thread. */
+/** Finds stretches of time in which a condition holds. Confined to one thread. */
 final class Runs {
     private final Sink sink;
     private StreamTime start = StreamTime.ZERO;
@@ -12,7 +12,7 @@ final class Runs {
         this.sink = sink;
     }
 
-    /** From {@code at} on it holds or does not. */
+    /** Notes whether the condition holds from {@code at} on. */
     void see(StreamTime at, boolean holds) {
         if (!holds) {
             end(at);
@@ -29,10 +29,10 @@ final class Runs {
         }
     }
 
-    /** Is told of each stretch when it is over. */
+    /** Receives each stretch when it has ended. */
     @FunctionalInterface
     interface Sink {
-        /** Something held from {@code start} to {@code end}, as was seen {@code count} times. */
+        /** The condition held from {@code start} to {@code end}, in {@code count} observations. */
         void run(StreamTime start, StreamTime end, int count);
     }
 }

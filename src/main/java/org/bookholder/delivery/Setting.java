@@ -6,9 +6,9 @@ import java.util.Optional;
 /**
  * What a delivery profile can set, with its default.
  *
- * <p>Container, codecs, sampling and bit rates follow what course sites publish for uploads (1080p at 8 Mb/s, H.264 4:2:0,
- * AAC 48 kHz; files below 2 or 5 GB); picture rates and size are those of ITU-R BT.709; loudness is what podcasts of speech
- * are delivered at, in the range of AES TD1008. Lengths of black, still and silent stretches are common practice.
+ * <p>Container, codecs, sampling and bit rates follow what course sites publish for uploads (1080p at 8 Mb/s, H.264
+ * 4:2:0, AAC 48 kHz; files below 2 or 5 GB); picture rates and size are those of ITU-R BT.709; loudness is usual for
+ * spoken podcasts, within the range of AES TD1008. Lengths of black, still and silent stretches are common practice.
  */
 public enum Setting {
     /** The kind of file. */
@@ -17,7 +17,7 @@ public enum Setting {
     VIDEO("video", Form.WORDS, "h264", "how the picture is stored"),
     /** How a pixel is stored. */
     PIXELS("pixels", Form.WORDS, "yuv420p", "how a pixel is stored; yuv420p plays everywhere"),
-    /** Whole or half pictures. */
+    /** Progressive or interlaced. */
     SCAN("scan", Form.WORDS, "progressive", "whole pictures, or interlaced"),
     /** Height of the picture. */
     HEIGHT("height", Form.RANGE, "at least 1080", "of the picture in pixels; 1080p is 1920 by 1080 (ITU-R BT.709)"),
@@ -57,17 +57,17 @@ public enum Setting {
     SILENT("silent", Form.RANGE, "at most 3", "seconds of silence"),
     /** Shots of one to three frames. */
     BLIPS("blips", Form.RANGE, "at most 0", "shots of one to three frames"),
-    /** Sound that was cut off at full scale. */
+    /** Clipped sound. */
     CLIPPED("clipped", Form.RANGE, "at most 0", "places where the sound is cut off at full scale"),
     /** Clicks. */
     CLICKS("clicks", Form.RANGE, "at most 0", "clicks in the sound"),
-    /** Difference of lengths of picture and sound. */
+    /** Difference in length between picture and sound. */
     MISMATCH("mismatch", Form.RANGE, "at most 0.2", "seconds by which picture and sound differ in length");
 
-    /** Black at the beginning and end is usual, up to so many seconds (common practice). */
+    /** Black at the beginning and end is usual up to this many seconds (common practice). */
     static final double BLACK_AT_ENDS = 2;
 
-    /** How a setting is written. */
+    /** The form of a setting's value. */
     enum Form {
         /** Words with commas between them. */
         WORDS("write words with commas between them"),

@@ -11,12 +11,12 @@ import org.bookholder.timing.StreamTime;
 
 /** Finds silent stretches, sound cut off at full scale and clicks, and measures loudness. Confined to one thread. */
 final class SoundFinder {
-    /** What stays below this is silence. */
+    /** Sound below this level is silence. */
     private static final double SILENCE = Decibels.amplitude(-50);
 
     private static final int PER_SECOND = 1000;
 
-    /** So many samples cut off within half a second are heard. */
+    /** This many clipped samples within half a second can be heard. */
     private static final int CLIPPED_LEAST = 6;
 
     private static final StreamTime CLIPPED_GAP = StreamTime.ofSeconds(0.5);
@@ -44,7 +44,7 @@ final class SoundFinder {
         this.findings = findings;
         rate = sound.rate();
         List<Double> weights = sound.weights();
-        // One channel is heard on two loudspeakers.
+        // A single channel is played on two loudspeakers.
         meter = weights.size() == 1
                 ? new LoudnessMeter(rate, 2)
                 : new LoudnessMeter(
@@ -128,7 +128,7 @@ final class SoundFinder {
         clippedCount = 0;
     }
 
-    /** The last sound ends at {@code end}. */
+    /** Ends the search; the sound ends at {@code end}. */
     void end(StreamTime end) {
         if (begun) {
             atEnd = true;

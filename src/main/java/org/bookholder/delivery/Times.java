@@ -3,7 +3,7 @@ package org.bookholder.delivery;
 import java.util.Locale;
 import org.bookholder.timing.StreamTime;
 
-/** Times of a film in words for people. */
+/** Formats times of a film for people. */
 final class Times {
     private Times() {}
 

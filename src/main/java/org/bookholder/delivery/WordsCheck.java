@@ -13,7 +13,7 @@ import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
 
-/** Finds what an edit did to the words: the film's sound was followed as if it were a take. */
+/** Finds faults that an edit made in the words. The film's sound has been followed like a take. */
 public final class WordsCheck {
     private static final String KIND = "words";
 
@@ -76,7 +76,7 @@ public final class WordsCheck {
         }
     }
 
-    /** Lines that stand in another order than in the script. */
+    /** Lines that come in a different order than in the script. */
     private void order() {
         Optional<Attempt> furthest = Optional.empty();
         for (LineNotes notes : state.lines().all()) {
@@ -107,7 +107,7 @@ public final class WordsCheck {
                 "listen whether it is meant; cut it out if not");
     }
 
-    /** Where a line would have been: after what is heard before it. */
+    /** Where a missing line belongs: after the line heard before it. */
     private StreamTime gap(int line) {
         for (int before = line - 1; before >= 1; before--) {
             Optional<Attempt> best = state.lines().notes(before).telling();

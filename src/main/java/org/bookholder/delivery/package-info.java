@@ -1,5 +1,5 @@
 /**
- * An exported film to what is wrong with it, by a delivery profile and by the script. Begin with {@link
+ * Checks an exported film against a delivery profile and the script. Begin with {@link
  * org.bookholder.delivery.FilmCheck}.
  */
 @NullMarked

@@ -9,15 +9,15 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.bookholder.problem.ProblemException;
 
-/** Tells a person what a disk refused. */
+/** Turns errors of the file system into problems that a person understands. */
 public final class DiskProblems {
     private DiskProblems() {}
 
-    /** What to tell after writing to {@code file} failed. */
+    /** The problem after a failed write to {@code file}. */
     public static ProblemException writing(Path file, IOException cause) {
         String reason = reason(cause);
         String lower = reason.toLowerCase(Locale.ROOT);
-        // The JDK passes the operating system's own words on; there is no code for a full disk.
+        // The JDK passes on the operating system's message; it has no exception of its own for a full disk.
         if (lower.contains("no space left") || lower.contains("not enough space") || lower.contains("quota")) {
             return new ProblemException(
                     "the disk is full", file.toString(), "free some space, or choose a folder on another disk", cause);
@@ -32,11 +32,11 @@ public final class DiskProblems {
         return new ProblemException(
                 "cannot be written (" + reason + ")",
                 file.toString(),
-                "look after the disk, or choose a folder on another one",
+                "check the disk, or choose a folder on another one",
                 cause);
     }
 
-    /** What to tell after reading {@code file} failed. */
+    /** The problem after a failed read of {@code file}. */
     public static ProblemException reading(Path file, IOException cause) {
         return new ProblemException(
                 "cannot be read (" + reason(cause) + ")",
@@ -55,7 +55,7 @@ public final class DiskProblems {
         if (cause instanceof FileAlreadyExistsException e) {
             return e.getFile() + " is in the way";
         }
-        // The message of a file system's exception repeats the path, which the problem names already.
+        // The message of a FileSystemException repeats the path, which the problem already names.
         String reason = cause instanceof FileSystemException e ? e.getReason() : cause.getMessage();
         return reason == null || reason.isEmpty() ? cause.getClass().getSimpleName() : reason;
     }

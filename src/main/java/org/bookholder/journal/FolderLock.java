@@ -14,8 +14,8 @@ import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Keeps a session's folder to one writer: an operating-system lock on its file {@code lock}, which goes with the process
- * however that ends. The file itself stays.
+ * Lets only one writer use a session's folder: an operating-system lock on the file {@code lock}. The lock is released
+ * when the process ends, however it ends; the file stays.
  */
 final class FolderLock implements AutoCloseable {
     private static final String FILE = "lock";
@@ -30,7 +30,7 @@ final class FolderLock implements AutoCloseable {
         this.channel = channel;
     }
 
-    /** Locks a folder that exists, or tells that it is open elsewhere or cannot be written. */
+    /** Locks an existing folder; a problem if it is open elsewhere or cannot be written. */
     static FolderLock take(Path folder, SessionLocks locks) throws ProblemException {
         try {
             Optional<FolderLock> lock = tryTake(folder, locks);
@@ -46,7 +46,10 @@ final class FolderLock implements AutoCloseable {
                 "close it there first, or name another folder");
     }
 
-    /** Whether someone has the folder locked; for a moment it may seem so to others. False if that cannot be told. */
+    /**
+     * Whether the folder is locked. While this checks, it may look locked to others for a moment. False if it cannot be
+     * found out.
+     */
     static boolean isTaken(Path folder, SessionLocks locks) {
         if (!Files.isWritable(folder.resolve(FILE))) {
             return false;
@@ -60,7 +63,7 @@ final class FolderLock implements AutoCloseable {
         }
     }
 
-    /** Whether a file of a session's folder is the lock's. */
+    /** Whether a file in a session's folder is its lock. */
     static boolean isLockFile(Path file) {
         return file.endsWith(FILE);
     }
@@ -79,7 +82,7 @@ final class FolderLock implements AutoCloseable {
             taken = lock != null;
             return taken ? Optional.of(new FolderLock(locks, key, channel)) : Optional.empty();
         } catch (OverlappingFileLockException e) {
-            // Locked in this process under other SessionLocks, as tests do that stand for another process.
+            // Locked in this process with another SessionLocks: a test that plays the part of another process.
             return Optional.empty();
         } finally {
             if (!taken) {
@@ -100,7 +103,7 @@ final class FolderLock implements AutoCloseable {
         try {
             channel.close();
         } catch (IOException e) {
-            // The lock goes with the handle, and the handle is gone either way.
+            // Closing releases the lock even if it reports an error.
         }
         locks.remove(key);
     }

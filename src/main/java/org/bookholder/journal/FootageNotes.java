@@ -17,10 +17,10 @@ import org.bookholder.journal.event.TimeModule;
 import org.bookholder.problem.ProblemException;
 
 /**
- * Where the footage of a session lies: {@code footage.json} in its folder, times in ticks.
+ * The camera files that belong to a session, in {@code footage.json} in its folder; times in ticks.
  *
- * <p>Not part of the journal: it says nothing of what happened, only of files elsewhere on this machine, and is found out
- * anew when they are moved.
+ * <p>Not part of the journal: it does not record what happened, only where files lie on this machine. If they are
+ * moved, match them again.
  */
 public final class FootageNotes {
     private static final String FILE = "footage.json";
@@ -38,7 +38,7 @@ public final class FootageNotes {
     private record Notes(List<PlacedFootage> footage) {}
 
     /**
-     * The footage that was found for the session in {@code folder}; empty if none was.
+     * The footage matched with the session in {@code folder}; empty if there is none.
      *
      * @throws ProblemException if the notes cannot be read
      */
@@ -58,7 +58,7 @@ public final class FootageNotes {
     }
 
     /**
-     * Notes footage; what was known of the same files is replaced, other files are kept.
+     * Adds footage; entries for the same files are replaced, others stay.
      *
      * @throws ProblemException if the notes cannot be written
      */

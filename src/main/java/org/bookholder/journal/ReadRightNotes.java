@@ -18,11 +18,11 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.session.AcceptedReading;
 
 /**
- * What a session has taught about the recogniser, beside the session, so that the next session of the same course can begin
- * with it. A course is the folder that its scripts lie in.
+ * Recognition errors that a producer has corrected in a session, kept in its folder so that the next session of the
+ * same course can use them. A course is the folder that holds its scripts.
  *
  * @param course the folder of the session's script
- * @param readRight calls that were wrong
+ * @param readRight readings that the program called wrong and the producer accepted
  */
 public record ReadRightNotes(String course, List<AcceptedReading> readRight) {
     private static final String FILE = "read-right.json";
@@ -36,13 +36,13 @@ public record ReadRightNotes(String course, List<AcceptedReading> readRight) {
         readRight = List.copyOf(readRight);
     }
 
-    /** The course of a script's file. */
+    /** The course that a script belongs to. */
     public static String courseOf(Path script) {
         Path folder = script.toAbsolutePath().normalize().getParent();
         return folder == null ? "" : folder.toString();
     }
 
-    /** The notes of a session; empty if it has none that can be read. */
+    /** The notes of a session; empty if there are none, or they cannot be read. */
     public static Optional<ReadRightNotes> of(Path session) {
         try {
             return Optional.of(MAPPER.readValue(Files.readString(session.resolve(FILE)), ReadRightNotes.class));
@@ -51,7 +51,7 @@ public record ReadRightNotes(String course, List<AcceptedReading> readRight) {
         }
     }
 
-    /** What sessions that lie in one folder have taught of other lines of a course than their own. */
+    /** Corrections from all sessions in a folder that apply to the whole course, not to a single line. */
     public static List<AcceptedReading> ofCourse(Path sessions, String course) {
         Set<AcceptedReading> learned = new LinkedHashSet<>();
         try (Stream<Path> entries = Files.list(sessions)) {
@@ -69,7 +69,7 @@ public record ReadRightNotes(String course, List<AcceptedReading> readRight) {
     }
 
     /**
-     * Keeps them beside a session.
+     * Writes them to a session's folder.
      *
      * @throws ProblemException if they cannot be written
      */

@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import org.bookholder.session.SessionEvent;
 
-/** Reads what happened back into where it led. */
+/** Works out a session's state from its events. */
 public final class Replay {
     private Replay() {}
 
     /**
-     * The state that a sequence of events leads to.
+     * The state after a sequence of events.
      *
      * @param begin the state before anything happened
      * @param events the events, in order

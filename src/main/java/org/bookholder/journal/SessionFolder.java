@@ -20,7 +20,7 @@ import org.bookholder.timing.StreamTime;
 
 /**
  * A session on disk, one folder: the journal {@code journal.db}, a recording for each take ({@code take-001.wav}, ...),
- * the script as it was read, and {@code lock}. Confined to one thread, but for what {@link TakeRecording} says of itself.
+ * the script as it was read, and {@code lock}. Confined to one thread, except as {@link TakeRecording} allows.
  */
 public final class SessionFolder implements AutoCloseable {
     private static final String JOURNAL = "journal.db";
@@ -36,7 +36,7 @@ public final class SessionFolder implements AutoCloseable {
     }
 
     /**
-     * Begins a session in a folder that is empty or does not exist yet; missing parents are made too.
+     * Begins a session in a folder that is empty or does not exist yet. Missing parent folders are created.
      *
      * @throws ProblemException if something is there already, or the folder cannot be written
      */
@@ -60,7 +60,7 @@ public final class SessionFolder implements AutoCloseable {
     }
 
     /**
-     * Opens a session to go on with it; after a kill the headers of its recordings are put right first.
+     * Opens a session to continue it. Headers of recordings that a kill left wrong are corrected first.
      *
      * @throws ProblemException if there is no session, it is open elsewhere, of a newer version, or cannot be written
      */
@@ -77,7 +77,7 @@ public final class SessionFolder implements AutoCloseable {
     }
 
     /**
-     * Opens a session to read what is there, changing nothing and whether or not it is open elsewhere.
+     * Opens a session for reading only, even if it is open elsewhere. Changes nothing.
      *
      * @throws ProblemException if there is no session, it is of a newer version, or cannot be read
      */
@@ -87,7 +87,7 @@ public final class SessionFolder implements AutoCloseable {
     }
 
     /**
-     * The sessions that lie in a folder, the oldest first, with those that were killed; none if there is no such folder.
+     * The sessions in a folder, oldest first, including those that were killed; none if there is no such folder.
      *
      * @throws ProblemException if the folder cannot be read; a session that cannot be read is listed as such
      */
@@ -95,12 +95,12 @@ public final class SessionFolder implements AutoCloseable {
         return SessionList.of(parent, locks);
     }
 
-    /** One of them, whether or not it can be read. */
+    /** A summary of one session, even if it cannot be read. */
     public static SessionSummary summary(Path folder, SessionLocks locks) {
         return SessionList.summary(folder, locks);
     }
 
-    /** Whether a session lies in the folder. */
+    /** Whether the folder holds a session. */
     public static boolean isSession(Path folder) {
         return Files.isRegularFile(journalOf(folder));
     }
@@ -115,7 +115,7 @@ public final class SessionFolder implements AutoCloseable {
         return journal;
     }
 
-    /** The file of a take, from 1; whether it exists is another matter. */
+    /** The file of a take, counted from 1; it need not exist. */
     public Path takeFile(int take) {
         if (take < 1) {
             throw new IllegalArgumentException("take (" + take + ") must be 1 or more");
@@ -124,8 +124,7 @@ public final class SessionFolder implements AutoCloseable {
     }
 
     /**
-     * Begins the recording of a take. A file that has its name, left by a kill before the take was noted, is kept under
-     * another one.
+     * Begins the recording of a take. If a kill left a file of that name, it is renamed and kept.
      *
      * @param take take number, from 1
      * @param rate samples per second
@@ -161,7 +160,7 @@ public final class SessionFolder implements AutoCloseable {
     }
 
     /**
-     * Keeps a copy of the script for people to look at; the journal has its own.
+     * Writes a copy of the script for people to read; the journal has its own.
      *
      * @param source the script's file, as given; plain text stays plain text
      * @param text the script's text
@@ -177,7 +176,7 @@ public final class SessionFolder implements AutoCloseable {
         }
     }
 
-    /** Lets the journal and the folder go; calling it again does nothing. */
+    /** Closes the journal and unlocks the folder. Calling it again does nothing. */
     @Override
     public void close() {
         journal.close();

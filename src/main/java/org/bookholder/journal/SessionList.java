@@ -16,7 +16,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
 
-/** Sums up the sessions in a folder. */
+/** Summarises the sessions in a folder. */
 final class SessionList {
     private static final Comparator<SessionSummary> OLDEST_FIRST = Comparator.comparing(
                     (SessionSummary s) -> s.began().orElse(Instant.MAX))

@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.Set;
 
 /**
- * The session folders that this process has locked. A process has one, made where it starts.
+ * The session folders that this process has locked. A process creates one when it starts.
  *
  * <p>It is needed because a POSIX lock belongs to the process, and closing any handle of the file releases it (see
  * java.nio.channels.FileLock): a second opening in the same process must not touch the lock's file. Any thread may call

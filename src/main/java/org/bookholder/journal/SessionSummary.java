@@ -6,13 +6,13 @@ import java.util.Optional;
 import org.bookholder.timing.StreamTime;
 
 /**
- * One session in a list of sessions.
+ * A session as shown in a list.
  *
  * @param folder where it lies
  * @param title the lesson's title; empty if nothing was recorded yet
  * @param began time of day at which it was first opened
  * @param takes how many takes were rolled
- * @param length audio taken in, over all takes
+ * @param length audio recorded, over all takes
  * @param standing how it was left
  * @param trouble why it cannot be read, for people; empty if it can
  */
@@ -28,7 +28,7 @@ public record SessionSummary(
     public enum Standing {
         /** Its last take was cut, and it was closed. */
         FINISHED("finished"),
-        /** It ended in mid-take, or was not closed: the program was killed, or the power went. */
+        /** It ended in the middle of a take, or was not closed: the program was killed, or the power failed. */
         BROKEN_OFF("broken off"),
         /** It is open now. */
         OPEN("open"),
@@ -41,7 +41,7 @@ public record SessionSummary(
             this.label = label;
         }
 
-        /** The word for it in lists. */
+        /** The word shown in lists. */
         public String label() {
             return label;
         }

@@ -13,11 +13,11 @@ import org.bookholder.speech.wav.WavHeader;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Reads a take's audio from its file, also while it is being written: what is there is told by the file's length, since
- * the sizes in the header lag behind. Confined to one thread; a file may be opened any number of times.
+ * Reads a take's audio, even while it is being written. The file's length says how much there is, since the sizes in
+ * the header lag behind. Confined to one thread; a file may be opened any number of times.
  */
 public final class TakeAudio implements AutoCloseable {
-    /** The most that one call returns, in seconds, so that a mistaken range cannot fill the memory. */
+    /** The most that one call returns, in seconds, so that a wrong range cannot fill the memory. */
     public static final int MAX_SECONDS = 300;
 
     private final Path path;
@@ -62,13 +62,13 @@ public final class TakeAudio implements AutoCloseable {
         return rate;
     }
 
-    /** When the last sample that is on disk has sounded, on the session's audio. */
+    /** End of the last sample on disk, in session time. */
     public StreamTime end() throws ProblemException {
         return takeStart.plus(StreamTime.ofSamples(samplesOnDisk(), rate));
     }
 
     /**
-     * Takes what comes next, from the take's first sample on.
+     * Reads the next samples, starting with the take's first.
      *
      * @param maxSamples the most samples to take, 1 or more
      * @return the samples that follow those taken before; empty if there are none yet
@@ -84,7 +84,7 @@ public final class TakeAudio implements AutoCloseable {
     }
 
     /**
-     * Looks something up, without moving what {@link #read(int)} takes next.
+     * Reads a stretch, without changing what {@link #read(int)} returns next.
      *
      * @param from session time of the first sample
      * @param to session time after the last one
@@ -95,13 +95,13 @@ public final class TakeAudio implements AutoCloseable {
         return read(from.since(takeStart).samples(rate), to.since(takeStart).samples(rate));
     }
 
-    /** Lets the file go. */
+    /** Closes the file. */
     @Override
     public void close() {
         try {
             file.close();
         } catch (IOException e) {
-            // Nothing was written, so nothing can be lost.
+            // Only read from, so nothing can be lost.
         }
     }
 
@@ -115,7 +115,7 @@ public final class TakeAudio implements AutoCloseable {
         long from = WavHeader.BYTES + first * WavHeader.BYTES_PER_SAMPLE;
         try {
             while (bytes.hasRemaining() && file.read(bytes, from + bytes.position()) >= 0) {
-                // A read may stop short of what was asked for.
+                // A read may return less than was asked for.
             }
         } catch (IOException e) {
             throw DiskProblems.reading(path, e);

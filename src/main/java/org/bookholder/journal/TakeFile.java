@@ -10,8 +10,8 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.wav.WavHeader;
 
 /**
- * The bytes of a take's file as they would be if it were complete: while a take is recorded, the sizes in the file's header
- * lag behind, and here they do not.
+ * A take's file as it would be if the recording ended now. While a take is recorded, the sizes in its header lag
+ * behind; here they are correct.
  *
  * @param path the file
  * @param length its length in bytes, the half-written last sample left out
@@ -19,7 +19,7 @@ import org.bookholder.speech.wav.WavHeader;
  */
 public record TakeFile(Path path, long length, int rate) {
     /**
-     * Looks at a take's file.
+     * Opens a take's file.
      *
      * @throws ProblemException if it cannot be read or is not a take's
      */
@@ -51,7 +51,7 @@ public record TakeFile(Path path, long length, int rate) {
         }
         try (FileChannel file = FileChannel.open(path)) {
             while (bytes.hasRemaining() && file.read(bytes, from + bytes.position()) >= 0) {
-                // A read may stop short of what was asked for.
+                // A read may return less than was asked for.
             }
         } catch (IOException e) {
             throw DiskProblems.reading(path, e);

@@ -14,15 +14,15 @@ import org.bookholder.speech.wav.WavHeader;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Writes a take's audio to a WAV file that can be read whatever happens: one channel, 16 bit, at the source's rate.
+ * Writes a take's audio to a WAV file that stays readable whatever happens: one channel, 16 bit, at the source's rate.
  *
  * <p>{@link #append} hands every block to the operating system before it returns, so a kill of the program loses
  * nothing that was appended. {@link #sync} corrects the sizes in the header and forces the file to disk; called once a
- * second it bounds what a loss of power takes away.
+ * second, it limits what a power cut can lose.
  *
- * <p>Threads: one thread appends and closes; {@code sync} may be called from another. Each has a file handle of its own
- * (a handle has one position, and {@code sync} must seek to the header), and what they share is one count of bytes, so
- * that {@code append} never waits for the disk to be forced. Only {@code sync} and {@code close} exclude each other.
+ * <p>Threads: one thread appends and closes; {@code sync} may be called from another. Each has its own file handle (a
+ * handle has one position, and {@code sync} must seek to the header). They share only a count of bytes, so {@code
+ * append} never waits while the disk is forced. Only {@code sync} and {@code close} exclude each other.
  */
 public final class TakeRecording implements AutoCloseable {
     private static final int BUFFER_BYTES = 1 << 14;
@@ -40,7 +40,7 @@ public final class TakeRecording implements AutoCloseable {
     private boolean syncFailed;
     private boolean closed;
 
-    /** Opens a file to read and write; passed in so that a test can hand out one that fails. */
+    /** Opens a file for reading and writing; passed in so that a test can provide one that fails. */
     @FunctionalInterface
     interface Opener {
         RandomAccessFile open(Path file) throws IOException;
@@ -63,7 +63,7 @@ public final class TakeRecording implements AutoCloseable {
     }
 
     /**
-     * Begins a file, or begins it anew.
+     * Creates a file, or overwrites it.
      *
      * @param file the file
      * @param rate samples per second
@@ -96,24 +96,25 @@ public final class TakeRecording implements AutoCloseable {
         return path;
     }
 
-    /** When the last sample written has sounded, on the session's audio. Any thread may ask. */
+    /** End of the last sample written, in session time. Any thread may call it. */
     public StreamTime end() {
         return takeStart.plus(StreamTime.ofSamples(data / WavHeader.BYTES_PER_SAMPLE, rate));
     }
 
     /**
-     * Adds a block; what was lost between the block before and this one becomes silence. Never waits for another thread.
+     * Adds a block. Audio lost since the block before becomes silence. Never waits for another thread.
      *
      * @param block audio at the recording's rate, in the session's time, not before {@link #end}
-     * @throws ProblemException the first time that the file takes no more (disk full, or longer than a WAV file can be);
-     *     what was written stays readable, and later blocks are dropped without another word
+     * @throws ProblemException the first time that the file takes no more (disk full, or longer than a WAV file can
+     *     be); what was written stays readable, and later blocks are dropped silently
      */
     public void append(AudioBlock block) throws ProblemException {
         if (block.rate() != rate) {
             throw new IllegalArgumentException("block.rate (" + block.rate() + ") must be " + rate);
         }
         long gap = block.start().since(takeStart).samples(rate) - data / WavHeader.BYTES_PER_SAMPLE;
-        // At rates that do not divide 48,000 a time is up to one sample off; it is no gap, and it does not add up.
+        // At rates that do not divide 48,000, a time is off by up to one sample. That is not a gap, and it does not
+        // accumulate.
         if (gap < -1) {
             throw new IllegalArgumentException("block.start (" + block.start() + ") must not lie before " + end());
         }
@@ -136,8 +137,8 @@ public final class TakeRecording implements AutoCloseable {
     }
 
     /**
-     * Corrects the header's sizes and forces the file to disk; takes some 10 to 30 ms. For once a second, from a thread
-     * that may wait; does nothing after {@link #close}.
+     * Corrects the header's sizes and forces the file to disk; takes some 10 to 30 ms. Call it once a second, from a
+     * thread that may wait. Does nothing after {@link #close}.
      *
      * @throws ProblemException the first time that it fails; later calls still try
      */
@@ -161,7 +162,7 @@ public final class TakeRecording implements AutoCloseable {
     /**
      * Ends the file; calling it again does nothing.
      *
-     * @throws ProblemException if the end could not be forced to disk and no failure was told before
+     * @throws ProblemException if the end could not be forced to disk and no failure was reported before
      */
     @Override
     public void close() throws ProblemException {
@@ -215,7 +216,7 @@ public final class TakeRecording implements AutoCloseable {
         }
     }
 
-    /** A write that failed half-way leaves some of its samples behind; count them, drop half a sample. */
+    /** A write that failed half-way may have written some samples: counts them, and drops a half-written one. */
     private void keepWhatIsThere() {
         buffer.clear();
         try {
@@ -223,7 +224,7 @@ public final class TakeRecording implements AutoCloseable {
             samples.setLength(WavHeader.BYTES + whole);
             data = whole;
         } catch (IOException e) {
-            // The failure itself is being told; the sizes are put right when the session is opened again.
+            // The failure is being reported; the sizes are corrected when the session is opened again.
         }
     }
 }

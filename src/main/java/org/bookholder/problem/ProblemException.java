@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.Objects;
 
 /**
- * A user's problem: something outside the program stands in the way and a person can put it right.
+ * A problem outside the program that a person can solve: bad input, a full disk, a missing device.
  *
  * <p>The message is one plain line: what is wrong, where, and what to do. It is printed without a stack trace and the
  * program ends with exit status 2. A fault of the program itself is never reported this way.
@@ -29,7 +29,7 @@ public final class ProblemException extends Exception {
         this.remedy = Objects.requireNonNull(remedy);
     }
 
-    /** Creates a problem that another exception brought to light; the cause is for the log, not for the message. */
+    /** Creates a problem with the exception that revealed it. The cause goes to the log, not into the message. */
     public ProblemException(String what, String where, String remedy, Throwable cause) {
         this(what, where, remedy);
         initCause(cause);
@@ -44,7 +44,7 @@ public final class ProblemException extends Exception {
                 cause);
     }
 
-    /** One line, whatever signs a file's name or another program's words may hold. */
+    /** Always one line: control characters from file names or other programs' messages become blanks. */
     @Override
     public String getMessage() {
         return (where + ": " + what + "; " + remedy).replaceAll("[\\p{Cntrl}\u2028\u2029]+", " ");

@@ -1,4 +1,4 @@
-/** What is told to a user whose input or machine stands in the way; see {@link org.bookholder.problem.ProblemException}. */
+/** How problems with a user's input or machine are reported; see {@link org.bookholder.problem.ProblemException}. */
 @NullMarked
 package org.bookholder.problem;
 

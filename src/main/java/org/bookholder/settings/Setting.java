@@ -8,7 +8,7 @@ import java.util.List;
 import org.bookholder.problem.ProblemException;
 
 /**
- * One value as it was written.
+ * A setting as it was written: name and text, not interpreted yet.
  *
  * @param name the name it has
  * @param text the value
@@ -22,7 +22,7 @@ public record Setting(String name, String text, String where) {
      * The value as a whole number.
      *
      * @param unit what is counted, plural, for messages
-     * @throws ProblemException if it is none, or not from {@code from} to {@code to}
+     * @throws ProblemException if it is not a number, or not in the range {@code from} to {@code to}
      */
     public int whole(int from, int to, String unit) throws ProblemException {
         String range = "give " + from + " to " + to + " " + unit;
@@ -60,7 +60,7 @@ public record Setting(String name, String text, String where) {
             LocalDate day = LocalDate.parse(text);
             if (day.getYear() / YEARS != CENTURY) {
                 throw problem(
-                        "the year of " + name + " '" + Settings.brief(text) + "' is hardly meant",
+                        "the year of " + name + " '" + Settings.brief(text) + "' looks wrong",
                         "give a day from 2000 to 2099");
             }
             return day;
@@ -73,7 +73,7 @@ public record Setting(String name, String text, String where) {
         }
     }
 
-    /** The value as a time of day; a problem if there is none such. */
+    /** The value as a time of day; a problem if there is no such time. */
     public LocalTime time() throws ProblemException {
         try {
             return LocalTime.parse(text.length() == "9:30".length() ? "0" + text : text);
@@ -86,7 +86,7 @@ public record Setting(String name, String text, String where) {
         }
     }
 
-    /** The values that stand in it with commas in between; none if it is empty. */
+    /** The values between the commas; none if the text is empty. */
     public List<Setting> parts() {
         return Arrays.stream(text.split(",", -1))
                 .map(part -> new Setting(name, part.strip(), where))

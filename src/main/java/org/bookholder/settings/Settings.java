@@ -18,7 +18,7 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
-/** Names with values, groups of such, and lists, in the order in which they were written. Immutable. */
+/** Settings read from YAML: names with values, groups and lists, in the order in which they were written. Immutable. */
 public final class Settings {
     private static final int MOST_LETTERS = 40;
 
@@ -43,7 +43,7 @@ public final class Settings {
      * @param file where the text stands, for messages
      * @param linesBefore how many lines of the file stand before it
      * @param what what the text is called in messages, such as "the front matter"
-     * @throws ProblemException if it is no YAML, holds no names with values, or has a name twice
+     * @throws ProblemException if it is not YAML, is not a list of names and values, or gives a name twice
      */
     public static Settings parse(String yaml, String file, int linesBefore, String what) throws ProblemException {
         Settings settings = new Settings(file, linesBefore, what, 1);
@@ -84,7 +84,7 @@ public final class Settings {
         }
     }
 
-    /** These settings if they hold no other names; else a problem. */
+    /** Returns these settings; a problem if there are other names than these. */
     public Settings only(List<String> names) throws ProblemException {
         refuseMistyped(names);
         for (Map.Entry<String, Entry> entry : entries.entrySet()) {
@@ -98,7 +98,7 @@ public final class Settings {
         return this;
     }
 
-    /** These settings if none of their names looks like one of {@code names} mistyped; else a problem. */
+    /** Returns these settings; a problem if a name looks like a mistyped one of {@code names}. */
     public Settings refuseMistyped(List<String> names) throws ProblemException {
         for (Map.Entry<String, Entry> entry : entries.entrySet()) {
             String name = entry.getKey();
@@ -119,7 +119,7 @@ public final class Settings {
         return List.copyOf(entries.keySet());
     }
 
-    /** The value of that name; empty if it is not given; a problem if it is no single value. */
+    /** The value with that name; empty if it is not given; a problem if it is not a single value. */
     public Optional<Setting> value(String name) throws ProblemException {
         Entry entry = entries.get(name);
         if (entry == null) {
@@ -134,7 +134,7 @@ public final class Settings {
         return Optional.of(new Setting(name, scalar.getValue(), file + ":" + entry.line()));
     }
 
-    /** The settings below that name; none if it is not given; a problem if there is something else. */
+    /** The group with that name; empty settings if it is not given; a problem if it is not a group. */
     public Settings group(String name) throws ProblemException {
         Entry entry = entries.get(name);
         Settings group = new Settings(file, linesBefore, "'" + name + "'", entry == null ? line : entry.line());
@@ -155,14 +155,14 @@ public final class Settings {
         return entries.containsKey(name);
     }
 
-    /** The items of the list of that name; none if it is not given; a problem if it is no list. */
+    /** The items of the list with that name; none if it is not given; a problem if it is not a list. */
     public List<Item> list(String name) throws ProblemException {
         Entry entry = entries.get(name);
         if (entry == null) {
             return List.of();
         }
         if (!(entry.value() instanceof SequenceNode sequence)) {
-            throw problem("'" + name + "' is no list", entry.line(), "write each item below it, after a dash");
+            throw problem("'" + name + "' is not a list", entry.line(), "write each item below it, after a dash");
         }
         List<Item> items = new ArrayList<>();
         for (Node node : sequence.getValue()) {
@@ -182,7 +182,7 @@ public final class Settings {
     }
 
     /**
-     * An item of a list: one of the two.
+     * An item of a list: either a value or a group.
      *
      * @param value a single value
      * @param group settings
@@ -212,7 +212,7 @@ public final class Settings {
         return even.length() <= MOST_LETTERS ? even : even.substring(0, MOST_LETTERS - 1) + "\u2026";
     }
 
-    /** Whether one letter was swapped, left out or added, or two changed places. */
+    /** Whether the names differ by one letter (changed, missing or added) or by two neighbouring letters swapped. */
     static boolean isMistyped(String name, String known) {
         int start = 0;
         while (start < Math.min(name.length(), known.length()) && name.charAt(start) == known.charAt(start)) {

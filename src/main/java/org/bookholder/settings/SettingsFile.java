@@ -20,8 +20,8 @@ import org.bookholder.problem.ProblemException;
  */
 public record SettingsFile(Path path, String what) {
     /**
-     * Reads the program's own file; if it has lines as earlier versions wrote them, rewrites those. Nothing is set if there
-     * is no file.
+     * Reads one of the program's own files, and rewrites lines that an earlier version wrote in its old form. Without a
+     * file nothing is set.
      *
      * @throws ProblemException if the file is there and cannot be read
      */
@@ -75,7 +75,10 @@ public record SettingsFile(Path path, String what) {
         }
     }
 
-    /** The text; bytes that are no UTF-8 become U+FFFD, and spoil their line only, unless {@code strict}. */
+    /**
+     * The text. Bytes that are not UTF-8 become U+FFFD, so that only their line is lost; if {@code strict}, they are a
+     * problem.
+     */
     private String load(boolean strict) throws ProblemException {
         try {
             return strict ? Files.readString(path) : new String(Files.readAllBytes(path), StandardCharsets.UTF_8);

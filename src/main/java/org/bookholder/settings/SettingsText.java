@@ -11,10 +11,11 @@ import org.bookholder.problem.ProblemException;
 
 /**
  * The text of a file of settings that people edit: YAML, on each line a name and a single value, or a list below it. A
- * wrong line costs itself only. Comments, and lines that cannot be understood, stay where they are when a value is changed.
+ * wrong line costs itself only. Comments, and lines that cannot be understood, stay where they are when a value is
+ * changed.
  *
- * <p>Lines as earlier versions wrote them are read too: there a value stood without quotes whatever signs it held, and a
- * comment could begin anywhere. Immutable.
+ * <p>Lines as earlier versions wrote them are read too: they had no quotes around any value, and a comment could begin
+ * anywhere. Immutable.
  */
 public final class SettingsText {
     private final String file;
@@ -47,7 +48,7 @@ public final class SettingsText {
     /** The lines from {@code first} up to {@code end}, counted from 0, that set one name. */
     private record Entry(int first, int end) {}
 
-    /** What was read from an entry; {@code line} is how it is written today, if it was written as in earlier versions. */
+    /** What was read from an entry. {@code line} is its line in today's form, if it was in that of earlier versions. */
     private record Read<V>(String name, V value, Optional<String> line) {}
 
     /** Reads what the text sets. */
@@ -83,7 +84,7 @@ public final class SettingsText {
         return new SettingsText(file, all);
     }
 
-    /** The same with a value set: in its line if there is one, else in a new line at the end. */
+    /** The same with a value set: in its line if there is one, otherwise in a new line at the end. */
     public SettingsText with(Form<?> form, String name, String value) {
         List<String> all = new ArrayList<>(lines);
         for (Entry entry : entries()) {
@@ -182,7 +183,9 @@ public final class SettingsText {
                 where);
     }
 
-    /** Further lines belong to an entry if they are set in, or are items of its list, and all together are YAML. */
+    /**
+     * Following lines belong to an entry if they are indented or are list items, and if together they are valid YAML.
+     */
     private List<Entry> entries() {
         List<Entry> entries = new ArrayList<>();
         int first = 0;

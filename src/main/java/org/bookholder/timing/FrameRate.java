@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How many pictures a second, exactly.
+ * A frame rate in pictures per second, as an exact fraction.
  *
  * @param numerator pictures in {@code denominator} seconds, 1 or more
  * @param denominator seconds, 1 or more
@@ -34,7 +34,7 @@ public record FrameRate(int numerator, int denominator) {
     /** 60. */
     public static final FrameRate FPS_60 = new FrameRate(60, 1);
 
-    /** The rates that edits are made at, ascending. */
+    /** The usual rates for editing, ascending. */
     public static final List<FrameRate> STANDARD =
             List.of(FPS_23_976, FPS_24, FPS_25, FPS_29_97, FPS_30, FPS_50, FPS_59_94, FPS_60);
 
@@ -48,13 +48,13 @@ public record FrameRate(int numerator, int denominator) {
         }
     }
 
-    /** The standard rate of that name, as in {@link #label()}; 23.98 too, which many programs write. */
+    /** The standard rate with that {@link #label()}; also accepts 23.98, which many programs write. */
     public static Optional<FrameRate> named(String name) {
         String wanted = name.equals("23.98") ? "23.976" : name;
         return STANDARD.stream().filter(rate -> rate.label().equals(wanted)).findFirst();
     }
 
-    /** The standard rate nearest to {@code numerator / denominator}, if it is within a two-thousandth of it. */
+    /** The standard rate nearest to {@code numerator / denominator}; empty if none is within 0.05 % of it. */
     public static Optional<FrameRate> near(long numerator, long denominator) {
         if (numerator <= 0 || denominator <= 0) {
             return Optional.empty();
@@ -81,7 +81,7 @@ public record FrameRate(int numerator, int denominator) {
                 Math.multiplyExact(ticks, (long) numerator), (long) StreamTime.TICKS_PER_SECOND * denominator);
     }
 
-    /** The frame whose beginning is nearest to {@code ticks}; of two that are as near, the later. */
+    /** The frame that begins nearest to {@code ticks}; the later one if two are equally near. */
     public long nearestFrame(long ticks) {
         long whole = (long) StreamTime.TICKS_PER_SECOND * denominator;
         return Math.floorDiv(Math.addExact(Math.multiplyExact(ticks, (long) numerator), whole / 2), whole);
@@ -98,7 +98,7 @@ public record FrameRate(int numerator, int denominator) {
         return new StreamTime(ticksAt(frames));
     }
 
-    /** About how many a second, for display and for file formats that want it so. */
+    /** Frames per second as a decimal, for display and for file formats that need one. */
     public double perSecond() {
         return (double) numerator / denominator;
     }

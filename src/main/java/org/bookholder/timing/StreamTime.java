@@ -3,10 +3,10 @@ package org.bookholder.timing;
 import java.time.Duration;
 
 /**
- * A moment on, or a length of, a session's audio, counted in ticks of 1/48,000 s from the session's first sample.
+ * A time in a session's audio, or a duration, in ticks of 1/48,000 s. Times count from the session's first sample.
  *
- * <p>Never taken from a clock: a time is the number of samples that came before it. Rates of 8, 16, 24 and 48 kHz are
- * exact; others are rounded once from the whole sample count, so that no error adds up.
+ * <p>It never comes from a clock: a time is the number of samples before it. Rates of 8, 16, 24 and 48 kHz are exact;
+ * other rates are rounded once, from the total sample count, so errors do not accumulate.
  *
  * @param ticks count of ticks, 0 or more
  */
@@ -45,7 +45,7 @@ public record StreamTime(long ticks) implements Comparable<StreamTime> {
         return (double) ticks / TICKS_PER_SECOND;
     }
 
-    /** This time as a duration, to the nanosecond below. */
+    /** This time as a duration, rounded down to a nanosecond. */
     public Duration toDuration() {
         return Duration.ofSeconds(
                 ticks / TICKS_PER_SECOND, ticks % TICKS_PER_SECOND * NANOS_PER_SECOND / TICKS_PER_SECOND);
@@ -56,7 +56,7 @@ public record StreamTime(long ticks) implements Comparable<StreamTime> {
         return Math.floorDiv(Math.multiplyExact(ticks, rate) + TICKS_PER_SECOND / 2, TICKS_PER_SECOND);
     }
 
-    /** This time later by {@code length}. */
+    /** This time plus {@code length}. */
     public StreamTime plus(StreamTime length) {
         return new StreamTime(Math.addExact(ticks, length.ticks));
     }

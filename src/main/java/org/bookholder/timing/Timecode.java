@@ -5,10 +5,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Names frames as editors do: hours, minutes, seconds, frames.
+ * Converts between frame numbers and timecode labels: hours, minutes, seconds, frames.
  *
- * <p>Drop-frame (SMPTE ST 12-1) leaves out the first numbers of every minute but each tenth, 2 of them at 29.97 and 4 at
- * 59.94, so that the count stays near the clock. No frame is left out. Counts past 24 hours begin again at zero.
+ * <p>Drop-frame (SMPTE ST 12-1) skips the first labels of every minute except each tenth minute (2 labels at 29.97, 4
+ * at 59.94), so that labels stay close to clock time. Only labels are skipped, never frames. Labels start again at zero
+ * after 24 hours.
  *
  * @param rate pictures a second
  * @param drop whether numbers are dropped; only where the rate {@link FrameRate#canDrop() can}
@@ -24,7 +25,7 @@ public record Timecode(FrameRate rate, boolean drop) {
         }
     }
 
-    /** The usual way to count at a rate: drop-frame where there is such a thing, so that labels tell the time of day. */
+    /** The usual timecode for a rate: drop-frame where it exists, so that labels match clock time. */
     public static Timecode usual(FrameRate rate) {
         return new Timecode(rate, rate.canDrop());
     }
@@ -46,7 +47,7 @@ public record Timecode(FrameRate rate, boolean drop) {
                 + pair(number % counted);
     }
 
-    /** The frame that has that label, from 0; empty if it is no label, or one that this count leaves out. */
+    /** The frame with that label, from 0; empty if the text is not a label, or is one that drop-frame skips. */
     public Optional<Long> frame(String label) {
         Matcher parts = LABEL.matcher(label.strip());
         if (!parts.matches()) {
@@ -65,7 +66,7 @@ public record Timecode(FrameRate rate, boolean drop) {
         return left ? Optional.empty() : Optional.of(seconds * counted + frames - dropped);
     }
 
-    /** Frames in a day of this count. */
+    /** Frames in 24 hours of timecode. */
     public long framesPerDay() {
         long all = 24L * 3600 * rate.countedPerSecond();
         return drop ? all - droppedPerMinute() * (24L * 60 - 24L * 6) : all;

@@ -266,7 +266,7 @@ final class CheckCommandTest {
         assertThat(program.err())
                 .hasLineCount(2)
                 .contains(profile + ":2: there is no setting 'colour'; write one of container, ")
-                .contains(profile + ":3: 'tall' is no range for 'height'; ")
+                .contains(profile + ":3: 'tall' is not a range for 'height'; ")
                 .contains("(this line is left out)");
     }
 

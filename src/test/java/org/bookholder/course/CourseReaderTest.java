@@ -135,7 +135,7 @@ final class CourseReaderTest {
                 "'lessons: [{script: lesson-9.md, kind: opera}]' | 1: kind 'opera' is not known; "
                         + "give one of presenter, slides, moving",
                 "'launch: 2027-02-30' | 1: there is no day '2027-02-30'; write it as year-month-day: 2027-03-09",
-                "'launch: 2207-02-03' | 1: the year of launch '2207-02-03' is hardly meant; give a day from 2000 to 2099",
+                "'launch: 2207-02-03' | 1: the year of launch '2207-02-03' looks wrong; give a day from 2000 to 2099",
                 "'recording:\n  days: [2027-02-04, 2027-02-02]' | 2: recording day 2027-02-02 does not come after the "
                         + "one before it; list each day once, in order",
                 "'recording: {from: 25:00}' | 1: there is no time of day '25:00'; write it as hours:minutes: 09:30",

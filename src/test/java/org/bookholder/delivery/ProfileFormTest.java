@@ -55,10 +55,10 @@ final class ProfileFormTest {
             delimiter = '|',
             value = {
                 "heigth: at least 1080 | there is no setting 'heigth'",
-                "height: 1080 | '1080' is no range for 'height'",
+                "height: 1080 | '1080' is not a range for 'height'",
                 "height: | 'height' says nothing",
                 "loudness: -14 to -18 | the range of 'loudness' is empty",
-                "name: [a-z | 'name' is no regular expression",
+                "name: [a-z | 'name' is not a regular expression",
                 "audio | 'audio' says nothing",
                 "container: mkv | 'container' is given twice"
             })

@@ -16,9 +16,8 @@ import org.bookholder.session.SessionEvent;
 /**
  * Session events as JSON text and back: one object, its kind in {@code type}, times in ticks, instants as ISO 8601.
  *
- * <p>The text outlives the program that wrote it: kinds are named here and not after their classes, fields that are not
- * known are passed over, and a kind or a value that is not known is a problem that says so. May be used by several
- * threads.
+ * <p>The text outlives the program that wrote it. So kinds are named here and not after their classes, unknown fields
+ * are ignored, and an unknown kind or value is reported as a problem. May be used by several threads.
  */
 public final class EventCodec {
     /** What each kind is called on disk. Never change one; the classes may be renamed. */
@@ -41,7 +40,7 @@ public final class EventCodec {
             Map.entry(SessionEvent.Resumed.class, "resumed"),
             Map.entry(SessionEvent.Remarked.class, "remarked"));
 
-    /** The same for what people add. */
+    /** The same for remarks, which people add. */
     static final Map<Class<? extends Remark>, String> REMARKS = Map.ofEntries(
             Map.entry(Remark.Noted.class, "noted"),
             Map.entry(Remark.Told.class, "told"),
@@ -106,7 +105,7 @@ public final class EventCodec {
         return builder.build();
     }
 
-    /** Tells the JSON library to write the kind into the object; the events themselves know of no file format. */
+    /** Makes the JSON library write the kind into the object, so that events need not know the file format. */
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "type")
     private interface Kind {}
 }

@@ -13,7 +13,7 @@ import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import org.bookholder.timing.StreamTime;
 
-/** How times stand in JSON: stream time as its count of ticks, an instant as ISO 8601 text. */
+/** Writes and reads times in JSON: stream time as its count of ticks, an instant as ISO 8601 text. */
 public final class TimeModule extends SimpleModule {
     private static final long serialVersionUID = 1L;
 

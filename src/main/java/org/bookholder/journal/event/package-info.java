@@ -1,4 +1,4 @@
-/** The events of a session, one after another, and how each stands as text. */
+/** The list of a session's events, and how each is written as text. */
 @NullMarked
 package org.bookholder.journal.event;
 

@@ -7,15 +7,15 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import org.bookholder.problem.ProblemException;
 
-/** What the database of a journal looks like, and how to tell one from other databases and other versions. */
+/** The schema of a journal's database, and how to recognise a journal and its version. */
 final class Schema {
-    /** Raised when a version before cannot read what this one writes. */
+    /** To be raised when earlier versions cannot read what this one writes. */
     static final int VERSION = 1;
 
     /** Marks the file as a journal of ours in SQLite's header: "BkHd". */
     static final int APPLICATION_ID = 0x426B_4864;
 
-    /** Kind and time stand in the body; the columns are computed from it, for people who look in with a query. */
+    /** The body holds kind and time; the columns are computed from it, for people who query the database. */
     private static final String EVENTS = "CREATE TABLE events ("
             + "seq INTEGER PRIMARY KEY, "
             + "body TEXT NOT NULL, "
@@ -24,7 +24,7 @@ final class Schema {
 
     private Schema() {}
 
-    /** Checks that the database is a journal that can be read; makes an empty one into a journal if {@code create}. */
+    /** Checks that the database is a readable journal. If {@code create}, turns an empty one into a journal. */
     static void prepare(Connection connection, Path file, boolean create) throws SQLException, ProblemException {
         try (Statement statement = connection.createStatement()) {
             boolean empty = number(statement, "SELECT count(*) FROM sqlite_schema") == 0;

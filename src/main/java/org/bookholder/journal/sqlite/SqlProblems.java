@@ -6,7 +6,7 @@ import org.bookholder.problem.ProblemException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
-/** Tells a person what SQLite refused; its result codes are described at sqlite.org/rescode.html. */
+/** Turns SQLite's errors into problems that a person understands. Result codes: sqlite.org/rescode.html. */
 final class SqlProblems {
     private SqlProblems() {}
 
@@ -31,7 +31,7 @@ final class SqlProblems {
                 problem(
                         "cannot be read or written (" + message(cause) + ")",
                         file,
-                        "look after the disk, or choose a folder on another one",
+                        "check the disk, or choose a folder on another one",
                         cause);
             default -> problem("does not work (" + message(cause) + ")", file, "open the session again", cause);
         };
@@ -41,7 +41,7 @@ final class SqlProblems {
         return new ProblemException(what, file.toString(), remedy, cause);
     }
 
-    /** The low byte of a result code is its kind; the rest says more than a user wants to know. */
+    /** The low byte of a result code is its kind; the rest is detail that a user does not need. */
     private static SQLiteErrorCode primary(SQLException cause) {
         int code = cause instanceof SQLiteException e ? e.getResultCode().code : cause.getErrorCode();
         return SQLiteErrorCode.getErrorCode(code & 0xFF);
