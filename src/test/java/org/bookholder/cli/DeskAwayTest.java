@@ -77,6 +77,30 @@ final class DeskAwayTest {
         }
     }
 
+    @Test
+    void aPageThatMissesOneMessageNoticesItAndCatchesUp() {
+        browser.beforeThePage("window.lose = 0; window.wholes = 0;"
+                + "const listen = EventSource.prototype.addEventListener;"
+                + "EventSource.prototype.addEventListener = function (name, take) {"
+                + "  listen.call(this, name, (event) => {"
+                + "    if (name === 'whole') window.wholes += 1;"
+                + "    if (name === 'change' && window.lose > 0) window.lose -= 1; else take(event);"
+                + "  }); };");
+        show(desk.address());
+        browser.value("(window.lose = 1)");
+        note("lost on the way");
+        browser.until("window.lose === 0");
+        note("heard");
+        browser.until("deskState.model.notes.length === 2");
+        assertThat(browser.value("deskState.model.notes.map(n => n.text)"))
+                .isEqualTo(List.of("lost on the way", "heard"));
+        assertThat(browser.value("window.wholes")).isEqualTo(2L);
+        LiveDesk.until(() -> desk.listening() == 1);
+        note("after");
+        browser.until("deskState.model.notes.length === 3");
+        assertThat(browser.value("window.wholes")).isEqualTo(2L);
+    }
+
     /** A browser makes six connections to one server at most (from memory; RFC 9112, section 9.4, asks for some limit). */
     @Test
     void moreTabsThanABrowserHasConnections() {

@@ -32,6 +32,7 @@ final class AccessControlTest {
     void joinCodesAreNotTakenUnlessTheDeskIsOpenToTheNetwork() {
         AccessControl local = new AccessControl(keys, false, random, clock);
         assertThat(local.join(keys.act(), "a")).isEmpty();
+        assertThat(local.join(keys.look(), "a")).isEmpty();
         assertThat(local.join(keys.key(), "a")).isPresent();
     }
 

@@ -35,8 +35,17 @@ final class FeedTest {
         public void send(ByteBuffer message) {
             String[] fields = StandardCharsets.UTF_8.decode(message).toString().split("\n", -1);
             assertThat(fields).hasSize(5);
-            ids.add(fields[1].substring("id: ".length()));
+            String id = fields[1].substring("id: ".length());
+            if (fields[0].equals("event: change")) {
+                // As the page does: one that is not numbered as the next one shows that a message was lost.
+                assertThat(number(id)).isEqualTo(number(ids.get(ids.size() - 1)) + 1);
+            }
+            ids.add(id);
             take(fields[0], json(fields[2].substring("data: ".length())));
+        }
+
+        private static long number(String id) {
+            return Long.parseLong(id.substring(id.indexOf('.') + 1));
         }
 
         private void take(String event, ObjectNode data) {

@@ -74,6 +74,11 @@ public final class Browser implements AutoCloseable {
         driver.get(address);
     }
 
+    /** Runs a script in each page that is opened from now on, before the page's own. */
+    public void beforeThePage(String script) {
+        driver.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", script));
+    }
+
     /** Opens one more page, in a tab that covers the others. */
     public void openTab(String address) {
         driver.switchTo().newWindow(WindowType.TAB);

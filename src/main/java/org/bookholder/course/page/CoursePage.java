@@ -2,7 +2,6 @@ package org.bookholder.course.page;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.bookholder.course.Text;
 import org.bookholder.course.board.Board;
@@ -11,89 +10,109 @@ import org.bookholder.course.board.DueFact;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.shoot.PlannedSession;
-import org.bookholder.course.shoot.RecordingTask;
 import org.bookholder.course.shoot.SessionPlan;
+import org.bookholder.course.shoot.Work;
 
-/**
- * The board, the sessions that are left and the edit's burn-down as HTML. Needs no script and nothing from elsewhere.
- */
+/** The board, the sessions that are left and the edit's burn-down as HTML. Needs no script and nothing from elsewhere. */
 public final class CoursePage {
     private static final String STYLE = """
-        :root { color-scheme: light dark; --paper: #FFFCF5; --ink: #211C17; --quiet: #6B6155; --rule: #DDD3C2;
-          --todo: #9A3B1E; --under-way: #8A5800; --done: #2C6B7C }
-        @media (prefers-color-scheme: dark) { :root { --paper: #1B1713; --ink: #F6EDDD; --quiet: #B3A797;
-          --rule: #453C32; --todo: #E08A6B; --under-way: #E3B25F; --done: #7FB6C4 } }
-        @media print { :root { --paper: #FFF; --ink: #000 } }
-        body { font: 1rem/1.5 Georgia, serif; background: var(--paper); color: var(--ink); max-width: 60rem;
-          margin: 2rem auto; padding: 0 1rem }
-        table { border-collapse: collapse; width: 100% }
-        th { text-align: left; font-weight: normal; color: var(--quiet) }
-        th, td { padding: .35rem .75rem .35rem 0; border-bottom: 1px solid var(--rule); vertical-align: top }
-        .n { text-align: right; font-variant-numeric: tabular-nums }
-        .s { border-left: .3rem solid var(--todo); padding-left: .6rem; white-space: nowrap }
-        .s.u { border-left-color: var(--under-way) } .s.d { border-left-color: var(--done) }
-        .q { color: var(--quiet) }
-        svg text { fill: var(--ink); font: 13px Georgia, serif }
-        """;
+            :root { color-scheme: light dark; --paper: #FFFCF5; --ink: #211C17; --quiet: #6B6155; --rule: #DDD3C2;
+              --todo: #9A3B1E; --under-way: #8A5800; --done: #2C6B7C }
+            @media (prefers-color-scheme: dark) { :root { --paper: #1B1713; --ink: #F6EDDD; --quiet: #B3A797;
+              --rule: #453C32; --todo: #E08A6B; --under-way: #E3B25F; --done: #7FB6C4 } }
+            @media print { :root { --paper: #FFF; --ink: #000 } }
+            body { font: 1rem/1.5 Georgia, serif; background: var(--paper); color: var(--ink); max-width: 60rem;
+              margin: 2rem auto; padding: 0 1rem }
+            table { border-collapse: collapse; width: 100% }
+            th { text-align: left; font-weight: normal; color: var(--quiet) }
+            th, td { padding: .35rem .75rem .35rem 0; border-bottom: 1px solid var(--rule); vertical-align: top }
+            .n { text-align: right; font-variant-numeric: tabular-nums }
+            .s { border-left: .3rem solid var(--todo); padding-left: .6rem; white-space: nowrap }
+            .s.u { border-left-color: var(--under-way) } .s.d { border-left-color: var(--done) }
+            .q { color: var(--quiet) }
+            svg text { fill: var(--ink); font: 13px Georgia, serif }
+            """;
 
     private CoursePage() {}
 
     /** The whole page. */
     public static String of(Board board, SessionPlan plan, BurnDown burnDown) {
-        String title = escape(board.course().title());
-        return "<!DOCTYPE html>\n<html lang=\"en\">\n<meta charset=\"utf-8\">\n"
-                + "<meta name=\"viewport\" content=\"width=device-width\">\n<title>" + title + "</title>\n<style>\n"
-                + STYLE + "</style>\n<main>\n<h1>" + title + "</h1>\n<p class=\"q\">As it stands on " + board.today()
-                + "</p>\n" + fragment(board, plan, burnDown) + "</main>\n</html>\n";
+        String title = board.course().title();
+        Markup page = new Markup();
+        page.open("html", "lang", "en").open("head").empty("meta", "charset", "utf-8");
+        page.empty("meta", "name", "viewport", "content", "width=device-width");
+        page.element("title", title).element("style", STYLE).close();
+        page.open("body").open("main").element("h1", title);
+        page.element("p", "As it stands on " + board.today(), "class", "q");
+        writeContent(page, board, plan, burnDown);
+        page.close().close().close();
+        return "<!DOCTYPE html>\n" + page;
     }
 
     /** What stands below the title, for another page to hold. */
     public static String fragment(Board board, SessionPlan plan, BurnDown burnDown) {
-        return gate(board) + lessons(board) + facts(board.due()) + sessions(plan) + "<h2>Edit</h2>\n"
-                + BurnDownPlot.of(burnDown) + "<p class=\"q\">" + escape(BoardText.RUNS)
-                + " Sessions and weeks are those of <code>bookholder plan</code>, which names the source of each"
-                + " figure.</p>\n";
+        Markup page = new Markup();
+        writeContent(page, board, plan, burnDown);
+        return page.toString();
     }
 
-    private static String gate(Board board) {
-        return board.finished()
-                ? "<p><strong>The course is finished:</strong> every lesson is recorded, edited, exported and"
-                        + " checked.</p>\n"
-                : "<p><strong>Not finished.</strong> Promise nobody a date before it is.</p>\n";
+    private static void writeContent(Markup page, Board board, SessionPlan plan, BurnDown burnDown) {
+        writeVerdict(page, board);
+        writeLessons(page, board);
+        writeFacts(page, board.due());
+        writeSessions(page, plan);
+        page.element("h2", "Edit");
+        BurnDownPlot.write(page, burnDown);
+        page.open("p", "class", "q").text(BoardText.RUNS + " Sessions and weeks are those of ");
+        page.element("code", "bookholder plan")
+                .text(", which names the source of each figure.")
+                .close();
     }
 
-    private static String lessons(Board board) {
-        StringBuilder rows = new StringBuilder();
+    private static void writeVerdict(Markup page, Board board) {
+        page.open("p");
+        if (board.finished()) {
+            page.element("strong", "The course is finished:")
+                    .text(" every lesson is recorded, edited, exported and checked.");
+        } else {
+            page.element("strong", "Not finished.").text(" Promise nobody a date before it is.");
+        }
+        page.close();
+    }
+
+    private static void writeLessons(Markup page, Board board) {
+        page.open("table").open("tr").element("th", "").element("th", "Lesson");
+        page.element("th", "Words", "class", "n").element("th", "Runs", "class", "n");
+        page.element("th", "State").element("th", "Next").element("th", "Missing").close();
         for (LessonState state : board.lessons()) {
             List<String> missing = state.missing();
-            rows.append(String.format(
-                    Locale.ROOT,
-                    "<tr><td class=\"n\">%d<td>%s<td class=\"n\">%d<td class=\"n\">%s<td class=\"s %s\">%s<td>%s<td"
-                            + " class=\"q\">%s\n",
-                    state.lesson().number(),
-                    escape(state.lesson().title()),
-                    state.lesson().script().spokenWords(),
-                    Text.clock(state.seconds()),
-                    missing.isEmpty() ? "d" : state.recording().begun() ? "u" : "",
-                    state.stage().label(),
-                    escape(state.next()),
-                    escape(String.join(", ", missing))));
+            String progress = missing.isEmpty() ? "s d" : state.recording().begun() ? "s u" : "s";
+            page.open("tr").element("td", state.lesson().number(), "class", "n");
+            page.element("td", state.lesson().title());
+            page.element("td", state.lesson().script().spokenWords(), "class", "n");
+            page.element("td", Text.clock(state.seconds()), "class", "n");
+            page.element("td", state.stage().label(), "class", progress);
+            page.element("td", state.next());
+            page.element("td", String.join(", ", missing), "class", "q").close();
         }
-        return "<table>\n<tr><th><th>Lesson<th class=\"n\">Words<th class=\"n\">Runs<th>State<th>Next<th>Missing\n"
-                + rows + "</table>\n";
+        page.close();
     }
 
-    private static String facts(List<DueFact> due) {
+    private static void writeFacts(Markup page, List<DueFact> due) {
         if (due.isEmpty()) {
-            return "";
+            return;
         }
-        String rows = due.stream()
-                .map(fact -> "<li><strong>" + escape(fact.fact().text()) + "</strong>, due "
-                        + fact.fact().due() + ": " + escape(fact.lesson().name()) + ", line "
-                        + fact.fact().line() + ": <q>" + escape(fact.text()) + "</q> <span class=\"q\">"
-                        + escape(exports(fact)) + "</span>\n")
-                .collect(Collectors.joining());
-        return "<h2>To check</h2>\n<ul>\n" + rows + "</ul>\n";
+        page.element("h2", "To check").open("ul");
+        for (DueFact fact : due) {
+            page.open("li").element("strong", fact.fact().text());
+            page.text(", due " + fact.fact().due() + ": " + fact.lesson().name() + ", line "
+                    + fact.fact().line() + ": ");
+            page.element("q", fact.text())
+                    .text(" ")
+                    .element("span", exports(fact), "class", "q")
+                    .close();
+        }
+        page.close();
     }
 
     private static String exports(DueFact fact) {
@@ -105,36 +124,28 @@ public final class CoursePage {
                         .collect(Collectors.joining(", ", "said in ", ""));
     }
 
-    private static String sessions(SessionPlan plan) {
-        StringBuilder rows = new StringBuilder();
-        int number = 0;
-        for (PlannedSession session : plan.sessions()) {
-            rows.append("<li value=\"").append(++number).append("\">");
-            session.date()
-                    .ifPresent(day -> rows.append(day)
-                            .append(" at ")
-                            .append(session.from())
-                            .append(", "));
-            rows.append(Text.hours(session.length())).append(": ").append(escape(works(session.works())));
-            rows.append("\n");
+    private static void writeSessions(Markup page, SessionPlan plan) {
+        if (plan.sessions().isEmpty() && plan.left().isEmpty()) {
+            return;
         }
-        String left = plan.left().isEmpty()
-                ? ""
-                : "<p><strong>No place was found for:</strong> " + escape(works(plan.left())) + ". "
-                        + escape(String.join("; ", plan.why())) + ".</p>\n";
-        return rows.isEmpty() && left.isEmpty() ? "" : "<h2>Recording</h2>\n<ol>\n" + rows + "</ol>\n" + left;
+        page.element("h2", "Recording").open("ol");
+        for (PlannedSession session : plan.sessions()) {
+            page.open("li");
+            session.date().ifPresent(day -> page.text(day + " at " + session.from() + ", "));
+            page.text(Text.hours(session.length()) + ": " + works(session.works()))
+                    .close();
+        }
+        page.close();
+        if (!plan.left().isEmpty()) {
+            page.open("p").element("strong", "No place was found for:");
+            page.text(" " + works(plan.left()) + ". " + String.join("; ", plan.why()) + ".")
+                    .close();
+        }
     }
 
-    private static String works(List<RecordingTask> works) {
+    private static String works(List<Work> works) {
         return works.stream()
                 .map(work -> work.name() + " (" + work.what() + ")")
                 .collect(Collectors.joining(", "));
-    }
-
-    static String escape(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
     }
 }

@@ -1,6 +1,10 @@
 package org.bookholder.handoff.sound;
 
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
 import org.bookholder.timing.Timecode;
 
 /**
@@ -25,14 +29,29 @@ record Ixml(
         long samplesSinceMidnight,
         int rate) {
     byte[] bytes() {
-        StringBuilder xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<BWFXML>\n");
-        element(xml, "IXML_VERSION", "1.61");
-        element(xml, "PROJECT", project);
-        element(xml, "SCENE", scene);
-        element(xml, "TAKE", Integer.toString(take));
-        element(xml, "CIRCLED", circled ? "TRUE" : "FALSE");
-        element(xml, "NOTE", note);
-        xml.append("<SPEED>\n");
+        StringWriter out = new StringWriter();
+        try {
+            XMLStreamWriter xml = XMLOutputFactory.newFactory().createXMLStreamWriter(out);
+            xml.writeStartDocument("UTF-8", "1.0");
+            xml.writeStartElement("BWFXML");
+            element(xml, "IXML_VERSION", "1.61");
+            element(xml, "PROJECT", project);
+            element(xml, "SCENE", scene);
+            element(xml, "TAKE", Integer.toString(take));
+            element(xml, "CIRCLED", circled ? "TRUE" : "FALSE");
+            element(xml, "NOTE", note);
+            xml.writeStartElement("SPEED");
+            speed(xml);
+            xml.writeEndElement();
+            xml.writeEndDocument();
+            xml.flush();
+        } catch (XMLStreamException e) {
+            throw new IllegalStateException("elements must be closed as they were opened", e);
+        }
+        return out.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private void speed(XMLStreamWriter xml) throws XMLStreamException {
         String frames = timecode.rate().numerator() + "/" + timecode.rate().denominator();
         element(xml, "MASTER_SPEED", frames);
         element(xml, "CURRENT_SPEED", frames);
@@ -44,25 +63,13 @@ record Ixml(
         element(xml, "TIMESTAMP_SAMPLES_SINCE_MIDNIGHT_HI", Long.toString(samplesSinceMidnight >>> 32));
         element(xml, "TIMESTAMP_SAMPLES_SINCE_MIDNIGHT_LO", Long.toString(samplesSinceMidnight & 0xFFFF_FFFFL));
         element(xml, "TIMESTAMP_SAMPLE_RATE", Integer.toString(rate));
-        xml.append("</SPEED>\n</BWFXML>\n");
-        return xml.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    private static void element(StringBuilder xml, String name, String text) {
-        xml.append('<')
-                .append(name)
-                .append('>')
-                .append(escaped(text))
-                .append("</")
-                .append(name)
-                .append(">\n");
-    }
-
-    /** Escapes markup and drops what XML 1.0 cannot hold. */
-    private static String escaped(String text) {
-        return text.replaceAll("[^\\t\\n\\r\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]", "")
-                .replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;");
+    /** The text is escaped by the writer; what XML 1.0 cannot hold is left out (section 2.2). */
+    private static void element(XMLStreamWriter xml, String name, String text) throws XMLStreamException {
+        xml.writeStartElement(name);
+        xml.writeCharacters(text.replaceAll("[^\\t\\n\\r\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]", ""));
+        xml.writeEndElement();
+        xml.writeCharacters("\n");
     }
 }

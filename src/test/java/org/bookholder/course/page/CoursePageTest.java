@@ -31,12 +31,54 @@ final class CoursePageTest {
     void showsLessonsFactsSessionsAndThePlot() throws ProblemException {
         String page = page(List.of(4, 3, 2, 0), List.of(4, 4));
         assertThat(page)
-                .contains("<h1>Hubs &amp; &lt;rims&gt;</h1>", "Not finished.", "<td>hub<td", "plan its recording")
+                .contains("<h1>Hubs &amp; &lt;rims&gt;</h1>", "Not finished.", "<td>hub</td>", "plan its recording")
                 .contains("<strong>$12</strong>, due 2027-03-01", "not exported yet")
                 .contains("No place was found for:</strong> hub (whole). no room.")
                 .contains("<polyline points=\"40,20 253,70 466,120 680,220\"", "<polyline points=\"40,20 253,20\"")
                 .contains("Forecast: 2027-05-01, as planned.");
         assertThat(page).doesNotContain("<rims>", "http");
+    }
+
+    /** Whatever an author writes is text, in a page for itself and in the desk's. */
+    @Test
+    void hostileTitlesAreText() throws ProblemException {
+        String hostile = "</title><script>alert('a')</script><img src=x onerror=\"alert(1)\"> &amp; ]]> \u0007";
+        CourseFolder files = new CourseFolder(folder);
+        files.file("hub.md", "---\ntitle: \"" + hostile.replace("\"", "\\\"").replace("\u0007", "") + "\"\n---\nOne line.\n");
+        Board board = BoardReader.read(files.read(), Map.of(), TODAY);
+        Work work = new Work(1, hostile, hostile, Duration.ofMinutes(9), 0);
+        SessionPlan plan = new SessionPlan(
+                List.of(new PlannedSession(
+                        Optional.of(TODAY),
+                        LocalTime.NOON,
+                        Duration.ofHours(1),
+                        List.of(new PlannedSession.Slot(
+                                PlannedSession.Use.READING,
+                                Duration.ZERO,
+                                work.length(),
+                                Optional.of(work))))),
+                List.of(work),
+                List.of(hostile),
+                0,
+                List.of());
+        BurnDown burnDown = new BurnDown(TODAY, List.of(1, 0), List.of(), Optional.empty(), 1, hostile);
+        String page = CoursePage.of(board, plan, burnDown);
+        assertThat(page).doesNotContain("<script", "<img", "&amp; ]]>", "\u0007");
+        assertThat(page).contains("&lt;script&gt;", "&amp;amp; ]]&gt;");
+        // Title and heading are of the folder here; the lesson's title, two works of the plan twice, why, and the forecast.
+        assertThat(page.split("&lt;script&gt;", -1)).hasSize(1 + 1 + 4 + 1 + 1);
+        assertThat(CoursePage.fragment(board, plan, burnDown)).doesNotContain("<script", "<img");
+    }
+
+    @Test
+    void attributesCannotBeLeft() {
+        String markup = new Markup()
+                .open("p", "title", "\"><script>alert(1)</script>")
+                .text("a < b & c")
+                .close()
+                .toString();
+        assertThat(markup)
+                .isEqualTo("<p title=\"&quot;&gt;&lt;script&gt;alert(1)&lt;/script&gt;\">a &lt; b &amp; c</p>\n");
     }
 
     @Test

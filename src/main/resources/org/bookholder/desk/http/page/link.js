@@ -23,6 +23,10 @@ let lostAt = 0;
 let notice = 0;
 let hiding = 0;
 let letIn = false;
+let had = '';
+
+/** The id of the message that follows another one: they are numbered without a gap. */
+const after = (id) => id.replace(/\d+$/, (number) => String(Number(number) + 1));
 
 /** Asks for something; what has become of it is seen by what the program tells. */
 export async function act(action) {
@@ -78,10 +82,19 @@ function listen() {
   const here = stream;
   const on = (name, take) => here.addEventListener(name, (event) => { heard = Date.now(); take(event); });
   on('whole', (event) => {
+    had = event.lastEventId;
     changed(takeWhole(JSON.parse(event.data)));
     byId('desk').hidden = false;
   });
-  on('change', (event) => changed(takeChange(JSON.parse(event.data))));
+  on('change', (event) => {
+    if (event.lastEventId !== after(had)) {
+      // A message was lost on the way. A new stream begins with the whole.
+      listen();
+      return;
+    }
+    had = event.lastEventId;
+    changed(takeChange(JSON.parse(event.data)));
+  });
   on('beat', () => {});
   heard = Date.now();
   here.onopen = () => {
