@@ -16,22 +16,22 @@ import org.bookholder.course.shoot.Work;
 /** The board, the sessions that are left and the edit's burn-down as HTML. Needs no script and nothing from elsewhere. */
 public final class CoursePage {
     private static final String STYLE = """
-            :root { color-scheme: light dark; --paper: #FFFCF5; --ink: #211C17; --quiet: #6B6155; --rule: #DDD3C2;
-              --todo: #9A3B1E; --under-way: #8A5800; --done: #2C6B7C }
-            @media (prefers-color-scheme: dark) { :root { --paper: #1B1713; --ink: #F6EDDD; --quiet: #B3A797;
-              --rule: #453C32; --todo: #E08A6B; --under-way: #E3B25F; --done: #7FB6C4 } }
-            @media print { :root { --paper: #FFF; --ink: #000 } }
-            body { font: 1rem/1.5 Georgia, serif; background: var(--paper); color: var(--ink); max-width: 60rem;
-              margin: 2rem auto; padding: 0 1rem }
-            table { border-collapse: collapse; width: 100% }
-            th { text-align: left; font-weight: normal; color: var(--quiet) }
-            th, td { padding: .35rem .75rem .35rem 0; border-bottom: 1px solid var(--rule); vertical-align: top }
-            .n { text-align: right; font-variant-numeric: tabular-nums }
-            .s { border-left: .3rem solid var(--todo); padding-left: .6rem; white-space: nowrap }
-            .s.u { border-left-color: var(--under-way) } .s.d { border-left-color: var(--done) }
-            .q { color: var(--quiet) }
-            svg text { fill: var(--ink); font: 13px Georgia, serif }
-            """;
+        :root { color-scheme: light dark; --paper: #FFFCF5; --ink: #211C17; --quiet: #6B6155; --rule: #DDD3C2;
+          --todo: #9A3B1E; --under-way: #8A5800; --done: #2C6B7C }
+        @media (prefers-color-scheme: dark) { :root { --paper: #1B1713; --ink: #F6EDDD; --quiet: #B3A797;
+          --rule: #453C32; --todo: #E08A6B; --under-way: #E3B25F; --done: #7FB6C4 } }
+        @media print { :root { --paper: #FFF; --ink: #000 } }
+        body { font: 1rem/1.5 Georgia, serif; background: var(--paper); color: var(--ink); max-width: 60rem;
+          margin: 2rem auto; padding: 0 1rem }
+        table { border-collapse: collapse; width: 100% }
+        th { text-align: left; font-weight: normal; color: var(--quiet) }
+        th, td { padding: .35rem .75rem .35rem 0; border-bottom: 1px solid var(--rule); vertical-align: top }
+        .n { text-align: right; font-variant-numeric: tabular-nums }
+        .s { border-left: .3rem solid var(--todo); padding-left: .6rem; white-space: nowrap }
+        .s.u { border-left-color: var(--under-way) } .s.d { border-left-color: var(--done) }
+        .q { color: var(--quiet) }
+        svg text { fill: var(--ink); font: 13px Georgia, serif }
+        """;
 
     private CoursePage() {}
 
@@ -83,7 +83,10 @@ public final class CoursePage {
     private static void writeLessons(Markup page, Board board) {
         page.open("table").open("tr").element("th", "").element("th", "Lesson");
         page.element("th", "Words", "class", "n").element("th", "Runs", "class", "n");
-        page.element("th", "State").element("th", "Next").element("th", "Missing").close();
+        page.element("th", "State")
+                .element("th", "Next")
+                .element("th", "Missing")
+                .close();
         for (LessonState state : board.lessons()) {
             List<String> missing = state.missing();
             String progress = missing.isEmpty() ? "s d" : state.recording().begun() ? "s u" : "s";

@@ -44,7 +44,9 @@ final class CoursePageTest {
     void hostileTitlesAreText() throws ProblemException {
         String hostile = "</title><script>alert('a')</script><img src=x onerror=\"alert(1)\"> &amp; ]]> \u0007";
         CourseFolder files = new CourseFolder(folder);
-        files.file("hub.md", "---\ntitle: \"" + hostile.replace("\"", "\\\"").replace("\u0007", "") + "\"\n---\nOne line.\n");
+        files.file(
+                "hub.md",
+                "---\ntitle: \"" + hostile.replace("\"", "\\\"").replace("\u0007", "") + "\"\n---\nOne line.\n");
         Board board = BoardReader.read(files.read(), Map.of(), TODAY);
         Work work = new Work(1, hostile, hostile, Duration.ofMinutes(9), 0);
         SessionPlan plan = new SessionPlan(
@@ -53,10 +55,7 @@ final class CoursePageTest {
                         LocalTime.NOON,
                         Duration.ofHours(1),
                         List.of(new PlannedSession.Slot(
-                                PlannedSession.Use.READING,
-                                Duration.ZERO,
-                                work.length(),
-                                Optional.of(work))))),
+                                PlannedSession.Use.READING, Duration.ZERO, work.length(), Optional.of(work))))),
                 List.of(work),
                 List.of(hostile),
                 0,
@@ -65,7 +64,8 @@ final class CoursePageTest {
         String page = CoursePage.of(board, plan, burnDown);
         assertThat(page).doesNotContain("<script", "<img", "&amp; ]]>", "\u0007");
         assertThat(page).contains("&lt;script&gt;", "&amp;amp; ]]&gt;");
-        // Title and heading are of the folder here; the lesson's title, two works of the plan twice, why, and the forecast.
+        // Title and heading are of the folder here; the lesson's title, two works of the plan twice, why, and the
+        // forecast.
         assertThat(page.split("&lt;script&gt;", -1)).hasSize(1 + 1 + 4 + 1 + 1);
         assertThat(CoursePage.fragment(board, plan, burnDown)).doesNotContain("<script", "<img");
     }
