@@ -16,15 +16,14 @@ import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 
 /**
- * Lets people in: tells a right code from a wrong one, and gives out tokens that say what their bearer may do. Wrong codes
- * are counted, from each address and from all together, so that none can be found by trying. Safe for use by several
- * threads.
+ * Checks join codes, and issues tokens that say what their holder may do. Wrong codes are counted, for each address and for all
+ * together, so that no code can be guessed. Safe for use by several threads.
  */
 public final class AccessControl {
-    /** Wrong codes from one address within {@link #WINDOW_NANOS}. */
+    /** The most wrong codes from one address within {@link #WINDOW_NANOS}. */
     static final int FROM_ONE = 8;
 
-    /** Wrong codes from all addresses within {@link #WINDOW_NANOS}. */
+    /** The most wrong codes from all addresses within {@link #WINDOW_NANOS}. */
     static final int FROM_ALL = 60;
 
     static final long WINDOW_NANOS = 300_000_000_000L;
@@ -48,9 +47,9 @@ public final class AccessControl {
     }
 
     /**
-     * Keeps the door.
+     * Checks codes against {@code keys}.
      *
-     * @param open whether join codes are taken; if not, only the key of this machine is
+     * @param open whether join codes are accepted; if not, only the key for this machine is
      */
     public AccessControl(DeskCredentials keys, boolean open, SecureRandom random, LongSupplier nanoTime) {
         this.keys = keys;
@@ -59,7 +58,7 @@ public final class AccessControl {
         this.nanoTime = nanoTime;
     }
 
-    /** What whoever was not let in has to do, for people. */
+    /** Tells people without a token what to do. */
     public String asks() {
         return open
                 ? "Join code, as the terminal and the reading window show it"
@@ -92,7 +91,7 @@ public final class AccessControl {
         return Optional.empty();
     }
 
-    /** What the bearer of a token may do; empty if it is none of ours. */
+    /** What the holder of a token may do; empty if this desk did not issue it. */
     public Optional<Role> role(String token) {
         int dot = token.lastIndexOf('.');
         if (dot < 0 || !same(token.substring(dot + 1), signature(token.substring(0, dot)))) {
@@ -121,7 +120,7 @@ public final class AccessControl {
         }
     }
 
-    /** Takes the same time whatever differs. */
+    /** Compares in constant time. */
     private static boolean same(String a, String b) {
         return MessageDigest.isEqual(a.getBytes(StandardCharsets.UTF_8), b.getBytes(StandardCharsets.UTF_8));
     }

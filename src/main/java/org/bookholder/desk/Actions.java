@@ -18,7 +18,7 @@ import org.bookholder.session.Take;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.timing.StreamTime;
 
-/** Turns what a page asks for into commands. */
+/** Turns what a page asks for into requests to the session. */
 public final class Actions {
     /** Longest note or message, in characters. */
     static final int LONGEST_TEXT = 500;
@@ -161,7 +161,7 @@ public final class Actions {
         return Math.min(state.following().position().line(), state.lines().count());
     }
 
-    /** The line that something just heard is about: the one being read, or the one before if that has only begun. */
+    /** The line that a remark on what was just heard is about: the current one, or the one before if it has only begun. */
     private static int justRead(SessionState state) {
         int line = state.following().position().line();
         boolean begun = state.following().position().word() > 1;

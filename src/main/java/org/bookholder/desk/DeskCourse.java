@@ -6,7 +6,7 @@ import org.bookholder.problem.ProblemException;
 /** A course as its page shows it. Safe for use by several threads. */
 public interface DeskCourse {
     /**
-     * How it stands.
+     * What the page shows.
      *
      * @param revision changes whenever anything else does; letters and digits
      * @param json all that the page shows
@@ -14,9 +14,9 @@ public interface DeskCourse {
     record Standing(String revision, String json) {}
 
     /**
-     * How it stands now, which is worked out anew when something on the disk has changed.
+     * What the page shows now; worked out afresh when something on disk has changed.
      *
-     * @throws ProblemException if something must be put right first
+     * @throws ProblemException if the course cannot be read as it is
      */
     Standing now() throws ProblemException;
 

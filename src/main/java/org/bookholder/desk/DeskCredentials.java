@@ -14,8 +14,8 @@ import org.bookholder.files.AtomicFiles;
 import org.bookholder.problem.ProblemException;
 
 /**
- * What lets people in at a session's desk. Kept beside the session, so that pages that were let in are known again when the
- * program was started again.
+ * The secrets and join codes of a desk. Kept beside the session, so that pages stay logged in when the program is started
+ * again.
  *
  * @param port the port that the desk was last reached at; 0 if it was not yet
  * @param secret what tokens are signed with, Base64
@@ -30,13 +30,13 @@ public record DeskCredentials(int port, String secret, String key, String act, S
             .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
             .build();
 
-    /** Letters and digits that nobody takes for one another. */
+    /** Letters and digits that are not mistaken for one another. */
     private static final String CODE_LETTERS = "ABCDEFGHJKMNPQRSTUVWXYZ23456789";
 
-    /** Eight of them are some 850 thousand million codes. */
+    /** Eight of them make about 850,000 million codes. */
     private static final int CODE_LENGTH = 8;
 
-    /** Keys that nobody has had before. */
+    /** New, random credentials. */
     public static DeskCredentials fresh(SecureRandom random) {
         return new DeskCredentials(0, bytes(random), bytes(random), code(random), code(random));
     }
@@ -57,7 +57,7 @@ public record DeskCredentials(int port, String secret, String key, String act, S
     }
 
     /**
-     * Keeps them beside the session, for the owner's eyes only where the file system knows owners.
+     * Keeps them beside the session, readable by the owner only where the file system knows owners.
      *
      * @throws ProblemException if they cannot be written
      */

@@ -6,9 +6,9 @@ import java.nio.file.Path;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
 
-/** The session that a desk is for. Safe for use by several threads; nothing here waits but {@link #writePickups}. */
+/** A session as the desk sees it. Safe for use by several threads; only {@link #writePickups} may wait. */
 public interface DeskSession {
-    /** Where it stands. */
+    /** Its current state. */
     SessionState state();
 
     /**
@@ -18,10 +18,10 @@ public interface DeskSession {
      */
     void ask(Request request, Request.Reply reply);
 
-    /** Whether takes can be rolled; if not, it is kept and can only be reviewed. */
+    /** Whether takes can be rolled; if not, the session can only be reviewed. */
     boolean live();
 
-    /** The recording of a take, from 1; whether the file exists is another matter. */
+    /** The file of a take's recording, which may not exist; takes count from 1. */
     Path recording(int take);
 
     /** The editor's files. */

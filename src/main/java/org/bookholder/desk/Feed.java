@@ -17,11 +17,11 @@ import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
 /**
- * Tells pages where a session stands, as server-sent events (HTML Living Standard, section 9.2): first the whole, then
- * what has changed. Each message has an id, so that a page that comes back after a broken connection is told exactly what
- * it missed, or the whole if that is no longer kept.
+ * Sends the state of a session to pages, as server-sent events (HTML Living Standard, section 9.2): first a snapshot of the
+ * whole, then each change. Messages are numbered without a gap. A page that reconnects is sent exactly what it missed, or a
+ * snapshot if that is no longer kept; a page that sees a gap asks for a snapshot.
  *
- * <p>A message is made once for all pages. Whoever {@link #look}s makes it; listeners only pass it on and must not wait.
+ * <p>A message is made once for all pages, by whoever calls {@link #look}; listeners only pass it on and must not wait.
  * Safe for use by several threads.
  */
 public final class Feed {
@@ -30,10 +30,10 @@ public final class Feed {
 
     private static final int KEPT_BYTES = 1 << 20;
 
-    /** A page that joins is told a whole that is up to so many messages old, and then those. */
+    /** A page that joins may be sent a snapshot that is this many messages old, and then those messages. */
     private static final int STALE = 64;
 
-    /** How much audio goes by, in seconds, before pages are told of nothing but that. */
+    /** If nothing has changed but the time, pages are told once in so many seconds of audio. */
     private static final double TICK = 0.25;
 
     private final DeskSession session;
@@ -47,20 +47,20 @@ public final class Feed {
     private Map<String, JsonNode> parts;
     private long number;
 
-    /** Guards what joining pages share, so that looking need not wait for it. Taken before this feed's own lock. */
+    /** Guards the snapshot that joining pages share, so that {@link #look} need not wait for it. Taken before the feed's own lock. */
     private final Object joining = new Object();
 
     private Optional<Message> lastWhole = Optional.empty();
 
     /**
-     * A message as it goes over the line.
+     * A message as it is sent.
      *
      * @param number from 1, without a gap
      * @param text the event with its id
      */
     private record Message(long number, ByteBuffer text) {}
 
-    /** Who is told. */
+    /** Receives the messages. */
     @FunctionalInterface
     public interface Listener {
         /** Takes a message, read-only and its own, to pass on; must not wait, and may ask the feed for nothing. */
@@ -68,10 +68,10 @@ public final class Feed {
     }
 
     /**
-     * A feed that nobody listens to yet.
+     * A feed without listeners.
      *
-     * @param trail what went before
-     * @param run names this run of the program, so that an id of another one is known as such
+     * @param trail the history of the session so far
+     * @param run names this run of the program, so that ids of an earlier run are recognised
      */
     public Feed(DeskSession session, LiveHistory trail, String run) {
         this.session = session;
@@ -82,7 +82,7 @@ public final class Feed {
         parts = StateJson.parts(told, this.trail, handedOff);
     }
 
-    /** Looks at the session and tells everyone what has changed; says whether anything has. */
+    /** Looks at the session and sends what has changed to everyone; says whether anything was sent. */
     public synchronized boolean look() {
         SessionState state = session.state();
         HandOffStatus files = session.handOff().now();
@@ -114,7 +114,7 @@ public final class Feed {
         told = state;
         handedOff = files;
         if (change.isEmpty() || isMereTick(change)) {
-            // What pages have of the place and the time stays what later ones are compared with.
+            // Later states are still compared with what pages were last sent.
             return false;
         }
         parts = now;
@@ -122,7 +122,7 @@ public final class Feed {
         return true;
     }
 
-    /** Whether all that has changed is that a little time went by, of which pages are told a few times a second. */
+    /** Whether nothing has changed except that a little time has passed. */
     private boolean isMereTick(ObjectNode change) {
         if (change.size() > 1
                 || !(change.get("at") instanceof ObjectNode at)
@@ -134,10 +134,10 @@ public final class Feed {
     }
 
     /**
-     * Begins to tell someone.
+     * Adds a listener.
      *
-     * @param lastId the id of the last message that they have had; empty if none
-     * @return what to stop it with
+     * @param lastId the id of the last message that it has received; empty if none
+     * @return removes the listener
      */
     public Runnable listen(Listener listener, String lastId) {
         Optional<Long> had = numberOf(lastId);
@@ -150,7 +150,7 @@ public final class Feed {
         return () -> forget(listener);
     }
 
-    /** Tells someone who has had a message, or gets {@code first}, those after it; not if they are no longer kept. */
+    /** Sends the messages after number {@code had} and adds the listener; false if they are no longer kept. */
     private synchronized boolean listenFrom(long had, Optional<Message> first, Listener listener) {
         if (had > number || had < oldest() - 1) {
             return false;
@@ -163,7 +163,7 @@ public final class Feed {
         return true;
     }
 
-    /** How many are told. */
+    /** How many listeners there are. */
     public synchronized int listening() {
         return listeners.size();
     }
@@ -205,7 +205,7 @@ public final class Feed {
         return kept.isEmpty() ? number + 1 : kept.element().number();
     }
 
-    /** A whole that those who join now can begin with; made once for many of them. */
+    /** Snapshot of the complete state, sent to a page that joins; made once for many of them. */
     private Message whole() {
         synchronized (joining) {
             Supplier<Message> fresh;
@@ -222,7 +222,7 @@ public final class Feed {
         }
     }
 
-    /** Everything given is immutable, so it can be told of without holding a lock. */
+    /** All arguments are immutable, so no lock is held while the snapshot is made. */
     private Supplier<Message> wholeOf(long at, SessionState state, LiveHistory then, Map<String, JsonNode> known) {
         return () -> {
             ObjectNode whole = JsonNodeFactory.instance.objectNode();

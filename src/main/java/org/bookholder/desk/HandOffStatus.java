@@ -3,12 +3,12 @@ package org.bookholder.desk;
 import java.util.List;
 
 /**
- * How the editor's files of a session stand.
+ * Status of a session's hand-off.
  *
- * @param step what has become of them
- * @param folder where they lie, or will, for people
- * @param files what lies there, sorted by name
- * @param said what came of the last writing, one line for people; empty if there is nothing to tell
+ * @param step how far it is
+ * @param folder the folder of the files, for people; it may not exist yet
+ * @param files the files in it, sorted by name
+ * @param said the result of the last writing, one line for people; empty if there is none
  */
 public record HandOffStatus(Step step, String folder, List<Entry> files, String said) {
     /** Copies the list. */
@@ -16,7 +16,7 @@ public record HandOffStatus(Step step, String folder, List<Entry> files, String 
         files = List.copyOf(files);
     }
 
-    /** What can have become of them. */
+    /** How far a hand-off can be. */
     public enum Step {
         /** Nobody has asked for them. */
         IDLE,
@@ -24,7 +24,7 @@ public record HandOffStatus(Step step, String folder, List<Entry> files, String 
         WRITING,
         /** They were written. */
         WRITTEN,
-        /** Nothing was written: files are there already, and nobody has said that they may be replaced. */
+        /** Nothing was written: there are files already, and nobody has said that they may be replaced. */
         IN_THE_WAY,
         /** Nothing was written, because something went wrong. */
         FAILED

@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.bookholder.timing.StreamTime;
 
-/** Figures as the page gets them. */
+/** Writes figures as the page expects them. */
 final class JsonFigures {
     private JsonFigures() {}
 

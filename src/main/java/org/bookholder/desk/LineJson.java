@@ -12,7 +12,7 @@ import org.bookholder.session.Pickup;
 import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
 
-/** What is known of a line, for the page. Times are seconds of the session's audio. */
+/** A line and its attempts as JSON, for the page. Times are seconds of the session's audio. */
 final class LineJson {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 

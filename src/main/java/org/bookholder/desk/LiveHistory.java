@@ -9,11 +9,11 @@ import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
 /**
- * What a state does not tell because it is past: the pace from second to second, and how the sound was lately. Folded from
- * one state after another; states may be left out. Immutable.
+ * What a state no longer holds: the pace of each second, and the sound of the last half minute. Built up from one state after
+ * another; states may be skipped. Immutable.
  *
  * @param pace the live pace, a point for each second of audio in which a take rolled
- * @param heard the sound of the last seconds, the newest last
+ * @param heard the sound of the last seconds, oldest first
  * @param clippedAt when a sample was last clipped; zero if none was
  * @param wrong what is wrong now, empty if nothing is
  * @param since when that began
@@ -24,13 +24,13 @@ public record LiveHistory(
     public static final LiveHistory NONE =
             new LiveHistory(TreePVector.empty(), TreePVector.empty(), StreamTime.ZERO, "", StreamTime.ZERO);
 
-    /** Seconds of sound that are looked back on. */
+    /** How many seconds of sound are kept. */
     private static final int SECONDS = 30;
 
     /** Seconds for which the highest peak is held. */
     private static final int HOLD = 5;
 
-    /** Clipping is told of for so long after it was heard, in seconds. */
+    /** How long clipping is shown after it was heard, in seconds. */
     private static final double CLIPPING_TOLD = 10;
 
     /** Speech should peak between -20 and -6 dBFS (common practice); with less than this nothing is heard well. */
@@ -50,7 +50,7 @@ public record LiveHistory(
     /** The sound at a second of the session's audio, in dBFS. */
     public record SoundPoint(long second, double rms, double peak, long clipped) {}
 
-    /** The trail after one more state. */
+    /** The history after one more state. */
     public LiveHistory after(SessionState state) {
         long second = (long) state.now().seconds();
         if (!state.takes().rolling()) {
@@ -104,7 +104,7 @@ public record LiveHistory(
         return loudest(heard, HOLD);
     }
 
-    /** The quietest second of late, in dBFS, which tells of the room; NaN if there is too little to tell. */
+    /** The quietest of the last seconds, in dBFS: the noise of the room. NaN if too little was heard. */
     public double room() {
         return heard.size() < HOLD
                 ? Double.NaN

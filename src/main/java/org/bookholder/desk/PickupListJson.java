@@ -6,11 +6,11 @@ import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
-/** The lines of a session that a pickup list has something to say of, as its page gets them. */
+/** The lines of a session that belong on its pickup list, for the page. */
 public final class PickupListJson {
     private PickupListJson() {}
 
-    /** Those that were called, marked, noted or decided on, in script order, each with its text. */
+    /** Lines that were reported, marked, noted or decided on, in script order, each with its text. */
     public static ArrayNode of(SessionState state) {
         ArrayNode lines = JsonNodeFactory.instance.arrayNode();
         for (LineNotes line : state.lines().all()) {

@@ -9,7 +9,7 @@ public interface SessionDirectory {
     String ONLY = "";
 
     /**
-     * The session of that name, opened if need be, which takes as long as it takes to read it.
+     * The session of that name. It is opened if it is not open yet, which takes as long as reading its journal.
      *
      * @return empty if there is none of that name
      * @throws ProblemException if it cannot be opened
@@ -19,7 +19,7 @@ public interface SessionDirectory {
     /** The course; empty if the desk is for one session. */
     Optional<DeskCourse> course();
 
-    /** One session and no more. */
+    /** A desk for one session only. */
     static SessionDirectory of(ServedSession only) {
         return new SessionDirectory() {
             @Override

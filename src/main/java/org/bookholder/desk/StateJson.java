@@ -20,15 +20,15 @@ import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
 
 /**
- * A state in the parts that the page replaces, each whole. Times are seconds of the session's audio, those of breaks whole
- * minutes; a figure that is not known is null. Figures are no finer than they are shown, since a part that changes is sent to every page.
+ * The state as JSON, in parts that the page replaces one by one. Times are seconds of the session's audio, those about breaks
+ * whole minutes; an unknown figure is null. Figures are rounded as they are shown, since each change is sent to every page.
  */
 final class StateJson {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     private StateJson() {}
 
-    /** All parts but the script, the lines and the trail's pace. */
+    /** All parts except the script, the lines and the points of the pace. */
     static Map<String, JsonNode> parts(SessionState state, LiveHistory trail, HandOffStatus handedOff) {
         Map<String, JsonNode> parts = new LinkedHashMap<>();
         parts.put("at", at(state));
@@ -124,7 +124,7 @@ final class StateJson {
         return node;
     }
 
-    /** Minutes, as people are told of them: what has not quite gone by is not counted. */
+    /** Whole minutes that have passed. */
     private static long minutes(Duration duration) {
         return duration.toMinutes();
     }
@@ -135,7 +135,7 @@ final class StateJson {
         return cautions;
     }
 
-    /** One that rolls has no end yet; that it goes on is no news. */
+    /** A rolling take has no end yet, so that its going on is not a change. */
     private static ArrayNode takes(SessionState state) {
         ArrayNode takes = NODES.arrayNode();
         for (Take take : state.takes().all()) {

@@ -15,8 +15,8 @@ import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
 
 /**
- * A session summed up for people. A fluff is an attempt that was broken off or misread; the session is told in stretches
- * of about a hundred words as read, so that one fluff is about one percent in each.
+ * The summary of a session, for its page. A fluff is an attempt that was broken off or misread. The session is divided into
+ * stretches of about a hundred spoken words, so that one fluff in a stretch is about one percent.
  */
 final class SummaryJson {
     private static final int STRETCH_WORDS = 100;
@@ -39,7 +39,7 @@ final class SummaryJson {
         }
     }
 
-    /** What the lines alone tell; length and pace change with every second and are told by other parts. */
+    /** What follows from the lines alone. Length and pace change every second and are sent in other parts. */
     static ObjectNode of(SessionState state) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("lines", state.lines().count());

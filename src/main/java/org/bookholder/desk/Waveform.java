@@ -10,9 +10,9 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.timing.StreamTime;
 
-/** A piece of a take drawn: the loudest sample of each of some hundred slices. */
+/** The waveform of a piece of a take: the peak of each of some hundred slices. */
 public final class Waveform {
-    /** The most slices that one drawing has. */
+    /** The most slices of one waveform. */
     public static final int MOST_POINTS = 2000;
 
     /** The longest piece, in seconds. */
@@ -23,7 +23,7 @@ public final class Waveform {
     private Waveform() {}
 
     /**
-     * Draws a piece; only what is on disk is in it.
+     * Computes the waveform of a piece, as far as it is on disk.
      *
      * @param recording the take's file
      * @param takeStart where the take begins in the session's audio

@@ -1,4 +1,4 @@
-/** A session's state to the producer's page; start at {@link org.bookholder.desk.Feed}. */
+/** The producer's page: sends a session's state, takes actions; start at {@link org.bookholder.desk.Feed}. */
 @NullMarked
 package org.bookholder.desk;
 

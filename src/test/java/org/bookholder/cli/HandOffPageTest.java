@@ -63,9 +63,11 @@ final class HandOffPageTest {
     void theNextVoiceRestIsToldByTheMinute() {
         assertThat(browser.awaited("import(new URL('figures.js', location.href)).then(m => [5, 0, -3].map(left => {"
                         + " deskState.model.tired.advice = [{ reason: 'VOICE', urgency: 'NONE', left }];"
-                        + " m.showTired();"
-                        + " return document.querySelector('#clocks').textContent.split(' · ')[1]; }))"))
-                .isEqualTo(List.of("voice rest due in 5 min", "voice rest due now", "voice rest due since 3 min"));
+                        + " m.showTired(); return"
+                        + " document.querySelector('#clocks').textContent.match(/rest your"
+                        + " voice[^.]*/)[0]; }))"))
+                .isEqualTo(List.of(
+                        "rest your voice in 5 min", "rest your voice now", "rest your voice now (3 min overdue)"));
     }
 
     @Test
@@ -114,7 +116,7 @@ final class HandOffPageTest {
         Files.writeString(session.resolve("handoff/a-lesson.edl"), "cut by hand");
         browser.click("#write");
         browser.until("deskState.model.handoff.step === 'IN_THE_WAY'");
-        assertThat(browser.text("#handoff")).contains("Files are there already, and nothing was written.");
+        assertThat(browser.text("#handoff")).contains("Nothing was written, because there are files already.");
         assertThat(session.resolve("handoff/a-lesson.edl")).hasContent("cut by hand");
         browser.click("#replace");
         browser.until("deskState.model.handoff.step === 'WRITTEN'");

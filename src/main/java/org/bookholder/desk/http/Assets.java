@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The page's files, all held in memory under their names; there is no way from a name to any other file. */
+/** The page's files, all held in memory under their names; no name leads to any other file. */
 final class Assets {
     private static final String FONTS = "/com/formdev/flatlaf/fonts/inter/";
     private static final List<String> FILES = List.of(

@@ -8,8 +8,8 @@ import java.util.Map;
 import org.eclipse.jetty.io.Connection;
 
 /**
- * Turns away more connections from one address than pages on one machine need, so that no machine can take up all there
- * are. Safe for use by several threads.
+ * Limits the connections of one address to what pages on one machine need, so that no machine can use up all connections.
+ * Jetty limits only the connections of everybody together. Safe for use by several threads.
  */
 final class ConnectionLimiter implements Connection.Listener {
     /** Six for each of twenty browsers, or for as many as stand behind one proxy. */

@@ -13,9 +13,9 @@ import java.util.Set;
 /**
  * Where a desk can be reached.
  *
- * @param network whether from other machines, too
+ * @param network whether other machines can reach it, too
  * @param port the port, 0 for any that is free
- * @param insist whether it must be that one; otherwise another is taken if it is in use
+ * @param insist whether it must be that port; otherwise a free one is used if it is taken
  * @param names further names that it is reached by, as behind a TLS proxy
  */
 public record DeskAddress(boolean network, int port, boolean insist, List<String> names) {
@@ -37,7 +37,7 @@ public record DeskAddress(boolean network, int port, boolean insist, List<String
         return network ? "0.0.0.0" : "127.0.0.1";
     }
 
-    /** The names by which a page of this program is asked for at its own port. */
+    /** The host names by which a browser may ask for this desk at its port. */
     Set<String> ownNames() {
         Set<String> own = new LinkedHashSet<>(List.of("127.0.0.1", "localhost"));
         if (network) {

@@ -13,8 +13,8 @@ import org.eclipse.jetty.util.component.LifeCycle;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /**
- * Serves the desk. The server's own few threads serve pages and never touch a session but through {@link SessionDirectory};
- * what is sent to a page is queued and bounded, so that no page can hold anything up.
+ * Serves the desk. The server's own few threads reach a session only through {@link SessionDirectory}. What is sent to a page
+ * is queued and bounded, so that no page can slow anything down.
  */
 public final class DeskServer implements AutoCloseable {
     private static final int MOST_THREADS = 12;
@@ -22,7 +22,7 @@ public final class DeskServer implements AutoCloseable {
     private static final int MOST_CONNECTIONS = 256;
     private static final int MOST_HEADER_BYTES = 8 * 1024;
 
-    /** A connection on which nothing has moved for so long is dropped; streams are kept alive by their beat. */
+    /** A connection without traffic for so long is closed; event streams are kept alive by their beat. */
     private static final long IDLE_MILLIS = 20_000;
 
     private static final long STOP_MILLIS = 500;
@@ -45,7 +45,7 @@ public final class DeskServer implements AutoCloseable {
         return open(door, shelf, admission, IDLE_MILLIS);
     }
 
-    /** Opens a desk at which nothing may stand still for longer than {@code idle}, in milliseconds. */
+    /** Opens a desk that closes connections after {@code idle} milliseconds without traffic. */
     static DeskServer open(DeskAddress door, SessionDirectory shelf, AccessControl admission, long idle)
             throws ProblemException {
         try {
@@ -100,7 +100,7 @@ public final class DeskServer implements AutoCloseable {
         return connector.getLocalPort();
     }
 
-    /** Lets all pages go. */
+    /** Closes all connections and stops. */
     @Override
     public void close() {
         stop(server);
@@ -110,7 +110,7 @@ public final class DeskServer implements AutoCloseable {
         try {
             LifeCycle.stop(server);
         } catch (RuntimeException e) {
-            // It ends with the program at the latest; nothing of the session is lost by that.
+            // It ends with the program at the latest, and the session loses nothing by that.
         }
     }
 }

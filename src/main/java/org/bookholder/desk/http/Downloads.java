@@ -9,7 +9,7 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 
-/** Sends a file to be kept, under its own name (RFC 6266), a piece at a time as the page takes it in. */
+/** Sends a file as a download under its own name (RFC 6266), piece by piece as the client reads it. */
 final class Downloads {
     private Downloads() {}
 

@@ -12,13 +12,13 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 
 /**
- * One page that is told of changes. What it cannot take in yet waits in a queue; a page that lets more than {@value
- * #MOST_BYTES} bytes wait is dropped, and is told the whole when it comes back. Safe for use by several threads.
+ * The event stream of one page. What the page cannot receive yet waits in a queue; if more than {@value #MOST_BYTES} bytes
+ * wait, the stream is closed, and the page is sent a snapshot when it reconnects. Safe for use by several threads.
  */
 final class EventStream implements Feed.Listener {
     static final int MOST_BYTES = 4 << 20;
 
-    /** Tells a page that all is well, and this end whether the page is still there. */
+    /** Shows the page that the program is there, and this side that the page is. */
     private static final String BEAT = "event: beat\ndata: well\n\n";
 
     private static final String HELLO = "retry: 1000\n\n";
@@ -46,7 +46,7 @@ final class EventStream implements Feed.Listener {
         return stream;
     }
 
-    /** Says that all is well, unless something waits to be said anyway. */
+    /** Sends a beat, unless other messages wait to be sent. */
     void beat() {
         synchronized (this) {
             if (writing) {
@@ -97,7 +97,7 @@ final class EventStream implements Feed.Listener {
         response.write(false, next, Callback.from(this::writeNext, failure -> end()));
     }
 
-    /** An idle stream is kept; one that has not taken in a write for as long is stuck. */
+    /** Whether to close the stream after an idle time: not if it only had nothing to send. */
     private boolean idle() {
         synchronized (this) {
             return writing;
@@ -115,7 +115,7 @@ final class EventStream implements Feed.Listener {
         }
     }
 
-    /** Drops the page. */
+    /** Closes the stream. */
     void end() {
         Runnable how;
         synchronized (this) {

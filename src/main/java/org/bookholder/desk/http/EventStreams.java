@@ -8,8 +8,8 @@ import org.eclipse.jetty.util.thread.Scheduler;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The pages that are being told, and the beat that keeps their connections. A page that comes back over a new connection
- * lets go of its last one, of whose end this side may not hear for a quarter of an hour. Safe for use by several threads.
+ * All open event streams, and the beat that keeps their connections alive. When a page reconnects, its last stream is closed,
+ * since this side may not hear of a dead connection for a quarter of an hour. Safe for use by several threads.
  */
 final class EventStreams {
     private static final int MOST = 64;
@@ -18,20 +18,20 @@ final class EventStreams {
     private final List<Told> streams = new ArrayList<>();
     private @Nullable Scheduler scheduler;
 
-    /** A page by the name that it gives itself, empty if it has none. */
+    /** The stream of a page, by the name that the page gives itself; empty if it has none. */
     private record Told(String page, EventStream stream) {
         boolean over() {
             return stream.over();
         }
     }
 
-    /** Begins to beat; the scheduler stops with the server. */
+    /** Starts the beat; it stops with the server. */
     synchronized void beatWith(Scheduler given) {
         scheduler = given;
         next();
     }
 
-    /** Takes one more on, in place of what the same page had before; says whether there is room. */
+    /** Adds a stream in place of the one that the same page had before; false if there are too many. */
     boolean add(String page, Supplier<EventStream> begin) {
         List<Told> before;
         synchronized (this) {

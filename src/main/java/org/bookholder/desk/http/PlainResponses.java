@@ -10,9 +10,9 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 
-/** Answers in one plain line, with what every answer carries; also where the web server itself refuses a request. */
+/** Answers in one line of plain text, with the headers of every answer; also when the web server itself refuses a request. */
 final class PlainResponses implements Request.Handler {
-    /** Nothing but what this program serves, no frame around it, no guess at what it is, no trace elsewhere. */
+    /** Only content that this program serves, in no frame, of the type that it says, and no referrer for other sites. */
     private static final List<HttpField> HEADERS = List.of(
             new HttpField(
                     "Content-Security-Policy",

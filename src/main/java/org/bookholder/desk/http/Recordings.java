@@ -12,7 +12,7 @@ import org.eclipse.jetty.util.Callback;
 
 /** Serves a take's recording, whole or a range of its bytes (RFC 9110, section 14), also while it is being written. */
 final class Recordings {
-    /** An answer to a range may hold less than was asked for; so a page that leaps about costs little memory. */
+    /** The longest answer to a range, which may be shorter than asked for: seeking in a take costs little memory. */
     private static final int MOST_BYTES = 512 * 1024;
 
     private static final Pattern RANGE = Pattern.compile("bytes=(\\d{1,18})-(\\d{0,18})");

@@ -25,9 +25,9 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.Promise;
 
-/** Brings each request to what answers it. All but the pages themselves is for those who were let in. */
+/** Finds who answers a request. Everything except the pages themselves needs a valid token. */
 final class Router extends Handler.Abstract {
-    /** The sessions of a course have addresses of their own, below which all is as with a desk for one session. */
+    /** The sessions of a course lie at addresses of their own; below those, all is as at a desk for one session. */
     private static final Pattern SESSION = Pattern.compile("/session/([0-9a-z]{1,40})(/.{0,200})");
 
     private static final JsonMapper MAPPER = new JsonMapper();
@@ -192,7 +192,7 @@ final class Router extends Handler.Abstract {
         }
     }
 
-    /** Browsers keep one jar of cookies for all ports of a host; so each desk has a name of its own. */
+    /** Browsers share cookies between all ports of a host, so each desk's cookie has a name of its own. */
     private String cookieName() {
         return "desk-" + port.getAsInt();
     }
@@ -205,7 +205,7 @@ final class Router extends Handler.Abstract {
                 .orElse("");
     }
 
-    /** Takes the body in without holding a thread while it comes; its length was checked at the gate. */
+    /** Reads the body without holding a thread meanwhile; {@link RequestFilter} has checked its length. */
     private static void body(Request request, Response response, Callback callback, Consumer<String> then) {
         Content.Source.asString(request, StandardCharsets.UTF_8, new Promise<String>() {
             @Override

@@ -23,7 +23,7 @@ import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.Fields;
 import org.jspecify.annotations.Nullable;
 
-/** Answers what the page of one session asks for. */
+/** Answers GET requests of the page of one session. */
 final class SessionRoutes {
     private static final Pattern TAKE = Pattern.compile("/takes/(\\d{1,6})\\.wav");
 
@@ -35,7 +35,7 @@ final class SessionRoutes {
         this.streams = streams;
     }
 
-    /** Answers a look at {@code path}, which begins where the session's own addresses do. */
+    /** Answers a GET of {@code path}, which is relative to the session's own address. */
     void get(String path, Role role, Request request, Response response, Callback callback)
             throws IOException, ProblemException {
         Matcher take = TAKE.matcher(path);

@@ -1,4 +1,4 @@
-/** The page served: the only home of the web server; start at {@link org.bookholder.desk.http.DeskServer}. */
+/** Serves the desk over HTTP, the only package that uses the web server; start at {@link org.bookholder.desk.http.DeskServer}. */
 @NullMarked
 package org.bookholder.desk.http;
 

@@ -44,7 +44,7 @@ async function look() {
     await takeIn(answer);
     lost = answer.ok || answer.status === 304 ? '' : await answer.text();
   } catch {
-    lost = 'Connection lost; coming back by itself.';
+    lost = 'Connection lost. Reconnecting…';
   }
   if (!notice) say(lost);
   setTimeout(look, PERIOD);

@@ -1,10 +1,10 @@
-// Being let in: by the key that the terminal's address carries, by a token from before, or by a join code.
+// Logging in: by the key in the terminal's address, by a token from before, or by a join code.
 
 import { byId, el, put } from './words.js';
 
 const AGAIN = 2000;
 
-/** A network that swallows everything would let a question wait for minutes. */
+/** Without a limit, a dead network would let a request wait for minutes. */
 const PATIENCE = 8000;
 
 export const ask = (path, options = {}) => fetch(path, { ...options, signal: AbortSignal.timeout(PATIENCE) });

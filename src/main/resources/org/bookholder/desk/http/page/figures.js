@@ -54,11 +54,11 @@ export function showSound() {
 export function showTired() {
   const { tired } = model;
   put('since', hours(tired.since_break));
-  const next = tired.advice.filter((a) => a.reason === 'VOICE').map(({ left }) => `voice rest due ${
-    left > 0 ? `in ${left} min` : left < 0 ? `since ${-left} min` : 'now'}`)[0] ?? '';
-  put('clocks', `read ${tired.reading_since_break} min of it · ${next} · `
-    + `on camera ${hours(tired.on_camera)}, reading ${hours(tired.reading)}`);
-  put('fluffs', tired.fluffs === null ? 'too few words to tell'
+  const next = tired.advice.filter((a) => a.reason === 'VOICE').map(({ left }) => `rest your voice ${
+    left > 0 ? `in ${left} min` : left < 0 ? `now (${-left} min overdue)` : 'now'}`)[0] ?? 'no voice rest due';
+  put('clocks', `Reading ${tired.reading_since_break} min since the break; ${next}. `
+    + `Today: ${hours(tired.reading)} reading, ${hours(tired.on_camera)} on camera`);
+  put('fluffs', tired.fluffs === null ? 'too few words so far'
     : `${tired.fluffs} in 100 words, first 20 min ${figure(tired.fluffs_at_first, 'not known')}`);
   const warnings = tired.advice.filter((a) => a.urgency !== 'NONE');
   byId('advice').replaceChildren(...warnings.map((a) =>

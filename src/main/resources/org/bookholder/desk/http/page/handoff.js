@@ -34,10 +34,10 @@ export function showHandOff() {
 }
 
 function told(step, said, rolling) {
-  if (!model.acts) return 'You were let in to look, not to act.';
-  if (step === 'WRITING') return 'Being written; it takes some seconds for each quarter of an hour.';
+  if (!model.acts) return 'Your code lets you look, not act.';
+  if (step === 'WRITING') return 'Writing. This takes some seconds for each quarter of an hour.';
   if (step === 'WRITTEN') return `Written: ${said}.`;
-  if (step === 'IN_THE_WAY') return 'Files are there already, and nothing was written.';
+  if (step === 'IN_THE_WAY') return 'Nothing was written, because there are files already.';
   if (step === 'FAILED') return `Not written: ${said}.`;
   return rolling ? 'A take is rolling; cut it first.' : '';
 }

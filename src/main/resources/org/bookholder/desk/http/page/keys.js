@@ -1,4 +1,4 @@
-// The keys of a page, in a list, and whether single ones are left to other programs.
+// The keys of a page, in a list, and whether single-key shortcuts are on.
 
 import { byId, el } from './words.js';
 
@@ -18,7 +18,7 @@ export function showKeys(list) {
   off.checked = keysOff();
   byId('keys').replaceChildren(el('h2', { id: 'keys-title' }, 'Keys'),
     el('dl', {}, ...list.flatMap(([key, name]) => [el('dt', {}, el('kbd', {}, key)), el('dd', {}, name)])),
-    el('p', {}, off, ' ', el('label', { for: 'keys-off' }, 'leave single keys to other programs')),
+    el('p', {}, off, ' ', el('label', { for: 'keys-off' }, 'turn off single-key shortcuts')),
     el('form', { method: 'dialog' }, el('button', { type: 'submit' }, 'Close')));
   byId('keys').showModal();
 }

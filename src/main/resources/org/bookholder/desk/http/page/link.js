@@ -1,18 +1,18 @@
-// The connection to the program: being let in, being told, and acting.
+// The connection to the program: log in, receive changes, send actions.
 
 import { enter, request } from './door.js';
 import { aloud, byId, put } from './words.js';
 import { model, takeChange, takeWhole } from './model.js';
 import { ownIsDone } from './seen.js';
 
-/** The program says that all is well every 5 s; a page that hears nothing for longer than this has lost it. */
+/** The program sends a beat every 5 s; after this time without one the connection is lost. */
 const SILENCE = 12_000;
 const NOTICE = 8_000;
 
-/** A page that nobody sees for so long gives its connection up: a browser has six for a desk, whatever number of tabs. */
+/** A page that is hidden for so long closes its connection: a browser has six for a desk, however many tabs show it. */
 const UNSEEN = 3000;
 
-/** The program lets go of this page's last connection when this page opens another. */
+/** Names this page: the program closes its last connection when it opens another. */
 const PAGE = Array.from(crypto.getRandomValues(new Uint32Array(2)), (n) => n.toString(36)).join('');
 
 let stream = null;
@@ -28,10 +28,10 @@ let had = '';
 /** The id of the message that follows another one: they are numbered without a gap. */
 const after = (id) => id.replace(/\d+$/, (number) => String(Number(number) + 1));
 
-/** Asks for something; what has become of it is seen by what the program tells. */
+/** Asks for something; says whether it is done. Its effect comes with the changes that the program sends. */
 export async function act(action) {
   if (!model.acts) {
-    aloud('You were let in to look, not to act.');
+    aloud('Your code lets you look, not act.');
     return false;
   }
   const trouble = await request(action);
@@ -104,13 +104,13 @@ function listen() {
   };
   here.onerror = () => {
     if (!lost) say(LOST);
-    // A browser gives up for good when it is answered otherwise than by a stream.
+    // A browser does not retry if the answer was no stream.
     if (here.readyState === EventSource.CLOSED) setTimeout(again, 2000);
   };
 }
 
-const LOST = 'Connection lost; coming back by itself.';
-const LONG_LOST = `${LOST} If another session was begun, open the address that the terminal shows.`;
+const LOST = 'Connection lost. Reconnecting…';
+const LONG_LOST = `${LOST} If you started another session, open the address in the terminal.`;
 const LONG = 30_000;
 
 function watch() {
