@@ -11,7 +11,7 @@ import org.bookholder.course.board.LessonState;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.shoot.PlannedSession;
 import org.bookholder.course.shoot.SessionPlan;
-import org.bookholder.course.shoot.Work;
+import org.bookholder.course.shoot.RecordingTask;
 
 /** The board, the sessions that are left and the edit's burn-down as HTML. Needs no script and nothing from elsewhere. */
 public final class CoursePage {
@@ -146,7 +146,7 @@ public final class CoursePage {
         }
     }
 
-    private static String works(List<Work> works) {
+    private static String works(List<RecordingTask> works) {
         return works.stream()
                 .map(work -> work.name() + " (" + work.what() + ")")
                 .collect(Collectors.joining(", "));

@@ -48,7 +48,7 @@ final class CoursePageTest {
                 "hub.md",
                 "---\ntitle: \"" + hostile.replace("\"", "\\\"").replace("\u0007", "") + "\"\n---\nOne line.\n");
         Board board = BoardReader.read(files.read(), Map.of(), TODAY);
-        Work work = new Work(1, hostile, hostile, Duration.ofMinutes(9), 0);
+        RecordingTask work = new RecordingTask(1, hostile, hostile, Duration.ofMinutes(9), 0);
         SessionPlan plan = new SessionPlan(
                 List.of(new PlannedSession(
                         Optional.of(TODAY),
