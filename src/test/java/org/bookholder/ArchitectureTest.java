@@ -61,6 +61,7 @@ final class ArchitectureTest {
             "course",
             "delivery",
             "runtime",
+            "app",
             "cli");
 
     /**
@@ -72,7 +73,18 @@ final class ArchitectureTest {
             "follow", List.of("model", "graph", "evidence", "live", "judge", "settle"),
             "journal", List.of("event", "sqlite"),
             "view", List.of("input", "settings", "layout", "motion", "cue", "page"),
-            "runtime", List.of("stage", "source", "record", "take"));
+            "runtime", List.of("stage", "source", "record", "take"),
+            "app",
+                    List.of(
+                            "environment",
+                            "session",
+                            "handoff",
+                            "desk",
+                            "reading",
+                            "review",
+                            "course",
+                            "footage",
+                            "delivery"));
 
     /** What a session is turned into; none reads another. */
     private static final List<String> OUTPUTS = List.of("view", "desk", "handoff");
@@ -110,7 +122,7 @@ final class ArchitectureTest {
             "WavSource", "a recording is only read",
             "StoredTrack", "a temporary file of hours of sound",
             "ModelFolder", "a temporary folder that shows the recogniser another model",
-            "FilmWords", "a temporary folder",
+            "FilmFollower", "a temporary folder",
             "Terminal", "standard output and error");
 
     /** The program's own classes, without the tests: what lies where its main class lies. */
@@ -277,6 +289,21 @@ final class ArchitectureTest {
                 .resideOutsideOfPackage(ROOT + ".cli")
                 .should()
                 .accessTargetWhere(readsTheMachineClock())
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyTheCommandLineUsesTheTerminal() {
+        Set<String> members = Set.of("out", "err", "in", "console", "exit");
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(ROOT + ".cli")
+                .should()
+                .accessTargetWhere(describe(
+                        "the process's own streams are used or the process is ended",
+                        access -> access.getTargetOwner().getName().equals("java.lang.System")
+                                && members.contains(access.getTarget().getName())))
+                .because("services are called by the command line and by a page alike: see decision 0161")
                 .check(CLASSES);
     }
 

@@ -5,6 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.delivery.DeliveryProfiles;
+import org.bookholder.app.delivery.ExportJob;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.reading.OptionalEars;
 import org.bookholder.delivery.CheckJson;
 import org.bookholder.delivery.CheckReport;
 import org.bookholder.delivery.CheckText;
@@ -30,7 +35,7 @@ import picocli.CommandLine.Parameters;
                 + " must be mended."
         })
 final class CheckCommand implements Callable<Integer> {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Parameters(arity = "0..*", paramLabel = "FILE", description = "Exported films.")
@@ -57,7 +62,7 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--model", paramLabel = "FOLDER", description = "Use this speech model (Vosk).")
     private @Nullable Path model;
 
-    CheckCommand(Surroundings here, Terminal terminal) {
+    CheckCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }
@@ -65,7 +70,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         if (showProfile) {
-            Profile shown = profile == null ? DeliveryProfile.usual(here) : DeliveryProfile.read(profile, here);
+            Profile shown = profile == null ? DeliveryProfiles.usual(here) : DeliveryProfiles.read(profile, here);
             terminal.out().println("# What an exported film has to be. What is left out is not checked.");
             terminal.out()
                     .println(
@@ -82,12 +87,12 @@ final class CheckCommand implements Callable<Integer> {
             throw new ProblemException("a script is for one film", "--script", "name one film, without --no-words");
         }
         ExportJob.Choices choices = new ExportJob.Choices(
-                Optional.ofNullable(profile), DeliveryProfile.usual(here), Optional.ofNullable(script), !noWords);
+                Optional.ofNullable(profile), DeliveryProfiles.usual(here), Optional.ofNullable(script), !noWords);
         List<ExportJob> jobs = new ArrayList<>();
         for (Path film : films) {
             jobs.add(ExportJob.of(film, choices, here));
         }
-        return Interruption.watch(
+        return InterruptibleCommand.run(
                 terminal, "the film that was being checked has no new result", stop -> check(jobs, stop));
     }
 

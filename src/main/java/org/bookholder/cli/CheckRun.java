@@ -6,6 +6,11 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.app.delivery.ExportJob;
+import org.bookholder.app.delivery.FilmFollower;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.session.ScriptFile;
 import org.bookholder.course.ExportChecks;
 import org.bookholder.delivery.CheckJson;
 import org.bookholder.delivery.CheckReport;
@@ -26,11 +31,11 @@ final class CheckRun {
 
     private static final long PERIOD_MILLIS = 100;
 
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
     private final Interruption stop;
 
-    CheckRun(Surroundings here, Terminal terminal, Interruption stop) {
+    CheckRun(Environment here, Terminal terminal, Interruption stop) {
         this.here = here;
         this.terminal = terminal;
         this.stop = stop;
@@ -39,7 +44,7 @@ final class CheckRun {
     /** Checks a film; the ears are there if any film has a script. */
     CheckReport check(ExportJob job, Optional<Ears> ears) throws ProblemException {
         Path film = job.film();
-        Optional<Lesson> lesson = job.lesson();
+        Optional<ScriptFile> lesson = job.lesson();
         try (FilmReader reader = FilmReader.open(film)) {
             Instant modified = modified(film);
             boolean heard = reader.film().sound().isPresent();
@@ -52,7 +57,7 @@ final class CheckRun {
                     here.nanoTime(),
                     reader.film().name())) {
                 if (lesson.isPresent() && heard) {
-                    try (FilmWords following = FilmWords.start(here, film, lesson.get(), ears.orElseThrow())) {
+                    try (FilmFollower following = FilmFollower.start(here, film, lesson.get(), ears.orElseThrow())) {
                         while (reader.read(check)) {
                             step(bar, slower(reader, following) / length);
                         }
@@ -82,7 +87,7 @@ final class CheckRun {
         bar.show(part);
     }
 
-    private static double slower(FilmReader reader, FilmWords following) {
+    private static double slower(FilmReader reader, FilmFollower following) {
         return Math.min(reader.reached().seconds(), following.reached());
     }
 

@@ -2,6 +2,9 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.bookholder.app.course.CourseStatus;
+import org.bookholder.app.course.EditMarks;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardJson;
 import org.bookholder.course.board.BoardText;
@@ -22,7 +25,7 @@ import picocli.CommandLine.Option;
             "A course is a folder of scripts; course.yaml in it says more, and exports in it holds the finished files."
         })
 final class CourseCommand implements Callable<Integer> {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Mixin
@@ -43,7 +46,7 @@ final class CourseCommand implements Callable<Integer> {
             description = "Also write the board, the sessions that are left and how the edit goes as a page.")
     private @Nullable Path page;
 
-    CourseCommand(Surroundings here, Terminal terminal) {
+    CourseCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }
@@ -63,7 +66,8 @@ final class CourseCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         mark(folder.path());
-        CourseView view = CourseView.read(folder.path(), here, terminal);
+        CourseStatus view = CourseStatus.read(folder.path(), here);
+        terminal.leftOut(view.unreadable());
         Board board = view.board();
         if (page != null) {
             write(view, page);
@@ -76,14 +80,14 @@ final class CourseCommand implements Callable<Integer> {
         return 0;
     }
 
-    private void write(CourseView view, Path file) throws ProblemException {
+    private void write(CourseStatus view, Path file) throws ProblemException {
         TextFile.write(file, "the page", CoursePage.of(view.board(), view.plan(), view.burnDown(here.zone())));
     }
 
     private void mark(Path place) throws ProblemException {
         String done = edit == null ? null : edit.done;
         String undone = edit == null ? null : edit.undone;
-        if (hours != null && (done == null || !(hours > 0 && hours <= CourseMarks.MOST_HOURS))) {
+        if (hours != null && (done == null || !(hours > 0 && hours <= EditMarks.MOST_HOURS))) {
             throw new ProblemException(
                     done == null
                             ? "no edit is marked that could have taken them"
@@ -93,7 +97,7 @@ final class CourseCommand implements Callable<Integer> {
         }
         String name = done == null ? undone : done;
         if (name != null) {
-            new CourseMarks(here, place).edited(name, done != null, hours == null ? 0 : hours);
+            new EditMarks(here, place).edited(name, done != null, hours == null ? 0 : hours);
         }
     }
 }

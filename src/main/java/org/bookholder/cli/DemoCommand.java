@@ -4,6 +4,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -20,7 +22,7 @@ import picocli.CommandLine.Option;
                     + "the window follow, and read the list of pickups at the end."
         })
 final class DemoCommand implements Callable<Integer> {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Option(names = "--no-window", description = "Show progress in the terminal only.")
@@ -41,7 +43,7 @@ final class DemoCommand implements Callable<Integer> {
     @Mixin
     private final DeskOptions desk = new DeskOptions();
 
-    DemoCommand(Surroundings here, Terminal terminal) {
+    DemoCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }
@@ -68,8 +70,9 @@ final class DemoCommand implements Callable<Integer> {
                 unpaced,
                 noWindow
                         ? Optional.empty()
-                        : Optional.of(window.over(KeptWindow.of(here, script).wish())),
-                noWindow ? Optional.empty() : Optional.of(desk),
+                        : Optional.of(
+                                window.over(WindowPreferences.of(here, script).wish())),
+                noWindow ? Optional.empty() : Optional.of(desk.request()),
                 model == null ? here.model() : model,
                 false);
         return new Sitting(here, terminal, request).run();

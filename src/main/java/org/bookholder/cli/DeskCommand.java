@@ -4,6 +4,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.bookholder.app.course.CourseDesk;
+import org.bookholder.app.course.CourseJson;
+import org.bookholder.app.desk.DeskRequest;
+import org.bookholder.app.desk.RunningDesk;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.review.ReviewSession;
+import org.bookholder.app.session.SessionFolders;
 import org.bookholder.course.CourseReader;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.files.PrivateFiles;
@@ -28,7 +35,7 @@ import picocli.CommandLine.Parameters;
 final class DeskCommand implements Callable<Integer> {
     private static final long LOOK_MILLIS = 200;
 
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Parameters(
@@ -43,7 +50,7 @@ final class DeskCommand implements Callable<Integer> {
     @Mixin
     private final DeskOptions options = new DeskOptions();
 
-    DeskCommand(Surroundings here, Terminal terminal) {
+    DeskCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }
@@ -60,24 +67,26 @@ final class DeskCommand implements Callable<Integer> {
     }
 
     private int review(Path place) throws ProblemException {
+        DeskRequest request = options.request();
         try (Shutdown shutdown = Shutdown.onInterrupt(() -> {});
-                OpenReview review = OpenReview.of(here, place);
-                OpenDesk desk = OpenDesk.of(here, options, place, SessionDirectory.of(review.place()))) {
+                ReviewSession review = ReviewSession.of(here, place);
+                RunningDesk desk = RunningDesk.of(here, request, place, SessionDirectory.of(review.place()))) {
             terminal.out().println("Session: " + place);
-            desk.tell(terminal);
+            DeskOutput.print(desk, terminal);
             wait(shutdown);
         }
         return 0;
     }
 
     private int course(Path folder, boolean course) throws ProblemException {
+        DeskRequest request = options.request();
         try (Shutdown shutdown = Shutdown.onInterrupt(() -> {});
                 CourseDesk shelf = new CourseDesk(here, folder, course)) {
             // What stands in the way of its page is told before it is opened.
             shelf.now();
-            try (OpenDesk desk = OpenDesk.of(here, options, keys(folder), shelf)) {
+            try (RunningDesk desk = RunningDesk.of(here, request, keys(folder), shelf)) {
                 terminal.out().println((course ? "Course: " : "Sessions: ") + folder);
-                desk.tell(terminal);
+                DeskOutput.print(desk, terminal);
                 wait(shutdown);
             }
         }
@@ -102,7 +111,7 @@ final class DeskCommand implements Callable<Integer> {
             return true;
         } catch (ProblemException e) {
             boolean mistake = !e.where().equals(folder.toString());
-            if (mistake || CourseSessions.folders(List.of(folder)).isEmpty()) {
+            if (mistake || SessionFolders.folders(List.of(folder)).isEmpty()) {
                 throw mistake ? e : nothing(folder);
             }
             return false;

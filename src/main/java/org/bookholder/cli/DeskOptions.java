@@ -1,7 +1,8 @@
 package org.bookholder.cli;
 
 import java.util.List;
-import org.bookholder.desk.http.DeskAddress;
+import java.util.Optional;
+import org.bookholder.app.desk.DeskRequest;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -28,15 +29,11 @@ final class DeskOptions {
             description = "A name that the desk is reached by, where a TLS proxy stands before it.")
     private List<String> names = List.of();
 
-    boolean network() {
-        return network;
-    }
-
-    /** The door; {@code usual} is the port that the desk had before, 0 if it had none. */
-    DeskAddress door(int usual) throws ProblemException {
+    /** What was asked for. */
+    DeskRequest request() throws ProblemException {
         if (port != null && (port < 1 || port > 0xFFFF)) {
             throw new ProblemException("there is no port " + port, "--desk-port", "give a number from 1 to 65535");
         }
-        return new DeskAddress(network, port == null ? usual : port, port != null, names);
+        return new DeskRequest(Optional.ofNullable(port), network, names);
     }
 }

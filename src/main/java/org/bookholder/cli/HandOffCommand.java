@@ -3,6 +3,9 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.handoff.HandOffRequest;
+import org.bookholder.app.handoff.HandOffService;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -20,7 +23,7 @@ import picocli.CommandLine.Parameters;
             "Kinds: pickups, log, captions, edl, otio, cut, listen, takes."
         })
 final class HandOffCommand implements Callable<Integer> {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Parameters(index = "0", paramLabel = "SESSION", description = "The session's folder.")
@@ -29,17 +32,17 @@ final class HandOffCommand implements Callable<Integer> {
     @Mixin
     private final HandOffOptions options = new HandOffOptions();
 
-    HandOffCommand(Surroundings here, Terminal terminal) {
+    HandOffCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }
 
     @Override
     public Integer call() throws ProblemException {
-        return Interruption.watch(terminal, HandOffRun.LEFT, stop -> {
-            new HandOffRun(here, options, stop)
-                    .write(Objects.requireNonNull(session))
-                    .tell(terminal);
+        HandOffRequest request = options.request();
+        return InterruptibleCommand.run(terminal, HandOffOutput.INTERRUPTED, stop -> {
+            HandOffOutput.print(
+                    new HandOffService(here, request, stop).write(Objects.requireNonNull(session)), terminal);
             return 0;
         });
     }

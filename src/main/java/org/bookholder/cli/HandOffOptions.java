@@ -4,15 +4,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.bookholder.cutlist.CutRules;
+import org.bookholder.app.handoff.HandOffRequest;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.FrameRate;
-import org.bookholder.timing.Timecode;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
-/** What can be said of a hand-off. */
+/** The options of a hand-off. */
 final class HandOffOptions {
     @Option(names = "--out", paramLabel = "DIR", description = "Where the files go. Default: handoff in the session.")
     private @Nullable Path out;
@@ -50,31 +49,21 @@ final class HandOffOptions {
     @Option(names = "--replace", description = "Replace files that are there already.")
     private boolean replace;
 
-    /** What goes without saying. */
-    static HandOffOptions usual(boolean replace) {
-        HandOffOptions options = new HandOffOptions();
-        options.replace = replace;
-        return options;
+    /** What was asked for. */
+    HandOffRequest request() throws ProblemException {
+        return new HandOffRequest(
+                Optional.ofNullable(out),
+                parts(),
+                only != null,
+                rate(),
+                Optional.ofNullable(drop),
+                useMisread,
+                size(0),
+                size(1),
+                replace);
     }
 
-    Path out(Path session) {
-        return out == null ? session.resolve("handoff") : out;
-    }
-
-    boolean replace() {
-        return replace;
-    }
-
-    CutRules rules() {
-        return CutRules.defaults().withMisread(useMisread);
-    }
-
-    /** Whether kinds were chosen by name. */
-    boolean chosen() {
-        return only != null;
-    }
-
-    List<HandOffPart> parts() throws ProblemException {
+    private List<HandOffPart> parts() throws ProblemException {
         List<HandOffPart> all = Installed.handOffParts();
         if (only == null) {
             return all;
@@ -90,32 +79,19 @@ final class HandOffOptions {
         return all.stream().filter(part -> wanted.contains(part.name())).collect(Collectors.toList());
     }
 
-    Timecode timecode(Timecode usual) throws ProblemException {
-        FrameRate chosen = usual.rate();
-        if (rate != null) {
-            Optional<FrameRate> named = FrameRate.named(rate);
-            chosen = named.orElseThrow(() -> new ProblemException(
+    private Optional<FrameRate> rate() throws ProblemException {
+        if (rate == null) {
+            return Optional.empty();
+        }
+        Optional<FrameRate> named = FrameRate.named(rate);
+        if (named.isEmpty()) {
+            throw new ProblemException(
                     "there is no rate '" + rate + "'",
                     "--rate",
                     "give one of: "
-                            + FrameRate.STANDARD.stream().map(FrameRate::label).collect(Collectors.joining(", "))));
+                            + FrameRate.STANDARD.stream().map(FrameRate::label).collect(Collectors.joining(", ")));
         }
-        if (Boolean.TRUE.equals(drop) && !chosen.canDrop()) {
-            throw new ProblemException(
-                    "there is no drop-frame timecode at " + chosen.label() + " frames a second",
-                    "--drop-frame",
-                    "leave it out, or add --rate 29.97 or --rate 59.94");
-        }
-        boolean dropping = drop == null ? rate == null ? usual.drop() : chosen.canDrop() : drop;
-        return new Timecode(chosen, dropping);
-    }
-
-    int deliveryWidth() throws ProblemException {
-        return size(0);
-    }
-
-    int deliveryHeight() throws ProblemException {
-        return size(1);
+        return named;
     }
 
     private int size(int index) throws ProblemException {

@@ -2,6 +2,7 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.source.PacedSource;
 import org.bookholder.runtime.source.Sources;
@@ -10,11 +11,11 @@ import org.bookholder.speech.wav.WavSource;
 
 /** Chooses where the sound comes from. */
 final class Inputs {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
     private final ReadRequest request;
 
-    Inputs(Surroundings here, Terminal terminal, ReadRequest request) {
+    Inputs(Environment here, Terminal terminal, ReadRequest request) {
         this.here = here;
         this.terminal = terminal;
         this.request = request;

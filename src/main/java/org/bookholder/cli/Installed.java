@@ -8,6 +8,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import org.bookholder.app.environment.Equipment;
 import org.bookholder.handoff.Exporter;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.handoff.NotesJsonExporter;
@@ -82,6 +83,11 @@ public final class Installed {
         @Override
         public AudioSource microphone(Optional<String> name, LongSupplier nanoTime) throws ProblemException {
             return Microphone.open(name, Microphone.PREFERRED_RATE, nanoTime);
+        }
+
+        @Override
+        public List<HandOffPart> handOffParts() {
+            return HAND_OFF_PARTS;
         }
 
         @Override

@@ -1,6 +1,8 @@
 package org.bookholder.cli;
 
 import java.util.concurrent.Callable;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.BreakLimits;
 import org.bookholder.fatigue.LimitsForm;
 import org.bookholder.problem.ProblemException;
 import picocli.CommandLine.Command;
@@ -13,10 +15,10 @@ import picocli.CommandLine.Command;
             "This is guidance, not medical advice; local work rules and professional advice come first."
         })
 final class LimitsCommand implements Callable<Integer> {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
-    LimitsCommand(Surroundings here, Terminal terminal) {
+    LimitsCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }
@@ -25,7 +27,7 @@ final class LimitsCommand implements Callable<Integer> {
     public Integer call() throws ProblemException {
         terminal.out().println("# Break reminders, in minutes: early warning, limit, well over.");
         terminal.out().println("# To set your own, save these lines as " + here.limits() + " and change the numbers.");
-        LimitsForm.lines(Limits.of(here)).forEach(terminal.out()::println);
+        LimitsForm.lines(BreakLimits.of(here)).forEach(terminal.out()::println);
         return 0;
     }
 }

@@ -6,6 +6,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.footage.FilmSources;
+import org.bookholder.app.handoff.HandOffRequest;
+import org.bookholder.app.handoff.HandOffService;
+import org.bookholder.app.session.ScriptFile;
+import org.bookholder.app.session.SessionFolders;
+import org.bookholder.app.session.StoredSession;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
@@ -32,7 +39,7 @@ import picocli.CommandLine.Parameters;
                     + " come the lines to pick up and the hand-off, which points into the files."
         })
 final class LogCommand implements Callable<Integer> {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Parameters(index = "0", paramLabel = "SCRIPT", description = "The lesson: a Markdown or plain text file.")
@@ -54,7 +61,7 @@ final class LogCommand implements Callable<Integer> {
     @Mixin
     private final HandOffOptions options = new HandOffOptions();
 
-    LogCommand(Surroundings here, Terminal terminal) {
+    LogCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }
@@ -62,10 +69,11 @@ final class LogCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         Path text = Objects.requireNonNull(script);
+        HandOffRequest handOff = options.request();
         List<Footage> films = looked();
         Path place = session == null
-                ? SessionPlace.unused(
-                        here.sessions(), Lesson.read(text).script().title(), here)
+                ? SessionFolders.unused(
+                        here.sessions(), ScriptFile.read(text).script().title(), here)
                 : session;
         if (SessionFolder.isSession(place)) {
             throw new ProblemException(
@@ -78,8 +86,8 @@ final class LogCommand implements Callable<Integer> {
                 terminal.out().println("What was followed so far can be handed off: bookholder handoff " + place);
                 return status;
             }
-            return Interruption.watch(terminal, HandOffRun.LEFT, stop -> {
-                new HandOffRun(here, options, stop).write(place).tell(terminal);
+            return InterruptibleCommand.run(terminal, HandOffOutput.INTERRUPTED, stop -> {
+                HandOffOutput.print(new HandOffService(here, handOff, stop).write(place), terminal);
                 return status;
             });
         }
@@ -126,7 +134,7 @@ final class LogCommand implements Callable<Integer> {
 
     /** Take and file are the same sound: where they lie needs no matching. */
     private void note(Path place, List<Footage> films) throws ProblemException {
-        try (KeptSession kept = KeptSession.open(here, place)) {
+        try (StoredSession kept = StoredSession.open(here, place)) {
             List<Take> takes = kept.state().takes().all();
             List<PlacedFootage> placed = new ArrayList<>();
             for (int i = 0; i < Math.min(films.size(), takes.size()); i++) {

@@ -1,6 +1,8 @@
 package org.bookholder.cli;
 
 import java.util.Objects;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Warnings;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -53,12 +55,12 @@ public final class Main implements Runnable {
 
     /** Runs the program and ends the process. */
     public static void main(String[] args) {
-        System.exit(run(Surroundings.ofMachine(), Terminal.ofProcess(), args));
+        System.exit(run(Machine.environment(), Terminal.ofProcess(), args));
     }
 
     /** Runs the program; returns its exit status. */
-    static int run(Surroundings machine, Terminal terminal, String... args) {
-        Surroundings here = machine.warning(new Warnings(line -> terminal.err().println(line)));
+    static int run(Environment machine, Terminal terminal, String... args) {
+        Environment here = machine.warning(new Warnings(terminal::warn));
         CommandLine line = new CommandLine(new Main());
         for (Object command : new Object[] {
             new ReadCommand(here, terminal),

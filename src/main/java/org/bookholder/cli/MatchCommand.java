@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.session.StoredSession;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.FootageMatcher;
 import org.bookholder.footage.PlacedFootage;
@@ -32,7 +35,7 @@ import picocli.CommandLine.Parameters;
             "Where several files show the same moment, the one that was named first is used."
         })
 final class MatchCommand implements Callable<Integer> {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Parameters(index = "0", paramLabel = "SESSION", description = "The session's folder.")
@@ -41,20 +44,20 @@ final class MatchCommand implements Callable<Integer> {
     @Parameters(index = "1..*", arity = "1..*", paramLabel = "FILE", description = "Camera and recorder files.")
     private @Nullable List<Path> files;
 
-    MatchCommand(Surroundings here, Terminal terminal) {
+    MatchCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }
 
     @Override
     public Integer call() throws ProblemException {
-        return Interruption.watch(terminal, "what was matched so far is not kept", this::match);
+        return InterruptibleCommand.run(terminal, "what was matched so far is not kept", this::match);
     }
 
     private int match(Interruption stop) throws ProblemException {
         int status = 0;
         List<PlacedFootage> found = new ArrayList<>();
-        try (KeptSession kept = KeptSession.open(here, Objects.requireNonNull(session));
+        try (StoredSession kept = StoredSession.open(here, Objects.requireNonNull(session));
                 TakeTracks takes = TakeTracks.of(kept, stop)) {
             for (Path file : Objects.requireNonNull(files)) {
                 try {
@@ -135,7 +138,7 @@ final class MatchCommand implements Callable<Integer> {
     private record TakeTracks(List<Track> tracks) implements AutoCloseable {
         private record Track(Take take, StoredTrack sound) {}
 
-        static TakeTracks of(KeptSession kept, Interruption stop) throws ProblemException {
+        static TakeTracks of(StoredSession kept, Interruption stop) throws ProblemException {
             TakeTracks all = new TakeTracks(new ArrayList<>());
             try {
                 for (Take take : kept.state().takes().all()) {

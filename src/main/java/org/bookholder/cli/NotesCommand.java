@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.StoredSession;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -20,7 +22,7 @@ import picocli.CommandLine.Parameters;
             "Also works while the session is still open, and after it was broken off."
         })
 final class NotesCommand implements Callable<Integer> {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Parameters(index = "0", paramLabel = "FOLDER", description = "The session's folder.")
@@ -29,7 +31,7 @@ final class NotesCommand implements Callable<Integer> {
     @ArgGroup
     private @Nullable Kind kind;
 
-    NotesCommand(Surroundings here, Terminal terminal) {
+    NotesCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }
@@ -46,7 +48,7 @@ final class NotesCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException, IOException {
         Path place = Objects.requireNonNull(folder);
-        try (KeptSession session = KeptSession.open(here, place)) {
+        try (StoredSession session = StoredSession.open(here, place)) {
             Installed.exporter(name()).write(session.state(), session.events(), terminal.out());
             terminal.out().flush();
         }

@@ -2,6 +2,9 @@ package org.bookholder.cli;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.bookholder.app.desk.RunningDesk;
+import org.bookholder.app.desk.SessionDesk;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.desk.LiveHistory;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.follow.model.ReadingPosition;
@@ -12,10 +15,10 @@ import org.bookholder.session.SessionState;
 import org.bookholder.session.Trouble;
 
 /** The desk of a reading, if one is wanted and can be opened; without it the reading goes on. */
-record OptionalDesk(Optional<SessionDesk> session, Optional<OpenDesk> desk) implements AutoCloseable {
+record OptionalDesk(Optional<SessionDesk> session, Optional<RunningDesk> desk) implements AutoCloseable {
     /** Opens it and says where, or says why there is none. */
     static OptionalDesk open(
-            Surroundings here,
+            Environment here,
             Terminal terminal,
             ReadRequest request,
             SessionFolder folder,
@@ -26,9 +29,9 @@ record OptionalDesk(Optional<SessionDesk> session, Optional<OpenDesk> desk) impl
         }
         SessionDesk session = SessionDesk.of(here, folder, trail, reading.state(), reading::ask, true);
         try {
-            OpenDesk desk =
-                    OpenDesk.of(here, request.desk().get(), folder.path(), SessionDirectory.of(session.place()));
-            desk.tell(terminal);
+            RunningDesk desk =
+                    RunningDesk.of(here, request.desk().get(), folder.path(), SessionDirectory.of(session.place()));
+            DeskOutput.print(desk, terminal);
             return new OptionalDesk(Optional.of(session), Optional.of(desk));
         } catch (ProblemException e) {
             session.close();
@@ -39,7 +42,7 @@ record OptionalDesk(Optional<SessionDesk> session, Optional<OpenDesk> desk) impl
 
     /** The state as the reading window shows it: before the lesson is begun, with how to come to the desk. */
     Supplier<SessionState> forWindow(Supplier<SessionState> state) {
-        String invitation = desk.map(OpenDesk::invitation).orElse("");
+        String invitation = desk.map(RunningDesk::invitation).orElse("");
         if (invitation.isEmpty()) {
             return state;
         }
@@ -54,7 +57,7 @@ record OptionalDesk(Optional<SessionDesk> session, Optional<OpenDesk> desk) impl
 
     @Override
     public void close() {
-        desk.ifPresent(OpenDesk::close);
+        desk.ifPresent(RunningDesk::close);
         session.ifPresent(SessionDesk::close);
     }
 }

@@ -2,6 +2,9 @@ package org.bookholder.cli;
 
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Equipment;
+import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.script.model.Script;
@@ -10,13 +13,13 @@ import org.bookholder.view.settings.WindowWish;
 
 /** The reading window, if one is wanted and there is a display that can show it. Confined to the main thread. */
 final class OptionalWindow implements AutoCloseable {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
     private final ReadRequest request;
     private Optional<Equipment.Window> window;
 
     private OptionalWindow(
-            Surroundings here, Terminal terminal, ReadRequest request, Optional<Equipment.Window> window) {
+            Environment here, Terminal terminal, ReadRequest request, Optional<Equipment.Window> window) {
         this.here = here;
         this.terminal = terminal;
         this.request = request;
@@ -24,7 +27,7 @@ final class OptionalWindow implements AutoCloseable {
     }
 
     /** Opens it, or says why the reading goes on in the terminal. */
-    static OptionalWindow open(Surroundings here, Terminal terminal, ReadRequest request, Script script) {
+    static OptionalWindow open(Environment here, Terminal terminal, ReadRequest request, Script script) {
         Optional<Equipment.Window> window = Optional.empty();
         try {
             if (request.window().isPresent()) {
@@ -59,7 +62,8 @@ final class OptionalWindow implements AutoCloseable {
     private void keep(WindowWish closed) {
         try {
             if (request.window().isPresent()) {
-                KeptWindow.of(here, request.script()).keep(request.window().get(), closed);
+                WindowPreferences.of(here, request.script())
+                        .keep(request.window().get(), closed);
             }
         } catch (ProblemException e) {
             terminal.err().println("bookholder: " + e.getMessage());

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.course.CourseStatus;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.course.Costs;
 import org.bookholder.course.Course;
 import org.bookholder.course.calendar.SessionCalendar;
@@ -26,7 +28,7 @@ import picocli.CommandLine.Option;
             "goes against its plan, and what it costs. Days, hours and costs stand in course.yaml."
         })
 final class PlanCommand implements Callable<Integer> {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Mixin
@@ -38,14 +40,15 @@ final class PlanCommand implements Callable<Integer> {
             description = "Also write the sessions for a calendar program.")
     private @Nullable Path calendar;
 
-    PlanCommand(Surroundings here, Terminal terminal) {
+    PlanCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }
 
     @Override
     public Integer call() throws ProblemException {
-        CourseView view = CourseView.read(folder.path(), here, terminal);
+        CourseStatus view = CourseStatus.read(folder.path(), here);
+        terminal.leftOut(view.unreadable());
         Course course = view.board().course();
         PlanText.of(view.works(), view.plan(), view.terms()).forEach(terminal.out()::println);
         terminal.out().println();
@@ -69,7 +72,7 @@ final class PlanCommand implements Callable<Integer> {
         return 0;
     }
 
-    private void write(CourseView view, Path file) throws ProblemException {
+    private void write(CourseStatus view, Path file) throws ProblemException {
         if (view.plan().sessions().stream().noneMatch(session -> session.date().isPresent())) {
             throw new ProblemException(
                     "no session has a day, so there is nothing for a calendar",

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Mover;
 import org.jspecify.annotations.Nullable;
@@ -19,10 +21,11 @@ import picocli.CommandLine.Parameters;
         description = {
             "Read a lesson to the camera. The reading window follows your voice; afterwards you get the list of lines "
                     + "to pick up.",
-            "In the window, K shows what each key does. Close it or press Ctrl-C to end; without a window, Enter ends too."
+            "In the window, K shows what each key does. Close it or press Ctrl-C to end; without a window, Enter ends"
+                    + " too."
         })
 final class ReadCommand implements Callable<Integer> {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Parameters(
@@ -83,7 +86,7 @@ final class ReadCommand implements Callable<Integer> {
             description = "Say more about what is done.")
     private boolean verbose;
 
-    ReadCommand(Surroundings here, Terminal terminal) {
+    ReadCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }
@@ -131,8 +134,9 @@ final class ReadCommand implements Callable<Integer> {
                 unpaced,
                 noWindow
                         ? Optional.empty()
-                        : Optional.of(window.over(KeptWindow.of(here, script).wish())),
-                noDesk || unpaced ? Optional.empty() : Optional.of(desk),
+                        : Optional.of(
+                                window.over(WindowPreferences.of(here, script).wish())),
+                noDesk || unpaced ? Optional.empty() : Optional.of(desk.request()),
                 model == null ? here.model() : model,
                 verbose);
     }

@@ -2,6 +2,7 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.bookholder.app.desk.DeskRequest;
 import org.bookholder.view.settings.WindowWish;
 
 /**
@@ -32,6 +33,6 @@ record ReadRequest(
         boolean silentIfNone,
         boolean unpaced,
         Optional<WindowWish> window,
-        Optional<DeskOptions> desk,
+        Optional<DeskRequest> desk,
         Path model,
         boolean verbose) {}

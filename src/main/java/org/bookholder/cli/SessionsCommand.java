@@ -5,6 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionSummary;
 import org.bookholder.problem.ProblemException;
@@ -22,7 +23,7 @@ import picocli.CommandLine.Parameters;
 final class SessionsCommand implements Callable<Integer> {
     private static final DateTimeFormatter BEGAN = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Parameters(
@@ -32,7 +33,7 @@ final class SessionsCommand implements Callable<Integer> {
             description = "The folder that the sessions lie in. Default: where they go unless you name a place.")
     private @Nullable Path folder;
 
-    SessionsCommand(Surroundings here, Terminal terminal) {
+    SessionsCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }

@@ -4,6 +4,14 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.app.desk.RunningDesk;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.reading.EditedScript;
+import org.bookholder.app.reading.OptionalEars;
+import org.bookholder.app.session.BreakLimits;
+import org.bookholder.app.session.InterruptedSession;
+import org.bookholder.app.session.ScriptFile;
+import org.bookholder.app.session.SessionFolders;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.ReadRightNotes;
@@ -27,17 +35,17 @@ import org.bookholder.speech.Ears;
 
 /** One session at the camera, from the script to the pickup list. */
 final class Sitting {
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
     private final ReadRequest request;
     private final Optional<Sources> given;
 
-    Sitting(Surroundings here, Terminal terminal, ReadRequest request) {
+    Sitting(Environment here, Terminal terminal, ReadRequest request) {
         this(here, terminal, request, Optional.empty());
     }
 
     /** A sitting that hears what is given, in place of what the request asks for. */
-    Sitting(Surroundings here, Terminal terminal, ReadRequest request, Optional<Sources> given) {
+    Sitting(Environment here, Terminal terminal, ReadRequest request, Optional<Sources> given) {
         this.here = here;
         this.terminal = terminal;
         this.request = request;
@@ -47,8 +55,8 @@ final class Sitting {
     /** Reads; returns the exit status. What a user can put right is found out before a session is begun. */
     @SuppressWarnings("try") // Held and not asked: after Ctrl-C the program stays until the session's folder is closed.
     int run() throws ProblemException {
-        Lesson lesson = Lesson.read(request.script());
-        FatigueLimits limits = Limits.of(here);
+        ScriptFile lesson = ScriptFile.read(request.script());
+        FatigueLimits limits = BreakLimits.of(here);
         int from = request.from().orElse(1);
         int last = lesson.script().lines().size();
         if (from < 1 || from > last) {
@@ -76,28 +84,28 @@ final class Sitting {
         }
     }
 
-    private SessionFolder open(Lesson lesson) throws ProblemException {
-        Optional<Path> last = SessionPlace.last(here.sessions(), here);
+    private SessionFolder open(ScriptFile lesson) throws ProblemException {
+        Optional<Path> last = SessionFolders.last(here.sessions(), here);
         Optional<Path> named = request.session();
         if (named.isEmpty() && !request.anew()) {
-            named = last.filter(session -> BrokenOff.of(session, lesson.text(), here.locks()));
+            named = last.filter(session -> InterruptedSession.of(session, lesson.text(), here.locks()));
             named.ifPresent(session -> terminal.out()
                     .println("The session that was broken off goes on in a new take; --new-session begins another."));
         }
         Path place = named.orElseGet(
-                () -> SessionPlace.unused(here.sessions(), lesson.script().title(), here));
+                () -> SessionFolders.unused(here.sessions(), lesson.script().title(), here));
         SessionFolder folder = SessionFolder.isSession(place)
                 ? SessionFolder.open(place, here.locks())
                 : SessionFolder.create(place, here.locks());
         if (request.desk().isPresent()) {
-            last.ifPresent(session -> OpenDesk.letIn(session, folder.path()));
+            last.ifPresent(session -> RunningDesk.letIn(session, folder.path()));
         }
         terminal.out().println("Session: " + folder.path());
         return folder;
     }
 
     private int read(
-            Lesson lesson,
+            ScriptFile lesson,
             PreparedScript prepared,
             FatigueLimits limits,
             SessionFolder folder,
@@ -137,8 +145,8 @@ final class Sitting {
         }
     }
 
-    private EditedLesson edited(SessionFolder folder, Optional<Ears> ears) {
-        return new EditedLesson(request.script(), new OptionalEars(ears).vocabulary(), folder);
+    private EditedScript edited(SessionFolder folder, Optional<Ears> ears) {
+        return new EditedScript(request.script(), new OptionalEars(ears).vocabulary(), folder);
     }
 
     /** A new session begins with what earlier ones of the course have taught about the recogniser. */

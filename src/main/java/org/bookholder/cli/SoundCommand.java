@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.source.Listening;
 import org.bookholder.runtime.stage.Latest;
@@ -25,14 +26,15 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "Check the sound before you record: first some seconds of the room, then some of your voice.",
-            "Says what the level, noise, hum and clipping amount to, and what to try. Exit status 3 if something is poor."
+            "Says what the level, noise, hum and clipping amount to, and what to try. Exit status 3 if something is"
+                    + " poor."
         })
 final class SoundCommand implements Callable<Integer> {
     private static final long PERIOD_MILLIS = 100;
     private static final double SETTLING = 1;
     private static final double LEAST = 3;
 
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Option(names = "--room", paramLabel = "S", description = "Seconds of room, 3 to 60. Default: 10.")
@@ -53,7 +55,7 @@ final class SoundCommand implements Callable<Integer> {
     @Option(names = "--json", description = "The result as JSON, for other programs.")
     private boolean json;
 
-    SoundCommand(Surroundings here, Terminal terminal) {
+    SoundCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }

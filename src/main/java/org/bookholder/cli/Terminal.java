@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 /**
  * Where the program is talked to.
@@ -44,6 +45,16 @@ record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charse
         } catch (IOException closed) {
             return false;
         }
+    }
+
+    /** Says what stands in the way, in a line of its own. */
+    void warn(String text) {
+        err.println("bookholder: " + text);
+    }
+
+    /** Names the sessions that could not be read. */
+    void leftOut(List<String> unreadable) {
+        unreadable.forEach(session -> warn("left out: " + session));
     }
 
     /** Results and progress, for who wants a writer. */

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.course.CourseSessions;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Lesson;
@@ -41,7 +43,7 @@ final class TimeCommand implements Callable<Integer> {
             .enable(SerializationFeature.INDENT_OUTPUT)
             .build();
 
-    private final Surroundings here;
+    private final Environment here;
     private final Terminal terminal;
 
     @Parameters(index = "0", paramLabel = "SCRIPT|FOLDER", description = "A lesson's script, or a course's folder.")
@@ -50,7 +52,7 @@ final class TimeCommand implements Callable<Integer> {
     @Option(names = "--json", description = "The same as JSON, for other programs.")
     private boolean json;
 
-    TimeCommand(Surroundings here, Terminal terminal) {
+    TimeCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
     }
@@ -64,9 +66,10 @@ final class TimeCommand implements Callable<Integer> {
                 ? course.get().lessons()
                 : List.of(new Lesson(1, given, ScriptReader.read(given), LessonKind.PRESENTER));
         Path sessions = (folder ? given : given.resolveSibling("")).resolve("sessions");
-        Measured measured = Measured.of(CourseSessions.of(lessons, sessions, here, terminal).values().stream()
-                .flatMap(List::stream)
-                .toList());
+        CourseSessions found = CourseSessions.of(lessons, sessions, here);
+        terminal.leftOut(found.unreadable());
+        Measured measured = Measured.of(
+                found.byLesson().values().stream().flatMap(List::stream).toList());
         try (KnownWords known = KnownWords.of(here)) {
             List<LessonTime> times = new ArrayList<>();
             for (Lesson lesson : lessons) {
@@ -92,7 +95,7 @@ final class TimeCommand implements Callable<Integer> {
 
     /** The words that the recogniser knows, if there is one on this machine. */
     private record KnownWords(Optional<Ears> ears) implements AutoCloseable {
-        static KnownWords of(Surroundings here) {
+        static KnownWords of(Environment here) {
             try {
                 return new KnownWords(Optional.of(here.equipment().ears(here.model())));
             } catch (ProblemException noRecogniser) {

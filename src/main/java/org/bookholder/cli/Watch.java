@@ -1,6 +1,7 @@
 package org.bookholder.cli;
 
 import java.util.Locale;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingProgress;
 import org.bookholder.runtime.stage.Shutdown;
@@ -20,14 +21,14 @@ final class Watch implements AutoCloseable {
 
     private final Reading reading;
     private final Terminal terminal;
-    private final Surroundings here;
+    private final Environment here;
     private final Shutdown shutdown;
     private final LineProgress lines;
     private Troubles troubles = Troubles.NONE;
     private long noticed;
     private long interrupted;
 
-    Watch(Reading reading, Terminal terminal, Surroundings here) {
+    Watch(Reading reading, Terminal terminal, Environment here) {
         this.reading = reading;
         this.terminal = terminal;
         this.here = here;

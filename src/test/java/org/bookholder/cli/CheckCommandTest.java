@@ -238,16 +238,6 @@ final class CheckCommandTest {
     }
 
     @Test
-    void theScriptIsFoundByName() throws IOException {
-        Path exports = Files.createDirectories(folder.resolve("exports"));
-        program.file("lesson-1.md", "One.\n");
-        program.file("lesson-11.md", "Eleven.\n");
-        assertThat(ExportScript.of(exports.resolve("Lesson-1_v2.mp4"))).contains(folder.resolve("lesson-1.md"));
-        assertThat(ExportScript.of(exports.resolve("lesson-11.mp4"))).contains(folder.resolve("lesson-11.md"));
-        assertThat(ExportScript.of(exports.resolve("lesson-12.mp4"))).isEmpty();
-    }
-
-    @Test
     void badInputIsOnePlainLine() {
         refuses("no film was named", "check");
         refuses("there is no such file", "check", program.path("none.mp4"));

@@ -8,6 +8,11 @@ import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.bookholder.app.course.CourseDesk;
+import org.bookholder.app.course.CourseJson;
+import org.bookholder.app.desk.DeskRequest;
+import org.bookholder.app.desk.RunningDesk;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.course.CourseFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
@@ -26,7 +31,7 @@ final class CoursePageTest {
 
     private CourseFolder files;
     private CourseDesk shelf;
-    private OpenDesk desk;
+    private RunningDesk desk;
     private Browser browser;
 
     @BeforeEach
@@ -37,9 +42,9 @@ final class CoursePageTest {
         files.lesson("2-hub", "Every wheel begins with its hub.");
         KeptSessions.write(folder.resolve("wheels/sessions/monday"), script);
         KeptSessions.write(folder.resolve("wheels/sessions/tuesday"), script);
-        Surroundings here = KeptSessions.here(folder);
+        Environment here = KeptSessions.here(folder);
         shelf = new CourseDesk(here, files.path(), true);
-        desk = OpenDesk.of(here, new DeskOptions(), folder, shelf);
+        desk = RunningDesk.of(here, DeskRequest.usual(), folder, shelf);
         browser = new Browser();
         browser.size(1440, 900);
         browser.open(desk.address());

@@ -16,6 +16,13 @@ import java.util.function.BooleanSupplier;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.bookholder.app.desk.DeskRequest;
+import org.bookholder.app.desk.RunningDesk;
+import org.bookholder.app.desk.SessionDesk;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Warnings;
+import org.bookholder.app.review.ReviewSession;
+import org.bookholder.app.session.ScriptFile;
 import org.bookholder.desk.LiveHistory;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.fatigue.FatigueLimits;
@@ -82,7 +89,7 @@ final class DeskPageTest {
         Browser.needed();
         Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
         Path place = folder.resolve("session");
-        Surroundings here = new Surroundings(
+        Environment here = new Environment(
                 Instant::now,
                 System::nanoTime,
                 ZoneOffset.UTC,
@@ -92,7 +99,7 @@ final class DeskPageTest {
                 new SessionLocks(),
                 new Warnings(line -> {}),
                 new FakeEquipment());
-        Lesson lesson = demo();
+        ScriptFile lesson = demo();
         try (Browser browser = new Browser()) {
             try (Ears ears = VoskEars.load(MODEL);
                     SessionFolder session = SessionFolder.create(place, new SessionLocks());
@@ -153,7 +160,7 @@ final class DeskPageTest {
     }
 
     /** As when the program was killed and started again: the page comes back by itself, and is complete. */
-    private void loseTheConnection(Browser browser, Surroundings here, SessionFolder session, OptionalDesk first)
+    private void loseTheConnection(Browser browser, Environment here, SessionFolder session, OptionalDesk first)
             throws ProblemException, IOException {
         String address = address(first);
         first.close();
@@ -203,9 +210,10 @@ final class DeskPageTest {
         assertShows(browser, state());
     }
 
-    private void reviewAgain(Browser browser, Surroundings here, Path place) throws Exception {
-        try (OpenReview review = OpenReview.of(here, place);
-                OpenDesk kept = OpenDesk.of(here, new DeskOptions(), place, SessionDirectory.of(review.place()))) {
+    private void reviewAgain(Browser browser, Environment here, Path place) throws Exception {
+        try (ReviewSession review = ReviewSession.of(here, place);
+                RunningDesk kept =
+                        RunningDesk.of(here, DeskRequest.usual(), place, SessionDirectory.of(review.place()))) {
             browser.open("about:blank");
             browser.open(kept.address());
             browser.until("window.deskState && deskState.model.known");
@@ -216,7 +224,7 @@ final class DeskPageTest {
         assertJournalLeadsTo(place);
     }
 
-    private void decide(Browser browser, OpenReview review) throws IOException {
+    private void decide(Browser browser, ReviewSession review) throws IOException {
         SessionState before = review.state().get();
         LineNotes misread = before.lines().pickups().stream()
                 .filter(l -> !l.attempts().isEmpty())
@@ -247,7 +255,7 @@ final class DeskPageTest {
         assertShows(browser, review.state().get());
     }
 
-    private void summary(Browser browser, OpenReview review) throws IOException {
+    private void summary(Browser browser, ReviewSession review) throws IOException {
         browser.press("3");
         browser.until("document.querySelector('.sums')");
         browser.lookAtEverySize("summary");
@@ -262,7 +270,7 @@ final class DeskPageTest {
         }
     }
 
-    private static Optional<Decision.Choice> decision(OpenReview review, int line) {
+    private static Optional<Decision.Choice> decision(ReviewSession review, int line) {
         return review.state().get().lines().notes(line).decision().map(Decision::choice);
     }
 
@@ -289,7 +297,7 @@ final class DeskPageTest {
     }
 
     private void assertJournalLeadsTo(Path place) throws ProblemException {
-        Lesson lesson = demo();
+        ScriptFile lesson = demo();
         try (SessionFolder session = SessionFolder.openForReading(place)) {
             SessionState replayed = Replay.state(
                     Session.begin(lesson.script(), FatigueLimits.defaults()),
@@ -301,14 +309,15 @@ final class DeskPageTest {
         }
     }
 
-    private static Lesson demo() throws ProblemException {
-        return Lesson.read(DEMO.resolve("lesson-1.md"));
+    private static ScriptFile demo() throws ProblemException {
+        return ScriptFile.read(DEMO.resolve("lesson-1.md"));
     }
 
-    private OptionalDesk desk(Surroundings here, SessionFolder session) throws ProblemException {
+    private OptionalDesk desk(Environment here, SessionFolder session) throws ProblemException {
         SessionDesk watching =
                 SessionDesk.of(here, session, trail(session.path()), reading.state(), reading::ask, true);
-        OpenDesk open = OpenDesk.of(here, new DeskOptions(), session.path(), SessionDirectory.of(watching.place()));
+        RunningDesk open =
+                RunningDesk.of(here, DeskRequest.usual(), session.path(), SessionDirectory.of(watching.place()));
         return new OptionalDesk(Optional.of(watching), Optional.of(open));
     }
 
@@ -327,7 +336,7 @@ final class DeskPageTest {
         return desk.desk().orElseThrow().address();
     }
 
-    private ReadingPlan plan(Lesson lesson, Ears ears, SessionFolder session) throws ProblemException {
+    private ReadingPlan plan(ScriptFile lesson, Ears ears, SessionFolder session) throws ProblemException {
         source = new GatedSource(WavSource.open(DEMO.resolve("lesson-1.wav")));
         PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), ears.vocabulary());
         SessionState before = Session.begin(lesson.script(), FatigueLimits.defaults());

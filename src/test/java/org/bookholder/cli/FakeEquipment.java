@@ -10,6 +10,8 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.bookholder.app.environment.Equipment;
+import org.bookholder.handoff.HandOffPart;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
@@ -91,6 +93,11 @@ final class FakeEquipment implements Equipment {
             throw new ProblemException("there is no microphone", "microphone", "plug one in");
         }
         return next;
+    }
+
+    @Override
+    public List<HandOffPart> handOffParts() {
+        return Installed.handOffParts();
     }
 
     @Override

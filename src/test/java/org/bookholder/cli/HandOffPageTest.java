@@ -8,6 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.bookholder.app.desk.DeskRequest;
+import org.bookholder.app.desk.RunningDesk;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.review.ReviewSession;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
@@ -24,8 +28,8 @@ final class HandOffPageTest {
     private Path folder;
 
     private Path session;
-    private OpenReview review;
-    private OpenDesk desk;
+    private ReviewSession review;
+    private RunningDesk desk;
     private Browser browser;
 
     @BeforeEach
@@ -33,9 +37,9 @@ final class HandOffPageTest {
         Browser.needed();
         session = folder.resolve("session");
         KeptSessions.write(session, "lesson.md");
-        Surroundings here = KeptSessions.here(folder);
-        review = OpenReview.of(here, session);
-        desk = OpenDesk.of(here, new DeskOptions(), session, SessionDirectory.of(review.place()));
+        Environment here = KeptSessions.here(folder);
+        review = ReviewSession.of(here, session);
+        desk = RunningDesk.of(here, DeskRequest.usual(), session, SessionDirectory.of(review.place()));
         browser = new Browser();
         browser.size(1440, 900);
         browser.open(desk.address());

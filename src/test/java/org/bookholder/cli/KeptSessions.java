@@ -3,6 +3,8 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Warnings;
 import org.bookholder.handoff.ExampleSession;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
@@ -19,8 +21,8 @@ final class KeptSessions {
     private KeptSessions() {}
 
     /** A machine on which everything lies in one folder. */
-    static Surroundings here(Path folder) {
-        return new Surroundings(
+    static Environment here(Path folder) {
+        return new Environment(
                 Instant::now,
                 System::nanoTime,
                 ZoneOffset.UTC,

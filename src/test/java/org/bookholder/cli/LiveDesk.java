@@ -11,6 +11,11 @@ import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.bookholder.app.desk.RunningDesk;
+import org.bookholder.app.desk.SessionDesk;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Warnings;
+import org.bookholder.app.session.ScriptFile;
 import org.bookholder.desk.LiveHistory;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.fatigue.FatigueLimits;
@@ -38,7 +43,7 @@ final class LiveDesk implements AutoCloseable {
     private final SessionFolder folder;
     private final Reading reading;
     private final SessionDesk session;
-    private final OpenDesk desk;
+    private final RunningDesk desk;
 
     /** What pages are told meanwhile; null if they are told where the session stands. */
     private final AtomicReference<SessionState> frozen;
@@ -47,7 +52,7 @@ final class LiveDesk implements AutoCloseable {
             SessionFolder folder,
             Reading reading,
             SessionDesk session,
-            OpenDesk desk,
+            RunningDesk desk,
             AtomicReference<SessionState> frozen) {
         this.frozen = frozen;
         this.folder = folder;
@@ -63,7 +68,7 @@ final class LiveDesk implements AutoCloseable {
      * @param arguments options of the desk
      */
     static LiveDesk open(Path place, int lines, String... arguments) throws ProblemException {
-        Surroundings here = new Surroundings(
+        Environment here = new Environment(
                 Instant::now,
                 System::nanoTime,
                 ZoneOffset.UTC,
@@ -73,7 +78,7 @@ final class LiveDesk implements AutoCloseable {
                 new SessionLocks(),
                 new Warnings(line -> {}),
                 new FakeEquipment());
-        Lesson lesson = lesson(lines);
+        ScriptFile lesson = lesson(lines);
         DeskOptions options = new DeskOptions();
         new CommandLine(options).parseArgs(arguments);
         SessionFolder folder = SessionFolder.create(place.resolve("session"), new SessionLocks());
@@ -86,18 +91,18 @@ final class LiveDesk implements AutoCloseable {
                 () -> Optional.ofNullable(frozen.get()).orElseGet(reading.state()),
                 reading::ask,
                 true);
-        OpenDesk desk = OpenDesk.of(here, options, folder.path(), SessionDirectory.of(session.place()));
+        RunningDesk desk = RunningDesk.of(here, options.request(), folder.path(), SessionDirectory.of(session.place()));
         return new LiveDesk(folder, reading, session, desk, frozen);
     }
 
-    private static Lesson lesson(int lines) throws ProblemException {
+    private static ScriptFile lesson(int lines) throws ProblemException {
         String text = IntStream.rangeClosed(1, lines)
                 .mapToObj(n -> "Spoke number " + n + " goes through the hub and up to the rim.")
                 .collect(Collectors.joining("\n", "---\ntitle: Thirty-two spokes\n---\n", "\n"));
-        return new Lesson(Lesson.parse(text, "spokes.md"), text);
+        return new ScriptFile(ScriptFile.parse(text, "spokes.md"), text);
     }
 
-    private static ReadingPlan plan(Lesson lesson, SessionFolder folder) throws ProblemException {
+    private static ReadingPlan plan(ScriptFile lesson, SessionFolder folder) throws ProblemException {
         Sources silent = Sources.silent(System::nanoTime);
         AudioSource first = silent.open();
         SessionState before = Session.begin(lesson.script(), FatigueLimits.defaults());

@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Warnings;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.Wav;
@@ -41,7 +43,7 @@ final class Program {
                 new PrintStream(errBytes, true, StandardCharsets.UTF_8),
                 new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
                 StandardCharsets.UTF_8);
-        Surroundings here = new Surroundings(
+        Environment here = new Environment(
                 clock,
                 clock,
                 ZoneOffset.UTC,

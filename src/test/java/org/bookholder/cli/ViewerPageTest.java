@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import org.bookholder.app.desk.RunningDesk;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.review.ReviewSession;
 import org.bookholder.desk.DeskCredentials;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
@@ -26,11 +29,12 @@ final class ViewerPageTest {
         Browser.needed();
         Path session = folder.resolve("session");
         KeptSessions.write(session, "lesson.md");
-        Surroundings here = KeptSessions.here(folder);
+        Environment here = KeptSessions.here(folder);
         DeskOptions options = new DeskOptions();
         new CommandLine(options).parseArgs("--desk-on-network");
-        try (OpenReview review = OpenReview.of(here, session);
-                OpenDesk desk = OpenDesk.of(here, options, session, SessionDirectory.of(review.place()));
+        try (ReviewSession review = ReviewSession.of(here, session);
+                RunningDesk desk =
+                        RunningDesk.of(here, options.request(), session, SessionDirectory.of(review.place()));
                 Browser browser = new Browser()) {
             DeskCredentials keys = DeskCredentials.of(session, new SecureRandom());
             assertThat(desk.invitation()).contains(keys.act()).doesNotContain(keys.look());

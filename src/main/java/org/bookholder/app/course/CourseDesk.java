@@ -1,0 +1,183 @@
+package org.bookholder.app.course;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.review.ReviewSessions;
+import org.bookholder.app.session.SessionCache;
+import org.bookholder.course.Course;
+import org.bookholder.course.CourseReader;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.RecordedSession;
+import org.bookholder.course.board.LessonState;
+import org.bookholder.desk.DeskCourse;
+import org.bookholder.desk.ServedSession;
+import org.bookholder.desk.SessionDirectory;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * The desk of a course: its sessions, to be opened one by one, its board and its plan. What is shown is worked out anew
+ * whenever something on the disk has changed. Safe for use by several threads.
+ */
+public final class CourseDesk implements SessionDirectory, DeskCourse, AutoCloseable {
+    private static final JsonMapper MAPPER = new JsonMapper();
+
+    private final Environment here;
+    private final Path folder;
+    private final boolean course;
+    private final SessionCache states;
+    private final EditMarks marks;
+    private final ReviewSessions reviews;
+    private Standing standing = new Standing("", "");
+
+    /**
+     * The desk of what lies in a folder.
+     *
+     * @param course whether it is a course; otherwise only sessions lie in it
+     */
+    public CourseDesk(Environment here, Path folder, boolean course) {
+        this.here = here;
+        this.folder = folder;
+        this.course = course;
+        this.states =
+                new SessionCache(here, course ? List.of(folder.resolve("sessions"), here.sessions()) : List.of(folder));
+        this.marks = new EditMarks(here, folder);
+        this.reviews = new ReviewSessions(here);
+    }
+
+    @Override
+    public Optional<DeskCourse> course() {
+        return Optional.of(this);
+    }
+
+    @Override
+    public Optional<ServedSession> session(String name) throws ProblemException {
+        // One that is open has been found before; its page asks often.
+        Optional<Path> open = named(name, reviews.folders());
+        Optional<Path> found = open.isPresent() ? open : named(name, states.folders());
+        return found.isEmpty() ? Optional.empty() : Optional.of(reviews.of(found.get()));
+    }
+
+    private static Optional<Path> named(String name, List<Path> sessions) {
+        return sessions.stream()
+                .filter(session -> CourseJson.name(session).equals(name))
+                .findFirst();
+    }
+
+    @Override
+    public synchronized Standing now() throws ProblemException {
+        reviews.letGo();
+        List<SessionCache.Kept> kept = states.all();
+        String revision = revision(kept);
+        if (!standing.revision().equals(revision)) {
+            standing = new Standing(revision, json(kept));
+        }
+        return standing;
+    }
+
+    @Override
+    public synchronized Optional<String> act(String json) {
+        try {
+            JsonNode asked = MAPPER.readTree(json);
+            String lesson = asked.path("lesson").asText();
+            double hours = asked.path("hours").asDouble(0);
+            if (!(hours >= 0 && hours <= EditMarks.MOST_HOURS)) {
+                return Optional.of("an edit takes from 0 to 1000 hours");
+            }
+            switch (asked.path("do").asText()) {
+                case "edited" -> marks.edited(lesson, true, hours);
+                case "not_edited" -> marks.edited(lesson, false, 0);
+                case "undo" -> {
+                    if (asked.path("undoable").asInt(marks.undoable()) != marks.undoable()) {
+                        return Optional.of("someone else has just marked or undone something; look before you undo");
+                    }
+                    marks.undo();
+                }
+                default -> {
+                    return Optional.of("there is no such action");
+                }
+            }
+            return Optional.empty();
+        } catch (JsonProcessingException e) {
+            return Optional.of("this is not JSON");
+        } catch (ProblemException e) {
+            return Optional.of(e.what());
+        }
+    }
+
+    @Override
+    public void close() {
+        reviews.close();
+    }
+
+    /** Whatever the page shows comes from these files, from the day, and from what can be taken back. */
+    private String revision(List<SessionCache.Kept> kept) {
+        StringBuilder seen = new StringBuilder();
+        kept.forEach(session -> seen.append(session.folder()).append(session.stamp()));
+        if (course) {
+            for (Path place : List.of(folder, folder.resolve("exports"))) {
+                File[] files = place.toFile().listFiles();
+                for (File file : files == null ? new File[0] : files) {
+                    seen.append(file.getName()).append(SessionCache.stamp(file));
+                }
+            }
+        }
+        seen.append(here.today()).append(marks.undoable());
+        return Integer.toHexString(seen.toString().hashCode()) + "x" + seen.length();
+    }
+
+    private String json(List<SessionCache.Kept> kept) throws ProblemException {
+        List<String> troubles = kept.stream()
+                .map(SessionCache.Kept::trouble)
+                .filter(trouble -> !trouble.isEmpty())
+                .toList();
+        List<RecordedSession> recorded = new ArrayList<>();
+        for (SessionCache.Kept session : kept) {
+            session.state().ifPresent(state -> recorded.add(new RecordedSession(session.folder(), state)));
+        }
+        recorded.sort(Comparator.comparing(RecordedSession::began));
+        CourseJson json = course ? ofCourse(recorded) : ofFolder(recorded);
+        json.left(troubles);
+        json.undoable(marks.undoable());
+        return json.toString();
+    }
+
+    private CourseJson ofFolder(List<RecordedSession> recorded) {
+        Path name = folder.toAbsolutePath().normalize().getFileName();
+        CourseJson json = new CourseJson(name == null ? "Sessions" : name.toString());
+        recorded.forEach(session -> json.session(session, Optional.empty(), standing(session)));
+        return json;
+    }
+
+    private CourseJson ofCourse(List<RecordedSession> recorded) throws ProblemException {
+        Course known = CourseReader.read(folder);
+        Map<Lesson, List<RecordedSession>> byLesson = new HashMap<>();
+        for (RecordedSession session : recorded) {
+            CourseSessions.lesson(known.lessons(), session.state().script())
+                    .ifPresent(lesson -> byLesson.computeIfAbsent(lesson, none -> new ArrayList<>())
+                            .add(session));
+        }
+        CourseStatus view = CourseStatus.of(known, new CourseSessions(byLesson, List.of()), here);
+        CourseJson json = new CourseJson(known.title());
+        json.board(view, here.zone());
+        for (LessonState state : view.board().lessons()) {
+            for (RecordedSession session : byLesson.getOrDefault(state.lesson(), List.of())) {
+                json.session(session, Optional.of(state), standing(session));
+            }
+        }
+        return json;
+    }
+
+    private static String standing(RecordedSession session) {
+        return session.state().takes().rolling() ? "broken off, or still being read" : "finished";
+    }
+}

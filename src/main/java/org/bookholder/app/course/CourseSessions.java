@@ -1,0 +1,60 @@
+package org.bookholder.app.course;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.SessionFolders;
+import org.bookholder.app.session.StoredSession;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.LessonMatcher;
+import org.bookholder.course.RecordedSession;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
+
+/**
+ * The sessions of a course: those in its own folder, and those where sessions go unless a place is named.
+ *
+ * @param byLesson the sessions of each lesson that has any
+ * @param unreadable why a session could not be read, one line each
+ */
+public record CourseSessions(Map<Lesson, List<RecordedSession>> byLesson, List<String> unreadable) {
+    /**
+     * Finds the sessions of some lessons.
+     *
+     * @param own the course's own folder of sessions; need not be there
+     */
+    public static CourseSessions of(List<Lesson> lessons, Path own, Environment here) throws ProblemException {
+        CourseSessions found = new CourseSessions(new HashMap<>(), new ArrayList<>());
+        for (Path session : SessionFolders.folders(List.of(own, here.sessions()))) {
+            found.add(lessons, here, session);
+        }
+        return found;
+    }
+
+    private void add(List<Lesson> lessons, Environment here, Path folder) {
+        try {
+            Optional<StoredSession> kept = StoredSession.open(
+                    here, folder, script -> lesson(lessons, script).isPresent());
+            if (kept.isPresent()) {
+                try (StoredSession session = kept.get()) {
+                    if (!session.state().takes().all().isEmpty()) {
+                        lesson(lessons, session.state().script())
+                                .ifPresent(lesson -> byLesson.computeIfAbsent(lesson, none -> new ArrayList<>())
+                                        .add(new RecordedSession(folder, session.state())));
+                    }
+                }
+            }
+        } catch (ProblemException e) {
+            unreadable.add(e.getMessage());
+        }
+    }
+
+    /** The lesson that a session's script is of; empty if it is of none. */
+    static Optional<Lesson> lesson(List<Lesson> lessons, Script read) {
+        return LessonMatcher.lesson(lessons, Path.of(read.source()).toAbsolutePath(), read);
+    }
+}

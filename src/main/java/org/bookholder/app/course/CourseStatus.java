@@ -1,0 +1,51 @@
+package org.bookholder.app.course;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.BreakLimits;
+import org.bookholder.course.Course;
+import org.bookholder.course.CourseReader;
+import org.bookholder.course.board.Board;
+import org.bookholder.course.board.BoardReader;
+import org.bookholder.course.edit.BurnDown;
+import org.bookholder.course.edit.EditTasks;
+import org.bookholder.course.shoot.RecordingBacklog;
+import org.bookholder.course.shoot.SessionPlan;
+import org.bookholder.course.shoot.SessionPlanner;
+import org.bookholder.course.shoot.Terms;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * A course as it stands today.
+ *
+ * @param board its board, with the days of the plan in it
+ * @param works what is left to record
+ * @param plan when
+ * @param terms what the plan keeps to
+ * @param unreadable why a session of the course could not be read, one line each
+ */
+public record CourseStatus(
+        Board board, RecordingBacklog works, SessionPlan plan, Terms terms, List<String> unreadable) {
+    public static CourseStatus read(Path folder, Environment here) throws ProblemException {
+        Course course = CourseReader.read(folder);
+        return of(course, CourseSessions.of(course.lessons(), course.sessions(), here), here);
+    }
+
+    /** A course of which the sessions are known. */
+    static CourseStatus of(Course course, CourseSessions sessions, Environment here) throws ProblemException {
+        LocalDate today = here.today();
+        Board board = BoardReader.read(course, sessions.byLesson(), today);
+        RecordingBacklog works = RecordingBacklog.of(board);
+        Terms terms = Terms.of(BreakLimits.of(here), course.shooting().setUp());
+        SessionPlan plan = SessionPlanner.plan(works.works(), course.shooting(), terms, today);
+        return new CourseStatus(board.planned(plan::day), works, plan, terms, sessions.unreadable());
+    }
+
+    /** How the edit goes against its plan. */
+    public BurnDown burnDown(ZoneId zone) {
+        return BurnDown.of(EditTasks.of(board, zone), board.course().editing(), board.today());
+    }
+}

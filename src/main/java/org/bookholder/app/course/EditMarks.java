@@ -1,0 +1,77 @@
+package org.bookholder.app.course;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.course.Course;
+import org.bookholder.course.CourseReader;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.Progress;
+import org.bookholder.problem.ProblemException;
+
+/** What only people know of a course, set by hand, with undo. Confined to one thread at a time. */
+public final class EditMarks {
+    /** The most hours that an edit may be said to have taken. */
+    public static final double MOST_HOURS = 1000;
+
+    private final Environment here;
+    private final Path folder;
+    private final Deque<Before> before = new ArrayDeque<>();
+
+    /** How a lesson stood before it was marked. */
+    private record Before(String lesson, Optional<Progress.Edited> edited) {}
+
+    public EditMarks(Environment here, Path folder) {
+        this.here = here;
+        this.folder = folder;
+    }
+
+    /** How many marks can be taken back, one after another. */
+    int undoable() {
+        return before.size();
+    }
+
+    /**
+     * Marks a lesson as edited, or as not edited after all.
+     *
+     * @param hours what the edit took; 0 if that was not said
+     */
+    public void edited(String name, boolean done, double hours) throws ProblemException {
+        Lesson lesson = lesson(name);
+        Progress progress = Progress.read(folder);
+        progress.edited(here.clock().instant(), lesson, done, hours).write(folder);
+        before.push(new Before(lesson.name(), progress.edited(lesson)));
+    }
+
+    /** Takes the last mark back; nothing is deleted, a later mark answers an earlier one. */
+    void undo() throws ProblemException {
+        if (before.isEmpty()) {
+            throw new ProblemException("there is nothing to take back", folder.toString(), "mark a lesson first");
+        }
+        Before last = before.element();
+        Instant when =
+                last.edited().map(Progress.Edited::when).orElse(here.clock().instant());
+        double hours = last.edited().map(Progress.Edited::hours).orElse(0.0);
+        Progress.read(folder)
+                .edited(when, lesson(last.lesson()), last.edited().isPresent(), hours)
+                .write(folder);
+        before.pop();
+    }
+
+    private Lesson lesson(String name) throws ProblemException {
+        Course course = CourseReader.read(folder);
+        return course.lesson(name)
+                .orElseThrow(() -> new ProblemException(
+                        "the course has no lesson '" + name + "'",
+                        folder.toString(),
+                        "name one of "
+                                + String.join(
+                                        ", ",
+                                        course.lessons().stream()
+                                                .map(Lesson::name)
+                                                .toList())));
+    }
+}

@@ -1,0 +1,50 @@
+package org.bookholder.app.delivery;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.ScriptFile;
+import org.bookholder.course.Course;
+import org.bookholder.course.CourseReader;
+import org.bookholder.delivery.Profile;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * An exported film and what it is to be checked against.
+ *
+ * @param film where it lies
+ * @param course the course that it belongs to, if it lies in one
+ * @param profile what it has to be
+ * @param lesson its script, if there is one
+ */
+public record ExportJob(Path film, Optional<Course> course, Profile profile, Optional<ScriptFile> lesson) {
+    /** Finds the course and with it the script of a film; what {@code choices} names goes before. */
+    public static ExportJob of(Path film, Choices choices, Environment here) throws ProblemException {
+        Optional<Path> folder = CourseReader.around(film);
+        Optional<Course> course = folder.isEmpty() ? Optional.empty() : Optional.of(CourseReader.read(folder.get()));
+        Optional<Path> named = choices.profile().or(() -> course.flatMap(Course::delivery));
+        Profile profile = named.isPresent() ? DeliveryProfiles.read(named.get(), here) : choices.usual();
+        return new ExportJob(film, course, profile, lesson(film, course, choices));
+    }
+
+    private static Optional<ScriptFile> lesson(Path film, Optional<Course> course, Choices choices)
+            throws ProblemException {
+        if (!choices.words()) {
+            return Optional.empty();
+        }
+        Optional<Path> script = choices.script()
+                .or(() -> course.flatMap(c -> c.lessonOf(film)).map(org.bookholder.course.Lesson::file))
+                .or(() -> ExportScriptFinder.of(film));
+        return script.isEmpty() ? Optional.empty() : Optional.of(ScriptFile.read(script.get()));
+    }
+
+    /**
+     * What was named on the command line.
+     *
+     * @param profile the profile's file
+     * @param usual the profile otherwise
+     * @param script the script's file
+     * @param words whether words are checked at all
+     */
+    public record Choices(Optional<Path> profile, Profile usual, Optional<Path> script, boolean words) {}
+}

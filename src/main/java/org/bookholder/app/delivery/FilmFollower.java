@@ -1,0 +1,115 @@
+package org.bookholder.app.delivery;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.footage.FilmSources;
+import org.bookholder.app.session.ScriptFile;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.footage.Footage;
+import org.bookholder.footage.ffmpeg.FootageFile;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.record.Tapes;
+import org.bookholder.runtime.take.ReadingPlan;
+import org.bookholder.script.pronounce.ScriptPreparer;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.Ears;
+
+/**
+ * Follows a film's sound against a script, on threads of its own, as if it were a take. The session lies in a temporary folder
+ * and goes when this is closed.
+ */
+public final class FilmFollower implements AutoCloseable {
+    private final Path place;
+    private final SessionFolder folder;
+    private final Reading reading;
+
+    private FilmFollower(Path place, SessionFolder folder, Reading reading) {
+        this.place = place;
+        this.folder = folder;
+        this.reading = reading;
+    }
+
+    /** Begins to follow; the ears stay open. */
+    public static FilmFollower start(Environment here, Path film, ScriptFile lesson, Ears ears)
+            throws ProblemException {
+        Footage footage = FootageFile.look(film);
+        FilmSources sources = new FilmSources(footage, here.clock().instant());
+        AudioSource first = sources.open();
+        Path place = temporary();
+        SessionFolder folder = SessionFolder.create(place.resolve("session"), here.locks());
+        SessionState before = Session.begin(lesson.script(), FatigueLimits.defaults());
+        ReadingPlan plan = new ReadingPlan(
+                ScriptPreparer.prepare(lesson.script(), ears.vocabulary()),
+                before,
+                lesson.opened(before.now(), here.clock().instant()),
+                ReadingPosition.START,
+                Optional.of(ears),
+                sources,
+                first,
+                true,
+                folder.journal(),
+                Tapes.in(folder),
+                Optional.empty(),
+                here.clock(),
+                here.nanoTime());
+        return new FilmFollower(place, folder, Reading.start(plan));
+    }
+
+    private static Path temporary() throws ProblemException {
+        try {
+            return Files.createTempDirectory("bookholder");
+        } catch (IOException e) {
+            throw ProblemException.noTemporaryRoom(e);
+        }
+    }
+
+    /** Waits for the end; says whether it came within {@code millis}. */
+    public boolean await(long millis) {
+        return reading.await(millis);
+    }
+
+    /** How far it has got, in seconds of the film: the slower ear's place. */
+    public double reached() {
+        return reading.state().get().now().seconds()
+                - reading.progress().behind().seconds();
+    }
+
+    /** What was heard; to be asked at the end. */
+    public SessionState state() throws ProblemException {
+        if (reading.fault().isPresent()) {
+            throw new IllegalStateException(
+                    "in the stage '" + reading.fault().get().role() + "'",
+                    reading.fault().get().cause());
+        }
+        if (!reading.progress().unsaved().isEmpty()) {
+            throw new ProblemException(reading.progress().unsaved(), place.toString(), "free some space there");
+        }
+        return reading.state().get();
+    }
+
+    @Override
+    public void close() {
+        reading.close();
+        folder.close();
+        try (Stream<Path> files = Files.walk(place)) {
+            List<Path> deepestFirst = files.sorted(Comparator.reverseOrder()).toList();
+            for (Path file : deepestFirst) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException | UncheckedIOException e) {
+            // The system clears its temporary folder in time.
+        }
+    }
+}

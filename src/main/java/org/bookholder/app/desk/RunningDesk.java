@@ -1,0 +1,103 @@
+package org.bookholder.app.desk;
+
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.Optional;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.desk.AccessControl;
+import org.bookholder.desk.DeskCredentials;
+import org.bookholder.desk.SessionDirectory;
+import org.bookholder.desk.http.DeskAddress;
+import org.bookholder.desk.http.DeskServer;
+import org.bookholder.problem.ProblemException;
+
+/** A desk that is open. */
+public final class RunningDesk implements AutoCloseable {
+    private final DeskServer server;
+    private final DeskCredentials keys;
+    private final boolean network;
+
+    private RunningDesk(DeskServer server, DeskCredentials keys, boolean network) {
+        this.server = server;
+        this.keys = keys;
+        this.network = network;
+    }
+
+    /**
+     * Opens a desk.
+     *
+     * @param folder where its keys are kept, so that pages find back to it when the program was started again
+     * @param shelf what is to be seen at it
+     */
+    public static RunningDesk of(Environment here, DeskRequest request, Path folder, SessionDirectory shelf)
+            throws ProblemException {
+        SecureRandom random = new SecureRandom();
+        DeskCredentials kept = DeskCredentials.of(folder, random);
+        AccessControl admission = new AccessControl(kept, request.network(), random, here.nanoTime());
+        DeskServer server = DeskServer.open(request.address(kept.port()), shelf, admission);
+        DeskCredentials keys = kept.at(server.port());
+        try {
+            keys.keep(folder);
+            return new RunningDesk(server, keys, request.network());
+        } catch (ProblemException e) {
+            server.close();
+            throw e;
+        }
+    }
+
+    /**
+     * Lets those into a session's desk who were let in at an earlier one: the page that a producer has open goes on with the
+     * next lesson. A folder that has keys already, or takes none, stays as it is.
+     */
+    public static void letIn(Path earlier, Path folder) {
+        if (DeskCredentials.kept(folder).isEmpty()) {
+            DeskCredentials.kept(earlier).ifPresent(keys -> keep(keys, folder));
+        }
+    }
+
+    private static void keep(DeskCredentials keys, Path folder) {
+        try {
+            keys.keep(folder);
+        } catch (ProblemException e) {
+            // Fresh keys cannot be kept either, which is told when the desk is opened.
+        }
+    }
+
+    /** The address to open on this machine. */
+    public String address() {
+        return "http://127.0.0.1:" + server.port() + "/#" + keys.key();
+    }
+
+    /** Where other devices in the network reach it; empty if it is for this machine only. */
+    public Optional<NetworkAddress> network() {
+        if (!network) {
+            return Optional.empty();
+        }
+        String host = DeskAddress.addresses().stream().findFirst().orElse("this-machine");
+        return Optional.of(new NetworkAddress(host, server.port(), keys.act(), keys.look()));
+    }
+
+    /**
+     * Where other devices reach a desk.
+     *
+     * @param host this machine's address in its network
+     * @param port the desk's
+     * @param joinCode the code for those who may act
+     * @param lookCode the code for those who only look
+     */
+    public record NetworkAddress(String host, int port, String joinCode, String lookCode) {}
+
+    /** What the reading window says of it before the lesson is begun; empty if it is for this machine only. */
+    public String invitation() {
+        if (!network) {
+            return "";
+        }
+        String host = DeskAddress.addresses().stream().findFirst().orElse("this machine");
+        return "desk: " + host + ":" + server.port() + "  join code " + keys.act();
+    }
+
+    @Override
+    public void close() {
+        server.close();
+    }
+}

@@ -1,0 +1,48 @@
+package org.bookholder.app.environment;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+import org.bookholder.handoff.HandOffPart;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
+import org.bookholder.session.Command;
+import org.bookholder.session.SessionState;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.Ears;
+import org.bookholder.view.settings.WindowWish;
+
+/** What is installed on this machine: what the program listens with, shows on, and can write. */
+public interface Equipment {
+    /** Loads the recogniser's model. */
+    Ears ears(Path model) throws ProblemException;
+
+    /** The microphones' names. */
+    List<String> microphones() throws ProblemException;
+
+    /** Opens a microphone; the machine's default one if no name is given. */
+    AudioSource microphone(Optional<String> name, LongSupplier nanoTime) throws ProblemException;
+
+    /** Opens a reading window; a problem if there is no display that can show one. */
+    Window window(WindowWish wish, Script script) throws ProblemException;
+
+    /** Every kind of file that a hand-off can hold, in the order in which they are written. */
+    List<HandOffPart> handOffParts();
+
+    /** A reading window. Confined to the main thread. */
+    interface Window extends AutoCloseable {
+        /** Shows the session until the presenter closes the window, or the program is to end. */
+        void run(
+                Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime, BooleanSupplier ended);
+
+        /** How the presenter wants it by now. */
+        WindowWish wish();
+
+        @Override
+        void close();
+    }
+}

@@ -1,0 +1,5 @@
+/** What services are given: the clocks, the folders and devices of the machine, and a way to stop them. */
+@NullMarked
+package org.bookholder.app.environment;
+
+import org.jspecify.annotations.NullMarked;

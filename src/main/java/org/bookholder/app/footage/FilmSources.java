@@ -1,0 +1,46 @@
+package org.bookholder.app.footage;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Optional;
+import org.bookholder.footage.Footage;
+import org.bookholder.footage.ffmpeg.FootageSource;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.source.Sources;
+import org.bookholder.speech.AudioSource;
+
+/** A film in the place of a microphone, and its own time in the place of the clock. */
+public final class FilmSources implements Sources, InstantSource {
+    private final Footage footage;
+    private final Instant begun;
+    private volatile Optional<FootageSource> open = Optional.empty();
+
+    /**
+     * Creates the source of one take.
+     *
+     * @param otherwise when it was begun, if the camera did not say
+     */
+    public FilmSources(Footage footage, Instant otherwise) {
+        this.footage = footage;
+        this.begun = footage.recorded().orElse(otherwise);
+    }
+
+    @Override
+    public AudioSource open() throws ProblemException {
+        FootageSource source = FootageSource.open(footage);
+        open = Optional.of(source);
+        return source;
+    }
+
+    @Override
+    public boolean live() {
+        return false;
+    }
+
+    /** The time of day at which the camera recorded what was last heard. */
+    @Override
+    public Instant instant() {
+        return begun.plus(open.map(o -> o.heard().toDuration()).orElse(Duration.ZERO));
+    }
+}

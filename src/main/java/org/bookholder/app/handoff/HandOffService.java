@@ -1,0 +1,130 @@
+package org.bookholder.app.handoff;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.session.SessionFolders;
+import org.bookholder.app.session.StoredSession;
+import org.bookholder.cutlist.CutList;
+import org.bookholder.cutlist.CutPlanner;
+import org.bookholder.cutlist.CutRules;
+import org.bookholder.cutlist.PunchIn;
+import org.bookholder.cutlist.TakeSound;
+import org.bookholder.footage.Footage;
+import org.bookholder.footage.PlacedFootage;
+import org.bookholder.handoff.HandOff;
+import org.bookholder.handoff.HandOffFile;
+import org.bookholder.handoff.HandOffPart;
+import org.bookholder.handoff.HandOffWriter;
+import org.bookholder.handoff.sound.TakesPart;
+import org.bookholder.handoff.timeline.Media;
+import org.bookholder.handoff.timeline.MediaList;
+import org.bookholder.handoff.timeline.Timeline;
+import org.bookholder.handoff.timeline.TimelineBuilder;
+import org.bookholder.journal.FootageNotes;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.timing.FrameRate;
+import org.bookholder.timing.Timecode;
+
+/** Writes the hand-off of a session. */
+public final class HandOffService {
+    private final Environment here;
+    private final HandOffRequest request;
+    private final Interruption stop;
+
+    /** A hand-off that can be stopped until its files are written. */
+    public HandOffService(Environment here, HandOffRequest request, Interruption stop) {
+        this.here = here;
+        this.request = request;
+        this.stop = stop;
+    }
+
+    /**
+     * What was written.
+     *
+     * @param summary the cut, in one line
+     * @param files in order
+     * @param remarks what is to be known of them, a line each
+     */
+    public record Written(String summary, List<Path> files, List<String> remarks) {}
+
+    /** Writes the files of a session; nothing is changed if that cannot be done. */
+    public Written write(Path session) throws ProblemException {
+        List<HandOffPart> parts = request.parts();
+        try (StoredSession kept = StoredSession.open(here, session)) {
+            List<String> remarks = new ArrayList<>();
+            List<HandOffPart> possible = possible(parts, kept, remarks);
+            HandOff handOff = handOff(kept, possible, request.folder(session));
+            List<HandOffFile> files = new ArrayList<>();
+            possible.forEach(part -> files.addAll(part.files(handOff)));
+            List<Path> written = new HandOffWriter().write(request.folder(session), files, request.replace());
+            if (kept.state().takes().rolling()) {
+                remarks.add("the session is still running; this is how far it has come");
+            }
+            return new Written(summary(handOff), written, remarks);
+        }
+    }
+
+    /** Without recordings everything else can still be handed off. */
+    private List<HandOffPart> possible(List<HandOffPart> parts, StoredSession kept, List<String> remarks) {
+        if (kept.recorded() || request.chosen()) {
+            return parts;
+        }
+        remarks.add("no take was recorded; the files that need sound are left out");
+        return parts.stream().filter(part -> !part.needsSound()).toList();
+    }
+
+    private HandOff handOff(StoredSession kept, List<HandOffPart> parts, Path out) throws ProblemException {
+        String name = SessionFolders.plain(kept.state().script().title());
+        List<PlacedFootage> footage = FootageNotes.read(kept.folder().path());
+        Timecode timecode = timecode(MediaList.usual(footage));
+        boolean takesToo = parts.stream().anyMatch(TakesPart.class::isInstance);
+        List<Media> media = MediaList.of(
+                kept.state(),
+                timecode,
+                footage,
+                take -> takesToo
+                        ? out.toAbsolutePath().resolve(TakesPart.fileName(name, take))
+                        : kept.folder().takeFile(take).toAbsolutePath(),
+                here.zone());
+        TakeSound sound = stop.over(kept.sound());
+        CutList cut = CutPlanner.plan(kept.state(), CutRules.defaults().withMisread(request.useMisread()), sound);
+        Timeline timeline = TimelineBuilder.build(cut, timecode, media, punchIn(footage));
+        return new HandOff(name, kept.state(), kept.events(), cut, timeline, media, sound, here.zone());
+    }
+
+    private Timecode timecode(Timecode usual) throws ProblemException {
+        FrameRate rate = request.rate().orElse(usual.rate());
+        if (request.dropFrame().orElse(false) && !rate.canDrop()) {
+            throw new ProblemException(
+                    "there is no drop-frame timecode at " + rate.label() + " frames a second",
+                    "--drop-frame",
+                    "leave it out, or add --rate 29.97 or --rate 59.94");
+        }
+        boolean byRate = request.rate().isPresent() ? rate.canDrop() : usual.drop();
+        return new Timecode(rate, request.dropFrame().orElse(byRate));
+    }
+
+    private PunchIn punchIn(List<PlacedFootage> footage) {
+        int width = request.deliveryWidth();
+        int height = request.deliveryHeight();
+        int most = footage.stream()
+                .map(PlacedFootage::footage)
+                .flatMap(f -> f.picture().stream())
+                .mapToInt((Footage.Picture p) -> PunchIn.most(p.width(), p.height(), width, height))
+                .min()
+                .orElse(PunchIn.FULL);
+        return new PunchIn(PunchIn.DEFAULT_STEP, most);
+    }
+
+    private static String summary(HandOff handOff) {
+        int clips = handOff.cut().clips().size();
+        int gaps = handOff.cut().items().size() - clips;
+        Timecode timecode = handOff.timeline().timecode();
+        return clips + " clips, " + gaps + " gaps, "
+                + timecode.label(handOff.timeline().frames()) + " at "
+                + timecode.rate().label() + (timecode.drop() ? " drop-frame" : "");
+    }
+}

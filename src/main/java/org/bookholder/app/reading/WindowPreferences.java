@@ -1,0 +1,86 @@
+package org.bookholder.app.reading;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Warnings;
+import org.bookholder.app.session.SessionFolders;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.settings.SettingsFile;
+import org.bookholder.settings.SettingsText.Values;
+import org.bookholder.view.settings.WindowForm;
+import org.bookholder.view.settings.WindowWish;
+
+/**
+ * How the reading window was left: for this machine, and for one script the size of its type and the length of its rows.
+ * Only what was changed in the window is kept; what was given on the command line goes for that time alone.
+ */
+public final class WindowPreferences {
+    private static final String WHAT = "the window's settings";
+
+    private final SettingsFile machine;
+    private final SettingsFile script;
+    private final Warnings warnings;
+
+    private WindowPreferences(Path machine, Path script, Warnings warnings) {
+        this.machine = new SettingsFile(machine, WHAT);
+        this.script = new SettingsFile(script, WHAT);
+        this.warnings = warnings;
+    }
+
+    /** What is kept for a script; its full path tells it from others of the same name. */
+    public static WindowPreferences of(Environment here, Path script) {
+        Path full = script.toAbsolutePath().normalize();
+        String name = SessionFolders.plain(
+                script.getFileName() == null ? "" : script.getFileName().toString());
+        String file =
+                String.format(Locale.ROOT, "%s-%08x.txt", name, full.toString().hashCode());
+        return new WindowPreferences(
+                here.settings().resolve("window.txt"),
+                here.settings().resolve("scripts").resolve(file),
+                here.warnings());
+    }
+
+    /** How the window was left. */
+    public WindowWish wish() throws ProblemException {
+        return over(over(WindowWish.defaults(), machine), script);
+    }
+
+    private WindowWish over(WindowWish before, SettingsFile file) throws ProblemException {
+        Values<UnaryOperator<WindowWish>> values = file.read(WindowForm.FORM);
+        warnings.leftOut(values.wrong());
+        WindowWish wish = before;
+        for (UnaryOperator<WindowWish> change : values.values().values()) {
+            wish = change.apply(wish);
+        }
+        return wish;
+    }
+
+    /** Keeps what was changed between opening and closing the window. */
+    public void keep(WindowWish opened, WindowWish closed) throws ProblemException {
+        Map<String, String> before = WindowForm.values(opened);
+        Map<String, String> after = WindowForm.values(closed);
+        Map<String, String> changed = new LinkedHashMap<>();
+        after.forEach((name, value) -> {
+            if (!value.equals(before.get(name))) {
+                changed.put(name, value);
+            }
+        });
+        Set<String> gone = before.keySet().stream()
+                .filter(name -> !after.containsKey(name))
+                .collect(Collectors.toSet());
+        if (!changed.isEmpty() || !gone.isEmpty()) {
+            // A new script begins with the size and the rows that were chosen last.
+            machine.change(WindowForm.FORM, changed, gone);
+        }
+        changed.keySet().retainAll(WindowForm.OF_SCRIPT);
+        if (!changed.isEmpty()) {
+            script.change(WindowForm.FORM, changed, Set.of());
+        }
+    }
+}

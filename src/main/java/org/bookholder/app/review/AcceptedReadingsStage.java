@@ -1,0 +1,63 @@
+package org.bookholder.app.review;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.bookholder.journal.ReadRightNotes;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.stage.Stage;
+import org.bookholder.session.AcceptedReading;
+import org.bookholder.session.SessionState;
+
+/**
+ * Keeps what a review teaches about the recogniser beside the session as soon as it is decided, so that the next session of
+ * the course begins with it even if the program is killed.
+ */
+public final class AcceptedReadingsStage implements Stage {
+    private final Path session;
+    private final String course;
+    private final Supplier<SessionState> state;
+    private long seen = -1;
+    private Optional<List<AcceptedReading>> kept = Optional.empty();
+
+    public AcceptedReadingsStage(Path session, String course, Supplier<SessionState> state) {
+        this.session = session;
+        this.course = course;
+        this.state = state;
+    }
+
+    @Override
+    public String role() {
+        return "learning";
+    }
+
+    @Override
+    public int doWork() {
+        SessionState now = state.get();
+        if (now.revision() == seen) {
+            return 0;
+        }
+        seen = now.revision();
+        keep(now.remarks().readRight());
+        return 1;
+    }
+
+    @Override
+    public void onClose() {
+        keep(state.get().remarks().readRight());
+    }
+
+    /** A disk that takes no notes is told of by the journal; this is no reason to end a review, and is tried again. */
+    private void keep(List<AcceptedReading> learned) {
+        if (kept.equals(Optional.of(learned))) {
+            return;
+        }
+        try {
+            new ReadRightNotes(course, learned).keep(session);
+            kept = Optional.of(learned);
+        } catch (ProblemException e) {
+            kept = Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package org.bookholder.app.review;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Supplier;
+import org.bookholder.app.desk.SessionDesk;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.BreakLimits;
+import org.bookholder.app.session.ScriptFile;
+import org.bookholder.desk.ServedSession;
+import org.bookholder.journal.ReadRightNotes;
+import org.bookholder.journal.Replay;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.Review;
+import org.bookholder.runtime.record.ReplayedSession;
+import org.bookholder.runtime.stage.Workers;
+import org.bookholder.script.model.Script;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+
+/** A kept session that is gone through again. Nobody else can open it to go on with it meanwhile. */
+public final class ReviewSession implements AutoCloseable {
+    private final SessionFolder folder;
+    private final Review review;
+    private final Workers workers;
+    private final SessionDesk desk;
+
+    private ReviewSession(SessionFolder folder, Review review, Workers workers, SessionDesk desk) {
+        this.folder = folder;
+        this.review = review;
+        this.workers = workers;
+        this.desk = desk;
+    }
+
+    /** Opens the session that lies in a folder. */
+    public static ReviewSession of(Environment here, Path place) throws ProblemException {
+        SessionFolder folder = SessionFolder.open(place, here.locks());
+        try {
+            List<SessionEvent> events = folder.journal().events();
+            SessionEvent.Opened opened = Replay.firstOpened(events)
+                    .orElseThrow(() -> new ProblemException(
+                            "nothing was read in this session yet", place.toString(), "name another session"));
+            Script script = ScriptFile.parse(opened.scriptText(), opened.source());
+            ReplayedSession past = ReplayedSession.of(script, BreakLimits.of(here), events);
+            Review review = new Review(folder.journal(), past.state(), here.nanoTime());
+            Workers workers = new Workers((stage, failure) -> {});
+            review.begin(workers);
+            workers.takeOn(new AcceptedReadingsStage(folder.path(), course(folder, script), review.state()));
+            SessionDesk desk = SessionDesk.of(here, folder, past.trail(), review.state(), review::ask, false);
+            return new ReviewSession(folder, review, workers, desk);
+        } catch (ProblemException e) {
+            folder.close();
+            throw e;
+        }
+    }
+
+    private static String course(SessionFolder folder, Script script) {
+        return ReadRightNotes.of(folder.path())
+                .map(ReadRightNotes::course)
+                .orElseGet(() -> ReadRightNotes.courseOf(Path.of(script.source())));
+    }
+
+    public ServedSession place() {
+        return desk.place();
+    }
+
+    public Supplier<SessionState> state() {
+        return review.state();
+    }
+
+    /** What was asked for is done first. */
+    @Override
+    public void close() {
+        desk.close();
+        workers.close();
+        folder.close();
+    }
+}

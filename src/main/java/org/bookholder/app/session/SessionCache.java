@@ -1,0 +1,78 @@
+package org.bookholder.app.session;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionState;
+
+/** The sessions in some folders, each read again only when its journal has changed. Confined to one thread at a time. */
+public final class SessionCache {
+    private final Environment here;
+    private final List<Path> places;
+    private final Map<Path, Kept> known = new HashMap<>();
+
+    /**
+     * What is known of a session.
+     *
+     * @param folder where it lies
+     * @param stamp changes with its journal
+     * @param state where it led; empty if nothing was recorded or it cannot be read
+     * @param trouble why it cannot be read, one line for people; empty if it can
+     */
+    public record Kept(Path folder, String stamp, Optional<SessionState> state, String trouble) {}
+
+    /** Looks into {@code places}; those that are not there hold no sessions. */
+    public SessionCache(Environment here, Collection<Path> places) {
+        this.here = here;
+        this.places = List.copyOf(places);
+    }
+
+    /** The folders of all sessions, sorted within each place. */
+    public List<Path> folders() throws ProblemException {
+        return SessionFolders.folders(places);
+    }
+
+    /** All sessions as they stand. */
+    public List<Kept> all() throws ProblemException {
+        List<Path> folders = folders();
+        known.keySet().retainAll(folders);
+        List<Kept> all = new ArrayList<>();
+        for (Path folder : folders) {
+            String stamp = stamp(folder);
+            Kept kept = known.get(folder);
+            if (kept == null || !kept.stamp().equals(stamp)) {
+                kept = read(folder, stamp);
+                known.put(folder, kept);
+            }
+            all.add(kept);
+        }
+        return all;
+    }
+
+    private Kept read(Path folder, String stamp) {
+        try (StoredSession session = StoredSession.open(here, folder)) {
+            Optional<SessionState> state = Optional.of(session.state());
+            return new Kept(folder, stamp, state.filter(s -> !s.takes().all().isEmpty()), "");
+        } catch (ProblemException e) {
+            return new Kept(folder, stamp, Optional.empty(), e.getMessage());
+        }
+    }
+
+    /** The journal's files change with every event. */
+    private static String stamp(Path folder) {
+        return stamp(folder.resolve("journal.db").toFile())
+                + stamp(folder.resolve("journal.db-wal").toFile());
+    }
+
+    /** What changes when a file does; nothing for one that is not there. */
+    public static String stamp(File file) {
+        return file.length() + "-" + file.lastModified() + ";";
+    }
+}

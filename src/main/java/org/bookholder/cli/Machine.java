@@ -1,0 +1,60 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.function.UnaryOperator;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Warnings;
+import org.bookholder.journal.SessionLocks;
+
+/** Reads the environment of the process from the machine: its clock, its time zone and the folders of its user. */
+final class Machine {
+    private Machine() {}
+
+    /** The environment of this process. */
+    static Environment environment() {
+        String system = System.getProperty("os.name", "");
+        Path userHome = Path.of(System.getProperty("user.home", ""));
+        UnaryOperator<String> variables = name -> System.getenv().getOrDefault(name, "");
+        return new Environment(
+                Instant::now,
+                System::nanoTime,
+                ZoneId.systemDefault(),
+                Path.of(System.getProperty("bookholder.home", "")).toAbsolutePath(),
+                dataFolder(system, userHome, variables),
+                settingsFolder(system, userHome, variables),
+                new SessionLocks(),
+                new Warnings(unheard -> {}),
+                new Installed.OnThisMachine());
+    }
+
+    /** Where the platform's conventions want a user's data. */
+    static Path dataFolder(String system, Path userHome, UnaryOperator<String> variables) {
+        if (system.startsWith("Mac")) {
+            return userHome.resolve("Library/Application Support/Bookholder");
+        }
+        if (system.startsWith("Windows")) {
+            String local = variables.apply("LOCALAPPDATA");
+            return (local.isEmpty() ? userHome.resolve("AppData/Local") : Path.of(local)).resolve("Bookholder");
+        }
+        return baseFolder(variables.apply("XDG_DATA_HOME"), userHome.resolve(".local/share"));
+    }
+
+    /** Where the platform's conventions want a user's settings. */
+    static Path settingsFolder(String system, Path userHome, UnaryOperator<String> variables) {
+        if (system.startsWith("Mac")) {
+            return dataFolder(system, userHome, variables);
+        }
+        if (system.startsWith("Windows")) {
+            String roaming = variables.apply("APPDATA");
+            return (roaming.isEmpty() ? userHome.resolve("AppData/Roaming") : Path.of(roaming)).resolve("Bookholder");
+        }
+        return baseFolder(variables.apply("XDG_CONFIG_HOME"), userHome.resolve(".config"));
+    }
+
+    /** The XDG base directory specification wants a path that is not absolute to be ignored. */
+    private static Path baseFolder(String given, Path otherwise) {
+        return (given.isEmpty() || !Path.of(given).isAbsolute() ? otherwise : Path.of(given)).resolve("bookholder");
+    }
+}
