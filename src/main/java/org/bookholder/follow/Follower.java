@@ -3,6 +3,7 @@ package org.bookholder.follow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.bookholder.follow.evidence.Loudness;
 import org.bookholder.follow.graph.PathCosts;
 import org.bookholder.follow.graph.ReadingGraph;
@@ -10,10 +11,11 @@ import org.bookholder.follow.graph.ViterbiTracker;
 import org.bookholder.follow.judge.ReaderProfile;
 import org.bookholder.follow.live.LivePath;
 import org.bookholder.follow.live.OpenEarOpinion;
-import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.FollowEvent;
 import org.bookholder.follow.model.FollowState;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.follow.settle.GuardedSettler;
+import org.bookholder.follow.settle.Settler;
 import org.bookholder.follow.settle.TakeSettler;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.speech.EarKind;
@@ -38,22 +40,39 @@ public final class Follower {
 
     private final ReadingGraph graph;
     private final ViterbiTracker tracker;
+    private final UnaryOperator<Settler> settlers;
     private final ReaderProfile reader = new ReaderProfile();
     private Loudness loudness;
     private OpenEarOpinion echo;
     private LivePath live;
-    private TakeSettler settler;
+    private GuardedSettler settler;
     private FollowState state = FollowState.FOLLOWING;
     private boolean held;
 
     /** Creates a follower that has heard nothing yet; a take at the script's start is running. */
     public Follower(PreparedScript script) {
+        this(script, UnaryOperator.identity());
+    }
+
+    /** The same, with {@code settlers} in place of the settlers that it would make. */
+    public Follower(PreparedScript script, UnaryOperator<Settler> settlers) {
+        this.settlers = settlers;
         graph = new ReadingGraph(script);
         tracker = new ViterbiTracker(graph, PathCosts.standard());
         loudness = new Loudness(StreamTime.ZERO);
         echo = new OpenEarOpinion();
         live = new LivePath(graph, tracker, loudness, echo, 0);
-        settler = new TakeSettler(graph, tracker, reader, 1, loudness, StreamTime.ZERO, 0);
+        settler = settler(1, loudness, StreamTime.ZERO, 0);
+    }
+
+    private GuardedSettler settler(int take, Loudness loud, StreamTime at, int word) {
+        return new GuardedSettler(
+                graph,
+                take,
+                loud,
+                at,
+                word,
+                (start, from) -> settlers.apply(new TakeSettler(graph, tracker, reader, take, loud, start, from)));
     }
 
     /** Begins a take that is to be read from {@code from}; {@code at} is where its audio begins. */
@@ -62,7 +81,7 @@ public final class Follower {
         loudness = new Loudness(at);
         echo = new OpenEarOpinion();
         live = new LivePath(graph, tracker, loudness, echo, word);
-        settler = new TakeSettler(graph, tracker, reader, take, loudness, at, word);
+        settler = settler(take, loudness, at, word);
         state = FollowState.FOLLOWING;
         held = false;
         return List.of(new FollowEvent.Moved(at, position(word), 0));
@@ -102,12 +121,12 @@ public final class Follower {
         if (words.ear() == EarKind.OPEN) {
             echo.settle(words.words().stream().map(RecognizedWord::text).toList(), words.heardTo());
         }
-        List<Attempt> attempts = settler.hear(words);
+        List<FollowEvent> settled = settler.hear(words, before);
         if (words.ear() == EarKind.SCRIPT && !held) {
             live.settle(settler.beam(), words.heardTo());
             events.addAll(shown(words.heardTo(), before));
         }
-        attempts.forEach(a -> events.add(new FollowEvent.AttemptSettled(words.heardTo(), a)));
+        events.addAll(settled);
         return events;
     }
 
@@ -115,6 +134,7 @@ public final class Follower {
         List<FollowEvent> events = new ArrayList<>();
         int now = live.shown();
         if (now != before) {
+            settler.shown(before, now, live.readOn());
             events.add(new FollowEvent.Moved(at, position(now), live.readOn() ? spokenWords(before, now) : 0));
         }
         changed(at).ifPresent(events::add);
@@ -137,8 +157,10 @@ public final class Follower {
     public List<FollowEvent> move(StreamTime at, ReadingPosition to) {
         int word = word(to);
         live.move(word);
-        settler.move(word);
-        return List.of(new FollowEvent.Moved(at, position(word), 0));
+        List<FollowEvent> events = new ArrayList<>();
+        events.add(new FollowEvent.Moved(at, position(word), 0));
+        events.addAll(settler.move(at, word));
+        return events;
     }
 
     /** Stops following until {@link #resume}: what is said meanwhile is neither reading nor an aside. */
@@ -157,7 +179,7 @@ public final class Follower {
 
     /** Settles the whole take; to be called when both ears have finished. */
     public List<FollowEvent> endTake(StreamTime at) {
-        return List.of(settler.finish(at));
+        return settler.finish(at);
     }
 
     private int spokenWords(int from, int to) {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Deviation;
+import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.session.Decision;
 import org.bookholder.session.LineNotes;
@@ -46,6 +47,7 @@ public final class NotesJsonExporter implements Exporter {
         root.set("takes", takes(state));
         root.set("lines", lines(state));
         root.set("asides", asides(state.lines().asides()));
+        root.set("notJudged", notJudged(state.unjudged()));
         root.set("pace", pace(state));
         root.set("fatigue", FatigueJson.of(state.measures().fatigue()));
         root.set("sound", sound(state));
@@ -148,6 +150,19 @@ public final class NotesJsonExporter implements Exporter {
             node.put("said", aside.said());
             node.put("take", aside.take());
             node.put("line", aside.line());
+        }
+        return all;
+    }
+
+    private static ArrayNode notJudged(List<UnjudgedStretch> stretches) {
+        ArrayNode all = JSON.arrayNode();
+        for (UnjudgedStretch stretch : stretches) {
+            ObjectNode node = all.addObject();
+            node.put("take", stretch.take());
+            node.set("start", JsonNumbers.seconds(stretch.start()));
+            node.set("end", JsonNumbers.seconds(stretch.end()));
+            ArrayNode lines = node.putArray("lines");
+            stretch.lines().forEach(lines::add);
         }
         return all;
     }

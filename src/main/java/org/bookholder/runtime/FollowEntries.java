@@ -3,6 +3,7 @@ package org.bookholder.runtime;
 import java.util.List;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.FollowEvent;
+import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.runtime.take.SpoiledLines;
 import org.bookholder.session.Mover;
@@ -48,6 +49,15 @@ final class FollowEntries implements FollowEvent.Listener {
         List<Attempt> attempts = now(event.attempts());
         ledger.enter(new SessionEvent.TakeSettled(event.at(), event.take(), attempts, event.asides()));
         mark(attempts);
+    }
+
+    @Override
+    public void notJudged(FollowEvent.NotJudged event) {
+        UnjudgedStretch stretch = event.stretch();
+        for (Renumbering change : changes) {
+            stretch = change.stretch(stretch);
+        }
+        ledger.enter(new SessionEvent.NotJudged(event.at(), stretch, event.log()));
     }
 
     private void mark(List<Attempt> attempts) {

@@ -14,12 +14,19 @@ import org.bookholder.script.model.Script;
  * @param pace sums for the pace
  * @param fatigue sums for the fatigue report
  * @param heard what was heard of all lines, without what people decided
+ * @param unjudged what the program failed to judge
  * @param revision how many events were applied
  */
-record Accumulators(WordCounts counts, PaceLog pace, FatigueLog fatigue, LineIndex heard, long revision) {
+record Accumulators(
+        WordCounts counts, PaceLog pace, FatigueLog fatigue, LineIndex heard, UnjudgedLines unjudged, long revision) {
     static Accumulators begin(Script script, PaceRules rules, FatigueLimits limits) {
         WordCounts counts = WordCounts.of(script);
         return new Accumulators(
-                counts, PaceLog.begin(rules), FatigueLog.begin(limits), LineIndex.blank(counts.lines()), 0);
+                counts,
+                PaceLog.begin(rules),
+                FatigueLog.begin(limits),
+                LineIndex.blank(counts.lines()),
+                UnjudgedLines.NONE,
+                0);
     }
 }

@@ -18,6 +18,7 @@ final class DeviationText {
         return switch (outcome) {
             case CLEAN -> "";
             case SKIPPED -> "not read";
+            case NOT_JUDGED -> "the program failed here; listen to it or read it again";
             case INCOMPLETE -> attempt.map(a -> brokenOff(line, a)).orElse("broken off");
             case MISREAD -> attempt.map(a -> deviations(line, a)).orElse("misread");
         };

@@ -12,7 +12,8 @@ import org.bookholder.timing.StreamTime;
  * What is known of one line.
  *
  * @param line line number, from 1
- * @param outcome that of the best attempt; where none is complete, incomplete; where there is none, skipped
+ * @param outcome that of the best attempt; where none is complete, incomplete; where there is none, skipped; where none is
+ *     complete and the program failed to judge what was read, not judged
  * @param reached whether the reading came to it or past it
  * @param attempts in order of time
  * @param best the last complete and clean attempt; where none is clean, the last complete one
@@ -118,6 +119,11 @@ public record LineNotes(
         List<Attempt> moved = attempts.stream().map(a -> a.withLine(number)).toList();
         return new LineNotes(
                 number, outcome, reached, moved, best.map(a -> a.withLine(number)), marks, lastMark, decision);
+    }
+
+    /** The same, but that the program failed to judge what was read of it. */
+    LineNotes notJudged() {
+        return new LineNotes(line, Outcome.NOT_JUDGED, true, attempts, best, marks, lastMark, decision);
     }
 
     LineNotes reached(boolean now) {

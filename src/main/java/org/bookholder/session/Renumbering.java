@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
 
@@ -81,6 +82,13 @@ public final class Renumbering {
         return line(line) > 0
                 ? new ReadingPosition(line(line), position.word())
                 : new ReadingPosition(Math.min(goesOn[line - 1], lines + 1), 1);
+    }
+
+    /** The same stretch in terms of the changed script; lines that are gone go with it. */
+    public UnjudgedStretch stretch(UnjudgedStretch old) {
+        List<Integer> lines =
+                old.lines().stream().map(this::line).filter(line -> line > 0).toList();
+        return new UnjudgedStretch(old.take(), old.start(), old.end(), lines);
     }
 
     /** The attempt under its line's number now; empty if the line is gone. */

@@ -6,6 +6,7 @@ import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.FollowState;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.source.ScriptReader;
@@ -50,6 +51,9 @@ public sealed interface SessionEvent {
 
         /** Told of {@link TakeSettled}. */
         void takeSettled(TakeSettled event);
+
+        /** Told of {@link NotJudged}. */
+        void notJudged(NotJudged event);
 
         /** Told of {@link PickupMarked}. */
         void pickupMarked(PickupMarked event);
@@ -184,6 +188,20 @@ public sealed interface SessionEvent {
         @Override
         public void to(Handler handler) {
             handler.takeSettled(this);
+        }
+    }
+
+    /**
+     * The program failed to judge a stretch of a take; following and recording went on.
+     *
+     * @param at audio taken in
+     * @param stretch what is not judged
+     * @param log what went wrong, with all that brings it about again
+     */
+    record NotJudged(StreamTime at, UnjudgedStretch stretch, String log) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.notJudged(this);
         }
     }
 

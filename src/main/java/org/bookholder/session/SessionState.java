@@ -2,6 +2,7 @@ package org.bookholder.session;
 
 import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.pace.PaceRules;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
@@ -133,6 +134,11 @@ public final class SessionState {
     /** Whether the position lies past the last line. */
     public boolean finished() {
         return following.position().line() > sums.counts().lines();
+    }
+
+    /** The stretches that the program failed to judge, in the order in which it did. */
+    public List<UnjudgedStretch> unjudged() {
+        return sums.unjudged().stretches();
     }
 
     /** How many events led here: two states of one session with the same count are the same. */

@@ -36,6 +36,7 @@ final class StateBuilder implements SessionEvent.Handler {
     private PaceLog pace;
     private FatigueLog fatigue;
     private LineIndex heard;
+    private UnjudgedLines unjudged;
 
     StateBuilder(SessionState before) {
         this.before = before;
@@ -51,6 +52,7 @@ final class StateBuilder implements SessionEvent.Handler {
         pace = before.sums().pace();
         fatigue = before.sums().fatigue();
         heard = before.sums().heard();
+        unjudged = before.sums().unjudged();
     }
 
     /** Works an event in; what is shown of the pace depends on what was shown before. */
@@ -88,6 +90,7 @@ final class StateBuilder implements SessionEvent.Handler {
         Renumbering lines = Renumbering.between(script, changed);
         counts = WordCounts.of(changed);
         heard = heard.renumbered(lines, counts.lines());
+        unjudged = unjudged.renumbered(lines);
         remarks = remarks.renumbered(lines);
         following = following.movedTo(lines.position(following.position()), following.mover());
         script = changed;
@@ -276,6 +279,11 @@ final class StateBuilder implements SessionEvent.Handler {
         }
     }
 
+    @Override
+    public void notJudged(SessionEvent.NotJudged event) {
+        unjudged = unjudged.with(event.stretch());
+    }
+
     /** What was heard of the lines, with what people decided laid over it. */
     private PVector<LineNotes> lines() {
         ReviewOverrides rulings = remarks.rulings();
@@ -332,13 +340,14 @@ final class StateBuilder implements SessionEvent.Handler {
                 now,
                 takes,
                 following,
-                new Lines(lines(), asides),
+                new Lines(unjudged.over(lines()), asides),
                 new Measures(
                         pace.reading(counts.before(following.position()), counts.total(), target),
                         fatigue.report(now),
                         sound),
                 troubles,
                 remarks,
-                new Accumulators(counts, pace, fatigue, heard, before.sums().revision() + events));
+                new Accumulators(
+                        counts, pace, fatigue, heard, unjudged, before.sums().revision() + events));
     }
 }

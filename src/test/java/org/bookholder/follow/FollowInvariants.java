@@ -76,6 +76,11 @@ final class FollowInvariants implements FollowEvent.Listener {
         state = FollowState.FOLLOWING;
     }
 
+    @Override
+    public void notJudged(FollowEvent.NotJudged event) {
+        throw new AssertionError("the settler failed: " + event.log());
+    }
+
     private void check(Attempt attempt, StreamTime now) {
         assertThat(attempt.take()).isEqualTo(take);
         assertThat(attempt.ordinal()).isPositive();

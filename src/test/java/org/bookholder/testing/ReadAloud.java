@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.bookholder.follow.Follower;
 import org.bookholder.follow.model.FollowEvent;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.follow.settle.Settler;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.PreparedScript.PreparedWord;
 import org.bookholder.script.model.Script;
@@ -28,8 +30,8 @@ public final class ReadAloud {
     private final List<FollowEvent> events = new ArrayList<>();
     private double now = 0.5;
 
-    private ReadAloud(PreparedScript script) {
-        follower = new Follower(script);
+    private ReadAloud(PreparedScript script, UnaryOperator<Settler> settlers) {
+        follower = new Follower(script, settlers);
         known = script.lines().stream()
                 .flatMap(List::stream)
                 .flatMap(w -> w.forms().stream())
@@ -41,12 +43,17 @@ public final class ReadAloud {
 
     /** A reader of a script whose words the recogniser all knows. */
     public static ReadAloud of(Script script) {
-        return new ReadAloud(known(script));
+        return of(known(script));
     }
 
     /** A reader of a script that was prepared for a recogniser that does not know all of it. */
     public static ReadAloud of(PreparedScript script) {
-        return new ReadAloud(script);
+        return new ReadAloud(script, UnaryOperator.identity());
+    }
+
+    /** A reader of a script that is settled by other settlers. */
+    public static ReadAloud of(Script script, UnaryOperator<Settler> settlers) {
+        return new ReadAloud(known(script), settlers);
     }
 
     /** The script as a recogniser hears it that knows every word. */

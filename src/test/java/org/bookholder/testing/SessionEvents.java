@@ -10,6 +10,7 @@ import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Deviation;
 import org.bookholder.follow.model.FollowState;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.follow.model.WordTime;
 import org.bookholder.session.AcceptedReading;
 import org.bookholder.session.Decision;
@@ -89,12 +90,19 @@ public final class SessionEvents {
                         .as(SessionEvent.PositionMoved::new),
                 Combinators.combine(times(), Arbitraries.of(FollowState.class)).as(SessionEvent.FollowChanged::new),
                 Combinators.combine(times(), attempts()).as(SessionEvent.AttemptSettled::new),
+                Combinators.combine(times(), stretches(), texts()).as(SessionEvent.NotJudged::new),
                 Combinators.combine(
                                 times(),
                                 ordinals(),
                                 attempts().list().ofMaxSize(3),
                                 asides().list().ofMaxSize(3))
                         .as(SessionEvent.TakeSettled::new));
+    }
+
+    private static Arbitrary<UnjudgedStretch> stretches() {
+        return Combinators.combine(
+                        ordinals(), times(), times(), ordinals().list().ofMaxSize(3))
+                .as(UnjudgedStretch::new);
     }
 
     private static Arbitrary<SessionEvent> sound() {

@@ -78,6 +78,11 @@ public final class Loudness {
         return length == 0;
     }
 
+    /** The level of each frame from the take's start on, in dBFS. */
+    public byte[] levels() {
+        return Arrays.copyOf(frames, length);
+    }
+
     /** How long nothing but the room has been heard. */
     public StreamTime quiet() {
         return StreamTime.ofSamples(quiet, FrameLevels.PER_SECOND);

@@ -24,6 +24,9 @@ public sealed interface FollowEvent {
 
         /** Told of {@link TakeSettled}. */
         void takeSettled(TakeSettled event);
+
+        /** Told of {@link NotJudged}. */
+        void notJudged(NotJudged event);
     }
 
     /**
@@ -67,6 +70,20 @@ public sealed interface FollowEvent {
         @Override
         public void to(Listener listener) {
             listener.takeSettled(this);
+        }
+    }
+
+    /**
+     * A fault of the program kept it from judging a stretch of a take; following goes on.
+     *
+     * @param at audio taken in
+     * @param stretch what is not judged
+     * @param log what went wrong, and all that was told to what failed, to bring the fault about again
+     */
+    record NotJudged(StreamTime at, UnjudgedStretch stretch, String log) implements FollowEvent {
+        @Override
+        public void to(Listener listener) {
+            listener.notJudged(this);
         }
     }
 }

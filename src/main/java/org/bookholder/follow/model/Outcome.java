@@ -9,7 +9,9 @@ public enum Outcome {
     /** Broken off and never finished. */
     INCOMPLETE("incomplete"),
     /** Not read. */
-    SKIPPED("skipped");
+    SKIPPED("skipped"),
+    /** Perhaps read, but the program failed to judge it. */
+    NOT_JUDGED("not judged");
 
     private final String label;
 

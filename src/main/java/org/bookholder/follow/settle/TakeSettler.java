@@ -21,9 +21,10 @@ import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
- * The settling path of one take: spans as they close, attempts once both ears have heard them, all of it at the end.
+ * The settling path of a take or a part of it: spans as they close, attempts once both ears have heard them, all of it at
+ * the end.
  */
-public final class TakeSettler {
+public final class TakeSettler implements Settler {
     private final ReadingGraph graph;
     private final int take;
     private final SettlingPath path;
@@ -66,11 +67,13 @@ public final class TakeSettler {
         judge = new AttemptJudge(graph, open, loudness, reader);
     }
 
+    @Override
     public Beam beam() {
         return path.beam();
     }
 
     /** Takes in final words of either ear and returns the attempts that could be judged. */
+    @Override
     public List<Attempt> hear(Hypothesis.Final words) {
         WordOrder order = words.ear() == EarKind.OPEN ? openEar : scriptEar;
         List<RecognizedWord> counted =
@@ -156,14 +159,17 @@ public final class TakeSettler {
         return loudness.heardTo();
     }
 
+    @Override
     public void move(int word) {
         path.move(word);
     }
 
+    @Override
     public void hold(StreamTime at) {
         holds.add(new Held(at, new StreamTime(Long.MAX_VALUE / 2)));
     }
 
+    @Override
     public void resume(StreamTime at) {
         if (!holds.isEmpty()) {
             Held last = holds.remove(holds.size() - 1);
@@ -178,6 +184,7 @@ public final class TakeSettler {
     }
 
     /** Settles the whole take. */
+    @Override
     public FollowEvent.TakeSettled finish(StreamTime at) {
         spans.addAll(builder.add(path.finish()));
         spans.addAll(builder.finish());

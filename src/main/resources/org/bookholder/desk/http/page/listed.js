@@ -6,6 +6,7 @@ import { el } from './words.js';
 export const REASONS = {
   misread: (l) => l.outcome === 'misread',
   incomplete: (l) => l.outcome === 'incomplete',
+  unjudged: (l) => l.outcome === 'not judged',
   decided: (l) => Boolean(l.decision),
 };
 

@@ -72,7 +72,7 @@ export function markWords(row, attempt) {
 
 function what(line, outcome) {
   const parts = [];
-  if (outcome === 'skipped' || outcome === 'incomplete' || outcome === 'misread') {
+  if (outcome === 'skipped' || outcome === 'incomplete' || outcome === 'misread' || outcome === 'not judged') {
     parts.push(line.said && line.said !== 'not read' ? line.said : outcome);
   }
   if (line.attempts.length > 1) parts.push(count(line.attempts.length, 'attempt'));

@@ -1,0 +1,166 @@
+package org.bookholder.follow.settle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.bookholder.follow.evidence.Loudness;
+import org.bookholder.follow.graph.Beam;
+import org.bookholder.follow.graph.ReadingGraph;
+import org.bookholder.follow.model.Aside;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.FollowEvent;
+import org.bookholder.follow.model.UnjudgedStretch;
+import org.bookholder.speech.Hypothesis;
+import org.bookholder.speech.RecognizedWord;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Settles a take whatever goes wrong: where a settler fails, what was not judged by then stays so and is told, and
+ * another one settles the rest of the take.
+ */
+public final class GuardedSettler {
+    private final ReadingGraph graph;
+    private final int take;
+    private final Loudness loudness;
+    private final Settler.Factory factory;
+    private final List<Attempt> kept = new ArrayList<>();
+    private final Map<Integer, Attempt> told = new TreeMap<>();
+    private final SortedSet<Integer> linesRead = new TreeSet<>();
+    private Settler settler;
+    private SettlingLog log;
+    private StreamTime start;
+    private StreamTime latest;
+    private int ordinals;
+    private boolean held;
+    private boolean restarted;
+
+    /**
+     * @param loudness of the take, for the log of a fault
+     * @param start where the take's audio begins
+     * @param word where in the script it is to be read from
+     */
+    public GuardedSettler(
+            ReadingGraph graph, int take, Loudness loudness, StreamTime start, int word, Settler.Factory factory) {
+        this.graph = graph;
+        this.take = take;
+        this.loudness = loudness;
+        this.factory = factory;
+        this.start = start;
+        this.latest = start;
+        settler = factory.begin(start, word);
+        log = new SettlingLog(take, start, word);
+    }
+
+    /** What is believed of the place in the script. */
+    public Beam beam() {
+        return settler.beam();
+    }
+
+    /** Takes in that the voice came to a word, reading on from another one or after a jump. */
+    public void shown(int before, int now, boolean readOn) {
+        for (int word = readOn ? before : now - 1; word < now; word++) {
+            if (word >= 0) {
+                linesRead.add(graph.line(word) + 1);
+            }
+        }
+    }
+
+    /**
+     * Takes in final words of either ear and returns what became known by them.
+     *
+     * @param shown the word that is shown, from which to go on if this fails
+     */
+    public List<FollowEvent> hear(Hypothesis.Final words, int shown) {
+        latest = StreamTime.max(latest, words.heardTo());
+        log.heard(words);
+        List<FollowEvent> events = new ArrayList<>();
+        try {
+            for (Attempt attempt : settler.hear(sinceStart(words))) {
+                Attempt numbered = attempt.withOrdinal(ordinals + attempt.ordinal());
+                told.put(numbered.ordinal(), numbered);
+                linesRead.remove(numbered.line());
+                events.add(new FollowEvent.AttemptSettled(words.heardTo(), numbered));
+            }
+        } catch (RuntimeException e) {
+            events.add(failed(e, words.heardTo(), shown));
+        }
+        return events;
+    }
+
+    /** The words that were said in the part of the take that is being settled. */
+    private Hypothesis.Final sinceStart(Hypothesis.Final words) {
+        List<RecognizedWord> since =
+                words.words().stream().filter(w -> start.isBefore(w.end())).toList();
+        return new Hypothesis.Final(words.ear(), words.heardTo(), restarted ? since : words.words());
+    }
+
+    private FollowEvent failed(RuntimeException cause, StreamTime at, int shown) {
+        FollowEvent event = notJudged(cause, at);
+        kept.addAll(told.values());
+        ordinals = told.keySet().stream().reduce(ordinals, Math::max);
+        told.clear();
+        linesRead.clear();
+        restarted = true;
+        start = latest;
+        settler = factory.begin(start, shown);
+        log = new SettlingLog(take, start, shown);
+        if (held) {
+            hold(start);
+        }
+        return event;
+    }
+
+    private FollowEvent notJudged(RuntimeException cause, StreamTime at) {
+        StreamTime from = told.values().stream().map(Attempt::end).reduce(start, StreamTime::max);
+        UnjudgedStretch stretch = new UnjudgedStretch(take, from, StreamTime.max(from, latest), List.copyOf(linesRead));
+        return new FollowEvent.NotJudged(at, stretch, log.text(cause, loudness));
+    }
+
+    /** Lets reading go on at another word. */
+    public List<FollowEvent> move(StreamTime at, int word) {
+        log.told("move", word);
+        try {
+            settler.move(word);
+            return List.of();
+        } catch (RuntimeException e) {
+            return List.of(failed(e, at, word));
+        }
+    }
+
+    /** Leaves out what is said from now on. */
+    public void hold(StreamTime at) {
+        held = true;
+        log.told("hold", at.ticks());
+        settler.hold(at);
+    }
+
+    /** Takes in again what is said from now on. */
+    public void resume(StreamTime at) {
+        held = false;
+        log.told("resume", at.ticks());
+        settler.resume(at);
+    }
+
+    /** Settles the whole take; what became of it is told last. */
+    public List<FollowEvent> finish(StreamTime at) {
+        log.told("finish", at.ticks());
+        List<FollowEvent> events = new ArrayList<>();
+        List<Attempt> attempts = new ArrayList<>(kept);
+        List<Aside> asides = new ArrayList<>();
+        try {
+            FollowEvent.TakeSettled rest = settler.finish(at);
+            attempts.addAll(rest.attempts());
+            asides.addAll(rest.asides());
+        } catch (RuntimeException e) {
+            events.add(notJudged(e, at));
+            attempts.addAll(told.values());
+        }
+        List<Attempt> numbered = new ArrayList<>();
+        attempts.forEach(attempt -> numbered.add(attempt.withOrdinal(numbered.size() + 1)));
+        events.add(new FollowEvent.TakeSettled(at, take, numbered, asides));
+        return events;
+    }
+}

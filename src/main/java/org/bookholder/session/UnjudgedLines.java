@@ -1,0 +1,31 @@
+package org.bookholder.session;
+
+import org.bookholder.follow.model.UnjudgedStretch;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
+
+/** What the program failed to judge. It is laid over what else is known of the lines. */
+record UnjudgedLines(PVector<UnjudgedStretch> stretches) {
+    static final UnjudgedLines NONE = new UnjudgedLines(TreePVector.empty());
+
+    UnjudgedLines with(UnjudgedStretch stretch) {
+        return new UnjudgedLines(stretches.plus(stretch));
+    }
+
+    UnjudgedLines renumbered(Renumbering change) {
+        return new UnjudgedLines(
+                TreePVector.from(stretches.stream().map(change::stretch).toList()));
+    }
+
+    /** The notes, in which a line of a stretch that was not read whole besides is not judged. */
+    PVector<LineNotes> over(PVector<LineNotes> notes) {
+        PVector<LineNotes> lines = notes;
+        for (UnjudgedStretch stretch : stretches) {
+            for (int line : stretch.lines()) {
+                LineNotes known = lines.get(line - 1);
+                lines = known.best().isPresent() ? lines : lines.with(line - 1, known.notJudged());
+            }
+        }
+        return lines;
+    }
+}
