@@ -50,7 +50,7 @@ public final class ExportChecks {
             BasicFileAttributes file = Files.readAttributes(export, BasicFileAttributes.class);
             ExportCheck check = new ExportCheck(
                     String.valueOf(export.getFileName()), file.size(), changed(file), checked, findings);
-            PrivateFiles.createFolder(note.getParent());
+            PrivateFiles.createFolderFor(note);
             String json = MAPPER.writerWithDefaultPrettyPrinter()
                     .writeValueAsString(new Note(
                             check.file(),

@@ -53,6 +53,18 @@ public final class PrivateFiles {
     }
 
     /**
+     * Creates the folder that a file is to lie in, as {@link #createFolder} does.
+     *
+     * @throws IOException if it cannot be created, or a file has its name
+     */
+    public static void createFolderFor(Path file) throws IOException {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder != null) {
+            createFolder(folder);
+        }
+    }
+
+    /**
      * Creates an empty file for those who write it piece by piece. One that is there is left as it is.
      *
      * @throws IOException if it cannot be created

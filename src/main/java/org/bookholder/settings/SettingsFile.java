@@ -67,7 +67,7 @@ public record SettingsFile(Path path, String what) {
             text = text.with(form, value.getKey(), value.getValue());
         }
         try {
-            PrivateFiles.createFolder(path.toAbsolutePath().getParent());
+            PrivateFiles.createFolderFor(path);
             new AtomicFiles(Access.OWNER).write(path, text.text());
         } catch (IOException e) {
             throw new ProblemException(
