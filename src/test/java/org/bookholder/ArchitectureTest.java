@@ -73,7 +73,7 @@ final class ArchitectureTest {
             "follow", List.of("model", "graph", "evidence", "live", "judge", "settle"),
             "journal", List.of("event", "sqlite"),
             "view", List.of("input", "settings", "layout", "motion", "cue", "page"),
-            "runtime", List.of("stage", "source", "record", "take"),
+            "runtime", List.of("stage", "source", "record", "take", "recovery"),
             "app",
                     List.of(
                             "environment",

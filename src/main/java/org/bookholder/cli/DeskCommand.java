@@ -68,6 +68,10 @@ final class DeskCommand implements Callable<Integer> {
 
     private int review(Path place) throws ProblemException {
         DeskRequest request = options.request();
+        int interrupted = new Recovery(here, terminal).settle(place);
+        if (interrupted != 0) {
+            return interrupted;
+        }
         try (Shutdown shutdown = Shutdown.onInterrupt(() -> {});
                 ReviewSession review = ReviewSession.of(here, place);
                 RunningDesk desk = RunningDesk.of(here, request, place, SessionDirectory.of(review.place()))) {

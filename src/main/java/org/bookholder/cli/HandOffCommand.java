@@ -40,9 +40,13 @@ final class HandOffCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         HandOffRequest request = options.request();
+        Path place = Objects.requireNonNull(session);
+        int interrupted = new Recovery(here, terminal).settle(place);
+        if (interrupted != 0) {
+            return interrupted;
+        }
         return InterruptibleCommand.run(terminal, HandOffOutput.INTERRUPTED, stop -> {
-            HandOffOutput.print(
-                    new HandOffService(here, request, stop).write(Objects.requireNonNull(session)), terminal);
+            HandOffOutput.print(new HandOffService(here, request, stop).write(place), terminal);
             return 0;
         });
     }

@@ -48,6 +48,10 @@ final class NotesCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException, IOException {
         Path place = Objects.requireNonNull(folder);
+        int interrupted = new Recovery(here, terminal).settle(place);
+        if (interrupted != 0) {
+            return interrupted;
+        }
         try (StoredSession session = StoredSession.open(here, place)) {
             Installed.exporter(name()).write(session.state(), session.events(), terminal.out());
             terminal.out().flush();

@@ -31,12 +31,17 @@ final class ProgressBar implements AutoCloseable {
 
     /** So much of 1 is done. */
     void show(double part) {
+        show(name, part);
+    }
+
+    /** The same of what is called {@code step} meanwhile, a name no longer than the bar's. */
+    void show(String step, double part) {
         long now = nanoTime.getAsLong();
         if (!console || now - shown < PERIOD_NANOS) {
             return;
         }
         shown = now;
-        out.print("\r" + text(part, (now - begun) / 1e9));
+        out.print("\r" + text(step, part, (now - begun) / 1e9));
         out.flush();
     }
 
@@ -49,14 +54,14 @@ final class ProgressBar implements AutoCloseable {
         }
     }
 
-    private String text(double part, double seconds) {
+    private String text(String step, double part, double seconds) {
         double done = Math.max(0, Math.min(1, part));
         int full = (int) (done * WIDTH);
         double left = done < 0.02 ? -1 : seconds / done - seconds;
         return String.format(
                 Locale.ROOT,
                 "%s  [%s%s] %3.0f %%%s",
-                name,
+                step,
                 "#".repeat(full),
                 ".".repeat(WIDTH - full),
                 100 * done,

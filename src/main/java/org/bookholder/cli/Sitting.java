@@ -113,6 +113,10 @@ final class Sitting {
             AudioSource first,
             Optional<Ears> ears)
             throws ProblemException {
+        int interrupted = ears.isPresent() ? new Recovery(here, terminal).settle(folder, ears.get()) : 0;
+        if (interrupted != 0) {
+            return interrupted;
+        }
         ReplayedSession past = Resumption.of(folder, lesson.script(), lesson.text(), limits);
         SessionState before = past.state();
         folder.keepScript(lesson.script().source(), lesson.text());

@@ -151,12 +151,12 @@ public final class SessionFolder implements AutoCloseable {
      *
      * @param take take number, from 1
      * @param start when the take's first sample sounds, on the session's audio
-     * @return empty if the take was not recorded
+     * @return empty if nothing of the take was recorded; a kill may leave a file without any sample
      * @throws ProblemException if the file is there and cannot be read
      */
     public Optional<TakeAudio> audio(int take, StreamTime start) throws ProblemException {
         Path file = takeFile(take);
-        return Files.exists(file) ? Optional.of(TakeAudio.open(file, start)) : Optional.empty();
+        return TakeFile.holdsSound(file) ? Optional.of(TakeAudio.open(file, start)) : Optional.empty();
     }
 
     /**

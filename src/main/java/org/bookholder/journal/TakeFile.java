@@ -18,6 +18,11 @@ import org.bookholder.speech.wav.WavHeader;
  * @param rate samples per second
  */
 public record TakeFile(Path path, long length, int rate) {
+    /** Whether there is a file with any sample in it. */
+    public static boolean holdsSound(Path path) {
+        return WavHeader.wholeSamples(path.toFile().length()) > 0;
+    }
+
     /**
      * Opens a take's file.
      *

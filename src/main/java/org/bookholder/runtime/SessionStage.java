@@ -15,6 +15,7 @@ import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.runtime.take.EvidenceOrder.Evidence;
 import org.bookholder.runtime.take.EvidenceOrder.Kind;
+import org.bookholder.runtime.take.FollowEntries;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.runtime.take.Report;
 import org.bookholder.runtime.take.RunningTake;

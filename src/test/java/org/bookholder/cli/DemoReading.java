@@ -1,6 +1,7 @@
 package org.bookholder.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.bookholder.testing.ChildJvm;
 import org.bookholder.testing.Needs;
@@ -16,6 +17,12 @@ final class DemoReading {
     /** Skips a test where there is no speech model. */
     static void needed() {
         Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
+    }
+
+    /** Gives a program whose home is {@code home} the speech model. */
+    static void linkModel(Path home) throws IOException {
+        Files.createDirectories(home.resolve("models"));
+        Files.createSymbolicLink(home.resolve("models/vosk-model-en-us"), MODEL.toAbsolutePath());
     }
 
     /** Begins to read, without a window. */

@@ -26,6 +26,7 @@ final class KillTest {
     void find() {
         DemoReading.needed();
         program = new Program(folder);
+        program.equipment.hearsForReal();
         session = program.path("session");
     }
 
@@ -38,8 +39,16 @@ final class KillTest {
         assertThat(program.run("sessions", folder.toString())).isZero();
         assertThat(program.out()).contains("broken off", "1 take", "Reading a bent wheel");
 
+        // Without a recogniser what is known is shown.
+        assertThat(notes().at("/lines/0/outcome").asText()).isEqualTo("clean");
+        assertThat(program.err()).contains("take 1 was broken off", "it cannot be listened to again", "no model folder");
+
+        DemoReading.linkModel(folder);
         JsonNode before = notes();
+        assertThat(program.err()).contains("take 1 was broken off; listening again to what was recorded");
         assertThat(before.at("/lines/0/outcome").asText()).isEqualTo("clean");
+        assertThat(notes()).isEqualTo(before);
+        assertThat(program.err()).isEmpty();
 
         String more = program.recording("more.wav", 1);
         assertThat(program.run(

@@ -67,16 +67,25 @@ public final class Resumption {
         return ScriptReader.parse(opened.get().scriptText(), script.source(), Format.of(script.source()));
     }
 
-    private static SessionEvent ended(SessionFolder folder, Take take, StreamTime seen) throws ProblemException {
-        StreamTime end = seen;
-        Optional<TakeAudio> audio = folder.audio(take.number(), take.start());
-        if (audio.isPresent()) {
-            try (TakeAudio open = audio.get()) {
-                end = StreamTime.max(end, open.end());
-            }
-        }
+    private static SessionEvent ended(SessionFolder folder, Take take, StreamTime seen) {
+        StreamTime end = StreamTime.max(seen, recordedTo(folder, take));
         double seconds = end.since(take.start()).seconds();
         Instant when = take.when().plus(Duration.ofNanos(Math.round(seconds * 1e9)));
         return new SessionEvent.TakeEnded(end, take.number(), when, "broken off");
+    }
+
+    /** Where a take's recording ends; one that cannot be read stops nobody from reading on. */
+    private static StreamTime recordedTo(SessionFolder folder, Take take) {
+        try {
+            Optional<TakeAudio> audio = folder.audio(take.number(), take.start());
+            if (audio.isPresent()) {
+                try (TakeAudio open = audio.get()) {
+                    return open.end();
+                }
+            }
+            return take.start();
+        } catch (ProblemException unreadable) {
+            return take.start();
+        }
     }
 }

@@ -31,7 +31,8 @@ public final class EvidenceOrder {
     public enum Kind {
         LEVELS,
         OPEN_EAR,
-        SCRIPT_EAR;
+        SCRIPT_EAR,
+        PERSON;
 
         public static Kind of(EarKind ear) {
             return ear == EarKind.SCRIPT ? SCRIPT_EAR : OPEN_EAR;
@@ -49,7 +50,7 @@ public final class EvidenceOrder {
     private record Numbered(Evidence evidence, long number) {}
 
     /** Creates the order of evidence from {@code ears}; of none, if it is to pass at once. */
-    EvidenceOrder(Set<EarKind> ears) {
+    public EvidenceOrder(Set<EarKind> ears) {
         ears.forEach(ear -> heardTo.put(ear, StreamTime.ZERO));
     }
 

@@ -26,6 +26,15 @@ public final class SpoiledLines {
         spoils.add(spoil);
     }
 
+    /** A mark of this take that was given before; one that a person gave is left alone. */
+    public void given(SessionEvent.PickupMarked mark) {
+        for (Spoil.Kind kind : Spoil.Kind.values()) {
+            if (kind.label().equals(mark.note())) {
+                marked.add(new Mark(mark.line(), mark.at(), kind));
+            }
+        }
+    }
+
     /** The marks that attempts which were just settled call for and that were not given yet. */
     public List<SessionEvent> marks(SessionState state, List<Attempt> settled) {
         List<SessionEvent> marks = new ArrayList<>();

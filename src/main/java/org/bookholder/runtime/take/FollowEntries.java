@@ -1,24 +1,23 @@
-package org.bookholder.runtime;
+package org.bookholder.runtime.take;
 
 import java.util.List;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.FollowEvent;
 import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.runtime.record.SessionRecorder;
-import org.bookholder.runtime.take.SpoiledLines;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Renumbering;
 import org.bookholder.session.SessionEvent;
 
-/** Enters what following found out, in terms of the script as it is now. */
-final class FollowEntries implements FollowEvent.Listener {
+/** Enters what following found out, in terms of the script as it is now. Confined to the recorder's thread. */
+public final class FollowEntries implements FollowEvent.Listener {
     private final SessionRecorder ledger;
     private final Mover mover;
     private final List<Renumbering> changes;
     private final SpoiledLines spoiled;
 
     /** Enters what was found out of a take after which the script was changed as told. */
-    FollowEntries(SessionRecorder ledger, Mover mover, List<Renumbering> changes, SpoiledLines spoiled) {
+    public FollowEntries(SessionRecorder ledger, Mover mover, List<Renumbering> changes, SpoiledLines spoiled) {
         this.ledger = ledger;
         this.mover = mover;
         this.changes = changes;

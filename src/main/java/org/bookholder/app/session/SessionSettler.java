@@ -1,0 +1,56 @@
+package org.bookholder.app.session;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionSummary.Standing;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.recovery.RecoveryProgress;
+import org.bookholder.runtime.recovery.SessionRecovery;
+import org.bookholder.speech.Ears;
+
+/** Listens again to takes of a stored session that were broken off before they were settled. */
+public final class SessionSettler {
+    private SessionSettler() {}
+
+    /**
+     * The takes that were not settled, in order; none while the session is open somewhere.
+     *
+     * @throws ProblemException if no session that can be read lies in {@code place}
+     */
+    public static List<Integer> unsettled(Environment here, Path place) throws ProblemException {
+        List<Integer> takes;
+        try (SessionFolder folder = SessionFolder.openForReading(place)) {
+            takes = unsettled(folder);
+        }
+        boolean open =
+                !takes.isEmpty() && SessionFolder.summary(place, here.locks()).standing() == Standing.OPEN;
+        return open ? List.of() : takes;
+    }
+
+    /** The same of a session that is open here. */
+    public static List<Integer> unsettled(SessionFolder folder) throws ProblemException {
+        return SessionRecovery.unsettled(folder.journal().events());
+    }
+
+    /**
+     * Settles them with the model that came with the program.
+     *
+     * @param progress told how far it has got; may throw to leave the take that is being listened to as it was
+     * @return which takes could not be listened to and why, a sentence each
+     * @throws ProblemException if there is no recogniser, or the session cannot be written
+     */
+    public static List<String> settle(Environment here, Path place, RecoveryProgress progress) throws ProblemException {
+        try (Ears ears = here.equipment().ears(here.model());
+                SessionFolder folder = SessionFolder.open(place, here.locks())) {
+            return settle(here, folder, ears, progress);
+        }
+    }
+
+    /** The same of a session that is open here, with ears that are there already. */
+    public static List<String> settle(Environment here, SessionFolder folder, Ears ears, RecoveryProgress progress)
+            throws ProblemException {
+        return SessionRecovery.settle(folder, ears, BreakLimits.of(here), progress);
+    }
+}

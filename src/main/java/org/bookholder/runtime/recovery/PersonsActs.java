@@ -1,0 +1,39 @@
+package org.bookholder.runtime.recovery;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.bookholder.follow.Follower;
+import org.bookholder.runtime.take.EvidenceOrder.Evidence;
+import org.bookholder.runtime.take.EvidenceOrder.Kind;
+import org.bookholder.session.Mover;
+import org.bookholder.session.SessionEvent;
+
+/** What people did in a take that its follower has to know: where they put the position, and when they held. */
+final class PersonsActs {
+    private PersonsActs() {}
+
+    /** All of them, each at its time. What they led to is in the journal already, so nothing is found out by them. */
+    static List<Evidence> of(UnsettledTake take) {
+        List<Evidence> acts = new ArrayList<>();
+        for (SessionEvent event : take.events()) {
+            if (event instanceof SessionEvent.Held) {
+                acts.add(act(event, follower -> follower.hold(event.at())));
+            } else if (event instanceof SessionEvent.Resumed) {
+                acts.add(act(event, follower -> follower.resume(event.at())));
+            } else if (event instanceof SessionEvent.PositionMoved moved && moved.mover() != Mover.VOICE) {
+                acts.add(act(event, follower -> follower.move(moved.at(), moved.position())));
+            } else if (event instanceof SessionEvent.TakeEnded) {
+                break;
+            }
+        }
+        return acts;
+    }
+
+    private static Evidence act(SessionEvent event, Consumer<Follower> act) {
+        return new Evidence(event.at(), Kind.PERSON, follower -> {
+            act.accept(follower);
+            return List.of();
+        });
+    }
+}

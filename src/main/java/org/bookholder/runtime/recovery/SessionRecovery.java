@@ -1,0 +1,178 @@
+package org.bookholder.runtime.recovery;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.FollowEvent;
+import org.bookholder.journal.Replay;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.TakeAudio;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.record.JournalQueue;
+import org.bookholder.runtime.record.JournalStage;
+import org.bookholder.runtime.record.ReplayedSession;
+import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.take.FollowEntries;
+import org.bookholder.runtime.take.SpoiledLines;
+import org.bookholder.script.model.PreparedScript;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.pronounce.ScriptPreparer;
+import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.ScriptReader.Format;
+import org.bookholder.session.Mover;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.session.Takes;
+import org.bookholder.speech.Ears;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Settles the takes of a kept session that were broken off before they were settled: a kill leaves what was read in the
+ * recording and not in the notes. Confined to one thread.
+ */
+public final class SessionRecovery {
+    /** A take whose recording is this much shorter than what is known of it has lost sound. */
+    private static final StreamTime MISSING = StreamTime.ofSeconds(2);
+
+    private final SessionFolder folder;
+    private final Ears ears;
+    private final JournalQueue queue = new JournalQueue();
+    private final SessionRecorder recorder;
+    private final List<UnsettledTake> takes;
+    private final List<String> troubles = new ArrayList<>();
+
+    private SessionRecovery(SessionFolder folder, Ears ears, SessionState before, List<UnsettledTake> takes) {
+        this.folder = folder;
+        this.ears = ears;
+        this.recorder = new SessionRecorder(queue, before);
+        this.takes = takes;
+    }
+
+    /** The numbers of the takes that were not settled, in order. */
+    public static List<Integer> unsettled(List<SessionEvent> events) {
+        return UnsettledTake.numbers(events);
+    }
+
+    /**
+     * Listens to each take that was not settled and enters what became of it in the journal. A take that cannot be listened
+     * to stays as it is.
+     *
+     * @param folder the session, opened to go on with it
+     * @param ears the recogniser; not closed
+     * @param progress told how far it has got; what it throws leaves the take that is listened to as it was
+     * @return which takes could not be listened to and why, a sentence each
+     * @throws ProblemException if the session cannot be read or written
+     */
+    public static List<String> settle(SessionFolder folder, Ears ears, FatigueLimits limits, RecoveryProgress progress)
+            throws ProblemException {
+        List<SessionEvent> events = folder.journal().events();
+        List<UnsettledTake> takes = UnsettledTake.of(events);
+        if (takes.isEmpty()) {
+            return List.of();
+        }
+        SessionEvent.Opened opened = Replay.firstOpened(events).orElseThrow();
+        Script script = ScriptReader.parse(opened.scriptText(), opened.source(), Format.of(opened.source()));
+        SessionState before = ReplayedSession.of(script, limits, events).state();
+        SessionRecovery recovery = new SessionRecovery(folder, ears, before, takes);
+        recovery.settle(progress);
+        return List.copyOf(recovery.troubles);
+    }
+
+    private void settle(RecoveryProgress progress) throws ProblemException {
+        for (UnsettledTake take : takes) {
+            try {
+                settle(take, progress);
+            } catch (ProblemException e) {
+                troubles.add("take " + take.number() + " cannot be listened to again (" + e.getMessage() + ")");
+            }
+            save(take);
+        }
+    }
+
+    private void save(UnsettledTake take) throws ProblemException {
+        new JournalStage(queue, folder.journal(), () -> 0, () -> true).writeRest();
+        if (!queue.failure().isEmpty()) {
+            throw new ProblemException(
+                    "what became of take " + take.number() + " cannot be saved (" + queue.failure() + ")",
+                    folder.path().toString(),
+                    "see that the folder can be written and the disk has room, and open the session again");
+        }
+    }
+
+    private void settle(UnsettledTake take, RecoveryProgress progress) throws ProblemException {
+        Path file = folder.takeFile(take.number());
+        Optional<TakeAudio> audio = folder.audio(take.number(), take.start());
+        if (audio.isEmpty()) {
+            boolean lost = !take.started().audio().isEmpty()
+                    && MISSING.isBefore(take.seenTo().since(take.start()));
+            if (lost) {
+                throw new ProblemException("its sound is missing", file.toString(), "put the recording back");
+            }
+            enter(take, List.of(settled(take, take.start(), take.attemptsFrom(take.start()))), new SpoiledLines());
+            return;
+        }
+        PreparedScript script = ScriptPreparer.prepare(take.script(), ears.vocabulary());
+        try (TakeAudio first = audio.get();
+                TakeAudio second = folder.audio(take.number(), take.start()).orElseThrow()) {
+            TakeListener listener = new TakeListener(take, script, first, second);
+            List<FollowEvent> found = listener.listen(script, ears, progress);
+            enter(take, withUnrecorded(take, found, first.end()), listener.spoiled());
+        }
+    }
+
+    /** Where the recording stopped before the take did, attempts that were settled later are kept as they were. */
+    private List<FollowEvent> withUnrecorded(UnsettledTake take, List<FollowEvent> found, StreamTime recordedTo) {
+        StreamTime seen = take.seenTo();
+        if (!MISSING.isBefore(seen.since(recordedTo))) {
+            return found;
+        }
+        troubles.add(String.format(
+                Locale.ROOT,
+                "of take %d only the first %.0f s of %.0f s were recorded; what was read later is not known",
+                take.number(),
+                recordedTo.since(take.start()).seconds(),
+                seen.since(take.start()).seconds()));
+        List<FollowEvent> all = new ArrayList<>(found);
+        if (all.remove(all.size() - 1) instanceof FollowEvent.TakeSettled heard) {
+            List<Attempt> attempts = new ArrayList<>(heard.attempts());
+            for (Attempt later : take.attemptsFrom(recordedTo)) {
+                attempts.add(later.withOrdinal(attempts.size() + 1));
+            }
+            all.add(new FollowEvent.TakeSettled(heard.at(), heard.take(), attempts, heard.asides()));
+        }
+        return all;
+    }
+
+    private static FollowEvent settled(UnsettledTake take, StreamTime recordedTo, List<Attempt> attempts) {
+        return new FollowEvent.TakeSettled(take.end(recordedTo), take.number(), attempts, List.of());
+    }
+
+    /** Enters what the journal does not have yet: the end of the way through the take, its end, and its outcome. */
+    private void enter(UnsettledTake take, List<FollowEvent> found, SpoiledLines spoiled) {
+        FollowEntries entries = new FollowEntries(recorder, Mover.VOICE, take.changes(), spoiled);
+        Takes known = recorder.state().takes();
+        boolean running = known.rolling() && take.number() == known.last().number();
+        StreamTime followedTo = take.followedTo();
+        FollowEvent outcome = found.get(found.size() - 1);
+        for (FollowEvent event : found.subList(0, found.size() - 1)) {
+            if (running && followedTo.isBefore(event.at())) {
+                event.to(entries);
+            }
+        }
+        if (running) {
+            recorder.enter(ended(take, outcome.at()));
+        }
+        outcome.to(entries);
+    }
+
+    private static SessionEvent ended(UnsettledTake take, StreamTime end) {
+        Duration length = end.since(take.start()).toDuration();
+        return new SessionEvent.TakeEnded(
+                end, take.number(), take.started().when().plus(length), "broken off");
+    }
+}
