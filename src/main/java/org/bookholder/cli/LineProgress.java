@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Map;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineNotes;
-import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Pickups;
 
 /** Prints each line's outcome, with what was said instead, when it is first known, and again when it changes. */
 final class LineProgress {

@@ -7,13 +7,13 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.source.Listening;
+import org.bookholder.runtime.source.SourceListener;
 import org.bookholder.runtime.stage.Latest;
 import org.bookholder.sound.CheckRecording;
 import org.bookholder.sound.LoudnessReading;
-import org.bookholder.sound.Remark;
-import org.bookholder.sound.Remark.Grade;
 import org.bookholder.sound.SoundCheck;
+import org.bookholder.sound.SoundFinding;
+import org.bookholder.sound.SoundFinding.Grade;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.wav.WavSource;
 import org.jspecify.annotations.Nullable;
@@ -103,7 +103,7 @@ final class SoundCommand implements Callable<Integer> {
         if (live) {
             ask("Say nothing for %.0f s: the room is measured.", SETTLING + room);
         }
-        try (Listening listening = Listening.start(source, block -> {
+        try (SourceListener listening = SourceListener.start(source, block -> {
             boolean more = recording.hear(block);
             roomHeard.set(recording.roomHeard());
             return more;
@@ -145,7 +145,7 @@ final class SoundCommand implements Callable<Integer> {
 
     private void tell(SoundCheck check) {
         terminal.out().println();
-        for (Remark remark : check.remarks()) {
+        for (SoundFinding remark : check.remarks()) {
             terminal.out().println(row(remark.about(), remark.grade().label(), remark.figure()));
             if (!remark.advice().isEmpty()) {
                 terminal.out().println(row("", "", "try: " + remark.advice()));

@@ -5,8 +5,8 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.bookholder.handoff.JsonNumbers;
 import org.bookholder.sound.LoudnessReading;
-import org.bookholder.sound.Remark;
 import org.bookholder.sound.SoundCheck;
+import org.bookholder.sound.SoundFinding;
 
 /** A sound check as JSON, for other programs: levels in dBFS, loudness in LUFS, and what is said of each side. */
 final class SoundJson {
@@ -53,7 +53,7 @@ final class SoundJson {
         return node;
     }
 
-    private static ObjectNode remark(Remark remark) {
+    private static ObjectNode remark(SoundFinding remark) {
         ObjectNode node = JSON.objectNode();
         node.put("grade", remark.grade().label());
         node.put("about", remark.about());

@@ -1,5 +1,7 @@
 package org.bookholder.cutlist;
 
+import java.util.Optional;
+import org.bookholder.follow.model.Aside;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -7,9 +9,14 @@ import org.bookholder.timing.StreamTime;
  *
  * @param kind what it is about
  * @param offset from the beginning of its clip or gap
- * @param text the note
+ * @param line the line that it is about, or at which an aside is told; from 1
+ * @param aside what was said that is not in the script; empty for the other kinds
  */
-public record CutMarker(Kind kind, StreamTime offset, String text) {
+public record CutMarker(Kind kind, StreamTime offset, int line, Optional<Aside> aside) {
+    static CutMarker of(Kind kind, StreamTime offset, int line) {
+        return new CutMarker(kind, offset, line, Optional.empty());
+    }
+
     /** What a note can be about. */
     public enum Kind {
         /** A line to be recorded again. */

@@ -9,6 +9,7 @@ import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.session.Decision;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
@@ -150,7 +151,7 @@ public final class CutPlanner {
             List<CutMarker> markers = new ArrayList<>();
             for (Attempt attempt : run) {
                 LineNotes line = state.lines().notes(attempt.line());
-                LineMarker.of(state, line, attempt.start().since(in)).ifPresent(markers::add);
+                of(line, attempt.start().since(in)).ifPresent(markers::add);
                 StreamTime after = attempt.equals(run.get(run.size() - 1)) ? out : attempt.end();
                 asides(attempt.line()).forEach(aside -> markers.add(aside(aside, after.since(in))));
             }
@@ -159,9 +160,32 @@ public final class CutPlanner {
 
         List<CutMarker> ofGap(LineNotes line) {
             List<CutMarker> markers = new ArrayList<>();
-            markers.add(LineMarker.ofGap(state, line));
+            markers.add(CutMarker.of(
+                    line.kept() ? CutMarker.Kind.FIX : CutMarker.Kind.PICKUP, StreamTime.ZERO, line.line()));
             asides(line.line()).forEach(aside -> markers.add(aside(aside, StreamTime.ZERO)));
             return markers;
+        }
+
+        /** The marker of a line that is used; empty if there is nothing to tell. */
+        private Optional<CutMarker> of(LineNotes line, StreamTime offset) {
+            if (line.pickup()) {
+                return Optional.of(CutMarker.of(CutMarker.Kind.PICKUP, offset, line.line()));
+            }
+            if (line.decidedTo(Decision.Choice.FIX_IN_EDIT)) {
+                return Optional.of(CutMarker.of(CutMarker.Kind.FIX, offset, line.line()));
+            }
+            return written(line)
+                    ? Optional.of(CutMarker.of(CutMarker.Kind.NOTE, offset, line.line()))
+                    : Optional.empty();
+        }
+
+        /** Whether someone wrote something on the line. */
+        private boolean written(LineNotes line) {
+            return line.marks().stream().anyMatch(mark -> !mark.isEmpty())
+                    || state.remarks().notes().stream()
+                            .anyMatch(note -> note.line() == line.line()
+                                    && !note.pickup()
+                                    && !note.text().isEmpty());
         }
 
         /** What was said before line 1 is told at line 1. */
@@ -171,9 +195,8 @@ public final class CutPlanner {
                     .toList();
         }
 
-        private CutMarker aside(Aside aside, StreamTime offset) {
-            String said = aside.said().isEmpty() ? "not understood" : "\u201c" + aside.said() + "\u201d";
-            return new CutMarker(CutMarker.Kind.ASIDE, offset, "aside, take " + aside.take() + ", not used: " + said);
+        private static CutMarker aside(Aside aside, StreamTime offset) {
+            return new CutMarker(CutMarker.Kind.ASIDE, offset, Math.max(1, aside.line()), Optional.of(aside));
         }
     }
 }

@@ -74,7 +74,7 @@ public final class FilmCheck implements Film.Viewer {
         FactsCheck.check(
                 findings,
                 profile,
-                Setting.MISMATCH,
+                ProfileSetting.MISMATCH,
                 apart,
                 pictureEnd.isBefore(soundEnd)
                         ? "the sound goes on for %.2f s after the picture"
@@ -87,7 +87,7 @@ public final class FilmCheck implements Film.Viewer {
             FactsCheck.check(
                     findings,
                     profile,
-                    Setting.LOUDNESS,
+                    ProfileSetting.LOUDNESS,
                     reading.integrated(),
                     film.sound().filter(s -> s.channels() == 1).isPresent()
                             ? "the loudness is %.1f LUFS, its one channel heard on two loudspeakers"
@@ -97,7 +97,7 @@ public final class FilmCheck implements Film.Viewer {
         FactsCheck.check(
                 findings,
                 profile,
-                Setting.TRUE_PEAK,
+                ProfileSetting.TRUE_PEAK,
                 reading.truePeak(),
                 "the true peak is %.1f dBTP",
                 "use a limiter that knows true peaks, or lower the sound");

@@ -21,12 +21,12 @@ final class PictureFinder {
         this.profile = profile;
         this.findings = findings;
         this.blips = new BlipFinder((start, end, count) -> {
-            if (profile.range(Setting.BLIPS).isPresent()) {
+            if (profile.range(ProfileSetting.BLIPS).isPresent()) {
                 findings.add(Finding.at(
                         start,
                         end,
                         Grade.MEND,
-                        Setting.BLIPS.label(),
+                        ProfileSetting.BLIPS.label(),
                         count == 1 ? "one frame of something else" : count + " frames of something else",
                         "cut them out"));
             }
@@ -65,9 +65,9 @@ final class PictureFinder {
     private void black(StreamTime start, StreamTime end, int count) {
         double seconds = end.since(start).seconds();
         boolean outside = start.equals(first) || atEnd;
-        double most = outside ? Setting.BLACK_AT_ENDS : profile.most(Setting.BLACK);
+        double most = outside ? ProfileSetting.BLACK_AT_ENDS : profile.most(ProfileSetting.BLACK);
         // A shorter stretch inside is a blip, or not black at all.
-        if (profile.range(Setting.BLACK).isEmpty() || count <= BlipFinder.LONGEST || (outside && seconds <= most)) {
+        if (profile.range(ProfileSetting.BLACK).isEmpty() || count <= BlipFinder.LONGEST || (outside && seconds <= most)) {
             return;
         }
         boolean whole = start.equals(first) && atEnd;
@@ -75,19 +75,19 @@ final class PictureFinder {
                 start,
                 end,
                 seconds > most ? Grade.MEND : Grade.LOOK,
-                Setting.BLACK.label(),
+                ProfileSetting.BLACK.label(),
                 whole ? "the picture is black throughout" : "black for " + seconds(seconds),
                 whole ? "export it again with the picture switched on" : "close the gap, unless it is meant"));
     }
 
     private void endStill(StreamTime end) {
         double seconds = end.since(stillSince).seconds();
-        if (still != null && seconds > profile.most(Setting.FROZEN)) {
+        if (still != null && seconds > profile.most(ProfileSetting.FROZEN)) {
             findings.add(Finding.at(
                     stillSince,
                     end,
                     Grade.LOOK,
-                    Setting.FROZEN.label(),
+                    ProfileSetting.FROZEN.label(),
                     "nothing moves for " + seconds(seconds),
                     "look whether the picture is frozen, or a still that is meant"));
         }

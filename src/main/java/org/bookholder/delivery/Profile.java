@@ -9,30 +9,30 @@ import java.util.Optional;
  * @param name where it comes from, for people
  * @param limits what is allowed; what is not listed is not checked
  */
-public record Profile(String name, Map<Setting, Limit> limits) {
+public record Profile(String name, Map<ProfileSetting, Limit> limits) {
     /** Copies the map. */
     public Profile {
         limits = Map.copyOf(limits);
     }
 
-    Optional<Limit.OneOf> words(Setting setting) {
+    Optional<Limit.OneOf> words(ProfileSetting setting) {
         return limit(setting, Limit.OneOf.class);
     }
 
-    Optional<Limit.Between> range(Setting setting) {
+    Optional<Limit.Between> range(ProfileSetting setting) {
         return limit(setting, Limit.Between.class);
     }
 
-    Optional<Limit.Matching> pattern(Setting setting) {
+    Optional<Limit.Matching> pattern(ProfileSetting setting) {
         return limit(setting, Limit.Matching.class);
     }
 
     /** The most that is allowed, or infinity where it is not checked. */
-    double most(Setting setting) {
+    double most(ProfileSetting setting) {
         return range(setting).map(Limit.Between::most).orElse(Double.POSITIVE_INFINITY);
     }
 
-    private <T extends Limit> Optional<T> limit(Setting setting, Class<T> form) {
+    private <T extends Limit> Optional<T> limit(ProfileSetting setting, Class<T> form) {
         return Optional.ofNullable(limits.get(setting)).map(form::cast);
     }
 }

@@ -22,7 +22,7 @@ public final class ProfileForm {
     /** What can be set. */
     public static final Form<Limit> FORM = new Form<>(
             "setting",
-            Arrays.stream(Setting.values())
+            Arrays.stream(ProfileSetting.values())
                     .map(setting -> new Form.Field<>(
                             setting.label(), setting.comment(), given -> limit(setting, given.text(), given.where())))
                     .toList());
@@ -31,8 +31,8 @@ public final class ProfileForm {
 
     /** The profile that is used unless another is named. */
     public static Profile usual() {
-        Map<Setting, Limit> limits = new EnumMap<>(Setting.class);
-        for (Setting setting : Setting.values()) {
+        Map<ProfileSetting, Limit> limits = new EnumMap<>(ProfileSetting.class);
+        for (ProfileSetting setting : ProfileSetting.values()) {
             limits.put(setting, usual(setting));
         }
         return new Profile("the program's own", limits);
@@ -46,9 +46,10 @@ public final class ProfileForm {
      * @throws ProblemException if nothing is set
      */
     public static Profile of(Values<Limit> values, String source) throws ProblemException {
-        Map<Setting, Limit> limits = new EnumMap<>(Setting.class);
-        values.misread().forEach(name -> Setting.named(name).ifPresent(s -> limits.put(s, usual(s))));
-        values.values().forEach((name, limit) -> limits.put(Setting.named(name).orElseThrow(), limit));
+        Map<ProfileSetting, Limit> limits = new EnumMap<>(ProfileSetting.class);
+        values.misread().forEach(name -> ProfileSetting.named(name).ifPresent(s -> limits.put(s, usual(s))));
+        values.values()
+                .forEach((name, limit) -> limits.put(ProfileSetting.named(name).orElseThrow(), limit));
         if (limits.isEmpty()) {
             throw new ProblemException(
                     "sets nothing", source, "begin with what bookholder check --show-profile prints");
@@ -58,10 +59,11 @@ public final class ProfileForm {
 
     /** The lines that read back as {@code profile}, with a comment on each. */
     public static List<String> lines(Profile profile) {
-        return FORM.lines(name -> Setting.named(name).map(profile.limits()::get).map(Limit::text));
+        return FORM.lines(
+                name -> ProfileSetting.named(name).map(profile.limits()::get).map(Limit::text));
     }
 
-    private static Limit usual(Setting setting) {
+    private static Limit usual(ProfileSetting setting) {
         try {
             return limit(setting, setting.usual(), setting.label());
         } catch (ProblemException e) {
@@ -69,7 +71,7 @@ public final class ProfileForm {
         }
     }
 
-    private static Limit limit(Setting setting, String value, String where) throws ProblemException {
+    private static Limit limit(ProfileSetting setting, String value, String where) throws ProblemException {
         if (value.isEmpty()) {
             throw new ProblemException(
                     "'" + setting.label() + "' says nothing",
@@ -87,7 +89,7 @@ public final class ProfileForm {
         };
     }
 
-    private static Limit range(Setting setting, String value, String where) throws ProblemException {
+    private static Limit range(ProfileSetting setting, String value, String where) throws ProblemException {
         Matcher both = RANGE.matcher(value);
         Matcher least = LEAST.matcher(value);
         Matcher most = MOST.matcher(value);
@@ -113,7 +115,7 @@ public final class ProfileForm {
         return new Limit.Between(low, high);
     }
 
-    private static Limit pattern(Setting setting, String value, String where) throws ProblemException {
+    private static Limit pattern(ProfileSetting setting, String value, String where) throws ProblemException {
         try {
             return new Limit.Matching(Pattern.compile(value));
         } catch (PatternSyntaxException e) {

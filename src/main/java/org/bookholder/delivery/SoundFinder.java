@@ -55,12 +55,12 @@ final class SoundFinder {
         }
         past = new double[clipped.length][2];
         clicks = new ClickFinder(rate, (start, end, count) -> {
-            if (profile.range(Setting.CLICKS).isPresent()) {
+            if (profile.range(ProfileSetting.CLICKS).isPresent()) {
                 findings.add(Finding.at(
                         start,
                         end,
                         Grade.LOOK,
-                        Setting.CLICKS.label(),
+                        ProfileSetting.CLICKS.label(),
                         "a click",
                         "listen; fade over the cut by some frames, or repair the sound"));
             }
@@ -116,12 +116,13 @@ final class SoundFinder {
     }
 
     private void endClipped() {
-        if (clippedCount >= CLIPPED_LEAST && profile.range(Setting.CLIPPED).isPresent()) {
+        if (clippedCount >= CLIPPED_LEAST
+                && profile.range(ProfileSetting.CLIPPED).isPresent()) {
             findings.add(Finding.at(
                     clippedSince,
                     clippedTo,
                     Grade.MEND,
-                    Setting.CLIPPED.label(),
+                    ProfileSetting.CLIPPED.label(),
                     clippedCount + " samples cut off at full scale",
                     "lower the sound before the export; if it is so in the recording, use another take"));
         }
@@ -138,20 +139,23 @@ final class SoundFinder {
     }
 
     private void silence(StreamTime start, StreamTime end, int count) {
-        if (profile.range(Setting.SILENT).isEmpty()) {
+        if (profile.range(ProfileSetting.SILENT).isEmpty()) {
             return;
         }
         double seconds = end.since(start).seconds();
         // The first frame of a sound may begin a little late.
         if (atEnd && start.since(first).seconds() < 0.05) {
             findings.add(Finding.ofAll(
-                    Grade.MEND, Setting.SILENT.label(), "the sound is silent throughout", "switch the sound track on"));
-        } else if (seconds > profile.most(Setting.SILENT)) {
+                    Grade.MEND,
+                    ProfileSetting.SILENT.label(),
+                    "the sound is silent throughout",
+                    "switch the sound track on"));
+        } else if (seconds > profile.most(ProfileSetting.SILENT)) {
             findings.add(Finding.at(
                     start,
                     end,
                     Grade.LOOK,
-                    Setting.SILENT.label(),
+                    ProfileSetting.SILENT.label(),
                     "silent for " + PictureFinder.seconds(seconds),
                     "listen whether a piece of sound is missing"));
         }

@@ -9,9 +9,9 @@ import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineNotes;
-import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.Pickups;
 
 /** Finds faults that an edit made in the words. The film's sound has been followed like a take. */
 public final class WordsCheck {

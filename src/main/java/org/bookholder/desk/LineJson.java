@@ -8,9 +8,9 @@ import org.bookholder.follow.model.Deviation;
 import org.bookholder.pace.PaceOfLine;
 import org.bookholder.pace.PaceRules;
 import org.bookholder.session.LineNotes;
-import org.bookholder.session.Pickup;
-import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Pickup;
+import org.bookholder.wording.Pickups;
 
 /** A line and its attempts as JSON, for the page. Times are seconds of the session's audio. */
 final class LineJson {

@@ -16,11 +16,11 @@ import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.session.Decision;
 import org.bookholder.session.LineNotes;
-import org.bookholder.session.Pickup;
-import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
+import org.bookholder.wording.Pickup;
+import org.bookholder.wording.Pickups;
 
 /**
  * Everything that was noted, as one JSON object for other programs. Times are seconds of the session's audio to three

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.bookholder.follow.model.Outcome;
-import org.bookholder.session.Pickup;
-import org.bookholder.session.Pickup.Place;
-import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Pickup;
+import org.bookholder.wording.Pickup.Place;
+import org.bookholder.wording.Pickups;
 
 /** The list to read: each line that is to be recorded again, and how the reading went. */
 public final class PickupListExporter implements Exporter {

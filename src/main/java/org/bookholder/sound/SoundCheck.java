@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.bookholder.sound.Remark.Grade;
+import org.bookholder.sound.SoundFinding.Grade;
 
 /**
  * What room and voice amount to, and what to try.
@@ -26,7 +26,8 @@ public record SoundCheck(RoomReading room, VoiceReading voice) {
     /** Where the figures come from that it is held against, a sentence each. */
     public static final List<String> SOURCES = List.of(
             "Peaks from -12 to -6 dBFS: what oral history archives advise (Boyd, Oral History Association).",
-            "Speech level: ITU-T P.56. Limits for the room, noise, hum, offset: our own, in the range of common practice.");
+            "Speech level: ITU-T P.56. Limits for the room, noise, hum, offset: our own, in the range of common"
+                    + " practice.");
 
     private static final double TOO_LOUD = -1;
     private static final double TOO_LOW = -24;
@@ -45,23 +46,23 @@ public record SoundCheck(RoomReading room, VoiceReading voice) {
     /** The worst of all grades. */
     public Grade grade() {
         return remarks().stream()
-                .map(Remark::grade)
+                .map(SoundFinding::grade)
                 .max(Comparator.naturalOrder())
                 .orElse(Grade.GOOD);
     }
 
     /** What is said of each side, in the order in which to mend them. */
-    public List<Remark> remarks() {
+    public List<SoundFinding> remarks() {
         if (voice.peak() <= SILENT) {
-            return List.of(new Remark(
+            return List.of(new SoundFinding(
                     Grade.POOR,
                     "sound",
                     "nothing comes in",
                     "check the cable, the mute switch, and that the right microphone is chosen"));
         }
-        List<Remark> remarks = new ArrayList<>();
+        List<SoundFinding> remarks = new ArrayList<>();
         if (unspoken()) {
-            remarks.add(new Remark(
+            remarks.add(new SoundFinding(
                     Grade.POOR,
                     "voice",
                     "none was heard",
@@ -77,67 +78,67 @@ public record SoundCheck(RoomReading room, VoiceReading voice) {
         return remarks;
     }
 
-    private Remark level() {
+    private SoundFinding level() {
         double peak = voice.peak();
         String figure = figure(
                 "peaks at %.1f dBFS, speech at %.1f dBFS", peak, voice.speech().level());
         if (peak > HIGHEST_PEAK) {
             Grade grade = peak > TOO_LOUD ? Grade.POOR : Grade.FAIR;
-            return new Remark(grade, "level", figure, figure("turn the gain down by about %.0f dB", peak + 9));
+            return new SoundFinding(grade, "level", figure, figure("turn the gain down by about %.0f dB", peak + 9));
         }
         if (peak < LOWEST_PEAK) {
             Grade grade = peak < TOO_LOW ? Grade.POOR : Grade.FAIR;
             String advice = figure("turn the gain up by about %.0f dB, or go closer to the microphone", -9 - peak);
-            return new Remark(grade, "level", figure, advice);
+            return new SoundFinding(grade, "level", figure, advice);
         }
-        return new Remark(Grade.GOOD, "level", figure, "");
+        return new SoundFinding(Grade.GOOD, "level", figure, "");
     }
 
-    private Remark clipping() {
+    private SoundFinding clipping() {
         return voice.clipped() == 0
-                ? new Remark(Grade.GOOD, "clipping", "none", "")
-                : new Remark(
+                ? new SoundFinding(Grade.GOOD, "clipping", "none", "")
+                : new SoundFinding(
                         Grade.POOR,
                         "clipping",
                         voice.clipped() + " samples cut off at full scale",
                         "turn the gain down until none is; what is cut off cannot be mended later");
     }
 
-    private Remark toRoom() {
+    private SoundFinding toRoom() {
         Grade grade = ratio() >= 35 ? Grade.GOOD : ratio() >= 25 ? Grade.FAIR : Grade.POOR;
-        return new Remark(
+        return new SoundFinding(
                 grade,
                 "voice to room",
                 figure("%.0f dB", ratio()),
                 grade == Grade.GOOD ? "" : "go closer to the microphone, or make the room quieter");
     }
 
-    private Remark noise() {
+    private SoundFinding noise() {
         Grade grade = room.floor() <= -60 ? Grade.GOOD : room.floor() <= -50 ? Grade.FAIR : Grade.POOR;
         String figure = figure("%.1f dBFS", room.floor());
         boolean disturbed = room.loudest() > Math.max(room.floor() + 15, -55);
         if (disturbed) {
-            return new Remark(
+            return new SoundFinding(
                     grade == Grade.GOOD ? Grade.FAIR : grade,
                     "room noise",
                     figure + figure(", but once %.1f dBFS", room.loudest()),
                     "find out what made the noise, and measure again");
         }
-        return new Remark(
+        return new SoundFinding(
                 grade,
                 "room noise",
                 figure,
                 grade == Grade.GOOD ? "" : "switch off fans and machines, shut the window, hang up something soft");
     }
 
-    private Remark hum() {
+    private SoundFinding hum() {
         Optional<Hum> found = room.hum();
         if (found.isEmpty()) {
-            return new Remark(Grade.GOOD, "hum", "none", "");
+            return new SoundFinding(Grade.GOOD, "hum", "none", "");
         }
         double below = voice.speech().level() - found.get().level();
         Grade grade = below >= 55 ? Grade.GOOD : below >= 45 ? Grade.FAIR : Grade.POOR;
-        return new Remark(
+        return new SoundFinding(
                 grade,
                 "hum",
                 figure(
@@ -148,10 +149,10 @@ public record SoundCheck(RoomReading room, VoiceReading voice) {
                         : "move cables away from power supplies, try another socket, a balanced cable or the battery");
     }
 
-    private Remark offset() {
+    private SoundFinding offset() {
         double share = Math.abs(room.offset());
         Grade grade = share <= 0.01 ? Grade.GOOD : share <= 0.05 ? Grade.FAIR : Grade.POOR;
-        return new Remark(
+        return new SoundFinding(
                 grade,
                 "offset",
                 share < 0.0005 ? "none" : figure("%.1f %% of full scale", 100 * share),

@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.LineNotes;
-import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Pickups;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -79,13 +79,13 @@ final class FilmCheckTest {
         }
     }
 
-    private static List<Finding> found(Setting setting) {
+    private static List<Finding> found(ProfileSetting setting) {
         return result.findings().stream()
                 .filter(finding -> finding.kind().equals(setting.label()))
                 .toList();
     }
 
-    private static Finding.Place place(Setting setting) {
+    private static Finding.Place place(ProfileSetting setting) {
         assertThat(found(setting)).as(setting.label()).hasSize(1);
         return found(setting).get(0).place().orElseThrow();
     }
@@ -104,27 +104,27 @@ final class FilmCheckTest {
     @Test
     void blackAsFfmpegFindsIt() {
         String other = Ffmpeg.says(film, "-vf", "blackdetect=d=0.2");
-        Finding.Place black = place(Setting.BLACK);
+        Finding.Place black = place(ProfileSetting.BLACK);
 
         liesAt(black, 4, 5, 0.001);
         liesAt(black, said(other, "black_start:([\\d.]+)"), said(other, "black_end:([\\d.]+)"), 0.001);
-        assertThat(found(Setting.BLACK).get(0).grade()).isEqualTo(Grade.MEND);
+        assertThat(found(ProfileSetting.BLACK).get(0).grade()).isEqualTo(Grade.MEND);
     }
 
     @Test
     void stillnessAsFfmpegFindsIt() {
         String other = Ffmpeg.says(film, "-vf", "freezedetect=n=0.001:d=3");
-        Finding.Place frozen = place(Setting.FROZEN);
+        Finding.Place frozen = place(ProfileSetting.FROZEN);
 
         liesAt(frozen, 9, 13, 2 * FRAME);
         liesAt(frozen, said(other, "freeze_start: ([\\d.]+)"), said(other, "freeze_end: ([\\d.]+)"), 2 * FRAME);
-        assertThat(found(Setting.FROZEN).get(0).grade()).isEqualTo(Grade.LOOK);
+        assertThat(found(ProfileSetting.FROZEN).get(0).grade()).isEqualTo(Grade.LOOK);
     }
 
     @Test
     void silenceAsFfmpegFindsIt() {
         String other = Ffmpeg.says(film, "-af", "silencedetect=n=-50dB:d=3");
-        Finding.Place silent = place(Setting.SILENT);
+        Finding.Place silent = place(ProfileSetting.SILENT);
 
         liesAt(silent, 5, 9, 0.03);
         liesAt(silent, said(other, "silence_start: ([\\d.]+)"), said(other, "silence_end: ([\\d.]+)"), 0.01);
@@ -132,7 +132,7 @@ final class FilmCheckTest {
 
     @Test
     void blipsOfOneAndTwoFramesOnly() {
-        List<Finding> blips = found(Setting.BLIPS);
+        List<Finding> blips = found(ProfileSetting.BLIPS);
 
         assertThat(blips)
                 .extracting(Finding::what)
@@ -144,7 +144,7 @@ final class FilmCheckTest {
 
     @Test
     void theClickThroughTheCodec() {
-        assertThat(found(Setting.CLICKS))
+        assertThat(found(ProfileSetting.CLICKS))
                 .filteredOn(click -> click.place().orElseThrow().start().seconds() < 13)
                 .singleElement()
                 .satisfies(
@@ -155,7 +155,7 @@ final class FilmCheckTest {
     @Test
     void soundThatIsCutOffThroughTheCodec() {
         // Within one and a half of the frames that AAC codes, 1024 samples each.
-        liesAt(place(Setting.CLIPPED), 14, 14.2, 0.032);
+        liesAt(place(ProfileSetting.CLIPPED), 14, 14.2, 0.032);
     }
 
     @Test
@@ -171,25 +171,25 @@ final class FilmCheckTest {
 
     @Test
     void factsAgainstTheProfile() {
-        assertThat(found(Setting.HEIGHT))
+        assertThat(found(ProfileSetting.HEIGHT))
                 .extracting(Finding::what)
                 .containsExactly("the picture is 320 by 180 pixels; allowed is at least 1080");
         assertThat(result.film().container()).isEqualTo("mp4");
         assertThat(result.film().length().seconds()).isCloseTo(22.12, within(0.05));
-        for (Setting fine : List.of(
-                Setting.CONTAINER,
-                Setting.VIDEO,
-                Setting.PIXELS,
-                Setting.SCAN,
-                Setting.SHAPE,
-                Setting.RATE,
-                Setting.AUDIO,
-                Setting.SAMPLE_RATE,
-                Setting.CHANNELS,
-                Setting.NAME,
-                Setting.LENGTH,
-                Setting.SIZE,
-                Setting.MISMATCH)) {
+        for (ProfileSetting fine : List.of(
+                ProfileSetting.CONTAINER,
+                ProfileSetting.VIDEO,
+                ProfileSetting.PIXELS,
+                ProfileSetting.SCAN,
+                ProfileSetting.SHAPE,
+                ProfileSetting.RATE,
+                ProfileSetting.AUDIO,
+                ProfileSetting.SAMPLE_RATE,
+                ProfileSetting.CHANNELS,
+                ProfileSetting.NAME,
+                ProfileSetting.LENGTH,
+                ProfileSetting.SIZE,
+                ProfileSetting.MISMATCH)) {
             assertThat(found(fine)).as(fine.label()).isEmpty();
         }
     }

@@ -18,33 +18,34 @@ final class ProfileFormTest {
         Profile again = profile(String.join("\n", ProfileForm.lines(usual)));
 
         assertThat(ProfileForm.lines(again)).isEqualTo(ProfileForm.lines(usual));
-        assertThat(again.limits()).hasSameSizeAs(Setting.values());
+        assertThat(again.limits()).hasSameSizeAs(ProfileSetting.values());
     }
 
     @Test
     void whatIsLeftOutIsNotChecked() throws ProblemException {
         Profile profile = profile("# ours\nheight: at least 720   # small\n\n");
 
-        assertThat(profile.limits()).containsOnlyKeys(Setting.HEIGHT);
-        assertThat(profile.range(Setting.HEIGHT)).contains(new Limit.Between(720, Double.POSITIVE_INFINITY));
+        assertThat(profile.limits()).containsOnlyKeys(ProfileSetting.HEIGHT);
+        assertThat(profile.range(ProfileSetting.HEIGHT)).contains(new Limit.Between(720, Double.POSITIVE_INFINITY));
     }
 
     @Test
     void wordsMayBeAList() throws ProblemException {
-        assertThat(profile("rate: [24, 25]\n").words(Setting.RATE)).contains(new Limit.OneOf(List.of("24", "25")));
+        assertThat(profile("rate: [24, 25]\n").words(ProfileSetting.RATE))
+                .contains(new Limit.OneOf(List.of("24", "25")));
     }
 
     @Test
     void aPatternIsReadAsEarlierVersionsWroteIt() throws ProblemException {
         Profile profile = profile("name: [a-z]+[.]mp4   # small letters\n");
 
-        assertThat(profile.pattern(Setting.NAME).orElseThrow().text()).isEqualTo("[a-z]+[.]mp4");
+        assertThat(profile.pattern(ProfileSetting.NAME).orElseThrow().text()).isEqualTo("[a-z]+[.]mp4");
     }
 
     @Test
     void rangesHoldTheirEnds() throws ProblemException {
         Limit.Between loudness =
-                profile("loudness: -18 to -14.5").range(Setting.LOUDNESS).orElseThrow();
+                profile("loudness: -18 to -14.5").range(ProfileSetting.LOUDNESS).orElseThrow();
         assertThat(loudness.allows(-18)).isTrue();
         assertThat(loudness.allows(-14.5)).isTrue();
         assertThat(loudness.allows(-14.4)).isFalse();
@@ -68,15 +69,16 @@ final class ProfileFormTest {
                 .singleElement()
                 .satisfies(problem -> assertThat(problem).hasMessageStartingWith("delivery.txt:2: " + message));
         Profile profile = ProfileForm.of(values, "delivery.txt");
-        assertThat(profile.words(Setting.CONTAINER)).contains(new Limit.OneOf(List.of("mp4")));
-        assertThat(profile.most(Setting.SILENT)).isEqualTo(5);
+        assertThat(profile.words(ProfileSetting.CONTAINER)).contains(new Limit.OneOf(List.of("mp4")));
+        assertThat(profile.most(ProfileSetting.SILENT)).isEqualTo(5);
     }
 
     @Test
     void aValueThatCannotBeUnderstoodIsCheckedAsUsual() throws ProblemException {
         Profile profile = profile("container: mp4\nheight: tall\n");
-        assertThat(profile.range(Setting.HEIGHT)).isEqualTo(ProfileForm.usual().range(Setting.HEIGHT));
-        assertThat(profile.limits()).containsOnlyKeys(Setting.CONTAINER, Setting.HEIGHT);
+        assertThat(profile.range(ProfileSetting.HEIGHT))
+                .isEqualTo(ProfileForm.usual().range(ProfileSetting.HEIGHT));
+        assertThat(profile.limits()).containsOnlyKeys(ProfileSetting.CONTAINER, ProfileSetting.HEIGHT);
     }
 
     @Test

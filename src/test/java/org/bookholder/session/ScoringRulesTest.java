@@ -14,6 +14,8 @@ import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.testing.Scripts;
+import org.bookholder.wording.Pickup;
+import org.bookholder.wording.Pickups;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -11,6 +11,7 @@ import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.testing.Histories;
+import org.bookholder.wording.Pickups;
 
 final class SessionProperties {
     private static SessionState begin() {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.sound.Remark.Grade;
+import org.bookholder.sound.SoundFinding.Grade;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.wav.WavSource;
 import org.junit.jupiter.api.Test;
@@ -106,7 +106,7 @@ final class SoundCheckTest {
     })
     void whatIsAmissIsSaidWithWhatToTry(double floor, double peak, String about, Grade grade, String advice)
             throws ProblemException {
-        Remark remark = about(check(floor, peaking(demo(10), peak)), about);
+        SoundFinding remark = about(check(floor, peaking(demo(10), peak)), about);
         assertThat(remark.grade()).isEqualTo(grade);
         assertThat(remark.advice()).startsWith(advice);
     }
@@ -135,7 +135,7 @@ final class SoundCheckTest {
         return new SoundCheck(RoomReading.of(Tones.noise(floor, RATE, 10), RATE), VoiceReading.of(voice, RATE));
     }
 
-    private static Remark about(SoundCheck check, String about) {
+    private static SoundFinding about(SoundCheck check, String about) {
         return check.remarks().stream()
                 .filter(r -> r.about().equals(about))
                 .findFirst()

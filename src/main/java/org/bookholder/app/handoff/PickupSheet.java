@@ -7,9 +7,9 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import org.bookholder.handoff.pdf.PickupPdf;
-import org.bookholder.session.Pickup;
-import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Pickup;
+import org.bookholder.wording.Pickups;
 
 /** The pickup list as a page to print, as far as it has come. */
 public final class PickupSheet {

@@ -16,6 +16,7 @@ import org.bookholder.handoff.timeline.Timeline;
 import org.bookholder.handoff.timeline.TimelineEvent;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.timing.Timecode;
+import org.bookholder.wording.MarkerText;
 
 /** The cut list as a table, with the handles of each clip and its punch-in framing. */
 public final class CutTablePart implements HandOffPart {
@@ -87,7 +88,9 @@ public final class CutTablePart implements HandOffPart {
                         .map(p -> String.format(Locale.ROOT, "%d.%02d", event.framing() / 100, event.framing() % 100))
                         .orElse(""),
                 text(handOff, event),
-                timeline.markers(event).stream().map(m -> m.marker().text()).collect(Collectors.joining("; ")));
+                timeline.markers(event).stream()
+                        .map(m -> MarkerText.of(handOff.state(), m.marker()))
+                        .collect(Collectors.joining("; ")));
     }
 
     private static String text(HandOff handOff, TimelineEvent event) {

@@ -13,6 +13,7 @@ import org.bookholder.handoff.timeline.Media;
 import org.bookholder.handoff.timeline.Source;
 import org.bookholder.handoff.timeline.Timeline;
 import org.bookholder.handoff.timeline.TimelineEvent;
+import org.bookholder.wording.MarkerText;
 
 /**
  * The cut list as an edit decision list in the CMX 3600 form (SMPTE 258M).
@@ -52,7 +53,7 @@ public final class EdlPart implements HandOffPart {
         int number = 1;
         for (TimelineEvent event : timeline.events()) {
             out.append(line(timeline, event, number++)).append('\n');
-            for (String comment : comments(timeline, event)) {
+            for (String comment : comments(handOff, event)) {
                 out.append("* ").append(comment).append('\n');
             }
         }
@@ -79,7 +80,8 @@ public final class EdlPart implements HandOffPart {
         return media.sounding() ? "B" : "V";
     }
 
-    private static List<String> comments(Timeline timeline, TimelineEvent event) {
+    private static List<String> comments(HandOff handOff, TimelineEvent event) {
+        Timeline timeline = handOff.timeline();
         List<String> comments = new ArrayList<>();
         event.source().ifPresent(source -> {
             comments.add("FROM CLIP NAME:  " + oneLine(source.media().name()));
@@ -95,7 +97,7 @@ public final class EdlPart implements HandOffPart {
                     "LOC: %s %-7s %s",
                     timeline.label(placed.frame()),
                     MarkerLook.of(placed.marker()).colour(),
-                    plain(placed.marker().text())));
+                    plain(MarkerText.of(handOff.state(), placed.marker()))));
         }
         return comments;
     }

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
-import org.bookholder.cutlist.CutMarker;
 import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
@@ -13,6 +12,7 @@ import org.bookholder.handoff.timeline.Media;
 import org.bookholder.handoff.timeline.Source;
 import org.bookholder.handoff.timeline.Timeline;
 import org.bookholder.handoff.timeline.TimelineEvent;
+import org.bookholder.wording.MarkerText;
 
 /**
  * The cut list as an OpenTimelineIO timeline, with a video track where there is footage and an audio track.
@@ -45,24 +45,24 @@ public final class OtioPart implements HandOffPart {
         root.set("tracks", stack);
         boolean seen = handOff.media().stream().anyMatch(m -> m.picture().isPresent());
         if (seen) {
-            stack.withArray("children").add(track(nodes, timeline, "Video", true));
+            stack.withArray("children").add(track(nodes, handOff, "Video", true));
         }
-        stack.withArray("children").add(track(nodes, timeline, "Audio", !seen));
+        stack.withArray("children").add(track(nodes, handOff, "Audio", !seen));
         out.append(new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root))
                 .append('\n');
     }
 
-    private static ObjectNode track(OtioNodes nodes, Timeline timeline, String kind, boolean marked) {
+    private static ObjectNode track(OtioNodes nodes, HandOff handOff, String kind, boolean marked) {
         ObjectNode track = nodes.item("Track.1", kind);
         track.put("kind", kind);
-        for (TimelineEvent event : timeline.events()) {
-            track.withArray("children").add(event(nodes, timeline, event, kind.equals("Video"), marked));
+        for (TimelineEvent event : handOff.timeline().events()) {
+            track.withArray("children").add(event(nodes, handOff, event, kind.equals("Video"), marked));
         }
         return track;
     }
 
     private static ObjectNode event(
-            OtioNodes nodes, Timeline timeline, TimelineEvent event, boolean video, boolean marked) {
+            OtioNodes nodes, HandOff handOff, TimelineEvent event, boolean video, boolean marked) {
         boolean shown = event.source()
                 .filter(s -> video ? s.media().picture().isPresent() : s.media().sounding())
                 .isPresent();
@@ -77,8 +77,10 @@ public final class OtioPart implements HandOffPart {
         node.set("source_range", nodes.range(start, event.frames()));
         if (marked) {
             ArrayNode markers = node.withArray("markers");
-            timeline.markers(event)
-                    .forEach(m -> markers.add(marker(nodes, m.marker(), start + m.frame() - event.in())));
+            for (Timeline.PlacedMarker placed : handOff.timeline().markers(event)) {
+                String text = MarkerText.of(handOff.state(), placed.marker());
+                markers.add(marker(nodes, MarkerLook.of(placed.marker()), text, start + placed.frame() - event.in()));
+            }
         }
         if (shown && video) {
             ObjectNode metadata = node.withObject("/metadata/bookholder");
@@ -109,11 +111,10 @@ public final class OtioPart implements HandOffPart {
         return node;
     }
 
-    private static ObjectNode marker(OtioNodes nodes, CutMarker marker, long frame) {
-        MarkerLook look = MarkerLook.of(marker);
+    private static ObjectNode marker(OtioNodes nodes, MarkerLook look, String text, long frame) {
         ObjectNode node = nodes.object("Marker.2", look.name());
         node.put("color", look.colour());
-        node.put("comment", marker.text());
+        node.put("comment", text);
         node.set("marked_range", nodes.range(frame, 0));
         return node;
     }

@@ -17,7 +17,7 @@ import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.handoff.pdf.PickupPdf;
-import org.bookholder.session.Pickup;
+import org.bookholder.wording.Pickup;
 
 /** The lines to record again, as a table, as a page to print, and as JSON with its schema. */
 public final class PickupPart implements HandOffPart {

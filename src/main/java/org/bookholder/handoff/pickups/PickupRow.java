@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.timeline.MediaLocator;
-import org.bookholder.session.Pickup;
-import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Pickup;
+import org.bookholder.wording.Pickups;
 
 /**
  * One row of the pickup list, or of the lines for the editor to fix.

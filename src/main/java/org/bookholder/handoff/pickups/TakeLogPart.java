@@ -19,11 +19,11 @@ import org.bookholder.handoff.HandOffPart;
 import org.bookholder.handoff.timeline.MediaLocator;
 import org.bookholder.session.Decision;
 import org.bookholder.session.LineNotes;
-import org.bookholder.session.Pickup;
-import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.Pickup;
+import org.bookholder.wording.Pickups;
 
 /** Every take, attempt and aside in order of time, with where it lies and what became of it. */
 public final class TakeLogPart implements HandOffPart {

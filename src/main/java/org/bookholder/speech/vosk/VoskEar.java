@@ -14,7 +14,7 @@ import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One ear: audio through the gate to a {@link Listening}, its words turned into hypotheses.
+ * One ear: audio through the gate to a {@link ContinuousRecognizer}, its words turned into hypotheses.
  *
  * <p>A short gap in the audio is heard as silence; a long one ends the utterance, and listening begins anew after it.
  */
@@ -28,10 +28,10 @@ final class VoskEar implements Ear {
 
     private final EarKind kind;
     private final int rate;
-    private final Function<StreamTime, Listening> listenings;
+    private final Function<StreamTime, ContinuousRecognizer> listenings;
     private final Runnable onClose;
     private NoiseGate gate = new NoiseGate();
-    private @Nullable Listening listening;
+    private @Nullable ContinuousRecognizer listening;
     private StreamTime heardTo = StreamTime.ZERO;
     private List<String> lastPartial = List.of();
     private boolean closed;
@@ -44,7 +44,7 @@ final class VoskEar implements Ear {
      * @param listenings begins to listen at a moment
      * @param onClose called once, when native memory has been freed
      */
-    VoskEar(EarKind kind, int rate, Function<StreamTime, Listening> listenings, Runnable onClose) {
+    VoskEar(EarKind kind, int rate, Function<StreamTime, ContinuousRecognizer> listenings, Runnable onClose) {
         this.kind = kind;
         this.rate = rate;
         this.listenings = listenings;
@@ -63,7 +63,7 @@ final class VoskEar implements Ear {
             throw new IllegalArgumentException("block rate (" + block.rate() + ") must be the ear's (" + rate + ")");
         }
         List<Hypothesis> news = new ArrayList<>();
-        Listening l = listeningAt(block.start(), news);
+        ContinuousRecognizer l = listeningAt(block.start(), news);
         heardTo = block.end();
         gate.pass(block).forEach(samples -> hear(l, samples, news));
         List<String> partial = l.partial();
@@ -75,8 +75,8 @@ final class VoskEar implements Ear {
     }
 
     /** The listening that goes on at {@code start}, after what lies between there and the last block. */
-    private Listening listeningAt(StreamTime start, List<Hypothesis> news) {
-        Listening l = listening;
+    private ContinuousRecognizer listeningAt(StreamTime start, List<Hypothesis> news) {
+        ContinuousRecognizer l = listening;
         StreamTime gap = start.since(heardTo);
         if (l != null && LONGEST_FILLED_GAP.isBefore(gap)) {
             news.addAll(finish());
@@ -95,7 +95,7 @@ final class VoskEar implements Ear {
         return l;
     }
 
-    private void fill(Listening l, StreamTime gap, List<Hypothesis> news) {
+    private void fill(ContinuousRecognizer l, StreamTime gap, List<Hypothesis> news) {
         gate.flush().forEach(samples -> hear(l, samples, news));
         long left = gap.samples(rate);
         while (left > 0) {
@@ -105,7 +105,7 @@ final class VoskEar implements Ear {
         }
     }
 
-    private void hear(Listening l, short[] samples, List<Hypothesis> news) {
+    private void hear(ContinuousRecognizer l, short[] samples, List<Hypothesis> news) {
         Optional<List<RecognizedWord>> ended = l.hear(samples);
         ended.ifPresent(words -> addFinal(words, news));
     }
@@ -121,7 +121,7 @@ final class VoskEar implements Ear {
     @Override
     public List<Hypothesis> finish() {
         checkOpen();
-        Listening l = listening;
+        ContinuousRecognizer l = listening;
         if (l == null) {
             return List.of();
         }

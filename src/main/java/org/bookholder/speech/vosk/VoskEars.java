@@ -110,7 +110,7 @@ public final class VoskEars implements Ears {
         return new VoskEar(
                 kind,
                 rate,
-                start -> new Listening(() -> recognizer(grammar, rate), rate, start, renewAfter),
+                start -> new ContinuousRecognizer(() -> recognizer(grammar, rate), rate, start, renewAfter),
                 this::release);
     }
 

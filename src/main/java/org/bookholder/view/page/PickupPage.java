@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.bookholder.follow.model.Outcome;
-import org.bookholder.session.Pickup;
-import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Pickup;
+import org.bookholder.wording.Pickups;
 
 /** The lines to pick up, as a page to be read from where the presenter sits. */
 final class PickupPage {

@@ -15,7 +15,7 @@ import org.vosk.Recognizer;
  * fresh one takes over at the end of an utterance once the old one has listened for a while. It hears the last moments
  * again, which the old one had taken in and not yet looked at: silence, or the beginning of the next word.
  */
-final class Listening implements AutoCloseable {
+final class ContinuousRecognizer implements AutoCloseable {
     private static final double HEARD_AGAIN_SECONDS = 0.35;
 
     private final Supplier<Recognizer> recognizers;
@@ -35,7 +35,7 @@ final class Listening implements AutoCloseable {
      * @param start when the first sample sounds
      * @param renewAfter samples after which a fresh recogniser takes over
      */
-    Listening(Supplier<Recognizer> recognizers, int rate, StreamTime start, long renewAfter) {
+    ContinuousRecognizer(Supplier<Recognizer> recognizers, int rate, StreamTime start, long renewAfter) {
         this.recognizers = recognizers;
         this.rate = rate;
         this.start = start;

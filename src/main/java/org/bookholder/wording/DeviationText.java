@@ -1,4 +1,4 @@
-package org.bookholder.session;
+package org.bookholder.wording;
 
 import java.util.ArrayList;
 import java.util.List;

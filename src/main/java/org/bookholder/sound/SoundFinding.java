@@ -8,7 +8,7 @@ package org.bookholder.sound;
  * @param figure what was measured, with its unit
  * @param advice what to try, an imperative phrase without a full stop; empty where nothing needs to be done
  */
-public record Remark(Grade grade, String about, String figure, String advice) {
+public record SoundFinding(Grade grade, String about, String figure, String advice) {
     /** How good something is. */
     public enum Grade {
         /** Leave it as it is. */

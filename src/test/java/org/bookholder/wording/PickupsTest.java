@@ -1,4 +1,4 @@
-package org.bookholder.session;
+package org.bookholder.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.bookholder.testing.Readings.MORNING;
@@ -13,9 +13,11 @@ import static org.bookholder.testing.Readings.swapped;
 import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.Outcome;
-import org.bookholder.session.Pickup.Place;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionState;
 import org.bookholder.testing.Scripts;
 import org.bookholder.testing.SessionDump;
+import org.bookholder.wording.Pickup.Place;
 import org.junit.jupiter.api.Test;
 
 final class PickupsTest {

@@ -1,10 +1,11 @@
-package org.bookholder.session;
+package org.bookholder.wording;
 
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.follow.model.Outcome;
+import org.bookholder.session.Decision;
 import org.bookholder.timing.StreamTime;
 
 /**

@@ -1,41 +1,28 @@
-package org.bookholder.cutlist;
+package org.bookholder.wording;
 
-import java.util.Optional;
-import org.bookholder.session.Decision;
+import org.bookholder.cutlist.CutMarker;
+import org.bookholder.follow.model.Aside;
 import org.bookholder.session.LineNotes;
-import org.bookholder.session.Pickup;
-import org.bookholder.session.Pickups;
 import org.bookholder.session.SessionState;
-import org.bookholder.timing.StreamTime;
 
 /** What an editor reads of a line: that it is to be recorded again, to be mended, or what people wrote on it. */
-final class LineMarker {
-    private LineMarker() {}
+public final class MarkerText {
+    private MarkerText() {}
 
-    /**
-     * The marker of a line that is used; empty if there is nothing to tell.
-     *
-     * @param offset of the line from the beginning of its clip
-     */
-    static Optional<CutMarker> of(SessionState state, LineNotes line, StreamTime offset) {
-        Pickup told = Pickups.of(state, line);
-        if (line.pickup()) {
-            return Optional.of(new CutMarker(CutMarker.Kind.PICKUP, offset, pickup(line, told)));
-        }
-        if (line.decidedTo(Decision.Choice.FIX_IN_EDIT)) {
-            return Optional.of(new CutMarker(CutMarker.Kind.FIX, offset, decided(line, told)));
-        }
-        return told.written().isEmpty()
-                ? Optional.empty()
-                : Optional.of(new CutMarker(CutMarker.Kind.NOTE, offset, note(line, told)));
+    /** The text of a marker of a session's cut. */
+    public static String of(SessionState state, CutMarker marker) {
+        LineNotes line = state.lines().notes(marker.line());
+        return switch (marker.kind()) {
+            case PICKUP -> pickup(line, Pickups.of(state, line));
+            case FIX -> decided(line, Pickups.of(state, line));
+            case NOTE -> note(line, Pickups.of(state, line));
+            case ASIDE -> aside(marker.aside().orElseThrow());
+        };
     }
 
-    /** The marker of a line for which nothing can be used; whoever decided that it will do knows where it is. */
-    static CutMarker ofGap(SessionState state, LineNotes line) {
-        Pickup told = Pickups.of(state, line);
-        return line.kept()
-                ? new CutMarker(CutMarker.Kind.FIX, StreamTime.ZERO, decided(line, told))
-                : new CutMarker(CutMarker.Kind.PICKUP, StreamTime.ZERO, pickup(line, told));
+    private static String aside(Aside aside) {
+        String said = aside.said().isEmpty() ? "not understood" : "\u201c" + aside.said() + "\u201d";
+        return "aside, take " + aside.take() + ", not used: " + said;
     }
 
     private static String pickup(LineNotes line, Pickup told) {

@@ -11,21 +11,21 @@ import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.AudioSource;
 
 /** A source that is listened to on a thread of its own until enough was heard or it ends. Safe for use by several threads. */
-public final class Listening implements AutoCloseable {
+public final class SourceListener implements AutoCloseable {
     private final CompletionLatch over = new CompletionLatch();
     private final Latest<String> trouble = new Latest<>("");
     private final Latest<Optional<Throwable>> fault = new Latest<>(Optional.empty());
     private final Workers workers = new Workers((stage, failure) -> fault.set(Optional.of(failure)));
 
-    private Listening() {}
+    private SourceListener() {}
 
     /**
      * Begins to listen; closes the source at the end.
      *
      * @param wanted takes each block on the listening thread and says whether more is wanted
      */
-    public static Listening start(AudioSource source, Predicate<AudioBlock> wanted) {
-        Listening listening = new Listening();
+    public static SourceListener start(AudioSource source, Predicate<AudioBlock> wanted) {
+        SourceListener listening = new SourceListener();
         listening.workers.takeOn(listening.new Listener(source, wanted));
         return listening;
     }

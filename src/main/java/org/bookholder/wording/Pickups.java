@@ -1,4 +1,4 @@
-package org.bookholder.session;
+package org.bookholder.wording;
 
 import java.util.Comparator;
 import java.util.List;
@@ -7,8 +7,12 @@ import java.util.stream.Collectors;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
-import org.bookholder.session.Pickup.Place;
+import org.bookholder.session.Decision;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.Note;
+import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.Pickup.Place;
 
 /** The pickup list of a session, for whoever shows or writes it. */
 public final class Pickups {

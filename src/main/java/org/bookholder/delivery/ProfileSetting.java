@@ -10,7 +10,7 @@ import java.util.Optional;
  * 4:2:0, AAC 48 kHz; files below 2 or 5 GB); picture rates and size are those of ITU-R BT.709; loudness is usual for
  * spoken podcasts, within the range of AES TD1008. Lengths of black, still and silent stretches are common practice.
  */
-public enum Setting {
+public enum ProfileSetting {
     /** The kind of file. */
     CONTAINER("container", Form.WORDS, "mp4", "kinds of file: mp4, mov, mkv, ..."),
     /** How the picture is stored. */
@@ -92,7 +92,7 @@ public enum Setting {
     private final String usual;
     private final String comment;
 
-    Setting(String label, Form form, String usual, String comment) {
+    ProfileSetting(String label, Form form, String usual, String comment) {
         this.label = label;
         this.form = form;
         this.usual = usual;
@@ -116,7 +116,7 @@ public enum Setting {
         return comment;
     }
 
-    static Optional<Setting> named(String name) {
+    static Optional<ProfileSetting> named(String name) {
         return Arrays.stream(values()).filter(s -> s.label.equals(name)).findFirst();
     }
 }
