@@ -23,15 +23,20 @@ final class FactsCheck {
                 film.bytes() / 1e6,
                 "the file has %.0f MB",
                 "export with a lower bit rate, or cut it in two");
-        range(ProfileSetting.LENGTH, film.length().seconds() / 60, "it lasts %.1f minutes", "cut it, or split the lesson");
+        range(
+                ProfileSetting.LENGTH,
+                film.length().seconds() / 60,
+                "it lasts %.1f minutes",
+                "cut it, or split the lesson");
         profile.pattern(ProfileSetting.NAME)
                 .filter(pattern -> !pattern.allows(film.name()))
-                .ifPresent(
-                        pattern -> mend(ProfileSetting.NAME, "the name does not match " + pattern.text(), "rename the file"));
+                .ifPresent(pattern ->
+                        mend(ProfileSetting.NAME, "the name does not match " + pattern.text(), "rename the file"));
         film.picture()
                 .ifPresentOrElse(
                         this::picture,
-                        () -> mend(ProfileSetting.VIDEO, "it has no picture", "export it with the picture switched on"));
+                        () -> mend(
+                                ProfileSetting.VIDEO, "it has no picture", "export it with the picture switched on"));
         film.sound()
                 .ifPresentOrElse(
                         this::sound,
@@ -41,13 +46,21 @@ final class FactsCheck {
     private void picture(Film.Picture picture) {
         word(ProfileSetting.VIDEO, picture.codec(), "the picture is stored as %s", "export it as %s");
         word(ProfileSetting.PIXELS, picture.pixels(), "pixels are stored as %s", "export it as %s, 4:2:0 with 8 bit");
-        word(ProfileSetting.SCAN, picture.interlaced() ? "interlaced" : "progressive", "the picture is %s", "export it %s");
+        word(
+                ProfileSetting.SCAN,
+                picture.interlaced() ? "interlaced" : "progressive",
+                "the picture is %s",
+                "export it %s");
         range(
                 ProfileSetting.HEIGHT,
                 picture.height(),
                 "the picture is " + picture.width() + " by %.0f pixels",
                 "export it in the size that it is to have; enlarging it later does not help");
-        range(ProfileSetting.SHAPE, picture.shape(), "the picture's shape is %.3f to 1", "export it in the project's shape");
+        range(
+                ProfileSetting.SHAPE,
+                picture.shape(),
+                "the picture's shape is %.3f to 1",
+                "export it in the project's shape");
         word(ProfileSetting.RATE, picture.rate().label(), "it has %s pictures a second", "export it with %s");
         if (picture.variable() && profile.words(ProfileSetting.RATE).isPresent()) {
             findings.add(Finding.ofAll(
@@ -67,8 +80,16 @@ final class FactsCheck {
 
     private void sound(Film.Sound sound) {
         word(ProfileSetting.AUDIO, sound.codec(), "the sound is stored as %s", "export it as %s");
-        word(ProfileSetting.SAMPLE_RATE, Integer.toString(sound.rate()), "it has %s samples a second", "export it with %s");
-        word(ProfileSetting.CHANNELS, Integer.toString(sound.channels()), "the sound has %s channels", "export it with %s");
+        word(
+                ProfileSetting.SAMPLE_RATE,
+                Integer.toString(sound.rate()),
+                "it has %s samples a second",
+                "export it with %s");
+        word(
+                ProfileSetting.CHANNELS,
+                Integer.toString(sound.channels()),
+                "the sound has %s channels",
+                "export it with %s");
         if (sound.bitRate() > 0) {
             range(
                     ProfileSetting.AUDIO_KBPS,
@@ -92,7 +113,8 @@ final class FactsCheck {
     }
 
     /** Adds a finding if a number is outside the allowed range. */
-    static void check(Findings findings, Profile profile, ProfileSetting setting, double value, String what, String remedy) {
+    static void check(
+            Findings findings, Profile profile, ProfileSetting setting, double value, String what, String remedy) {
         profile.range(setting)
                 .filter(limit -> !limit.allows(value))
                 .ifPresent(limit -> findings.add(Finding.ofAll(

@@ -67,7 +67,9 @@ final class PictureFinder {
         boolean outside = start.equals(first) || atEnd;
         double most = outside ? ProfileSetting.BLACK_AT_ENDS : profile.most(ProfileSetting.BLACK);
         // A shorter stretch inside is a blip, or not black at all.
-        if (profile.range(ProfileSetting.BLACK).isEmpty() || count <= BlipFinder.LONGEST || (outside && seconds <= most)) {
+        if (profile.range(ProfileSetting.BLACK).isEmpty()
+                || count <= BlipFinder.LONGEST
+                || (outside && seconds <= most)) {
             return;
         }
         boolean whole = start.equals(first) && atEnd;
