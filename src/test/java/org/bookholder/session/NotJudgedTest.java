@@ -11,6 +11,8 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.testing.Scripts;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.Pickup;
+import org.bookholder.wording.Pickups;
 import org.junit.jupiter.api.Test;
 
 /** Lines that the program failed to judge: to be picked up, and not called skipped. */
