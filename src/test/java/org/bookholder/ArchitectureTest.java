@@ -84,7 +84,8 @@ final class ArchitectureTest {
                             "review",
                             "course",
                             "footage",
-                            "delivery"));
+                            "delivery",
+                            "sound"));
 
     /** What a session is turned into; none reads another. */
     private static final List<String> OUTPUTS = List.of("view", "desk", "handoff");
@@ -303,7 +304,7 @@ final class ArchitectureTest {
                         "the process's own streams are used or the process is ended",
                         access -> access.getTargetOwner().getName().equals("java.lang.System")
                                 && members.contains(access.getTarget().getName())))
-                .because("services are called by the command line and by a page alike: see decision 0161")
+                .because("services are called by the command line and by a page alike: see decision 0170")
                 .check(CLASSES);
     }
 

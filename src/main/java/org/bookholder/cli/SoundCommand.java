@@ -6,16 +6,15 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.sound.SoundCheckListener;
+import org.bookholder.app.sound.SoundCheckRequest;
+import org.bookholder.app.sound.SoundCheckService;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.source.SourceListener;
-import org.bookholder.runtime.stage.Latest;
-import org.bookholder.sound.CheckRecording;
 import org.bookholder.sound.LoudnessReading;
 import org.bookholder.sound.SoundCheck;
 import org.bookholder.sound.SoundFinding;
 import org.bookholder.sound.SoundFinding.Grade;
-import org.bookholder.speech.AudioSource;
-import org.bookholder.speech.wav.WavSource;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -30,9 +29,7 @@ import picocli.CommandLine.Option;
                     + " poor."
         })
 final class SoundCommand implements Callable<Integer> {
-    private static final long PERIOD_MILLIS = 100;
-    private static final double SETTLING = 1;
-    private static final double LEAST = 3;
+    private static final double LEAST = SoundCheckService.SHORTEST_SECONDS;
 
     private final Environment here;
     private final Terminal terminal;
@@ -67,7 +64,9 @@ final class SoundCommand implements Callable<Integer> {
         if (audio != null && microphone != null) {
             throw new ProblemException("a recording takes the microphone's place", "--audio", "leave out --microphone");
         }
-        SoundCheck check = audio == null ? listen() : hear(audio);
+        SoundCheckRequest request =
+                new SoundCheckRequest(room, voice, Optional.ofNullable(microphone), Optional.ofNullable(audio));
+        SoundCheck check = new SoundCheckService(here, new Instructions(), Interruption.NONE).check(request);
         if (json) {
             terminal.out().print(SoundJson.of(check));
             terminal.out().flush();
@@ -84,56 +83,22 @@ final class SoundCommand implements Callable<Integer> {
         }
     }
 
-    private SoundCheck hear(Path file) throws ProblemException {
-        WavSource source = WavSource.open(file);
-        note("Sound check: " + source.name());
-        return checked(source, new CheckRecording(source.rate(), 0, room, voice), file.toString(), false);
-    }
-
-    private SoundCheck listen() throws ProblemException {
-        AudioSource source = here.equipment().microphone(Optional.ofNullable(microphone), here.nanoTime());
-        note("Sound check: " + source.name());
-        CheckRecording recording = new CheckRecording(source.rate(), SETTLING, room, voice);
-        return checked(source, recording, source.name(), true);
-    }
-
-    private SoundCheck checked(AudioSource source, CheckRecording recording, String where, boolean live)
-            throws ProblemException {
-        Latest<Boolean> roomHeard = new Latest<>(false);
-        if (live) {
-            ask("Say nothing for %.0f s: the room is measured.", SETTLING + room);
+    /** Says what to do while the check runs. */
+    private final class Instructions implements SoundCheckListener {
+        @Override
+        public void begins(String source) {
+            note("Sound check: " + source);
         }
-        try (SourceListener listening = SourceListener.start(source, block -> {
-            boolean more = recording.hear(block);
-            roomHeard.set(recording.roomHeard());
-            return more;
-        })) {
-            boolean asked = !live;
-            while (!listening.await(PERIOD_MILLIS)) {
-                if (!asked && roomHeard.get()) {
-                    ask("Now read aloud, as you will in the take, for %.0f s.", SETTLING + voice);
-                    asked = true;
-                }
-            }
-            if (listening.fault().isPresent()) {
-                throw new IllegalStateException(listening.fault().get());
-            }
-            if (!listening.trouble().isEmpty()) {
-                throw new ProblemException(
-                        "no more sound came in (" + listening.trouble() + ")", where, "check it, and begin again");
-            }
-        }
-        if (!recording.roomHeard() || recording.voiceSeconds() < LEAST) {
-            throw new ProblemException(
-                    String.format(Locale.ROOT, "is shorter than %.0f s of room and %.0f s of voice", room, LEAST),
-                    where,
-                    "record more, or say with --room how long the room alone is heard");
-        }
-        return recording.check();
-    }
 
-    private void ask(String form, double seconds) {
-        note(String.format(Locale.ROOT, form, seconds));
+        @Override
+        public void measuresRoom(double seconds) {
+            note(String.format(Locale.ROOT, "Say nothing for %.0f s: the room is measured.", seconds));
+        }
+
+        @Override
+        public void measuresVoice(double seconds) {
+            note(String.format(Locale.ROOT, "Now read aloud, as you will in the take, for %.0f s.", seconds));
+        }
     }
 
     /** What a person is told meanwhile; another program that reads the result must not find it there. */

@@ -1,0 +1,87 @@
+package org.bookholder.app.course;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.course.Course;
+import org.bookholder.course.CourseReader;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.LessonKind;
+import org.bookholder.course.Measured;
+import org.bookholder.course.prepare.LessonTime;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.pronounce.Vocabulary;
+import org.bookholder.script.source.ScriptReader;
+import org.bookholder.speech.Ears;
+
+/**
+ * How long lessons will run, and what in them is hard to say.
+ *
+ * @param course the course's title; empty for a single lesson
+ * @param lessons each lesson's times, in order
+ * @param measured the pace at which earlier sessions were read
+ * @param wordsChecked whether the recogniser was there to say which words it does not know
+ * @param unreadable why an earlier session could not be read, one line each
+ */
+public record RunningTimes(
+        Optional<String> course,
+        List<LessonTime> lessons,
+        Measured measured,
+        boolean wordsChecked,
+        List<String> unreadable) {
+    /**
+     * Takes the times of a lesson, or of all lessons of a course.
+     *
+     * @param place a script, or a course's folder
+     */
+    public static RunningTimes of(Path place, Environment here) throws ProblemException {
+        boolean folder = Files.isDirectory(place);
+        Optional<Course> course = folder ? Optional.of(CourseReader.read(place)) : Optional.empty();
+        List<Lesson> lessons = course.isPresent()
+                ? course.get().lessons()
+                : List.of(new Lesson(1, place, ScriptReader.read(place), LessonKind.PRESENTER));
+        Path sessions = (folder ? place : place.resolveSibling("")).resolve("sessions");
+        CourseSessions found = CourseSessions.of(lessons, sessions, here);
+        Measured measured = Measured.of(
+                found.byLesson().values().stream().flatMap(List::stream).toList());
+        try (KnownWords known = KnownWords.of(here)) {
+            List<LessonTime> times = new ArrayList<>();
+            for (Lesson lesson : lessons) {
+                times.add(LessonTime.of(
+                        String.valueOf(lesson.file().getFileName()),
+                        lesson.script(),
+                        measured.pace(),
+                        known.vocabulary()));
+            }
+            return new RunningTimes(
+                    course.map(Course::title),
+                    times,
+                    measured,
+                    known.vocabulary().isPresent(),
+                    found.unreadable());
+        }
+    }
+
+    /** The words that the recogniser knows, if there is one on this machine. */
+    private record KnownWords(Optional<Ears> ears) implements AutoCloseable {
+        static KnownWords of(Environment here) {
+            try {
+                return new KnownWords(Optional.of(here.equipment().ears(here.model())));
+            } catch (ProblemException noRecogniser) {
+                return new KnownWords(Optional.empty());
+            }
+        }
+
+        Optional<Vocabulary> vocabulary() {
+            return ears.map(Ears::vocabulary);
+        }
+
+        @Override
+        public void close() {
+            ears.ifPresent(Ears::close);
+        }
+    }
+}

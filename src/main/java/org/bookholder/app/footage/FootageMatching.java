@@ -1,0 +1,131 @@
+package org.bookholder.app.footage;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.session.StoredSession;
+import org.bookholder.footage.Footage;
+import org.bookholder.footage.FootageMatcher;
+import org.bookholder.footage.PlacedFootage;
+import org.bookholder.footage.Placement;
+import org.bookholder.footage.SoundTrack;
+import org.bookholder.footage.StoredTrack;
+import org.bookholder.footage.ffmpeg.FootageFile;
+import org.bookholder.footage.ffmpeg.FootageSound;
+import org.bookholder.journal.FootageNotes;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.Take;
+
+/** Finds by their sound where camera and recorder files lie in a stored session, and keeps that with the session. */
+public final class FootageMatching {
+    private final Environment here;
+    private final Interruption stop;
+
+    /** A matching that can be stopped; nothing is kept then. */
+    public FootageMatching(Environment here, Interruption stop) {
+        this.here = here;
+        this.stop = stop;
+    }
+
+    /**
+     * Compares files with a session.
+     *
+     * @param listener gets what became of each file as soon as it is known, on the caller's thread
+     * @return what became of each file, in order
+     * @throws ProblemException if the session cannot be read, or no take of it was recorded
+     */
+    public List<FileMatch> match(Path session, List<Path> files, Consumer<FileMatch> listener) throws ProblemException {
+        List<FileMatch> matches = new ArrayList<>();
+        try (StoredSession kept = StoredSession.open(here, session);
+                TakeTracks takes = TakeTracks.of(kept, stop)) {
+            for (Path file : files) {
+                FileMatch match = compared(file, takes);
+                matches.add(match);
+                listener.accept(match);
+            }
+            List<PlacedFootage> found =
+                    matches.stream().flatMap(match -> match.placed().stream()).toList();
+            if (!found.isEmpty()) {
+                FootageNotes.keep(kept.folder().path(), found);
+            }
+        }
+        return matches;
+    }
+
+    /** One file that does not match must not keep the others from it. */
+    private FileMatch compared(Path file, TakeTracks takes) {
+        try {
+            return new FileMatch(file, Optional.of(match(file, takes)), Optional.empty());
+        } catch (ProblemException e) {
+            return new FileMatch(file, Optional.empty(), Optional.of(e));
+        }
+    }
+
+    private PlacedFootage match(Path file, TakeTracks takes) throws ProblemException {
+        Footage footage = FootageFile.look(file);
+        List<Placement> placements = new ArrayList<>();
+        try (StoredTrack film = stored(footage.file(), stop)) {
+            FootageMatcher matcher = new FootageMatcher();
+            for (TakeTracks.Track take : takes.tracks()) {
+                matcher.match(
+                                stop.over(film),
+                                take.sound(),
+                                take.take().number(),
+                                take.take().start())
+                        .ifPresent(placements::add);
+            }
+        }
+        if (placements.isEmpty()) {
+            throw new ProblemException(
+                    "no take of the session can be heard in it",
+                    file.toString(),
+                    "check that it is of this session and that its sound was on");
+        }
+        return new PlacedFootage(footage, placements);
+    }
+
+    private static StoredTrack stored(Path file, Interruption stop) throws ProblemException {
+        try (FootageSound sound = FootageSound.open(file, SoundTrack.RATE)) {
+            return StoredTrack.of(() -> {
+                stop.check();
+                return sound.read();
+            });
+        }
+    }
+
+    /** The takes' sound, each in a temporary file. */
+    private record TakeTracks(List<Track> tracks) implements AutoCloseable {
+        private record Track(Take take, StoredTrack sound) {}
+
+        static TakeTracks of(StoredSession kept, Interruption stop) throws ProblemException {
+            TakeTracks all = new TakeTracks(new ArrayList<>());
+            try {
+                for (Take take : kept.state().takes().all()) {
+                    Path file = kept.folder().takeFile(take.number());
+                    if (file.toFile().isFile()) {
+                        all.tracks.add(new Track(take, stored(file, stop)));
+                    }
+                }
+                if (all.tracks.isEmpty()) {
+                    throw new ProblemException(
+                            "no take of it was recorded, so that nothing can be compared",
+                            kept.folder().path().toString(),
+                            "use 'bookholder log' with the script and the files");
+                }
+                return all;
+            } catch (ProblemException | RuntimeException e) {
+                all.close();
+                throw e;
+            }
+        }
+
+        @Override
+        public void close() {
+            tracks.forEach(track -> track.sound().close());
+        }
+    }
+}

@@ -1,0 +1,109 @@
+package org.bookholder.app.sound;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.source.SourceListener;
+import org.bookholder.runtime.stage.Latest;
+import org.bookholder.sound.CheckRecording;
+import org.bookholder.sound.SoundCheck;
+import org.bookholder.speech.AudioSource;
+import org.bookholder.speech.wav.WavSource;
+
+/** Measures a room and a voice before a session. */
+public final class SoundCheckService {
+    /** The fewest seconds of voice, and of room, that say anything. */
+    public static final double SHORTEST_SECONDS = 3;
+
+    private static final long PERIOD_MILLIS = 100;
+
+    /** Seconds left out before each part, for people to get ready. */
+    private static final double SETTLING_SECONDS = 1;
+
+    private final Environment here;
+    private final SoundCheckListener listener;
+    private final Interruption stop;
+
+    /** A check that tells {@code listener} what it does, and can be stopped. */
+    public SoundCheckService(Environment here, SoundCheckListener listener, Interruption stop) {
+        this.here = here;
+        this.listener = listener;
+        this.stop = stop;
+    }
+
+    /**
+     * Listens and measures.
+     *
+     * @throws ProblemException if there is nothing to listen to, or too little was heard
+     */
+    public SoundCheck check(SoundCheckRequest request) throws ProblemException {
+        return request.recording().isPresent()
+                ? hear(request, request.recording().get())
+                : listen(request);
+    }
+
+    private SoundCheck hear(SoundCheckRequest request, Path file) throws ProblemException {
+        WavSource source = WavSource.open(file);
+        listener.begins(source.name());
+        CheckRecording recording = new CheckRecording(source.rate(), 0, request.roomSeconds(), request.voiceSeconds());
+        gather(source, recording, file.toString(), () -> {});
+        return checked(request, recording, file.toString());
+    }
+
+    private SoundCheck listen(SoundCheckRequest request) throws ProblemException {
+        AudioSource source = here.equipment().microphone(request.microphone(), here.nanoTime());
+        listener.begins(source.name());
+        CheckRecording recording =
+                new CheckRecording(source.rate(), SETTLING_SECONDS, request.roomSeconds(), request.voiceSeconds());
+        listener.measuresRoom(SETTLING_SECONDS + request.roomSeconds());
+        gather(
+                source,
+                recording,
+                source.name(),
+                () -> listener.measuresVoice(SETTLING_SECONDS + request.voiceSeconds()));
+        return checked(request, recording, source.name());
+    }
+
+    private void gather(AudioSource source, CheckRecording recording, String where, Runnable roomDone)
+            throws ProblemException {
+        Latest<Boolean> roomHeard = new Latest<>(false);
+        try (SourceListener listening = SourceListener.start(source, block -> {
+            boolean more = recording.hear(block);
+            roomHeard.set(recording.roomHeard());
+            return more;
+        })) {
+            boolean told = false;
+            while (!listening.await(PERIOD_MILLIS)) {
+                stop.check();
+                if (!told && roomHeard.get()) {
+                    roomDone.run();
+                    told = true;
+                }
+            }
+            if (listening.fault().isPresent()) {
+                throw new IllegalStateException(listening.fault().get());
+            }
+            if (!listening.trouble().isEmpty()) {
+                throw new ProblemException(
+                        "no more sound came in (" + listening.trouble() + ")", where, "check it, and begin again");
+            }
+        }
+    }
+
+    private static SoundCheck checked(SoundCheckRequest request, CheckRecording recording, String where)
+            throws ProblemException {
+        if (!recording.roomHeard() || recording.voiceSeconds() < SHORTEST_SECONDS) {
+            throw new ProblemException(
+                    String.format(
+                            Locale.ROOT,
+                            "is shorter than %.0f s of room and %.0f s of voice",
+                            request.roomSeconds(),
+                            SHORTEST_SECONDS),
+                    where,
+                    "record more, or say with --room how long the room alone is heard");
+        }
+        return recording.check();
+    }
+}
