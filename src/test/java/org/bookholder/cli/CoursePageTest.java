@@ -16,6 +16,7 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.course.CourseFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
+import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -38,11 +39,11 @@ final class CoursePageTest {
     void open() throws ProblemException {
         Browser.needed();
         files = new CourseFolder(folder.resolve("wheels"));
-        String script = files.file("1-lesson.md", KeptSessions.script()).toString();
+        String script = files.file("1-lesson.md", StoredExamples.script()).toString();
         files.lesson("2-hub", "Every wheel begins with its hub.");
-        KeptSessions.write(folder.resolve("wheels/sessions/monday"), script);
-        KeptSessions.write(folder.resolve("wheels/sessions/tuesday"), script);
-        Environment here = KeptSessions.here(folder);
+        StoredExamples.write(folder.resolve("wheels/sessions/monday"), script);
+        StoredExamples.write(folder.resolve("wheels/sessions/tuesday"), script);
+        Environment here = StoredExamples.here(folder);
         shelf = new CourseDesk(here, files.path(), true);
         desk = RunningDesk.of(here, DeskRequest.usual(), folder, shelf);
         browser = new Browser();
@@ -96,9 +97,9 @@ final class CoursePageTest {
     /** A line that two sessions have to pick up stands on the sheet once. */
     @Test
     void theListIsPrintedOnASheetForEachLesson() throws IOException, ProblemException {
-        String hub = KeptSessions.script("The hub");
+        String hub = StoredExamples.script("The hub");
         String other = files.file("2-hub.md", hub).toString();
-        KeptSessions.write(folder.resolve("wheels/sessions/wednesday"), other, hub);
+        StoredExamples.write(folder.resolve("wheels/sessions/wednesday"), other, hub);
         browser.until("courseState().sessions.length === 3");
         browser.press("2");
         browser.press("?");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.bookholder.course.CourseFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,11 +43,11 @@ final class CourseTest {
 
     @Test
     void aReadingChangesTheBoardAndTheTimes() throws ProblemException {
-        String script = files.file("hub.md", KeptSessions.script()).toString();
+        String script = files.file("hub.md", StoredExamples.script()).toString();
         assertThat(program.run("time", files.path().toString())).isZero();
         assertThat(program.out()).contains("Your own pace shows here").doesNotContain("yours");
 
-        KeptSessions.write(files.path().resolve("sessions/monday"), script);
+        StoredExamples.write(files.path().resolve("sessions/monday"), script);
 
         assertThat(program.run("course", files.path().toString())).isZero();
         assertThat(program.out()).contains("part recorded", "Next: hub: record line 6");

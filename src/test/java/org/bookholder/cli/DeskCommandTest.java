@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.bookholder.course.CourseFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,7 +27,7 @@ final class DeskCommandTest {
 
     @Test
     void opensASession() throws IOException, ProblemException {
-        KeptSessions.write(folder.resolve("session"), "lesson.md");
+        StoredExamples.write(folder.resolve("session"), "lesson.md");
         assertThat(program.run("desk", program.path("session"))).isZero();
         assertThat(program.out()).contains("Session: " + program.path("session"), "Desk: http://127.0.0.1:");
     }
@@ -43,7 +44,7 @@ final class DeskCommandTest {
 
     @Test
     void opensAFolderOfSessions() throws IOException, ProblemException {
-        KeptSessions.write(folder.resolve("kept/monday"), "lesson.md");
+        StoredExamples.write(folder.resolve("kept/monday"), "lesson.md");
         assertThat(program.run("desk", program.path("kept"))).isZero();
         assertThat(program.out()).contains("Sessions: " + program.path("kept"));
     }

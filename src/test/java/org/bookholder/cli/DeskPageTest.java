@@ -50,6 +50,7 @@ import org.bookholder.speech.Ears;
 import org.bookholder.speech.vosk.VoskEars;
 import org.bookholder.speech.wav.WavSource;
 import org.bookholder.testing.Browser;
+import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.GatedSource;
 import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.Test;

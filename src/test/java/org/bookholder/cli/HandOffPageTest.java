@@ -15,6 +15,7 @@ import org.bookholder.app.review.ReviewSession;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
+import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,8 +37,8 @@ final class HandOffPageTest {
     void open() throws ProblemException {
         Browser.needed();
         session = folder.resolve("session");
-        KeptSessions.write(session, "lesson.md");
-        Environment here = KeptSessions.here(folder);
+        StoredExamples.write(session, "lesson.md");
+        Environment here = StoredExamples.here(folder);
         review = ReviewSession.of(here, session);
         desk = RunningDesk.of(here, DeskRequest.usual(), session, SessionDirectory.of(review.place()));
         browser = new Browser();

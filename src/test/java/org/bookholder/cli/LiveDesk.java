@@ -34,6 +34,7 @@ import org.bookholder.session.Session;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioSource;
+import org.bookholder.testing.FakeEquipment;
 import picocli.CommandLine;
 
 /** A take that rolls without a voice, moved by hand, with its desk: all that a page does but hear can be tried on it. */

@@ -13,6 +13,7 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.testing.FakeClock;
+import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.Wav;
 
 /** The program on a made-up machine, with all that it prints. */

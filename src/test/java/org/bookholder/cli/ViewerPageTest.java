@@ -12,6 +12,7 @@ import org.bookholder.desk.DeskCredentials;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
+import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,8 +29,8 @@ final class ViewerPageTest {
     void whoJoinsToLookSeesAllAndCannotAct() throws IOException, ProblemException {
         Browser.needed();
         Path session = folder.resolve("session");
-        KeptSessions.write(session, "lesson.md");
-        Environment here = KeptSessions.here(folder);
+        StoredExamples.write(session, "lesson.md");
+        Environment here = StoredExamples.here(folder);
         DeskOptions options = new DeskOptions();
         new CommandLine(options).parseArgs("--desk-on-network");
         try (ReviewSession review = ReviewSession.of(here, session);

@@ -1,4 +1,4 @@
-package org.bookholder.cli;
+package org.bookholder.testing;
 
 import java.nio.file.Path;
 import java.time.Instant;
@@ -11,17 +11,16 @@ import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.session.SessionEvent;
-import org.bookholder.testing.Wav;
 
 /** Sessions on disk in which everything happened, with a tone for a recording. */
-final class KeptSessions {
+public final class StoredExamples {
     private static final int RATE = 16_000;
     private static final double SECONDS = 18;
 
-    private KeptSessions() {}
+    private StoredExamples() {}
 
     /** A machine on which everything lies in one folder. */
-    static Environment here(Path folder) {
+    public static Environment here(Path folder) {
         return new Environment(
                 Instant::now,
                 System::nanoTime,
@@ -35,12 +34,12 @@ final class KeptSessions {
     }
 
     /** The text of the script that they were read from. */
-    static String script() {
+    public static String script() {
         return script("A lesson");
     }
 
     /** The same words under another title. */
-    static String script(String title) {
+    public static String script(String title) {
         StringBuilder text = new StringBuilder("---\ntitle: " + title + "\n---\n");
         ExampleSession.state().script().lines().stream()
                 .map(ScriptLine::text)
@@ -53,12 +52,12 @@ final class KeptSessions {
      *
      * @param source the script's file
      */
-    static void write(Path place, String source) throws ProblemException {
+    public static void write(Path place, String source) throws ProblemException {
         write(place, source, script());
     }
 
     /** The same of another text with the same words. */
-    static void write(Path place, String source, String text) throws ProblemException {
+    public static void write(Path place, String source, String text) throws ProblemException {
         try (SessionFolder session = SessionFolder.create(place, new SessionLocks())) {
             for (SessionEvent event : ExampleSession.events()) {
                 session.journal()

@@ -1,4 +1,4 @@
-package org.bookholder.cli;
+package org.bookholder.testing;
 
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -11,6 +11,7 @@ import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.bookholder.app.environment.Equipment;
+import org.bookholder.cli.Installed;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
@@ -19,11 +20,10 @@ import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 import org.bookholder.speech.vosk.VoskEars;
-import org.bookholder.testing.FakeEars;
 import org.bookholder.view.settings.WindowWish;
 
 /** A machine with the devices that a test gives it; without any at first, and with no display. */
-final class FakeEquipment implements Equipment {
+public final class FakeEquipment implements Equipment {
     private final Deque<AudioSource> microphones = new ArrayDeque<>();
     private Optional<String> deadMicrophone = Optional.empty();
     private Ears ears = new FakeEars(List.of());
@@ -34,41 +34,41 @@ final class FakeEquipment implements Equipment {
     private Optional<WindowWish> left = Optional.empty();
 
     /** What the recogniser will be. */
-    void hears(Ears fake) {
+    public void hears(Ears fake) {
         ears = fake;
     }
 
     /** The recogniser will be the real one, with whatever model is asked for. */
-    void hearsForReal() {
+    public void hearsForReal() {
         realEars = true;
     }
 
-    void hasMicrophone(AudioSource source) {
+    public void hasMicrophone(AudioSource source) {
         microphones.add(source);
     }
 
     /** A microphone is listed that cannot be opened. */
-    void hasDeadMicrophone(String name) {
+    public void hasDeadMicrophone(String name) {
         deadMicrophone = Optional.of(name);
     }
 
     /** There is a display, and somebody at it who gives commands and then closes the window. */
-    void hasPresenter(Consumer<Consumer<Command>> somebody) {
+    public void hasPresenter(Consumer<Consumer<Command>> somebody) {
         presenter = Optional.of(somebody);
     }
 
     /** How the presenter will leave the window. */
-    void leavesWindow(WindowWish changed) {
+    public void leavesWindow(WindowWish changed) {
         left = Optional.of(changed);
     }
 
     /** How often a window was closed. */
-    int windowsClosed() {
+    public int windowsClosed() {
         return windowsClosed;
     }
 
     /** How the window was wanted. */
-    Optional<WindowWish> wish() {
+    public Optional<WindowWish> wish() {
         return wish;
     }
 

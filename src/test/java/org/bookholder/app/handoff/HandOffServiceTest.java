@@ -1,0 +1,58 @@
+package org.bookholder.app.handoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.environment.OperationInterrupted;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.StoredExamples;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class HandOffServiceTest {
+    @TempDir
+    private Path folder;
+
+    private Path session;
+    private Environment here;
+
+    @BeforeEach
+    void write() throws ProblemException {
+        session = folder.resolve("session");
+        StoredExamples.write(session, "lesson.md");
+        here = StoredExamples.here(folder);
+    }
+
+    @Test
+    void writesTheWholeHandOffAndNamesItsFiles() throws ProblemException {
+        HandOffService.Written written = service(Interruption.NONE).write(session);
+        assertThat(written.summary()).matches("\\d+ clips, \\d+ gaps, \\d\\d:\\d\\d:\\d\\d:\\d\\d at 25");
+        assertThat(written.files())
+                .isNotEmpty()
+                .allMatch(file -> file.startsWith(HandOffRequest.usualFolder(session)))
+                .allMatch(file -> file.toFile().isFile());
+    }
+
+    @Test
+    void changesNothingWhenItIsStopped() {
+        assertThatThrownBy(() -> service(new Interruption(() -> true)).write(session))
+                .isInstanceOf(OperationInterrupted.class);
+        assertThat(HandOffRequest.usualFolder(session)).doesNotExist();
+    }
+
+    @Test
+    void leavesOutWhatNeedsSoundWhereNothingWasRecorded() throws ProblemException {
+        assertThat(session.resolve("take-001.wav").toFile().delete()).isTrue();
+        List<String> remarks = service(Interruption.NONE).write(session).remarks();
+        assertThat(remarks).contains("no take was recorded; the files that need sound are left out");
+    }
+
+    private HandOffService service(Interruption stop) {
+        return new HandOffService(here, HandOffRequest.usual(here.equipment().handOffParts(), false), stop);
+    }
+}
