@@ -1,29 +1,26 @@
 package org.bookholder.cli;
 
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
-import org.bookholder.files.Access;
-import org.bookholder.files.AtomicFiles;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingProgress;
+import org.bookholder.runtime.record.FaultLog;
+import org.bookholder.runtime.stage.StageFault;
 
 /** What is said when a reading is over and not all went well. */
 final class Endings {
-    private static final String LOG = "fault.log";
-
     private Endings() {}
 
-    /** Says what was not followed or not saved, keeps the trace of a fault, and returns the exit status. */
+    /** Says what was not followed or not saved, where the log of faults is, and returns the exit status. */
     static int status(Reading reading, Path folder, Terminal terminal) {
         ReadingProgress progress = reading.progress();
         if (progress.unheard().ticks() > 0) {
             terminal.err()
                     .printf(
                             Locale.ROOT,
-                            "bookholder: %.1f s were not followed live, this machine being too busy; close other programs%n",
+                            "bookholder: %.1f s were not followed live, this machine being too busy; close other"
+                                    + " programs%n",
                             progress.unheard().seconds());
         }
         int status = 0;
@@ -32,24 +29,27 @@ final class Endings {
             status = 2;
         }
         if (reading.fault().isPresent()) {
-            keep(reading.fault().get(), folder, terminal);
+            tell(reading.fault().get(), reading, folder, terminal);
             status = 1;
+        } else if (reading.firstFault().isPresent()) {
+            terminal.err()
+                    .println("bookholder: a part of the program failed and the session went on; "
+                            + folder.resolve(FaultLog.FILE) + " says more");
         }
         return status;
     }
 
-    private static void keep(Reading.Fault fault, Path folder, Terminal terminal) {
-        StringWriter trace = new StringWriter();
-        fault.cause().printStackTrace(new PrintWriter(trace));
-        String heading = "in the stage '" + fault.role() + "'";
-        try {
-            new AtomicFiles(Access.OWNER).write(folder.resolve(LOG), heading + "\n" + trace);
+    private static void tell(StageFault fault, Reading reading, Path folder, Terminal terminal) {
+        List<String> unwritten = reading.unwrittenLog();
+        if (unwritten.isEmpty()) {
             terminal.err()
                     .println("bookholder: a fault of the program ended the session; what was read is kept, and "
-                            + folder.resolve(LOG) + " says more");
-        } catch (IOException e) {
-            terminal.err().println("bookholder: a fault of the program ended the session " + heading);
-            terminal.err().print(trace);
+                            + folder.resolve(FaultLog.FILE) + " says more");
+        } else {
+            terminal.err()
+                    .println(
+                            "bookholder: a fault of the program ended the session in the stage '" + fault.role() + "'");
+            unwritten.forEach(terminal.err()::print);
         }
     }
 }

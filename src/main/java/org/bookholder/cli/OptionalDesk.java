@@ -27,7 +27,7 @@ record OptionalDesk(Optional<SessionDesk> session, Optional<RunningDesk> desk) i
         if (request.desk().isEmpty()) {
             return new OptionalDesk(Optional.empty(), Optional.empty());
         }
-        SessionDesk session = SessionDesk.of(here, folder, trail, reading.state(), reading::ask, true);
+        SessionDesk session = SessionDesk.of(here, folder, trail, reading.state(), reading::ask, reading, true);
         try {
             RunningDesk desk =
                     RunningDesk.of(here, request.desk().get(), folder.path(), SessionDirectory.of(session.place()));

@@ -18,6 +18,7 @@ import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.ReplayedSession;
 import org.bookholder.runtime.record.Resumption;
 import org.bookholder.runtime.record.Tapes;
@@ -135,6 +136,7 @@ final class Sitting {
                     folder.journal(),
                     Tapes.in(folder),
                     window.isEmpty() ? Optional.empty() : Optional.of(edited(folder, ears)),
+                    FaultLog.in(folder.path(), here.clock()),
                     here.clock(),
                     here.nanoTime());
             try (Reading reading = Reading.start(plan);

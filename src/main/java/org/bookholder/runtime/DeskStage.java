@@ -2,6 +2,7 @@ package org.bookholder.runtime;
 
 import java.util.function.LongSupplier;
 import org.bookholder.desk.Feed;
+import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 
 /** Lets a desk's feed look at the session ten times a second. */
@@ -22,6 +23,11 @@ public final class DeskStage implements Stage {
     @Override
     public String role() {
         return "desk";
+    }
+
+    @Override
+    public Criticality criticality() {
+        return Criticality.RESTARTABLE;
     }
 
     @Override

@@ -5,13 +5,14 @@ import java.util.function.LongSupplier;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.source.Manuscript;
 import org.bookholder.runtime.source.Revision;
+import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.runtime.take.Report;
 
 /**
  * Looks now and then whether another text was saved, and reports one that has stayed the same from one look to the next:
- * an editor may be writing still.
+ * an editor may be writing still. Keeps the text that is read beside the session, which must not wait for a disk itself.
  */
 final class ManuscriptStage implements Stage {
     private static final long LOOK_NANOS = 400_000_000L;
@@ -20,6 +21,7 @@ final class ManuscriptStage implements Stage {
     private final Mailbox<Report> reports;
     private final LongSupplier nanoTime;
     private final BooleanSupplier over;
+    private final Mailbox<String> toKeep = new Mailbox<>(16);
     private String seen;
     private boolean reported = true;
     private long last;
@@ -46,7 +48,17 @@ final class ManuscriptStage implements Stage {
     }
 
     @Override
+    public Criticality criticality() {
+        return Criticality.OPTIONAL;
+    }
+
+    @Override
     public int doWork() {
+        String text = toKeep.poll();
+        if (text != null) {
+            keep(text);
+            return 1;
+        }
         if (over.getAsBoolean()) {
             return -1;
         }
@@ -56,6 +68,20 @@ final class ManuscriptStage implements Stage {
         last = nanoTime.getAsLong();
         look();
         return 1;
+    }
+
+    /** Lets a text be kept beside the session; returns at once. For use by another thread. */
+    void keepSoon(String text) {
+        toKeep.add(text);
+    }
+
+    private void keep(String text) {
+        try {
+            manuscript.keep(text);
+        } catch (ProblemException e) {
+            String problem = e.getMessage();
+            reports.add(session -> session.textNotKept(problem));
+        }
     }
 
     private void look() {

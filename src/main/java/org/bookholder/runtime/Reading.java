@@ -1,15 +1,19 @@
 package org.bookholder.runtime;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.JournalQueue;
 import org.bookholder.runtime.record.JournalStage;
 import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.runtime.stage.CompletionLatch;
 import org.bookholder.runtime.stage.Crew;
+import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.Latest;
 import org.bookholder.runtime.stage.Mailbox;
-import org.bookholder.runtime.stage.Stage;
+import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.runtime.stage.StageGroup;
 import org.bookholder.runtime.stage.Workers;
 import org.bookholder.runtime.take.ReadingPlan;
@@ -29,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  * to the script ear's stage, and an open ear's stage, which reads the recording behind them; all report to the session's
  * stage. Views look at {@link #state()} and never wait.
  */
-public final class Reading implements AutoCloseable {
+public final class Reading implements FaultListener, AutoCloseable {
     private static final int REPORTS = 4096;
 
     private final Mailbox<Report> reports = new Mailbox<>(REPORTS);
@@ -43,14 +47,17 @@ public final class Reading implements AutoCloseable {
     private final PendingReplies replies = new PendingReplies();
     private @Nullable Workers workers;
 
-    private final Latest<Optional<Fault>> fault = new Latest<>(Optional.empty());
+    private final FaultLog log;
+    private final Latest<Optional<StageFault>> essentialFault = new Latest<>(Optional.empty());
+    private final Latest<Optional<StageFault>> firstFault = new Latest<>(Optional.empty());
 
     private Reading(ReadingPlan plan) {
         recorder = new SessionRecorder(journal, plan.before());
+        log = plan.log();
         journalStage = new JournalStage(journal, plan.journal(), plan.nanoTime(), sessionEnded);
     }
 
-    /** Rolls the first take; the crew is to tell {@link #failed} of a stage's failure. */
+    /** Rolls the first take; the crew is to tell the reading of each fault in a stage. */
     public static Reading begin(ReadingPlan plan, Crew crew) {
         Reading reading = new Reading(plan);
         reading.takeOn(plan, crew);
@@ -60,21 +67,25 @@ public final class Reading implements AutoCloseable {
     /** Rolls the first take on threads of its own. */
     public static Reading start(ReadingPlan plan) {
         Reading reading = new Reading(plan);
-        Workers workers = new Workers(reading::failed);
+        Workers workers = new Workers(plan.nanoTime(), reading);
         reading.workers = workers;
         reading.takeOn(plan, workers);
         return reading;
     }
 
     private void takeOn(ReadingPlan plan, Crew crew) {
-        TakeStarter starter = new TakeStarter(plan, reports, crew);
-        plan.manuscript()
-                .ifPresent(file -> crew.takeOn(new ManuscriptStage(
-                        file, plan.opened().scriptText(), reports, plan.nanoTime(), sessionEnded::get)));
+        TakeStarter starter = new TakeStarter(plan, reports, crew, this);
+        Optional<ManuscriptStage> text = plan.manuscript()
+                .map(file -> new ManuscriptStage(
+                        file, plan.opened().scriptText(), reports, plan.nanoTime(), sessionEnded::get));
+        text.ifPresent(crew::takeOn);
+        Consumer<String> keepText = changed -> text.ifPresent(stage -> stage.keepSoon(changed));
         StageGroup session = new StageGroup(1, () -> sessionEnded.set(true));
         StageGroup both = new StageGroup(2, this::ended);
-        crew.takeOn(both.member(session.member(new SessionStage(plan, reports, starter, recorder, progress))));
+        crew.takeOn(both.member(
+                session.member(new SessionStage(plan, reports, starter, recorder, progress, keepText, this))));
         crew.takeOn(both.member(journalStage));
+        crew.takeOn(log.stage(ended::get));
     }
 
     /** Where the session stands. */
@@ -89,7 +100,7 @@ public final class Reading implements AutoCloseable {
 
     /** Asks for something; returns at once. */
     public void tell(Command command) {
-        reports.add(command::to);
+        reports.add(session -> command.to(session.commands()));
     }
 
     /** Asks for something; returns at once. {@code reply} is told when it is in the journal, or that it will not be. */
@@ -100,22 +111,52 @@ public final class Reading implements AutoCloseable {
 
     /** Lets the open ear leave unheard what it has not heard yet, so that the session can end now. */
     public void hurry() {
-        reports.add(SessionReports::hurry);
+        reports.add(session -> session.takes().hurry());
     }
 
-    /** The first failure of a stage, if there was one; the session then ends in order, as if asked to. */
-    public Optional<Fault> fault() {
-        return fault.get();
+    /** The first fault of an essential stage, if there was one; the session then ends in order, as if asked to. */
+    public Optional<StageFault> fault() {
+        return essentialFault.get();
     }
 
-    /** Takes note of a stage's failure and ends the session in order. */
-    public void failed(Stage stage, Throwable failure) {
-        synchronized (fault) {
-            if (fault.get().isEmpty()) {
-                fault.set(Optional.of(new Fault(stage.role(), failure)));
+    /** The first fault of any stage, also of one that the session goes on without. */
+    public Optional<StageFault> firstFault() {
+        return firstFault.get();
+    }
+
+    /** What could not be written to the log of faults; empty if all was. To be asked after {@link #close()}. */
+    public List<String> unwrittenLog() {
+        return log.flush();
+    }
+
+    /** Logs a fault and tells people of it; if the stage is essential, ends the session in order. */
+    @Override
+    public void failed(StageFault failed) {
+        log.add(failed);
+        keepFirst(firstFault, failed);
+        switch (failed.consequence()) {
+            case SESSION_ENDS -> {
+                keepFirst(essentialFault, failed);
+                reports.add(SessionReports::failed);
+            }
+            case RESTARTS, GIVEN_UP -> reports.add(session -> session.stageFailed(failed));
+            case LEFT_BEHIND -> {
+                // The session is over; the log has it.
             }
         }
-        reports.add(SessionReports::failed);
+    }
+
+    @Override
+    public void recovered(String role) {
+        reports.add(session -> session.stageRecovered(role));
+    }
+
+    private static void keepFirst(Latest<Optional<StageFault>> kept, StageFault fault) {
+        synchronized (kept) {
+            if (kept.get().isEmpty()) {
+                kept.set(Optional.of(fault));
+            }
+        }
     }
 
     private void ended() {
@@ -123,7 +164,9 @@ public final class Reading implements AutoCloseable {
             // Only after a fault is there anything left: what was entered after the journal's stage had ended.
             journalStage.writeRest();
         } finally {
-            replies.end((fault.get().isEmpty() ? "The session has ended." : "A fault of the program ended the session.")
+            replies.end((essentialFault.get().isEmpty()
+                            ? "The session has ended."
+                            : "A fault of the program ended the session.")
                     + " This was not done.");
             ended.set(true);
             over.come();
@@ -135,6 +178,7 @@ public final class Reading implements AutoCloseable {
     public void close() {
         if (workers != null) {
             workers.close();
+            log.flush();
         }
     }
 
@@ -142,12 +186,4 @@ public final class Reading implements AutoCloseable {
     public boolean await(long millis) {
         return over.await(millis);
     }
-
-    /**
-     * A stage's failure.
-     *
-     * @param role what the stage does
-     * @param cause what went wrong
-     */
-    public record Fault(String role, Throwable cause) {}
 }

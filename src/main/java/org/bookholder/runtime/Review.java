@@ -3,13 +3,17 @@ package org.bookholder.runtime;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.bookholder.journal.event.Journal;
+import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.JournalQueue;
 import org.bookholder.runtime.record.JournalStage;
 import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.runtime.stage.Crew;
+import org.bookholder.runtime.stage.Criticality;
+import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.Latest;
 import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.runtime.stage.Stage;
+import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.runtime.stage.StageGroup;
 import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
@@ -22,32 +26,36 @@ import org.jspecify.annotations.Nullable;
  * A kept session that is gone through again: takes in notes and decisions, rolls no take. The stage alone changes the
  * session; the rest is safe for use by several threads.
  */
-public final class Review implements Stage, NoteCommand.Handler {
-    private final Mailbox<Asked> asked = new Mailbox<>(1024);
+public final class Review implements Stage, FaultListener, NoteCommand.Handler {
+    private final Mailbox<Runnable> asked = new Mailbox<>(1024);
     private final PendingReplies replies = new PendingReplies();
     private final JournalQueue journal = new JournalQueue();
     private final Latest<Boolean> ended = new Latest<>(false);
+    private final Latest<Boolean> over = new Latest<>(false);
     private final JournalStage journalStage;
     private final SessionRecorder ledger;
 
-    private record Asked(Request request, Request.Reply reply) {}
+    private final FaultLog log;
 
     /**
      * Goes through a session.
      *
      * @param kept closed by whoever opened it, after the stages have ended
      * @param nanoTime a clock that only goes forward, in nanoseconds
+     * @param log where faults of the program are logged
      */
-    public Review(Journal kept, SessionState before, LongSupplier nanoTime) {
+    public Review(Journal kept, SessionState before, LongSupplier nanoTime, FaultLog log) {
+        this.log = log;
         ledger = new SessionRecorder(journal, before);
         journalStage = new JournalStage(journal, kept, nanoTime, ended);
     }
 
-    /** Gives the review's stages to a crew. */
+    /** Gives the review's stages to a crew, which is to tell the review of each fault in a stage. */
     public void begin(Crew crew) {
         StageGroup both = new StageGroup(2, this::end);
         crew.takeOn(both.member(this));
         crew.takeOn(both.member(journalStage));
+        crew.takeOn(log.stage(over::get));
     }
 
     /** Where the session stands. */
@@ -57,7 +65,29 @@ public final class Review implements Stage, NoteCommand.Handler {
 
     /** Asks for something; returns at once. {@code reply} is told when it is in the journal, or that it will not be. */
     public void ask(Request request, Request.Reply reply) {
-        asked.add(new Asked(request, replies.open(reply)));
+        Request.Reply pending = replies.open(reply);
+        asked.add(() -> carryOut(request, pending));
+    }
+
+    private void carryOut(Request request, Request.Reply reply) {
+        if (RequestHandling.noteOnly(request, reply, ledger.state(), this)) {
+            ledger.tellWhetherSaved(reply);
+        }
+    }
+
+    /** Logs a fault and tells people of it. */
+    @Override
+    public void failed(StageFault fault) {
+        log.add(fault);
+        asked.add(() -> {
+            FaultTroubles.mended(fault.role()).ifPresent(ledger::mended);
+            ledger.amiss(FaultTroubles.of(fault));
+        });
+    }
+
+    @Override
+    public void recovered(String role) {
+        asked.add(() -> FaultTroubles.mended(role).ifPresent(ledger::mended));
     }
 
     @Override
@@ -66,12 +96,15 @@ public final class Review implements Stage, NoteCommand.Handler {
     }
 
     @Override
+    public Criticality criticality() {
+        return Criticality.ESSENTIAL;
+    }
+
+    @Override
     public int doWork() {
         int done = 0;
-        for (@Nullable Asked next = asked.poll(); next != null; next = asked.poll()) {
-            if (RequestHandling.noteOnly(next.request(), next.reply(), ledger.state(), this)) {
-                ledger.tellWhetherSaved(next.reply());
-            }
+        for (@Nullable Runnable next = asked.poll(); next != null; next = asked.poll()) {
+            next.run();
             done++;
         }
         ledger.look();
@@ -93,6 +126,7 @@ public final class Review implements Stage, NoteCommand.Handler {
             journalStage.writeRest();
         } finally {
             replies.end("This session's review has ended. This was not done.");
+            over.set(true);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.follow.model.UnjudgedStretch;
@@ -102,6 +103,22 @@ public final class Renumbering {
         List<Attempt> kept = new ArrayList<>();
         attempts.forEach(a -> attempt(a).ifPresent(kept::add));
         return kept;
+    }
+
+    /** The asides, each after the line that it was said after, or after the nearest one before it that is still there. */
+    public List<Aside> asides(List<Aside> asides) {
+        return asides.stream()
+                .map(a -> new Aside(a.take(), a.start(), a.end(), a.said(), lineAtOrBefore(a.line())))
+                .toList();
+    }
+
+    /** The number now of line {@code line}, or of the nearest line before it that is still there; 0 if none is. */
+    private int lineAtOrBefore(int line) {
+        int old = Math.min(line, now.length);
+        while (old > 0 && now[old - 1] == 0) {
+            old--;
+        }
+        return old == 0 ? 0 : now[old - 1];
     }
 
     private static List<List<Object>> words(Script script) {

@@ -92,6 +92,7 @@ final class StateBuilder implements SessionEvent.Handler {
         heard = heard.renumbered(lines, counts.lines());
         unjudged = unjudged.renumbered(lines);
         remarks = remarks.renumbered(lines);
+        asides = TreePVector.from(lines.asides(asides));
         following = following.movedTo(lines.position(following.position()), following.mover());
         script = changed;
     }

@@ -21,6 +21,24 @@ public record Trouble(Kind kind, String detail) {
         NO_SOUND,
         /** The take's audio can no longer be written. */
         NOT_RECORDED,
+        /** Speech recognition has failed and is being started again. */
+        EAR_RESTARTS,
+        /** Speech recognition has failed for the rest of the take. */
+        EAR_LOST,
+        /** The recognition that checks what was read has failed and is being started again. */
+        CHECK_RESTARTS,
+        /** The recognition that checks what was read has failed for the rest of the take. */
+        CHECK_LOST,
+        /** The desk's pages are not told of anything for a moment. */
+        DESK_RESTARTS,
+        /** The desk's pages are told of nothing more. */
+        DESK_LOST,
+        /** A saved script is not noticed any more. */
+        SCRIPT_NOT_WATCHED,
+        /** The sound is not measured any more, nor are spoiled lines marked. */
+        SOUND_NOT_WATCHED,
+        /** Another part of the program has failed; the detail is its name. */
+        PART_LOST,
         /** Nothing is wrong: the desk can be opened, at the address that is the detail. */
         DESK_READY
     }

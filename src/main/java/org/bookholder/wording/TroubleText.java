@@ -22,6 +22,15 @@ public final class TroubleText {
             case TEXT_NOT_KEPT -> "The session's folder still holds the old text: " + detail;
             case NO_SOUND -> "No sound comes in (" + detail + "); move the text by hand.";
             case NOT_RECORDED -> "This take is no longer being recorded (" + detail + ").";
+            case EAR_RESTARTS -> "Your voice is not heard for a moment: speech recognition failed and starts again.";
+            case EAR_LOST -> "Speech recognition has failed; move the text by hand. The recording goes on.";
+            case CHECK_RESTARTS -> "Checking your words failed and starts again.";
+            case CHECK_LOST -> "Checking your words has failed for this take; listen to its lines yourself.";
+            case DESK_RESTARTS -> "The desk failed and starts again.";
+            case DESK_LOST -> "The desk has failed; the reading goes on without it.";
+            case SCRIPT_NOT_WATCHED -> "Changes to the script are not picked up any more.";
+            case SOUND_NOT_WATCHED -> "The sound is not checked any more; it is still recorded.";
+            case PART_LOST -> "A part of the program has failed (" + detail + "); the reading goes on.";
             case DESK_READY -> detail;
         };
     }

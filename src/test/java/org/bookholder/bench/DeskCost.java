@@ -43,6 +43,7 @@ import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.DeskStage;
 import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.PacedSource;
 import org.bookholder.runtime.source.Sources;
@@ -95,7 +96,8 @@ public final class DeskCost {
                             DeskAddress.local(),
                             SessionDirectory.of(new ServedSession(desk, feed, new Actions(desk, Instant::now))),
                             admission);
-                    Workers workers = new Workers((stage, failure) -> failure.printStackTrace())) {
+                    Workers workers =
+                            new Workers(System::nanoTime, fault -> fault.cause().printStackTrace())) {
                 workers.takeOn(new DeskStage(feed, System::nanoTime));
                 measure(reading, server.port(), token);
             }
@@ -259,6 +261,7 @@ public final class DeskCost {
                 session.journal(),
                 Tapes.in(session),
                 Optional.empty(),
+                new FaultLog(entry -> {}, Instant::now),
                 Instant::now,
                 System::nanoTime);
     }

@@ -15,6 +15,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.stage.ManualScheduler;
@@ -58,7 +59,7 @@ final class ReadingRun {
             SessionState before = Session.begin(script, FatigueLimits.defaults());
             FakeClock clock = new FakeClock();
             List<Throwable> failures = new ArrayList<>();
-            ManualScheduler runner = new ManualScheduler((stage, failure) -> failures.add(failure));
+            ManualScheduler runner = new ManualScheduler(clock, fault -> failures.add(fault.cause()));
             Reading reading = Reading.begin(
                     new ReadingPlan(
                             prepared,
@@ -72,6 +73,7 @@ final class ReadingRun {
                             session.journal(),
                             Tapes.in(session),
                             Optional.empty(),
+                            new FaultLog(text -> {}, clock),
                             clock,
                             clock),
                     runner);

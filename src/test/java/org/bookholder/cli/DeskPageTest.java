@@ -32,6 +32,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.ReplayedSession;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Sources;
@@ -316,7 +317,7 @@ final class DeskPageTest {
 
     private OptionalDesk desk(Environment here, SessionFolder session) throws ProblemException {
         SessionDesk watching =
-                SessionDesk.of(here, session, trail(session.path()), reading.state(), reading::ask, true);
+                SessionDesk.of(here, session, trail(session.path()), reading.state(), reading::ask, reading, true);
         RunningDesk open =
                 RunningDesk.of(here, DeskRequest.usual(), session.path(), SessionDirectory.of(watching.place()));
         return new OptionalDesk(Optional.of(watching), Optional.of(open));
@@ -365,6 +366,7 @@ final class DeskPageTest {
                 session.journal(),
                 Tapes.in(session),
                 Optional.empty(),
+                new FaultLog(text -> {}, Instant::now),
                 Instant::now,
                 System::nanoTime);
     }

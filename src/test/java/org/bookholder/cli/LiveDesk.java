@@ -24,6 +24,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.take.ReadingPlan;
@@ -91,6 +92,7 @@ final class LiveDesk implements AutoCloseable {
                 LiveHistory.NONE,
                 () -> Optional.ofNullable(frozen.get()).orElseGet(reading.state()),
                 reading::ask,
+                reading,
                 true);
         RunningDesk desk = RunningDesk.of(here, options.request(), folder.path(), SessionDirectory.of(session.place()));
         return new LiveDesk(folder, reading, session, desk, frozen);
@@ -119,6 +121,7 @@ final class LiveDesk implements AutoCloseable {
                 folder.journal(),
                 Tapes.in(folder),
                 Optional.empty(),
+                new FaultLog(text -> {}, Instant::now),
                 Instant::now,
                 System::nanoTime);
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.stage.ManualScheduler;
 import org.bookholder.session.Command;
 import org.bookholder.session.NoteCommand;
@@ -12,6 +13,7 @@ import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
 import org.bookholder.session.Session;
 import org.bookholder.session.TakeCommand;
+import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.FakeJournal;
 import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.AfterEach;
@@ -22,11 +24,14 @@ final class ReviewTest {
     private static final Command NOTE = new NoteCommand.Add(new Remark.Noted(1, "too quick", false));
 
     private final FakeJournal journal = new FakeJournal();
-    private final Review review =
-            new Review(journal, Session.begin(Scripts.of("A first line."), FatigueLimits.defaults()), () -> 0);
+    private final Review review = new Review(
+            journal,
+            Session.begin(Scripts.of("A first line."), FatigueLimits.defaults()),
+            () -> 0,
+            new FaultLog(entry -> {}, new FakeClock()));
     private final List<String> replies = new ArrayList<>();
     private final List<Throwable> failures = new ArrayList<>();
-    private final ManualScheduler scheduler = new ManualScheduler((stage, failure) -> failures.add(failure));
+    private final ManualScheduler scheduler = new ManualScheduler(() -> 0, fault -> failures.add(fault.cause()));
 
     @BeforeEach
     void begin() {

@@ -13,11 +13,14 @@ import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.Tape;
 import org.bookholder.runtime.source.Manuscript;
 import org.bookholder.runtime.source.Sources;
+import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.ManualScheduler;
 import org.bookholder.runtime.stage.Stage;
+import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.pronounce.ScriptPreparer;
@@ -47,8 +50,11 @@ public final class ReadingRig implements Sources {
     private final boolean live;
     private Optional<Manuscript> manuscript = Optional.empty();
     private Optional<Reading> reading = Optional.empty();
-    private final ManualScheduler runner = new ManualScheduler(this::failed);
+    private final ManualScheduler runner = new ManualScheduler(clock, new Faults());
     private final Map<String, Duration> slow = new HashMap<>();
+    private final Map<String, Planted> planted = new HashMap<>();
+    private final List<Stage> others = new ArrayList<>();
+    private final StringBuilder log = new StringBuilder();
 
     public ReadingRig(Script script, List<Hypothesis> heard, boolean live) {
         this(script, new FakeEars(heard), live);
@@ -84,10 +90,12 @@ public final class ReadingRig implements Sources {
                 journal,
                 this::tape,
                 manuscript,
+                new FaultLog(log::append, clock),
                 clock,
                 clock);
         Reading begun = Reading.begin(plan, this::takeOn);
         reading = Optional.of(begun);
+        others.forEach(this::takeOn);
         return begun;
     }
 
@@ -96,7 +104,16 @@ public final class ReadingRig implements Sources {
         slow.put(role, step);
     }
 
-    private void takeOn(Stage stage) {
+    /** A fault in the stage, once it is so late; {@code times} faults in all. To be said before the reading begins. */
+    public void plant(String role, double seconds, int times) {
+        planted.put(role, new Planted(Math.round(seconds * 1e9), times));
+    }
+
+    private record Planted(long nanos, int times) {}
+
+    private void takeOn(Stage given) {
+        Planted fault = planted.remove(given.role());
+        Stage stage = fault == null ? given : new FaultyStage(given, clock, fault.nanos(), fault.times());
         Duration step = slow.get(stage.role());
         if (step == null) {
             runner.takeOn(stage);
@@ -111,6 +128,16 @@ public final class ReadingRig implements Sources {
             });
         }
         runner.takeOn(slowly);
+    }
+
+    /** A stage beside those of the reading; to be said before the reading begins. */
+    public void alsoRuns(Stage stage) {
+        others.add(stage);
+    }
+
+    /** The reading that was begun. */
+    public Reading reading() {
+        return reading.orElseThrow();
     }
 
     /** Lets time pass, and everybody work as fast as they can. */
@@ -144,8 +171,21 @@ public final class ReadingRig implements Sources {
         return tapes.computeIfAbsent(take, t -> new FakeTape());
     }
 
-    private void failed(Stage stage, Throwable failure) {
-        failures.add(failure);
-        reading.ifPresent(r -> r.failed(stage, failure));
+    /** What the log of faults holds. */
+    public String log() {
+        return log.toString();
+    }
+
+    private final class Faults implements FaultListener {
+        @Override
+        public void failed(StageFault fault) {
+            failures.add(fault.cause());
+            reading.ifPresent(r -> r.failed(fault));
+        }
+
+        @Override
+        public void recovered(String role) {
+            reading.ifPresent(r -> r.recovered(role));
+        }
     }
 }

@@ -2,6 +2,7 @@ package org.bookholder.testing;
 
 import java.time.Duration;
 import java.util.function.LongSupplier;
+import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 
 /** A stage each of whose steps takes a while of virtual time, as if what it does waited for a slow device. */
@@ -21,6 +22,11 @@ final class SlowStage implements Stage {
     @Override
     public String role() {
         return stage.role();
+    }
+
+    @Override
+    public Criticality criticality() {
+        return stage.criticality();
     }
 
     @Override

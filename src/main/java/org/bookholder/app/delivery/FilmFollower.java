@@ -18,7 +18,9 @@ import org.bookholder.footage.ffmpeg.FootageFile;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.Tapes;
+import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.session.Session;
@@ -62,6 +64,7 @@ public final class FilmFollower implements AutoCloseable {
                 folder.journal(),
                 Tapes.in(folder),
                 Optional.empty(),
+                FaultLog.in(folder.path(), here.clock()),
                 here.clock(),
                 here.nanoTime());
         return new FilmFollower(place, folder, Reading.start(plan));
@@ -88,10 +91,11 @@ public final class FilmFollower implements AutoCloseable {
 
     /** What was heard; to be asked at the end. */
     public SessionState state() throws ProblemException {
-        if (reading.fault().isPresent()) {
+        Optional<StageFault> fault = reading.firstFault();
+        if (fault.isPresent()) {
+            // A reading goes on without some stages; a check that has missed something would be wrong.
             throw new IllegalStateException(
-                    "in the stage '" + reading.fault().get().role() + "'",
-                    reading.fault().get().cause());
+                    "in the stage '" + fault.get().role() + "'", fault.get().cause());
         }
         if (!reading.progress().unsaved().isEmpty()) {
             throw new ProblemException(reading.progress().unsaved(), place.toString(), "free some space there");

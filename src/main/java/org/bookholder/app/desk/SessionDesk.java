@@ -17,6 +17,7 @@ import org.bookholder.desk.ServedSession;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.runtime.DeskStage;
 import org.bookholder.runtime.stage.BackgroundTasks;
+import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.Workers;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
@@ -35,6 +36,7 @@ public final class SessionDesk implements AutoCloseable {
      * Begins to watch a session.
      *
      * @param trail what went before
+     * @param faults told of faults in the desk's stages
      * @param live whether takes can be rolled
      */
     public static SessionDesk of(
@@ -43,12 +45,13 @@ public final class SessionDesk implements AutoCloseable {
             LiveHistory trail,
             Supplier<SessionState> state,
             BiConsumer<Request, Request.Reply> requests,
+            FaultListener faults,
             boolean live) {
         BackgroundTasks errands = new BackgroundTasks();
         DeskHandOff handOff = new SessionHandOff(here, folder.path(), state, live, errands);
         DeskSession session = new Session(here, folder, state, requests, handOff, live);
         Feed feed = new Feed(session, trail, Long.toHexString(new SecureRandom().nextLong()));
-        Workers workers = new Workers((stage, failure) -> {});
+        Workers workers = new Workers(here.nanoTime(), faults);
         workers.takeOn(new DeskStage(feed, here.nanoTime()));
         workers.takeOn(errands);
         return new SessionDesk(new ServedSession(session, feed, new Actions(session, here.clock())), workers);

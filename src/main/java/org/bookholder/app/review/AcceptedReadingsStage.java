@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.session.AcceptedReading;
 import org.bookholder.session.SessionState;
@@ -30,6 +31,11 @@ public final class AcceptedReadingsStage implements Stage {
     @Override
     public String role() {
         return "learning";
+    }
+
+    @Override
+    public Criticality criticality() {
+        return Criticality.RESTARTABLE;
     }
 
     @Override

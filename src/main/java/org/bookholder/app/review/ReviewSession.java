@@ -13,6 +13,7 @@ import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Review;
+import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.ReplayedSession;
 import org.bookholder.runtime.stage.Workers;
 import org.bookholder.script.model.Script;
@@ -43,11 +44,12 @@ public final class ReviewSession implements AutoCloseable {
                             "nothing was read in this session yet", place.toString(), "name another session"));
             Script script = ScriptFile.parse(opened.scriptText(), opened.source());
             ReplayedSession past = ReplayedSession.of(script, BreakLimits.of(here), events);
-            Review review = new Review(folder.journal(), past.state(), here.nanoTime());
-            Workers workers = new Workers((stage, failure) -> {});
+            Review review = new Review(
+                    folder.journal(), past.state(), here.nanoTime(), FaultLog.in(folder.path(), here.clock()));
+            Workers workers = new Workers(here.nanoTime(), review);
             review.begin(workers);
             workers.takeOn(new AcceptedReadingsStage(folder.path(), course(folder, script), review.state()));
-            SessionDesk desk = SessionDesk.of(here, folder, past.trail(), review.state(), review::ask, false);
+            SessionDesk desk = SessionDesk.of(here, folder, past.trail(), review.state(), review::ask, review, false);
             return new ReviewSession(folder, review, workers, desk);
         } catch (ProblemException e) {
             folder.close();

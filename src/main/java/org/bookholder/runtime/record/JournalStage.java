@@ -3,6 +3,7 @@ package org.bookholder.runtime.record;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.bookholder.journal.event.Journal;
+import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 
 /**
@@ -35,6 +36,11 @@ public final class JournalStage implements Stage {
     @Override
     public String role() {
         return "journal";
+    }
+
+    @Override
+    public Criticality criticality() {
+        return Criticality.ESSENTIAL;
     }
 
     @Override

@@ -17,6 +17,7 @@ import org.bookholder.runtime.record.JournalQueue;
 import org.bookholder.runtime.record.JournalStage;
 import org.bookholder.runtime.record.ReplayedSession;
 import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.stage.OptionalWork;
 import org.bookholder.runtime.take.FollowEntries;
 import org.bookholder.runtime.take.SpoiledLines;
 import org.bookholder.script.model.PreparedScript;
@@ -45,6 +46,9 @@ public final class SessionRecovery {
     private final SessionRecorder recorder;
     private final List<UnsettledTake> takes;
     private final List<String> troubles = new ArrayList<>();
+    private final OptionalWork marking = new OptionalWork(
+            "spoiled lines",
+            fault -> troubles.add("lines whose sound is spoiled could not be marked (" + fault.cause() + ")"));
 
     private SessionRecovery(SessionFolder folder, Ears ears, SessionState before, List<UnsettledTake> takes) {
         this.folder = folder;
@@ -154,7 +158,7 @@ public final class SessionRecovery {
 
     /** Enters what the journal does not have yet: the end of the way through the take, its end, and its outcome. */
     private void enter(UnsettledTake take, List<FollowEvent> found, SpoiledLines spoiled) {
-        FollowEntries entries = new FollowEntries(recorder, Mover.VOICE, take.changes(), spoiled);
+        FollowEntries entries = new FollowEntries(recorder, Mover.VOICE, take.changes(), spoiled, marking);
         Takes known = recorder.state().takes();
         boolean running = known.rolling() && take.number() == known.last().number();
         StreamTime followedTo = take.followedTo();

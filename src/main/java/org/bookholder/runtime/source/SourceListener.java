@@ -3,6 +3,7 @@ package org.bookholder.runtime.source;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.bookholder.runtime.stage.CompletionLatch;
+import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Latest;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.runtime.stage.Workers;
@@ -15,7 +16,7 @@ public final class SourceListener implements AutoCloseable {
     private final CompletionLatch over = new CompletionLatch();
     private final Latest<String> trouble = new Latest<>("");
     private final Latest<Optional<Throwable>> fault = new Latest<>(Optional.empty());
-    private final Workers workers = new Workers((stage, failure) -> fault.set(Optional.of(failure)));
+    private final Workers workers = new Workers(() -> 0, failed -> fault.set(Optional.of(failed.cause())));
 
     private SourceListener() {}
 
@@ -62,6 +63,11 @@ public final class SourceListener implements AutoCloseable {
         @Override
         public String role() {
             return "listening";
+        }
+
+        @Override
+        public Criticality criticality() {
+            return Criticality.ESSENTIAL;
         }
 
         @Override

@@ -17,6 +17,11 @@ public final class BackgroundTasks implements Stage {
     }
 
     @Override
+    public Criticality criticality() {
+        return Criticality.RESTARTABLE;
+    }
+
+    @Override
     public int doWork() {
         @Nullable Runnable next = asked.poll();
         if (next == null) {

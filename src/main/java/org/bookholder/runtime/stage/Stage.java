@@ -5,7 +5,13 @@ public interface Stage {
     /** What it does, one or two lower-case words; names its thread and its log entries. */
     String role();
 
-    /** Prepares; called once, on the thread that will call {@link #doWork()}. */
+    /** What follows a fault in it. */
+    Criticality criticality();
+
+    /**
+     * Prepares; called on the thread that will call {@link #doWork()}, once, and once more each time that the stage is
+     * started again after a fault.
+     */
     default void onStart() throws Exception {}
 
     /**
@@ -15,6 +21,9 @@ public interface Stage {
      */
     int doWork() throws Exception;
 
-    /** Lets go of what it holds; called once, on the same thread, also after a failure. */
+    /** Lets go of what it holds; called on the same thread, once after each {@link #onStart()}, also after a fault. */
     default void onClose() throws Exception {}
+
+    /** The stage has failed and will not be started again: leaves nobody waiting for it. Called after the last close. */
+    default void onGivenUp() throws Exception {}
 }

@@ -2,7 +2,7 @@ package org.bookholder.runtime.stage;
 
 import java.util.concurrent.atomic.AtomicInteger;
 
-/** Stages of which the last one to end, for whatever reason, does something more on its thread. */
+/** Stages, none of them restartable, of which the last one to end, for whatever reason, does something more on its thread. */
 public final class StageGroup {
     private final AtomicInteger running;
     private final Runnable afterLast;
@@ -33,6 +33,11 @@ public final class StageGroup {
         @Override
         public String role() {
             return stage.role();
+        }
+
+        @Override
+        public Criticality criticality() {
+            return stage.criticality();
         }
 
         @Override

@@ -3,7 +3,6 @@ package org.bookholder.runtime.stage;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
-import java.util.function.BiConsumer;
 
 /** One thread that drives one stage; the only maker of threads. */
 final class Worker {
@@ -12,28 +11,41 @@ final class Worker {
 
     private static final long LONGEST_IDLE_NANOS = TimeUnit.MILLISECONDS.toNanos(4);
 
-    private final Stage stage;
-    private final BiConsumer<Stage, Throwable> onFailure;
+    private final SupervisedStage stage;
+    private final Thread thread;
     private final CountDownLatch ended = new CountDownLatch(1);
     private volatile boolean stopped;
 
-    private Worker(Stage stage, BiConsumer<Stage, Throwable> onFailure) {
+    private Worker(SupervisedStage stage) {
         this.stage = stage;
-        this.onFailure = onFailure;
+        this.thread = new Thread(this::run, "bookholder " + stage.role());
     }
 
-    /** Starts a thread for {@code stage}; {@code onFailure} is called on that thread, at most twice. */
-    static Worker start(Stage stage, BiConsumer<Stage, Throwable> onFailure) {
-        Worker worker = new Worker(stage, onFailure);
-        Thread thread = new Thread(worker::run, "bookholder " + stage.role());
-        thread.setDaemon(true);
-        thread.start();
+    /** Starts a thread for {@code stage}. */
+    static Worker start(SupervisedStage stage) {
+        Worker worker = new Worker(stage);
+        worker.thread.setDaemon(true);
+        worker.thread.start();
         return worker;
+    }
+
+    String role() {
+        return stage.role();
     }
 
     /** Lets the stage do no further step; returns at once. */
     void stop() {
         stopped = true;
+    }
+
+    /** Interrupts what the stage waits for. */
+    void interrupt() {
+        thread.interrupt();
+    }
+
+    /** What the thread does at this moment. */
+    StackTraceElement[] stack() {
+        return thread.getStackTrace();
     }
 
     /** Whether the thread has let go of its stage. */
@@ -48,18 +60,18 @@ final class Worker {
 
     private void run() {
         try {
-            guard(this::drive);
-            guard(stage::onClose);
+            drive();
+            stage.close();
         } finally {
             ended.countDown();
         }
     }
 
-    private void drive() throws Exception {
-        stage.onStart();
+    private void drive() {
         long idle = FIRST_IDLE_NANOS;
+        // At least the start: whatever waits for the stage's end relies on its being closed.
+        int done = stage.step();
         while (!stopped) {
-            int done = stage.doWork();
             if (done < 0) {
                 return;
             }
@@ -69,20 +81,7 @@ final class Worker {
             } else {
                 idle = FIRST_IDLE_NANOS;
             }
+            done = stage.step();
         }
-    }
-
-    /** A thread that dies unseen is worse than any failure, so errors of the machine are handed on as well. */
-    @SuppressWarnings("CatchingUnchecked")
-    private void guard(Step step) {
-        try {
-            step.run();
-        } catch (Throwable failure) {
-            onFailure.accept(stage, failure);
-        }
-    }
-
-    private interface Step {
-        void run() throws Exception;
     }
 }

@@ -1,41 +1,80 @@
 package org.bookholder.runtime.stage;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.function.BiConsumer;
+import java.util.function.LongSupplier;
 
 /** A crew of threads, one for each stage. Safe for use by several threads. */
 public final class Workers implements Crew, AutoCloseable {
-    private static final long PATIENCE_NANOS = 5_000_000_000L;
+    private static final Patience STANDARD = new Patience(Duration.ofSeconds(5), Duration.ofSeconds(1));
 
     private final List<Worker> workers = new CopyOnWriteArrayList<>();
-    private final BiConsumer<Stage, Throwable> onFailure;
+    private final LongSupplier nanoTime;
+    private final FaultListener faults;
+    private final Patience patience;
+
+    /**
+     * How long stopping may take.
+     *
+     * @param beforeInterrupt how long a stage may take for the step that it is in, before it is interrupted
+     * @param afterInterrupt how long it may take then, before it is left behind
+     */
+    record Patience(Duration beforeInterrupt, Duration afterInterrupt) {}
 
     /**
      * Creates a crew without threads.
      *
-     * @param onFailure told of each stage's failure, on the stage's thread; the one place where failures are handled
+     * @param nanoTime a clock that only goes forward, in nanoseconds
+     * @param faults told of each fault in a stage, on the stage's thread; the one place where faults are handled
      */
-    public Workers(BiConsumer<Stage, Throwable> onFailure) {
-        this.onFailure = onFailure;
+    public Workers(LongSupplier nanoTime, FaultListener faults) {
+        this(nanoTime, faults, STANDARD);
+    }
+
+    Workers(LongSupplier nanoTime, FaultListener faults, Patience patience) {
+        this.nanoTime = nanoTime;
+        this.faults = faults;
+        this.patience = patience;
     }
 
     @Override
     public void takeOn(Stage stage) {
         workers.removeIf(Worker::ended);
-        workers.add(Worker.start(stage, onFailure));
+        workers.add(Worker.start(new SupervisedStage(stage, nanoTime, faults)));
     }
 
-    /** Stops all stages after the step that each is in, and waits some seconds for their threads to let go. */
+    /**
+     * Stops all stages after the step that each is in. One that takes longer than five seconds for its step is interrupted;
+     * one that does not end then either is told of as left behind. So a stage that
+     * hangs costs six seconds.
+     */
     @Override
     public void close() {
         workers.forEach(Worker::stop);
         try {
             for (Worker worker : workers) {
-                worker.await(PATIENCE_NANOS);
+                end(worker);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    private void end(Worker worker) throws InterruptedException {
+        if (worker.await(patience.beforeInterrupt().toNanos())) {
+            return;
+        }
+        worker.interrupt();
+        if (!worker.await(patience.afterInterrupt().toNanos())) {
+            faults.failed(new StageFault(worker.role(), StageFault.Consequence.LEFT_BEHIND, hanging(worker)));
+        }
+    }
+
+    /** The cause that a log shows: where the thread hangs. */
+    private static Throwable hanging(Worker worker) {
+        IllegalStateException cause = new IllegalStateException("did not stop when it was told to");
+        cause.setStackTrace(worker.stack());
+        return cause;
     }
 }

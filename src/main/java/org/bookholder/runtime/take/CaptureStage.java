@@ -6,17 +6,16 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.record.Tape;
 import org.bookholder.runtime.source.SilentSource;
 import org.bookholder.runtime.source.Sources;
+import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.sound.Spoil;
-import org.bookholder.sound.SpoilWatch;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.FrameLevels;
 import org.bookholder.speech.FrameMeter;
 import org.bookholder.speech.SoundLevel;
-import org.bookholder.speech.SoundMeter;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -34,9 +33,8 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     private final Optional<Tape> tape;
     private final LongSupplier nanoTime;
     private final int rate;
-    private final SoundMeter meter;
     private final FrameMeter frames = new FrameMeter();
-    private final SpoilWatch watch = new SpoilWatch();
+    private final SoundWatch watch;
     private AudioSource source;
     private StreamTime offset;
     private StreamTime position;
@@ -58,7 +56,9 @@ final class CaptureStage implements Stage, AudioRead.Reader {
             AudioSource source,
             boolean lost,
             Optional<Tape> tape,
-            LongSupplier nanoTime) {
+            LongSupplier nanoTime,
+            SoundWatch watch) {
+        this.watch = watch;
         this.lost = lost;
         this.lastTry = nanoTime.getAsLong();
         this.run = run;
@@ -67,7 +67,6 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         this.tape = tape;
         this.nanoTime = nanoTime;
         this.rate = source.rate();
-        this.meter = new SoundMeter();
         this.offset = run.start();
         this.position = run.start();
         this.lostSince = run.start();
@@ -77,6 +76,11 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     @Override
     public String role() {
         return "capture";
+    }
+
+    @Override
+    public Criticality criticality() {
+        return Criticality.ESSENTIAL;
     }
 
     @Override
@@ -105,9 +109,9 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         Optional<FrameLevels> levels = frames.hear(block);
         hand(block, levels);
         if (!lost) {
-            watch.hear(block, levels).forEach(this::spoiled);
+            watch.spoiled(block, levels).forEach(this::spoiled);
         }
-        for (SoundLevel level : meter.hear(block)) {
+        for (SoundLevel level : watch.levels(block)) {
             tell(new SessionEvent.SoundMeasured(level.end(), level.rms(), level.peak(), level.clipped()));
         }
         run.captured(position);
@@ -187,7 +191,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
             run.ear().add(input);
         } else if (!run.ear().offer(input)) {
             StreamTime length = block.end().since(block.start());
-            run.reports().add(session -> session.unheard(length));
+            run.reports().add(session -> session.takes().unheard(length));
         }
     }
 
@@ -196,7 +200,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     }
 
     private void spoiled(Spoil spoil) {
-        run.reports().add(session -> session.spoiled(run.number(), spoil));
+        run.reports().add(session -> session.takes().spoiled(run.number(), spoil));
     }
 
     private void endTape() {
@@ -218,7 +222,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         endTape();
         StreamTime at = position;
         run.ear().add(stage -> stage.finish());
-        run.reports().add(session -> session.captureEnded(run.number(), at, reason));
+        run.reports().add(session -> session.takes().captureEnded(run.number(), at, reason));
         return -1;
     }
 }

@@ -1,10 +1,12 @@
 package org.bookholder.runtime.take;
 
 import java.util.List;
+import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.FollowEvent;
 import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.stage.OptionalWork;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Renumbering;
 import org.bookholder.session.SessionEvent;
@@ -15,9 +17,16 @@ public final class FollowEntries implements FollowEvent.Listener {
     private final Mover mover;
     private final List<Renumbering> changes;
     private final SpoiledLines spoiled;
+    private final OptionalWork marking;
 
-    /** Enters what was found out of a take after which the script was changed as told. */
-    public FollowEntries(SessionRecorder ledger, Mover mover, List<Renumbering> changes, SpoiledLines spoiled) {
+    /** Enters what was found out of a take after which the script was changed as told; {@code marking} may fail. */
+    public FollowEntries(
+            SessionRecorder ledger,
+            Mover mover,
+            List<Renumbering> changes,
+            SpoiledLines spoiled,
+            OptionalWork marking) {
+        this.marking = marking;
         this.ledger = ledger;
         this.mover = mover;
         this.changes = changes;
@@ -46,7 +55,7 @@ public final class FollowEntries implements FollowEvent.Listener {
     @Override
     public void takeSettled(FollowEvent.TakeSettled event) {
         List<Attempt> attempts = now(event.attempts());
-        ledger.enter(new SessionEvent.TakeSettled(event.at(), event.take(), attempts, event.asides()));
+        ledger.enter(new SessionEvent.TakeSettled(event.at(), event.take(), attempts, asides(event.asides())));
         mark(attempts);
     }
 
@@ -60,7 +69,16 @@ public final class FollowEntries implements FollowEvent.Listener {
     }
 
     private void mark(List<Attempt> attempts) {
-        spoiled.marks(ledger.state(), attempts).forEach(ledger::enter);
+        marking.get(() -> spoiled.marks(ledger.state(), attempts), List.<SessionEvent>of())
+                .forEach(ledger::enter);
+    }
+
+    private List<Aside> asides(List<Aside> asides) {
+        List<Aside> now = asides;
+        for (Renumbering change : changes) {
+            now = change.asides(now);
+        }
+        return now;
     }
 
     private List<Attempt> now(List<Attempt> attempts) {

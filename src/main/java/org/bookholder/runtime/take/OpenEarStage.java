@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.record.Tape;
+import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.Ear;
@@ -13,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Lets the open ear hear a take from its tape, so that it may fall behind by any length, in bounded memory, and catches
- * up when the take is over.
+ * up when the take is over. After a fault another ear goes on behind the block at which the one before failed.
  */
 final class OpenEarStage implements Stage {
     private static final int BLOCKS_PER_SECOND = 10;
@@ -23,7 +24,7 @@ final class OpenEarStage implements Stage {
     private final int samples;
     private final Supplier<Ear> maker;
     private @Nullable Ear ear;
-    private boolean finished;
+    private boolean working;
 
     OpenEarStage(TakeChannels run, Tape tape, int rate, Supplier<Ear> maker) {
         this.run = run;
@@ -38,12 +39,24 @@ final class OpenEarStage implements Stage {
     }
 
     @Override
+    public Criticality criticality() {
+        return Criticality.RESTARTABLE;
+    }
+
+    @Override
     public void onStart() {
         ear = maker.get();
     }
 
     @Override
     public int doWork() throws ProblemException {
+        working = true;
+        int done = step();
+        working = false;
+        return done;
+    }
+
+    private int step() throws ProblemException {
         if (run.reports().full()) {
             return 0;
         }
@@ -61,12 +74,19 @@ final class OpenEarStage implements Stage {
     public void onClose() {
         if (ear != null) {
             ear.close();
+            ear = null;
         }
+        // A step that was not finished failed: the tape is read on when the stage is started again.
+        if (!working) {
+            tape.closeReader();
+        }
+        working = false;
+    }
+
+    @Override
+    public void onGivenUp() {
         tape.closeReader();
-        run.openEarEnds();
-        if (!finished) {
-            run.reports().add(session -> session.earDone(run.number(), EarKind.OPEN));
-        }
+        end();
     }
 
     private void hear(AudioBlock block) {
@@ -74,20 +94,23 @@ final class OpenEarStage implements Stage {
             ear.hear(block).forEach(this::report);
         }
         run.heardByOpenEar(block.end());
-        run.reports().add(session -> session.heardTo(run.number(), EarKind.OPEN, block.end()));
+        run.reports().add(session -> session.takes().heardTo(run.number(), EarKind.OPEN, block.end()));
     }
 
     private int finish() {
         if (ear != null) {
             ear.finish().forEach(this::report);
         }
-        finished = true;
-        run.openEarEnds();
-        run.reports().add(session -> session.earDone(run.number(), EarKind.OPEN));
+        end();
         return -1;
     }
 
+    private void end() {
+        run.openEarEnds();
+        run.reports().add(session -> session.takes().earDone(run.number(), EarKind.OPEN));
+    }
+
     private void report(Hypothesis hypothesis) {
-        run.reports().add(session -> session.heard(run.number(), hypothesis));
+        run.reports().add(session -> session.takes().heard(run.number(), hypothesis));
     }
 }

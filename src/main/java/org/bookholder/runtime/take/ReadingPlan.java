@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.event.Journal;
+import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Manuscript;
 import org.bookholder.runtime.source.Sources;
@@ -28,6 +29,7 @@ import org.bookholder.speech.Ears;
  * @param journal where events are kept; closed by whoever opened it, after the reading is over
  * @param tapes where takes are recorded
  * @param manuscript the script's file, if its text may change meanwhile
+ * @param log where faults of the program are logged
  * @param clock time of day
  * @param nanoTime a clock that only goes forward, in nanoseconds
  */
@@ -43,5 +45,6 @@ public record ReadingPlan(
         Journal journal,
         Tapes tapes,
         Optional<Manuscript> manuscript,
+        FaultLog log,
         InstantSource clock,
         LongSupplier nanoTime) {}

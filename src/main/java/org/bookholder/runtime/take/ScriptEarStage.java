@@ -3,6 +3,7 @@ package org.bookholder.runtime.take;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.AudioBlock;
@@ -27,8 +28,12 @@ final class ScriptEarStage implements Stage {
     private final TakeChannels run;
     private final boolean inStep;
     private StreamTime heardTo = StreamTime.ZERO;
+    private StreamTime settledTo;
+    private StreamTime deafTo = StreamTime.ZERO;
     private final Supplier<Optional<Ear>> maker;
+    private final Runnable goOnDeaf;
     private @Nullable Ear ear;
+    private boolean started;
     private boolean finished;
 
     /**
@@ -36,8 +41,11 @@ final class ScriptEarStage implements Stage {
      *
      * @param inStep whether to wait for the open ear
      * @param maker makes the ear on the stage's own thread; empty if the recogniser knows no word of the script
+     * @param goOnDeaf begins a stage that passes on what comes in without hearing it, when this one is given up
      */
-    ScriptEarStage(TakeChannels run, boolean inStep, Supplier<Optional<Ear>> maker) {
+    ScriptEarStage(TakeChannels run, boolean inStep, Supplier<Optional<Ear>> maker, Runnable goOnDeaf) {
+        this.goOnDeaf = goOnDeaf;
+        this.settledTo = run.start();
         this.run = run;
         this.inStep = inStep;
         this.maker = maker;
@@ -49,7 +57,18 @@ final class ScriptEarStage implements Stage {
     }
 
     @Override
+    public Criticality criticality() {
+        return Criticality.RESTARTABLE;
+    }
+
+    /** After a fault it goes on from the present sound: what came meanwhile is passed on unheard. */
+    @Override
     public void onStart() {
+        if (started) {
+            deafTo = run.captured();
+            tellDeafStretch();
+        }
+        started = true;
         ear = maker.get().orElse(null);
     }
 
@@ -70,23 +89,36 @@ final class ScriptEarStage implements Stage {
     public void onClose() {
         if (ear != null) {
             ear.close();
+            ear = null;
         }
-        if (!finished) {
-            run.reports().add(session -> session.earDone(run.number(), EarKind.SCRIPT));
-        }
+    }
+
+    @Override
+    public void onGivenUp() {
+        deafTo = run.captured();
+        tellDeafStretch();
+        goOnDeaf.run();
+    }
+
+    private void tellDeafStretch() {
+        StreamTime from = settledTo;
+        StreamTime to = deafTo;
+        settledTo = to;
+        run.reports().add(session -> session.takes().notHeard(run.number(), from, to));
     }
 
     void hear(AudioBlock block, Optional<FrameLevels> measured) {
         heardTo = block.end();
-        measured.ifPresent(levels -> run.reports().add(session -> session.heard(run.number(), levels)));
-        if (ear != null) {
+        measured.ifPresent(levels ->
+                run.reports().add(session -> session.takes().heard(run.number(), levels)));
+        if (ear != null && deafTo.isBefore(block.end())) {
             report(ear.hear(block));
         }
-        run.reports().add(session -> session.heardTo(run.number(), EarKind.SCRIPT, block.end()));
+        run.reports().add(session -> session.takes().heardTo(run.number(), EarKind.SCRIPT, block.end()));
     }
 
     void pass(SessionEvent event) {
-        run.reports().add(session -> session.happened(event));
+        run.reports().add(session -> session.takes().happened(event));
     }
 
     void finish() {
@@ -94,12 +126,15 @@ final class ScriptEarStage implements Stage {
             report(ear.finish());
         }
         finished = true;
-        run.reports().add(session -> session.earDone(run.number(), EarKind.SCRIPT));
+        run.reports().add(session -> session.takes().earDone(run.number(), EarKind.SCRIPT));
     }
 
     private void report(List<Hypothesis> hypotheses) {
         for (Hypothesis hypothesis : hypotheses) {
-            run.reports().add(session -> session.heard(run.number(), hypothesis));
+            if (hypothesis instanceof Hypothesis.Final) {
+                settledTo = hypothesis.heardTo();
+            }
+            run.reports().add(session -> session.takes().heard(run.number(), hypothesis));
         }
     }
 }

@@ -3,6 +3,7 @@ package org.bookholder.runtime.take;
 import java.util.function.LongSupplier;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.record.Tape;
+import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 
 /** Makes a take's recording safe once a second, away from the capture, which must not wait for a disk. */
@@ -27,6 +28,11 @@ final class SyncStage implements Stage {
     }
 
     @Override
+    public Criticality criticality() {
+        return Criticality.OPTIONAL;
+    }
+
+    @Override
     public int doWork() {
         if (run.tapeEnded()) {
             return -1;
@@ -40,7 +46,9 @@ final class SyncStage implements Stage {
             tape.sync();
         } catch (ProblemException e) {
             run.recordingFailed(
-                    run.captured(), e.getMessage(), event -> run.reports().add(session -> session.happened(event)));
+                    run.captured(),
+                    e.getMessage(),
+                    event -> run.reports().add(session -> session.takes().happened(event)));
         }
         return 1;
     }

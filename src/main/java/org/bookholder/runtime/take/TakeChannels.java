@@ -59,7 +59,7 @@ public final class TakeChannels {
     }
 
     /** The audio taken in so far. */
-    StreamTime captured() {
+    public StreamTime captured() {
         return captured.get();
     }
 

@@ -13,7 +13,9 @@ import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.runtime.record.Tape;
 import org.bookholder.runtime.source.SilentSource;
 import org.bookholder.runtime.stage.Crew;
+import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.Mailbox;
+import org.bookholder.runtime.stage.OptionalWork;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.AudioSource;
@@ -32,11 +34,14 @@ public final class TakeStarter {
     private final ReadingPlan plan;
     private final Mailbox<Report> reports;
     private final Crew crew;
+    private final FaultListener faults;
     private PreparedScript script;
     private Optional<Grammar> grammar;
     private boolean firstUsed;
 
-    public TakeStarter(ReadingPlan plan, Mailbox<Report> reports, Crew crew) {
+    /** Prepares to start takes; {@code faults} is told of faults in what their stages can do without. */
+    public TakeStarter(ReadingPlan plan, Mailbox<Report> reports, Crew crew, FaultListener faults) {
+        this.faults = faults;
         this.plan = plan;
         this.reports = reports;
         this.crew = crew;
@@ -69,13 +74,17 @@ public final class TakeStarter {
             listening.add(EarKind.OPEN);
             run.openEarBegins();
         }
+        SoundWatch watch = new SoundWatch(new OptionalWork("sound watch", faults));
         crew.takeOn(new CaptureStage(
-                run, plan.sources(), opening.source, !opening.trouble.isEmpty(), tape, plan.nanoTime()));
+                run, plan.sources(), opening.source, !opening.trouble.isEmpty(), tape, plan.nanoTime(), watch));
         int rate = opening.source.rate();
         Optional<Grammar> words = grammar;
         boolean inStep = !plan.sources().live();
         crew.takeOn(new ScriptEarStage(
-                run, inStep, () -> plan.ears().flatMap(ears -> words.map(g -> ears.scriptEar(g, rate)))));
+                run,
+                inStep,
+                () -> plan.ears().flatMap(ears -> words.map(g -> ears.scriptEar(g, rate))),
+                () -> crew.takeOn(new ScriptEarStage(run, false, Optional::empty, () -> {}))));
         if (tape.isPresent()) {
             crew.takeOn(new SyncStage(run, tape.get(), plan.nanoTime()));
         }

@@ -99,6 +99,36 @@ final class ManuscriptTest implements Manuscript {
     }
 
     @Test
+    void whatWasSaidBesideTheScriptStaysWithItsLine() {
+        Spoken voice = new Spoken(0.5)
+                .says("every wheel begins with its hub")
+                .says("somebody is at the door")
+                .says("count the spokes twice")
+                .says("then lace the first side")
+                .pauses(0.5);
+        for (boolean settledBefore : List.of(false, true)) {
+            FakeEars ears = new FakeEars(voice.hypotheses());
+            ears.hearOnlyMeanwhile();
+            ReadingRig other = new ReadingRig(SCRIPT, ears, true);
+            other.reads(this);
+            other.alsoHas(waiting(new FakeAudioSource(ReadingRig.RATE)));
+            file = ReadingRig.TEXT;
+            Reading reading = other.begin(waiting(new FakeAudioSource(ReadingRig.RATE).thenSilence(voice.seconds())));
+            other.pass(0.5);
+            reading.tell(settledBefore ? new TakeCommand.Cut() : new TakeCommand.Hold());
+            other.pass(0.5);
+            file = CHANGED;
+            other.pass(1.5);
+            // Line 1 is line 2 of the changed text.
+            assertThat(reading.state().get().lines().asides())
+                    .as("settled before the change: " + settledBefore)
+                    .singleElement()
+                    .satisfies(aside -> assertThat(aside.line()).isEqualTo(2))
+                    .satisfies(aside -> assertThat(aside.said()).isEqualTo("somebody is at the door"));
+        }
+    }
+
+    @Test
     void betweenTakesItComesAtOnce() {
         Reading reading = begin();
         reading.tell(new TakeCommand.Cut());

@@ -3,20 +3,24 @@ package org.bookholder.runtime.stage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import org.bookholder.runtime.stage.Workers.Patience;
+import org.bookholder.testing.FakeClock;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 @Timeout(20)
 final class WorkersTest {
+    private final FakeClock clock = new FakeClock();
     private final ConcurrentLinkedQueue<String> calls = new ConcurrentLinkedQueue<>();
     private final CountDownLatch closed = new CountDownLatch(1);
 
     @Test
     void drivesAStageOnANamedThreadOfItsOwn() throws InterruptedException {
-        try (Workers workers = new Workers((stage, failure) -> calls.add("failed"))) {
+        try (Workers workers = new Workers(clock, fault -> calls.add("failed"))) {
             workers.takeOn(new Recorded(2, null));
             awaitClosed();
         }
@@ -29,7 +33,7 @@ final class WorkersTest {
     void closesAStageThatFailsAndTellsOfItOnce() throws InterruptedException {
         ConcurrentLinkedQueue<Throwable> failures = new ConcurrentLinkedQueue<>();
         IllegalStateException failure = new IllegalStateException("no more");
-        try (Workers workers = new Workers((stage, thrown) -> failures.add(thrown))) {
+        try (Workers workers = new Workers(clock, fault -> failures.add(fault.cause()))) {
             workers.takeOn(new Recorded(1, failure));
             awaitClosed();
         }
@@ -39,11 +43,69 @@ final class WorkersTest {
 
     @Test
     void stopsAStageThatWouldGoOnForEver() throws InterruptedException {
-        Workers workers = new Workers((stage, failure) -> calls.add("failed"));
+        Workers workers = new Workers(clock, fault -> calls.add("failed"));
         workers.takeOn(new Recorded(Integer.MAX_VALUE, null));
         workers.close();
         assertTrue(closed.await(10, TimeUnit.SECONDS));
         assertThat(calls).doesNotContain("failed");
+    }
+
+    @Test
+    void interruptsAStageThatTakesLongerForItsStepThanItMay() throws InterruptedException {
+        ConcurrentLinkedQueue<StageFault> faults = new ConcurrentLinkedQueue<>();
+        Workers workers = new Workers(clock, faults::add, new Patience(Duration.ZERO, Duration.ofSeconds(10)));
+        CountDownLatch waiting = new CountDownLatch(1);
+        workers.takeOn(new Waiting(waiting, new CountDownLatch(1), false));
+        assertTrue(waiting.await(10, TimeUnit.SECONDS));
+        workers.close();
+        assertThat(faults)
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.cause()).isInstanceOf(InterruptedException.class));
+    }
+
+    @Test
+    void leavesAStageBehindThatDoesNotEndAndSaysWhereItHangs() throws InterruptedException {
+        ConcurrentLinkedQueue<StageFault> faults = new ConcurrentLinkedQueue<>();
+        Workers workers = new Workers(clock, faults::add, new Patience(Duration.ZERO, Duration.ZERO));
+        CountDownLatch waiting = new CountDownLatch(1);
+        CountDownLatch release = new CountDownLatch(1);
+        workers.takeOn(new Waiting(waiting, release, true));
+        assertTrue(waiting.await(10, TimeUnit.SECONDS));
+        workers.close();
+        release.countDown();
+        assertThat(faults).singleElement().satisfies(fault -> {
+            assertThat(fault.role()).isEqualTo("waiting");
+            assertThat(fault.consequence()).isEqualTo(StageFault.Consequence.LEFT_BEHIND);
+            assertThat(fault.cause()).hasStackTraceContaining("CountDownLatch.await");
+        });
+    }
+
+    /** A stage that waits within a step. */
+    private record Waiting(CountDownLatch waiting, CountDownLatch release, boolean stubborn) implements Stage {
+        @Override
+        public String role() {
+            return "waiting";
+        }
+
+        @Override
+        public Criticality criticality() {
+            return Criticality.OPTIONAL;
+        }
+
+        @Override
+        public int doWork() throws InterruptedException {
+            waiting.countDown();
+            while (true) {
+                try {
+                    release.await();
+                    return -1;
+                } catch (InterruptedException e) {
+                    if (!stubborn) {
+                        throw e;
+                    }
+                }
+            }
+        }
     }
 
     private void awaitClosed() throws InterruptedException {
@@ -62,6 +124,11 @@ final class WorkersTest {
         @Override
         public String role() {
             return "counter";
+        }
+
+        @Override
+        public Criticality criticality() {
+            return Criticality.ESSENTIAL;
         }
 
         @Override

@@ -2,9 +2,13 @@ package org.bookholder.runtime.take;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.stage.Mailbox;
+import org.bookholder.runtime.stage.OptionalWork;
+import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeClock;
@@ -18,6 +22,7 @@ final class CaptureStageTest {
 
     private final FakeClock clock = new FakeClock();
     private final FakeTape tape = new FakeTape();
+    private final List<StageFault> faults = new ArrayList<>();
     private final Mailbox<Report> reports = new Mailbox<>(100);
     private final TakeChannels run = new TakeChannels(1, StreamTime.ofSeconds(10), CAPACITY, reports);
 
@@ -65,6 +70,7 @@ final class CaptureStageTest {
     }
 
     private CaptureStage stage(boolean live) {
+        SoundWatch watch = new SoundWatch(new OptionalWork("sound watch", faults::add));
         FakeAudioSource source = new FakeAudioSource(RATE).thenSilence(60);
         Sources sources = new Sources() {
             @Override
@@ -77,6 +83,6 @@ final class CaptureStageTest {
                 return live;
             }
         };
-        return new CaptureStage(run, sources, source, false, Optional.of(tape), clock);
+        return new CaptureStage(run, sources, source, false, Optional.of(tape), clock, watch);
     }
 }

@@ -73,6 +73,12 @@ final class OpenEarStageTest {
     void letsTheTapeGoAtTheEnd() {
         stage.onClose();
         assertThat(tape.readerClosed()).isTrue();
+    }
+
+    @Test
+    void tellsThatItHearsNothingMoreWhenItIsGivenUp() {
+        stage.onGivenUp();
+        assertThat(tape.readerClosed()).isTrue();
         assertThat(reports.size()).isEqualTo(1);
     }
 

@@ -1,0 +1,36 @@
+package org.bookholder.runtime;
+
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.runtime.stage.StageFault;
+import org.bookholder.session.Trouble;
+
+/** What people are told of a fault in a stage. */
+final class FaultTroubles {
+    private record Kinds(Trouble.Kind restarts, Trouble.Kind givenUp) {}
+
+    private static final Map<String, Kinds> OF_ROLE = Map.of(
+            "script ear", new Kinds(Trouble.Kind.EAR_RESTARTS, Trouble.Kind.EAR_LOST),
+            "open ear", new Kinds(Trouble.Kind.CHECK_RESTARTS, Trouble.Kind.CHECK_LOST),
+            "desk", new Kinds(Trouble.Kind.DESK_RESTARTS, Trouble.Kind.DESK_LOST),
+            "manuscript", new Kinds(Trouble.Kind.SCRIPT_NOT_WATCHED, Trouble.Kind.SCRIPT_NOT_WATCHED),
+            "sound watch", new Kinds(Trouble.Kind.SOUND_NOT_WATCHED, Trouble.Kind.SOUND_NOT_WATCHED),
+            "spoiled lines", new Kinds(Trouble.Kind.SOUND_NOT_WATCHED, Trouble.Kind.SOUND_NOT_WATCHED));
+
+    private FaultTroubles() {}
+
+    /** What is wrong now that a stage has failed and the session goes on. */
+    static Trouble of(StageFault fault) {
+        Kinds kinds = OF_ROLE.get(fault.role());
+        if (kinds == null) {
+            return new Trouble(Trouble.Kind.PART_LOST, fault.role());
+        }
+        boolean restarts = fault.consequence() == StageFault.Consequence.RESTARTS;
+        return new Trouble(restarts ? kinds.restarts() : kinds.givenUp(), "");
+    }
+
+    /** What is no longer wrong when a stage has been started again, or is given up. */
+    static Optional<Trouble.Kind> mended(String role) {
+        return Optional.ofNullable(OF_ROLE.get(role)).map(Kinds::restarts);
+    }
+}

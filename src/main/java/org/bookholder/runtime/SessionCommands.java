@@ -1,0 +1,78 @@
+package org.bookholder.runtime;
+
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.session.Command;
+import org.bookholder.session.Mover;
+import org.bookholder.session.Remark;
+import org.bookholder.session.Request;
+import org.bookholder.session.SessionEvent;
+
+/** Does what people ask of a running session. Confined to one thread. */
+final class SessionCommands implements Command.Handler {
+    private final SessionRecorder recorder;
+    private final TakeLifecycle takes;
+    private final TextRevision text;
+
+    /** Whether the request being carried out waits for the end of the take. */
+    private boolean waitsForEnd;
+
+    SessionCommands(SessionRecorder recorder, TakeLifecycle takes, TextRevision text) {
+        this.recorder = recorder;
+        this.takes = takes;
+        this.text = text;
+    }
+
+    /** Does what is asked, and answers when the journal has it; what ends a take, when the journal has that end. */
+    void ask(Request request, Request.Reply reply) {
+        waitsForEnd = false;
+        if (RequestHandling.carryOut(request, reply, recorder.state(), this)) {
+            if (waitsForEnd) {
+                takes.afterEnd(() -> recorder.tellWhetherSaved(reply));
+            } else {
+                recorder.tellWhetherSaved(reply);
+            }
+        }
+    }
+
+    @Override
+    public void hold() {
+        takes.hold();
+        text.useIfPossible();
+    }
+
+    @Override
+    public void resume() {
+        takes.resume();
+    }
+
+    @Override
+    public void goTo(ReadingPosition position, Mover mover) {
+        takes.goTo(position, mover);
+    }
+
+    @Override
+    public void markPickup(int line, String note) {
+        recorder.enter(new SessionEvent.PickupMarked(takes.now(), line, note));
+    }
+
+    @Override
+    public void add(Remark remark) {
+        recorder.enter(new SessionEvent.Remarked(takes.now(), remark));
+    }
+
+    @Override
+    public void nextTake(ReadingPosition from) {
+        waitsForEnd |= takes.next(from);
+    }
+
+    @Override
+    public void cut() {
+        waitsForEnd |= takes.cut("cut");
+    }
+
+    @Override
+    public void quit() {
+        waitsForEnd |= takes.quit();
+    }
+}

@@ -1,0 +1,346 @@
+package org.bookholder.runtime;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.follow.model.FollowEvent;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.stage.OptionalWork;
+import org.bookholder.runtime.take.EvidenceOrder.Evidence;
+import org.bookholder.runtime.take.EvidenceOrder.Kind;
+import org.bookholder.runtime.take.FollowEntries;
+import org.bookholder.runtime.take.ReadingPlan;
+import org.bookholder.runtime.take.RunningTake;
+import org.bookholder.runtime.take.TakeReports;
+import org.bookholder.runtime.take.TakeStarter;
+import org.bookholder.session.Mover;
+import org.bookholder.session.Renumbering;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.sound.Spoil;
+import org.bookholder.speech.EarKind;
+import org.bookholder.speech.FrameLevels;
+import org.bookholder.speech.Hypothesis;
+import org.bookholder.timing.StreamTime;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The takes of a session from their roll until they are settled: rolls and cuts them, brings what their stages report to the
+ * follower, and enters what it finds out. One take rolls at most; earlier ones may still be being heard. Confined to one thread.
+ */
+final class TakeLifecycle implements TakeReports {
+    private static final String LOG = "the script ear failed";
+
+    private final ReadingPlan plan;
+    private final TakeStarter starter;
+    private final SessionRecorder recorder;
+    private final OptionalWork marking;
+    private final Map<Integer, RunningTake> takes = new LinkedHashMap<>();
+    private final List<Runnable> afterEnd = new ArrayList<>();
+    private @Nullable RunningTake rolling;
+    private Optional<ReadingPosition> next = Optional.empty();
+    private boolean nextIsHeld;
+    private boolean quitting;
+    private StreamTime now;
+    private StreamTime unheard = StreamTime.ZERO;
+
+    /** Where the reading was when the script ear had last finished an utterance: what it believed since goes with it. */
+    private ReadingPosition settledTo = ReadingPosition.START;
+
+    private Optional<UnheardStretch> unheardStretch = Optional.empty();
+    private Runnable betweenTakes = () -> {};
+
+    /** Creates it without a take; {@code marking} guards the marking of spoiled lines. */
+    TakeLifecycle(ReadingPlan plan, TakeStarter starter, SessionRecorder recorder, OptionalWork marking) {
+        this.plan = plan;
+        this.starter = starter;
+        this.recorder = recorder;
+        this.marking = marking;
+        this.now = plan.before().now();
+    }
+
+    /** From now on {@code work} is done after each take, before the next one is rolled. */
+    void betweenTakes(Runnable work) {
+        betweenTakes = work;
+    }
+
+    // --- what people ask for
+
+    /** Rolls a take, or cuts the one that rolls and rolls another one then; says whether an end is waited for. */
+    boolean next(ReadingPosition from) {
+        if (rolling == null) {
+            roll(from);
+            return false;
+        }
+        next = Optional.of(from);
+        return cut("next take");
+    }
+
+    /** Cuts the take that rolls; {@code reason} is for people. Says whether there is one, whose end is waited for. */
+    boolean cut(String reason) {
+        if (rolling == null) {
+            return false;
+        }
+        rolling.run().cut(reason);
+        return true;
+    }
+
+    /** Cuts the take that rolls, and rolls no other. */
+    boolean quit() {
+        quitting = true;
+        next = Optional.empty();
+        return cut("cut");
+    }
+
+    /** Ends everything after a fault of the program, as if it had been asked for. */
+    void failed() {
+        takes.values().forEach(take -> take.run().cut("the program failed"));
+        quitting = true;
+        next = Optional.empty();
+    }
+
+    /** Holds the take that rolls, if it is not held. */
+    void hold() {
+        if (rolling != null && !held()) {
+            enter(rolling, rolling.follower().hold(now), Mover.VOICE);
+            recorder.enter(new SessionEvent.Held(now));
+        }
+    }
+
+    /** Goes on with the take that rolls, if it is held. */
+    void resume() {
+        if (rolling != null && held()) {
+            enter(rolling, rolling.follower().resume(now), Mover.VOICE);
+            recorder.enter(new SessionEvent.Resumed(now));
+        }
+    }
+
+    /** Puts the reading position somewhere. */
+    void goTo(ReadingPosition position, Mover mover) {
+        if (rolling != null) {
+            enter(rolling, rolling.follower().move(now, position), mover);
+        } else {
+            recorder.enter(new SessionEvent.PositionMoved(now, position, mover, 0));
+        }
+    }
+
+    /** {@code work} is done when the take that rolls has ended. */
+    void afterEnd(Runnable work) {
+        afterEnd.add(work);
+    }
+
+    // --- how it stands
+
+    /** The session's time: the sound taken in so far. */
+    StreamTime now() {
+        return now;
+    }
+
+    /** Whether a take rolls. */
+    boolean rolling() {
+        return rolling != null;
+    }
+
+    /** Whether the session is to end and every take is settled. */
+    boolean over() {
+        return quitting && takes.isEmpty();
+    }
+
+    /** How the reading gets on. */
+    ReadingProgress progress() {
+        StreamTime behind = takes.values().stream().map(RunningTake::behind).reduce(StreamTime.ZERO, StreamTime::plus);
+        return ReadingProgress.of(rolling != null, behind, unheard);
+    }
+
+    private boolean held() {
+        return recorder.state().takes().held();
+    }
+
+    // --- the script's text
+
+    /** Whether another take may take the place of the one that rolls: it is held, live, and no other one is asked for. */
+    boolean replaceable() {
+        return rolling != null && held() && plan.sources().live() && next.isEmpty();
+    }
+
+    /** Lets another take, held as well, take the place of the one that rolls. */
+    void replace(String reason) {
+        next = Optional.of(recorder.state().following().position());
+        nextIsHeld = true;
+        cut(reason);
+    }
+
+    /** The script was changed: what is found out of earlier takes is entered under the lines' numbers now. */
+    void textChanged(Renumbering lines) {
+        takes.values().forEach(take -> take.textChanged(lines));
+        next = next.map(lines::position);
+    }
+
+    // --- from the stages of a take
+
+    @Override
+    public void heard(int number, Hypothesis hypothesis) {
+        RunningTake take = takes.get(number);
+        if (take != null) {
+            Kind kind = Kind.of(hypothesis.ear());
+            tell(take, take.order().add(new Evidence(hypothesis.heardTo(), kind, f -> f.hear(hypothesis))));
+            if (kind == Kind.SCRIPT_EAR && hypothesis instanceof Hypothesis.Final) {
+                settledTo = recorder.state().following().position();
+            }
+        }
+    }
+
+    @Override
+    public void heard(int number, FrameLevels levels) {
+        RunningTake take = takes.get(number);
+        if (take != null) {
+            tell(take, take.order().add(new Evidence(levels.end(), Kind.LEVELS, f -> f.hear(levels))));
+        }
+    }
+
+    @Override
+    public void heardTo(int number, EarKind ear, StreamTime to) {
+        RunningTake take = takes.get(number);
+        if (ear == EarKind.SCRIPT) {
+            now = StreamTime.max(now, to);
+        } else if (take != null) {
+            take.heardByOpenEar(to);
+        }
+        if (take != null) {
+            tell(take, take.order().heardTo(ear, to));
+        }
+    }
+
+    @Override
+    public void notHeard(int number, StreamTime from, StreamTime to) {
+        unheard = unheard.plus(to.since(from));
+        if (takes.containsKey(number)) {
+            endUnheardStretch();
+            unheardStretch = Optional.of(new UnheardStretch(
+                    number, from, to, settledTo, recorder.state().following().position()));
+        }
+    }
+
+    /** Once the voice is heard at another place, or the take is over, the lines from there to here are not judged. */
+    private void endUnheardStretch() {
+        SessionState state = recorder.state();
+        unheardStretch.ifPresent(stretch -> recorder.enter(
+                stretch.event(now, state.following().position(), state.lines().count(), LOG)));
+        unheardStretch = Optional.empty();
+    }
+
+    private void lookForTheVoice(RunningTake take) {
+        ReadingPosition position = recorder.state().following().position();
+        if (unheardStretch
+                .filter(s -> s.take() == take.run().number() && !s.position().equals(position))
+                .isPresent()) {
+            endUnheardStretch();
+        }
+    }
+
+    @Override
+    public void unheard(StreamTime length) {
+        unheard = unheard.plus(length);
+    }
+
+    @Override
+    public void happened(SessionEvent event) {
+        recorder.enter(event);
+    }
+
+    @Override
+    public void spoiled(int number, Spoil spoil) {
+        RunningTake take = takes.get(number);
+        if (take != null) {
+            take.spoiled().add(spoil);
+        }
+    }
+
+    @Override
+    public void captureEnded(int number, StreamTime at, String reason) {
+        RunningTake take = takes.get(number);
+        if (take != null) {
+            take.captureEnded(at, reason);
+            end(take);
+        }
+    }
+
+    @Override
+    public void earDone(int number, EarKind ear) {
+        RunningTake take = takes.get(number);
+        if (take != null) {
+            take.earDone(ear);
+            tell(take, take.order().done(ear));
+            end(take);
+        }
+    }
+
+    @Override
+    public void hurry() {
+        takes.values().forEach(take -> take.run().hurry());
+    }
+
+    // --- from roll to end
+
+    /** Rolls a take, unless the session is to end. */
+    void roll(ReadingPosition from) {
+        if (quitting) {
+            return;
+        }
+        int number = recorder.state().takes().all().size() + 1;
+        RunningTake take = starter.start(number, now, from, recorder);
+        takes.put(number, take);
+        rolling = take;
+        settledTo = from;
+        enter(take, take.follower().startTake(number, now, from), Mover.VOICE);
+    }
+
+    private void end(RunningTake take) {
+        if (take == rolling && take.over()) {
+            rolling = null;
+            now = StreamTime.max(now, take.end());
+            recorder.enter(
+                    new SessionEvent.TakeEnded(take.end(), take.run().number(), starter.endOf(take), take.reason()));
+            quitting |= plan.endsWithSource() && next.isEmpty();
+            betweenTakes.run();
+            next.ifPresent(this::roll);
+            next = Optional.empty();
+            if (nextIsHeld) {
+                nextIsHeld = false;
+                hold();
+            }
+            afterEnd.forEach(Runnable::run);
+            afterEnd.clear();
+        }
+        if (take.settled()) {
+            endUnheardStretch();
+            takes.remove(take.run().number());
+            enter(take, take.follower().endTake(take.end()), Mover.VOICE);
+        }
+    }
+
+    /** Ends the take that still rolls where its sound is now, because nobody will be there when that has ended. */
+    void abandon() {
+        if (rolling != null) {
+            RunningTake take = rolling;
+            take.run().cut("the program failed");
+            take.captureEnded(take.run().captured(), "the program failed");
+            rolling = null;
+            recorder.enter(
+                    new SessionEvent.TakeEnded(take.end(), take.run().number(), starter.endOf(take), take.reason()));
+        }
+    }
+
+    private void tell(RunningTake take, List<Evidence> evidence) {
+        evidence.forEach(e -> enter(take, e.tell().apply(take.follower()), Mover.VOICE));
+    }
+
+    private void enter(RunningTake take, List<FollowEvent> events, Mover mover) {
+        FollowEntries entries = new FollowEntries(recorder, mover, take.changes(), take.spoiled(), marking);
+        events.forEach(event -> event.to(entries));
+        lookForTheVoice(take);
+    }
+}

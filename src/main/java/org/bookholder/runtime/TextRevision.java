@@ -1,0 +1,88 @@
+package org.bookholder.runtime;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.source.Revision;
+import org.bookholder.runtime.take.TakeStarter;
+import org.bookholder.session.Renumbering;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.Trouble;
+
+/** Brings a text that was saved during a session into it: at the next hold, or at once if no take rolls. Confined to one thread. */
+final class TextRevision {
+    private final SessionRecorder recorder;
+    private final TakeLifecycle takes;
+    private final TakeStarter starter;
+    private final Consumer<String> keep;
+    private Optional<Revision> waiting = Optional.empty();
+    private String text;
+
+    /**
+     * Creates it.
+     *
+     * @param text the text that is being read
+     * @param keep lets a text be kept beside the session; returns at once
+     */
+    TextRevision(
+            SessionRecorder recorder, TakeLifecycle takes, TakeStarter starter, String text, Consumer<String> keep) {
+        this.recorder = recorder;
+        this.takes = takes;
+        this.starter = starter;
+        this.text = text;
+        this.keep = keep;
+    }
+
+    /** Takes in a text that was saved; it is read from the next hold on, or at once if nobody reads. */
+    void saved(Revision revision) {
+        waiting = revision.text().equals(text) ? Optional.empty() : Optional.of(revision);
+        forgetTroubles();
+        waiting.ifPresent(r -> recorder.amiss(new Trouble(Trouble.Kind.TEXT_WAITS, "")));
+        useIfPossible();
+    }
+
+    /** Says that a text was saved that is no script; the text before stays. */
+    void unusable(String problem) {
+        waiting = Optional.empty();
+        forgetTroubles();
+        recorder.amiss(new Trouble(Trouble.Kind.TEXT_UNUSABLE, problem));
+    }
+
+    /** Says that the text being read could not be kept. */
+    void notKept(String problem) {
+        recorder.amiss(new Trouble(Trouble.Kind.TEXT_NOT_KEPT, problem));
+    }
+
+    /**
+     * Uses the text that waits, if there is one and nobody is reading. A take is of one text: in a hold another one takes its
+     * place, held as well. A recording that is heard would begin anew, so it is heard to its end.
+     */
+    void useIfPossible() {
+        if (waiting.isEmpty()) {
+            return;
+        }
+        if (!takes.rolling()) {
+            use(waiting.get());
+        } else if (takes.replaceable()) {
+            takes.replace("the text was changed");
+        }
+    }
+
+    private void use(Revision revision) {
+        Renumbering lines =
+                Renumbering.between(recorder.state().script(), revision.script().script());
+        recorder.enter(new SessionEvent.TextChanged(takes.now(), revision.text()));
+        forgetTroubles();
+        takes.textChanged(lines);
+        starter.use(revision.script());
+        text = revision.text();
+        waiting = Optional.empty();
+        keep.accept(text);
+    }
+
+    private void forgetTroubles() {
+        recorder.mended(Trouble.Kind.TEXT_WAITS);
+        recorder.mended(Trouble.Kind.TEXT_UNUSABLE);
+        recorder.mended(Trouble.Kind.TEXT_NOT_KEPT);
+    }
+}

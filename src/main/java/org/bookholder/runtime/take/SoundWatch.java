@@ -1,0 +1,32 @@
+package org.bookholder.runtime.take;
+
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.runtime.stage.OptionalWork;
+import org.bookholder.sound.Spoil;
+import org.bookholder.sound.SpoilWatch;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.speech.FrameLevels;
+import org.bookholder.speech.SoundLevel;
+import org.bookholder.speech.SoundMeter;
+
+/** Watches a take's sound: how loud it is, and what of it is spoiled. The take goes on without it. Confined to one thread. */
+final class SoundWatch {
+    private final OptionalWork work;
+    private final SoundMeter meter = new SoundMeter();
+    private final SpoilWatch spoils = new SpoilWatch();
+
+    SoundWatch(OptionalWork work) {
+        this.work = work;
+    }
+
+    /** How loud the seconds were that ended with the block. */
+    List<SoundLevel> levels(AudioBlock block) {
+        return work.get(() -> meter.hear(block), List.of());
+    }
+
+    /** What was found to be spoiled. */
+    List<Spoil> spoiled(AudioBlock block, Optional<FrameLevels> levels) {
+        return work.get(() -> spoils.hear(block, levels), List.of());
+    }
+}
