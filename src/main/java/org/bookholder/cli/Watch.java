@@ -1,7 +1,9 @@
 package org.bookholder.cli;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.runtime.EndDeadline;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingProgress;
 import org.bookholder.runtime.stage.Shutdown;
@@ -14,9 +16,6 @@ import org.bookholder.wording.TroubleText;
 final class Watch implements AutoCloseable {
     private static final long PERIOD_MILLIS = 100;
 
-    /** After Ctrl-C nobody wants to wait much longer than this. */
-    private static final long INTERRUPT_PATIENCE_NANOS = 20_000_000_000L;
-
     private static final long NOTICE_NANOS = 2_000_000_000L;
 
     private final Reading reading;
@@ -26,7 +25,7 @@ final class Watch implements AutoCloseable {
     private final LineProgress lines;
     private Troubles troubles = Troubles.NONE;
     private long noticed;
-    private long interrupted;
+    private Optional<EndDeadline> deadline = Optional.empty();
 
     Watch(Reading reading, Terminal terminal, Environment here) {
         this.reading = reading;
@@ -42,10 +41,14 @@ final class Watch implements AutoCloseable {
         return shutdown.asked() || reading.fault().isPresent();
     }
 
-    /** Returns when everything is settled. */
+    /** Returns when everything is settled, or after Ctrl-C when a part of the program does not end. */
     void untilOver(boolean showLines) {
         while (!reading.await(PERIOD_MILLIS)) {
             look(showLines);
+            if (step() == EndDeadline.Step.STOP) {
+                terminal.err().println("bookholder: a part of the program does not end and is stopped");
+                return;
+            }
         }
         look(showLines);
     }
@@ -71,13 +74,18 @@ final class Watch implements AutoCloseable {
         waitForTheOpenEar(reading.progress());
     }
 
+    /** What is to be done about a reading that was interrupted and has not ended. */
+    private EndDeadline.Step step() {
+        if (shutdown.asked() && deadline.isEmpty()) {
+            deadline = Optional.of(new EndDeadline(here.nanoTime()));
+        }
+        return deadline.map(EndDeadline::step).orElse(EndDeadline.Step.WAIT);
+    }
+
     private void waitForTheOpenEar(ReadingProgress progress) {
         long now = here.nanoTime().getAsLong();
-        if (shutdown.asked()) {
-            interrupted = interrupted == 0 ? now : interrupted;
-            if (now - interrupted > INTERRUPT_PATIENCE_NANOS) {
-                reading.hurry();
-            }
+        if (step() == EndDeadline.Step.HURRY) {
+            reading.hurry();
         }
         double behind = progress.behind().seconds();
         if (!progress.rolling() && behind >= 1 && now - noticed > NOTICE_NANOS) {

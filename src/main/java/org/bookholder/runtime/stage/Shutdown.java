@@ -5,8 +5,8 @@ package org.bookholder.runtime.stage;
  * and the Java virtual machine waits until it has.
  */
 public final class Shutdown implements AutoCloseable {
-    /** However long the end takes, nobody should have to kill the program to get rid of it. */
-    private static final long PATIENCE_MILLIS = 120_000;
+    /** Longer than a reading takes to be stopped (30 s) and its stages to let go; nobody should have to kill the program. */
+    private static final long PATIENCE_MILLIS = 60_000;
 
     private final Latest<Boolean> asked = new Latest<>(false);
     private final CompletionLatch finished = new CompletionLatch();
