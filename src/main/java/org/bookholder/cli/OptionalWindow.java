@@ -7,16 +7,21 @@ import org.bookholder.app.environment.Equipment;
 import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.view.settings.WindowWish;
 
 /** The reading window, if one is wanted and there is a display that can show it. Confined to the main thread. */
 final class OptionalWindow implements AutoCloseable {
+    private static final String ROLE = "window";
+    private static final int REOPENINGS = 2;
+
     private final Environment here;
     private final Terminal terminal;
     private final ReadRequest request;
     private Optional<Equipment.Window> window;
+    private boolean lost;
 
     private OptionalWindow(
             Environment here, Terminal terminal, ReadRequest request, Optional<Equipment.Window> window) {
@@ -28,7 +33,12 @@ final class OptionalWindow implements AutoCloseable {
 
     /** Opens it, or says why the reading goes on in the terminal. */
     static OptionalWindow open(Environment here, Terminal terminal, ReadRequest request, Script script) {
-        Optional<Equipment.Window> window = Optional.empty();
+        OptionalWindow opened = new OptionalWindow(here, terminal, request, Optional.empty());
+        opened.open(script);
+        return opened;
+    }
+
+    private void open(Script script) {
         try {
             if (request.window().isPresent()) {
                 window = Optional.of(here.equipment().window(request.window().get(), script));
@@ -36,25 +46,59 @@ final class OptionalWindow implements AutoCloseable {
         } catch (ProblemException e) {
             terminal.err().println("bookholder: reading in the terminal, without a window: " + e.getMessage());
         }
-        return new OptionalWindow(here, terminal, request, window);
     }
 
     boolean isEmpty() {
         return window.isEmpty();
     }
 
+    /** Whether there was a window that failed for good. */
+    boolean lost() {
+        return lost;
+    }
+
     /**
-     * Shows the reading until the window is closed, then asks it to end; without a window does nothing.
+     * Shows the reading until the window is closed, then asks it to end; without a window does nothing. A window that fails is
+     * opened again, twice at most; then the reading goes on in the terminal, and {@link #lost()} tells so.
      *
      * @param desk what the window invites to
      * @param ended whether the program is to end whatever the presenter does
      */
     void run(Reading reading, OptionalDesk desk, BooleanSupplier ended) {
-        if (window.isPresent()) {
-            window.get().run(desk.forWindow(reading.state()), reading::tell, here.nanoTime(), ended);
-            keep(window.get().wish());
+        for (int faults = 0; window.isPresent(); faults++) {
+            Equipment.Window shown = window.get();
+            try {
+                shown.run(desk.forWindow(reading.state()), reading::tell, here.nanoTime(), ended);
+                keep(shown.wish());
+                close();
+                reading.tell(new TakeCommand.Quit());
+                return;
+            } catch (RuntimeException fault) {
+                closeAfter(fault);
+                if (faults < REOPENINGS) {
+                    open(reading.state().get().script());
+                }
+                tell(reading, fault);
+            }
+        }
+    }
+
+    private void closeAfter(RuntimeException fault) {
+        try {
             close();
-            reading.tell(new TakeCommand.Quit());
+        } catch (RuntimeException another) {
+            fault.addSuppressed(another);
+        }
+    }
+
+    private void tell(Reading reading, RuntimeException fault) {
+        if (window.isEmpty()) {
+            lost = true;
+            reading.failed(new StageFault(ROLE, StageFault.Consequence.GIVEN_UP, fault));
+        } else {
+            reading.failed(new StageFault(ROLE, StageFault.Consequence.RESTARTS, fault));
+            reading.recovered(ROLE);
+            terminal.err().println("bookholder: the window failed and was opened again; the reading goes on");
         }
     }
 

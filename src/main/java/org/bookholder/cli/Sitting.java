@@ -143,8 +143,9 @@ final class Sitting {
                     OptionalDesk desk = OptionalDesk.open(here, terminal, request, folder, past.trail(), reading);
                     Watch watch = new Watch(reading, terminal, here)) {
                 carry(before, folder, reading);
-                boolean inTerminal = window.isEmpty();
+                boolean withoutWindow = window.isEmpty();
                 window.run(reading, desk, watch::mustEnd);
+                boolean inTerminal = withoutWindow || window.lost();
                 watch.untilOver(inTerminal);
                 return finish(reading, folder);
             }

@@ -13,6 +13,7 @@ final class FaultTroubles {
             "script ear", new Kinds(Trouble.Kind.EAR_RESTARTS, Trouble.Kind.EAR_LOST),
             "open ear", new Kinds(Trouble.Kind.CHECK_RESTARTS, Trouble.Kind.CHECK_LOST),
             "desk", new Kinds(Trouble.Kind.DESK_RESTARTS, Trouble.Kind.DESK_LOST),
+            "window", new Kinds(Trouble.Kind.WINDOW_RESTARTS, Trouble.Kind.WINDOW_LOST),
             "manuscript", new Kinds(Trouble.Kind.SCRIPT_NOT_WATCHED, Trouble.Kind.SCRIPT_NOT_WATCHED),
             "sound watch", new Kinds(Trouble.Kind.SOUND_NOT_WATCHED, Trouble.Kind.SOUND_NOT_WATCHED),
             "spoiled lines", new Kinds(Trouble.Kind.SOUND_NOT_WATCHED, Trouble.Kind.SOUND_NOT_WATCHED));

@@ -33,6 +33,10 @@ public record Trouble(Kind kind, String detail) {
         DESK_RESTARTS,
         /** The desk's pages are told of nothing more. */
         DESK_LOST,
+        /** The reading window is being opened again. */
+        WINDOW_RESTARTS,
+        /** There is no reading window any more. */
+        WINDOW_LOST,
         /** A saved script is not noticed any more. */
         SCRIPT_NOT_WATCHED,
         /** The sound is not measured any more, nor are spoiled lines marked. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.bookholder.session.Mover;
 import org.bookholder.session.NoteCommand;
 import org.bookholder.session.TakeCommand;
@@ -193,6 +194,41 @@ final class ReadCommandTest {
         assertThat(program.err())
                 .contains("no microphone can be opened; the reading is neither followed nor recorded")
                 .hasLineCount(1);
+    }
+
+    @Test
+    void opensAWindowAgainThatFails() {
+        AtomicInteger opened = new AtomicInteger();
+        program.equipment.hasMicrophone(quiet());
+        program.equipment.hasPresenter(commands -> {
+            if (opened.incrementAndGet() == 1) {
+                throw new IllegalStateException("a planted fault of the window");
+            }
+            commands.accept(new TakeCommand.Quit());
+        });
+        assertThat(program.run("read", script, "--session", session)).isZero();
+        assertThat(opened).hasValue(2);
+        assertThat(program.equipment.windowsClosed()).isEqualTo(2);
+        assertThat(program.err())
+                .containsOnlyOnce("the window failed and was opened again; the reading goes on")
+                .contains("fault.log says more");
+        assertThat(folder.resolve("session/fault.log")).content().contains("'window'", "a planted fault of the window");
+    }
+
+    @Test
+    void readsOnInTheTerminalWhenTheWindowFailsAgainAndAgain() {
+        AtomicInteger opened = new AtomicInteger();
+        program.equipment.hasMicrophone(quiet());
+        program.equipment.hasPresenter(commands -> {
+            if (opened.incrementAndGet() == 3) {
+                commands.accept(new TakeCommand.Quit());
+            }
+            throw new IllegalStateException("a planted fault of the window");
+        });
+        assertThat(program.run("read", script, "--session", session)).isZero();
+        assertThat(opened).hasValue(3);
+        assertThat(program.err()).containsOnlyOnce("The window has failed; the reading goes on in the terminal");
+        assertThat(folder.resolve("session/fault.log")).content().contains("'window': failed, is done without");
     }
 
     @Test
