@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -120,9 +121,11 @@ public final class WindowForm {
     }
 
     private static Action action(Setting setting) throws ProblemException {
-        List<String> labels =
-                Arrays.stream(Action.values()).map(WindowForm::label).toList();
-        return Action.values()[labels.indexOf(setting.oneOf(labels))];
+        Map<String, Action> byLabel = new LinkedHashMap<>();
+        for (Action action : Action.values()) {
+            byLabel.put(label(action), action);
+        }
+        return Objects.requireNonNull(byLabel.get(setting.oneOf(List.copyOf(byLabel.keySet()))));
     }
 
     private static String label(Action action) {
