@@ -32,7 +32,7 @@ final class StaticStateTest {
         private static final List<String> LIST = new ArrayList<>();
         private static final Map<String, String> MAP = new TreeMap<>();
         private static final AtomicInteger COUNT = new AtomicInteger();
-        private static final CharSequence TEXT = new StringBuilder();
+        private static final Appendable TEXT = new StringBuilder();
         private static final Registry REGISTRY = new Registry(new HashSet<>());
         private static final Counter COUNTER = new Counter();
 
