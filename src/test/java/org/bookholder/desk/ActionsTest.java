@@ -89,7 +89,7 @@ final class ActionsTest {
         try {
             actions.act(json, told);
         } catch (IllegalArgumentException e) {
-            told.refused(e.getMessage());
+            told.refused(String.valueOf(e.getMessage()));
         }
         assertThat(told.all).hasSize(1);
         return told.all.get(0);

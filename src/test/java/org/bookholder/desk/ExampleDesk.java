@@ -55,7 +55,7 @@ public final class ExampleDesk implements DeskSession {
         try {
             told.addAll(request.commands(state));
         } catch (IllegalArgumentException e) {
-            reply.refused(e.getMessage());
+            reply.refused(String.valueOf(e.getMessage()));
             return;
         }
         reply.done();

@@ -27,7 +27,7 @@ final class PrivateFilesTest {
     void onlyTheOwnerMayEnterANewFolder() throws IOException {
         Path folder = PrivateFiles.createFolder(parent.resolve("a/b"));
         assertThat(permissions(folder)).isEqualTo("rwx------");
-        assertThat(permissions(folder.getParent())).isEqualTo("rwx------");
+        assertThat(permissions(parent.resolve("a"))).isEqualTo("rwx------");
     }
 
     @Test

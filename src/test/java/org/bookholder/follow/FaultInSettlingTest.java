@@ -114,7 +114,7 @@ final class FaultInSettlingTest {
     }
 
     private static Hypothesis.Final heard(String line) {
-        String[] part = line.split(" ");
+        String[] part = line.split(" ", -1);
         List<RecognizedWord> words = new ArrayList<>();
         for (int i = 4; i < part.length; i += 4) {
             words.add(new RecognizedWord(
