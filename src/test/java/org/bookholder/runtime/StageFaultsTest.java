@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.bookholder.follow.model.Outcome;
@@ -203,8 +204,8 @@ final class StageFaultsTest {
         assertThat(rig.log()).containsOnlyOnce("stage '").contains("stage '" + role + "': failed, the session ends");
         assertThat(rig.log()).contains("a planted fault");
         assertThat(rig.runner().roles()).isEmpty();
-        assertThat(rig.tapes.get(1).closed()).isTrue();
-        double recorded = rig.tapes.get(1).blocks().size() / 25.0;
+        assertThat(Objects.requireNonNull(rig.tapes.get(1)).closed()).isTrue();
+        double recorded = Objects.requireNonNull(rig.tapes.get(1)).blocks().size() / 25.0;
         assertThat(recorded).isBetween(FAULT - 0.1, FAULT + 0.1);
         assertThat(rig.journal.events(SessionEvent.TakeEnded.class))
                 .singleElement()
@@ -254,8 +255,9 @@ final class StageFaultsTest {
     }
 
     private void assertSoundIsWhole() {
-        assertThat(rig.tapes.get(1).blocks().size() / 25.0).isBetween(VOICE.seconds() - 0.1, VOICE.seconds() + 0.1);
-        assertThat(rig.tapes.get(1).closed()).isTrue();
+        assertThat(Objects.requireNonNull(rig.tapes.get(1)).blocks().size() / 25.0)
+                .isBetween(VOICE.seconds() - 0.1, VOICE.seconds() + 0.1);
+        assertThat(Objects.requireNonNull(rig.tapes.get(1)).closed()).isTrue();
     }
 
     private void assertEndsWhenAsked(Reading reading) {

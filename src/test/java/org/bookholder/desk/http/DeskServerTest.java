@@ -203,7 +203,8 @@ final class DeskServerTest {
         }
         double seconds = (System.nanoTime() - begun) * 1e-9;
         assertThat(answers.keySet()).containsExactlyInAnyOrder(200, 429);
-        assertThat((double) answers.getOrDefault(200, 0)).isLessThan(RateLimit.AT_ONCE + RateLimit.PER_SECOND * seconds + 1);
+        assertThat((double) answers.getOrDefault(200, 0))
+                .isLessThan(RateLimit.AT_ONCE + RateLimit.PER_SECOND * seconds + 1);
         String next = wire.get("/who", acting);
         while (status(next) == 429) {
             assertThat(next).contains("Retry-After: 5", "too many requests; wait a little");
