@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.app.delivery.DeliveryProfiles;
+import org.bookholder.app.delivery.ExportCheckService;
 import org.bookholder.app.delivery.ExportJob;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
@@ -100,13 +101,12 @@ final class CheckCommand implements Callable<Integer> {
         boolean words = jobs.stream().anyMatch(job -> job.lesson().isPresent());
         List<CheckReport> reports = new ArrayList<>();
         try (OptionalEars ears = OptionalEars.load(here, model == null ? here.model() : model, words)) {
-            CheckRun run = new CheckRun(here, terminal, stop);
             for (ExportJob job : jobs) {
                 try {
-                    reports.add(checked(run, job, ears.ears()));
+                    reports.add(checked(job, ears.ears(), stop));
                 } catch (ProblemException e) {
                     // The others are checked all the same.
-                    terminal.err().println("bookholder: " + e.getMessage());
+                    terminal.warn(e.getMessage());
                 }
             }
         }
@@ -118,9 +118,12 @@ final class CheckCommand implements Callable<Integer> {
         return reports.size() < jobs.size() ? Main.NOT_OUR_FAULT : mend ? Main.TO_MEND : 0;
     }
 
-    private CheckReport checked(CheckRun run, ExportJob job, Optional<Ears> ears) throws ProblemException {
-        CheckReport report = run.check(job, ears);
-        run.keep(job, report);
+    private CheckReport checked(ExportJob job, Optional<Ears> ears, Interruption stop) throws ProblemException {
+        CheckReport report;
+        try (ProgressBar bar = new ProgressBar(terminal.err(), Terminal.console(), here.nanoTime())) {
+            report = new ExportCheckService(here, bar::show, stop).check(job, ears);
+        }
+        ExportCheckService.keep(job, report).ifPresent(terminal::warn);
         if (!json) {
             CheckText.of(report).forEach(terminal.out()::println);
             terminal.out().println();

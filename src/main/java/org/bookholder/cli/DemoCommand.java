@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.reading.ReadingRequest;
 import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
@@ -58,7 +59,7 @@ final class DemoCommand implements Callable<Integer> {
         if (unpaced && !noWindow) {
             throw new ProblemException("a window shows life as it is", "--unpaced", "add --no-window");
         }
-        ReadRequest request = new ReadRequest(
+        ReadingRequest request = new ReadingRequest(
                 script,
                 Optional.ofNullable(session),
                 true,
@@ -73,8 +74,7 @@ final class DemoCommand implements Callable<Integer> {
                         : Optional.of(
                                 window.over(WindowPreferences.of(here, script).wish())),
                 noWindow ? Optional.empty() : Optional.of(desk.request()),
-                model == null ? here.model() : model,
-                false);
-        return new Sitting(here, terminal, request).run();
+                model == null ? here.model() : model);
+        return TerminalReading.run(here, terminal, request, false);
     }
 }

@@ -8,7 +8,7 @@ import org.bookholder.runtime.stage.Shutdown;
 /** Runs a command's work so that Ctrl-C stops it between two of its steps. Confined to the command's thread. */
 final class InterruptibleCommand {
     /** What shells report of a program that was interrupted: 128 and the signal's number. */
-    private static final int STATUS = 130;
+    static final int STATUS = 130;
 
     private InterruptibleCommand() {}
 

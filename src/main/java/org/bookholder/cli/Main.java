@@ -46,7 +46,8 @@ public final class Main implements Runnable {
     /** Something outside the program stands in the way. */
     static final int NOT_OUR_FAULT = 2;
 
-    private static final int OUR_FAULT = 1;
+    /** A fault of the program stopped it. */
+    static final int OUR_FAULT = 1;
 
     @Spec
     private @Nullable CommandSpec spec;

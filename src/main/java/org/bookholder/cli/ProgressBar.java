@@ -3,10 +3,11 @@ package org.bookholder.cli;
 import java.io.PrintStream;
 import java.util.Locale;
 import java.util.function.LongSupplier;
+import org.bookholder.app.environment.Progress;
 import org.bookholder.course.Text;
 
 /**
- * Shows on a console how far something has got, and about how long it still takes. Says nothing where another program or a
+ * Shows on a console how far work has got, and about how long it still takes. Prints nothing where another program or a
  * file reads the output.
  */
 final class ProgressBar implements AutoCloseable {
@@ -16,32 +17,26 @@ final class ProgressBar implements AutoCloseable {
     private final PrintStream out;
     private final boolean console;
     private final LongSupplier nanoTime;
-    private final String name;
-    private final long begun;
     private long shown;
+    private int width;
 
-    ProgressBar(PrintStream out, boolean console, LongSupplier nanoTime, String name) {
+    ProgressBar(PrintStream out, boolean console, LongSupplier nanoTime) {
         this.out = out;
         this.console = console;
         this.nanoTime = nanoTime;
-        this.name = name;
-        begun = nanoTime.getAsLong();
-        shown = begun - PERIOD_NANOS;
+        shown = nanoTime.getAsLong() - PERIOD_NANOS;
     }
 
-    /** So much of 1 is done. */
-    void show(double part) {
-        show(name, part);
-    }
-
-    /** The same of what is called {@code step} meanwhile, a name no longer than the bar's. */
-    void show(String step, double part) {
+    /** Shows progress, unless it showed some a moment ago. */
+    void show(Progress progress) {
         long now = nanoTime.getAsLong();
         if (!console || now - shown < PERIOD_NANOS) {
             return;
         }
         shown = now;
-        out.print("\r" + text(step, part, (now - begun) / 1e9));
+        String text = text(progress);
+        width = Math.max(width, text.length());
+        out.print("\r" + text);
         out.flush();
     }
 
@@ -49,22 +44,22 @@ final class ProgressBar implements AutoCloseable {
     @Override
     public void close() {
         if (console) {
-            out.print("\r" + " ".repeat(name.length() + WIDTH + 30) + "\r");
+            out.print("\r" + " ".repeat(width) + "\r");
             out.flush();
         }
     }
 
-    private String text(String step, double part, double seconds) {
-        double done = Math.max(0, Math.min(1, part));
-        int full = (int) (done * WIDTH);
-        double left = done < 0.02 ? -1 : seconds / done - seconds;
+    private static String text(Progress progress) {
+        int full = (int) (progress.done() * WIDTH);
         return String.format(
                 Locale.ROOT,
                 "%s  [%s%s] %3.0f %%%s",
-                step,
+                progress.what(),
                 "#".repeat(full),
                 ".".repeat(WIDTH - full),
-                100 * done,
-                left < 0 ? "          " : "  " + Text.clock(left) + " left  ");
+                100 * progress.done(),
+                progress.secondsLeft().isEmpty()
+                        ? "          "
+                        : "  " + Text.clock(progress.secondsLeft().getAsDouble()) + " left  ");
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.reading.ReadingRequest;
 import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Mover;
@@ -32,7 +33,7 @@ final class ReadCommand implements Callable<Integer> {
             index = "0",
             arity = "0..1",
             paramLabel = "SCRIPT",
-            description = "The lesson: a Markdown or plain text file.")
+            description = "The lesson: a Markdown, plain text or Word (.docx) file.")
     private @Nullable Path script;
 
     @Option(
@@ -96,7 +97,7 @@ final class ReadCommand implements Callable<Integer> {
         if (listMicrophones) {
             return listMicrophones();
         }
-        return new Sitting(here, terminal, request()).run();
+        return TerminalReading.run(here, terminal, request(), verbose);
     }
 
     private int listMicrophones() throws ProblemException {
@@ -108,7 +109,7 @@ final class ReadCommand implements Callable<Integer> {
         return 0;
     }
 
-    private ReadRequest request() throws ProblemException {
+    private ReadingRequest request() throws ProblemException {
         if (script == null) {
             throw wrong("no script was given", "SCRIPT", "name the lesson's file, as in: bookholder read lesson.md");
         }
@@ -122,7 +123,7 @@ final class ReadCommand implements Callable<Integer> {
             throw wrong("only a recording can be read faster than life", "--unpaced", "add --audio FILE --no-window");
         }
         boolean handOrSteady = audio == null && microphone == null && window.move() != Mover.VOICE;
-        return new ReadRequest(
+        return new ReadingRequest(
                 script,
                 Optional.ofNullable(session),
                 anew || unpaced,
@@ -137,8 +138,7 @@ final class ReadCommand implements Callable<Integer> {
                         : Optional.of(
                                 window.over(WindowPreferences.of(here, script).wish())),
                 noDesk || unpaced ? Optional.empty() : Optional.of(desk.request()),
-                model == null ? here.model() : model,
-                verbose);
+                model == null ? here.model() : model);
     }
 
     private static ProblemException wrong(String what, String where, String remedy) {

@@ -5,13 +5,13 @@ import java.util.stream.Collectors;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.PreparedScript.UnknownWord;
 
-/** Tells the author which words the recogniser does not know. */
+/** Prints which words of a script the recogniser does not know. */
 final class UnknownWords {
     private static final int MOST = 5;
 
     private UnknownWords() {}
 
-    static void tell(PreparedScript script, boolean sounding, Terminal terminal) {
+    static void print(PreparedScript script, boolean sounding, Terminal terminal) {
         List<UnknownWord> unknown = script.unknown();
         if (unknown.isEmpty() || !sounding) {
             return;

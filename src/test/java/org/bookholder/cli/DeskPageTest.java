@@ -21,6 +21,7 @@ import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.desk.SessionDesk;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
+import org.bookholder.app.reading.OptionalDesk;
 import org.bookholder.app.review.ReviewSession;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.desk.LiveHistory;

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicLong;
+import org.bookholder.app.environment.Progress;
 import org.junit.jupiter.api.Test;
 
 final class ProgressBarTest {
@@ -17,9 +19,9 @@ final class ProgressBarTest {
     @Test
     void showsHowFarItIsAndHowLongItStillTakesAndGoesAway() {
         try (ProgressBar bar = bar(true)) {
-            bar.show(0);
+            bar.show(at(0, OptionalDouble.empty()));
             now.set(15 * SECOND);
-            bar.show(0.1);
+            bar.show(at(0.1, OptionalDouble.of(135)));
         }
         String[] shown = bytes.toString(StandardCharsets.UTF_8).split("\r", -1);
         assertThat(shown[1]).startsWith("lesson-1.mp4  [..............................]   0 %");
@@ -30,10 +32,10 @@ final class ProgressBarTest {
     @Test
     void doesNotFlicker() {
         try (ProgressBar bar = bar(true)) {
-            bar.show(0.5);
+            bar.show(at(0.5, OptionalDouble.empty()));
             int before = bytes.size();
             now.set(SECOND / 10);
-            bar.show(0.6);
+            bar.show(at(0.6, OptionalDouble.empty()));
             assertThat(bytes.size()).isEqualTo(before);
         }
     }
@@ -41,12 +43,16 @@ final class ProgressBarTest {
     @Test
     void saysNothingToAnotherProgram() {
         try (ProgressBar bar = bar(false)) {
-            bar.show(0.5);
+            bar.show(at(0.5, OptionalDouble.empty()));
         }
         assertThat(bytes.size()).isZero();
     }
 
+    private static Progress at(double done, OptionalDouble left) {
+        return new Progress("lesson-1.mp4", done, left);
+    }
+
     private ProgressBar bar(boolean console) {
-        return new ProgressBar(new PrintStream(bytes, true, StandardCharsets.UTF_8), console, now::get, "lesson-1.mp4");
+        return new ProgressBar(new PrintStream(bytes, true, StandardCharsets.UTF_8), console, now::get);
     }
 }

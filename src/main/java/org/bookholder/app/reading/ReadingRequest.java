@@ -1,4 +1,4 @@
-package org.bookholder.cli;
+package org.bookholder.app.reading;
 
 import java.nio.file.Path;
 import java.util.Optional;
@@ -10,7 +10,7 @@ import org.bookholder.view.settings.WindowWish;
  *
  * @param script the lesson's file
  * @param session where the session is kept; empty for a new one in the usual place
- * @param anew whether a session of the script that was broken off is left as it is, and another one begun
+ * @param anew whether to begin another session even if one of the script was broken off
  * @param from the line to begin at, from 1
  * @param audio a recording to hear instead of a microphone
  * @param microphone the name of the microphone; empty for the default one
@@ -20,9 +20,8 @@ import org.bookholder.view.settings.WindowWish;
  * @param window how the window is wanted; empty for none
  * @param desk where the desk can be reached; empty for none
  * @param model the recogniser's model
- * @param verbose whether to say more
  */
-record ReadRequest(
+public record ReadingRequest(
         Path script,
         Optional<Path> session,
         boolean anew,
@@ -34,5 +33,4 @@ record ReadRequest(
         boolean unpaced,
         Optional<WindowWish> window,
         Optional<DeskRequest> desk,
-        Path model,
-        boolean verbose) {}
+        Path model) {}

@@ -1,10 +1,9 @@
-package org.bookholder.cli;
+package org.bookholder.app.reading;
 
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Equipment;
-import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.stage.StageFault;
@@ -18,22 +17,22 @@ final class OptionalWindow implements AutoCloseable {
     private static final int REOPENINGS = 2;
 
     private final Environment here;
-    private final Terminal terminal;
-    private final ReadRequest request;
+    private final ReadingListener listener;
+    private final ReadingRequest request;
     private Optional<Equipment.Window> window;
     private boolean lost;
 
     private OptionalWindow(
-            Environment here, Terminal terminal, ReadRequest request, Optional<Equipment.Window> window) {
+            Environment here, ReadingListener listener, ReadingRequest request, Optional<Equipment.Window> window) {
         this.here = here;
-        this.terminal = terminal;
+        this.listener = listener;
         this.request = request;
         this.window = window;
     }
 
     /** Opens it, or says why the reading goes on in the terminal. */
-    static OptionalWindow open(Environment here, Terminal terminal, ReadRequest request, Script script) {
-        OptionalWindow opened = new OptionalWindow(here, terminal, request, Optional.empty());
+    static OptionalWindow open(Environment here, ReadingListener listener, ReadingRequest request, Script script) {
+        OptionalWindow opened = new OptionalWindow(here, listener, request, Optional.empty());
         opened.open(script);
         return opened;
     }
@@ -44,7 +43,7 @@ final class OptionalWindow implements AutoCloseable {
                 window = Optional.of(here.equipment().window(request.window().get(), script));
             }
         } catch (ProblemException e) {
-            terminal.err().println("bookholder: reading in the terminal, without a window: " + e.getMessage());
+            listener.warned("reading in the terminal, without a window: " + e.getMessage());
         }
     }
 
@@ -98,7 +97,7 @@ final class OptionalWindow implements AutoCloseable {
         } else {
             reading.failed(new StageFault(ROLE, StageFault.Consequence.RESTARTS, fault));
             reading.recovered(ROLE);
-            terminal.err().println("bookholder: the window failed and was opened again; the reading goes on");
+            listener.warned("the window failed and was opened again; the reading goes on");
         }
     }
 
@@ -110,7 +109,7 @@ final class OptionalWindow implements AutoCloseable {
                         .keep(request.window().get(), closed);
             }
         } catch (ProblemException e) {
-            terminal.err().println("bookholder: " + e.getMessage());
+            listener.warned(e.getMessage());
         }
     }
 

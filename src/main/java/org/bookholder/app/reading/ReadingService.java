@@ -1,17 +1,17 @@
-package org.bookholder.cli;
+package org.bookholder.app.reading;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.environment.Environment;
-import org.bookholder.app.reading.EditedScript;
-import org.bookholder.app.reading.OptionalEars;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.session.BreakLimits;
 import org.bookholder.app.session.InterruptedSession;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.session.SessionFolders;
+import org.bookholder.app.session.SessionSettler;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.ReadRightNotes;
@@ -23,7 +23,6 @@ import org.bookholder.runtime.record.ReplayedSession;
 import org.bookholder.runtime.record.Resumption;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Sources;
-import org.bookholder.runtime.stage.Shutdown;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.pronounce.ScriptPreparer;
@@ -34,28 +33,37 @@ import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 
-/** One session at the camera, from the script to the pickup list. */
-final class Sitting {
+/** Reads a lesson at the camera, from the script to the end of the session. */
+public final class ReadingService {
     private final Environment here;
-    private final Terminal terminal;
-    private final ReadRequest request;
-    private final Optional<Sources> given;
+    private final ReadingRequest request;
+    private final ReadingListener listener;
+    private final ReadingControl control;
 
-    Sitting(Environment here, Terminal terminal, ReadRequest request) {
-        this(here, terminal, request, Optional.empty());
-    }
-
-    /** A sitting that hears what is given, in place of what the request asks for. */
-    Sitting(Environment here, Terminal terminal, ReadRequest request, Optional<Sources> given) {
+    /** A reading that is told to {@code listener} and ended by {@code control}. */
+    public ReadingService(Environment here, ReadingRequest request, ReadingListener listener, ReadingControl control) {
         this.here = here;
-        this.terminal = terminal;
         this.request = request;
-        this.given = given;
+        this.listener = listener;
+        this.control = control;
     }
 
-    /** Reads; returns the exit status. What a user can put right is found out before a session is begun. */
-    @SuppressWarnings("try") // Held and not asked: after Ctrl-C the program stays until the session's folder is closed.
-    int run() throws ProblemException {
+    /** Reads and hears what the request asks for. */
+    public ReadingResult read() throws ProblemException {
+        return read(Optional.empty());
+    }
+
+    /**
+     * Reads and hears what is given. What a user can put right is found out before a session is begun.
+     *
+     * @throws ProblemException if something stands in the way; then no session was begun
+     * @throws org.bookholder.app.environment.OperationInterrupted if it was interrupted before the reading began
+     */
+    public ReadingResult read(Sources given) throws ProblemException {
+        return read(Optional.of(given));
+    }
+
+    private ReadingResult read(Optional<Sources> given) throws ProblemException {
         ScriptFile lesson = ScriptFile.read(request.script());
         FatigueLimits limits = BreakLimits.of(here);
         int from = request.from().orElse(1);
@@ -64,48 +72,43 @@ final class Sitting {
             throw new ProblemException(
                     "there is no line " + from, "--from", "give a line from 1 to " + last + ", the script's last");
         }
-        Sources sources = given.isPresent() ? given.get() : new Inputs(here, terminal, request).sources();
+        Sources sources = given.isPresent() ? given.get() : new AudioSelection(here, request, listener).sources();
         try (AudioSource first = sources.open();
                 OptionalEars ears = OptionalEars.load(here, request.model(), sources.sounding())) {
             PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), ears.vocabulary());
-            detail("Listening to " + (sources.sounding() ? first.name() + ", " + first.rate() + " Hz" : "nothing"));
-            detail("Speech model: " + request.model());
-            detail("The script has " + last + " lines and " + lesson.script().spokenWords() + " words as spoken");
-            UnknownWords.tell(prepared, sources.sounding(), terminal);
-            try (Shutdown untilItIsClosed = Shutdown.onInterrupt(() -> {});
-                    SessionFolder folder = open(lesson)) {
+            listener.prepared(new ReadingSetup(
+                    sources.sounding() ? Optional.of(first.name()) : Optional.empty(),
+                    first.rate(),
+                    request.model(),
+                    lesson.script(),
+                    prepared));
+            new Interruption(control::interrupted).check();
+            try (SessionFolder folder = open(lesson)) {
                 return read(lesson, prepared, limits, folder, sources, first, ears.ears());
             }
         }
     }
 
-    private void detail(String text) {
-        if (request.verbose()) {
-            terminal.out().println(text);
-        }
-    }
-
     private SessionFolder open(ScriptFile lesson) throws ProblemException {
         Optional<Path> last = SessionFolders.last(here.sessions(), here);
-        Optional<Path> named = request.session();
-        if (named.isEmpty() && !request.anew()) {
-            named = last.filter(session -> InterruptedSession.of(session, lesson.text(), here.locks()));
-            named.ifPresent(session -> terminal.out()
-                    .println("The session that was broken off goes on in a new take; --new-session begins another."));
-        }
-        Path place = named.orElseGet(
-                () -> SessionFolders.unused(here.sessions(), lesson.script().title(), here));
+        boolean free = request.session().isEmpty() && !request.anew();
+        Optional<Path> continued =
+                last.filter(session -> free && InterruptedSession.of(session, lesson.text(), here.locks()));
+        Path place = request.session()
+                .or(() -> continued)
+                .orElseGet(() ->
+                        SessionFolders.unused(here.sessions(), lesson.script().title(), here));
         SessionFolder folder = SessionFolder.isSession(place)
                 ? SessionFolder.open(place, here.locks())
                 : SessionFolder.create(place, here.locks());
         if (request.desk().isPresent()) {
             last.ifPresent(session -> RunningDesk.letIn(session, folder.path()));
         }
-        terminal.out().println("Session: " + folder.path());
+        listener.opened(folder.path(), continued.isPresent());
         return folder;
     }
 
-    private int read(
+    private ReadingResult read(
             ScriptFile lesson,
             PreparedScript prepared,
             FatigueLimits limits,
@@ -114,16 +117,15 @@ final class Sitting {
             AudioSource first,
             Optional<Ears> ears)
             throws ProblemException {
-        int interrupted = ears.isPresent() ? new Recovery(here, terminal).settle(folder, ears.get()) : 0;
-        if (interrupted != 0) {
-            return interrupted;
+        if (ears.isPresent()) {
+            recover(folder, ears.get());
         }
         ReplayedSession past = Resumption.of(folder, lesson.script(), lesson.text(), limits);
         SessionState before = past.state();
         folder.keepScript(lesson.script().source(), lesson.text());
         ReadingPosition from =
                 request.from().map(line -> new ReadingPosition(line, 1)).orElseGet(() -> Resumption.next(before));
-        try (OptionalWindow window = OptionalWindow.open(here, terminal, request, lesson.script())) {
+        try (OptionalWindow window = OptionalWindow.open(here, listener, request, lesson.script())) {
             ReadingPlan plan = new ReadingPlan(
                     prepared,
                     before,
@@ -140,15 +142,37 @@ final class Sitting {
                     here.clock(),
                     here.nanoTime());
             try (Reading reading = Reading.start(plan);
-                    OptionalDesk desk = OptionalDesk.open(here, terminal, request, folder, past.trail(), reading);
-                    Watch watch = new Watch(reading, terminal, here)) {
+                    OptionalDesk desk = OptionalDesk.open(here, listener, request, folder, past.trail(), reading)) {
+                ReadingMonitor monitor = new ReadingMonitor(reading, listener, control, here.nanoTime());
                 carry(before, folder, reading);
                 boolean withoutWindow = window.isEmpty();
-                window.run(reading, desk, watch::mustEnd);
+                window.run(reading, desk, monitor::mustEnd);
                 boolean inTerminal = withoutWindow || window.lost();
-                watch.untilOver(inTerminal);
+                monitor.untilOver(inTerminal);
                 return finish(reading, folder);
             }
+        }
+    }
+
+    /** Takes that a kill broke off are settled first, so that the reading goes on where they ended. */
+    private void recover(SessionFolder folder, Ears ears) throws ProblemException {
+        List<Integer> takes = SessionSettler.unsettled(folder);
+        if (takes.isEmpty()) {
+            return;
+        }
+        listener.recovering(takes);
+        Interruption stop = new Interruption(control::interrupted);
+        ProgressMeter meter = new ProgressMeter(here.nanoTime(), listener::progress);
+        try {
+            SessionSettler.settle(here, folder, ears, (take, heard, length) -> {
+                        stop.check();
+                        meter.reached(
+                                "listening again to take " + take, heard.seconds() / Math.max(length.seconds(), 1));
+                    })
+                    .forEach(listener::warned);
+        } catch (ProblemException e) {
+            listener.warned("it cannot be listened to again (" + e.getMessage()
+                    + "); what was not settled before is not in the notes yet");
         }
     }
 
@@ -174,22 +198,13 @@ final class Sitting {
         try {
             notes.keep(folder.path());
         } catch (ProblemException e) {
-            detail(e.getMessage());
+            listener.noted(e.getMessage());
         }
     }
 
-    private int finish(Reading reading, SessionFolder folder) {
+    private ReadingResult finish(Reading reading, SessionFolder folder) {
         List<AcceptedReading> learned = reading.state().get().remarks().readRight();
         keep(new ReadRightNotes(ReadRightNotes.courseOf(request.script()), learned), folder);
-        try {
-            Installed.exporters().get(0).write(reading.state().get(), List.of(), terminal.out());
-        } catch (IOException e) {
-            terminal.err().println("bookholder: the list could not be printed: " + e.getMessage());
-        }
-        terminal.out().println();
-        terminal.out().println("To see this list again: bookholder notes " + folder.path());
-        terminal.out().println("To hear each attempt and decide: bookholder desk " + folder.path());
-        terminal.out().flush();
-        return Endings.status(reading, folder.path(), terminal);
+        return ReadingResult.of(reading, folder.path());
     }
 }

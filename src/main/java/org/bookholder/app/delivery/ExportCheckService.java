@@ -1,4 +1,4 @@
-package org.bookholder.cli;
+package org.bookholder.app.delivery;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -6,10 +6,11 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.app.delivery.ExportJob;
-import org.bookholder.app.delivery.FilmFollower;
+import java.util.function.Consumer;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.environment.Progress;
+import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.course.ExportChecks;
 import org.bookholder.delivery.CheckJson;
@@ -25,24 +26,25 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.Ears;
 
 /** Checks one export: its picture and sound on this thread, and beside it its words. */
-final class CheckRun {
+public final class ExportCheckService {
     /** What is added to a film's name for the file with its result. */
     static final String ENDING = ".check.json";
 
     private static final long PERIOD_MILLIS = 100;
 
     private final Environment here;
-    private final Terminal terminal;
+    private final Consumer<Progress> listener;
     private final Interruption stop;
 
-    CheckRun(Environment here, Terminal terminal, Interruption stop) {
+    /** A check that tells {@code listener} how far it is, and can be stopped. */
+    public ExportCheckService(Environment here, Consumer<Progress> listener, Interruption stop) {
         this.here = here;
-        this.terminal = terminal;
+        this.listener = listener;
         this.stop = stop;
     }
 
     /** Checks a film; the ears are there if any film has a script. */
-    CheckReport check(ExportJob job, Optional<Ears> ears) throws ProblemException {
+    public CheckReport check(ExportJob job, Optional<Ears> ears) throws ProblemException {
         Path film = job.film();
         Optional<ScriptFile> lesson = job.lesson();
         try (FilmReader reader = FilmReader.open(film)) {
@@ -51,25 +53,21 @@ final class CheckRun {
             double length = Math.max(1, reader.film().length().seconds());
             FilmCheck check = new FilmCheck(reader.film(), job.profile());
             List<Finding> words = List.of();
-            try (ProgressBar bar = new ProgressBar(
-                    terminal.err(),
-                    Terminal.console(),
-                    here.nanoTime(),
-                    reader.film().name())) {
-                if (lesson.isPresent() && heard) {
-                    try (FilmFollower following = FilmFollower.start(here, film, lesson.get(), ears.orElseThrow())) {
-                        while (reader.read(check)) {
-                            step(bar, slower(reader, following) / length);
-                        }
-                        while (!following.await(PERIOD_MILLIS)) {
-                            step(bar, slower(reader, following) / length);
-                        }
-                        words = WordsCheck.of(following.state());
-                    }
-                } else {
+            ProgressMeter meter = new ProgressMeter(here.nanoTime(), listener);
+            String name = reader.film().name();
+            if (lesson.isPresent() && heard) {
+                try (FilmFollower following = FilmFollower.start(here, film, lesson.get(), ears.orElseThrow())) {
                     while (reader.read(check)) {
-                        step(bar, reader.reached().seconds() / length);
+                        step(meter, name, slower(reader, following) / length);
                     }
+                    while (!following.await(PERIOD_MILLIS)) {
+                        step(meter, name, slower(reader, following) / length);
+                    }
+                    words = WordsCheck.of(following.state());
+                }
+            } else {
+                while (reader.read(check)) {
+                    step(meter, name, reader.reached().seconds() / length);
                 }
             }
             return CheckReport.of(
@@ -82,9 +80,9 @@ final class CheckRun {
         }
     }
 
-    private void step(ProgressBar bar, double part) {
+    private void step(ProgressMeter meter, String film, double part) {
         stop.check();
-        bar.show(part);
+        meter.reached(film, part);
     }
 
     private static double slower(FilmReader reader, FilmFollower following) {
@@ -100,22 +98,23 @@ final class CheckRun {
     }
 
     /**
-     * Keeps the result beside the film, and in its course what must be mended; where that cannot be written, says so and goes
-     * on.
+     * Keeps the result beside the film, and in its course what must be mended.
+     *
+     * @return why it could not be kept, one sentence; empty if it was
      */
-    void keep(ExportJob job, CheckReport report) {
+    public static Optional<String> keep(ExportJob job, CheckReport report) {
         Path place = job.film().resolveSibling(job.film().getFileName() + ENDING);
         try {
             new AtomicFiles(Access.OWNER).write(place, CheckJson.of(report));
             if (job.course().isPresent()) {
                 ExportChecks.keep(job.course().get().folder(), job.film(), report.checked(), CheckText.toMend(report));
             }
+            return Optional.empty();
         } catch (IOException e) {
-            terminal.err()
-                    .println("bookholder: " + place + ": the result could not be kept (" + e.getMessage()
-                            + "); it is shown here only");
+            return Optional.of(
+                    place + ": the result could not be kept (" + e.getMessage() + "); it is shown here only");
         } catch (ProblemException e) {
-            terminal.err().println("bookholder: " + e.getMessage());
+            return Optional.of(e.getMessage());
         }
     }
 }

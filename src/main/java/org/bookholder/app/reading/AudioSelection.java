@@ -1,4 +1,4 @@
-package org.bookholder.cli;
+package org.bookholder.app.reading;
 
 import java.nio.file.Path;
 import java.util.Optional;
@@ -10,14 +10,14 @@ import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.wav.WavSource;
 
 /** Chooses where the sound comes from. */
-final class Inputs {
+final class AudioSelection {
     private final Environment here;
-    private final Terminal terminal;
-    private final ReadRequest request;
+    private final ReadingListener listener;
+    private final ReadingRequest request;
 
-    Inputs(Environment here, Terminal terminal, ReadRequest request) {
+    AudioSelection(Environment here, ReadingRequest request, ReadingListener listener) {
         this.here = here;
-        this.terminal = terminal;
+        this.listener = listener;
         this.request = request;
     }
 
@@ -31,7 +31,7 @@ final class Inputs {
         return new MicrophoneSources(request.microphone());
     }
 
-    /** Whoever does not need to be followed can read without a microphone, and is told so. */
+    /** Whether to read without a microphone: there is none that works, and the voice does not move the text. */
     private boolean nothingToHear() throws ProblemException {
         if (!request.silentIfNone()) {
             return false;
@@ -50,7 +50,7 @@ final class Inputs {
     }
 
     private void tellUnheard(String why) {
-        terminal.err().println("bookholder: " + why + "; the reading is neither followed nor recorded");
+        listener.warned(why + "; the reading is neither followed nor recorded");
     }
 
     private final class FileSources implements Sources {
@@ -63,7 +63,7 @@ final class Inputs {
         @Override
         public AudioSource open() throws ProblemException {
             WavSource source = WavSource.open(file);
-            source.warnings().forEach(warning -> terminal.err().println("bookholder: " + file + ": " + warning));
+            source.warnings().forEach(warning -> listener.warned(file + ": " + warning));
             return request.unpaced() ? source : new PacedSource(source, here.nanoTime());
         }
 

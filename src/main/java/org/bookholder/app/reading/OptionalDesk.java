@@ -1,4 +1,4 @@
-package org.bookholder.cli;
+package org.bookholder.app.reading;
 
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -15,12 +15,12 @@ import org.bookholder.session.SessionState;
 import org.bookholder.session.Trouble;
 
 /** The desk of a reading, if one is wanted and can be opened; without it the reading goes on. */
-record OptionalDesk(Optional<SessionDesk> session, Optional<RunningDesk> desk) implements AutoCloseable {
+public record OptionalDesk(Optional<SessionDesk> session, Optional<RunningDesk> desk) implements AutoCloseable {
     /** Opens it and says where, or says why there is none. */
     static OptionalDesk open(
             Environment here,
-            Terminal terminal,
-            ReadRequest request,
+            ReadingListener listener,
+            ReadingRequest request,
             SessionFolder folder,
             LiveHistory trail,
             Reading reading) {
@@ -31,11 +31,11 @@ record OptionalDesk(Optional<SessionDesk> session, Optional<RunningDesk> desk) i
         try {
             RunningDesk desk =
                     RunningDesk.of(here, request.desk().get(), folder.path(), SessionDirectory.of(session.place()));
-            DeskOutput.print(desk, terminal);
+            listener.deskOpened(desk);
             return new OptionalDesk(Optional.of(session), Optional.of(desk));
         } catch (ProblemException e) {
             session.close();
-            terminal.err().println("bookholder: reading without a desk: " + e.getMessage());
+            listener.warned("reading without a desk: " + e.getMessage());
             return new OptionalDesk(Optional.empty(), Optional.empty());
         }
     }

@@ -1,0 +1,116 @@
+package org.bookholder.app.footage;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.OperationInterrupted;
+import org.bookholder.app.reading.ReadingControl;
+import org.bookholder.app.reading.ReadingRequest;
+import org.bookholder.app.reading.ReadingService;
+import org.bookholder.app.session.ScriptFile;
+import org.bookholder.app.session.SessionFolders;
+import org.bookholder.app.session.StoredSession;
+import org.bookholder.footage.Footage;
+import org.bookholder.footage.PlacedFootage;
+import org.bookholder.footage.Placement;
+import org.bookholder.footage.ffmpeg.FootageFile;
+import org.bookholder.footage.ffmpeg.FootageSound;
+import org.bookholder.footage.ffmpeg.FootageSource;
+import org.bookholder.journal.FootageNotes;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.Take;
+
+/** Makes a session of footage that was filmed without the program: each file is followed as if it were a live take. */
+public final class FootageLogging {
+    private final Environment here;
+    private final FootageLogListener listener;
+    private final ReadingControl control;
+
+    /** A logging that is told to {@code listener}; {@code control} ends the take that is followed, and no other begins. */
+    public FootageLogging(Environment here, FootageLogListener listener, ReadingControl control) {
+        this.here = here;
+        this.listener = listener;
+        this.control = control;
+    }
+
+    /**
+     * Follows the files, and keeps with the session which take lies in which file.
+     *
+     * @return the session's folder
+     * @throws ProblemException if a file cannot be read, which is found out before the first is followed
+     * @throws OperationInterrupted if it was stopped before anything was followed
+     */
+    public Path log(FootageLogRequest request) throws ProblemException {
+        List<Footage> films = checked(request.files());
+        String title = ScriptFile.read(request.script()).script().title();
+        Path place = request.session().orElseGet(() -> SessionFolders.unused(here.sessions(), title, here));
+        if (SessionFolder.isSession(place)) {
+            throw new ProblemException(
+                    "holds a session already", place.toString(), "name an empty or a new folder with --session");
+        }
+        boolean more = true;
+        for (int i = 0; i < films.size() && more; i++) {
+            more = follow(request, place, films.get(i), i == 0) && !control.interrupted();
+        }
+        keep(place, films);
+        return place;
+    }
+
+    private static List<Footage> checked(List<Path> files) throws ProblemException {
+        List<Footage> films = new ArrayList<>();
+        for (Path file : files) {
+            films.add(FootageFile.look(file));
+            FootageSound.open(file, FootageSource.RATE).close();
+        }
+        return films;
+    }
+
+    /** Returns whether the file was followed; takes before one that was stopped in time are kept. */
+    private boolean follow(FootageLogRequest request, Path place, Footage film, boolean first) throws ProblemException {
+        FilmSources sources = new FilmSources(film, here.clock().instant());
+        try {
+            ReadingService reading =
+                    new ReadingService(here.at(sources), take(request, place), listener.following(film), control);
+            listener.followed(reading.read(sources));
+            return true;
+        } catch (OperationInterrupted e) {
+            if (first) {
+                throw e;
+            }
+            return false;
+        }
+    }
+
+    private static ReadingRequest take(FootageLogRequest request, Path place) {
+        return new ReadingRequest(
+                request.script(),
+                Optional.of(place),
+                true,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                false,
+                true,
+                Optional.empty(),
+                Optional.empty(),
+                request.model());
+    }
+
+    /** Take and file are the same sound: where they lie needs no matching. */
+    private void keep(Path place, List<Footage> films) throws ProblemException {
+        try (StoredSession kept = StoredSession.open(here, place)) {
+            List<Take> takes = kept.state().takes().all();
+            List<PlacedFootage> placed = new ArrayList<>();
+            for (int i = 0; i < Math.min(films.size(), takes.size()); i++) {
+                Take take = takes.get(i);
+                Placement placement = Placement.whole(take.number(), take.start(), take.end());
+                placed.add(new PlacedFootage(films.get(i), List.of(placement)));
+            }
+            FootageNotes.keep(place, placed);
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package org.bookholder.app.reading;
+
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import org.bookholder.runtime.EndDeadline;
+import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.ReadingProgress;
+import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
+import org.bookholder.session.Troubles;
+
+/** Looks at a reading several times a second until it is over: tells its listener and obeys its control. Confined to one thread. */
+final class ReadingMonitor {
+    private static final long PERIOD_MILLIS = 100;
+    private static final long NOTICE_NANOS = 2_000_000_000L;
+
+    private final Reading reading;
+    private final ReadingListener listener;
+    private final ReadingControl control;
+    private final LongSupplier nanoTime;
+    private Troubles troubles = Troubles.NONE;
+    private long noticed;
+    private Optional<EndDeadline> deadline = Optional.empty();
+
+    ReadingMonitor(Reading reading, ReadingListener listener, ReadingControl control, LongSupplier nanoTime) {
+        this.reading = reading;
+        this.listener = listener;
+        this.control = control;
+        this.nanoTime = nanoTime;
+        this.noticed = nanoTime.getAsLong();
+    }
+
+    /** Whether the reading is to end now: it was interrupted, or a fault of the program has ended it. */
+    boolean mustEnd() {
+        return control.interrupted() || reading.fault().isPresent();
+    }
+
+    /** Returns when everything is settled, or after an interruption when a part of the program does not end. */
+    void untilOver(boolean showLines) {
+        while (!reading.await(PERIOD_MILLIS)) {
+            look(showLines);
+            if (step() == EndDeadline.Step.STOP) {
+                listener.warned("a part of the program does not end and is stopped");
+                return;
+            }
+        }
+        look(showLines);
+    }
+
+    private void look(boolean showLines) {
+        SessionState state = reading.state().get();
+        if (showLines) {
+            listener.stateChanged(state, reading.progress().over());
+        }
+        if (!state.troubles().equals(troubles)) {
+            troubles = state.troubles();
+            listener.troublesChanged(troubles);
+        }
+        if (showLines && control.finishRequested()) {
+            reading.tell(new TakeCommand.Quit());
+        }
+        endIfInterrupted();
+        tellOfTheOpenEar(reading.progress());
+    }
+
+    private void endIfInterrupted() {
+        if (control.interrupted() && deadline.isEmpty()) {
+            deadline = Optional.of(new EndDeadline(nanoTime));
+            reading.tell(new TakeCommand.Quit());
+        }
+        if (step() == EndDeadline.Step.HURRY) {
+            reading.hurry();
+        }
+    }
+
+    /** What is to be done about a reading that was interrupted and has not ended. */
+    private EndDeadline.Step step() {
+        return deadline.map(EndDeadline::step).orElse(EndDeadline.Step.WAIT);
+    }
+
+    private void tellOfTheOpenEar(ReadingProgress progress) {
+        long now = nanoTime.getAsLong();
+        double behind = progress.behind().seconds();
+        if (!progress.rolling() && behind >= 1 && now - noticed > NOTICE_NANOS) {
+            noticed = now;
+            listener.stillListening(behind);
+        }
+    }
+}

@@ -1,0 +1,46 @@
+package org.bookholder.app.reading;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.runtime.Reading;
+import org.bookholder.runtime.record.FaultLog;
+import org.bookholder.runtime.stage.StageFault;
+import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * What came of a reading.
+ *
+ * @param session the session's folder
+ * @param state the session at its end
+ * @param unheard how much was not followed live because the machine was too busy
+ * @param unsaved why not all could be saved; empty if it was
+ * @param fault the fault of the program that ended the reading, if one did
+ * @param partFailed whether any part of the program failed, also one that the reading did without
+ * @param unwrittenLog what the log of faults could not take, one entry each; empty if all is in the file
+ */
+public record ReadingResult(
+        Path session,
+        SessionState state,
+        StreamTime unheard,
+        String unsaved,
+        Optional<StageFault> fault,
+        boolean partFailed,
+        List<String> unwrittenLog) {
+    static ReadingResult of(Reading reading, Path session) {
+        return new ReadingResult(
+                session,
+                reading.state().get(),
+                reading.progress().unheard(),
+                reading.progress().unsaved(),
+                reading.fault(),
+                reading.firstFault().isPresent(),
+                reading.unwrittenLog());
+    }
+
+    /** The log of faults; there only if a part of the program failed. */
+    public Path log() {
+        return session.resolve(FaultLog.FILE);
+    }
+}

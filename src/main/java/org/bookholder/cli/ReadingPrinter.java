@@ -1,0 +1,157 @@
+package org.bookholder.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.bookholder.app.desk.RunningDesk;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Progress;
+import org.bookholder.app.reading.ReadingListener;
+import org.bookholder.app.reading.ReadingResult;
+import org.bookholder.app.reading.ReadingSetup;
+import org.bookholder.runtime.stage.StageFault;
+import org.bookholder.session.SessionState;
+import org.bookholder.session.Troubles;
+import org.bookholder.wording.TroubleText;
+
+/** Prints how a reading goes, and what came of it. Confined to the command's thread. */
+final class ReadingPrinter implements ReadingListener {
+    private final Environment here;
+    private final Terminal terminal;
+    private final boolean verbose;
+    private final LineProgress lines;
+    private Optional<ProgressBar> recovery = Optional.empty();
+    private String interrupted = "no session was begun";
+
+    /** Prints more if {@code verbose}. */
+    ReadingPrinter(Environment here, Terminal terminal, boolean verbose) {
+        this.here = here;
+        this.terminal = terminal;
+        this.verbose = verbose;
+        this.lines = new LineProgress(terminal.out());
+    }
+
+    /** What is said if the reading is interrupted now, before it has begun. */
+    String interrupted() {
+        endRecovery();
+        return interrupted;
+    }
+
+    @Override
+    public void prepared(ReadingSetup setup) {
+        noted("Listening to "
+                + setup.source().map(name -> name + ", " + setup.rate() + " Hz").orElse("nothing"));
+        noted("Speech model: " + setup.model());
+        noted("The script has " + setup.script().lines().size() + " lines and "
+                + setup.script().spokenWords() + " words as spoken");
+        UnknownWords.print(setup.prepared(), setup.source().isPresent(), terminal);
+    }
+
+    @Override
+    public void opened(Path session, boolean continued) {
+        if (continued) {
+            terminal.out()
+                    .println("The session that was broken off goes on in a new take; --new-session begins another.");
+        }
+        terminal.out().println("Session: " + session);
+    }
+
+    @Override
+    public void recovering(List<Integer> takes) {
+        interrupted = Recovery.INTERRUPTED;
+        terminal.warn(Recovery.announcement(takes));
+        recovery = Optional.of(new ProgressBar(terminal.err(), Terminal.console(), here.nanoTime()));
+    }
+
+    @Override
+    public void progress(Progress progress) {
+        recovery.ifPresent(bar -> bar.show(progress));
+    }
+
+    @Override
+    public void deskOpened(RunningDesk desk) {
+        endRecovery();
+        DeskOutput.print(desk, terminal);
+    }
+
+    @Override
+    public void stateChanged(SessionState state, boolean over) {
+        endRecovery();
+        lines.show(state, over);
+    }
+
+    @Override
+    public void troublesChanged(Troubles troubles) {
+        terminal.warn(troubles.isEmpty() ? "all is well again" : TroubleText.of(troubles));
+    }
+
+    @Override
+    public void stillListening(double seconds) {
+        terminal.out().printf(Locale.ROOT, "Still listening to the last %.0f s...%n", seconds);
+    }
+
+    @Override
+    public void warned(String sentence) {
+        endRecovery();
+        terminal.warn(sentence);
+    }
+
+    @Override
+    public void noted(String sentence) {
+        if (verbose) {
+            terminal.out().println(sentence);
+        }
+    }
+
+    private void endRecovery() {
+        recovery.ifPresent(ProgressBar::close);
+        recovery = Optional.empty();
+    }
+
+    /** Prints the list of pickups and what did not go well; returns the exit status. */
+    int finished(ReadingResult result) {
+        endRecovery();
+        try {
+            Installed.exporters().get(0).write(result.state(), List.of(), terminal.out());
+        } catch (IOException e) {
+            terminal.warn("the list could not be printed: " + e.getMessage());
+        }
+        terminal.out().println();
+        terminal.out().println("To see this list again: bookholder notes " + result.session());
+        terminal.out().println("To hear each attempt and decide: bookholder desk " + result.session());
+        terminal.out().flush();
+        return status(result);
+    }
+
+    private int status(ReadingResult result) {
+        if (result.unheard().ticks() > 0) {
+            terminal.warn(String.format(
+                    Locale.ROOT,
+                    "%.1f s were not followed live, this machine being too busy; close other programs",
+                    result.unheard().seconds()));
+        }
+        if (!result.unsaved().isEmpty()) {
+            terminal.warn(result.session() + ": " + result.unsaved() + "; keep the list above");
+        }
+        if (result.fault().isPresent()) {
+            print(result.fault().get(), result);
+            return Main.OUR_FAULT;
+        }
+        if (result.partFailed()) {
+            terminal.warn("a part of the program failed and the session went on; " + result.log() + " says more");
+        }
+        return result.unsaved().isEmpty() ? 0 : Main.NOT_OUR_FAULT;
+    }
+
+    private void print(StageFault fault, ReadingResult result) {
+        if (result.unwrittenLog().isEmpty()) {
+            terminal.warn("a fault of the program ended the session; what was read is kept, and " + result.log()
+                    + " says more");
+        } else {
+            terminal.warn("a fault of the program ended the session in the stage '" + fault.role() + "'");
+            result.unwrittenLog().forEach(terminal.err()::print);
+        }
+    }
+}

@@ -1,0 +1,45 @@
+package org.bookholder.cli;
+
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.OperationInterrupted;
+import org.bookholder.app.reading.ReadingControl;
+import org.bookholder.app.reading.ReadingRequest;
+import org.bookholder.app.reading.ReadingService;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.stage.Shutdown;
+
+/** Reads a lesson from the command line: Enter and Ctrl-C end the reading in order. */
+final class TerminalReading {
+    private TerminalReading() {}
+
+    /** Reads and prints; returns the exit status. Prints more if {@code verbose}. */
+    static int run(Environment here, Terminal terminal, ReadingRequest request, boolean verbose)
+            throws ProblemException {
+        ReadingPrinter printer = new ReadingPrinter(here, terminal, verbose);
+        try (Shutdown shutdown = Shutdown.onInterrupt(() -> {})) {
+            try {
+                return printer.finished(new ReadingService(here, request, printer, control(shutdown, terminal)).read());
+            } catch (OperationInterrupted e) {
+                // Before the shutdown is let go on, or the line would be lost.
+                terminal.warn("interrupted; " + printer.interrupted());
+                terminal.err().flush();
+                return InterruptibleCommand.STATUS;
+            }
+        }
+    }
+
+    /** The control that a person has at a terminal. */
+    static ReadingControl control(Shutdown shutdown, Terminal terminal) {
+        return new ReadingControl() {
+            @Override
+            public boolean interrupted() {
+                return shutdown.asked();
+            }
+
+            @Override
+            public boolean finishRequested() {
+                return terminal.entered();
+            }
+        };
+    }
+}
