@@ -31,9 +31,9 @@ import picocli.CommandLine.Parameters;
         description = {
             "Check exported films before they go out: the file, picture and sound against a delivery profile, and the"
                     + " words against the script.",
-            "The script is the course's lesson of the film's name, or the file of that name beside the film or in the"
-                + " folder above, unless one is named. The result is kept beside each film. Exit status 3 if anything"
-                + " must be mended."
+            "It looks for the script with the same name as the film: in the course, next to the film, or one folder up."
+                    + " Or name it with --script. The result is kept beside each film. Exit status 3 if anything must"
+                    + " be mended."
         })
 final class CheckCommand implements Callable<Integer> {
     private final Environment here;

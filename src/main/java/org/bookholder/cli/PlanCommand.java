@@ -24,8 +24,9 @@ import picocli.CommandLine.Option;
         name = "plan",
         sortOptions = false,
         description = {
-            "Plan the recording sessions that are left, with breaks, and the edit week by week; show how the edit",
-            "goes against its plan, and what it costs. Days, hours and costs stand in course.yaml."
+            "Plan the recording sessions that are left, and the edit week by week.",
+            "Shows breaks, how the edit goes against its plan, and what it costs. Days, hours and costs come from "
+                    + "course.yaml."
         })
 final class PlanCommand implements Callable<Integer> {
     private final Environment here;
@@ -64,7 +65,7 @@ final class PlanCommand implements Callable<Integer> {
                     .ifPresent(hoped -> EditText.launch(
                                     hoped, tasks, course.editing(), view.board().today())
                             .forEach(terminal.out()::println));
-            terminal.out().println("These days are for your own use: promise nobody a date before all is checked.");
+            terminal.out().println("Keep these dates to yourself; don't promise one until everything is checked.");
         }
         if (calendar != null) {
             write(view, calendar);

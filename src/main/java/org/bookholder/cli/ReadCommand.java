@@ -40,8 +40,8 @@ final class ReadCommand implements Callable<Integer> {
             names = "--session",
             paramLabel = "FOLDER",
             description =
-                    "Where takes and notes are kept. If a session lies there, it goes on with a new take. Without "
-                            + "this a session of the script goes on that was broken off today, or a new one is begun.")
+                    "Where takes and notes are kept. If a session is there already, it goes on with a new take. If "
+                            + "you leave it out, today's interrupted session continues, or a new one starts.")
     private @Nullable Path session;
 
     @Option(

@@ -143,7 +143,7 @@ final class SoundCommand implements Callable<Integer> {
         return switch (grade) {
             case GOOD -> "The sound is good: begin.";
             case FAIR -> "The sound will do. What is called fair can be better.";
-            case POOR -> "Do not record yet: mend first what is called poor, and check again.";
+            case POOR -> "Don't record yet. Fix whatever is marked poor, then check again.";
         };
     }
 }

@@ -21,8 +21,8 @@ import picocli.CommandLine.Parameters;
         name = "time",
         sortOptions = false,
         description = {
-            "Show how long a lesson or a course will run, at its target pace and at your own, and which stretches",
-            "are hard to say."
+            "Show how long a lesson or a course will run, and what is hard to say.",
+            "Running times are at the target pace and at your own."
         })
 final class TimeCommand implements Callable<Integer> {
     private static final JsonMapper MAPPER = JsonMapper.builder()

@@ -46,7 +46,7 @@ final class SoundCommandTest {
         assertThat(program.run("sound", "--audio", recording(400, 20, 8))).isEqualTo(3);
         assertThat(program.out())
                 .contains("clipping       poor", "room noise     poor", "try: turn the gain down")
-                .endsWith("Do not record yet: mend first what is called poor, and check again.\n");
+                .endsWith("Don't record yet. Fix whatever is marked poor, then check again.\n");
     }
 
     @Test
