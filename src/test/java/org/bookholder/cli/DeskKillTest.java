@@ -97,6 +97,8 @@ final class DeskKillTest {
                 child.readTo("goes on in a new take; --new-session begins another");
                 browser.until("deskState.model.takes.length === 2 && deskState.model.at.rolling");
                 browser.until("document.querySelector('#link').textContent === ''");
+                // Nobody cuts a take at the very moment at which it shows.
+                browser.until("deskState.seenTake.value() === 2");
                 browser.press("c");
                 browser.until("!deskState.model.at.rolling");
                 child.kill();

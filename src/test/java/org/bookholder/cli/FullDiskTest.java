@@ -16,8 +16,14 @@ import org.junit.jupiter.api.io.TempDir;
 /** A disk that takes no more, played by a limit on the size of files. */
 @Timeout(120)
 final class FullDiskTest {
-    /** More than the database driver needs to unpack itself, less than the recordings. */
-    private static final int KIBIBYTES = 2048;
+    /** More than the database driver needs to unpack itself, less than the recordings and a long journal. */
+    private static final int KIBIBYTES = 1100;
+
+    /** The notes on so many lines do not fit. */
+    private static final int TOO_MANY = 2000;
+
+    /** These fit once the database has tidied up its log, which does not. */
+    private static final int MANY = 600;
 
     @TempDir
     private Path folder;
@@ -35,22 +41,53 @@ final class FullDiskTest {
     void aTakeThatCanNoLongerBeRecordedIsFollowedToItsEnd() throws IOException, InterruptedException {
         program.recording("wheel.wav", 80);
         List<String> lines = read();
-        assertThat(lines).contains("status 0").anyMatch(line -> line.contains("no longer recorded"));
+        assertThat(lines).contains("status 0").anyMatch(line -> line.contains("no longer being recorded"));
         assertThat(program.run("notes", program.path("session"))).isZero();
-        assertThat(program.out()).contains("1 in all, 1 clean").contains("no longer recorded");
-        // What was recorded up to there can still be read: one minute of 32,000 bytes a second and more.
-        assertThat(folder.resolve("session/take-001.wav").toFile().length()).isGreaterThan(60 * 32_000);
+        assertThat(program.out()).contains("1 in all, 1 clean").contains("no longer being recorded");
+        // What was recorded up to there can still be read: half a minute of 32,000 bytes a second and more.
+        assertThat(folder.resolve("session/take-001.wav").toFile().length()).isGreaterThan(30 * 32_000);
     }
 
     @Test
     void notesThatCanNoLongerBeSavedAreListedAndTold() throws IOException, InterruptedException {
-        program.recording("wheel.wav", 900);
+        program.file("wheel.md", lines(TOO_MANY));
+        program.recording("wheel.wav", 3.5 * TOO_MANY);
         List<String> lines = read();
         assertThat(lines)
                 .contains("Pickup list: wheel", "status 2")
                 .anyMatch(line -> line.contains("Notes are not being saved"))
                 .anyMatch(line -> line.contains("are not saved") && line.contains("keep the list above"));
         assertThat(program.run("notes", program.path("session"))).isZero();
+    }
+
+    @Test
+    void savingGoesOnByItselfWhenThereIsRoomAgain() throws IOException, InterruptedException {
+        program.file("wheel.md", lines(MANY));
+        program.recording("wheel.wav", 3.5 * MANY);
+        assertThat(read())
+                .contains("status 0")
+                .anyMatch(line -> line.contains("Notes are not being saved"))
+                .noneMatch(line -> line.contains("keep the list above"));
+        assertThat(program.run("notes", program.path("session"))).isZero();
+        assertThat(program.out()).contains(MANY + " in all, " + MANY + " clean");
+    }
+
+    private static String lines(int count) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < count; i++) {
+            text.append("Spoke ").append(letters(i)).append(" is turned after spoke ");
+            text.append(letters(i + count)).append(".\n");
+        }
+        return text.toString();
+    }
+
+    /** A word of its own for each number. */
+    private static String letters(int number) {
+        StringBuilder word = new StringBuilder("w");
+        for (int left = number; left > 0; left /= 20) {
+            word.append("bcdfghjklmnpqrstvwxz".charAt(left % 20)).append('a');
+        }
+        return word.toString();
     }
 
     private List<String> read() throws IOException, InterruptedException {

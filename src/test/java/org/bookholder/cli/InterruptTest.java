@@ -62,9 +62,7 @@ final class InterruptTest {
         Path out = Files.createDirectories(folder.resolve("out"));
         List<String> rest;
         try (ChildJvm child = start("handoff", session.toString(), "--out", out.toString())) {
-            waitFor(
-                    child,
-                    () -> out.resolve(".lesson-take-001.wav.part").toFile().exists());
+            waitFor(child, () -> isBeingWritten(out, "lesson-take-001.wav"));
             rest = child.interrupt();
         }
         assertThat(rest)
@@ -175,6 +173,12 @@ final class InterruptTest {
         assertThat(program.run("notes", session.toString(), "--json"))
                 .as(program.err())
                 .isZero();
+    }
+
+    /** A file is written under another name beside it, and then takes its own. */
+    private static boolean isBeingWritten(Path folder, String name) {
+        String[] there = folder.toFile().list((in, other) -> other.startsWith("." + name));
+        return there != null && there.length > 0;
     }
 
     private void keepALongSession() throws IOException, ProblemException {

@@ -1,6 +1,9 @@
 package org.bookholder.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.Spoken;
 
@@ -8,11 +11,14 @@ import org.bookholder.testing.Spoken;
 final class LimitedChild {
     private LimitedChild() {}
 
-    /** Reads {@code wheel.md} to {@code wheel.wav} in the folder given. */
-    public static void main(String[] arguments) {
+    /** Reads {@code wheel.md} to {@code wheel.wav} in the folder given, and hears every line of it. */
+    public static void main(String[] arguments) throws IOException {
         Program program = new Program(Path.of(arguments[0]));
-        program.equipment.hears(new FakeEars(
-                new Spoken(1).says("every wheel begins with its hub").hypotheses()));
+        Spoken spoken = new Spoken(1);
+        for (String line : Files.readAllLines(Path.of(program.path("wheel.md")))) {
+            spoken.says(line.toLowerCase(Locale.ROOT).replace(".", ""));
+        }
+        program.equipment.hears(new FakeEars(spoken.hypotheses()));
         int status = program.run(
                 "read",
                 program.path("wheel.md"),

@@ -80,7 +80,7 @@ final class LiveReadingTest {
             assertRefusesASecondReader();
             sound.die();
             assertThat(child.readTo("bookholder: "))
-                    .contains("No sound comes in (the microphone", "the take goes on by hand");
+                    .contains("No sound comes in (the microphone", "move the text by hand");
             sound.comeBack();
             assertThat(child.readTo("bookholder: ")).contains("all is well again");
             sound.play(DEMO.resolve("lesson-1.wav"));

@@ -10,7 +10,7 @@ import { begin } from './link.js';
 import { lineOf, model } from './model.js';
 import { listenToFilters, openAt, reviewKey, reviewKeys, showReview } from './review.js';
 import { buildScript, followAgain, showAsides, showLine, showPosition, watchScrolling } from './script.js';
-import { lookAround } from './seen.js';
+import { lookAround, seenTake } from './seen.js';
 import { layOut, showSummary } from './summary.js';
 import { byId, put } from './words.js';
 
@@ -126,4 +126,4 @@ tick();
 begin(changed);
 
 // For whoever looks at the page from outside, a test for one.
-window.deskState = { model, lineOf };
+window.deskState = { model, lineOf, seenTake };
