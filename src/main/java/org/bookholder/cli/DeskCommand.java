@@ -132,7 +132,8 @@ final class DeskCommand implements Callable<Integer> {
 
     private Path newest() throws ProblemException {
         List<SessionSummary> kept = SessionFolder.list(here.sessions(), here.locks()).stream()
-                .filter(s -> s.standing() != SessionSummary.Standing.UNREADABLE)
+                .filter(s -> s.standing() != SessionSummary.Standing.UNREADABLE
+                        && s.standing() != SessionSummary.Standing.EMPTY)
                 .toList();
         if (kept.isEmpty()) {
             throw nothing(here.sessions());

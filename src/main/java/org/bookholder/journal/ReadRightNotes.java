@@ -45,7 +45,7 @@ public record ReadRightNotes(String course, List<AcceptedReading> readRight) {
     /** The notes of a session; empty if there are none, or they cannot be read. */
     public static Optional<ReadRightNotes> of(Path session) {
         try {
-            return Optional.of(MAPPER.readValue(Files.readString(session.resolve(FILE)), ReadRightNotes.class));
+            return Optional.ofNullable(MAPPER.readValue(Files.readString(session.resolve(FILE)), ReadRightNotes.class));
         } catch (IOException none) {
             return Optional.empty();
         }

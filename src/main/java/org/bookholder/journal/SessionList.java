@@ -67,12 +67,16 @@ final class SessionList {
                 rolling = false;
             }
         }
-        return new SessionSummary(folder, title, began, takes, length, standing(folder, rolling, locks), "");
+        return new SessionSummary(
+                folder, title, began, takes, length, standing(folder, events.isEmpty(), rolling, locks), "");
     }
 
-    private static Standing standing(Path folder, boolean rolling, SessionLocks locks) {
+    private static Standing standing(Path folder, boolean empty, boolean rolling, SessionLocks locks) {
         if (FolderLock.isTaken(folder, locks)) {
             return Standing.OPEN;
+        }
+        if (empty) {
+            return Standing.EMPTY;
         }
         boolean killed = rolling || SqliteJournal.wasKilled(SessionFolder.journalOf(folder));
         return killed ? Standing.BROKEN_OFF : Standing.FINISHED;

@@ -30,6 +30,8 @@ public record SessionSummary(
         FINISHED("finished"),
         /** It ended in the middle of a take, or was not closed: the program was killed, or the power failed. */
         BROKEN_OFF("broken off"),
+        /** Nothing was kept in it: the program was ended while it began. */
+        EMPTY("empty"),
         /** It is open now. */
         OPEN("open"),
         /** It cannot be read. */

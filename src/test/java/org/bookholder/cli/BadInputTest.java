@@ -195,6 +195,17 @@ final class BadInputTest {
         refuses("nothing was read", "notes", session);
     }
 
+    /** What a kill leaves that comes before the journal is begun. */
+    @Test
+    void aSessionThatWasNeverBegunIsEmpty() throws IOException {
+        Files.createDirectories(folder.resolve("session"));
+        Files.write(folder.resolve("session/journal.db"), new byte[0]);
+        refuses("nothing was read", "notes", session);
+        assertThat(program.run("sessions", folder.toString())).isZero();
+        assertThat(program.out()).contains("empty").doesNotContain("unreadable");
+        assertThat(program.run(reading())).isZero();
+    }
+
     @Test
     void twoKindsOfNotes() {
         refuses("--json", "notes", session, "--json", "--trace");

@@ -31,7 +31,11 @@ final class ReadRightNotesTest {
     @Test
     void whatCannotBeReadTeachesNothing(@TempDir Path sessions) throws Exception {
         Path broken = Files.createDirectory(sessions.resolve("broken"));
-        Files.writeString(broken.resolve("read-right.json"), "[");
+        for (String damaged : List.of("[", "null", "{\"course\": null, \"readRight\": []}", "")) {
+            Files.writeString(broken.resolve("read-right.json"), damaged);
+            assertThat(ReadRightNotes.of(broken)).as(damaged).isEmpty();
+        }
+        Files.writeString(broken.resolve("read-right.json"), "{\"course\": \"hives\", \"readRight\": [null]}");
         assertThat(ReadRightNotes.of(broken)).isEmpty();
         assertThat(ReadRightNotes.ofCourse(sessions, "hives")).isEmpty();
         assertThat(ReadRightNotes.ofCourse(sessions.resolve("nowhere"), "hives"))

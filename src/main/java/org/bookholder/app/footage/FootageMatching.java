@@ -17,6 +17,7 @@ import org.bookholder.footage.StoredTrack;
 import org.bookholder.footage.ffmpeg.FootageFile;
 import org.bookholder.footage.ffmpeg.FootageSound;
 import org.bookholder.journal.FootageNotes;
+import org.bookholder.journal.TakeFile;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Take;
 
@@ -106,7 +107,7 @@ public final class FootageMatching {
             try {
                 for (Take take : kept.state().takes().all()) {
                     Path file = kept.folder().takeFile(take.number());
-                    if (file.toFile().isFile()) {
+                    if (TakeFile.holdsSound(file)) {
                         all.tracks.add(new Track(take, stored(file, stop)));
                     }
                 }

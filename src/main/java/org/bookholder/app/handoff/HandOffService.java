@@ -69,7 +69,11 @@ public final class HandOffService {
 
     /** Without recordings everything else can still be handed off. */
     private List<HandOffPart> possible(List<HandOffPart> parts, StoredSession kept, List<String> remarks) {
-        if (kept.recorded() || request.chosen()) {
+        if (kept.recorded()) {
+            kept.silent().forEach(take -> remarks.add("take " + take + " has no sound that can be read"));
+            return parts;
+        }
+        if (request.chosen()) {
             return parts;
         }
         remarks.add("no take was recorded; the files that need sound are left out");

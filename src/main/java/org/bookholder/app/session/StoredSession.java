@@ -1,6 +1,7 @@
 package org.bookholder.app.session;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -14,6 +15,7 @@ import org.bookholder.script.model.Script;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
 
 /**
  * A session read from disk, also while it is running.
@@ -59,8 +61,7 @@ public record StoredSession(SessionFolder folder, List<SessionEvent> events, Ses
     /** The recordings of its takes. */
     public TakeSound sound() {
         return (take, from, to) -> {
-            Optional<TakeAudio> audio =
-                    folder.audio(take, state.takes().all().get(take - 1).start());
+            Optional<TakeAudio> audio = audio(take);
             if (audio.isEmpty()) {
                 return Optional.empty();
             }
@@ -70,10 +71,30 @@ public record StoredSession(SessionFolder folder, List<SessionEvent> events, Ses
         };
     }
 
-    /** Whether any take was recorded. */
+    /** Whether any take has a recording that can be read. */
     public boolean recorded() {
-        return state.takes().all().stream()
-                .anyMatch(take -> folder.takeFile(take.number()).toFile().isFile());
+        return silent().size() < state.takes().all().size();
+    }
+
+    /** The takes without a recording that can be read, in order: a kill may leave such, and they stop no other take. */
+    public List<Integer> silent() {
+        List<Integer> silent = new ArrayList<>();
+        for (Take take : state.takes().all()) {
+            Optional<TakeAudio> audio = audio(take.number());
+            if (audio.isEmpty()) {
+                silent.add(take.number());
+            }
+            audio.ifPresent(TakeAudio::close);
+        }
+        return silent;
+    }
+
+    private Optional<TakeAudio> audio(int take) {
+        try {
+            return folder.audio(take, state.takes().all().get(take - 1).start());
+        } catch (ProblemException unreadable) {
+            return Optional.empty();
+        }
     }
 
     @Override

@@ -21,6 +21,8 @@ import org.bookholder.timing.StreamTime;
 public final class TakesPart implements HandOffPart {
     private static final StreamTime PIECE = StreamTime.ofSeconds(30);
 
+    private static final StreamTime SOME = StreamTime.ofSeconds(0.1);
+
     @Override
     public String name() {
         return "takes";
@@ -38,9 +40,24 @@ public final class TakesPart implements HandOffPart {
 
     @Override
     public List<HandOffFile> files(HandOff handOff) {
-        return handOff.state().takes().all().stream()
-                .map(take -> new HandOffFile(fileName(handOff, take.number()), out -> write(handOff, take, out)))
-                .toList();
+        List<Take> all = handOff.state().takes().all();
+        List<Take> recorded =
+                all.stream().filter(take -> recorded(handOff, take)).toList();
+        return (recorded.isEmpty() ? all : recorded)
+                .stream()
+                        .map(take ->
+                                new HandOffFile(fileName(handOff, take.number()), out -> write(handOff, take, out)))
+                        .toList();
+    }
+
+    /** Whether it has any sound; one that cannot be read tells so when it is written. */
+    private static boolean recorded(HandOff handOff, Take take) {
+        try {
+            StreamTime start = take.start();
+            return handOff.sound().read(take.number(), start, start.plus(SOME)).isPresent();
+        } catch (ProblemException e) {
+            return true;
+        }
     }
 
     /** What a take's file is called in the hand-off. */

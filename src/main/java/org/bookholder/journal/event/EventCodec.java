@@ -76,7 +76,11 @@ public final class EventCodec {
      */
     public static SessionEvent decode(String text, String where) throws ProblemException {
         try {
-            return READER.readValue(text);
+            SessionEvent event = READER.readValue(text);
+            if (event == null) {
+                throw new ProblemException("holds no event", where, "fetch the session from a backup");
+            }
+            return event;
         } catch (InvalidTypeIdException e) {
             throw new ProblemException(
                     "holds an event of the unknown kind '" + e.getTypeId() + "'",

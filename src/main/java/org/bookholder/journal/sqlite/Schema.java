@@ -24,15 +24,22 @@ final class Schema {
 
     private Schema() {}
 
-    /** Checks that the database is a readable journal. If {@code create}, turns an empty one into a journal. */
-    static void prepare(Connection connection, Path file, boolean create) throws SQLException, ProblemException {
+    /**
+     * Checks that the database is a readable journal. If {@code create}, turns an empty one into a journal.
+     *
+     * @return false if it is empty: whoever was to create the journal was killed before
+     */
+    static boolean prepare(Connection connection, Path file, boolean create) throws SQLException, ProblemException {
         try (Statement statement = connection.createStatement()) {
             boolean empty = number(statement, "SELECT count(*) FROM sqlite_schema") == 0;
             if (empty && create) {
                 create(connection, statement);
-                return;
+                return true;
             }
-            if (empty || number(statement, "PRAGMA application_id") != APPLICATION_ID) {
+            if (empty) {
+                return false;
+            }
+            if (number(statement, "PRAGMA application_id") != APPLICATION_ID) {
                 throw new ProblemException(
                         "is not a session's journal", file.toString(), "name the folder of a session");
             }
@@ -44,6 +51,7 @@ final class Schema {
                         file.toString(),
                         "open it with that version, or update this one");
             }
+            return true;
         }
     }
 

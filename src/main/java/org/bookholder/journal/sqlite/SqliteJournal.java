@@ -28,6 +28,7 @@ import org.sqlite.SQLiteConfig;
 public final class SqliteJournal implements Journal {
     private final Opener opener;
     private final Path file;
+    private final boolean begun;
     private Connection connection;
     private boolean broken;
     private boolean closed;
@@ -40,6 +41,11 @@ public final class SqliteJournal implements Journal {
 
     /** Takes over a connection whose schema is in place; {@code opener} makes another one if it breaks. */
     SqliteJournal(Connection connection, Opener opener, Path file) {
+        this(connection, opener, file, true);
+    }
+
+    private SqliteJournal(Connection connection, Opener opener, Path file, boolean begun) {
+        this.begun = begun;
         this.connection = connection;
         this.opener = opener;
         this.file = file;
@@ -93,8 +99,8 @@ public final class SqliteJournal implements Journal {
         try {
             Connection connection = opener.open();
             try {
-                Schema.prepare(connection, file, create);
-                return new SqliteJournal(connection, opener, file);
+                boolean begun = Schema.prepare(connection, file, create);
+                return new SqliteJournal(connection, opener, file, begun);
             } catch (SQLException | ProblemException e) {
                 connection.close();
                 throw e;
@@ -124,6 +130,9 @@ public final class SqliteJournal implements Journal {
     @Override
     public List<SessionEvent> events() throws ProblemException {
         List<SessionEvent> events = new ArrayList<>();
+        if (!begun) {
+            return events;
+        }
         try {
             connect();
             try (Statement statement = connection.createStatement();
