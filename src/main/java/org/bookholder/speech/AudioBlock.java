@@ -5,7 +5,7 @@ import org.bookholder.timing.StreamTime;
 /**
  * A run of samples of one channel, 16 bit.
  *
- * <p>Holds its array without copying: whoever hands one over does not write to it again, and readers never do.
+ * <p>The array is not copied: a caller must not change it after handing it over, and readers must not change it at all.
  */
 public final class AudioBlock {
     private final StreamTime start;
@@ -15,7 +15,7 @@ public final class AudioBlock {
     /**
      * Creates a block.
      *
-     * @param start when its first sample sounds
+     * @param start time of the first sample
      * @param rate samples per second
      * @param samples the samples, not empty
      */
@@ -31,12 +31,12 @@ public final class AudioBlock {
         this.samples = samples;
     }
 
-    /** When the first sample sounds. */
+    /** The time of the first sample. */
     public StreamTime start() {
         return start;
     }
 
-    /** When the last sample has sounded. */
+    /** The time at which the last sample ends. */
     public StreamTime end() {
         return start.plus(StreamTime.ofSamples(samples.length, rate));
     }
@@ -46,12 +46,12 @@ public final class AudioBlock {
         return rate;
     }
 
-    /** The samples themselves, to read only. */
+    /** The samples themselves; read only. */
     public short[] samples() {
         return samples;
     }
 
-    /** The same samples, later by {@code offset}: from the time of a source to the time of a session. */
+    /** The same samples moved later by {@code offset}: converts the source's time to the session's time. */
     public AudioBlock later(StreamTime offset) {
         return new AudioBlock(start.plus(offset), rate, samples);
     }

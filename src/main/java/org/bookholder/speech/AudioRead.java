@@ -1,28 +1,28 @@
 package org.bookholder.speech;
 
-/** The answer of an {@link AudioSource} when it is read. */
+/** What one read of an {@link AudioSource} returned. */
 public sealed interface AudioRead {
-    /** Tells {@code reader} what the answer is; returns what the reader makes of it. */
+    /** Calls the method of {@code reader} that fits this result, and returns that method's value. */
     int to(Reader reader);
 
-    /** Who reads an audio source. Each method returns how much it did. */
+    /** Handles each kind of result. Each method returns the amount of work done. */
     interface Reader {
-        /** Samples came. */
+        /** Samples arrived. */
         int samples(AudioBlock block);
 
-        /** Nothing came yet. */
+        /** No samples yet. */
         default int nothingYet() {
             return 0;
         }
 
-        /** The file is at its end. */
+        /** The file has ended. */
         int ended();
 
         /** The device is gone. */
         int gone(String reason);
     }
 
-    /** Samples came. */
+    /** Samples arrived. */
     record Samples(AudioBlock block) implements AudioRead {
         @Override
         public int to(Reader reader) {
@@ -30,7 +30,7 @@ public sealed interface AudioRead {
         }
     }
 
-    /** Nothing yet; ask again in some milliseconds. */
+    /** No samples yet; ask again in a few milliseconds. */
     record NothingYet() implements AudioRead {
         @Override
         public int to(Reader reader) {
@@ -47,9 +47,9 @@ public sealed interface AudioRead {
     }
 
     /**
-     * The device is gone and will give nothing more.
+     * The device is gone and will deliver no more samples.
      *
-     * @param reason for people, for instance "the microphone was unplugged"
+     * @param reason shown to the user, for instance "the microphone was unplugged"
      */
     record Gone(String reason) implements AudioRead {
         @Override

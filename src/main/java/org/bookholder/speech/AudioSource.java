@@ -1,22 +1,22 @@
 package org.bookholder.speech;
 
 /**
- * Where samples come from: a microphone or a file.
+ * A source of audio samples: a microphone or a file.
  *
- * <p>Confined to one thread. Times are the source's own and begin at zero. Never waits: who reads decides when to ask
- * again. A gap between one block's end and the next one's start is audio that was lost.
+ * <p>Confined to one thread. Times are relative to the source and begin at zero. Reading never waits: the caller
+ * decides when to ask again. A gap between the end of one block and the start of the next means that audio was lost.
  */
 public interface AudioSource extends AutoCloseable {
-    /** The device's or file's name, for people. */
+    /** Name of the device or file, as shown to the user. */
     String name();
 
     /** Samples per second, the same for all blocks. */
     int rate();
 
-    /** Takes what has come since the last call, at most a tenth of a second. */
+    /** Returns the audio that has arrived since the last call, at most a tenth of a second. */
     AudioRead read();
 
-    /** Lets the device or file go; calling it again does nothing. Never blocks, even if the device is gone. */
+    /** Releases the device or file; calling it again does nothing. Never blocks, even if the device is gone. */
     @Override
     void close();
 }

@@ -4,18 +4,18 @@ import java.util.List;
 
 /** A recogniser that listens to one take. Confined to one thread. */
 public interface Ear extends AutoCloseable {
-    /** Which of the two this is. */
+    /** Which of the two kinds of ear this is. */
     EarKind kind();
 
     /**
-     * Listens on.
+     * Takes in the next block.
      *
-     * @param block audio that follows the block before it; where it does not, the gap counts as silence
-     * @return what is newly believed, in order; usually empty or one partial that differs from the last
+     * @param block the audio after the previous block; a gap between the two counts as silence
+     * @return new hypotheses, in order; usually none, or one partial that differs from the last
      */
     List<Hypothesis> hear(AudioBlock block);
 
-    /** Ends the utterance as if silence had followed, and returns what was still open. */
+    /** Ends the current utterance as if silence had followed, and returns its remaining hypotheses. */
     List<Hypothesis> finish();
 
     /** Frees native memory; calling it again does nothing. */

@@ -3,9 +3,9 @@ package org.bookholder.speech;
 import org.bookholder.timing.StreamTime;
 
 /**
- * How loud a run of short frames was.
+ * The levels of consecutive short frames.
  *
- * <p>Holds its array without copying: whoever hands one over does not write to it again, and readers never do.
+ * <p>The array is not copied: a caller must not change it after handing it over, and readers must not change it at all.
  *
  * @param start when the first frame begins
  * @param decibels root mean square of each frame of 1/{@value #PER_SECOND} s about its mean, in dBFS (a full-scale
@@ -16,7 +16,7 @@ public record FrameLevels(StreamTime start, byte[] decibels) {
     /** Frames in one second. */
     public static final int PER_SECOND = 100;
 
-    /** The level of digital silence, in dBFS; below anything that 16 bits can hold. */
+    /** The level of digital silence, in dBFS; lower than any level that 16 bits can represent. */
     public static final byte SILENCE = -120;
 
     /** When the last frame ends. */

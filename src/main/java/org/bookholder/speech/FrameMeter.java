@@ -5,9 +5,10 @@ import java.util.Optional;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Measures sound frame by frame, finely enough to tell where speech begins and ends. Confined to one thread.
+ * Measures the level of each frame, finely enough to tell where speech begins and ends. Confined to one thread.
  *
- * <p>Frames are counted from the first block's start and again from each block that does not follow on its predecessor.
+ * <p>Frames are counted from the start of the first block; the count starts again at a block that does not directly
+ * follow the previous one.
  */
 public final class FrameMeter {
     private static final double FULL_SCALE = 32_768;
@@ -21,7 +22,7 @@ public final class FrameMeter {
     private double sum;
     private double squares;
 
-    /** Takes a block, of the same rate as those before; returns the frames that are now full, if any. */
+    /** Takes in a block, at the same rate as earlier ones; returns the frames that are now complete, if any. */
     public Optional<FrameLevels> hear(AudioBlock block) {
         if (samplesSinceOrigin == 0 || apart(block.start(), heardTo)) {
             beginAt(block.start());

@@ -5,13 +5,13 @@ import java.util.List;
 /**
  * The phrases that the script ear expects.
  *
- * <p>An empty or malformed grammar, or a change of it in mid-utterance, ends the JVM in native code; so a grammar is
- * checked here, is never empty, and an ear keeps the one it was made with.
+ * <p>An empty or malformed grammar, or changing the grammar during an utterance, makes native code kill the JVM. So a
+ * grammar is checked here and is never empty, and an ear keeps the grammar it was created with.
  *
  * @param phrases word sequences in lower case, each word in the recogniser's vocabulary, at least one
  */
 public record Grammar(List<List<String>> phrases) {
-    /** Copies the lists and checks that there is a word. */
+    /** Copies the lists and checks that there is at least one word. */
     public Grammar {
         phrases = phrases.stream().map(List::copyOf).toList();
         if (phrases.isEmpty() || phrases.stream().anyMatch(List::isEmpty)) {

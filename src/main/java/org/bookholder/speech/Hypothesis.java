@@ -3,19 +3,19 @@ package org.bookholder.speech;
 import java.util.List;
 import org.bookholder.timing.StreamTime;
 
-/** What an ear believes it has heard. */
+/** What a recogniser reports to have heard. */
 public sealed interface Hypothesis {
     /** Which ear. */
     EarKind ear();
 
-    /** How much of the session's audio the ear had taken in when it said so. */
+    /** How much of the session's audio the ear had processed when it reported this. */
     StreamTime heardTo();
 
     /**
      * The utterance so far; each one replaces the one before, until a {@link Final}.
      *
      * @param ear which ear
-     * @param heardTo audio taken in
+     * @param heardTo audio processed
      * @param words the words so far without times, never empty
      */
     record Partial(EarKind ear, StreamTime heardTo, List<String> words) implements Hypothesis {
@@ -26,10 +26,10 @@ public sealed interface Hypothesis {
     }
 
     /**
-     * An utterance that is over; it is not revised, and the next partial starts anew.
+     * A finished utterance; it is not revised, and the next partial begins a new one.
      *
      * @param ear which ear
-     * @param heardTo audio taken in
+     * @param heardTo audio processed
      * @param words the words with their times, in order; empty if there were none
      */
     record Final(EarKind ear, StreamTime heardTo, List<RecognizedWord> words) implements Hypothesis {

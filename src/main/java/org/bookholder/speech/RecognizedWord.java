@@ -8,7 +8,7 @@ import org.bookholder.timing.StreamTime;
  * @param text lower case; {@value #UNKNOWN} for speech outside the script ear's grammar
  * @param start when it begins
  * @param end when it ends, not before its start
- * @param confidence the recogniser's own, 0 to 1
+ * @param confidence the recogniser's own confidence, 0 to 1
  */
 public record RecognizedWord(String text, StreamTime start, StreamTime end, double confidence) {
     /** What the script ear writes for speech that is not in its grammar. */

@@ -3,7 +3,7 @@ package org.bookholder.speech;
 import org.bookholder.timing.StreamTime;
 
 /**
- * How loud one second of sound was.
+ * The level of one second of sound.
  *
  * @param end when the second ends
  * @param rms root mean square in dBFS: a full-scale square wave is 0, a full-scale sine -3.01; {@value #SILENCE} for
@@ -12,6 +12,6 @@ import org.bookholder.timing.StreamTime;
  * @param clipped samples at full scale in runs of three or more
  */
 public record SoundLevel(StreamTime end, double rms, double peak, int clipped) {
-    /** The level of digital silence, in dBFS; below anything that 16 bits can hold. */
+    /** The level of digital silence, in dBFS; lower than any level that 16 bits can represent. */
     public static final double SILENCE = -120;
 }

@@ -7,8 +7,8 @@ import org.bookholder.timing.StreamTime;
 /**
  * Measures sound second by second. Confined to one thread.
  *
- * <p>A second is counted in samples, so that audio which was lost does not shorten it. There is no standard for what is
- * clipped; as in common practice a run of three or more samples at full scale is.
+ * <p>A second is counted in samples, so lost audio does not shorten it. No standard defines clipping; by common
+ * practice, three or more samples in a row at full scale count as clipped.
  */
 public final class SoundMeter {
     private static final double FULL_SCALE = 32_768;
@@ -21,9 +21,9 @@ public final class SoundMeter {
     private int clipped;
 
     /**
-     * Takes a block, of the same rate as those before.
+     * Takes in a block, at the same rate as earlier ones.
      *
-     * @return one level for each second that is now full; usually none
+     * @return one level for each second that is now complete; usually none
      */
     public List<SoundLevel> hear(AudioBlock block) {
         List<SoundLevel> levels = new ArrayList<>();

@@ -1,4 +1,7 @@
-/** Audio to recognised words: {@link org.bookholder.speech.AudioSource} in, {@link org.bookholder.speech.Hypothesis} out. */
+/**
+ * Turns audio into recognised words: {@link org.bookholder.speech.AudioSource} in, {@link
+ * org.bookholder.speech.Hypothesis} out.
+ */
 @NullMarked
 package org.bookholder.speech;
 

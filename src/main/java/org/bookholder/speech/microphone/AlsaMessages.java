@@ -10,8 +10,8 @@ import org.lwjgl.system.SharedLibrary;
 import org.lwjgl.system.libffi.LibFFI;
 
 /**
- * Keeps ALSA's own messages off standard error. Where no sound server runs, OpenAL asks ALSA for devices, and ALSA
- * prints several lines for each that is not there. What it comes to is said once, by {@link Microphone}.
+ * Keeps ALSA's own messages off standard error. If no sound server is running, OpenAL asks ALSA for devices, and ALSA
+ * prints several lines for each missing one. {@link Microphone} reports the result once.
  */
 final class AlsaMessages {
     private static final String LIBRARY = "libasound.so.2";
@@ -20,7 +20,10 @@ final class AlsaMessages {
 
     private AlsaMessages() {}
 
-    /** Whether they are dropped from now on; false where there is no ALSA. Any thread; a second call changes nothing. */
+    /**
+     * Drops the messages from now on; returns false if there is no ALSA. May be called on any thread; a second call
+     * changes nothing.
+     */
     static boolean dropped() {
         return DROPPED;
     }
@@ -30,7 +33,7 @@ final class AlsaMessages {
             return false;
         }
         try {
-            // Never closed: OpenAL uses the same library until the program ends.
+            // Never closed, because OpenAL uses the same library until the program ends.
             SharedLibrary alsa = APIUtil.apiCreateLibrary(LIBRARY);
             long setHandler = alsa.getFunctionAddress("snd_lib_error_set_handler");
             if (setHandler == 0) {
@@ -43,7 +46,7 @@ final class AlsaMessages {
         }
     }
 
-    /** The C type {@code snd_lib_error_handler_t}; the values for the format that follow are not looked at. */
+    /** The C type {@code snd_lib_error_handler_t}; the values for the format, which follow, are ignored. */
     @FunctionalInterface
     private interface HandlerI extends CallbackI {
         Callback.Descriptor DESCRIPTOR = new Callback.Descriptor(

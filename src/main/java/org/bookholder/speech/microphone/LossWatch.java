@@ -1,10 +1,11 @@
 package org.bookholder.speech.microphone;
 
 /**
- * Notices samples that a device or the system dropped, which nothing reports: fewer have come than time has passed.
+ * Detects samples that the device or the system dropped. Nothing reports them; but fewer samples arrive than the
+ * elapsed time calls for.
  *
- * <p>The clocks of device and machine drift apart by up to a thousandth, so only a lag that grows faster counts, and
- * only one that lasts: samples that are merely late come in the end.
+ * <p>The clocks of device and machine drift apart by up to a thousandth, so only a lag that grows faster than that
+ * counts, and only if it lasts: samples that are merely late do arrive in the end.
  */
 final class LossWatch {
     private static final double LEAST_SECONDS = 0.1;
@@ -20,7 +21,7 @@ final class LossWatch {
     private double leastExcess;
     private long lost;
 
-    /** Begins to watch when the first samples have come. */
+    /** Starts watching; call it when the first samples have arrived. */
     LossWatch(int rate, long nanos, long received) {
         this.rate = rate;
         this.startNanos = nanos;
@@ -28,12 +29,13 @@ final class LossWatch {
     }
 
     /**
-     * Compares samples with time.
+     * Compares the number of samples with the elapsed time.
      *
      * @param nanos monotonic time
-     * @param received samples that have come in all
-     * @param overrun whether the device is known to have had no room for more, so that there is nothing to wait for
-     * @return samples newly known to be lost, usually 0
+     * @param received samples received in total
+     * @param overrun whether the device's buffer is known to have been full, so that missing samples cannot be merely
+     *     late
+     * @return samples newly found to be lost, usually 0
      */
     long check(long nanos, long received, boolean overrun) {
         double seconds = (nanos - startNanos) / 1e9;

@@ -19,12 +19,12 @@ import org.lwjgl.openal.EXTDisconnect;
 /**
  * A microphone as an audio source, through OpenAL.
  *
- * <p>Confined to one thread, which must read every few milliseconds: the system keeps {@value #RING_SECONDS} s and drops
- * what comes beyond that. Lost audio shows as a gap between blocks. A device that is unplugged ends the source with
- * {@link AudioRead.Gone}, after the samples that it still gave.
+ * <p>Confined to one thread, which must read every few milliseconds: the system buffers {@value #RING_SECONDS} s and
+ * drops anything beyond that. Lost audio shows as a gap between blocks. If the device is unplugged, the source first
+ * delivers the remaining samples and then ends with {@link AudioRead.Gone}.
  */
 public final class Microphone implements AudioSource {
-    /** The rate to record at, in samples per second, unless there is a reason for another. */
+    /** The usual recording rate, in samples per second. */
     public static final int PREFERRED_RATE = 48_000;
 
     private static final int RING_SECONDS = 5;
@@ -54,7 +54,9 @@ public final class Microphone implements AudioSource {
         this.lastSamplesNanos = nanoTime.getAsLong();
     }
 
-    /** The microphones that are there now, as {@link #open} takes them; empty if there is no sound at all. */
+    /**
+     * Names of the microphones connected now, as {@link #open} accepts them; empty if the system has no sound at all.
+     */
     public static List<String> names() {
         try {
             AlsaMessages.dropped();
@@ -66,11 +68,12 @@ public final class Microphone implements AudioSource {
     }
 
     /**
-     * Opens a microphone and starts to capture.
+     * Opens a microphone and starts capturing.
      *
-     * @param name its name, or a part of it that no other has, in upper or lower case; the system's default if empty
+     * @param name its name, or a part of it that no other microphone's name contains, in upper or lower case; if empty,
+     *     the system's default
      * @param rate samples per second, {@link #PREFERRED_RATE} unless there is a reason for another
-     * @param nanoTime monotonic time in nanoseconds, to notice lost samples by
+     * @param nanoTime monotonic time in nanoseconds, used to detect lost samples
      * @throws ProblemException if there is no such microphone or it cannot be used
      */
     public static Microphone open(Optional<String> name, int rate, LongSupplier nanoTime) throws ProblemException {
@@ -93,7 +96,7 @@ public final class Microphone implements AudioSource {
         }
     }
 
-    /** The one of {@code names} that is meant by {@code wanted}. */
+    /** Finds the name in {@code names} that {@code wanted} refers to. */
     static String find(String wanted, List<String> names) throws ProblemException {
         if (names.contains(wanted)) {
             return wanted;
@@ -143,7 +146,10 @@ public final class Microphone implements AudioSource {
         return new AudioRead.Samples(take(Math.min(available, rate / LONGEST_BLOCKS_PER_SECOND)));
     }
 
-    /** A full ring has dropped what came after it: once it is drained there is nothing more to wait for. */
+    /**
+     * A full ring buffer has dropped the samples that came after it: once it is drained, there is nothing more to wait
+     * for.
+     */
     private long lost(long now, int available) {
         overrun |= available >= rate * RING_SECONDS;
         if (watch == null) {
@@ -172,8 +178,9 @@ public final class Microphone implements AudioSource {
     }
 
     /**
-     * Lets the microphone go. One that is gone already is left to the system: stopping or closing a lost device was
-     * seen to hang for good, and a handle lost each time someone pulls a plug costs less than a hanging program.
+     * Releases the microphone. A device that is already gone is left to the system: stopping or closing a lost device
+     * has been seen to hang for good, and leaking one handle each time someone pulls a plug costs less than a program
+     * that hangs.
      */
     @Override
     public void close() {

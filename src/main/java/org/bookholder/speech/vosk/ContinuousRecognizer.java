@@ -9,11 +9,12 @@ import org.bookholder.timing.StreamTime;
 import org.vosk.Recognizer;
 
 /**
- * Unbroken audio through a recogniser, with its words placed in time.
+ * Feeds unbroken audio to a recogniser and gives its words their times.
  *
- * <p>A recogniser counts time from its own first sample, in figures that lose precision, and its memory grows; so a
- * fresh one takes over at the end of an utterance once the old one has listened for a while. It hears the last moments
- * again, which the old one had taken in and not yet looked at: silence, or the beginning of the next word.
+ * <p>A recogniser counts time from its own first sample, in numbers that lose precision as they grow, and its memory
+ * grows too. So once it has listened for a while, a fresh recogniser takes over at the end of an utterance. The fresh
+ * one is given the last moments again, which the old one had received but not yet processed: silence, or the beginning
+ * of the next word.
  */
 final class ContinuousRecognizer implements AutoCloseable {
     private static final double HEARD_AGAIN_SECONDS = 0.35;
@@ -28,11 +29,11 @@ final class ContinuousRecognizer implements AutoCloseable {
     private long base;
 
     /**
-     * Begins to listen.
+     * Starts listening.
      *
-     * @param recognizers makes them
+     * @param recognizers creates recognisers
      * @param rate samples per second
-     * @param start when the first sample sounds
+     * @param start time of the first sample
      * @param renewAfter samples after which a fresh recogniser takes over
      */
     ContinuousRecognizer(Supplier<Recognizer> recognizers, int rate, StreamTime start, long renewAfter) {
@@ -44,7 +45,7 @@ final class ContinuousRecognizer implements AutoCloseable {
         this.recognizer = recognizers.get();
     }
 
-    /** Takes samples; returns an utterance if one ended, empty of words perhaps. */
+    /** Takes in samples; returns an utterance if one ended, which may have no words. */
     Optional<List<RecognizedWord>> hear(short[] samples) {
         boolean ended = recognizer.acceptWaveForm(samples, samples.length);
         fed += samples.length;
@@ -64,7 +65,7 @@ final class ContinuousRecognizer implements AutoCloseable {
         return VoskJson.partial(recognizer.getPartialResult());
     }
 
-    /** The utterance that is still open, as if it ended here; nothing may be heard after it. */
+    /** Ends the current utterance here and returns its words; do not call {@code hear} afterwards. */
     List<RecognizedWord> finish() {
         return VoskJson.result(recognizer.getFinalResult(), baseTime());
     }

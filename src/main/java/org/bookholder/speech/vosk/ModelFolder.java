@@ -13,10 +13,10 @@ import java.util.stream.Stream;
 import org.bookholder.problem.ProblemException;
 
 /**
- * A language model on disk, and a tuned view of it that leaves the original alone.
+ * A language model on disk, and a copy with tuned settings that leaves the original alone.
  *
- * <p>The view is a temporary folder with the settings written anew and links to all the rest. The recogniser reads it
- * once, while the model is loaded.
+ * <p>The tuned view is a temporary folder with rewritten settings and links to all other files. The recogniser reads it
+ * only once, while loading the model.
  */
 final class ModelFolder {
     private static final String REMEDY = "unpack a Vosk model there, see models/README.md";
@@ -27,11 +27,13 @@ final class ModelFolder {
             List.of(Path.of("am", "final.mdl"), MODEL_CONF, FEATURE_CONF, Path.of("graph"));
     private static final Path WORD_GRAPH = Path.of("graph", "Gr.fst");
 
-    /** Rule 5 cuts an utterance in mid-word; smaller chunks bring words sooner at a little more cost. */
+    /**
+     * Rule 5 would cut an utterance in the middle of a word; smaller chunks deliver words sooner at slightly more cost.
+     */
     private static final List<String> TUNING =
             List.of("--endpoint.rule5.min-utterance-length=300", "--frames-per-chunk=20");
 
-    /** Without it a source below the model's rate gives no words at all, and only a line on stderr. */
+    /** Without this, a source below the model's sample rate yields no words at all, only a line on stderr. */
     private static final List<String> FEATURE_TUNING = List.of("--allow-upsample=true");
 
     private final Path original;
@@ -40,7 +42,7 @@ final class ModelFolder {
         this.original = original;
     }
 
-    /** Checks that a folder holds a model that can take a grammar. */
+    /** Checks that a folder holds a model that accepts a grammar. */
     static ModelFolder check(Path folder) throws ProblemException {
         if (!Files.isDirectory(folder)) {
             throw new ProblemException("there is no model folder", folder.toString(), REMEDY);
@@ -59,7 +61,7 @@ final class ModelFolder {
         return new ModelFolder(folder.toAbsolutePath());
     }
 
-    /** Makes the tuned view in a new temporary folder, to be given to {@link #discard}. */
+    /** Creates the tuned view in a new temporary folder; pass it to {@link #discard} when done. */
     Path tunedView() throws IOException {
         Path view = Files.createTempDirectory("bookholder-model-");
         try (Stream<Path> files = Files.walk(original, FileVisitOption.FOLLOW_LINKS)) {
@@ -95,7 +97,7 @@ final class ModelFolder {
         return line.replaceFirst("\\s*=.*", "");
     }
 
-    /** The cheapest that the file system allows: not all let everyone make links. */
+    /** Links in the cheapest way that the file system allows: not every system lets every user create links. */
     private static void link(Path file, Path place) throws IOException {
         try {
             Files.createSymbolicLink(place, file);
@@ -108,7 +110,7 @@ final class ModelFolder {
         }
     }
 
-    /** Deletes a tuned view; links in it are not followed. */
+    /** Deletes a tuned view without following its links. */
     static void discard(Path view) throws IOException {
         if (Files.exists(view, LinkOption.NOFOLLOW_LINKS)) {
             try (Stream<Path> files = Files.walk(view)) {

@@ -14,14 +14,14 @@ import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One ear: audio through the gate to a {@link ContinuousRecognizer}, its words turned into hypotheses.
+ * One ear: passes audio through the noise gate to a {@link ContinuousRecognizer} and turns its words into hypotheses.
  *
- * <p>A short gap in the audio is heard as silence; a long one ends the utterance, and listening begins anew after it.
+ * <p>A short gap in the audio counts as silence; a long one ends the utterance, and listening starts afresh after it.
  */
 final class VoskEar implements Ear {
     private static final StreamTime LONGEST_FILLED_GAP = StreamTime.ofSeconds(5);
 
-    /** Block times are rounded to a tick of their own; only more than this is a gap. */
+    /** Block times are rounded to whole ticks; only a larger difference than this is a gap. */
     private static final StreamTime ROUNDING = StreamTime.ofSeconds(0.001);
 
     private static final int PIECES_PER_SECOND = 10;
@@ -39,10 +39,10 @@ final class VoskEar implements Ear {
     /**
      * Makes an ear.
      *
-     * @param kind which of the two
+     * @param kind which of the two kinds
      * @param rate samples per second
-     * @param listenings begins to listen at a moment
-     * @param onClose called once, when native memory has been freed
+     * @param listenings creates a recogniser that starts listening at a given time
+     * @param onClose called once, after native memory has been freed
      */
     VoskEar(EarKind kind, int rate, Function<StreamTime, ContinuousRecognizer> listenings, Runnable onClose) {
         this.kind = kind;
@@ -74,7 +74,9 @@ final class VoskEar implements Ear {
         return news;
     }
 
-    /** The listening that goes on at {@code start}, after what lies between there and the last block. */
+    /**
+     * Returns the recogniser to use for audio from {@code start} on, after dealing with any gap since the last block.
+     */
     private ContinuousRecognizer listeningAt(StreamTime start, List<Hypothesis> news) {
         ContinuousRecognizer l = listening;
         StreamTime gap = start.since(heardTo);
@@ -110,7 +112,7 @@ final class VoskEar implements Ear {
         ended.ifPresent(words -> addFinal(words, news));
     }
 
-    /** Long silence ends empty utterances one after the other; they are no news. */
+    /** A long silence ends one empty utterance after another; those are not reported. */
     private void addFinal(List<RecognizedWord> words, List<Hypothesis> news) {
         if (!words.isEmpty() || !lastPartial.isEmpty()) {
             news.add(new Hypothesis.Final(kind, heardTo, words));

@@ -15,8 +15,8 @@ import org.vosk.Recognizer;
 /**
  * Ears on a Vosk model.
  *
- * <p>Safe for use by several threads. The model's memory goes when it is closed and its last ear is closed too, in
- * whatever order. Using it after {@link #close()} is an {@link IllegalStateException}.
+ * <p>Thread-safe. The model's memory is freed when the model and its last ear are both closed, in either order. Using
+ * it after {@link #close()} is an {@link IllegalStateException}.
  */
 public final class VoskEars implements Ears {
     private static final int MIN_RATE = 8_000;
@@ -34,17 +34,17 @@ public final class VoskEars implements Ears {
     }
 
     /**
-     * Loads a model, in a second or so.
+     * Loads a model; takes about a second.
      *
      * @param modelFolder the folder with {@code am}, {@code conf} and {@code graph} in it; it is not changed
-     * @throws ProblemException if the folder is missing, is no model, is one that takes no grammar, or if the machine is
-     *     of a kind that the recogniser does not run on
+     * @throws ProblemException if the folder is missing, does not hold a model, or holds one that does not accept a
+     *     grammar, or if the recogniser does not run on this kind of machine
      */
     public static VoskEars load(Path modelFolder) throws ProblemException {
         return load(modelFolder, RENEW_SECONDS);
     }
 
-    /** The same, with recognisers made anew after {@code renewSeconds} of listening. */
+    /** The same, but replaces each recogniser after {@code renewSeconds} of listening. */
     static VoskEars load(Path modelFolder, long renewSeconds) throws ProblemException {
         ModelFolder folder = ModelFolder.check(modelFolder);
         try {
@@ -119,7 +119,7 @@ public final class VoskEars implements Ears {
             Recognizer recognizer =
                     grammar == null ? new Recognizer(model, rate) : new Recognizer(model, rate, grammar);
             recognizer.setWords(true);
-            // Partial words would delay every partial result by a second.
+            // Asking for partial words would delay every partial result by a second.
             recognizer.setPartialWords(false);
             return recognizer;
         } catch (IOException e) {

@@ -10,15 +10,15 @@ import org.bookholder.speech.Grammar;
 import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
-/** The texts that go into and come out of a recogniser. */
+/** Writes and reads the JSON that a recogniser takes and returns. */
 final class VoskJson {
-    // Escapes keep a grammar whole whatever encoding the machine uses for native texts.
+    // Escapes keep the grammar intact whatever encoding the machine uses for native strings.
     private static final JsonMapper MAPPER =
             JsonMapper.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
 
     private VoskJson() {}
 
-    /** A grammar's phrases, and the word that stands for all other speech. */
+    /** The phrases of a grammar, plus the word that stands for all other speech. */
     static String grammar(Grammar grammar) {
         List<String> phrases = new ArrayList<>();
         grammar.phrases().forEach(p -> phrases.add(String.join(" ", p)));
@@ -36,13 +36,13 @@ final class VoskJson {
         return text.isBlank() ? List.of() : List.of(text.strip().split(" +", -1));
     }
 
-    /** The words of a final result, whose times count from {@code base}. */
+    /** The words of a final result; its times count from {@code base}. */
     static List<RecognizedWord> result(String json, StreamTime base) {
         List<RecognizedWord> words = new ArrayList<>();
         for (JsonNode word : read(json).path("result")) {
             StreamTime start = base.plus(StreamTime.ofSeconds(word.path("start").asDouble()));
             StreamTime end = base.plus(StreamTime.ofSeconds(word.path("end").asDouble()));
-            // Sums of probabilities may come out a rounding error above one.
+            // Rounding may put a sum of probabilities slightly above one.
             double confidence = Math.max(0, Math.min(1, word.path("conf").asDouble()));
             words.add(new RecognizedWord(word.path("word").asText(), start, StreamTime.max(start, end), confidence));
         }

@@ -8,10 +8,10 @@ import org.vosk.LibVosk;
 import org.vosk.Model;
 
 /**
- * The native library as a whole: what the Java binding leaves out or gets wrong.
+ * Direct access to the native library, for what the Java binding leaves out or gets wrong.
  *
- * <p>It must be looked up through the class loader that Vosk itself used. Without it a second copy of the library is
- * loaded, and the program crashes when it ends.
+ * <p>The library must be looked up through the class loader that Vosk itself used. Otherwise a second copy of it is
+ * loaded, and the program crashes when it exits.
  */
 final class VoskLibrary {
     private static final int ERRORS_ONLY = -1;
@@ -20,19 +20,19 @@ final class VoskLibrary {
     private VoskLibrary() {}
 
     private static Function findWord() {
-        // Texts cross the border in the machine's own encoding unless told otherwise, before the first call.
+        // Strings are passed in the machine's own encoding unless this is set before the first call.
         System.setProperty("jna.encoding", StandardCharsets.UTF_8.name());
         LibVosk.vosk_set_log_level(ERRORS_ONLY);
         String name = Platform.isWindows() ? "libvosk" : "vosk";
         return NativeLibrary.getInstance(name, LibVosk.class.getClassLoader()).getFunction("vosk_model_find_word");
     }
 
-    /** Loads the library, once; what then stands in the way is a {@link LinkageError}. */
+    /** Loads the library once; throws a {@link LinkageError} if it cannot be loaded. */
     static void load() {
         FIND_WORD.getName();
     }
 
-    /** Whether the model, which must be open, knows a word in lower case. */
+    /** Whether the model knows a word, given in lower case. The model must be open. */
     static boolean knows(Model model, String word) {
         return FIND_WORD.invokeInt(new Object[] {model.getPointer(), word}) >= 0;
     }

@@ -1,4 +1,4 @@
-/** The two recognisers on Vosk; the only package that knows it. */
+/** The two recognisers, built on Vosk; the only package that uses it. */
 @NullMarked
 package org.bookholder.speech.vosk;
 

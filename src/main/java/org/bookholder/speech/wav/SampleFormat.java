@@ -61,7 +61,7 @@ enum SampleFormat {
     /** The sample at {@code offset} of a little-endian buffer. */
     abstract double at(ByteBuffer bytes, int offset);
 
-    /** One 16-bit sample from a frame's channels, mixed in equal parts; what is out of range is clipped. */
+    /** Mixes the channels of a frame in equal parts to one 16-bit sample; values out of range are clipped. */
     short mixed(ByteBuffer bytes, int offset, int channels) {
         double sum = 0;
         for (int c = 0; c < channels; c++) {

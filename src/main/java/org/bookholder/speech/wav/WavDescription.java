@@ -10,7 +10,7 @@ import java.util.List;
  * @param format how a sample is written
  * @param dataStart offset of the first frame in the file, in bytes
  * @param frames whole frames in the file
- * @param warnings what had to be guessed or left out, for people
+ * @param warnings what had to be guessed or left out, as shown to the user
  */
 record WavDescription(int rate, int channels, SampleFormat format, long dataStart, long frames, List<String> warnings) {
     /** Copies the list. */

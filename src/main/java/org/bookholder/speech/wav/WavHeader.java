@@ -9,14 +9,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /**
- * What the program writes before the samples of a WAV file: one channel, 16-bit PCM, little-endian. {@link #of} is a whole
- * header of 44 bytes; {@link #begin}, {@link #chunk} and {@link #format} are its parts, for a file with further chunks.
+ * Writes the header of a WAV file: one channel, 16-bit PCM, little-endian. {@link #of} makes a whole header of 44
+ * bytes; {@link #begin}, {@link #chunk} and {@link #format} make its parts, for a file with further chunks.
  *
- * <p>While a take is being written the sizes in its header lag behind, and after a kill they are wrong; the file's length
- * is what counts.
+ * <p>While a take is being written, the sizes in its header lag behind, and if the program is killed they stay wrong;
+ * only the file's length can be trusted.
  *
- * <p>Layout from "Multimedia Programming Interface and Data Specifications 1.0" (IBM and Microsoft, 1991). What other
- * programs write is read by {@link WavParser}.
+ * <p>Layout from "Multimedia Programming Interface and Data Specifications 1.0" (IBM and Microsoft, 1991). {@link
+ * WavParser} reads files from other programs.
  */
 public final class WavHeader {
     /** Bytes that a sample takes. */
@@ -25,7 +25,7 @@ public final class WavHeader {
     /** Bytes of {@link #begin}. */
     public static final int BEGIN_BYTES = 12;
 
-    /** The most bytes that can follow {@link #begin}: the largest unsigned size of 32 bits, less four. */
+    /** The most bytes that can follow {@link #begin}: the largest unsigned 32-bit number, minus four. */
     public static final long MOST = 0xFFFF_FFFFL - 4;
 
     /** Bytes of {@link #format}. */
@@ -34,7 +34,7 @@ public final class WavHeader {
     /** Bytes of a whole header. */
     public static final int BYTES = BEGIN_BYTES + FORMAT_BYTES;
 
-    /** The most bytes of samples that both sizes in a whole header can hold, in whole samples. */
+    /** The most bytes of samples that both size fields of a whole header can express, in whole samples. */
     public static final long MAX_DATA = MOST - FORMAT_BYTES - 1;
 
     private static final int RIFF_SIZE_AT = 4;
@@ -43,7 +43,10 @@ public final class WavHeader {
 
     private WavHeader() {}
 
-    /** A whole header. {@code rate} is samples per second, {@code data} bytes of samples follow, at most {@link #MAX_DATA}. */
+    /**
+     * A whole header for {@code rate} samples per second; {@code data} bytes of samples follow, at most {@link
+     * #MAX_DATA}.
+     */
     public static byte[] of(int rate, long data) {
         return ByteBuffer.allocate(BYTES)
                 .put(begin(FORMAT_BYTES + data))
@@ -65,7 +68,10 @@ public final class WavHeader {
         return buffer(8).put(name(name)).putInt((int) size).array();
     }
 
-    /** The chunk that describes the samples, {@code rate} a second, and the beginning of the chunk with {@code data} bytes of them. */
+    /**
+     * The chunk that describes the samples, {@code rate} per second, and the beginning of the chunk that holds {@code
+     * data} bytes of samples.
+     */
     public static byte[] format(int rate, long data) {
         return buffer(FORMAT_BYTES)
                 .put(chunk("fmt ", 16))
@@ -87,7 +93,10 @@ public final class WavHeader {
         file.write(buffer(4).putInt((int) data).array());
     }
 
-    /** Makes the sizes agree with the file's length; leaves a file that does not begin with a whole header as it is. */
+    /**
+     * Makes the sizes in the header agree with the file's length; leaves a file alone that does not begin with a whole
+     * header.
+     */
     public static void repair(RandomAccessFile file) throws IOException {
         Optional<ByteBuffer> header = read(file.getChannel());
         if (header.isEmpty()) {
@@ -106,7 +115,7 @@ public final class WavHeader {
         return read(file).map(h -> h.getInt(RATE_AT)).filter(rate -> rate > 0);
     }
 
-    /** How many samples a file of that length holds, a half-written last one left out. */
+    /** How many samples a file of that length holds, not counting a half-written last one. */
     public static long wholeSamples(long fileLength) {
         return Math.max(0, fileLength - BYTES) / BYTES_PER_SAMPLE;
     }
@@ -119,7 +128,7 @@ public final class WavHeader {
         if (header.hasRemaining()) {
             return Optional.empty();
         }
-        // The rate gives everything but the sizes, so this also tells our header from that of any other WAV file.
+        // The rate determines everything except the sizes, so this also tells our header from any other WAV header.
         ByteBuffer expected = ByteBuffer.wrap(of(header.getInt(RATE_AT), 0)).order(ByteOrder.LITTLE_ENDIAN);
         expected.putInt(RIFF_SIZE_AT, header.getInt(RIFF_SIZE_AT)).putInt(DATA_SIZE_AT, header.getInt(DATA_SIZE_AT));
         return header.rewind().equals(expected) ? Optional.of(header) : Optional.empty();

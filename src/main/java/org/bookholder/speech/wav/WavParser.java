@@ -13,12 +13,12 @@ import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads the chunks of a WAV file up to its samples.
+ * Reads the chunks of a WAV file up to the start of its samples.
  *
- * <p>A recording that was never closed has sizes of zero, or of its last moment of safety, in its header: where the
- * header and the file's length disagree, the length counts. Chunk layout: Multimedia Programming Interface and Data
- * Specifications 1.0 (IBM and Microsoft, 1991); WAVE_FORMAT_EXTENSIBLE: Microsoft, Multiple Channel Audio Data and WAVE
- * Files; RF64: EBU Tech 3306.
+ * <p>If a recording was never closed, the sizes in its header are zero or out of date. If the header and the file's
+ * length disagree, the length counts. Chunk layout: Multimedia Programming Interface and Data Specifications 1.0 (IBM
+ * and Microsoft, 1991); WAVE_FORMAT_EXTENSIBLE: Microsoft, Multiple Channel Audio Data and WAVE Files; RF64: EBU Tech
+ * 3306.
  */
 final class WavParser {
     private static final int PCM = 1;
@@ -66,7 +66,7 @@ final class WavParser {
         throw problem("the WAV file ends before its samples", "record or export it again");
     }
 
-    /** The samples' length in bytes: the header's where it can be believed, else all that follows. */
+    /** The length of the samples in bytes: the header's value if it is plausible, otherwise everything that follows. */
     private long dataBytes(long body, long size, long riffEnd) throws IOException {
         long rest = length - body;
         boolean unclosed = size == 0xffff_ffffL || (size == 0 && riffEnd != length);
@@ -86,7 +86,10 @@ final class WavParser {
         return size;
     }
 
-    /** Whether what follows is a row of chunks that ends with the file, and so no sound. */
+    /**
+     * Whether the rest of the file is a series of chunks that ends exactly at the end of the file, and therefore not
+     * sound.
+     */
     private boolean chunksFrom(long start) throws IOException {
         long at = start;
         while (at + CHUNK_HEADER <= length) {
@@ -127,7 +130,10 @@ final class WavParser {
         return new WavDescription((int) rate, channels, sample, body, frames, warnings);
     }
 
-    /** The sample format; narrower samples are left-justified in their bytes, so the bytes alone count. */
+    /**
+     * The sample format. Samples with fewer bits are left-justified in their bytes, so only the number of bytes
+     * matters.
+     */
     private SampleFormat sampleFormat(ByteBuffer f, int sampleBytes) throws ProblemException {
         int tag = Short.toUnsignedInt(f.getShort(0));
         if (tag == EXTENSIBLE && f.capacity() >= 26) {

@@ -19,8 +19,8 @@ import org.bookholder.timing.StreamTime;
  * A WAV file as an audio source: any rate from 8 to 192 kHz, any number of channels (mixed to one in equal parts),
  * integer samples of 8 to 32 bit, floating-point samples of 32 and 64 bit.
  *
- * <p>Read in blocks of 40 ms, never as a whole. A recording that was never closed, or is cut short, is read as far as
- * it goes and says so in {@link #warnings()}.
+ * <p>Reads blocks of 40 ms, never the whole file. A recording that was never closed, or is cut short, is read as far as
+ * it goes; {@link #warnings()} says so.
  */
 public final class WavSource implements AudioSource {
     private static final int BLOCKS_PER_SECOND = 25;
@@ -43,7 +43,7 @@ public final class WavSource implements AudioSource {
     /**
      * Opens a file.
      *
-     * @throws ProblemException if there is no such file, it is not a WAV file that can be read, or it holds no sound
+     * @throws ProblemException if there is no such file, it is not a readable WAV file, or it holds no sound
      */
     public static WavSource open(Path path) throws ProblemException {
         RandomAccessFile file = file(path);
@@ -84,12 +84,12 @@ public final class WavSource implements AudioSource {
         return description.rate();
     }
 
-    /** How long the file sounds. */
+    /** Duration of the file's sound. */
     public StreamTime length() {
         return StreamTime.ofSamples(description.frames(), description.rate());
     }
 
-    /** What is wrong with the file though it can be read, one phrase each, for people; usually empty. */
+    /** What is wrong with the file although it can be read: one phrase each, shown to the user; usually empty. */
     public List<String> warnings() {
         return description.warnings();
     }
@@ -124,7 +124,7 @@ public final class WavSource implements AudioSource {
         closeQuietly(file);
     }
 
-    /** Closes a file that was only read: a failure loses nothing, so a programmer's error at most. */
+    /** Closes a file that was only read. A failure loses no data, so it can only be a programmer's error. */
     private static void closeQuietly(RandomAccessFile file) {
         try {
             file.close();

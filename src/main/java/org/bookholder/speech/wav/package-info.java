@@ -1,4 +1,4 @@
-/** WAV files read as an audio source, and the layout of those that the program writes. */
+/** Reads WAV files as an audio source, and defines the layout of the WAV files that the program writes. */
 @NullMarked
 package org.bookholder.speech.wav;
 
