@@ -3,7 +3,7 @@ package org.bookholder.sound;
 import java.util.Arrays;
 import org.bookholder.speech.AudioBlock;
 
-/** Gathers the sound of a check: first the room, then the voice. Confined to one thread. */
+/** Collects the sound for a sound check: first the room, then the voice. Confined to one thread. */
 public final class CheckRecording {
     private static final float FULL_SCALE = 32_768;
 
@@ -17,9 +17,9 @@ public final class CheckRecording {
      * Creates an empty recording.
      *
      * @param rate samples a second
-     * @param settling seconds to leave out before each of the two, for people to get ready
-     * @param room seconds of room
-     * @param voice seconds of voice at most
+     * @param settling seconds to leave out before each of the two, so that people can get ready
+     * @param room seconds of room sound
+     * @param voice the most seconds of voice
      */
     public CheckRecording(int rate, double settling, double room, double voice) {
         this.rate = rate;
@@ -28,7 +28,7 @@ public final class CheckRecording {
         this.voice = new float[(int) (voice * rate)];
     }
 
-    /** Takes a block of that rate; returns whether more is wanted. */
+    /** Takes in a block at that rate; returns whether more audio is needed. */
     public boolean hear(AudioBlock block) {
         for (short sample : block.samples()) {
             int inRoom = heard - settling;
@@ -43,7 +43,7 @@ public final class CheckRecording {
         return heard < 2 * settling + room.length + voice.length;
     }
 
-    /** Whether the room is done. */
+    /** Whether enough of the room has been heard. */
     public boolean roomHeard() {
         return heard >= settling + room.length;
     }
@@ -57,7 +57,7 @@ public final class CheckRecording {
         return Math.max(0, Math.min(voice.length, heard - 2 * settling - room.length));
     }
 
-    /** What was heard; the room must be done and a second of voice heard. */
+    /** The result. Call it only when the room has been heard and there is at least a second of voice. */
     public SoundCheck check() {
         return new SoundCheck(RoomReading.of(room, rate), VoiceReading.of(Arrays.copyOf(voice, voiceSamples()), rate));
     }

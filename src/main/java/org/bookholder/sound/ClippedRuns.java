@@ -1,8 +1,8 @@
 package org.bookholder.sound;
 
 /**
- * Counts samples that were cut off at full scale: runs of {@value #RUN} and more. There is no standard for it; the length
- * is common practice. Confined to one thread.
+ * Counts clipped samples: {@value #RUN} or more in a row at full scale. No standard defines this; the length is common
+ * practice. Confined to one thread.
  */
 public final class ClippedRuns {
     /** The shortest run that counts. */
@@ -13,7 +13,10 @@ public final class ClippedRuns {
     private int run;
     private long clipped;
 
-    /** Takes the next sample; full scale is 1. Returns how many samples are newly known to be clipped: 0, 1 or {@value #RUN}. */
+    /**
+     * Takes in the next sample; full scale is 1. Returns how many samples are newly found to be clipped: 0, 1 or
+     * {@value #RUN}.
+     */
     public int hear(double sample) {
         if (Math.abs(sample) < FULL_SCALE) {
             run = 0;
@@ -25,7 +28,7 @@ public final class ClippedRuns {
         return fresh;
     }
 
-    /** How many samples were clipped so far. */
+    /** How many samples have been clipped so far. */
     public long clipped() {
         return clipped;
     }

@@ -1,8 +1,8 @@
 package org.bookholder.sound;
 
-/** Levels against full scale, which is an amplitude of 1. */
+/** Converts between levels in dBFS and amplitudes, where 1 is full scale. */
 public final class Decibels {
-    /** The level of digital silence; below anything that 16 bits can hold. */
+    /** The level of digital silence; lower than any level that 16 bits can represent. */
     public static final double SILENCE = -120;
 
     private Decibels() {}

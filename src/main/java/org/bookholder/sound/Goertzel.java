@@ -18,8 +18,8 @@ final class Goertzel {
     }
 
     /**
-     * The mean square of a sine of that frequency in the samples, averaged over windows that overlap by half; what lies
-     * within 2 Hz counts in part.
+     * The mean square of a sine of that frequency in the samples, averaged over windows that overlap by half;
+     * frequencies within 2 Hz count in part.
      */
     double power(float[] samples, double hertz) {
         double total = 0;

@@ -6,17 +6,17 @@ import org.bookholder.speech.AudioBlock;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Finds holes in sound: digital silence that is shorter than any pause, with a loud wave right before and right after it. A
- * voice fades; only lost sound ends and begins so steeply. Confined to one thread.
+ * Finds holes in sound: digital silence that is shorter than a pause, with a loud wave right before and right after it.
+ * A voice fades out and in; only lost sound stops and starts this abruptly. Confined to one thread.
  */
 final class HoleFinder {
-    /** Rounding and dither may leave so much of nothing. */
+    /** Rounding and dither may turn silence into samples as large as this. */
     private static final int SILENT = 1;
 
-    /** How high a wave stands at an edge: -40 dBFS. */
+    /** The amplitude that the wave must reach next to a hole: -40 dBFS. */
     private static final int LOUD = 328;
 
-    /** How near to the edge it must stand so high: half a period of the lowest voices. */
+    /** How close to the hole it must reach it, in seconds: half a period of the lowest voices. */
     private static final double NEAR = 0.005;
 
     private static final double SHORTEST = 0.01;
@@ -30,7 +30,7 @@ final class HoleFinder {
     private int hole;
     private int sinceHole;
 
-    /** Takes a block that follows on those before; returns the holes that are now known. */
+    /** Takes in a block that directly follows the previous one; returns the holes newly found. */
     List<Spoil> hear(AudioBlock block) {
         List<Spoil> found = new ArrayList<>();
         int near = (int) (NEAR * block.rate());
@@ -58,7 +58,7 @@ final class HoleFinder {
         return found;
     }
 
-    /** Digital silence has ended with this sample; was it a hole, if a loud wave follows? */
+    /** Called when digital silence ends at this sample; notes a possible hole, which counts if a loud wave follows. */
     private void ends(int rate) {
         if (steep && silent >= SHORTEST * rate && silent <= LONGEST * rate) {
             hole = silent;

@@ -6,21 +6,24 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The hum of the mains: steady tones at the mains frequency and its multiples.
+ * Mains hum: steady tones at the mains frequency and its multiples.
  *
  * @param hertz 50 or 60
- * @param level of all its tones together, root mean square in dBFS
+ * @param level level of all its tones together, root mean square in dBFS
  * @param tones the multiples that stand out, 1 for the mains frequency itself
  */
 public record Hum(int hertz, double level, List<Integer> tones) {
     private static final int MULTIPLES = 10;
 
-    /** A tone has so many times the power of what lies beside it. */
+    /** To count as a tone, a frequency must have at least this many times the power of those beside it. */
     private static final double STANDING_OUT = 10;
 
     private static final double LEAST = Decibels.power(-100);
 
-    /** Beside a tone, beyond the reach of the window and short of the other mains frequency. */
+    /**
+     * Offsets in Hz at which to measure beside a tone: outside the window's main lobe, but not as far as the other
+     * mains frequency.
+     */
     private static final double[] BESIDE = {-8, -6, -4, 4, 6, 8};
 
     private static final int REACH = 10;
@@ -51,7 +54,7 @@ public record Hum(int hertz, double level, List<Integer> tones) {
                 sum += power;
             }
         }
-        // Transformers hum at twice the mains frequency; what has neither tone is something else.
+        // Transformers hum at twice the mains frequency; a sound with neither tone is not mains hum.
         boolean mains = tones.contains(1) || tones.contains(2);
         return mains ? Optional.of(new Hum(hertz, Decibels.ofPower(sum), tones)) : Optional.empty();
     }

@@ -1,7 +1,8 @@
 package org.bookholder.sound;
 
 /**
- * The frequency weighting of ITU-R BS.1770-4: a shelf for the head and a high-pass. Confined to one thread.
+ * The frequency weighting of ITU-R BS.1770-4: a shelf filter that models the head, and a high-pass. Confined to one
+ * thread.
  *
  * <p>The recommendation prints coefficients for 48 kHz. For other rates the two filters are derived from the analogue
  * prototypes that give the same coefficients at 48 kHz; they are those of libebur128.
@@ -45,7 +46,7 @@ final class KWeighting {
         return new Biquad(1, -2, 1, 2 * (k * k - 1) / scale, (1 - k / PASS_Q + k * k) / scale);
     }
 
-    /** A filter of second order, y = b0 x + b1 x' + b2 x'' - a1 y' - a2 y''. */
+    /** A second-order filter, y = b0 x + b1 x' + b2 x'' - a1 y' - a2 y''. */
     static final class Biquad {
         final double b0;
         final double b1;

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import org.bookholder.speech.AudioBlock;
 
 /**
- * Measures loudness and true peak by ITU-R BS.1770-4, EBU Tech 3341 and 3342. Confined to one thread.
+ * Measures loudness and true peak according to ITU-R BS.1770-4, EBU Tech 3341 and 3342. Confined to one thread.
  *
  * <p>Keeps one number for each tenth of a second.
  */
@@ -26,11 +26,11 @@ public final class LoudnessMeter {
     private double sum;
 
     /**
-     * Creates a meter that has heard nothing.
+     * Creates a meter that has heard nothing yet.
      *
      * @param rate samples a second
-     * @param weights of each channel: 1 for left, right and centre, 1.41 for those behind, 0 for low-frequency effects; one
-     *     channel that is to be heard on two loudspeakers weighs 2
+     * @param weights weight of each channel: 1 for left, right and centre, 1.41 for surround, 0 for low-frequency
+     *     effects; 2 for a single channel that is played on two loudspeakers
      */
     public LoudnessMeter(int rate, double... weights) {
         if (rate <= 0 || weights.length == 0) {
@@ -46,7 +46,7 @@ public final class LoudnessMeter {
         }
     }
 
-    /** Takes a block of one channel. */
+    /** Takes in a block of one channel. */
     public void hear(AudioBlock block) {
         for (short sample : block.samples()) {
             add(0, sample / FULL_SCALE);
@@ -54,7 +54,7 @@ public final class LoudnessMeter {
         }
     }
 
-    /** Takes samples of each channel, equally many; full scale is 1. */
+    /** Takes in samples of each channel, the same number of each; full scale is 1. */
     public void hear(float[][] channels) {
         for (int i = 0; i < channels[0].length; i++) {
             for (int channel = 0; channel < weights.length; channel++) {
@@ -72,7 +72,7 @@ public final class LoudnessMeter {
 
     private void next() {
         samples++;
-        // From the whole count, so that rates such as 11,025 Hz do not drift.
+        // Computed from the total count, so that rates such as 11,025 Hz do not drift.
         if (samples >= (count + 1L) * rate / STEPS_PER_SECOND) {
             if (count == steps.length) {
                 steps = Arrays.copyOf(steps, 2 * count);
@@ -83,17 +83,17 @@ public final class LoudnessMeter {
         }
     }
 
-    /** The loudness of the last 400 ms, in LUFS; negative infinity if nothing or less was heard. */
+    /** The loudness of the last 400 ms, in LUFS; negative infinity if they were silent or less has been heard. */
     public double momentary() {
         return count < MOMENTARY_STEPS ? Double.NEGATIVE_INFINITY : loudness(mean(count, MOMENTARY_STEPS));
     }
 
-    /** The loudness of the last 3 s, in LUFS; negative infinity if nothing or less was heard. */
+    /** The loudness of the last 3 s, in LUFS; negative infinity if they were silent or less has been heard. */
     public double shortTerm() {
         return count < SHORT_TERM_STEPS ? Double.NEGATIVE_INFINITY : loudness(mean(count, SHORT_TERM_STEPS));
     }
 
-    /** What all that was heard amounts to. */
+    /** The loudness of everything heard so far. */
     public LoudnessReading reading() {
         double[] momentary = windows(MOMENTARY_STEPS);
         double[] shortTerm = windows(SHORT_TERM_STEPS);

@@ -8,13 +8,13 @@ import java.util.Optional;
  *
  * @param floor the usual level: the median of tenths of a second, root mean square about the mean, in dBFS
  * @param loudest the loudest tenth of a second, in dBFS
- * @param offset the mean of the samples, as a share of full scale: an offset of the microphone's own
- * @param hum the hum of the mains, if there is any
+ * @param offset the mean of the samples, as a share of full scale: a constant offset that the microphone adds @param
+ *     hum mains hum, if there is any
  */
 public record RoomReading(double floor, double loudest, double offset, Optional<Hum> hum) {
     private static final int PER_SECOND = 10;
 
-    /** The reading of samples, a second at least; full scale is 1. */
+    /** Measures samples, at least one second of them; full scale is 1. */
     public static RoomReading of(float[] samples, int rate) {
         if (samples.length < rate) {
             throw new IllegalArgumentException("samples (" + samples.length + ") must last a second at least");

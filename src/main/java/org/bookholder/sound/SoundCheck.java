@@ -8,13 +8,13 @@ import java.util.Optional;
 import org.bookholder.sound.SoundFinding.Grade;
 
 /**
- * What room and voice amount to, and what to try.
+ * Result of a sound check: how good room and voice are, and what to improve.
  *
- * <p>That speech should peak between -12 and -6 dBFS is what oral history archives advise (Boyd, Oral History Association).
- * For noise, offset and hum there is no standard; those limits are our own, in the range of common practice.
+ * <p>Oral history archives advise that speech should peak between -12 and -6 dBFS (Boyd, Oral History Association). No
+ * standard covers noise, offset and hum; those limits are our own, within common practice.
  *
  * @param room the room alone
- * @param voice the voice in it
+ * @param voice the voice in that room
  */
 public record SoundCheck(RoomReading room, VoiceReading voice) {
     /** Peaks of speech belong between these, in dBFS. */
@@ -23,7 +23,7 @@ public record SoundCheck(RoomReading room, VoiceReading voice) {
     /** Peaks of speech belong between these, in dBFS. */
     public static final double HIGHEST_PEAK = -6;
 
-    /** Where the figures come from that it is held against, a sentence each. */
+    /** Sources of the limits, one sentence each. */
     public static final List<String> SOURCES = List.of(
             "Peaks from -12 to -6 dBFS: what oral history archives advise (Boyd, Oral History Association).",
             "Speech level: ITU-T P.56. Limits for the room, noise, hum, offset: our own, in the range of common"
@@ -33,12 +33,12 @@ public record SoundCheck(RoomReading room, VoiceReading voice) {
     private static final double TOO_LOW = -24;
     private static final double SILENT = -90;
 
-    /** How far the voice stands above the room, in dB. */
+    /** How much louder the voice is than the room, in dB. */
     public double ratio() {
         return voice.speech().level() - room.floor();
     }
 
-    /** Whether nobody spoke, as far as can be told. */
+    /** Whether apparently nobody spoke. */
     public boolean unspoken() {
         return voice.speech().level() < room.floor() + 6 || voice.speech().activity() < 0.1;
     }
@@ -51,7 +51,7 @@ public record SoundCheck(RoomReading room, VoiceReading voice) {
                 .orElse(Grade.GOOD);
     }
 
-    /** What is said of each side, in the order in which to mend them. */
+    /** The findings, in the order in which to fix them. */
     public List<SoundFinding> remarks() {
         if (voice.peak() <= SILENT) {
             return List.of(new SoundFinding(

@@ -1,10 +1,10 @@
 package org.bookholder.sound;
 
 /**
- * What is said of one side of the sound.
+ * The verdict on one aspect of the sound.
  *
  * @param grade how good it is
- * @param about which side: one or two words
+ * @param about the aspect, in one or two words
  * @param figure what was measured, with its unit
  * @param advice what to try, an imperative phrase without a full stop; empty where nothing needs to be done
  */
@@ -13,7 +13,7 @@ public record SoundFinding(Grade grade, String about, String figure, String advi
     public enum Grade {
         /** Leave it as it is. */
         GOOD("good"),
-        /** It will do; it can be better. */
+        /** Good enough, but could be better. */
         FAIR("fair"),
         /** It spoils a recording. */
         POOR("poor");
@@ -24,7 +24,7 @@ public record SoundFinding(Grade grade, String about, String figure, String advi
             this.label = label;
         }
 
-        /** The word for it. */
+        /** The word that people see. */
         public String label() {
             return label;
         }

@@ -3,10 +3,11 @@ package org.bookholder.sound;
 import java.util.Arrays;
 
 /**
- * How loud somebody speaks while they speak, by method B of ITU-T P.56: pauses longer than a breath do not count.
+ * The level of speech by method B of ITU-T P.56: measured while somebody speaks, leaving out pauses longer than a
+ * breath.
  *
- * @param level in dBFS; -120 if there is no sound
- * @param activity the share of time with speech, 0 to 1
+ * @param level level in dBFS; -120 if there is no sound
+ * @param activity the share of time in which there is speech, 0 to 1
  */
 public record SpeechLevel(double level, double activity) {
     private static final double SMOOTHING_SECONDS = 0.03;
@@ -14,7 +15,7 @@ public record SpeechLevel(double level, double activity) {
     private static final double MARGIN_DB = 15.9;
     private static final int THRESHOLDS = 15;
 
-    /** The level of samples; full scale is 1. */
+    /** Measures samples; full scale is 1. */
     public static SpeechLevel of(float[] samples, int rate) {
         double keep = Math.exp(-1 / (rate * SMOOTHING_SECONDS));
         int hangover = (int) Math.ceil(rate * HANGOVER_SECONDS);
@@ -36,12 +37,12 @@ public record SpeechLevel(double level, double activity) {
         return at(active, squares, samples.length);
     }
 
-    /** Thresholds double from one to the next. */
+    /** Each threshold is twice the one before. */
     private static double threshold(int index) {
         return Math.scalb(1.0, index - THRESHOLDS);
     }
 
-    /** Where the level of what lies above a threshold is the margin above the threshold itself. */
+    /** Finds the threshold for which the level of the sound above it exceeds the threshold by exactly the margin. */
     private static SpeechLevel at(long[] active, double squares, int samples) {
         double lastLevel = Decibels.SILENCE;
         double lastOver = Double.NaN;

@@ -3,7 +3,7 @@ package org.bookholder.sound;
 import org.bookholder.timing.StreamTime;
 
 /**
- * A stretch of a take whose sound cannot be used.
+ * A part of a take whose sound is unusable.
  *
  * @param start where it begins in the session's audio
  * @param end where it ends
@@ -12,9 +12,9 @@ import org.bookholder.timing.StreamTime;
 public record Spoil(StreamTime start, StreamTime end, Kind kind) {
     /** What can spoil sound. */
     public enum Kind {
-        /** Cut off at full scale. */
+        /** Clipped at full scale. */
         CLIPPED("sound clipped"),
-        /** The voice hardly stands above the room. */
+        /** The voice is hardly louder than the room. */
         NOISY("sound too noisy"),
         /** A piece is missing. */
         DROPOUT("sound dropped out");
@@ -25,13 +25,13 @@ public record Spoil(StreamTime start, StreamTime end, Kind kind) {
             this.label = label;
         }
 
-        /** The words for it on screen and in every file. */
+        /** The words used on screen and in every file. */
         public String label() {
             return label;
         }
     }
 
-    /** How much of the stretch lies between two times. */
+    /** How much of it lies between two times. */
     public StreamTime within(StreamTime from, StreamTime to) {
         return StreamTime.min(end, to).since(StreamTime.max(start, from));
     }

@@ -9,12 +9,12 @@ import org.bookholder.speech.FrameLevels;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Watches a take's sound for what spoils it. Confined to one thread.
+ * Detects sound that is unusable while a take is recorded. Confined to one thread.
  *
- * <p>There is no standard for any of it; the limits are our own, and kept to what cannot be used: {@value #CLIPPED_LEAST}
- * samples cut off at full scale within half a second; a hole of digital silence in the middle of a loud wave, where the room
- * itself is not digitally silent; a voice that stands less than {@value #LEAST_RATIO} dB above the room (the 95th and the 5th
- * percentile of the levels of five seconds).
+ * <p>No standard covers this. The limits are our own and only catch sound that is really unusable: {@value
+ * #CLIPPED_LEAST} samples clipped at full scale within half a second; a hole of digital silence in the middle of a loud
+ * wave, if the room itself is not digitally silent; a voice less than {@value #LEAST_RATIO} dB louder than the room
+ * (the 95th and the 5th percentile of the levels of five seconds).
  */
 public final class SpoilWatch {
     private static final int CLIPPED_LEAST = 12;
@@ -22,15 +22,15 @@ public final class SpoilWatch {
 
     private static final double LEAST_RATIO = 15;
 
-    /** What varies less than this, in dB, is no voice. */
+    /** Sound that varies by less than this, in dB, is not a voice. */
     private static final int STEADY = 2;
 
     private static final int WINDOW = 5 * FrameLevels.PER_SECOND;
 
-    /** Softer than this nobody speaks. */
+    /** Nobody speaks more softly than this, in dBFS. */
     private static final int VOICE = -50;
 
-    /** The room is known when so many levels are. */
+    /** How many levels are needed to know the level of the room. */
     private static final int ROOM_KNOWN = FrameLevels.PER_SECOND;
 
     private static final double FULL_SCALE = 32_768;
@@ -43,10 +43,10 @@ public final class SpoilWatch {
     private int clipped;
 
     /**
-     * Takes a block that follows on those before.
+     * Takes in a block that directly follows the previous one.
      *
-     * @param measured the frames that are full with this block, if any
-     * @return what is now known to be spoiled, usually nothing
+     * @param measured the frames that this block completes, if any
+     * @return parts newly found to be unusable, usually none
      */
     public List<Spoil> hear(AudioBlock block, Optional<FrameLevels> measured) {
         List<Spoil> spoils = new ArrayList<>();
@@ -75,8 +75,8 @@ public final class SpoilWatch {
     }
 
     /**
-     * Whether sound is missing in a hole: synthetic voices, and microphones that gate the room away, are digitally silent
-     * between words, and with them a hole tells nothing.
+     * Whether a hole means that sound is missing. Synthetic voices, and microphones with a noise gate, are digitally
+     * silent between words anyway, so with them a hole means nothing.
      */
     private boolean missing(Spoil hole) {
         int own = (int) Math.ceil(hole.end().since(hole.start()).seconds() * FrameLevels.PER_SECOND) + 1;
@@ -84,7 +84,7 @@ public final class SpoilWatch {
         return known >= ROOM_KNOWN && percentile(5, sorted(known, own)) > FrameLevels.SILENCE;
     }
 
-    /** Once a second: what is said of the window holds for the second in its middle. */
+    /** Runs once a second; the verdict on the window applies to the second in its middle. */
     private void noise(FrameLevels measured, List<Spoil> spoils) {
         for (int i = 0; i < measured.decibels().length; i++) {
             levels[(int) (frames++ % WINDOW)] = measured.decibels()[i];
@@ -107,7 +107,7 @@ public final class SpoilWatch {
         return sorted[sorted.length * percent / 100];
     }
 
-    /** The {@code count} levels before the last {@code skipped} ones, the softest first. */
+    /** Returns the {@code count} levels before the last {@code skipped} ones, softest first. */
     private byte[] sorted(long count, int skipped) {
         byte[] sorted = new byte[(int) count];
         for (int i = 0; i < sorted.length; i++) {

@@ -1,13 +1,16 @@
 package org.bookholder.sound;
 
 /**
- * The highest point of the wave that the samples stand for, as ITU-R BS.1770-4, Annex 2, has it: the samples are
- * interpolated at four times their rate, from 96 kHz on at twice. Confined to one thread.
+ * The highest point of the wave between the samples, according to ITU-R BS.1770-4, Annex 2: the samples are
+ * interpolated at four times their rate, or twice if the rate is 96 kHz or more. Confined to one thread.
  */
 final class TruePeak {
     private static final int TAPS_PER_PHASE = 12;
 
-    /** The weights of a point add up to less than 2.5 whatever their signs, so between quieter samples lies no new peak. */
+    /**
+     * The absolute weights of a point add up to less than 2.5, so there can be no new peak between samples quieter than
+     * this share of the highest one.
+     */
     private static final double QUIET = 0.4;
 
     private final double[][] phases;
@@ -24,12 +27,12 @@ final class TruePeak {
         }
     }
 
-    /** A sinc between the samples, under a Hann window. */
+    /** A sinc function at points between the samples, under a Hann window. */
     private static double[] phase(int phase, int factor) {
         double[] taps = new double[TAPS_PER_PHASE];
         double half = TAPS_PER_PHASE / 2.0;
         for (int i = 0; i < TAPS_PER_PHASE; i++) {
-            // Tap 0 weighs the newest sample; the point that is wanted lies near the middle.
+            // Tap 0 weights the newest sample; the interpolated point lies near the middle.
             double distance = i - half + (double) phase / factor;
             double sinc = distance == 0 ? 1 : Math.sin(Math.PI * distance) / (Math.PI * distance);
             taps[i] = sinc * 0.5 * (1 + Math.cos(Math.PI * distance / half));
@@ -38,7 +41,7 @@ final class TruePeak {
     }
 
     void hear(double sample) {
-        // Each sample is kept twice, so that the last twelve always lie in one piece.
+        // Each sample is stored twice, so that the last twelve are always contiguous.
         newest = newest == 0 ? TAPS_PER_PHASE - 1 : newest - 1;
         past[newest] = sample;
         past[newest + TAPS_PER_PHASE] = sample;
@@ -58,7 +61,7 @@ final class TruePeak {
         }
     }
 
-    /** The highest amplitude so far; 1 is full scale, and more is possible. */
+    /** The highest amplitude so far; 1 is full scale, and higher values are possible. */
     double highest() {
         return highest;
     }

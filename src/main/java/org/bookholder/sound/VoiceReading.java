@@ -1,15 +1,15 @@
 package org.bookholder.sound;
 
 /**
- * What a voice sounds like.
+ * Measurements of a voice.
  *
- * @param speech how loud it is while it speaks
+ * @param speech its level while the person speaks
  * @param peak the sample farthest from zero, in dBFS
- * @param clipped samples cut off at full scale
- * @param loudness by ITU-R BS.1770, as one channel
+ * @param clipped number of samples clipped at full scale
+ * @param loudness loudness according to ITU-R BS.1770, measured as one channel
  */
 public record VoiceReading(SpeechLevel speech, double peak, long clipped, LoudnessReading loudness) {
-    /** The reading of samples; full scale is 1. */
+    /** Measures samples; full scale is 1. */
     public static VoiceReading of(float[] samples, int rate) {
         ClippedRuns clipped = new ClippedRuns();
         double peak = 0;

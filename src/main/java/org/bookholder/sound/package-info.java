@@ -1,6 +1,6 @@
 /**
- * Sound to what is said of it: room, voice, hum, loudness. Begin with {@link org.bookholder.sound.SoundCheck}; loudness is
- * {@link org.bookholder.sound.LoudnessMeter}.
+ * Measures sound: room, voice, hum, loudness. Start with {@link org.bookholder.sound.SoundCheck}; {@link
+ * org.bookholder.sound.LoudnessMeter} measures loudness.
  */
 @NullMarked
 package org.bookholder.sound;
