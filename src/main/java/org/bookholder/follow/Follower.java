@@ -25,17 +25,17 @@ import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Follows a reading of a script: from what the ears believe to the reading position and to the outcome of each line.
+ * Follows a reading of a script: turns what the ears report into the reading position and the outcome of each line.
  *
- * <p>Two paths: the live path shows the position from the script ear's partial hypotheses, the settling path decides
- * what was read from final words, both ears and hindsight. Confined to one thread and knows no clock. Evidence may come
- * from the two ears in any interleaving; what is settled at the end of a take does not depend on it.
+ * <p>There are two paths: the live path shows the position, using the script ear's partial hypotheses; the settling
+ * path decides afterwards what was read, using the final words of both ears. Confined to one thread; uses no clock.
+ * Evidence from the two ears may be interleaved in any way; the result at the end of a take does not depend on it.
  */
 public final class Follower {
-    /** Tokens in a row that are not in the script before it is called an aside. */
+    /** How many tokens in a row must be off script before they count as an aside. */
     private static final int TOKENS_OF_AN_ASIDE = 2;
 
-    /** Tokens in a row that are not in the script before the reading is called lost. */
+    /** How many tokens in a row must be off script before the position counts as lost. */
     private static final int TOKENS_WHEN_LOST = 30;
 
     private final ReadingGraph graph;
@@ -49,12 +49,12 @@ public final class Follower {
     private FollowState state = FollowState.FOLLOWING;
     private boolean held;
 
-    /** Creates a follower that has heard nothing yet; a take at the script's start is running. */
+    /** Creates a follower that has heard nothing yet, as if a take were running from the script's start. */
     public Follower(PreparedScript script) {
         this(script, UnaryOperator.identity());
     }
 
-    /** The same, with {@code settlers} in place of the settlers that it would make. */
+    /** The same, but lets {@code settlers} replace the usual settlers. */
     public Follower(PreparedScript script, UnaryOperator<Settler> settlers) {
         this.settlers = settlers;
         graph = new ReadingGraph(script);
@@ -75,7 +75,7 @@ public final class Follower {
                 (start, from) -> settlers.apply(new TakeSettler(graph, tracker, reader, take, loud, start, from)));
     }
 
-    /** Begins a take that is to be read from {@code from}; {@code at} is where its audio begins. */
+    /** Begins a take that will be read from {@code from}; {@code at} is the time at which its audio begins. */
     public List<FollowEvent> startTake(int take, StreamTime at, ReadingPosition from) {
         int word = word(from);
         loudness = new Loudness(at);
@@ -87,7 +87,7 @@ public final class Follower {
         return List.of(new FollowEvent.Moved(at, position(word), 0));
     }
 
-    /** Takes in how loud the take is; to be told before what the ears believe of the same sound. */
+    /** Takes in the sound levels of the take; call it before {@code hear} for hypotheses about the same sound. */
     public List<FollowEvent> hear(FrameLevels levels) {
         loudness.add(levels);
         if (held) {
@@ -98,7 +98,7 @@ public final class Follower {
         return shown(levels.end(), before);
     }
 
-    /** Takes in what an ear believes. */
+    /** Takes in what an ear reports. */
     public List<FollowEvent> hear(Hypothesis hypothesis) {
         if (hypothesis instanceof Hypothesis.Final words) {
             return settle(words);
@@ -153,7 +153,7 @@ public final class Follower {
         return Optional.of(new FollowEvent.Changed(at, next));
     }
 
-    /** Puts the reading position somewhere by hand; the voice takes over again when it is heard there or elsewhere. */
+    /** Moves the reading position by hand; the voice takes over again once it is heard there or elsewhere. */
     public List<FollowEvent> move(StreamTime at, ReadingPosition to) {
         int word = word(to);
         live.move(word);
@@ -163,21 +163,21 @@ public final class Follower {
         return events;
     }
 
-    /** Stops following until {@link #resume}: what is said meanwhile is neither reading nor an aside. */
+    /** Stops following until {@link #resume}: anything said in between counts neither as reading nor as an aside. */
     public List<FollowEvent> hold(StreamTime at) {
         held = true;
         settler.hold(at);
         return List.of();
     }
 
-    /** Follows again. */
+    /** Starts following again. */
     public List<FollowEvent> resume(StreamTime at) {
         held = false;
         settler.resume(at);
         return List.of();
     }
 
-    /** Settles the whole take; to be called when both ears have finished. */
+    /** Decides the outcome of the whole take; call it when both ears have finished. */
     public List<FollowEvent> endTake(StreamTime at) {
         return settler.finish(at);
     }

@@ -1,8 +1,8 @@
 /**
- * Recognised words to the reading position, and to the outcome of each line; start at
- * {@link org.bookholder.follow.Follower}. The rooms in reading order: {@code model} (what is found out), {@code graph}
- * (the script as a graph, and the search through it), {@code evidence} (open ear and loudness), {@code live} (the
- * position while words are being said), {@code judge} (one reading of a line), {@code settle} (outcomes).
+ * Turns recognised words into the reading position and the outcome of each line; start at {@link
+ * org.bookholder.follow.Follower}. The subpackages in reading order: {@code model} (the findings), {@code graph} (the
+ * script as a graph, and the search through it), {@code evidence} (open ear and loudness), {@code live} (the position
+ * while words are being said), {@code judge} (one reading of a line), {@code settle} (outcomes).
  */
 @NullMarked
 package org.bookholder.follow;

@@ -5,35 +5,38 @@ import org.bookholder.speech.FrameLevels;
 import org.bookholder.timing.StreamTime;
 
 /**
- * How loud each frame of a take was, and what of it is voice.
+ * The level of each frame of a take, and which frames are voice.
  *
- * <p>Voice is what stands out of the room: louder than the quiet frames of its surroundings by a part of the way to the
- * loud ones.
+ * <p>A frame is voice if it is clearly louder than the room: its level must lie a certain part of the way from the
+ * quiet frames around it to the loud ones.
  */
 public final class Loudness {
     private static final int WINDOW = 10 * FrameLevels.PER_SECOND;
     private static final int LEVELS = 1 - FrameLevels.SILENCE;
 
-    /** Which share of the frames of a window is taken for room, and which for no louder than voice. */
+    /** The percentiles of the levels in a window that are taken as the level of the room and as that of the voice. */
     private static final double ROOM_SHARE = 0.1;
 
     private static final double VOICE_SHARE = 0.9;
 
-    /** How far from the room's level to the voice's a frame must reach to be voice, and how many dB at least. */
+    /**
+     * To be voice, a frame must reach this part of the way from the room's level to the voice's, and at least so many
+     * dB above the room.
+     */
     private static final double PART = 0.2;
 
     private static final int LEAST_DB = 4;
 
-    /** Frames of silence within speech: the closure of a stop consonant. */
+    /** Frames of silence that can occur within speech: the closure of a stop consonant. */
     private static final int GAP = 10;
 
-    /** Frames by which a recogniser's word may begin too early or end too late. */
+    /** Frames by which a recogniser may report the beginning of a word too early or its end too late. */
     private static final int INWARD = 20;
 
-    /** Frames kept beside the voice, so that no soft beginning is cut. */
+    /** Frames kept on both sides of the voice, so that no soft beginning is cut off. */
     private static final int MARGIN = 5;
 
-    /** How far below its loud frames a voice may fall and still be one. */
+    /** How far below its loud frames a voice may fall and still count as voice, in dB. */
     private static final int SPEECH_DB = 18;
 
     /** Frames of silence that are a pause (250 ms, as in Goldman-Eisler 1968). */
@@ -50,7 +53,7 @@ public final class Loudness {
         this.start = start;
     }
 
-    /** Takes in frames; what is missing before them counts as silence. */
+    /** Takes in frames; a gap before them counts as silence. */
     public void add(FrameLevels levels) {
         int from = index(levels.start());
         while (length < from) {
@@ -73,7 +76,7 @@ public final class Loudness {
         quiet = level < threshold() ? quiet + 1 : 0;
     }
 
-    /** Whether no sound has been measured. */
+    /** Whether no sound has been measured yet. */
     public boolean unknown() {
         return length == 0;
     }
@@ -83,7 +86,7 @@ public final class Loudness {
         return Arrays.copyOf(frames, length);
     }
 
-    /** How long nothing but the room has been heard. */
+    /** How long only the room has been heard, up to now. */
     public StreamTime quiet() {
         return StreamTime.ofSamples(quiet, FrameLevels.PER_SECOND);
     }
@@ -115,13 +118,13 @@ public final class Loudness {
     }
 
     /**
-     * The stretch of voice that begins and ends with words: from the last silence before the first of them to the first
-     * silence after the last, as far as the sound is known.
+     * The stretch of voice around some words: from the last silence before the first word to the first silence after
+     * the last word, as far as the sound is known.
      *
      * @param first when the first word begins
      * @param last when the last word ends
-     * @param after voice up to here belongs to what was said before
-     * @param before voice from here on belongs to what is said next
+     * @param after voice up to this time belongs to earlier speech
+     * @param before voice from this time on belongs to later speech
      */
     public Stretch around(StreamTime first, StreamTime last, StreamTime after, StreamTime before) {
         int from = index(first);
@@ -149,14 +152,14 @@ public final class Loudness {
         return StreamTime.ofSamples(voiced, FrameLevels.PER_SECOND);
     }
 
-    /** How far the voice goes on after {@code time} before it pauses, up to {@code limit}. */
+    /** The time at which the voice next pauses after {@code time}, at most {@code limit}. */
     public StreamTime voiceUntil(StreamTime time, StreamTime limit) {
         int from = index(time);
         int last = Math.min(index(limit), length) - 1;
         return from > last ? time : StreamTime.max(time, time(lastVoice(from, 1, last) + 1));
     }
 
-    /** How far the voice goes back before {@code time} without a pause, down to {@code limit}. */
+    /** The time since which the voice has gone on without a pause before {@code time}, at least {@code limit}. */
     public StreamTime voiceSince(StreamTime time, StreamTime limit) {
         int from = Math.min(index(time), length) - 1;
         int first = index(limit);
@@ -175,7 +178,7 @@ public final class Loudness {
         return last;
     }
 
-    /** The level from which on frames around a moment are voice. */
+    /** The level at or above which frames around {@code frame} are voice. */
     private int voiceLevel(int frame) {
         int first = Math.max(0, frame - WINDOW / 2);
         int last = Math.min(length, frame + WINDOW / 2);
@@ -192,7 +195,7 @@ public final class Loudness {
         return around;
     }
 
-    /** The level from which on frames of a stretch are not the room alone. */
+    /** The level at or above which frames of a stretch are more than the room alone. */
     private int notRoom(int from, int to) {
         int last = Math.min(length, to + WINDOW / 2);
         int first = Math.max(0, from - WINDOW / 2);
@@ -200,9 +203,9 @@ public final class Loudness {
     }
 
     /**
-     * The outermost frame of voice, going out from {@code word} to {@code limit}, with a frame's margin or two; gaps as
-     * short as a stop consonant's are no silence. If the frame itself is silent, the word's sound lies further in, but not
-     * beyond the frame {@code other} at the other end of what was said.
+     * The outermost frame of voice, searching outwards from {@code word} to {@code limit}, plus a small margin. Gaps as
+     * short as a stop consonant's do not count as silence. If the frame {@code word} is itself silent, the word's sound
+     * lies further in, but not beyond the frame {@code other} at the other end of the speech.
      */
     private int edge(int word, int direction, int other, int limit, int threshold) {
         int edge = word;

@@ -7,20 +7,22 @@ import org.bookholder.script.model.PreparedScript.PreparedWord;
 import org.bookholder.speech.RecognizedWord;
 
 /**
- * Which words the open ear heard for which words of a line: the cheapest alignment by their letters (an edit distance over
- * words, in which one word may stand for two or three).
+ * Aligns the words that the open ear heard with the words of a line: the cheapest alignment by their letters (an edit
+ * distance over words, in which one word may match two or three).
  */
 public final class OpenAlignment {
     private static final double DROPPED = 0.9;
     private static final double ADDED = 0.8;
     private static final double UNLIKE = 1.4;
 
-    /** What each word too many or too few in a pair costs, so that words are joined only where it helps. */
+    /**
+     * The cost of each extra or missing word when several words match one, so that words are joined only if that helps.
+     */
     private static final double JOINED = 0.15;
 
     private static final int MOST_JOINED = 3;
 
-    /** Words by which the two may be out of step; bounds the work for very long lines. */
+    /** How many words the two may be out of step; limits the work for very long lines. */
     private static final int BAND = 40;
 
     private final List<PreparedWord> words;
@@ -33,7 +35,7 @@ public final class OpenAlignment {
     private final List<Extra> extras = new ArrayList<>();
 
     /**
-     * A word that the open ear heard and that stands for none of the line's.
+     * A word that the open ear heard and that matches no word of the line.
      *
      * @param after how many words of the line come before it
      * @param word what was heard
@@ -75,7 +77,7 @@ public final class OpenAlignment {
             String heardTogether = joined(j - k, j);
             double together = rewording.ofWord(i - 1, heardTogether) ? 0 : distance(i - 1, heardTogether);
             single = Math.min(single, distance(i - 1, joined(j - k, j - k + 1)));
-            // Words are pieces of one only if together they are liker it than any of them alone.
+            // Words count as pieces of one word only if together they resemble it more than any of them alone.
             if (k == 1 || together < single) {
                 offer(i, j, 1, k, UNLIKE * together + (k - 1) * JOINED);
             }
@@ -117,7 +119,7 @@ public final class OpenAlignment {
         }
     }
 
-    /** What was heard for a word of the line, by its index from 0; empty if nothing was. */
+    /** The words heard for a word of the line, given by its index from 0; empty if none were. */
     public List<RecognizedWord> counterpart(int word) {
         return counterparts.get(word);
     }
@@ -127,17 +129,17 @@ public final class OpenAlignment {
         return counterpart(word).stream().map(RecognizedWord::text).collect(Collectors.joining(" "));
     }
 
-    /** Whether another wording was heard for a word, or for it and one beside it, that says the same. */
+    /** Whether a different wording with the same meaning was heard for a word, or for it together with a neighbour. */
     public boolean reworded(int word) {
         return rewordedFrom(word) || rewording.ofPair(word - 1, said(word));
     }
 
-    /** The same, and the word is the only or the first one that it was heard for. */
+    /** The same, and the word is the only or the first one that this wording was heard for. */
     public boolean rewordedFrom(int word) {
         return rewording.ofWord(word, text(counterpart(word))) || rewording.ofPair(word, said(word));
     }
 
-    /** Whether just this word was heard. */
+    /** Whether exactly this word was heard. */
     public boolean exact(int word) {
         return !counterpart(word).isEmpty() && distance(word, text(counterpart(word))) == 0;
     }
@@ -148,7 +150,7 @@ public final class OpenAlignment {
         return text.toString();
     }
 
-    /** The words that stand for none of the line's, in order. */
+    /** The words that match no word of the line, in order. */
     public List<Extra> extras() {
         return extras;
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
-/** What the open ear heard in a take, in order of time. */
+/** The words that the open ear heard in a take, in order of time. */
 public final class OpenWords {
     private final List<RecognizedWord> words = new ArrayList<>();
     private StreamTime heardTo = StreamTime.ZERO;

@@ -8,12 +8,12 @@ import java.util.stream.Collectors;
 import org.bookholder.script.model.PreparedScript.PreparedWord;
 import org.bookholder.script.normalize.Contractions;
 
-/** How else the words of a line may be said: in full for contracted, or the other way about. */
+/** Other ways to say the words of a line: in full instead of contracted, or the other way round. */
 final class Rewording {
-    /** For each word what may be said for it alone, without spaces. */
+    /** For each word, what may be said instead of it, without spaces. */
     private final List<Set<String>> alone = new ArrayList<>();
 
-    /** For each word but the last what may be said for it and the next together. */
+    /** For each word except the last, what may be said instead of it and the next one together. */
     private final List<Set<String>> pairs = new ArrayList<>();
 
     Rewording(List<PreparedWord> words) {
@@ -39,12 +39,12 @@ final class Rewording {
         return contracted;
     }
 
-    /** Whether {@code heard}, without spaces, says the same as a word. */
+    /** Whether {@code heard}, without spaces, means the same as a word. */
     boolean ofWord(int word, String heard) {
         return alone.get(word).contains(heard);
     }
 
-    /** Whether {@code heard} says the same as a word and the one after it. */
+    /** Whether {@code heard} means the same as a word and the one after it. */
     boolean ofPair(int first, String heard) {
         return first >= 0 && first < pairs.size() && pairs.get(first).contains(heard);
     }

@@ -1,18 +1,20 @@
 package org.bookholder.follow.evidence;
 
-/** How alike two stretches of words are when written without spaces. */
+/** How similar two pieces of text are when written without spaces. */
 public final class TextSimilarity {
     /** Edits, as a share of the longer word, up to which two words count as the same word heard differently. */
     private static final double SAME = 0.4;
 
     private TextSimilarity() {}
 
-    /** Whether two words are the same, give or take some letters. */
+    /** Whether two words are the same except for a few letters. */
     public static boolean same(String a, String b) {
         return distance(a, b) <= SAME * Math.max(a.length(), b.length());
     }
 
-    /** The Levenshtein distance as a share of the longer word: 0 for the same, 1 for nothing in common. */
+    /**
+     * The Levenshtein distance as a share of the longer word: 0 if they are equal, 1 if they have nothing in common.
+     */
     public static double share(String a, String b) {
         int longer = Math.max(a.length(), b.length());
         return longer == 0 ? 0 : (double) distance(a, b) / longer;

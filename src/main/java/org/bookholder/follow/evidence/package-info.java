@@ -1,4 +1,4 @@
-/** What the open ear heard and how loud the sound was, as evidence for both paths. */
+/** Evidence for both paths: what the open ear heard and how loud the sound was. */
 @NullMarked
 package org.bookholder.follow.evidence;
 

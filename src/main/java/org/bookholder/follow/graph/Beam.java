@@ -4,7 +4,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
 
-/** The explanations of what was heard so far that are worth keeping: the best one for each place. */
+/** The explanations of the words heard so far that are worth keeping: the best one for each place in the graph. */
 public final class Beam {
     private static final int MAX_STEPS = 96;
 
@@ -25,7 +25,10 @@ public final class Beam {
         return best;
     }
 
-    /** The same beliefs and one more: that reading goes on at {@code place}, put there by hand and so free of cost. */
+    /**
+     * The same explanations and one more: that reading continues at {@code place}. The user put the position there, so
+     * this costs nothing.
+     */
     public Beam orAt(int place) {
         PathStep there = best.then(PathStep.Kind.START, place, -1, true, null, best.cost());
         Map<Integer, PathStep> kept = new HashMap<>(steps);

@@ -1,23 +1,23 @@
 package org.bookholder.follow.graph;
 
 /**
- * What departures from the script cost, in nats: the negative logarithm of how often they happen.
+ * Costs of departures from the script, in nats: the negative logarithm of how often they happen.
  *
- * @param match a script word heard as such
- * @param substitution a word heard in place of another, beside the surprise of what was heard
- * @param insertion a word heard where none stands, beside its surprise
+ * @param match a script word that was heard as written
+ * @param substitution a word heard in place of another, in addition to the surprise of the heard word
+ * @param insertion a word heard where the script has none, in addition to its surprise
  * @param deletion a script word not heard
  * @param shortDeletion a script word of up to three letters not heard: recognisers swallow these
- * @param unhearable a word passed over that the recogniser cannot write
+ * @param unhearable a word passed over because the recogniser cannot write it
  * @param leave starting to say something that is not in the script
- * @param comeBack going on in the script after that
+ * @param comeBack returning to the script after that
  * @param unknown speech outside the grammar, while something is said that is not in the script
- * @param jump going on elsewhere in the script
+ * @param jump continuing elsewhere in the script
  * @param jumpAfterAside the same, after something that is not in the script
  * @param farther for a jump, for each unit of the logarithm of its length in lines
  * @param inside for a jump into the middle of another line
  * @param running for a jump without a pause before it
- * @param width how much worse than the best a hypothesis may be and still be kept
+ * @param width how much a hypothesis may cost above the best one and still be kept
  */
 public record PathCosts(
         double match,

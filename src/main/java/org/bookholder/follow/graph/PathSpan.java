@@ -5,13 +5,13 @@ import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Steps of the settled path that belong together: one reading of one line, or speech that is not in the script.
+ * Consecutive steps of the settled path: one reading of one line, or speech that is not in the script.
  *
  * @param line the line that was read, from 0, or {@value #OFF}
  * @param steps its steps, in order, each with its token
  */
 public record PathSpan(int line, List<PathStep> steps) {
-    /** The line of speech that is not in the script. */
+    /** Line number that marks speech that is not in the script. */
     public static final int OFF = -1;
 
     public PathSpan {

@@ -4,16 +4,16 @@ import org.bookholder.speech.RecognizedWord;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One heard token explained: the newest link of a chain of explanations back to the start of a take.
+ * The explanation of one heard token: the newest link of a chain of explanations that goes back to the start of a take.
  *
- * @param before the explanation up to the token before; null at the start of the take
+ * @param before the explanation of the previous token; null at the start of the take
  * @param place the place in the reading graph that it leads to
- * @param off whether the token is something that is not in the script
+ * @param off whether the token belongs to speech that is not in the script
  * @param kind how the token is explained
  * @param node the node that it consumed, or -1
  * @param jumped whether there was a jump before it
  * @param heard the token with its times; null while it is only part of a partial hypothesis
- * @param cost of the whole chain, in nats
+ * @param cost cost of the whole chain, in nats
  * @param depth how many steps came before
  */
 public record PathStep(
@@ -26,7 +26,10 @@ public record PathStep(
         @Nullable RecognizedWord heard,
         double cost,
         int depth) {
-    /** How a heard token is explained; deletions are places between two steps that nothing was heard for. */
+    /**
+     * How a heard token is explained. Deletions have no step of their own: they are the words passed over between two
+     * steps.
+     */
     public enum Kind {
         /** The start of a take: nothing was heard yet. */
         START,
@@ -34,7 +37,7 @@ public record PathStep(
         MATCH,
         /** The token was said in place of the script's word. */
         SUBSTITUTION,
-        /** The token was said beside the script's words. */
+        /** The token was said in addition to the script's words. */
         INSERTION,
         /** The token belongs to speech that is not in the script. */
         OFF
@@ -55,7 +58,9 @@ public record PathStep(
         return 2 * place + (off ? 1 : 0);
     }
 
-    /** Chains are compared by identity: to compare whole chains would cost their length. */
+    /**
+     * Chains are compared by identity, because comparing whole chains would take time in proportion to their length.
+     */
     @Override
     public boolean equals(@Nullable Object other) {
         return this == other;

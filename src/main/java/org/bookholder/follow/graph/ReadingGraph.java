@@ -11,14 +11,14 @@ import org.bookholder.script.model.ScriptSettings.Wording;
 import org.bookholder.speech.RecognizedWord;
 
 /**
- * A prepared script as a graph of places between words, joined by the recogniser's tokens.
+ * A prepared script as a graph: its places lie between words and are connected by the recogniser's tokens.
  *
- * <p>Words are numbered through the whole script from 0. Place {@code w} (0 to {@link #words()}) lies before word {@code
- * w}; further places lie inside words whose forms have several tokens. Each form of a word is a chain of nodes from the
- * place before the word to the place after it; a node consumes one token.
+ * <p>Words are numbered through the whole script from 0. Place {@code w} (0 to {@link #words()}) lies before word
+ * {@code w}; further places lie inside words whose forms have several tokens. Each form of a word is a chain of nodes
+ * from the place before the word to the place after it; a node consumes one token.
  */
 public final class ReadingGraph {
-    /** About a third of what a letter takes at a usual pace of 14 letters a second (from memory). */
+    /** About a third of the time per letter at a usual pace of 14 letters a second (figure from memory). */
     private static final double SECONDS_PER_LETTER = 0.025;
 
     /** The token id of a token that is not in the script. */
@@ -103,7 +103,7 @@ public final class ReadingGraph {
         return result;
     }
 
-    /** Whether contractions, and words that may be contracted, are to be read as written. */
+    /** Whether contractions, and words that could be contracted, must be read as written. */
     public boolean asWritten() {
         return asWritten;
     }
@@ -137,13 +137,13 @@ public final class ReadingGraph {
         return firstWordOfLine[lineOfWord[word]] == word;
     }
 
-    /** The least time that saying a word takes, in seconds. */
+    /** The shortest time in which a word can be said, in seconds. */
     public double shortest(int word) {
         return SECONDS_PER_LETTER
                 * String.join("", word(word).word().spoken().get(0)).length();
     }
 
-    /** Whether nothing that the recogniser writes would stand for this word. */
+    /** Whether the recogniser cannot write anything that stands for this word. */
     public boolean unhearable(int word) {
         return firstNodes[word].length == 0;
     }
@@ -153,7 +153,7 @@ public final class ReadingGraph {
         return tokenIds.getOrDefault(text, NO_TOKEN);
     }
 
-    /** The word that is being or next to be read at a place. */
+    /** The word that is being read at a place, or will be read next. */
     public int wordAt(int place) {
         return place <= words() ? place : nodeWord.get(place - words() - 1);
     }
@@ -189,12 +189,12 @@ public final class ReadingGraph {
         return nodeAfter.get(node);
     }
 
-    /** The nodes that begin a form with this token, in script order. */
+    /** The nodes with this token that begin a form, in script order. */
     IntList entries(int token) {
         return entries.get(token);
     }
 
-    /** How unexpected a token is anywhere in this script, in nats: the logarithm of its share of all tokens. */
+    /** How unexpected a token is in this script, in nats: the negative logarithm of its share of all tokens. */
     public double surprise(int token) {
         return token == NO_TOKEN ? Math.log(Math.max(2, 2.0 * words())) : surprise[token];
     }

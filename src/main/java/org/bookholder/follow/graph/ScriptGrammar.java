@@ -7,13 +7,13 @@ import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.PreparedScript.PreparedWord;
 import org.bookholder.speech.Grammar;
 
-/** The phrases of a script that the script ear is to expect. */
+/** Builds the phrases that the script ear should expect. */
 public final class ScriptGrammar {
     private ScriptGrammar() {}
 
     /**
-     * One phrase for each line with each word's preferred form, one for each further form between its neighbours, and the
-     * script's rivals.
+     * Makes one phrase for each line, with each word's preferred form; one for each further form, with the words beside
+     * it; and one for each of the script's rivals.
      *
      * @return empty if the recogniser knows no word of the script
      */

@@ -5,12 +5,12 @@ import org.bookholder.speech.RecognizedWord;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Explains heard tokens as a reading of the script with the fewest and likeliest departures (a Viterbi search with a
- * beam over the reading graph).
+ * Explains heard tokens as a reading of the script with as few and as likely departures as possible (a Viterbi beam
+ * search over the reading graph).
  *
- * <p>The cost of a token does not grow with the script: only places near the kept ones and a bounded number of places
- * to jump to are looked at. A jump pays for its length and is paid for by the surprise of the words that then match, so
- * that common words alone are no evidence.
+ * <p>The work for a token does not grow with the script: only places near the kept ones and a limited number of jump
+ * targets are examined. A longer jump costs more; the surprise of the words that match afterwards must make up for that
+ * cost, so that common words alone are not enough evidence for a jump.
  */
 public final class ViterbiTracker {
     private static final int MAX_PASSED_OVER = 4;
@@ -27,9 +27,9 @@ public final class ViterbiTracker {
     /**
      * Explains one more token.
      *
-     * @param beam what is believed so far
+     * @param beam the explanations so far
      * @param text the token
-     * @param pause whether silence lies before it
+     * @param pause whether there was silence before it
      * @param heard the token with its times, if they are known
      */
     public Beam hear(Beam beam, String text, boolean pause, @Nullable RecognizedWord heard) {
@@ -52,7 +52,7 @@ public final class ViterbiTracker {
 
     private record Token(int id, boolean pause, @Nullable RecognizedWord heard, double surprise) {}
 
-    /** The token is the next word, or one of the words soon after it, or stands in the place of the next word. */
+    /** The token is the next word or one of the words soon after it, or was said in place of the next word. */
     private void readOn(Beam.Builder next, PathStep step, Token token) {
         double cost = step.cost() + (step.off() ? costs.comeBack() : 0);
         int place = step.place();
@@ -88,7 +88,7 @@ public final class ViterbiTracker {
         return graph.word(word).word().plain().length() <= 3 ? costs.shortDeletion() : costs.deletion();
     }
 
-    /** The token moves nothing: it was added, or it is part of something that is not in the script. */
+    /** The token leaves the position unchanged: it was added, or belongs to speech that is not in the script. */
     private void stay(Beam.Builder next, PathStep step, Token token) {
         boolean elastic = !step.off() && beforeUnhearable(step.place());
         double added = step.cost() + (elastic ? costs.match() : costs.insertion()) + token.surprise();
@@ -107,7 +107,7 @@ public final class ViterbiTracker {
         return next || last;
     }
 
-    /** The token is heard somewhere else in the script. */
+    /** The token matches a word elsewhere in the script. */
     private void jump(Beam.Builder next, PathStep step, Token token) {
         if (token.id() <= ReadingGraph.UNKNOWN_TOKEN) {
             return;

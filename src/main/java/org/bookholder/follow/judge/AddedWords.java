@@ -15,16 +15,19 @@ import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Finds words that were read and are not in the line: both ears heard something between two words that both heard as
- * written (a function word beside it may have been swallowed), and it is neither a repetition or what a repetition put
- * right, nor a filler, nor a piece of a word beside it.
+ * Finds words that were read although they are not in the line. Both ears must have heard something between two words
+ * that both heard as written (a function word next to it may have been swallowed). It must not be a repetition, a slip
+ * that a repetition corrected, a filler, or a piece of a neighbouring word.
  */
 final class AddedWords {
     private static final StreamTime SLACK = StreamTime.ofSeconds(0.08);
     private static final StreamTime SHORTEST = StreamTime.ofSeconds(0.12);
     private static final double REPEATED = 0.34;
 
-    /** How far, by sound, what was heard for a word that no ear knows may be from it for the word to be read and its place known. */
+    /**
+     * For a word that neither ear knows: the greatest distance by sound at which what was heard still counts as that
+     * word, so that its place is known.
+     */
     private static final double LIKE_UNKNOWN = 0.4;
 
     private static final Set<String> FILLERS = Set.of("uh", "um", "er", "ah", "eh", "oh", "hm", "hmm", "mm", "huh");
@@ -70,9 +73,8 @@ final class AddedWords {
     }
 
     /**
-     * Whether the reader, having said something wrong between two words, went back and said it right: of what was heard
-     * too much there, the end is said again after it or the beginning was said before it ("beside the window, beside the
-     * brake").
+     * Whether the reader said something wrong between two words, then went back and corrected it: the end of the extra
+     * words is said again after them, or their beginning was said before them ("beside the window, beside the brake").
      */
     private boolean repaired(int next) {
         List<Extra> run =
@@ -89,7 +91,7 @@ final class AddedWords {
         return words.get(word).word().spoken().stream().anyMatch(form -> form.equals(List.of(text)));
     }
 
-    /** The word itself, or if it is a function word that was swallowed the one after it in a direction. */
+    /** The word itself, or the next one in a direction if it is a function word that was swallowed. */
     private int pastFunctionWord(int word, int direction) {
         return exists(word) && FunctionWords.contains(words.get(word)) && !anchored(word) ? word + direction : word;
     }
@@ -98,7 +100,7 @@ final class AddedWords {
         return word >= 0 && word < words.size();
     }
 
-    /** Whether a word is known to have been read as written, and where. */
+    /** Whether a word is known to have been read as written, and at which time. */
     private boolean anchored(int word) {
         if (!exists(word) || alignment.counterpart(word).isEmpty()) {
             return false;
@@ -125,7 +127,7 @@ final class AddedWords {
         return !word.start().plus(SLACK).isBefore(from) && !to.plus(SLACK).isBefore(word.end());
     }
 
-    /** Whether the script ear heard something there that is no word of the line. */
+    /** Whether the script ear also heard something there that is not a word of the line. */
     private static boolean heardByScriptEar(PathSpan span, RecognizedWord word) {
         long overlap = 0;
         for (PathStep step : span.steps()) {
@@ -140,7 +142,7 @@ final class AddedWords {
         return overlap >= SHORTEST.ticks();
     }
 
-    /** Whether it is a word beside it said again, or a piece of one. */
+    /** Whether it repeats a neighbouring word or a piece of one. */
     private boolean repeats(String text, int last, int next) {
         return alike(text, last) || alike(text, next);
     }

@@ -23,22 +23,22 @@ import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Turns a reading of a line into an attempt, with the words that were not read as written.
+ * Turns a reading of a line into an attempt and finds the words that were not read as written.
  *
- * <p>A word is called only if the script ear did not hear it and the open ear heard nothing like it at its place: the
- * script ear alone hears what it expects, the open ear alone mishears one word in ten.
+ * <p>A word is reported only if the script ear did not hear it and the open ear heard nothing similar at its place.
+ * Neither ear is enough on its own: the script ear hears what it expects, and the open ear mishears one word in ten.
  */
 public final class AttemptJudge {
-    /** How far outside an attempt the open ear's words may lie and still be taken for its own. */
+    /** How far outside an attempt the open ear's words may lie and still count as part of it. */
     private static final StreamTime MARGIN = StreamTime.ofSeconds(0.2);
 
     /** By how much the two ears may differ on when a word was said. */
     private static final StreamTime SLACK = StreamTime.ofSeconds(0.1);
 
-    /** Silence at a take's end that shows that the reader had finished. */
+    /** Silence at the end of a take that is long enough to show that the reader had finished. */
     private static final StreamTime FALLEN_SILENT = StreamTime.ofSeconds(0.1);
 
-    /** How far apart, by letters and by sound, two words may be and still be the same one misheard. */
+    /** How much two words may differ, by letters and by sound, and still count as one word that was misheard. */
     private static final double SAME_LETTERS = 0.56;
 
     private static final double SAME_SOUND = 0.4;
@@ -58,8 +58,8 @@ public final class AttemptJudge {
     /**
      * Judges a reading of a line.
      *
-     * @param after when what was read before it ends
-     * @param before when what was read after it begins
+     * @param after when the reading before it ends
+     * @param before when the reading after it begins
      */
     public Attempt judge(PathSpan span, int take, int ordinal, StreamTime after, StreamTime before) {
         HeardLine heard = new HeardLine(graph, span);
@@ -161,7 +161,7 @@ public final class AttemptJudge {
         return new Deviation(index + 1, word.word().plain(), said, kind, certainty);
     }
 
-    /** Whether what was heard for a word was heard between the words beside it: transposed words are misread. */
+    /** Whether what was heard for a word was heard between its neighbours; transposed words count as misread. */
     private static boolean inPlace(HeardLine heard, List<RecognizedWord> counterpart, int word) {
         if (counterpart.isEmpty()) {
             return false;
@@ -185,7 +185,7 @@ public final class AttemptJudge {
                 .orElse(1);
     }
 
-    /** How far what was heard is from a word by sound, from 0 to 1. */
+    /** How different from a word the heard words sound, from 0 to 1. */
     static double sound(PreparedWord word, String said) {
         return word.word().spoken().stream()
                 .mapToDouble(form -> SoundAlike.distance(String.join(" ", form), said))

@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.bookholder.script.model.PreparedScript.PreparedWord;
 
-/** Function words that recognisers swallow or swap so often that their loss is no evidence. */
+/** Function words that recognisers miss or confuse so often that a missing one proves nothing. */
 final class FunctionWords {
     private static final Set<String> SLIGHT = Set.of(
             "a", "an", "the", "and", "or", "but", "nor", "so", "as", "if", "of", "to", "in", "on", "at", "by", "for",

@@ -10,9 +10,12 @@ import org.bookholder.follow.graph.ReadingGraph;
 import org.bookholder.follow.model.WordTime;
 import org.bookholder.timing.StreamTime;
 
-/** The words of one line as the script ear heard them in one reading; a word read again counts by its last reading. */
+/**
+ * The words of one line as the script ear heard them in one reading; for a word that was repeated, the last time
+ * counts.
+ */
 final class HeardLine {
-    /** The share of a line's words that may be missing at an end for the line still to count as read to that end. */
+    /** The share of a line's words that may be missing at one end while the line still counts as read to that end. */
     private static final double MISSING = 0.15;
 
     private final ReadingGraph graph;
@@ -56,11 +59,11 @@ final class HeardLine {
     }
 
     /**
-     * The stretch of a take in which the reading was said: its words, and where they begin late or end early, the voice
-     * that goes with them without a pause.
+     * The stretch of a take that the reading covers: its words, extended to voice that joins them without a pause if
+     * they seem to begin late or end early.
      *
-     * @param after when what was read before it ends
-     * @param before when what was read after it begins
+     * @param after when the reading before it ends
+     * @param before when the reading after it begins
      */
     Loudness.Stretch said(Loudness loudness, PathSpan span, StreamTime after, StreamTime before) {
         StreamTime begin = span.start();
@@ -76,10 +79,11 @@ final class HeardLine {
     }
 
     /**
-     * Whether the reading begins at the line's beginning and reaches its end: what was not heard as written there was at
-     * least said, since there is voice for about as long as it takes.
+     * Whether the reading begins at the line's beginning and reaches its end. Words there that were not heard as
+     * written were at least said if there is voice for about as long as they take.
      *
-     * @param cutOff whether the sound ends while the reader speaks: then only the line's last word shows that it was said
+     * @param cutOff whether the sound ends while the reader is speaking: then the line was said only if its last word
+     *     was heard
      */
     boolean complete(Loudness.Stretch said, boolean cutOff) {
         int from = firstMatched();
@@ -124,7 +128,7 @@ final class HeardLine {
         return count;
     }
 
-    /** The least time that saying these words takes. */
+    /** The shortest time in which these words can be said. */
     private StreamTime shortest(int from, int to) {
         double seconds = 0;
         for (int word = from; word < to; word++) {
@@ -133,17 +137,17 @@ final class HeardLine {
         return StreamTime.ofSeconds(seconds);
     }
 
-    /** When a word that was heard begins. */
+    /** The time at which a heard word begins. */
     StreamTime start(int word) {
         return start[word];
     }
 
-    /** When a word that was heard ends. */
+    /** The time at which a heard word ends. */
     StreamTime end(int word) {
         return end[word];
     }
 
-    /** The words that something was heard for. */
+    /** The times of all words for which something was heard. */
     List<WordTime> times() {
         List<WordTime> times = new ArrayList<>();
         for (int word = 0; word < length(); word++) {

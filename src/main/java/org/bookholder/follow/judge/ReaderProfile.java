@@ -7,22 +7,25 @@ import java.util.Set;
 import org.bookholder.timing.StreamTime;
 
 /**
- * How the recogniser gets on with this reader, learnt within a session: what each reading of a line told of it.
+ * How well the recogniser understands this reader, learnt within a session from each reading of a line.
  *
- * <p>A reading that is judged again replaces what it told before.
+ * <p>If a reading is judged again, the new result replaces the old one.
  */
 public final class ReaderProfile {
     /**
-     * A recogniser that hears a word as the same other one so often, in so many lines, and never right, is to blame.
+     * If a recogniser hears a word as the same other word this many times, in this many lines, and never correctly, the
+     * mistake is the recogniser's.
      */
     private static final int TIMES = 3;
 
     private static final int LINES = 2;
 
-    /** Readings that the usual rate counts for, before there are as many. */
+    /** How many readings the usual rate weighs as much as; it dominates until there are that many. */
     private static final double USUAL_READINGS = 10;
 
-    /** Words a reading that the script ear lost although they were read, mean of the readers the figures are from. */
+    /**
+     * Words per reading that the script ear missed although they were read: mean over the readers who were measured.
+     */
     private static final double USUAL_SLIPS = 0.21;
 
     private final Map<Reading, Told> told = new HashMap<>();
@@ -31,10 +34,10 @@ public final class ReaderProfile {
     private record Reading(int take, StreamTime start) {}
 
     /**
-     * What a reading told.
+     * What one reading taught about the reader.
      *
      * @param line the line, from 0
-     * @param slips how many of its words the script ear lost although they were not called
+     * @param slips how many of its words the script ear missed although they were not reported
      * @param wrong the words that were not heard as written by either ear, in lower case, and what the open ear heard
      * @param right the words that the open ear heard as written, in lower case
      */
@@ -50,22 +53,22 @@ public final class ReaderProfile {
         slips += more.slips() - (before == null ? 0 : before.slips());
     }
 
-    /** Forgets what a take told. */
+    /** Forgets what was learnt from a take. */
     public void forget(int take) {
         told.keySet().removeIf(reading -> reading.take() == take);
         slips = told.values().stream().mapToInt(Told::slips).sum();
     }
 
-    /** How many words a reading the script ear loses although they are read. */
+    /** How many words per reading the script ear misses although they are read. */
     double slipsPerReading() {
         return (slips + USUAL_READINGS * USUAL_SLIPS) / (told.size() + USUAL_READINGS);
     }
 
     /**
-     * Whether it is not the reader who gets a word wrong: it is always heard as the same other one.
+     * Whether it is not the reader who gets a word wrong, because it is always heard as the same other word.
      *
      * @param word in lower case
-     * @param heard what the open ear heard for it; empty if nothing, which tells nothing of the word
+     * @param heard what the open ear heard for it; empty if nothing, which proves nothing
      */
     boolean alwaysMisheard(String word, String heard) {
         int times = 0;

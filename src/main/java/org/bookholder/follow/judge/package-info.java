@@ -1,4 +1,4 @@
-/** How one reading of a line is judged: which words were not read as written, and how sure that is. */
+/** Judges one reading of a line: which words were not read as written, and how certain that is. */
 @NullMarked
 package org.bookholder.follow.judge;
 

@@ -7,16 +7,16 @@ import org.bookholder.follow.graph.PathStep;
 import org.bookholder.follow.graph.ReadingGraph;
 
 /**
- * Where the best explanation of what was heard last jumped to, and the script's words that were heard since.
+ * Where the best explanation last jumped to, and the script words that were heard since.
  *
- * @param word the word that it landed on; -1 if it did not jump within the words looked back on
- * @param afterAside whether something that is not in the script was said just before
- * @param since the words since, or the last {@value #MOST}
+ * @param word the word that it jumped to; -1 if there was no jump among the last few words
+ * @param afterAside whether speech that is not in the script came just before
+ * @param since the words since then, at most the last {@value #MOST}
  */
 record JumpEvidence(int word, boolean afterAside, List<String> since) {
     private static final int MOST = 12;
 
-    /** The landing of a chain; a place to which the position was put by hand is none. */
+    /** The last jump of a chain of explanations; moving the position by hand does not count as a jump. */
     static JumpEvidence of(PathStep best, ReadingGraph graph) {
         Deque<String> since = new ArrayDeque<>();
         PathStep step = best;

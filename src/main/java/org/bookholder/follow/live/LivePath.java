@@ -11,48 +11,56 @@ import org.bookholder.follow.graph.ViterbiTracker;
 import org.bookholder.timing.StreamTime;
 
 /**
- * The reading position while the words are being said, from the script ear's partial hypotheses.
+ * Works out the reading position while words are being said, from the script ear's partial hypotheses.
  *
- * <p>Only tokens that differ from the partial hypothesis before cost work.
+ * <p>Only tokens that differ from the previous partial hypothesis are processed.
  */
 public final class LivePath {
-    /** Words ahead of the shown one that count as reading on; further is a jump. */
+    /** A move forward by up to this many words counts as reading on; a longer one is a jump. */
     private static final int READING_ON = 8;
 
-    /** How much better, in nats, a jump must explain what was heard than staying does. */
+    /** How much better than staying, in nats, a jump must explain what was heard. */
     private static final double JUMP_MARGIN = 5.0;
 
-    /** The same where the open ear, though in time, did not hear the words. */
+    /** The same if the open ear, although up to date, did not hear the words. */
     private static final double DENIED_MARGIN = 10;
 
     private static final double AGREED = 0.8;
 
-    /** What a jump to a word within another line needs besides: words of speech that is not in the script lie there. */
+    /**
+     * What a jump into the middle of another line needs in addition, because speech that is not in the script often
+     * seems to match words there.
+     */
     private static final double INSIDE_MARGIN = 6;
 
-    /** How many words of a line that is not beside the shown one must be heard there before it is believed. */
+    /** How many words must be heard in a line that is not next to the shown one before the jump is believed. */
     private static final int FAR = 3;
 
-    /** The same after something that is not in the script: it often has words of it, and one goes on where one was. */
+    /**
+     * The same after an aside: asides often contain words of the script, and readers usually continue where they were.
+     */
     private static final int FAR_AFTER_ASIDE = 5;
 
-    /** How many words of the next line may have been misheard where it begins, and how many must then be heard there. */
+    /** How many words at the start of the next line may be misheard, and how many must then be heard after them. */
     private static final int MISHEARD_AT_START = 2;
 
     private static final int HEARD_AFTER_START = 2;
 
-    /** Silence after a line's last word that shows that it has been said to its end. */
+    /** Silence after a line's last word that is long enough to show that the line has been said to its end. */
     private static final StreamTime SAID = StreamTime.ofSeconds(0.17);
 
-    /** Silence before a line's last word after which it is no longer waited for. */
+    /** After this much silence before a line's last word, the position no longer waits for that word. */
     private static final StreamTime BROKEN_OFF = StreamTime.ofSeconds(0.35);
 
-    /** How many words at a line's end may go unrecognised, and how long they may take in seconds; more is an aside. */
+    /**
+     * How many words at the end of a line may go unrecognised, and how long they may take in seconds; anything more is
+     * an aside.
+     */
     private static final int MOST_MISHEARD = 4;
 
     private static final double LONGEST_MISHEARD = 2;
 
-    /** How long a line's last word may sound, once it has been recognised, before it counts as said to its end. */
+    /** How long after being recognised a line's last word may go on before it counts as said to its end. */
     private static final StreamTime LONGEST_END = StreamTime.ofSeconds(1);
 
     private final ReadingGraph graph;
@@ -83,7 +91,7 @@ public final class LivePath {
         return shown;
     }
 
-    /** Takes in what is believed at {@code at}; a place before the utterance's first word is a pause. */
+    /** Takes in the partial hypothesis at {@code at}; there is a pause before an utterance's first word. */
     public void partial(List<String> words, StreamTime at) {
         now = at;
         int same = 0;
@@ -99,7 +107,7 @@ public final class LivePath {
         show();
     }
 
-    /** Takes over what was settled of the utterance that is over. */
+    /** Takes over the settled explanation of the finished utterance. */
     public void settle(Beam beam, StreamTime at) {
         now = at;
         settled = beam;
@@ -108,7 +116,7 @@ public final class LivePath {
         show();
     }
 
-    /** Shows another word by hand. */
+    /** Moves the position to another word by hand. */
     public void move(int word) {
         if (beams.isEmpty()) {
             settled = settled.orAt(word);
@@ -118,12 +126,12 @@ public final class LivePath {
         shown = word;
     }
 
-    /** Whether the last change of the shown word was reading on, not a jump. */
+    /** Whether the shown word last changed by reading on, not by a jump. */
     public boolean readOn() {
         return readOn;
     }
 
-    /** How many tokens at the end of what was heard are not in the script. */
+    /** How many of the last tokens heard in a row are not in the script. */
     public int tokensOff() {
         int count = 0;
         for (PathStep step = belief().best(); step != null && step.off(); step = step.before()) {
@@ -150,15 +158,15 @@ public final class LivePath {
         }
     }
 
-    /** Looks again at the end of a line, now that more of the sound is known. */
+    /** Checks again whether the line has ended, now that more of the sound is known. */
     public void listen() {
         now = loudness.heardTo();
         show();
     }
 
     /**
-     * The end of the line that is being read, if it must be over although its last word was not recognised: something
-     * was heard in that word's place, or nothing but the room has been heard for a while.
+     * The end of the current line, if the line must be over although its last word was not recognised: something was
+     * heard in place of that word, or only the room has been heard for a while.
      */
     private OptionalInt lineEnd(PathStep best) {
         int word = graph.wordAt(best.place());
@@ -175,7 +183,7 @@ public final class LivePath {
         return OptionalInt.empty();
     }
 
-    /** Whether, since the position last moved, there was voice for about as long as these words take. */
+    /** Whether there has been voice for about as long as these words take since the position last moved. */
     private boolean saidUnheard(int from, int to) {
         double shortest = 0;
         for (int word = from; word < to; word++) {
@@ -186,8 +194,8 @@ public final class LivePath {
     }
 
     /**
-     * How much better, in nats, a jump must explain what was heard than staying does. Going on with the next line when
-     * this one was broken off is what is to be expected; it need only be the likeliest.
+     * How much better than staying, in nats, a jump must explain what was heard. Readers who break off a line usually
+     * continue with the next one, so in that case it only has to be the most likely explanation.
      */
     private double needed(PathStep best) {
         JumpEvidence landing = JumpEvidence.of(best, graph);
@@ -225,14 +233,14 @@ public final class LivePath {
         return !graph.beginsLine(word) && graph.line(word) != graph.line(shown);
     }
 
-    /** Where no sound is measured, what has been recognised has been said. */
+    /** If no sound is measured, recognised words count as said. */
     private boolean said() {
         return loudness.unknown() || SAID.compareTo(loudness.quiet()) <= 0;
     }
 
     /**
-     * A recogniser that knows the line writes its last word while that is still being said; until it has been, it is the
-     * word that is being read.
+     * A recogniser that knows the line reports its last word while that word is still being said; until it has been
+     * said, it is the word being read.
      */
     private int untilSaid(int word) {
         if (word == 0 || !graph.beginsLine(word) || said()) {
@@ -260,7 +268,7 @@ public final class LivePath {
         return word >= shown && word <= shown + READING_ON;
     }
 
-    /** How much dearer the best explanation is that needs no jump from the shown word. */
+    /** Cost difference between the best explanation without a jump from the shown word and the best explanation. */
     private double margin(PathStep best) {
         double staying = Double.POSITIVE_INFINITY;
         for (PathStep step : belief().steps()) {

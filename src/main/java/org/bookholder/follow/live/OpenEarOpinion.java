@@ -6,13 +6,13 @@ import org.bookholder.follow.evidence.TextSimilarity;
 import org.bookholder.timing.StreamTime;
 
 /**
- * What the open ear heard last, as a second opinion on what the script ear believes while it is being said.
+ * A second opinion on the script ear's partial hypotheses: what the open ear heard last.
  *
- * <p>The script ear can only write words of the script, so what is not in the script comes out as stray words of it. The
- * open ear knows nothing of the script: where both have the same words, those were said.
+ * <p>The script ear can only write words of the script, so speech that is not in the script comes out as stray script
+ * words. The open ear does not know the script: if both report the same words, those were said.
  */
 public final class OpenEarOpinion {
-    /** Words by which the open ear may be ahead of the script ear. */
+    /** How many words the open ear may be ahead of the script ear. */
     private static final int SLACK = 4;
 
     private static final int KEPT = 40;
@@ -34,15 +34,15 @@ public final class OpenEarOpinion {
         heardTo = to;
     }
 
-    /** Whether the open ear has heard about as much as has been heard by {@code now}. */
+    /** Whether the open ear has processed about all the sound up to {@code now}. */
     boolean inTime(StreamTime now) {
         return now.since(heardTo).compareTo(LATEST) <= 0;
     }
 
     /**
-     * Which part of the last words, by their letters, the open ear heard too, in the same order; from 0 to 1.
+     * The share of the last words, measured in letters, that the open ear heard too, in the same order; from 0 to 1.
      *
-     * @param words what was said last by the script ear, at least one word
+     * @param words the last words according to the script ear, at least one
      */
     double agreement(List<String> words) {
         List<String> last = last(words.size() + SLACK);

@@ -1,4 +1,4 @@
-/** The reading position while the words are being said. */
+/** Works out the reading position while words are being said. */
 @NullMarked
 package org.bookholder.follow.live;
 

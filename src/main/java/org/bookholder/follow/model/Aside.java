@@ -8,7 +8,7 @@ import org.bookholder.timing.StreamTime;
  * @param take take number, from 1
  * @param start when it begins
  * @param end when it ends
- * @param said what was said, as the open ear understood it; empty if it has not spoken yet
- * @param line the line that it was said after, 0 if before the first
+ * @param said what was said, as the open ear understood it; empty if the open ear has not reported yet
+ * @param line the line after which it was said, 0 if before the first
  */
 public record Aside(int take, StreamTime start, StreamTime end, String said, int line) {}

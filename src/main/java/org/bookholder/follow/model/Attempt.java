@@ -12,7 +12,7 @@ import org.bookholder.timing.StreamTime;
  * @param start when its first word begins
  * @param end when its last word ends
  * @param complete whether it reached the line's end
- * @param words when its words were read, in order; words that were not heard are left out
+ * @param words times of its words, in order, without words that were not heard
  * @param deviations words not read as written, in order
  */
 public record Attempt(
@@ -40,7 +40,7 @@ public record Attempt(
         return new Attempt(take, number, line, start, end, complete, words, deviations);
     }
 
-    /** What became of the line in this attempt: clean, misread or incomplete. */
+    /** The line's outcome in this attempt: clean, misread or incomplete. */
     public Outcome outcome() {
         if (!complete) {
             return Outcome.INCOMPLETE;

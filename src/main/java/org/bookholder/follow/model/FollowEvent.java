@@ -3,15 +3,15 @@ package org.bookholder.follow.model;
 import java.util.List;
 import org.bookholder.timing.StreamTime;
 
-/** What following found out. */
+/** A finding of the follower. */
 public sealed interface FollowEvent {
-    /** How much of the session's audio had been taken in when it was found out. */
+    /** How much of the session's audio had been processed at the time of the finding. */
     StreamTime at();
 
-    /** Tells {@code listener} of it. */
+    /** Calls the method of {@code listener} for this kind of event. */
     void to(Listener listener);
 
-    /** Who is told what following found out. */
+    /** Receives the follower's findings. */
     interface Listener {
         /** Told of {@link Moved}. */
         void moved(Moved event);
@@ -32,7 +32,7 @@ public sealed interface FollowEvent {
     /**
      * The reading position changed.
      *
-     * @param at audio taken in
+     * @param at audio processed so far
      * @param position the word to be read next
      * @param wordsRead spoken words read to get there, 0 for a jump or a step back
      */
@@ -51,7 +51,7 @@ public sealed interface FollowEvent {
         }
     }
 
-    /** An attempt was settled, or one settled earlier (of the same ordinal) was corrected. */
+    /** An attempt was decided, or an earlier decision on the attempt with the same ordinal was corrected. */
     record AttemptSettled(StreamTime at, Attempt attempt) implements FollowEvent {
         @Override
         public void to(Listener listener) {
@@ -59,7 +59,7 @@ public sealed interface FollowEvent {
         }
     }
 
-    /** The take is over, and this is what became of it; replaces all that was settled of this take. */
+    /** The final result of a take that has ended; replaces everything decided about this take before. */
     record TakeSettled(StreamTime at, int take, List<Attempt> attempts, List<Aside> asides) implements FollowEvent {
         /** Copies the lists. */
         public TakeSettled {
@@ -76,9 +76,9 @@ public sealed interface FollowEvent {
     /**
      * A fault of the program kept it from judging a stretch of a take; following goes on.
      *
-     * @param at audio taken in
-     * @param stretch what is not judged
-     * @param log what went wrong, and all that was told to what failed, to bring the fault about again
+     * @param at audio processed so far
+     * @param stretch the part that could not be judged
+     * @param log the error and all input of the part that failed, so that the fault can be reproduced
      */
     record NotJudged(StreamTime at, UnjudgedStretch stretch, String log) implements FollowEvent {
         @Override

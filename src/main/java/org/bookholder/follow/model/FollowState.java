@@ -6,6 +6,6 @@ public enum FollowState {
     FOLLOWING,
     /** Something that is not in the script is being said; the position holds. */
     ASIDE,
-    /** There has been no evidence for a while; the whole script is searched. */
+    /** There has been no evidence for a while; the whole script is being searched. */
     LOST
 }

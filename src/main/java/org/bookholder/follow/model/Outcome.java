@@ -1,6 +1,6 @@
 package org.bookholder.follow.model;
 
-/** What became of a line. */
+/** The result of reading a line. */
 public enum Outcome {
     /** Read as written. */
     CLEAN("clean"),
@@ -19,7 +19,7 @@ public enum Outcome {
         this.label = label;
     }
 
-    /** The word for it on screen and in every file. */
+    /** The word used on screen and in every file. */
     public String label() {
         return label;
     }

@@ -1,4 +1,4 @@
-/** What following finds out, as values: the reading position, attempts, deviations, asides. */
+/** The follower's findings, as values: reading position, attempts, deviations, asides. */
 @NullMarked
 package org.bookholder.follow.model;
 

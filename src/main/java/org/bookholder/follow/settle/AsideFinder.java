@@ -11,7 +11,7 @@ import org.bookholder.follow.model.Attempt;
 import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
-/** Finds speech that is not in the script: what either ear heard outside the attempts. */
+/** Finds speech that is not in the script: anything that either ear heard outside the attempts. */
 final class AsideFinder {
     private static final StreamTime APART = StreamTime.ofSeconds(1.0);
     private static final StreamTime SHORTEST = StreamTime.ofSeconds(0.7);
@@ -27,7 +27,7 @@ final class AsideFinder {
      * Finds the asides of a take.
      *
      * @param spans all spans of the take, in order of time
-     * @param attempts the attempts that were made of them, in order of time
+     * @param attempts the attempts derived from them, in order of time
      */
     List<Aside> find(List<PathSpan> spans, List<Attempt> attempts, int take) {
         List<RecognizedWord> off = spans.stream()

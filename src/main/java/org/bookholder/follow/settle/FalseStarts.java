@@ -11,18 +11,17 @@ import org.bookholder.script.model.PreparedScript.PreparedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Tells a line that was begun and broken off from other speech that is not in the script, where the script ear
- * recognised none of it: what the open ear heard sounds like the beginning of the line that is read directly
- * afterwards.
+ * Finds false starts of which the script ear recognised nothing, so that they look like speech that is not in the
+ * script: what the open ear heard sounds like the beginning of the line that is read directly afterwards.
  */
 final class FalseStarts {
     /**
-     * Edits, as a share of the letters, up to which two beginnings are the same misheard. From 0.45 to 0.55 nothing
-     * changed in 70 readings; at 0.65 other speech was taken for a line.
+     * Up to this share of edited letters, two beginnings count as the same one, misheard. Values from 0.45 to 0.55 made
+     * no difference in 70 readings; at 0.65, other speech was mistaken for a line.
      */
     private static final double ALIKE = 0.45;
 
-    /** How soon the line must be begun again. */
+    /** How soon the line must be started again. */
     private static final StreamTime SOON = StreamTime.ofSeconds(1.5);
 
     private static final int FEWEST_LETTERS = 8;
@@ -36,14 +35,14 @@ final class FalseStarts {
     }
 
     /**
-     * What was read and what was said besides.
+     * Attempts and asides.
      *
      * @param attempts in order of time
      * @param asides likewise
      */
     record Told(List<Attempt> attempts, List<Aside> asides) {}
 
-    /** The same readings and asides with the false starts, each in order of time, among the readings. */
+    /** Moves the false starts from the asides to the attempts; both stay in order of time. */
     Told tell(List<Attempt> attempts, List<Aside> asides) {
         List<Attempt> all = new ArrayList<>();
         List<Aside> left = new ArrayList<>();

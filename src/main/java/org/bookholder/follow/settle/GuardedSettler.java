@@ -18,8 +18,8 @@ import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Settles a take whatever goes wrong: where a settler fails, what was not judged by then stays so and is told, and
- * another one settles the rest of the take.
+ * Settles a take even if a settler fails: the part not judged by then is reported as not judged, and a new settler
+ * handles the rest of the take.
  */
 public final class GuardedSettler {
     private final ReadingGraph graph;
@@ -38,9 +38,9 @@ public final class GuardedSettler {
     private boolean restarted;
 
     /**
-     * @param loudness of the take, for the log of a fault
-     * @param start where the take's audio begins
-     * @param word where in the script it is to be read from
+     * @param loudness sound levels of the take, for the log of a fault
+     * @param start when the take's audio begins
+     * @param word the script word from which it will be read
      */
     public GuardedSettler(
             ReadingGraph graph, int take, Loudness loudness, StreamTime start, int word, Settler.Factory factory) {
@@ -54,12 +54,12 @@ public final class GuardedSettler {
         log = new SettlingLog(take, start, word);
     }
 
-    /** What is believed of the place in the script. */
+    /** The explanations of where in the script the reader is. */
     public Beam beam() {
         return settler.beam();
     }
 
-    /** Takes in that the voice came to a word, reading on from another one or after a jump. */
+    /** Notes that the voice reached a word, by reading on from another one or by a jump. */
     public void shown(int before, int now, boolean readOn) {
         for (int word = readOn ? before : now - 1; word < now; word++) {
             if (word >= 0) {
@@ -69,9 +69,9 @@ public final class GuardedSettler {
     }
 
     /**
-     * Takes in final words of either ear and returns what became known by them.
+     * Takes in final words of either ear and returns the resulting events.
      *
-     * @param shown the word that is shown, from which to go on if this fails
+     * @param shown the word that is shown, from which to continue if this fails
      */
     public List<FollowEvent> hear(Hypothesis.Final words, int shown) {
         latest = StreamTime.max(latest, words.heardTo());
@@ -90,7 +90,7 @@ public final class GuardedSettler {
         return events;
     }
 
-    /** The words that were said in the part of the take that is being settled. */
+    /** Only those words that were said in the part of the take that is being settled. */
     private Hypothesis.Final sinceStart(Hypothesis.Final words) {
         List<RecognizedWord> since =
                 words.words().stream().filter(w -> start.isBefore(w.end())).toList();
@@ -119,7 +119,7 @@ public final class GuardedSettler {
         return new FollowEvent.NotJudged(at, stretch, log.text(cause, loudness));
     }
 
-    /** Lets reading go on at another word. */
+    /** Continues the reading at another word. */
     public List<FollowEvent> move(StreamTime at, int word) {
         log.told("move", word);
         try {
@@ -130,21 +130,21 @@ public final class GuardedSettler {
         }
     }
 
-    /** Leaves out what is said from now on. */
+    /** Ignores speech from now on. */
     public void hold(StreamTime at) {
         held = true;
         log.told("hold", at.ticks());
         settler.hold(at);
     }
 
-    /** Takes in again what is said from now on. */
+    /** Stops ignoring speech. */
     public void resume(StreamTime at) {
         held = false;
         log.told("resume", at.ticks());
         settler.resume(at);
     }
 
-    /** Settles the whole take; what became of it is told last. */
+    /** Settles the whole take; its final result is the last event. */
     public List<FollowEvent> finish(StreamTime at) {
         log.told("finish", at.ticks());
         List<FollowEvent> events = new ArrayList<>();

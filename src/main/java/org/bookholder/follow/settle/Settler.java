@@ -9,27 +9,27 @@ import org.bookholder.timing.StreamTime;
 
 /** Decides what was read in a take, or in a part of it. Confined to one thread. */
 public interface Settler {
-    /** Begins a part of a take. */
+    /** Creates settlers. */
     interface Factory {
-        /** A settler of what is heard from {@code start} on, read from {@code word} on. */
+        /** Creates a settler for the audio from {@code start} on, read from {@code word} on. */
         Settler begin(StreamTime start, int word);
     }
 
-    /** What is believed of the place in the script. */
+    /** The explanations of where in the script the reader is. */
     Beam beam();
 
     /** Takes in final words of either ear and returns the attempts that could be judged. */
     List<Attempt> hear(Hypothesis.Final words);
 
-    /** Lets reading go on at another word. */
+    /** Continues the reading at another word. */
     void move(int word);
 
-    /** Leaves out what is said from now on. */
+    /** Ignores speech from now on. */
     void hold(StreamTime at);
 
-    /** Takes in again what is said from now on. */
+    /** Stops ignoring speech. */
     void resume(StreamTime at);
 
-    /** Settles everything. */
+    /** Decides everything that is still open. */
     FollowEvent.TakeSettled finish(StreamTime at);
 }

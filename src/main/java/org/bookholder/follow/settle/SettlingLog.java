@@ -11,8 +11,8 @@ import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
- * All that a settler was told, one line each, so that a fault can be brought about again: what was told, a time in ticks
- * or a word of the script from 0, and of an utterance each word with its start, end and confidence.
+ * Logs every input of a settler, one per line, so that a fault can be reproduced: the kind of input, a time in ticks or
+ * a word of the script from 0, and for an utterance each word with its start, end and confidence.
  */
 final class SettlingLog {
     private final List<String> lines = new ArrayList<>();
@@ -37,7 +37,10 @@ final class SettlingLog {
         lines.add(what + " " + value);
     }
 
-    /** All of it, after what went wrong and before how loud each frame of the take was (base 64, a byte in dBFS each). */
+    /**
+     * The whole log: first the error, then the inputs, then the level of each frame of the take (base 64, one byte in
+     * dBFS each).
+     */
     String text(RuntimeException cause, Loudness loudness) {
         StringWriter text = new StringWriter();
         PrintWriter print = new PrintWriter(text);

@@ -12,9 +12,9 @@ import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
- * The path through the script that explains a take best, from the script ear's final words with their times.
+ * Finds the path through the script that best explains a take, from the script ear's final words and their times.
  *
- * <p>A step is handed on as soon as every explanation still kept agrees on it, or when the take ends.
+ * <p>A step is passed on as soon as all remaining explanations agree on it, or when the take ends.
  */
 final class SettlingPath {
     private static final StreamTime PAUSE = StreamTime.ofSeconds(0.2);
@@ -50,17 +50,17 @@ final class SettlingPath {
         return handOn(commonAncestor());
     }
 
-    /** Lets reading go on elsewhere. */
+    /** Continues the reading at another word. */
     void move(int word) {
         beam = beam.orAt(word);
     }
 
-    /** Returns the steps that are left, by the best explanation. */
+    /** Returns the remaining steps of the best explanation. */
     List<PathStep> finish() {
         return handOn(beam.best());
     }
 
-    /** The steps that are not certain yet, in order, by the best explanation so far. */
+    /** The steps of the best explanation so far that are not certain yet, in order. */
     List<PathStep> ahead() {
         return since(beam.best());
     }
@@ -71,7 +71,7 @@ final class SettlingPath {
         return steps;
     }
 
-    /** The steps after the one handed on last, up to {@code to}. */
+    /** The steps after the last one passed on, up to {@code to}. */
     private List<PathStep> since(PathStep to) {
         List<PathStep> steps = new ArrayList<>();
         for (PathStep step = to; step != null && step.depth() > handedOn.depth(); step = step.before()) {
@@ -81,7 +81,7 @@ final class SettlingPath {
         return steps;
     }
 
-    /** The newest step that all kept explanations share. */
+    /** The newest step that all remaining explanations share. */
     private PathStep commonAncestor() {
         Set<PathStep> heads = Collections.newSetFromMap(new IdentityHashMap<>());
         heads.addAll(beam.steps());

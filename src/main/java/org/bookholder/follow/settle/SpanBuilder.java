@@ -10,30 +10,33 @@ import org.bookholder.timing.StreamTime;
 
 /** Cuts the settled path into readings of lines and speech that is not in the script. */
 final class SpanBuilder {
-    /** A start again after fewer words than this is a stumble within one attempt, not an attempt of its own. */
+    /** Restarting after fewer words than this is a stumble within one attempt, not a separate attempt. */
     private static final int WORDS_OF_AN_ATTEMPT = 2;
 
-    /** Tokens in a row that are not in the script after which what was begun before them is over. */
+    /** After this many tokens in a row that are not in the script, the reading before them is over. */
     private static final int TOKENS_OF_AN_ASIDE = 5;
 
     private static final StreamTime PAUSE = StreamTime.ofSeconds(0.15);
 
-    /** Matched words whose surprise sums to less than this, in nats, are no reading of a long line. */
+    /** Matched words whose total surprise is less than this, in nats, do not count as a reading of a long line. */
     private static final double EVIDENCE = 14;
 
-    /** Matched words that a reading of any line must have, if the line has as many. */
+    /** Matched words that a reading of any line needs, if the line has that many. */
     private static final int FEWEST_WORDS = 2;
 
-    /** The same where it begins far inside the line: stray words of speech that is not in the script lie there. */
+    /**
+     * The same if it begins far inside the line, because speech that is not in the script often seems to match stray
+     * words there.
+     */
     private static final double EVIDENCE_INSIDE = 18;
 
     /** The same for the beginning of the line that is to be read next. */
     private static final double EVIDENCE_NEXT = 4;
 
-    /** The same where the line is begun again directly afterwards. */
+    /** The same if the line is started again directly afterwards. */
     private static final double EVIDENCE_AGAIN = 1;
 
-    /** The share of a short line's surprise that its matched words must reach to be a reading of it. */
+    /** The share of a short line's total surprise that its matched words must reach to count as a reading of it. */
     private static final double EVIDENCE_SHARE = 0.45;
 
     private final ReadingGraph graph;
@@ -47,7 +50,7 @@ final class SpanBuilder {
         this.graph = graph;
     }
 
-    /** Takes in steps and returns the spans that they closed. */
+    /** Takes in steps and returns the spans that they complete. */
     List<PathSpan> add(List<PathStep> steps) {
         for (PathStep step : steps) {
             if (step.kind() == Kind.OFF) {
@@ -60,8 +63,8 @@ final class SpanBuilder {
     }
 
     /**
-     * The spans that these further steps would close, and after them the reading that would be open then, if it has got to
-     * its line's last word. Takes in nothing.
+     * The spans that these further steps would complete, followed by the reading that would then be open, if it has
+     * reached its line's last word. Changes nothing.
      */
     List<PathSpan> ahead(List<PathStep> steps) {
         SpanBuilder copy = new SpanBuilder(graph);
@@ -79,7 +82,7 @@ final class SpanBuilder {
         return !reading.isEmpty() && graph.wordOf(lastWord().node()) + 1 == graph.firstWord(line(lastWord()) + 1);
     }
 
-    /** Closes what is open and returns the spans that are left. */
+    /** Closes the open span and returns the remaining spans. */
     List<PathSpan> finish() {
         closeReading();
         closeOff();
@@ -94,7 +97,7 @@ final class SpanBuilder {
 
     private void read(PathStep step) {
         if (step.kind() == Kind.INSERTION) {
-            // A reading begins with a word of the script: what was added before its first word belongs to no line.
+            // A reading begins with a word of the script: words added before that belong to no line.
             (off.isEmpty() && !reading.isEmpty() ? reading : off).add(step);
             return;
         }
@@ -119,7 +122,7 @@ final class SpanBuilder {
         reading.add(step);
     }
 
-    /** Whether the step goes on with the attempt that is open; going back within the line is a repetition. */
+    /** Whether the step continues the open attempt; going back within the line is a repetition. */
     private boolean continues(PathStep step) {
         return line(step) == line(lastWord()) && !startsAgain(step);
     }
@@ -171,7 +174,7 @@ final class SpanBuilder {
         reading.clear();
     }
 
-    /** Tokens that were added after the last word of the line belong to what follows. */
+    /** Removes tokens that were added after the last word of the line; they belong to whatever follows. */
     private List<PathStep> withoutTail() {
         int end = reading.size();
         while (reading.get(end - 1).kind() == Kind.INSERTION) {
@@ -211,7 +214,7 @@ final class SpanBuilder {
         return again ? EVIDENCE_AGAIN : beginsNextLine() ? EVIDENCE_NEXT : EVIDENCE;
     }
 
-    /** Whether what was read begins the line after the one that was read before: just what is to be expected. */
+    /** Whether the reading begins the line after the one read before, as is to be expected. */
     private boolean beginsNextLine() {
         int word = graph.wordOf(reading.get(0).node());
         return line(lastWord()) == lastLine + 1 && word == graph.firstWord(lastLine + 1);

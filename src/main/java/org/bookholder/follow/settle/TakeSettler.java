@@ -21,8 +21,8 @@ import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
- * The settling path of a take or a part of it: spans as they close, attempts once both ears have heard them, all of it at
- * the end.
+ * Settles a take or a part of it: collects spans as they are completed, judges attempts once both ears have heard them,
+ * and judges everything again at the end.
  */
 public final class TakeSettler implements Settler {
     private final ReadingGraph graph;
@@ -44,9 +44,9 @@ public final class TakeSettler implements Settler {
     private record Held(StreamTime from, StreamTime to) {}
 
     /**
-     * @param reader what is known of the reader in this session; learns from this take
-     * @param start where the take's audio begins
-     * @param word where in the script it is to be read from
+     * @param reader what this session has taught about the reader; learns from this take
+     * @param start when the take's audio begins
+     * @param word the script word from which it will be read
      */
     public TakeSettler(
             ReadingGraph graph,
@@ -89,7 +89,7 @@ public final class TakeSettler implements Settler {
         return attempts;
     }
 
-    /** Judges the spans that the open ear has heard to their end. */
+    /** Judges the spans that the open ear has heard completely. */
     private List<Attempt> judgeHeard() {
         List<Attempt> attempts = new ArrayList<>();
         while (judged < spans.size() && heardByBoth(spans.get(judged))) {
@@ -102,9 +102,9 @@ public final class TakeSettler implements Settler {
     }
 
     /**
-     * Judges readings that have got to the end of their line, as they seem now: what comes next may be part of them,
-     * but in a pause nothing comes for long. They get the ordinals that they will have and are told again if they
-     * change.
+     * Judges readings that have reached the end of their line, as they appear now. Later words may still belong to
+     * them, but during a pause none come for a long time. They get the ordinals that they will keep, and are reported
+     * again if they change.
      */
     private List<Attempt> judgeAhead() {
         if (judged < spans.size()) {
@@ -122,7 +122,9 @@ public final class TakeSettler implements Settler {
         return attempts;
     }
 
-    /** Where the last reading of a line that was judged lies among the spans: the next is bounded by it. */
+    /**
+     * The index of the last span that was judged as a reading of a line; the next reading cannot begin before it ends.
+     */
     private int lastReading() {
         int index = judged - 1;
         while (index > 0 && spans.get(index).off()) {
@@ -139,7 +141,7 @@ public final class TakeSettler implements Settler {
         return judge.judge(all.get(index), take, number, endOfReading(all, index - 1), startOfReading(all, index + 1));
     }
 
-    /** When the last reading of a line up to a span ends. */
+    /** When the last reading of a line ends, up to a given span. */
     private static StreamTime endOfReading(List<PathSpan> all, int index) {
         for (int i = index; i >= 0; i--) {
             if (!all.get(i).off()) {
@@ -149,7 +151,7 @@ public final class TakeSettler implements Settler {
         return StreamTime.ZERO;
     }
 
-    /** When the first reading of a line from a span on begins. */
+    /** When the first reading of a line begins, from a given span on. */
     private StreamTime startOfReading(List<PathSpan> all, int index) {
         for (int i = index; i < all.size(); i++) {
             if (!all.get(i).off()) {
@@ -188,8 +190,8 @@ public final class TakeSettler implements Settler {
     public FollowEvent.TakeSettled finish(StreamTime at) {
         spans.addAll(builder.add(path.finish()));
         spans.addAll(builder.finish());
-        // What the reader is like is learnt anew from the readings as they are now, then each is judged by all of them:
-        // meanwhile it was learnt in the order in which the ears came to report.
+        // First learn the reader's profile afresh from the final readings, then judge each reading by it: until now the
+        // profile depended on the order in which the ears reported.
         reader.forget(take);
         judgeAll();
         List<Attempt> attempts = judgeAll();

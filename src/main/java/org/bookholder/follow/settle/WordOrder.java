@@ -7,20 +7,20 @@ import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Puts the words of one ear within the take and in the order in which they were reported: no word begins or ends before
- * the one reported before it, and none ends after the sound that had been heard. All else relies on that.
+ * Corrects the times of one ear's words so that they lie within the take and in the order of the reports: no word
+ * begins or ends before the previous one, and none ends after the sound heard so far. All other code relies on that.
  */
 final class WordOrder {
     private StreamTime start;
     private StreamTime end;
 
-    /** Creates the order of a take whose audio begins at {@code start}. */
+    /** Creates one for a take whose audio begins at {@code start}. */
     WordOrder(StreamTime start) {
         this.start = start;
         this.end = start;
     }
 
-    /** The words of an utterance, with times that are out of order moved as little as needed. */
+    /** The words of an utterance; times that are out of order are moved as little as possible. */
     List<RecognizedWord> of(Hypothesis.Final utterance) {
         StreamTime limit = StreamTime.max(end, utterance.heardTo());
         List<RecognizedWord> words = new ArrayList<>();

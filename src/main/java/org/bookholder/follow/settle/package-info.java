@@ -1,4 +1,4 @@
-/** The outcome of each line, once both ears have heard it, and again over a whole take. */
+/** Decides the outcome of each line once both ears have heard it, and again for a whole take. */
 @NullMarked
 package org.bookholder.follow.settle;
 
