@@ -7,14 +7,15 @@ import org.bookholder.view.cue.Palette;
 import org.lwjgl.system.MemoryUtil;
 
 /**
- * Draws texts and soft-edged shapes with OpenGL 3.3. Coordinates in pixels of the picture, y downwards; colours
- * 0xRRGGBB with a light of 0 to 1, which on black is the same as opacity. Confined to the thread of the context.
+ * Draws texts and soft-edged shapes with OpenGL 3.3. Coordinates are in pixels of the picture, with y pointing down;
+ * colours are 0xRRGGBB with a brightness of 0 to 1, which on black is the same as opacity. Confined to the thread of
+ * the OpenGL context.
  */
 final class Canvas {
     private static final int FLOATS = 8;
     private static final int MOST_VERTICES = 6 * 512;
 
-    /** Texture coordinate that says: no texture. */
+    /** Texture coordinate that means "no texture". */
     private static final float SOLID = -1;
 
     private final int program = Shaders.program();
@@ -39,7 +40,7 @@ final class Canvas {
         glVertexAttribPointer(2, 4, GL_FLOAT, false, stride, 4L * Float.BYTES);
     }
 
-    /** Begins a picture on black. */
+    /** Begins a picture on a black background. */
     void begin(int width, int height, boolean mirrored, boolean upsideDown) {
         glViewport(0, 0, width, height);
         glClearColor(channel(Palette.GROUND, 16), channel(Palette.GROUND, 8), channel(Palette.GROUND, 0), 1);
@@ -54,18 +55,21 @@ final class Canvas {
         noFade(height);
     }
 
-    /** From here on, what is drawn fades in from {@code top} to {@code topFull} and out to {@code bottom}. */
+    /**
+     * Makes everything drawn from now on fade in from {@code top} to {@code topFull} and fade out towards {@code
+     * bottom}.
+     */
     void fade(double top, double topFull, double bottomFull, double bottom) {
         flush();
         glUniform4f(fadeUniform, (float) top, (float) topFull, (float) bottomFull, (float) bottom);
     }
 
-    /** From here on, nothing fades. */
+    /** Ends fading for everything drawn from now on. */
     void noFade(int height) {
         fade(-2, -1, height + 1.0, height + 2.0);
     }
 
-    /** Draws what has been gathered. */
+    /** Draws the triangles collected so far. */
     void flush() {
         if (filled > 0) {
             glBindTexture(GL_TEXTURE_2D, texture);
@@ -79,10 +83,10 @@ final class Canvas {
     /**
      * Draws a text or a part of it.
      *
-     * @param x where the text begins
-     * @param baseline where it stands
-     * @param from left end of the part, from the text's begin
-     * @param to right end of the part
+     * @param x left end of the whole text
+     * @param baseline y of its baseline
+     * @param from left end of the part, relative to the start of the text
+     * @param to right end of the part, likewise
      */
     void text(Texts.Text text, double x, double baseline, double from, double to, int rgb, double light) {
         if (text.texture() != texture) {
@@ -110,17 +114,20 @@ final class Canvas {
         text(text, x, baseline, -Raster.MARGIN, text.width(), rgb, light);
     }
 
-    /** Makes room for a triangle with hard edges, whose three corners follow; shapes build their soft ones from it. */
+    /**
+     * Makes room for a triangle with hard edges, whose three corners follow. Shapes build their soft edges from such
+     * triangles.
+     */
     void triangle() {
         room(3);
     }
 
-    /** A corner of a triangle and its light, 0 to 1. */
+    /** Adds a corner of a triangle with its brightness, 0 to 1. */
     void corner(double x, double y, int rgb, double light) {
         vertex(x, y, SOLID, SOLID, rgb, light);
     }
 
-    /** Lets go of what the context holds for it. */
+    /** Frees the OpenGL objects that it uses. */
     void close() {
         MemoryUtil.memFree(vertices);
         glDeleteProgram(program);

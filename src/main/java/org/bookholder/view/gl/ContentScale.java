@@ -5,16 +5,16 @@ import static org.lwjgl.glfw.GLFW.*;
 import org.lwjgl.system.MemoryStack;
 
 /**
- * By how much lengths in screen units have to be multiplied on a monitor to look as they should. Where the system has units of
- * its own, which may be several pixels long (macOS, Wayland), that is 1; where units are pixels (Windows, X11) the system only
- * tells how much larger all is wanted. Main thread only.
+ * The factor by which to multiply lengths in screen units on a monitor so that they look as large as intended. If the
+ * system has its own units, which may be several pixels long (macOS, Wayland), the factor is 1. If units are pixels
+ * (Windows, X11), the system only says how much larger everything should be. Main thread only.
  */
 @FunctionalInterface
 interface ContentScale {
-    /** Of a monitor, by GLFW's handle. */
+    /** The factor for a monitor, given by GLFW's handle. */
     double of(long monitor);
 
-    /** What the system tells. */
+    /** Uses the factors that the system reports. */
     static ContentScale ofSystem() {
         int platform = glfwGetPlatform();
         boolean unitsArePixels = platform == GLFW_PLATFORM_WIN32 || platform == GLFW_PLATFORM_X11;

@@ -2,14 +2,14 @@ package org.bookholder.view.gl;
 
 import java.util.Arrays;
 
-/** Where the chars of a shaped text stand, in pixels from the text's left. */
+/** The positions of the chars of a shaped text, in pixels from the left end of the text. */
 final class Extents {
     private final double[] lefts;
     private final double[] rights;
     private double length;
     private boolean mixed;
 
-    /** For a text of so many chars; filled by {@link #add} and {@link #finish}. */
+    /** Creates extents for a text of {@code chars} chars; fill them with {@link #add} and {@link #finish}. */
     Extents(int chars) {
         lefts = new double[chars];
         rights = new double[chars];
@@ -17,13 +17,13 @@ final class Extents {
         Arrays.fill(rights, Double.NEGATIVE_INFINITY);
     }
 
-    /** Notes that a glyph of the char at {@code index} and those that are one with it takes a place. */
+    /** Notes the place of a glyph for the char at {@code index} and for the chars combined with it. */
     void add(int index, double left, double right) {
         lefts[index] = Math.min(lefts[index], left);
         rights[index] = Math.max(rights[index], right);
     }
 
-    /** Where one glyph stands for several of the chars {@code from} to {@code to}, they share its place evenly. */
+    /** If one glyph represents several of the chars {@code from} to {@code to}, divides its width evenly among them. */
     void share(int from, int to, boolean rightToLeft) {
         int start = from;
         for (int i = from + 1; i <= to; i++) {
@@ -50,7 +50,7 @@ final class Extents {
         length = end;
     }
 
-    /** Where the leftmost of some chars begins; for none, where the next char does. */
+    /** The left end of the leftmost of some chars; for an empty range, the left end of the next char. */
     double left(int from, int to) {
         if (from == to) {
             return from < lefts.length ? lefts[from] : length;
@@ -62,7 +62,7 @@ final class Extents {
         return left;
     }
 
-    /** Where the rightmost of some chars ends; 0 for none. */
+    /** The right end of the rightmost of some chars; 0 for an empty range. */
     double right(int from, int to) {
         double right = 0;
         for (int i = from; i < to; i++) {
@@ -76,7 +76,7 @@ final class Extents {
         return length;
     }
 
-    /** Whether some of it runs from right to left. */
+    /** Whether any of the text runs from right to left. */
     boolean mixed() {
         return mixed;
     }

@@ -31,7 +31,8 @@ import org.lwjgl.util.freetype.FT_Face;
 import org.lwjgl.util.freetype.FreeType;
 
 /**
- * The fonts: Inter, which comes with the program, and for characters that Inter lacks whatever the system has. Confined to one thread.
+ * The fonts: Inter, which comes with the program, and system fonts for characters that Inter lacks. Confined to one
+ * thread.
  */
 final class Fonts implements AutoCloseable {
     private static final String FOLDER = "/com/formdev/flatlaf/fonts/inter/";
@@ -44,7 +45,10 @@ final class Fonts implements AutoCloseable {
     private final List<Typeface> others = new ArrayList<>();
     private final Map<String, Optional<Typeface>> found = new HashMap<>();
 
-    /** Opens Inter; {@code finder} gives font files of the system, the likeliest first, when a character is missing. */
+    /**
+     * Opens Inter. When a character is missing, {@code finder} supplies font files of the system, the most promising
+     * first.
+     */
     Fonts(Supplier<List<Path>> finder) {
         this.finder = finder;
         Configuration.HARFBUZZ_LIBRARY_NAME.set(FreeType.getLibrary());
@@ -59,8 +63,8 @@ final class Fonts implements AutoCloseable {
     }
 
     /**
-     * The font to draw a character with, together with its marks; empty if none has it. One that has the character alone
-     * will do where none has the marks as well.
+     * The font with which to draw a character together with its marks; empty if no font has it. If no font has the
+     * marks too, a font that has only the character is used.
      */
     Optional<Typeface> of(Face face, String cluster) {
         Typeface own = of(face);
@@ -74,7 +78,7 @@ final class Fonts implements AutoCloseable {
         return of(face, Character.toString(cluster.codePointAt(0)));
     }
 
-    /** Whether a face has all of a text by itself. */
+    /** Whether our own font for {@code face} has every character of a text. */
     boolean ownHasAll(Face face, String text, int from, int to) {
         Typeface own = of(face);
         for (int i = from; i < to; i += Character.charCount(text.codePointAt(i))) {
@@ -85,7 +89,7 @@ final class Fonts implements AutoCloseable {
         return true;
     }
 
-    /** A composed character will do for a letter and its marks. */
+    /** A composed character may replace a letter and its marks. */
     private static boolean has(Typeface font, String cluster) {
         return hasEach(font, cluster) || hasEach(font, Normalizer.normalize(cluster, Normalizer.Form.NFC));
     }
@@ -94,7 +98,7 @@ final class Fonts implements AutoCloseable {
         return cluster.codePoints().allMatch(c -> isUnseen(c) || font.has(c));
     }
 
-    /** Spaces, joiners, marks of direction and variation selectors need no glyph. */
+    /** Spaces, joiners, direction marks and variation selectors need no glyph. */
     private static boolean isUnseen(int codePoint) {
         int type = Character.getType(codePoint);
         return Character.isWhitespace(codePoint)

@@ -21,17 +21,17 @@ import org.lwjgl.system.MemoryUtil;
 import org.lwjgl.system.Platform;
 
 /**
- * Starts the window library, and puts its errors into words. Main thread only.
+ * Starts the window library and turns its errors into messages. Main thread only.
  *
- * <p>Once started, the library runs as long as the program: ending it closes the connection to the display, and a
- * display server without another client may start anew at that moment and refuse the next window.
+ * <p>Once started, the library runs until the program ends. Ending it earlier would close the connection to the
+ * display, and a display server without any other client may restart at that moment and refuse the next window.
  */
 final class Glfw {
     private static final String WHERE = "reading window";
 
     private Glfw() {}
 
-    /** Starts the library; does nothing if it runs. */
+    /** Starts the library; does nothing if it is already running. */
     static void start() throws ProblemException {
         try {
             GLFWErrorCallback earlier = glfwSetErrorCallback(null);
@@ -58,8 +58,8 @@ final class Glfw {
     }
 
     /**
-     * Which window system to look for. Without a folder for sockets Wayland is only to be had at an address of its own;
-     * asked all the same, its library prints a message of its own to standard error.
+     * Which window system to use. Without a folder for sockets, Wayland can only be reached at an explicit address; if
+     * asked anyway, its library prints a message to standard error.
      */
     static int platform(UnaryOperator<String> environment) {
         boolean wayland = environment.apply("XDG_RUNTIME_DIR").startsWith("/")
@@ -68,7 +68,7 @@ final class Glfw {
         return wayland ? GLFW_ANY_PLATFORM : GLFW_PLATFORM_X11;
     }
 
-    /** The problem of a window that could not be made. */
+    /** The problem to report if no window could be created. */
     static ProblemException noWindow() {
         int code = glfwGetError(null);
         boolean noGl = code == GLFW_API_UNAVAILABLE || code == GLFW_VERSION_UNAVAILABLE;
@@ -80,7 +80,7 @@ final class Glfw {
                 "install or update the graphics driver, or go on without the window");
     }
 
-    /** The problem of a context that has no OpenGL 3.3. */
+    /** The problem to report if there is no OpenGL 3.3. */
     static ProblemException noGl(Throwable cause) {
         return new ProblemException(
                 "the display has no OpenGL 3.3 (" + cause.getMessage() + ")",

@@ -8,7 +8,7 @@ import java.util.Map;
 import org.bookholder.view.input.Action;
 import org.jspecify.annotations.Nullable;
 
-/** The names of keys. Letters go by what is printed on the key, wherever it stands on the keyboard. */
+/** The names of keys. A letter key is named by what is printed on it, wherever it is on the keyboard. */
 final class Keys {
     private static final Map<Integer, String> NAMED = Map.ofEntries(
             entry(GLFW_KEY_PAGE_UP, "Page Up"),
@@ -39,11 +39,11 @@ final class Keys {
     private Keys() {}
 
     /**
-     * The name of a key; empty for one that only changes others.
+     * The name of a key; empty for a modifier key.
      *
      * @param key GLFW's code of the key
      * @param code the system's number of the key
-     * @param printed what is printed on it in this layout, if anything is
+     * @param printed what is printed on it in this layout, if anything
      * @param shift whether Shift is down
      */
     static String name(int key, int code, @Nullable String printed, boolean shift) {
@@ -69,7 +69,7 @@ final class Keys {
         return printed == null || printed.isBlank() ? "key " + code : printed.toUpperCase(Locale.ROOT);
     }
 
-    /** Whether holding the key down repeats what it does. */
+    /** Whether holding the key down repeats the action. */
     static boolean repeats(Action action) {
         return switch (action) {
             case ROW_UP, ROW_DOWN, LARGER, SMALLER -> true;

@@ -5,9 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import org.bookholder.view.layout.Face;
 
-/** Sets short texts by their left end, right end or middle, at a height that is the middle of their capitals. */
+/**
+ * Draws short texts aligned by their left end, right end or middle; the given height is the middle of their capital
+ * letters.
+ */
 final class Labels {
-    /** Rows are made even in steps of this share of the room, down to that share of it. */
+    /** To make rows even, the available width is reduced in steps of the first share, down to the second share. */
     private static final double STEP_SHARE = 0.04;
 
     private static final double LEAST_SHARE = 0.5;
@@ -25,7 +28,7 @@ final class Labels {
         return text.isEmpty() ? 0 : texts.get(text, face, size).advance();
     }
 
-    /** Sets text from {@code x} to the right; returns where it ends. */
+    /** Draws text to the right from {@code x}; returns its right end. */
     double left(String text, Face face, double size, double x, double middle, int rgb, double light) {
         if (text.isEmpty()) {
             return x;
@@ -36,21 +39,21 @@ final class Labels {
         return left + ready.advance();
     }
 
-    /** Sets text that ends at {@code x}; returns where it begins. */
+    /** Draws text that ends at {@code x}; returns its left end. */
     double right(String text, Face face, double size, double x, double middle, int rgb, double light) {
         double left = x - length(text, face, size);
         left(text, face, size, left, middle, rgb, light);
         return left;
     }
 
-    /** Sets text around {@code x}. */
+    /** Draws text centred on {@code x}. */
     void centred(String text, Face face, double size, double x, double middle, int rgb, double light) {
         left(text, face, size, x - length(text, face, size) / 2, middle, rgb, light);
     }
 
     /**
-     * The words of a text in rows no longer than {@code width} pixels, unless a word is; as even as so many rows allow, so
-     * that no word is left alone in the last one.
+     * Breaks a text into rows no longer than {@code width} pixels, unless a single word is longer. The rows are as even
+     * as their number allows, so that no word is left alone in the last one.
      */
     List<String> wrap(String text, Face face, double size, double width) {
         String[] words = text.split(" ", -1);
@@ -89,7 +92,7 @@ final class Labels {
         return rows;
     }
 
-    /** The text, cut short with an ellipsis if it is longer than {@code width} pixels. */
+    /** The text, shortened with an ellipsis if it is longer than {@code width} pixels. */
     String fitted(String text, Face face, double size, double width) {
         if (length(text, face, size) <= width) {
             return text;

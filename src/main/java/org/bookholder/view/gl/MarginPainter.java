@@ -14,7 +14,7 @@ import org.bookholder.view.cue.Palette;
 import org.bookholder.view.layout.Face;
 import org.bookholder.view.layout.Geometry;
 
-/** Draws what stands beside the text: footlights, reed, dog-ears, the lesson's thread, figures and words. */
+/** Draws everything around the text: footlights, reed, dog-ears, the lesson's thread, numbers and words. */
 final class MarginPainter {
     private static final List<Spot> SPOTS = List.of(Spot.values());
     private static final int BLADE_POINTS = 25;
@@ -56,12 +56,15 @@ final class MarginPainter {
         words.paint(view);
     }
 
-    /** Where rows have faded out towards the foot of the picture, and what is said there. */
+    /**
+     * The height at which rows have faded out completely towards the bottom of the picture, above the words shown
+     * there.
+     */
     double footTop(Frame view) {
         return view.geometry().footTop() - words.height(view);
     }
 
-    /** A folded corner of the page, its tip at the top left: the lit flap, and its shade. */
+    /** Draws a folded corner of the page with its tip at the top left: the lit flap and its shadow. */
     void dogEar(double x, double y, double size, double light) {
         shapes.polygon(x, y).to(x + size, y + size).to(x, y + size).fill(Palette.DOG_EAR, light);
         shapes.polygon(x, y + size)
@@ -71,7 +74,7 @@ final class MarginPainter {
                 .fill(Palette.DOG_EAR_SHADE, light);
     }
 
-    /** A tick, its angle at {@code x} and {@code middle}. */
+    /** Draws a tick whose angle is at {@code x} and {@code middle}. */
     void tick(double x, double middle, double size, double light) {
         tickPoints[0] = x - 0.1 * size;
         tickPoints[1] = middle;
@@ -83,7 +86,9 @@ final class MarginPainter {
         shapes.ribbon(Palette.TICK, light, tickPoints, tickWidths);
     }
 
-    /** Title, length and sound, above the first row of the lesson; nearer to it where the eye-line is near the top. */
+    /**
+     * Draws title, length and sound above the first row of the lesson, closer to it if the eye-line is near the top.
+     */
     private void opening(Opening opening, Geometry geometry, double light) {
         if (light <= 0) {
             return;
@@ -137,7 +142,7 @@ final class MarginPainter {
         }
     }
 
-    /** A blade held at its left end: straight and level on pace, bending up when fast, down when slow. */
+    /** Draws a blade fixed at its left end: straight and level when on pace, bent up when fast, bent down when slow. */
     private void reed(Reed reed, Geometry geometry, double light) {
         double em = geometry.em();
         double length = Math.min(1.45 * em, 0.3 * geometry.columnLeft());
@@ -164,7 +169,7 @@ final class MarginPainter {
         labels.left(reed.figure(), Face.FIGURE, geometry.small(), x - thick / 2, figureY, Palette.FIGURE, light);
     }
 
-    /** Where the blade lies when the reading is on pace. */
+    /** Draws the blade's position when the reading is on pace. */
     private void rest(double x, double y, double length, double em, double light) {
         double thick = Math.max(2, 0.028 * em);
         double left = x + length + Math.min(0.12 * em, 0.1 * length);
@@ -215,7 +220,7 @@ final class MarginPainter {
         }
     }
 
-    /** A ring when a break is coming, half a disc when it is due, a disc when it is overdue. */
+    /** Draws a ring when a break is coming, half a disc when it is due, a full disc when it is overdue. */
     private void rest(Frame view, double x, double y, double radius, int rgb) {
         double rim = Math.max(1.6, 0.16 * radius);
         shapes.disc(x, y, radius, rgb, 1);

@@ -14,9 +14,9 @@ import org.lwjgl.PointerBuffer;
 import org.lwjgl.glfw.GLFWVidMode;
 import org.lwjgl.system.MemoryStack;
 
-/** The monitors that there are at this moment, in the order in which the system lists them. Main thread only. */
+/** The monitors connected at this moment, in the order in which the system lists them. Main thread only. */
 final class Monitors {
-    /** Pictures a second where a monitor does not tell. */
+    /** Frames per second to assume if a monitor does not report its rate. */
     static final int USUAL_RATE = 60;
 
     private static final double LEAST_MILLIMETRES = 80;
@@ -27,25 +27,25 @@ final class Monitors {
     /**
      * A monitor.
      *
-     * @param handle GLFW's
-     * @param number from 1
-     * @param name as the system tells it; two of a kind may share it
+     * @param handle GLFW's handle
+     * @param number number, from 1
+     * @param name name reported by the system; two monitors of the same model may share it
      * @param x left end of its picture in screen units
      * @param y top of its picture in screen units
      * @param width in screen units
      * @param height in screen units
-     * @param rate pictures a second
-     * @param millimetres height of its picture, 0 if it is not told
+     * @param rate frames per second
+     * @param millimetres height of its picture, 0 if unknown
      */
     record Monitor(
             long handle, int number, String name, int x, int y, int width, int height, int rate, double millimetres) {
-        /** Whether a point of the desktop lies on it. */
+        /** Whether a point of the desktop is on this monitor. */
         boolean holds(int px, int py) {
             return px >= x && px < x + width && py >= y && py < y + height;
         }
     }
 
-    /** All of them; none while everything is unplugged. */
+    /** All monitors; empty while none is connected. */
     static List<Monitor> all() {
         List<Monitor> monitors = new ArrayList<>();
         PointerBuffer handles = glfwGetMonitors();
@@ -58,7 +58,7 @@ final class Monitors {
         return monitors;
     }
 
-    /** Number {@code number}, or the last one if there are fewer. */
+    /** The monitor with this number, or the last one if there are fewer. */
     static Optional<Monitor> numbered(int number) {
         List<Monitor> all = all();
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(Math.min(number, all.size()) - 1));
@@ -84,7 +84,7 @@ final class Monitors {
         }
     }
 
-    /** Some monitors report nothing, and projectors report nonsense. */
+    /** Returns a plausible rate: some monitors report nothing, and projectors report nonsense. */
     private static double believed(int reported) {
         return reported >= LEAST_MILLIMETRES && reported <= MOST_MILLIMETRES ? reported : 0;
     }

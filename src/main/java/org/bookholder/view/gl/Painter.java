@@ -8,9 +8,9 @@ import org.bookholder.view.layout.Geometry;
 import org.bookholder.view.layout.Row;
 import org.bookholder.view.page.PageView;
 
-/** Draws a whole picture: the rows, then what stands beside them. */
+/** Draws a whole picture: the rows, then everything around them. */
 final class Painter {
-    /** Height of a capital above the baseline, in ems, halved: the middle of a row. */
+    /** Half the height of a capital letter above the baseline, in ems: the middle of a row. */
     static final double MIDDLE = 0.36;
 
     private static final double RULE_EMS = 0.045;
@@ -72,7 +72,10 @@ final class Painter {
         }
     }
 
-    /** Neighbouring words of one colour. From the right, words are drawn one by one, for they may stand in any order. */
+    /**
+     * Draws neighbouring words of one colour. In text that runs from the right, words are drawn one by one, because
+     * their order on the screen may differ.
+     */
     private void stretch(
             Row row, Texts.Text text, int from, int to, double left, double baseline, int rgb, double light) {
         if (!text.places().mixed()) {
@@ -87,7 +90,7 @@ final class Painter {
         }
     }
 
-    /** Words that the author stressed have a fine rule beneath. */
+    /** Draws a fine line under words that the author stressed. */
     private void rules(Row row, int from, int to, double left, double y, int rgb, double light) {
         for (int i = from; i < to; i++) {
             int rule = row.pieces().get(i).rule();
@@ -105,7 +108,7 @@ final class Painter {
         }
     }
 
-    /** Finds the left and right end of each piece in pixels from the row's left. */
+    /** Finds the left and right end of each piece, in pixels from the left end of the row. */
     private void measure(Row row, Texts.Text text) {
         if (bounds.length < 2 * row.pieces().size()) {
             bounds = new double[4 * row.pieces().size()];

@@ -3,7 +3,7 @@ package org.bookholder.view.gl;
 import java.util.List;
 import org.bookholder.view.layout.Face;
 
-/** A text in rows, broken anew only when it or its room has changed. */
+/** A text broken into rows; it is broken again only if the text or the available width has changed. */
 final class Paragraph {
     private final Labels labels;
     private String text = "";
@@ -15,7 +15,7 @@ final class Paragraph {
         this.labels = labels;
     }
 
-    /** The words in rows no longer than {@code newWidth} pixels, unless a word is. */
+    /** Breaks the words into rows no longer than {@code newWidth} pixels, unless a single word is longer. */
     List<String> rows(String newText, double newSize, double newWidth) {
         if (newSize != size || newWidth != width || !newText.equals(text)) {
             text = newText;

@@ -11,8 +11,8 @@ import org.lwjgl.util.freetype.FT_Bitmap;
 import org.lwjgl.util.freetype.FT_GlyphSlot;
 
 /**
- * Shaped text as a picture of coverage, 0 to 255 a pixel. Glyphs are placed to 1/64 pixel along the row. One text at a time,
- * in native memory that is used again for the next. Confined to one thread.
+ * Draws shaped text as a coverage bitmap, 0 to 255 for each pixel. Glyphs are placed along the row to 1/64 pixel. Holds
+ * one text at a time, in native memory that is reused for the next. Confined to one thread.
  */
 final class Raster implements AutoCloseable {
     /** Pixels of empty margin at the left and right. */
@@ -27,7 +27,7 @@ final class Raster implements AutoCloseable {
     private int baseline;
     private ByteBuffer pixels = MemoryUtil.memAlloc(1 << 16);
 
-    /** Draws {@code shaped} text of a type size, in place of the one before. */
+    /** Draws {@code shaped} text at a type size and replaces the previous text. */
     void draw(Shaper.Shaped shaped, double size) {
         baseline = (int) Math.ceil(ASCENT * size);
         height = baseline + (int) Math.ceil(DESCENT * size);
@@ -53,12 +53,12 @@ final class Raster implements AutoCloseable {
         return height;
     }
 
-    /** The row of pixels on which the text stands, from the top. */
+    /** The baseline as a row of pixels, counted from the top. */
     int baseline() {
         return baseline;
     }
 
-    /** The coverage, row by row, until the next text is drawn. */
+    /** The coverage, row by row; valid until the next text is drawn. */
     ByteBuffer pixels() {
         return pixels;
     }
@@ -68,7 +68,7 @@ final class Raster implements AutoCloseable {
         MemoryUtil.memFree(pixels);
     }
 
-    /** A glyph that its font cannot draw is left out. */
+    /** Draws a glyph; leaves it out if its font cannot draw it. */
     private void draw(Shaper.Glyph glyph) {
         FT_GlyphSlot slot = glyph.font().face().glyph();
         if (slot == null || FT_Load_Glyph(glyph.font().face(), glyph.id(), Typeface.LOAD_FLAGS) != 0) {

@@ -37,16 +37,19 @@ import org.jspecify.annotations.Nullable;
 import org.lwjgl.glfw.GLFWMonitorCallback;
 
 /**
- * The presenter's window. Open it, {@link #run} it, close it, all on the program's main thread.
+ * The presenter's window. Open it, {@link #run} it and close it, all on the program's main thread.
  *
- * <p>It draws when something has changed, as often as the monitor shows pictures, and never waits for the session: it
- * takes the newest state before each picture and hands commands over without waiting for what becomes of them.
+ * <p>It draws when something has changed, at most at the monitor's refresh rate, and never waits for the session:
+ * before each frame it takes the newest state, and it passes commands on without waiting for their effect.
  */
 public final class ReadingWindow implements AutoCloseable {
     private static final double NANOS = 1e9;
     private static final double ROWS_PER_NOTCH = 0.5;
 
-    /** Waiting for a share of the monitor's period leaves the rest to the swap, which is paced where it can be. */
+    /**
+     * Waiting for this share of the monitor's period leaves the rest to the buffer swap, which the display paces if it
+     * can.
+     */
     private static final double WAITING_SHARE = 0.8;
 
     private final Window window;
@@ -75,7 +78,8 @@ public final class ReadingWindow implements AutoCloseable {
     /**
      * Opens the window.
      *
-     * @throws ProblemException if there is no display, or none with OpenGL 3.3; the reading can go on without a window
+     * @throws ProblemException if there is no display, or none with OpenGL 3.3; reading is still possible without a
+     *     window
      */
     public static ReadingWindow open(WindowSettings settings, Script script, WindowPlace place)
             throws ProblemException {
@@ -83,7 +87,7 @@ public final class ReadingWindow implements AutoCloseable {
         return new ReadingWindow(Window.open(script.title(), place), settings);
     }
 
-    /** What stands in the way of a reading window on this machine; empty if nothing does. */
+    /** The reason why this machine cannot show a reading window; empty if it can. */
     public static Optional<String> unavailable() {
         try {
             Glfw.start();
@@ -95,10 +99,10 @@ public final class ReadingWindow implements AutoCloseable {
     }
 
     /**
-     * Shows the session until the presenter ends it; the last command handed over is then {@link TakeCommand.Quit}.
+     * Shows the session until the presenter ends it; the last command passed on is then {@link TakeCommand.Quit}.
      *
-     * @param state gives the newest state at once
-     * @param commands takes what the presenter asks for, without waiting
+     * @param state returns the newest state without waiting
+     * @param commands accepts the presenter's commands without waiting
      * @param nanoTime a clock in nanoseconds that never goes back
      */
     public void run(Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime) {
@@ -106,9 +110,9 @@ public final class ReadingWindow implements AutoCloseable {
     }
 
     /**
-     * The same, but also returns, without a last command, when {@code ended} says that the program is to end.
+     * The same, but also returns, without a last command, when {@code ended} says that the program should end.
      *
-     * @param ended asked before each picture
+     * @param ended checked before each frame
      */
     public void run(
             Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime, BooleanSupplier ended) {
@@ -128,26 +132,26 @@ public final class ReadingWindow implements AutoCloseable {
         }
     }
 
-    /** Does what one key press does, before the next picture. */
+    /** Performs the action of one key press before the next frame. */
     public void act(Action action) {
         inputs.add(state -> perform(action, state));
     }
 
-    /** Draws a still picture of a state, as it looks when everything has come to rest. */
+    /** Draws a still picture of a state, with all motion finished. */
     public Snapshot snapshot(SessionState state) {
         Scene current = scene(state);
         takeInputs(state);
         return picture(current.settle(state));
     }
 
-    /** Draws the picture {@code seconds} after the one before. */
+    /** Draws the picture that follows {@code seconds} after the previous one. */
     public Snapshot snapshot(SessionState state, double seconds) {
         Scene current = scene(state);
         takeInputs(state);
         return picture(current.advance(state, seconds));
     }
 
-    /** Closes the window and lets go of everything it holds. */
+    /** Closes the window and frees everything it holds. */
     @Override
     public void close() {
         freeOld(glfwSetMonitorCallback(null));
@@ -157,13 +161,13 @@ public final class ReadingWindow implements AutoCloseable {
         window.close();
     }
 
-    /** How the presenter wants the window by now. */
+    /** The presenter's current window settings. */
     public WindowSettings settings() {
         Scene current = scene;
         return current == null ? settings : current.settings();
     }
 
-    /** Where the window is by now. */
+    /** The window's current place. */
     public WindowPlace place() {
         return window.place();
     }
@@ -178,12 +182,12 @@ public final class ReadingWindow implements AutoCloseable {
         return window.isOnAMonitor();
     }
 
-    /** Texts kept ready to draw, for tests of bounded memory. */
+    /** How many texts are kept ready to draw, for tests of bounded memory. */
     int textsKept() {
         return texts.count();
     }
 
-    /** Whether a new picture was shown. */
+    /** Draws a frame if something has changed; returns whether a new picture was shown. */
     private boolean frame(SessionState state, double seconds) {
         if (glfwWindowShouldClose(window.handle())) {
             glfwSetWindowShouldClose(window.handle(), false);
@@ -281,7 +285,10 @@ public final class ReadingWindow implements AutoCloseable {
         }
     }
 
-    /** Some displays do not pace the swap; and a picture that did not change was not swapped at all. */
+    /**
+     * Waits for the next frame, because some displays do not pace the swap, and an unchanged picture was not swapped at
+     * all.
+     */
     private void waitForNext(long began, LongSupplier nanoTime, boolean shown) {
         double period = 1.0 / window.refreshRate() * (shown ? WAITING_SHARE : 1);
         double left = period - (nanoTime.getAsLong() - began) / NANOS;

@@ -16,7 +16,7 @@ import static org.lwjgl.opengl.GL33C.glGetShaderi;
 import static org.lwjgl.opengl.GL33C.glLinkProgram;
 import static org.lwjgl.opengl.GL33C.glShaderSource;
 
-/** The one shader program: coverage from a texture or full, times colour, fading towards the picture's edges. */
+/** The only shader program: coverage (from a texture, or full) times colour, faded towards the edges of the picture. */
 final class Shaders {
     private static final String VERTEX = """
             #version 330 core

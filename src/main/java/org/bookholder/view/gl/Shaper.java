@@ -31,8 +31,8 @@ import org.lwjgl.util.harfbuzz.hb_glyph_info_t;
 import org.lwjgl.util.harfbuzz.hb_glyph_position_t;
 
 /**
- * Turns text into glyphs with their places: kerning, ligatures, runs from right to left (Unicode Standard Annex 9, by the
- * JDK's Bidi), and another font where one lacks a character. A character that no font has is shown as its number.
+ * Turns text into glyphs and their positions, with kerning, ligatures, runs from right to left (Unicode Standard Annex
+ * 9, by the JDK's Bidi), and other fonts for missing characters. A character that no font has is shown as its number.
  */
 final class Shaper implements TextMeasure {
     private static final double UNITS = 64;
@@ -48,8 +48,8 @@ final class Shaper implements TextMeasure {
     /**
      * Text as glyphs.
      *
-     * @param glyphs from left to right
-     * @param places where each char stands
+     * @param glyphs glyphs from left to right
+     * @param places position of each char
      */
     record Shaped(List<Glyph> glyphs, Extents places) {
         /** Length in pixels. */
@@ -61,14 +61,16 @@ final class Shaper implements TextMeasure {
     /**
      * A glyph.
      *
-     * @param font the font that has it
+     * @param font the font that contains it
      * @param id its number in the font
-     * @param x where it is drawn, in pixels from the left
-     * @param y above the baseline in pixels
+     * @param x position in pixels from the left
+     * @param y height above the baseline in pixels
      */
     record Glyph(Typeface font, int id, double x, double y) {}
 
-    /** A stretch of chars that run one way and that one font has; without a font their numbers are shown. */
+    /**
+     * A run of chars in one direction and from one font; if it has no font, the numbers of the characters are shown.
+     */
     private record Run(int from, int to, boolean rightToLeft, Optional<Typeface> font) {}
 
     @Override
@@ -78,7 +80,7 @@ final class Shaper implements TextMeasure {
                         text, t -> shape(t, face, MEASURING_SIZE, false).advance() / MEASURING_SIZE);
     }
 
-    /** Shapes {@code text} at {@code size} pixels, set as a whole from the left or from the right. */
+    /** Shapes {@code text} at {@code size} pixels; the text as a whole runs from the left or from the right. */
     Shaped shape(String text, Face face, double size, boolean rightToLeft) {
         List<Glyph> glyphs = new ArrayList<>();
         Extents places = new Extents(text.length());
@@ -94,7 +96,7 @@ final class Shaper implements TextMeasure {
         return new Shaped(glyphs, places);
     }
 
-    /** The runs of a text as they stand from left to right. */
+    /** The runs of a text in visual order, from left to right. */
     private List<Run> runs(String text, Face face, boolean rightToLeft) {
         if (!rightToLeft && !Bidi.requiresBidi(text.toCharArray(), 0, text.length())) {
             return byFont(text, 0, text.length(), false, face);
@@ -119,7 +121,7 @@ final class Shaper implements TextMeasure {
         return runs;
     }
 
-    /** Chars that run one way, cut where another font is needed; in the order in which they are read. */
+    /** Splits chars of one direction where another font is needed; in reading order. */
     private List<Run> byFont(String text, int from, int to, boolean rightToLeft, Face face) {
         if (fonts.ownHasAll(face, text, from, to)) {
             return List.of(new Run(from, to, rightToLeft, Optional.of(fonts.of(face))));
@@ -142,7 +144,7 @@ final class Shaper implements TextMeasure {
         return runs;
     }
 
-    /** A character with the marks and joiners that belong to it, which must come from one font. */
+    /** The end of a character with its marks and joiners, which must come from one font. */
     private static int clusterEnd(String text, int from, int to) {
         int end = from + Character.charCount(text.codePointAt(from));
         while (end < to && joins(text.codePointAt(end))) {
@@ -169,7 +171,7 @@ final class Shaper implements TextMeasure {
         return end;
     }
 
-    /** The numbers of characters in place of them, each in brackets. */
+    /** Shows characters as their numbers, each in brackets. */
     private static double standIn(
             String text, Run run, Typeface font, Face face, double pen, List<Glyph> glyphs, Extents places) {
         String number = String.format(Locale.ROOT, "[%04X]", text.codePointAt(run.from()));
@@ -180,7 +182,7 @@ final class Shaper implements TextMeasure {
         return end;
     }
 
-    /** Shapes {@code chars}; {@code clusters} says to which char of the whole text each of them belongs. */
+    /** Shapes {@code chars}; {@code clusters} gives the char of the whole text to which each of them belongs. */
     private static double shape(
             String chars,
             int[] clusters,
@@ -216,7 +218,7 @@ final class Shaper implements TextMeasure {
         }
     }
 
-    /** Figures of one width, so that a running clock does not dance. */
+    /** Digits of equal width, so that a running clock does not jitter. */
     private static hb_feature_t.Buffer tabular(MemoryStack stack) {
         hb_feature_t.Buffer features = hb_feature_t.calloc(1, stack);
         if (!hb_feature_from_string("tnum", features.get(0))) {

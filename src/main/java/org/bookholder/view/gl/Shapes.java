@@ -1,18 +1,18 @@
 package org.bookholder.view.gl;
 
 /**
- * Convex polygons, ribbons and discs whose edges are softened over one pixel. Its arrays are used again for each shape, so
- * that drawing leaves nothing to be collected. Confined to one thread.
+ * Draws convex polygons, ribbons and discs with edges softened over one pixel. Its arrays are reused for each shape, so
+ * drawing creates no garbage. Confined to one thread.
  */
 final class Shapes {
     private static final double HALF = 0.5;
     private static final int DISC_CORNERS = 28;
     private static final int BAR_CORNERS = 16;
 
-    /** Corners of a polygon and points of a ribbon, at most. */
+    /** The most corners of a polygon or points of a ribbon. */
     private static final int MOST = 64;
 
-    /** Along a ribbon: outer edge, inner edge, inner edge, outer edge. */
+    /** Lines along a ribbon: outer edge, inner edge, inner edge, outer edge. */
     private static final int LINES = 4;
 
     private final Canvas canvas;
@@ -32,7 +32,7 @@ final class Shapes {
         return to(x, y);
     }
 
-    /** The next corner of the polygon. */
+    /** Adds the next corner of the polygon. */
     Shapes to(double x, double y) {
         ring[2 * corners] = x;
         ring[2 * corners + 1] = y;
@@ -45,7 +45,7 @@ final class Shapes {
         fill(rgb, light, corners);
     }
 
-    /** A bar from x to x with round ends, {@code thick} pixels high. */
+    /** Draws a bar from {@code left} to {@code right} with round ends, {@code thick} pixels high. */
     void bar(double left, double right, double middle, double thick, int rgb, double light) {
         double radius = thick / 2;
         for (int i = 0; i < BAR_CORNERS; i++) {
@@ -63,14 +63,14 @@ final class Shapes {
         fill(rgb, light, DISC_CORNERS);
     }
 
-    /** The lower part of a disc, {@code share} of its height. */
+    /** Draws the lower part of a disc, {@code share} of its height. */
     void lowerDisc(double x, double y, double radius, double share, int rgb, double light) {
         double rise = Math.asin(Math.max(-1, Math.min(1, 1 - 2 * share)));
         arc(x, y, radius, rise, Math.PI - 2 * rise);
         fill(rgb, light, DISC_CORNERS);
     }
 
-    /** A band along points, as x, y pairs, with a thickness at each. */
+    /** Draws a band along points, given as x, y pairs, with a thickness at each point. */
     void ribbon(int rgb, double light, double[] points, double[] thick) {
         int count = thick.length;
         for (int i = 0; i < count; i++) {
@@ -110,7 +110,7 @@ final class Shapes {
         canvas.corner(band[at], band[at + 1], rgb, band[at + 2]);
     }
 
-    /** Fills the polygon that lies in {@link #ring}. */
+    /** Fills the polygon stored in {@link #ring}. */
     private void fill(int rgb, double light, int count) {
         for (int i = 0; i < count; i++) {
             soften(i, count);
@@ -147,7 +147,10 @@ final class Shapes {
         }
     }
 
-    /** Steps half a pixel inwards and outwards from both edges at a corner, no further than three where it is sharp. */
+    /**
+     * Moves a corner half a pixel inwards and outwards from both edges, but no further than three pixels if the corner
+     * is sharp.
+     */
     private void soften(int i, int count) {
         int before = (i + count - 1) % count;
         int after = (i + 1) % count;

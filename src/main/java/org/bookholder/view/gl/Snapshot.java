@@ -12,7 +12,7 @@ import org.bookholder.problem.ProblemException;
 import org.lwjgl.stb.STBImageWrite;
 import org.lwjgl.system.MemoryUtil;
 
-/** A picture as it was drawn. */
+/** A copy of a picture that was drawn. */
 public final class Snapshot {
     private static final int CHANNELS = 3;
 
@@ -26,7 +26,7 @@ public final class Snapshot {
         this.rgb = rgb;
     }
 
-    /** Reads the picture that was drawn last and not yet shown. */
+    /** Reads the picture that was drawn last and has not been shown yet. */
     static Snapshot read(int width, int height) {
         ByteBuffer pixels = MemoryUtil.memAlloc(width * height * CHANNELS);
         try {

@@ -11,11 +11,11 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Stream;
 
-/** Finds font files that the system has, for characters that Inter lacks. */
+/** Finds font files on the system for characters that Inter lacks. */
 final class SystemFonts {
     private static final int DEEP = 6;
 
-    /** Upright sans-serif families of wide coverage come first; other files follow. */
+    /** Upright sans-serif families that cover many characters come first; other files follow. */
     private static final List<String> LIKELY = List.of(
             "notosanscjk-bold",
             "notosanscjk",
@@ -35,7 +35,7 @@ final class SystemFonts {
 
     private SystemFonts() {}
 
-    /** Font files in the usual folders of this system, the likeliest first. */
+    /** Font files in the usual folders of this system, the most promising first. */
     static List<Path> find() {
         String home = Objects.requireNonNullElse(System.getProperty("user.home"), "");
         String windows = Objects.requireNonNullElse(System.getenv("WINDIR"), "C:\\Windows");
@@ -51,7 +51,7 @@ final class SystemFonts {
                 .toList());
     }
 
-    /** Font files in {@code folders} and below; a folder that is missing or cannot be read has none. */
+    /** Font files in {@code folders} and their subfolders; a missing or unreadable folder counts as empty. */
     static List<Path> find(List<Path> folders) {
         List<Path> files = new ArrayList<>();
         for (Path folder : folders) {

@@ -25,11 +25,12 @@ import org.bookholder.view.layout.Flow;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Texts as textures, each shaped and drawn once when it is first needed. Those used longest ago are let go, so that a
- * script of any length takes no more than a screenful or two. Confined to the thread of the OpenGL context.
+ * Keeps texts as textures; each is shaped and drawn once, when it is first needed. The least recently used ones are
+ * freed, so that a script of any length takes no more memory than a screenful or two. Confined to the thread of the
+ * OpenGL context.
  */
 final class Texts implements AutoCloseable {
-    /** More than are on the screen at any time. */
+    /** More texts than are ever on the screen at once. */
     static final int MOST = 160;
 
     private final Shaper shaper;
@@ -41,7 +42,7 @@ final class Texts implements AutoCloseable {
         this.shaper = shaper;
     }
 
-    /** What a text is known by; changed in place where it only asks. */
+    /** The key of a text; one instance is changed in place for look-ups. */
     private static final class Key {
         private String text = "";
         private Face face = Face.READING;
@@ -74,11 +75,11 @@ final class Texts implements AutoCloseable {
     /**
      * A text ready to draw.
      *
-     * @param texture its name
-     * @param width of the texture in pixels
-     * @param height of the texture in pixels
-     * @param baseline in pixels from the texture's top
-     * @param places where each char stands
+     * @param texture OpenGL's name of the texture
+     * @param width width of the texture in pixels
+     * @param height height of the texture in pixels
+     * @param baseline baseline in pixels from the top of the texture
+     * @param places position of each char
      */
     record Text(int texture, int width, int height, int baseline, Extents places) {
         /** Length in pixels. */
@@ -87,12 +88,12 @@ final class Texts implements AutoCloseable {
         }
     }
 
-    /** The text at a type size in pixels, set from the left or from the right as it begins. */
+    /** The text at a type size in pixels; its first letter decides whether it runs from the left or from the right. */
     Text get(String text, Face face, double size) {
         return get(text, face, size, Flow.rightToLeft(text));
     }
 
-    /** The text at a type size in pixels, set from the left or from the right. */
+    /** The text at a type size in pixels, running from the left or from the right. */
     Text get(String text, Face face, double size, boolean rightToLeft) {
         long fine = Math.round(size * 64);
         Text known = texts.get(wanted.of(text, face, fine, rightToLeft));
@@ -104,12 +105,12 @@ final class Texts implements AutoCloseable {
         return known;
     }
 
-    /** How many are kept. */
+    /** How many texts are kept. */
     int count() {
         return texts.size();
     }
 
-    /** Lets go of all. */
+    /** Frees all textures. */
     @Override
     public void close() {
         texts.values().forEach(text -> glDeleteTextures(text.texture()));

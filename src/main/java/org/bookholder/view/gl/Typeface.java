@@ -16,28 +16,28 @@ import org.jspecify.annotations.Nullable;
 import org.lwjgl.system.MemoryUtil;
 import org.lwjgl.util.freetype.FT_Face;
 
-/** One font file, open for shaping and drawing at one size at a time. Confined to one thread. */
+/** An open font file, used for shaping and drawing at one size at a time. Confined to one thread. */
 final class Typeface implements AutoCloseable {
     static final int LOAD_FLAGS = FT_LOAD_NO_HINTING | FT_LOAD_NO_BITMAP;
 
     private static final int UNITS = 64;
     private static final int DOTS_PER_INCH = 72;
 
-    /** The letters of European languages, without marks of their own. */
+    /** The code points below this are the letters of European languages, without separate marks. */
     private static final int COMMON = 0x250;
 
     private final FT_Face face;
     private final long shaping;
     private final @Nullable ByteBuffer bytes;
 
-    /** What the font has of the commonest characters, as far as it was asked. */
+    /** Which of the most common characters the font has, as far as looked up. */
     private final BitSet had = new BitSet(COMMON);
 
     private final BitSet asked = new BitSet(COMMON);
 
     private long size;
 
-    /** Takes over the face and, if it was opened from memory, its bytes. */
+    /** Takes ownership of the face and, if it was opened from memory, of its bytes. */
     Typeface(FT_Face face, @Nullable ByteBuffer bytes) {
         this.face = face;
         this.bytes = bytes;

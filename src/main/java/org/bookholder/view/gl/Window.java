@@ -13,7 +13,7 @@ import org.lwjgl.glfw.Callbacks;
 import org.lwjgl.opengl.GL;
 import org.lwjgl.system.MemoryStack;
 
-/** A window with an OpenGL 3.3 context on some monitor. Main thread only. */
+/** A window with an OpenGL 3.3 context. Main thread only. */
 final class Window implements AutoCloseable {
     private final long handle;
     private final WindowPlace place;
@@ -24,7 +24,7 @@ final class Window implements AutoCloseable {
     private Screen screen = new Screen(0, 0, 0, 0);
     private boolean fullScreen;
 
-    /** The monitor that the presenter wants, by its name and number: it may be unplugged and come back. */
+    /** The monitor that the presenter wants, by name and number, because it may be unplugged and come back. */
     private String wantedName = "";
 
     private int wanted;
@@ -38,12 +38,12 @@ final class Window implements AutoCloseable {
         this.wanted = place.monitor();
     }
 
-    /** Opens a window; GLFW must run. */
+    /** Opens a window; GLFW must be running. */
     static Window open(String title, WindowPlace place) throws ProblemException {
         return open(title, place, ContentScale.ofSystem());
     }
 
-    /** The same where monitors have a scale other than the system tells. */
+    /** The same, with monitor scales that differ from those the system reports. */
     static Window open(String title, WindowPlace place, ContentScale scale) throws ProblemException {
         glfwDefaultWindowHints();
         glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
@@ -79,7 +79,7 @@ final class Window implements AutoCloseable {
         return handle;
     }
 
-    /** Goes to the whole of the monitor that the window is on, or back to a window. */
+    /** Fills the monitor that the window is on, or goes back to a window. */
     void toggleFullScreen() {
         if (!fullScreen) {
             under().ifPresent(this::want);
@@ -88,7 +88,7 @@ final class Window implements AutoCloseable {
         settle();
     }
 
-    /** Goes to the next monitor; says whether there is another. */
+    /** Moves to the next monitor; returns whether there is another one. */
     boolean toNextMonitor() {
         List<Monitor> all = Monitors.all();
         if (all.size() < 2) {
@@ -100,14 +100,14 @@ final class Window implements AutoCloseable {
         return true;
     }
 
-    /** A monitor was plugged in or pulled out. */
+    /** Call this when a monitor was plugged in or unplugged. */
     void monitorsChanged() {
         monitorsChanged = true;
     }
 
     /**
-     * After a monitor was pulled out, the picture fills another one; it goes back when the monitor does. A window that is no
-     * longer on any monitor comes to one and stays there.
+     * After its monitor is unplugged, a full-screen picture fills another one, and returns when the monitor does. A
+     * window that is no longer on any monitor moves to one and stays there.
      */
     void followMonitors() {
         if (monitorsChanged) {
@@ -119,7 +119,7 @@ final class Window implements AutoCloseable {
         }
     }
 
-    /** Where the window is, to be opened there again. */
+    /** The window's place, so that it can be opened there again. */
     WindowPlace place() {
         return new WindowPlace(fullScreen, wanted, place.width(), place.height(), place.visible());
     }
@@ -129,7 +129,7 @@ final class Window implements AutoCloseable {
         wantedName = monitor.name();
     }
 
-    /** The monitor that is wanted, or the best in its stead. */
+    /** The wanted monitor, or the best substitute. */
     private Optional<Monitor> chosen() {
         List<Monitor> all = Monitors.all();
         return all.stream()
@@ -139,7 +139,7 @@ final class Window implements AutoCloseable {
                 .or(() -> all.stream().findFirst());
     }
 
-    /** Brings the window to where it is wanted. */
+    /** Moves the window to its wanted place. */
     private void settle() {
         Optional<Monitor> monitor = chosen();
         current = Optional.empty();
@@ -161,7 +161,7 @@ final class Window implements AutoCloseable {
         glfwSwapInterval(1);
     }
 
-    /** The monitor that holds the window's middle. */
+    /** The monitor on which the window's centre is. */
     private Optional<Monitor> under() {
         try (MemoryStack stack = MemoryStack.stackPush()) {
             var x = stack.mallocInt(1);
@@ -176,12 +176,12 @@ final class Window implements AutoCloseable {
         }
     }
 
-    /** Whether the window's middle is on any monitor. */
+    /** Whether the window's centre is on any monitor. */
     boolean isOnAMonitor() {
         return under().isPresent();
     }
 
-    /** Asked for each picture, and looked up only when the window has gone elsewhere. */
+    /** The window's monitor. Called for each frame; looked up again only if the window has moved. */
     private Optional<Monitor> current() {
         if (current.isEmpty()) {
             current = under().or(this::chosen);
@@ -189,12 +189,12 @@ final class Window implements AutoCloseable {
         return current;
     }
 
-    /** The window was moved. */
+    /** Call this when the window was moved. */
     void moved() {
         current = Optional.empty();
     }
 
-    /** The picture's size now; width and height are 0 while the window is minimised. */
+    /** The current size of the picture; width and height are 0 while the window is minimised. */
     Screen screen() {
         glfwGetFramebufferSize(handle, pictureWidth, pictureHeight);
         glfwGetWindowSize(handle, null, unitHeight);
@@ -212,7 +212,7 @@ final class Window implements AutoCloseable {
         return screen;
     }
 
-    /** Pictures a second that the monitor shows. */
+    /** The monitor's refresh rate, in frames per second. */
     int refreshRate() {
         Optional<Monitor> monitor = current();
         return monitor.isPresent() ? monitor.get().rate() : Monitors.USUAL_RATE;

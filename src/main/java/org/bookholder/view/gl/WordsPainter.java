@@ -9,19 +9,22 @@ import org.bookholder.view.layout.Geometry;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Draws the words that stand beneath the right footlight and above the thread, and the count. Where there is too little room
- * beside the text, what would stand there stands above the thread.
+ * Draws the words below the right footlight and above the thread, and the countdown number. If there is too little room
+ * beside the text, the words that belong there are drawn above the thread.
  */
 final class WordsPainter {
     private static final double ROW = 1.25;
 
-    /** From the middle of the figures at the foot to clear of them, in their size. */
+    /** Distance from the middle of the numbers at the bottom to just above them, in multiples of their size. */
     private static final double FIGURES = 0.65;
 
-    /** From there to the middle of the lowest row above them, in its size. */
+    /** Distance from there to the middle of the lowest row above them, in multiples of that row's size. */
     private static final double LOWEST = 0.7;
 
-    /** From the middle of the highest row to where the script has faded out, in its size. */
+    /**
+     * Distance from the middle of the highest row to the height at which the script has faded out, in multiples of that
+     * row's size.
+     */
     private static final double CLEAR = 1.05;
 
     private final Labels labels;
@@ -52,7 +55,7 @@ final class WordsPainter {
         above(message, view.caption(Spot.MESSAGE), geometry, line);
     }
 
-    /** How much higher the words above the thread reach than the foot of the picture does without them, in pixels. */
+    /** How much higher the bottom area of the picture reaches because of the words above the thread, in pixels. */
     double height(Frame view) {
         Geometry geometry = view.geometry();
         Caption said = view.caption(Spot.MESSAGE);
@@ -69,7 +72,7 @@ final class WordsPainter {
         return rows == 0 ? 0 : Math.max(0, middle(rows - 1, geometry) + CLEAR * geometry.said() - usual);
     }
 
-    /** How far above the figures at the foot the middle of a row stands; the lowest is 0. */
+    /** How far above the numbers at the bottom the middle of a row is; row 0 is the lowest. */
     private static double middle(int row, Geometry geometry) {
         return FIGURES * geometry.small() + (LOWEST + row * ROW) * geometry.said();
     }
@@ -78,7 +81,7 @@ final class WordsPainter {
         return count.text().length() <= 2;
     }
 
-    /** What has no room beside the text, if anything has not. */
+    /** The caption that does not fit beside the text, if any. */
     private @Nullable Caption displaced(Frame view) {
         Geometry geometry = view.geometry();
         Caption count = view.caption(Spot.COUNT);
@@ -97,7 +100,7 @@ final class WordsPainter {
         return geometry.width() - geometry.margin() - besideLeft(geometry);
     }
 
-    /** Whether each row has room. */
+    /** Whether every row fits. */
     private boolean fits(Caption caption, double size, Geometry geometry) {
         double room = besideRoom(geometry);
         List<String> rows = besides.rows(caption.text(), size, room);
@@ -109,7 +112,10 @@ final class WordsPainter {
         return true;
     }
 
-    /** As large as the text; where there is little room, in the middle of it. */
+    /**
+     * Draws the countdown number as large as the text, beside it or, if there is little room there, in the middle of
+     * that room.
+     */
     private void number(Caption caption, Geometry geometry) {
         double size = 1.2 * geometry.em();
         double right = geometry.columnRight();
@@ -137,7 +143,7 @@ final class WordsPainter {
         return place.rows(caption.text(), geometry.said(), 0.9 * geometry.width());
     }
 
-    /** Sets rows above the thread, {@code lift} rows higher than the lowest; returns how many rows are taken by now. */
+    /** Draws rows above the thread, {@code lift} rows above the lowest; returns how many rows are now in use. */
     private int above(Paragraph place, @Nullable Caption caption, Geometry geometry, int lift) {
         if (caption == null) {
             return lift;
