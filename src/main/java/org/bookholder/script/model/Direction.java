@@ -1,7 +1,7 @@
 package org.bookholder.script.model;
 
 /**
- * Text for the presenter's eyes that is not spoken.
+ * Text that is shown to the presenter but not spoken.
  *
  * @param text plain text, without mark-up
  * @param paragraph paragraph number, from 0

@@ -3,13 +3,13 @@ package org.bookholder.script.model;
 import java.util.List;
 
 /**
- * One lesson's script: settings from its front matter, and what the presenter sees in order.
+ * One lesson's script: the settings from its front matter, and everything that the presenter sees, in order.
  *
- * @param title the lesson's title, from the front matter, else its first heading, else the file's name
- * @param source where the script came from, for messages: usually the file's path as given
+ * @param title the lesson's title: from the front matter, otherwise its first heading, otherwise the file's name @param
+ *     source origin of the script, for messages: usually the file's path as given
  * @param settings target pace, language and how lines are broken
- * @param elements lines to be read and directions between them, in script order
- * @param facts what in it is to be looked at again some day, in script order
+ * @param elements the lines to be read and the directions between them, in script order
+ * @param facts the statements that must be checked again some day, in script order
  */
 public record Script(
         String title, String source, ScriptSettings settings, List<ScriptElement> elements, List<AgeingFact> facts) {
@@ -19,7 +19,7 @@ public record Script(
         facts = List.copyOf(facts);
     }
 
-    /** A script in which nothing ages. */
+    /** A script without facts that age. */
     public Script(String title, String source, ScriptSettings settings, List<ScriptElement> elements) {
         this(title, source, settings, elements, List.of());
     }
@@ -37,7 +37,7 @@ public record Script(
                 .toList();
     }
 
-    /** Words as spoken, by the preferred spoken form of each word: the count that pace and running time use. */
+    /** Number of words as spoken, by the preferred spoken form of each word; used for pace and running time. */
     public int spokenWords() {
         return lines().stream().mapToInt(ScriptLine::spokenWords).sum();
     }

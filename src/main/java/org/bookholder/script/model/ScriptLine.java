@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * The unit that is read, noted and picked up: a sentence, or what the author put on one source line.
+ * The unit that is read, logged and picked up: a sentence, or whatever the author put on one source line.
  *
  * @param number line number in the script, from 1 (only lines count, directions do not)
  * @param words the words in reading order, at least one
@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
  * @param sourceLine line of the source file, from 1
  */
 public record ScriptLine(int number, List<ScriptWord> words, int paragraph, int sourceLine) implements ScriptElement {
-    /** Copies the list and checks that there is a word. */
+    /** Copies the list and checks that there is at least one word. */
     public ScriptLine {
         words = List.copyOf(words);
         if (words.isEmpty()) {
@@ -25,7 +25,7 @@ public record ScriptLine(int number, List<ScriptWord> words, int paragraph, int 
         return words.stream().map(ScriptWord::written).collect(Collectors.joining(" "));
     }
 
-    /** Words as spoken, by the preferred spoken form of each word. */
+    /** Number of words as spoken, by the preferred spoken form of each word. */
     public int spokenWords() {
         return words.stream().mapToInt(w -> w.spoken().get(0).size()).sum();
     }

@@ -1,12 +1,12 @@
 package org.bookholder.script.model;
 
 /**
- * What the front matter of a script settles.
+ * The settings in a script's front matter.
  *
  * @param targetPace words per minute, pauses included, {@value #MIN_PACE} to {@value #MAX_PACE}
  * @param language BCP 47 language tag of the script
  * @param lineBreaks what makes a line
- * @param contractions whether contractions may be read in full, and the other way about
+ * @param contractions whether contractions may be read in full, and full forms contracted
  */
 public record ScriptSettings(int targetPace, String language, LineBreaks lineBreaks, Wording contractions) {
     /** Common practice: 100 words a minute for a lively delivery to camera. */
@@ -26,11 +26,11 @@ public record ScriptSettings(int targetPace, String language, LineBreaks lineBre
         AS_WRITTEN
     }
 
-    /** How far the reader may depart from what is written. */
+    /** How far the reader may depart from the written text. */
     public enum Wording {
-        /** "It's" and "it is" are read for each other, as is natural in speech. */
+        /** "It's" and "it is" may be read for each other, as is natural in speech. */
         FREE,
-        /** To say one where the other is written is a misreading. */
+        /** Saying one where the other is written is a misreading. */
         AS_WRITTEN
     }
 

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /**
- * What is written as one piece and spoken as one piece: usually a word, sometimes several that have one spoken form
- * together ("$2.5 million", "5 pm").
+ * A unit of writing and speech: usually one word, sometimes several words that share a spoken form ("$2.5 million", "5
+ * pm").
  *
- * @param written as shown to the presenter, with its punctuation; a dash or ellipsis standing free belongs to the word
+ * @param written as shown to the presenter, with its punctuation; a dash or ellipsis between spaces belongs to the word
  *     before it
  * @param spoken the ways to say it, the preferred one first, at least one; each is one or more words as spoken, in
  *     lower case, letters and apostrophes only
@@ -28,7 +28,7 @@ public record ScriptWord(String written, List<List<String>> spoken, Emphasis emp
         STRONG
     }
 
-    /** Copies the lists and checks that something is spoken. */
+    /** Copies the lists and checks that there is something to speak. */
     public ScriptWord {
         spoken = spoken.stream().map(List::copyOf).toList();
         if (spoken.isEmpty() || spoken.stream().anyMatch(List::isEmpty)) {

@@ -174,7 +174,7 @@ final class AbbreviationRule implements NormalizationRule {
                 : new SpokenSpan(dotted.end(), dottedLetters(dotted));
     }
 
-    /** Reads "U.S.", whatever follows it. */
+    /** Reads initials such as "U.S.", whatever follows them. */
     static @Nullable SpokenSpan dottedLettersAt(String text, int from, int to) {
         Matcher dotted = NormalizationRule.match(DOTTED_LETTERS, text, from, to);
         return dotted == null ? null : new SpokenSpan(dotted.end(), dottedLetters(dotted));

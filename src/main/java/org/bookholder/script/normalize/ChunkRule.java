@@ -7,9 +7,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Says what no other rule knows, piece by piece: "12-inch", "MP3", "C++", "and/or", "cart.py", "info@example.com". */
+/**
+ * Reads whatever no other rule knows, piece by piece: "12-inch", "MP3", "C++", "and/or", "cart.py", "info@example.com".
+ */
 final class ChunkRule {
-    /** Beyond this many pieces only the preferred form of each is kept. */
+    /** If there are more pieces than this, only the preferred form of each is kept. */
     private static final int MOST_PIECES = 40;
 
     private static final Pattern NUMBER = Pattern.compile(NormalizationRule.NUMBER);
@@ -21,7 +23,7 @@ final class ChunkRule {
     private static final Pattern ADDRESS = Pattern.compile("[\\p{L}\\d]\\.\\p{L}|@|:/");
     private static final Pattern HYPHENATED = Pattern.compile("[\\p{L}\\p{M}']{1,40}-[\\p{L}\\p{M}']{1,40}");
 
-    /** Beginnings that are no words of their own, so that what follows a hyphen does not count as another word. */
+    /** Prefixes that are not words by themselves, so that what follows the hyphen does not count as another word. */
     private static final Pattern PREFIXED =
             Pattern.compile("(?:anti|bi|co|de|dis|mid|mis|multi|non|pre|re|semi|sub|tri|un)-.*");
 
@@ -66,7 +68,7 @@ final class ChunkRule {
         this.number = number;
     }
 
-    /** The ways to say {@code chunk}, a written word in plain typography; none if there is nothing in it to say. */
+    /** The ways to say {@code chunk}, a written word in plain typography; none if it contains nothing to say. */
     SpokenForms of(String chunk) {
         List<SpokenForms> pieces = new ArrayList<>();
         int at = 0;
@@ -180,7 +182,10 @@ final class ChunkRule {
                 : rate ? SpokenForms.of("per", "a", "slash") : SpokenForms.of("", "or", "slash");
     }
 
-    /** A stop between small letters or digits is said; one before a capital is a sentence end without its space. */
+    /**
+     * Whether a full stop belongs to a word: one between lower-case letters or digits is said, one before a capital is
+     * the end of a sentence whose space is missing.
+     */
     private static boolean isInWord(String chunk, int at) {
         char next = chunk.charAt(at + 1);
         return Character.isLetterOrDigit(chunk.charAt(at - 1))

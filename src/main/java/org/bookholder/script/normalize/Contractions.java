@@ -8,8 +8,9 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Which English contractions stand for which words, by rule: a negated auxiliary ("don't"), or a pronoun or the like with
- * a verb ("it's", "they'll"). Possessives ("the wheel's") are none. Words are in lower case with a plain apostrophe.
+ * Finds by rule which words an English contraction stands for: a negated auxiliary ("don't"), or a pronoun or similar
+ * word with a verb ("it's", "they'll"). Possessives ("the wheel's") are not contractions. Words are in lower case with
+ * a plain apostrophe.
  */
 public final class Contractions {
     private static final List<String> NEGATED = List.of(
@@ -65,17 +66,20 @@ public final class Contractions {
         return all;
     }
 
-    /** What may be said for a written word in full or contracted, the likeliest first: for "it's" both "it is" and "it has". */
+    /**
+     * What may be said instead of a written word, in full or contracted, most likely first: for "it's" both "it is" and
+     * "it has".
+     */
     public static Set<List<String>> others(String word) {
         return ENGLISH.others.getOrDefault(word, Set.of());
     }
 
-    /** The contractions that may stand for two words one after the other; none if they are not contracted. */
+    /** The contractions that may stand for two consecutive words; none if these are never contracted. */
     public static Set<String> contracted(String first, String second) {
         return ENGLISH.contracted.getOrDefault(List.of(first, second), Set.of());
     }
 
-    /** Both ways to look a contraction up, while they are filled. */
+    /** Holds the two look-up tables while they are being filled. */
     private static final class Table {
         private final Map<String, Set<List<String>>> others = new HashMap<>();
         private final Map<List<String>, Set<String>> contracted = new HashMap<>();

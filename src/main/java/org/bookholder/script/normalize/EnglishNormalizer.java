@@ -6,14 +6,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-/** English with its numbers, money, times, dates, units, abbreviations and letters. */
+/** Normalizes English: numbers, money, times, dates, units, abbreviations and letters. */
 final class EnglishNormalizer implements TextNormalizer {
     private static final Set<String> MONTH_STARTS =
             Set.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
     private static final Pattern NUMERAL_START = Pattern.compile(
             "the \\d|['#~<>\\u00b1\\u2248+(.-]{0,2}\\d|(?:US|A|C|CA|NZ)?[$£€¥₹]|[\\u00bc-\\u00be\\u2150-\\u215e]|[Nn](?:o|r|um)\\.");
 
-    /** Said without the apostrophe that stands for letters left out at the front. */
+    /** Words said without the leading apostrophe that replaces omitted letters. */
     private static final Set<String> SHORTENED_FRONT =
             Set.of("'tis", "'twas", "'em", "'til", "'cause", "'bout", "'cept");
 
@@ -53,7 +53,9 @@ final class EnglishNormalizer implements TextNormalizer {
         return heard != null ? heard : new SpokenSpan(chunkEnd, chunk(text.substring(from, chunkEnd)));
     }
 
-    /** Small letters, more than any abbreviation has: most words, which need no rule. */
+    /**
+     * Whether there are more lower-case letters than any abbreviation has. Most words are like this and need no rule.
+     */
     private static boolean isLongWord(String text, int from, int end) {
         int last = end;
         while (last > from && ",.;:!?".indexOf(text.charAt(last - 1)) >= 0) {

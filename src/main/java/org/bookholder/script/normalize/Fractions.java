@@ -18,7 +18,7 @@ final class Fractions {
         this.numbers = numbers;
     }
 
-    /** Reads a fraction, whatever follows it; null if there is none. */
+    /** Reads a fraction, whatever follows it; returns null if there is none. */
     @Nullable SpokenSpan at(String text, int from, int to) {
         Matcher m = NormalizationRule.match(MIXED, text, from, to);
         if (m != null && isProper(m.group(2), m.group(3))) {

@@ -5,9 +5,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** A run of letters as English speakers say it: a word, letter by letter ("USB"), or in parts ("JavaScript"). */
+/** How English speakers say a run of letters: as a word, letter by letter ("USB"), or in parts ("JavaScript"). */
 final class LetterForms {
-    /** Short words that someone may set in capitals for stress; nobody spells them. */
+    /** Short words that authors may write in capitals for stress; nobody spells them out. */
     private static final Set<String> STRESSED = Set.of("""
             all and any are as at be big but buy by can cut day did do end far few for get go got had has he her him his
             how if in is its let lot may me my new no nor not now of off old on one or our out own per put red run say
@@ -60,7 +60,7 @@ final class LetterForms {
         return likeWord ? word.or(spelled) : spelled.or(word);
     }
 
-    /** Letter by letter. */
+    /** Spells letters one by one. */
     static String spell(String letters) {
         return Typography.lower(letters)
                 .chars()

@@ -66,7 +66,7 @@ final class MoneyRule implements NormalizationRule {
         return null;
     }
 
-    /** Reads an amount that other signs may follow, as in "$5-a-day". */
+    /** Reads an amount that may be followed by other characters, as in "$5-a-day". */
     @Nullable SpokenSpan amountAt(String text, int from, int to) {
         Matcher amount = NormalizationRule.match(AMOUNT, text, from, to);
         return amount == null ? null : new SpokenSpan(amount.end(), amount(amount));

@@ -4,23 +4,23 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Knows how one kind of writing is said. */
+/** Knows how one kind of written text is said. */
 @FunctionalInterface
 public interface NormalizationRule {
     /**
      * Part of a pattern: a number with or without thousands separators and decimals. The bounds keep the matcher from
-     * recursing deeply; what is longer is no number that anyone reads out as one.
+     * recursing deeply; nobody reads out anything longer as one number.
      */
     String NUMBER = "(?:\\d{1,3}(?:,\\d{3}){1,5}(?!\\d)(?:\\.\\d{1,9})?|\\d{1,15}(?!\\d)(?:\\.\\d{1,9})?|\\.\\d{1,9})";
 
-    /** Part of a pattern: nothing but punctuation follows before the next space, or a dash does. */
+    /** Part of a pattern: only punctuation follows before the next space, or a dash follows. */
     String END = "(?=[.,;:!?)\\]}\"'\\u2026*_~-]{0,9}(?:\\s|$|[\\u2013\\u2014])|\\u2026|\\.\\.\\.)";
 
-    /** Part of a pattern: what may stand between the two ends of a range. */
+    /** Part of a pattern: what may separate the two ends of a range. */
     String TO = "\\s?[-\\u2013]\\s?";
 
     /**
-     * Reads what stands at {@code from}.
+     * Reads the text at {@code from}.
      *
      * @param text text in plain typography
      * @param from first character, at the start of a written word
@@ -29,7 +29,7 @@ public interface NormalizationRule {
      */
     @Nullable SpokenSpan at(String text, int from, int to);
 
-    /** Matches {@code pattern} at {@code from}; what lies beyond {@code to} is seen but not read. */
+    /** Matches {@code pattern} at {@code from}; look-aheads may see text beyond {@code to}, but it is not read. */
     static @Nullable Matcher match(Pattern pattern, String text, int from, int to) {
         Matcher matcher = pattern.matcher(text)
                 .region(from, to)

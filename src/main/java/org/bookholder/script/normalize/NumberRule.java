@@ -55,7 +55,7 @@ final class NumberRule implements NormalizationRule {
                 : new SpokenSpan(m.end(), numbers.written(m.group(1)));
     }
 
-    /** Reads a telephone number, and "1980s": what another rule would take for a range or for seconds. */
+    /** Reads telephone numbers and decades such as "1980s", which other rules would take for a range or for seconds. */
     @Nullable SpokenSpan first(String text, int from, int to) {
         Matcher m = NormalizationRule.match(PHONE, text, from, to);
         if (m != null && !ROUND.matcher(m.group()).matches()) {
@@ -65,7 +65,7 @@ final class NumberRule implements NormalizationRule {
         return m != null && ends(text, m.end(), to, true) ? new SpokenSpan(m.end(), decade(m.group(1))) : null;
     }
 
-    /** Reads "1980s" or "21st"; what follows does not matter unless {@code whole}. */
+    /** Reads "1980s" or "21st"; if {@code whole} is false, anything may follow. */
     @Nullable SpokenSpan decadeOrOrdinalAt(String text, int from, int to, boolean whole) {
         Matcher m = NormalizationRule.match(DECADE, text, from, to);
         if (m != null && ends(text, m.end(), to, whole)) {

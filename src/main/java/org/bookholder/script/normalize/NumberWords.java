@@ -7,11 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Numbers as English words. The preferred form is that of ICU's spell-out rules (Unicode CLDR) without hyphens; what
- * people say besides comes after it: "and", "a hundred", "fifteen hundred", "oh".
+ * Numbers as English words. The preferred form comes from ICU's spell-out rules (Unicode CLDR), without hyphens; other
+ * things that people say follow it: "and", "a hundred", "fifteen hundred", "oh".
  */
 public final class NumberWords {
-    /** Costs some milliseconds to make, so there is one; ICU's formats are for one thread at a time. */
+    /** Creating one takes some milliseconds, so there is only one; ICU's formats allow one thread at a time. */
     private static final RuleBasedNumberFormat SPELL =
             new RuleBasedNumberFormat(ULocale.ENGLISH, RuleBasedNumberFormat.SPELLOUT);
 
@@ -40,7 +40,7 @@ public final class NumberWords {
         return SpokenForms.of(forms.toArray(String[]::new));
     }
 
-    /** A place in an order: "twenty first". */
+    /** An ordinal number: "twenty first". */
     public SpokenForms ordinal(long n) {
         SpokenForms forms = SpokenForms.of(words(n, "%spellout-ordinal"), words(n, "%spellout-ordinal-verbose"));
         String plain = String.join(" ", forms.first());
@@ -90,7 +90,7 @@ public final class NumberWords {
         };
     }
 
-    /** The same, where it counts something and cannot be a year. */
+    /** The same for a number that counts something and cannot be a year. */
     SpokenForms counted(String number) {
         String digits = number.replace(",", "");
         if (number.indexOf('.') >= 0 || (digits.length() > 1 && digits.startsWith("0"))) {
@@ -121,7 +121,7 @@ public final class NumberWords {
         return (whole.equals("0") ? head.or("").or("oh") : counted(whole)).then(tail);
     }
 
-    /** Digit after digit, "oh" before "zero", as numbers of telephones and rooms are said. */
+    /** Digit by digit, preferring "oh" to "zero", as people say telephone and room numbers. */
     SpokenForms digits(String digits) {
         return digits(digits, "oh", "zero");
     }
@@ -136,7 +136,7 @@ public final class NumberWords {
                 said.toString().replace("_", zero), said.toString().replace("_", otherZero));
     }
 
-    /** Whether the number is exactly one, so that what it counts is singular. */
+    /** Whether the number is exactly one, so that the noun after it is singular. */
     static boolean isOne(String number) {
         return new BigDecimal(number.replace(",", "")).compareTo(BigDecimal.ONE) == 0 && number.indexOf('.') < 0;
     }

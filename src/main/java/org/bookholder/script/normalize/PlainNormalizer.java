@@ -5,7 +5,10 @@ import com.ibm.icu.util.ULocale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A language without rules of ours: words as they are, whole numbers by ICU's spell-out rules (Unicode CLDR). */
+/**
+ * For languages that we have no rules for: leaves words as they are and spells whole numbers by ICU's rules (Unicode
+ * CLDR).
+ */
 final class PlainNormalizer implements TextNormalizer {
     private static final Pattern PIECE =
             Pattern.compile("\\d{1,15}|[\\p{L}\\p{M}]{1,99}(?:'[\\p{L}\\p{M}]{1,30}){0,3}");

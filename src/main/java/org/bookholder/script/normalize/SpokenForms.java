@@ -8,8 +8,8 @@ import java.util.Set;
 /**
  * The ways to say something, the preferred one first; each is a sequence of words as spoken.
  *
- * <p>At most {@value #MOST} are kept: the product of many doubts would otherwise grow without end, and the first ones
- * are the likely ones.
+ * <p>At most {@value #MOST} are kept, because combining many alternatives would grow without limit; the first ones are
+ * the most likely.
  */
 public record SpokenForms(List<List<String>> all) {
     static final int MOST = 12;
@@ -17,14 +17,14 @@ public record SpokenForms(List<List<String>> all) {
     /** No way to say it. */
     public static final SpokenForms NONE = new SpokenForms(List.of());
 
-    /** Said by saying nothing; the neutral element of {@link #then(Forms)}. */
+    /** One way: to say nothing. The neutral element of {@link #then(SpokenForms)}. */
     public static final SpokenForms SILENT = new SpokenForms(List.of(List.of()));
 
     public SpokenForms {
         all = List.copyOf(all);
     }
 
-    /** Ways given as phrases; spaces and hyphens part words. An empty phrase is silence. */
+    /** Ways given as phrases; spaces and hyphens separate words. An empty phrase means silence. */
     public static SpokenForms of(String... phrases) {
         Set<List<String>> forms = new LinkedHashSet<>();
         for (String phrase : phrases) {
@@ -66,7 +66,7 @@ public record SpokenForms(List<List<String>> all) {
         return or(of(phrases));
     }
 
-    /** Each of these ways followed by each of {@code next}, likelier pairs first. */
+    /** Each of these ways followed by each of {@code next}, more likely pairs first. */
     public SpokenForms then(SpokenForms next) {
         if (all.size() == 1 && next.all.size() == 1) {
             return new SpokenForms(List.of(join(first(), next.first())));

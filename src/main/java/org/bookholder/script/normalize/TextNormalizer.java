@@ -1,11 +1,11 @@
 package org.bookholder.script.normalize;
 
-/** Knows how the words of one language are said. Not safe for use by several threads. */
+/** Knows how the words of one language are said. Not thread-safe. */
 public interface TextNormalizer {
     /**
      * Reads the written word, or the group of words said as one, that begins at {@code from}.
      *
-     * @param text a source line in plain typography, words parted by single spaces
+     * @param text a source line in plain typography, words separated by single spaces
      * @param from first character of a written word, past opening punctuation
      * @param chunkEnd index after the written word's last character
      * @param to index after the last character that belongs to the sentence
@@ -13,7 +13,7 @@ public interface TextNormalizer {
      */
     SpokenSpan at(String text, int from, int chunkEnd, int to);
 
-    /** The speaker of the language with the BCP 47 tag {@code language}. */
+    /** The normalizer for the language with the BCP 47 tag {@code language}. */
     static TextNormalizer of(String language) {
         return language.equals("en") || language.startsWith("en-")
                 ? new EnglishNormalizer()

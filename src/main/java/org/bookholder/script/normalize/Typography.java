@@ -4,7 +4,7 @@ import java.text.Normalizer;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** Brings the many ways to set a character down to one, so that the rules need to know only that. */
+/** Reduces the typographic variants of a character to one, so that the rules only need to know that one. */
 public final class Typography {
     /** The marks of Latin letters; those of other writing systems are parts of their words. */
     private static final Pattern MARKS = Pattern.compile("[\\u0300-\\u036f]");
@@ -36,12 +36,12 @@ public final class Typography {
         };
     }
 
-    /** Whether words are parted here; covers the no-break spaces, which Java's own test leaves out. */
+    /** Whether {@code c} separates words; includes no-break spaces, which Java's own test leaves out. */
     public static boolean isSpace(char c) {
         return c <= ' ' || Character.isWhitespace(c) || Character.isSpaceChar(c) || c == '\u200b' || c == '\ufeff';
     }
 
-    /** Letters in lower case and in one composition; compatibility forms such as ligatures become plain letters. */
+    /** Letters in lower case and in composed form; compatibility forms such as ligatures become plain letters. */
     public static String lower(String letters) {
         if (isAscii(letters)) {
             return letters.toLowerCase(Locale.ROOT);

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Unit symbols and how they are said. */
 final class Units {
-    /** One symbol: how it is said of one, of many, and in other ways (of either). */
+    /** How one symbol is said: in the singular, in the plural, and in other ways for either. */
     record Unit(String one, String many, SpokenForms besides) {
         SpokenForms forms(boolean single) {
             return SpokenForms.of(single ? one : many).or(besides).or(single ? many : one);

@@ -1,4 +1,4 @@
-/** Text normalization: numbers, money, times, units and abbreviations to the words that people say for them. */
+/** Text normalization: turns numbers, money, times, units and abbreviations into the words that people say for them. */
 @NullMarked
 package org.bookholder.script.normalize;
 

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.bookholder.script.model.PreparedScript.PreparedWord;
 import org.bookholder.script.normalize.Contractions;
 
-/** Finds what a reader may say for contractions and full forms that are to be read as written. */
+/** Finds what a reader may wrongly say for contractions and full forms that must be read as written. */
 final class AlternativeReadings {
     private final Vocabulary vocabulary;
 
@@ -15,7 +15,7 @@ final class AlternativeReadings {
         this.vocabulary = vocabulary;
     }
 
-    /** The rivals in these lines, each with the words beside it, as far as the recogniser knows them. */
+    /** The rivals in these lines, each with its neighbouring words, as far as the recogniser knows them. */
     List<List<String>> in(List<List<PreparedWord>> lines) {
         Set<List<String>> rivals = new LinkedHashSet<>();
         lines.forEach(line -> find(line, rivals));
@@ -41,7 +41,7 @@ final class AlternativeReadings {
         }
     }
 
-    /** What is listened for first for a word of a line; empty beyond its ends and where nothing is. */
+    /** The preferred form that is listened for; empty beyond the ends of the line and for a word without forms. */
     private static List<String> preferred(List<PreparedWord> line, int word) {
         return word < 0 || word >= line.size() ? List.of() : line.get(word).preferred();
     }

@@ -2,7 +2,7 @@ package org.bookholder.script.pronounce;
 
 import java.util.Set;
 
-/** How far two strings of phones sound apart: a weighted edit distance, about 1 for one clearly different consonant. */
+/** How different two strings of phones sound: a weighted edit distance, about 1 for one clearly different consonant. */
 final class PhoneDistance {
     private static final Set<String> CLOSE = Set.of(
             "pb", "td", "kg", "fv", "sz", "SZ", "CJ", "Ts", "Tf", "Tt", "Td", "SC", "ZJ", "sS", "zZ", "mn", "nN", "lr",
@@ -26,7 +26,10 @@ final class PhoneDistance {
         return phone == 'V' || phone == 'I' || phone == 'h' ? 0.4 : Phones.isVowel(phone) ? 0.7 : 0.9;
     }
 
-    /** Distances of {@code candidate} from each beginning of {@code phones} from {@code start}: index j is j phones long. */
+    /**
+     * Distances between {@code candidate} and each prefix of {@code phones} from {@code start} on; the one at index j
+     * is j phones long.
+     */
     static double[] toBeginnings(String candidate, String phones, int start) {
         int length = Math.min(phones.length() - start, candidate.length() + 2);
         double[] row = new double[length + 1];

@@ -9,16 +9,16 @@ import java.util.regex.Pattern;
 import org.bookholder.script.normalize.NormalizationRule;
 
 /**
- * The sound of a spelling: one character for each phone, by spelling rules of ours. Right for regular words only; it
- * serves to find words that sound alike, not to speak.
+ * Turns a spelling into its sounds, one character for each phone, by our own spelling rules. Correct for regular words
+ * only: good enough to find words that sound alike, not to synthesise speech.
  *
- * <p>Vowels: i (see) I (sit) e (set) a (cat) A (hot, law) o (so) u (too) U (book) V (cup) E (day) Y (my) W (now) O (boy).
- * Consonants as in spelling, and T (th) S (sh) Z (measure) C (ch) J (j) N (ng).
+ * <p>Vowels: i (see) I (sit) e (set) a (cat) A (hot, law) o (so) u (too) U (book) V (cup) E (day) Y (my) W (now) O
+ * (boy). Consonants as in spelling, and T (th) S (sh) Z (measure) C (ch) J (j) N (ng).
  */
 final class Phones {
     private static final String VOWELS = "iIeaAouUVEYWO";
 
-    /** Spelling, with what must stand around it, and its sound; the first that fits is taken. */
+    /** Each rule: a spelling, the letters required around it, and its sound. The first rule that fits applies. */
     private static final String RULES = """
         augh=A;au=A;aw=A;ai=E;ay=E;air=er;are$=er;ar=Ar;all=Al;a(?=tion|sion)=E;a(?=[bcdfgklmnpstvz]e(?:s|d)?$)=E
         ange$=EnJ;ae=i;a$=V;(?<=^s?w)a=A;(?<=qu)a=A;a=a
@@ -61,7 +61,7 @@ final class Phones {
 
     private Phones() {}
 
-    /** The phones of a word in lower case; letters outside a to z have none. */
+    /** The phones of a word in lower case; letters outside a to z are silent. */
     static String of(String word) {
         StringBuilder phones = new StringBuilder();
         int at = 0;

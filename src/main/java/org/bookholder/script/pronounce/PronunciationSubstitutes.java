@@ -13,18 +13,18 @@ import org.bookholder.script.normalize.Typography;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds known words that sound like an unknown one: another spelling of it, known words it is put together from
- * ("rooftop": roof top), or short words whose sounds add up to it. Not safe for use by several threads.
+ * Finds known words that sound like an unknown one: another spelling of it, the known words that it is made of
+ * ("rooftop": roof top), or short words whose sounds add up to it. Not thread-safe.
  */
 final class PronunciationSubstitutes {
     private static final int MOST_WORDS = 4;
     private static final int MOST_FORMS = 3;
     private static final int LONGEST_PHONES = 24;
 
-    /** What each further word costs, so that few long words are preferred to many short ones. */
+    /** The cost of each further word, so that few long words are preferred to many short ones. */
     private static final double PER_WORD = 0.35;
 
-    /** Distance for each phone of the word beyond which nothing is like it. */
+    /** The greatest distance per phone of the word at which something still counts as similar. */
     private static final double LIKE = 0.4;
 
     private static final Set<String> ENDINGS =
@@ -38,7 +38,7 @@ final class PronunciationSubstitutes {
         this.vocabulary = vocabulary;
     }
 
-    /** Word sequences that sound like {@code word}, the likest first; none if nothing does. */
+    /** Word sequences that sound like {@code word}, most similar first; empty if there are none. */
     List<List<String>> of(String word) {
         List<List<String>> forms = found.get(word);
         if (forms == null) {
@@ -65,7 +65,7 @@ final class PronunciationSubstitutes {
         for (List<String> parts : splits(word)) {
             StringBuilder sound = new StringBuilder();
             parts.forEach(part -> sound.append(Phones.of(part)));
-            // spelling shows what it is made of better than our rules for sounds do
+            // the spelling shows what the word is made of better than our rules for sounds do
             add(costs, parts, PhoneDistance.between(sound.toString(), phones) / 2 + PER_WORD / 2);
         }
         composed(phones).forEach((form, cost) -> add(costs, form, cost));
@@ -104,7 +104,7 @@ final class PronunciationSubstitutes {
         return letters.chars().anyMatch(c -> "aeiouy".indexOf(c) >= 0);
     }
 
-    /** The known word that {@code head} is or, before an ending, stands for: "shapeli-ness" is shapely. */
+    /** The known word that {@code head} is, or that it becomes before an ending: "shapeli-ness" gives "shapely". */
     private @Nullable String known(String head, boolean beforeEnding) {
         if (vocabulary.contains(head)) {
             return head;
@@ -118,7 +118,7 @@ final class PronunciationSubstitutes {
 
     private record Path(double cost, List<String> words) {}
 
-    /** The cheapest ways to put the sounds together from syllables. */
+    /** The cheapest ways to build the sounds from syllables. */
     private Map<List<String>, Double> composed(String phones) {
         if (syllables == null) {
             syllables = new TreeMap<>(Syllables.in(vocabulary));

@@ -55,7 +55,7 @@ final class Respellings {
 
     private Respellings() {}
 
-    /** Spellings with one such change, without {@code word} itself. */
+    /** The spellings that differ from {@code word} by one such change, without {@code word} itself. */
     static Set<String> of(String word) {
         Set<String> spellings = new LinkedHashSet<>();
         for (String[] pair : SAME) {

@@ -13,9 +13,9 @@ import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.normalize.SpokenForms;
 
 /**
- * Fits a script to a recogniser's vocabulary. A word that it knows in some of its spoken forms is listened for in those;
- * a word that it knows in none gets known words that sound alike in the unknown one's place. Where
- * contractions are to be read as written, what may be said for them is listened for as a rival.
+ * Fits a script to a recogniser's vocabulary. If the recogniser knows some spoken forms of a word, it listens for
+ * those; if it knows none, it listens for known words that sound like it. If contractions must be read as written, it
+ * also listens for the other wording, as a rival.
  */
 public final class ScriptPreparer {
     private final Vocabulary vocabulary;
@@ -28,7 +28,7 @@ public final class ScriptPreparer {
         this.standIns = new PronunciationSubstitutes(vocabulary);
     }
 
-    /** The script as a recogniser with this vocabulary can hear it; looks each word up once. */
+    /** Prepares a script for a recogniser with this vocabulary; looks up each word once. */
     public static PreparedScript prepare(Script script, Vocabulary vocabulary) {
         ScriptPreparer preparer = new ScriptPreparer(vocabulary);
         List<List<PreparedWord>> lines = script.lines().stream()

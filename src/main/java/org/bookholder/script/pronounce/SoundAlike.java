@@ -2,12 +2,15 @@ package org.bookholder.script.pronounce;
 
 import org.bookholder.script.normalize.Typography;
 
-/** How alike words sound, by English spelling rules of ours: a measure for comparing what was heard, not for speaking. */
+/**
+ * How similar words sound, by our own English spelling rules: a measure for comparing heard words, not for synthesising
+ * speech.
+ */
 public final class SoundAlike {
     private SoundAlike() {}
 
     /**
-     * How far apart two words or phrases sound: 0 for the same sounds, about 1 for nothing in common.
+     * How different two words or phrases sound: 0 for the same sounds, about 1 for nothing in common.
      *
      * @param a lower-case letters, apostrophes and spaces
      * @param b likewise

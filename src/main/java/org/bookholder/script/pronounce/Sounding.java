@@ -3,19 +3,22 @@ package org.bookholder.script.pronounce;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** How words sound, by the spelling rules that stand-ins are found with: close for English, and never exact. */
+/** How words sound, by the same spelling rules that find stand-ins: close for English, but never exact. */
 public final class Sounding {
-    /** Spellings in which the rules hear a vowel too few: handles, settled, changes, idea, poem, rhythm, being, hundred. */
+    /**
+     * Spellings in which the rules find one vowel too few: handles, settled, changes, idea, poem, rhythm, being,
+     * hundred.
+     */
     private static final Pattern ONE_MORE = Pattern.compile(
             "[bcdfgkpstz]l(?:es|ed)$|ges$|^area|dea$|poe[mt]|thms?$|[^aeiou]eing$|quiet|[rl]ier$|ndred");
 
-    /** Spellings in which they hear one too many: something, everyone, buy, Australian, million, eye, guess, queue. */
+    /** Spellings in which they find one too many: something, everyone, buy, Australian, million, eye, guess, queue. */
     private static final Pattern ONE_LESS = Pattern.compile(
             "^some(?=[bdhotw])|^every(?=[bdotw])|^else(?=w)|uy|li[ao]n|nion|^eyes?$|^gue(?:ss|st)|ngue$|^queue|nine(?=t)|guage|getable|eople");
 
     private Sounding() {}
 
-    /** Syllables of a spoken word, 1 or more. */
+    /** Number of syllables of a spoken word, 1 or more. */
     public static int syllables(String spoken) {
         String word = spoken.toLowerCase(Locale.ROOT);
         long vowels = Phones.of(word)

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Short words of regular spelling that a vocabulary holds, by sound: the stuff that stand-ins are made of. They are put
- * together from beginnings and rhymes and looked up, so no word list is needed, and what they sound like is known.
+ * Finds the short, regularly spelled words of a vocabulary, from which stand-ins are built. It combines beginnings and
+ * rhymes and looks up the results, so it needs no word list and knows how each word sounds.
  */
 final class Syllables {
     private static final String BEGINNINGS = """
@@ -23,7 +23,7 @@ final class Syllables {
         usk ust ut ute y\
         """;
 
-    /** Words that are not said as they are spelled, or that are hardly heard as words. */
+    /** Words whose sound does not follow from their spelling, or that are hardly recognisable as words. */
     private static final Set<String> IRREGULAR = Set.of("""
         are as bass bush chic do from has his is lose none of pint push put son swan swap sword to ton two us use want
         war ward warm wart was wash wasp watch what who whose won word wore work worm worn\
@@ -31,7 +31,7 @@ final class Syllables {
 
     private Syllables() {}
 
-    /** Spelling to phones of the syllable words in {@code vocabulary}. */
+    /** The one-syllable words in {@code vocabulary}: a map from spelling to phones. */
     static Map<String, String> in(Vocabulary vocabulary) {
         Map<String, String> found = new HashMap<>();
         for (String beginning : BEGINNINGS.split("\\s", -1)) {

@@ -1,4 +1,7 @@
-/** How words sound, and how a script is fitted to the vocabulary of a recogniser. Start with {@link org.bookholder.script.pronounce.ScriptPreparer}. */
+/**
+ * Knows how words sound, and fits a script to the vocabulary of a recogniser. Start with {@link
+ * org.bookholder.script.pronounce.ScriptPreparer}.
+ */
 @NullMarked
 package org.bookholder.script.pronounce;
 

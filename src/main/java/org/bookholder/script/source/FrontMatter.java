@@ -16,11 +16,12 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The YAML at the head of a script, between two lines of three dashes. The names title, pace, language, lines and
- * contractions are read; others are left to other programs, unless they look like one of these mistyped.
+ * contractions are read; other names are left to other programs, unless one looks like a typing mistake for one of
+ * these.
  *
  * @param title the title, null if none is given
- * @param settings what is settled, defaults for the rest
- * @param paced whether the target pace is among it
+ * @param settings the given settings, with defaults for the rest
+ * @param paced whether it sets the target pace
  * @param body the text below
  * @param bodyLine line of the file at which the body begins, from 1
  */

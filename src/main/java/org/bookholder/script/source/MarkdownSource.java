@@ -29,7 +29,7 @@ import org.commonmark.node.ThematicBreak;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 
-/** Takes the lines and directions out of CommonMark text. */
+/** Extracts the lines and directions from CommonMark text. */
 final class MarkdownSource extends AbstractVisitor {
     private static final Pattern BREAK = Pattern.compile("(?i)<br\\s*/?>");
     private static final Pattern TAGS = Pattern.compile("<!--|-->|<[^>]{0,2000}>");
@@ -55,7 +55,7 @@ final class MarkdownSource extends AbstractVisitor {
      * Reads {@code text} into {@code draft}.
      *
      * @param firstLine line of the file at which the text begins, from 1
-     * @param titleWanted whether the first heading is to become the title
+     * @param titleWanted whether the first heading should become the title
      */
     static void read(String text, int firstLine, boolean titleWanted, ScriptBuilder draft) {
         Parser parser = Parser.builder()
@@ -234,7 +234,7 @@ final class MarkdownSource extends AbstractVisitor {
         }
     }
 
-    /** The emphasis of a word that is stressed as a whole inside its brackets. */
+    /** The emphasis of a word if the whole of it is stressed inside its brackets. */
     private Emphasis emphasis(SpokenFormNode said) {
         Node only = said.getFirstChild();
         if (only == null || only.getNext() != null) {
@@ -245,7 +245,7 @@ final class MarkdownSource extends AbstractVisitor {
                 : only instanceof org.commonmark.node.Emphasis && emphasis == Emphasis.NONE ? Emphasis.LIGHT : emphasis;
     }
 
-    /** What is written inside {@code node}, without mark-up and on one line. */
+    /** The text inside {@code node}, without mark-up and on one line. */
     private static String plain(Node node) {
         StringBuilder text = new StringBuilder();
         for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {

@@ -6,10 +6,10 @@ import org.bookholder.script.model.ScriptWord.Emphasis;
 import org.bookholder.script.normalize.Typography;
 import org.jspecify.annotations.Nullable;
 
-/** One source line as it is shown, with what the author marked in it. */
+/** One source line as shown, with the author's marks. */
 final class MarkedSourceLine {
     /**
-     * Where the author gave the spoken form.
+     * A place where the author gave the spoken form.
      *
      * @param start first character
      * @param end index after the last
@@ -29,7 +29,7 @@ final class MarkedSourceLine {
         this.said = said;
     }
 
-    /** The text, its words parted by single spaces. */
+    /** The text, with single spaces between words. */
     String text() {
         return text;
     }
@@ -44,7 +44,7 @@ final class MarkedSourceLine {
         return emphasis.subList(from, to).stream().reduce(Emphasis.NONE, (a, b) -> a.compareTo(b) < 0 ? b : a);
     }
 
-    /** The given spoken form that begins in the stretch, or null. */
+    /** The spoken form given by the author that begins in this range, or null. */
     @Nullable Said said(int from, int to) {
         for (Said one : said) {
             if (one.start >= from && one.start < to) {
@@ -54,7 +54,7 @@ final class MarkedSourceLine {
         return null;
     }
 
-    /** Whether a given spoken form reaches over this index, so that nothing may be parted there. */
+    /** Whether this index is inside a place with a given spoken form, so that the text must not be split there. */
     boolean isInsideSaid(int index) {
         return said.stream().anyMatch(one -> one.start < index && index < one.end);
     }
@@ -66,7 +66,7 @@ final class MarkedSourceLine {
         return builder.build();
     }
 
-    /** Collects a line piece by piece and evens out its spaces. */
+    /** Collects a line piece by piece and reduces its spaces to single ones. */
     static final class Builder {
         private final StringBuilder text = new StringBuilder();
         private final List<Emphasis> emphasis = new ArrayList<>();
@@ -105,7 +105,7 @@ final class MarkedSourceLine {
             emphasis.add(emphasised);
         }
 
-        /** Hyphens that only show at a line's end, and byte order marks. */
+        /** Soft hyphens, word joiners and control characters. */
         private static boolean isInvisible(char c) {
             return c == '\u00ad' || c == '\u2060' || c < ' ' || c == '\u007f';
         }

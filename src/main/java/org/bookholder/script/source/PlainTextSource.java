@@ -1,8 +1,8 @@
 package org.bookholder.script.source;
 
 /**
- * Takes the lines and directions out of plain text: blank lines part paragraphs, and a line in square brackets is a
- * direction.
+ * Extracts the lines and directions from plain text: blank lines separate paragraphs, and a line in square brackets is
+ * a direction.
  */
 final class PlainTextSource {
     private PlainTextSource() {}

@@ -16,7 +16,7 @@ import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.normalize.TextNormalizer;
 import org.jspecify.annotations.Nullable;
 
-/** A script in the making: takes source lines and directions in order and numbers what comes of them. */
+/** Builds a script: takes in source lines and directions in order and numbers the resulting lines and paragraphs. */
 final class ScriptBuilder {
     private final String source;
     private final LineBreaks lineBreaks;
@@ -38,7 +38,7 @@ final class ScriptBuilder {
         this.splitter = new WordSplitter(TextNormalizer.of(settings.language()));
     }
 
-    /** Begins a new paragraph, unless the one begun is still empty. */
+    /** Begins a new paragraph, unless the current one is still empty. */
     void paragraph() {
         if (inParagraph > 0) {
             paragraph++;
@@ -63,7 +63,7 @@ final class ScriptBuilder {
                 lastStart = start;
                 start = end;
             } else if (!found.isEmpty()) {
-                // signs after the last sentence belong to it
+                // characters after the last sentence belong to it
                 found.set(found.size() - 1, splitter.split(text, lastStart, end));
                 start = end;
             }
@@ -79,7 +79,7 @@ final class ScriptBuilder {
         }
     }
 
-    /** Takes what ages in the source line that comes next. */
+    /** Takes in a fact of the next source line that may become outdated. */
     void fact(String text, String due, int sourceLine) {
         try {
             LocalDate day = due.matches("\\d{4}-\\d{2}") ? YearMonth.parse(due).atDay(1) : LocalDate.parse(due);
@@ -92,7 +92,7 @@ final class ScriptBuilder {
         }
     }
 
-    /** Puts each fact to the first line, of those after line {@code before}, in which it stands. */
+    /** Assigns each fact to the first line after line {@code before} that contains it. */
     private void placeFacts(int before) {
         for (AgeingFact fact : factsOfThisLine) {
             int line = elements.stream()
@@ -107,12 +107,12 @@ final class ScriptBuilder {
         factsOfThisLine.clear();
     }
 
-    /** What is to be looked at again some day. */
+    /** The facts that must be checked again some day. */
     List<AgeingFact> facts() {
         return facts;
     }
 
-    /** Takes text for the presenter's eyes. */
+    /** Takes in text that is shown to the presenter but not spoken. */
     void direction(String text, int sourceLine) {
         String even = MarkedSourceLine.plain(text).text();
         if (!even.isEmpty()) {
@@ -121,7 +121,7 @@ final class ScriptBuilder {
         }
     }
 
-    /** Takes a heading: the first, if nothing is spoken before it, may become the title; any other is a direction. */
+    /** Takes in a heading: the first may become the title if nothing is spoken before it; any other is a direction. */
     void heading(String text, int sourceLine, boolean titleWanted) {
         paragraph();
         if (heading == null && lines == 0 && titleWanted && !text.isBlank()) {
@@ -137,7 +137,7 @@ final class ScriptBuilder {
         return splitter.says(text);
     }
 
-    /** Notes what the author must put right; the first such thing is told. */
+    /** Notes a problem that the author must fix; only the first one is reported. */
     void problem(String what, int sourceLine, String remedy) {
         if (problem == null) {
             problem = new ProblemException(what, source + ":" + sourceLine, remedy);
@@ -149,7 +149,7 @@ final class ScriptBuilder {
         return heading;
     }
 
-    /** What was taken in. */
+    /** The finished elements. */
     List<ScriptElement> finish() throws ProblemException {
         if (problem != null) {
             throw problem;

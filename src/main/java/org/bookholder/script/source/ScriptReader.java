@@ -8,24 +8,24 @@ import org.bookholder.script.model.Script;
 /**
  * Reads script files.
  *
- * <p>A script may begin with front matter ({@code title}, {@code pace}, {@code language}, {@code lines}, {@code contractions}). Its text is
- * CommonMark or plain text. A line break of the source always ends a line, and a source line is split into sentences
- * unless {@code lines: as-written}. The first heading of CommonMark text is the title if the front matter has none and
- * nothing is spoken before it. Other headings, block quotes, images, comments and code blocks are directions, as is a
- * plain-text line in square brackets. {@code [written](say:spoken)} gives the only spoken form;
- * {@code [written](check:2027-03)} is to be looked at again from that month or day on.
+ * <p>A script may begin with front matter ({@code title}, {@code pace}, {@code language}, {@code lines}, {@code
+ * contractions}). Its text is CommonMark or plain text. A line break of the source always ends a line, and a source
+ * line is split into sentences unless {@code lines: as-written}. The first heading of CommonMark text is the title if
+ * the front matter has none and nothing is spoken before it. Other headings, block quotes, images, comments and code
+ * blocks are directions, as is a plain-text line in square brackets. {@code [written](say:spoken)} gives the only
+ * spoken form; {@code [written](check:2027-03)} must be checked again from that month or day on.
  */
 public final class ScriptReader {
     /** How a script's text is marked up. */
     public enum Format {
         /** CommonMark. */
         MARKDOWN,
-        /** Paragraphs parted by blank lines; directions in square brackets on a line of their own. */
+        /** Paragraphs separated by blank lines; directions in square brackets on a line of their own. */
         PLAIN_TEXT;
 
         /**
-         * The format of the text that {@link ScriptReader#text} makes of a file of that name: CommonMark if it ends in .md,
-         * .markdown or .docx, else plain text.
+         * The format of the text that {@link ScriptReader#text} returns for a file of that name: CommonMark if the name
+         * ends in .md, .markdown or .docx, otherwise plain text.
          */
         public static Format of(String source) {
             String name = source.toLowerCase(Locale.ROOT);
@@ -39,19 +39,19 @@ public final class ScriptReader {
 
     /**
      * Reads a script from a file: CommonMark if its name ends in .md or .markdown, a DOCX document if it ends in .docx,
-     * else plain text; UTF-8, or UTF-16 with a byte order mark.
+     * otherwise plain text; UTF-8, or UTF-16 with a byte order mark.
      *
-     * @throws ProblemException if there is no such file, it is no text, its front matter is broken or out of range, or
-     *     nothing in it is to be spoken
+     * @throws ProblemException if there is no such file, it is not text, its front matter is malformed or out of range,
+     *     or it contains nothing to speak
      */
     public static Script read(Path file) throws ProblemException {
         return parse(text(file), file.toString(), Format.of(file.toString()));
     }
 
     /**
-     * Makes a script of its text.
+     * Makes a script from its text.
      *
-     * @param source where the text came from, for messages and, if the text has no title, for the title
+     * @param source origin of the text, for messages and, if the text has no title, for the title
      * @throws ProblemException as {@link #read(Path)}
      */
     public static Script parse(String text, String source, Format format) throws ProblemException {
@@ -67,7 +67,7 @@ public final class ScriptReader {
                 title == null ? nameOf(source) : title, source, front.settings(), draft.finish(), draft.facts());
     }
 
-    /** Whether a script says itself at what pace it is to be read. */
+    /** Whether a script sets its own target pace. */
     public static boolean setsPace(Path file) throws ProblemException {
         return FrontMatter.split(text(file), file.toString()).paced();
     }

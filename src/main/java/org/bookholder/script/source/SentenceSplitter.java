@@ -9,8 +9,9 @@ import java.util.regex.Pattern;
 import org.bookholder.script.normalize.Typography;
 
 /**
- * Finds where sentences end: Unicode's sentence boundaries (UAX #29, by ICU), less those after abbreviations and
- * initials. ICU's own list of abbreviations is not used, for it holds words that often end a sentence ("job.", "up.").
+ * Finds where sentences end: at Unicode's sentence boundaries (UAX #29, by ICU), except after abbreviations and
+ * initials. ICU's own list of abbreviations is not used, because it contains words that often end a sentence ("job.",
+ * "up.").
  */
 final class SentenceSplitter {
     private static final Set<String> NEVER_LAST = words("""
@@ -19,7 +20,7 @@ final class SentenceSplitter {
     private static final Set<String> BEFORE_NUMBER = words("""
             no nos nr num p pp ch fig figs vol sec art eq ed par ver v jan feb mar apr jun jul aug sep sept oct nov dec""");
 
-    /** Abbreviations that may end a sentence, or stand before a name. */
+    /** Abbreviations that may end a sentence or precede a name. */
     private static final Set<String> BEFORE_NAME =
             words("st ave rd blvd sq u.s u.k e.u u.n jr sr inc ltd co corp bros ft");
 
@@ -78,7 +79,7 @@ final class SentenceSplitter {
         return startsSentence || !name;
     }
 
-    /** "J. Smith", but not "vitamin C." nor "and so did I." */
+    /** Whether a sentence ends in an initial: "J. Smith", but not "vitamin C." or "and so did I." */
     private static boolean isInitial(String sentence, String last) {
         if (last.length() != 1 || !Character.isUpperCase(last.charAt(0)) || last.equals("I")) {
             return false;

@@ -15,7 +15,7 @@ import org.bookholder.problem.ProblemException;
 
 /** Reads a file as text: UTF-8, or UTF-16 with a byte order mark. */
 final class SourceText {
-    /** Far above any script; a film picked by mistake is not read into memory. */
+    /** Far larger than any script, so that a film chosen by mistake is not read into memory. */
     static final long MOST_BYTES = 16L << 20;
 
     private static final String SAVE_AS_TEXT = "give a script saved as Markdown or plain text in UTF-8";
@@ -26,7 +26,7 @@ final class SourceText {
         return decode(bytes(file), file.toString());
     }
 
-    /** A file's bytes; a problem if it is none, may not be read, or is too large for a script. */
+    /** A file's bytes; throws a problem if it is not a file, may not be read, or is too large for a script. */
     static byte[] bytes(Path file) throws ProblemException {
         String source = file.toString();
         try {

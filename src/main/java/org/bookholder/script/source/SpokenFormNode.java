@@ -10,8 +10,8 @@ import org.commonmark.parser.beta.Position;
 import org.commonmark.parser.beta.Scanner;
 
 /**
- * {@code [written](say:spoken)} in a script. CommonMark itself allows no space in a link's destination, so the brackets
- * are read here before it does.
+ * {@code [written](say:spoken)} in a script. CommonMark does not allow spaces in a link's destination, so the brackets
+ * are read here before CommonMark reads them.
  */
 final class SpokenFormNode extends CustomNode {
     private static final String OPENING = "(say:";
@@ -27,7 +27,7 @@ final class SpokenFormNode extends CustomNode {
         return said;
     }
 
-    /** Reads these links; takes no others. */
+    /** Reads these links and ignores all others. */
     static LinkProcessor processor() {
         return SpokenFormNode::process;
     }

@@ -19,9 +19,9 @@ import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A DOCX document as CommonMark: titles and headings, quotes, stress and line breaks are kept. A paragraph in square
- * brackets and a table are directions, but for a table's columns whose heading says that they are spoken. What was deleted
- * with changes tracked, comments, notes, headers and footers are left out.
+ * Converts a DOCX document to CommonMark. It keeps titles, headings, quotes, stress and line breaks. Paragraphs in
+ * square brackets and tables become directions, except for table columns whose heading says that they are spoken.
+ * Tracked deletions, comments, notes, headers and footers are left out.
  */
 final class WordDocument {
     private static final Pattern SPOKEN_COLUMN =
@@ -29,14 +29,14 @@ final class WordDocument {
     private static final Pattern OURS = Pattern.compile("\\[[^\\[\\]\\n]*]\\((?:say|check):[^)\\n]*\\)");
     private static final Pattern SPECIAL = Pattern.compile("[\\\\`*_\\[\\]<>#&|~]");
 
-    /** A row that would make a heading of the one above it, or a rule. */
+    /** A line that CommonMark would read as a rule, or as turning the line above it into a heading. */
     private static final Pattern UNDERLINE = Pattern.compile("(?m)^(?=(?:-+|=+)\\s*$)");
 
     private final StringBuilder text = new StringBuilder();
 
     private WordDocument() {}
 
-    /** Whether a file's name is that of such a document. */
+    /** Whether a file has the name of a DOCX document. */
     static boolean isNamed(String source) {
         return source.toLowerCase(Locale.ROOT).endsWith(".docx");
     }
@@ -44,7 +44,7 @@ final class WordDocument {
     /**
      * The document's text.
      *
-     * @throws ProblemException if it is none, is protected by a password, or is damaged
+     * @throws ProblemException if it is not a DOCX document, is protected by a password, or is damaged
      */
     static String text(byte[] bytes, String source) throws ProblemException {
         try (XWPFDocument document = new XWPFDocument(new ByteArrayInputStream(bytes))) {
@@ -95,7 +95,7 @@ final class WordDocument {
         }
     }
 
-    /** A table is for the eyes, but for the columns that are headed as spoken. */
+    /** Adds a table as a direction, except for the columns whose heading says that they are spoken. */
     private void add(XWPFTable table) {
         List<XWPFTableRow> rows = table.getRows();
         List<XWPFTableCell> heading = rows.isEmpty() ? List.of() : rows.get(0).getTableCells();
@@ -121,7 +121,7 @@ final class WordDocument {
         }
     }
 
-    /** A paragraph's text with its stress; neighbouring runs that are stressed alike are one. */
+    /** A paragraph's text with its stress; neighbouring runs with the same stress are joined. */
     private static String marked(XWPFParagraph paragraph) {
         StringBuilder marked = new StringBuilder();
         StringBuilder piece = new StringBuilder();
@@ -140,7 +140,7 @@ final class WordDocument {
         return marked.toString();
     }
 
-    /** Stress marks must touch the words, so that spaces around them stay outside. */
+    /** Ends a stressed run; stress marks must touch the words, so spaces stay outside them. */
     private static void close(StringBuilder marked, StringBuilder piece, String stress) {
         String content = escaped(piece.toString());
         String core = content.strip();
@@ -157,7 +157,10 @@ final class WordDocument {
         piece.setLength(0);
     }
 
-    /** The text with a backslash before what CommonMark would take for a mark, but for spoken forms and ageing facts. */
+    /**
+     * The text with a backslash before everything that CommonMark would read as mark-up, except spoken forms and ageing
+     * facts.
+     */
     private static String escaped(String plain) {
         String even = plain.replace("\r", "").replace('\t', ' ').replace('\u000b', '\n');
         StringBuilder escaped = new StringBuilder();

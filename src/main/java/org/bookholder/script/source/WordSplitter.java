@@ -10,7 +10,7 @@ import org.bookholder.script.normalize.TextNormalizer;
 import org.bookholder.script.normalize.Typography;
 import org.jspecify.annotations.Nullable;
 
-/** Splits a sentence into words and gives each its spoken forms. Not safe for use by several threads. */
+/** Splits a sentence into words and gives each its spoken forms. Not thread-safe. */
 final class WordSplitter {
     private static final String OPENING = "\"'([{<*_\u00a1\u00bf\u2026.-\u2013\u2014\u2022#|";
 
@@ -25,14 +25,14 @@ final class WordSplitter {
         return new Pass(line, from, to).run();
     }
 
-    /** One sentence in work. */
+    /** The work on one sentence. */
     private final class Pass {
         private final MarkedSourceLine line;
         private final String plain;
         private final int to;
         private final List<ScriptWord> words = new ArrayList<>();
         private int at;
-        /** Signs before the first word, which belong to it. */
+        /** Characters before the first word, which belong to it. */
         private String silent = "";
 
         Pass(MarkedSourceLine line, int from, int to) {
@@ -152,7 +152,7 @@ final class WordSplitter {
             return Math.max(chunkEnd, space < 0 ? next.start() : space);
         }
 
-        /** The form the author gave, with what is written right before and after it in the same word. */
+        /** The spoken form that the author gave, with the text directly before and after it in the same word. */
         private SpokenForms given(MarkedSourceLine.Said said, int end) {
             SpokenForms forms = spoken(plain.substring(Math.min(at, said.start()), said.start()), null)
                     .then(spoken(Typography.plain(said.said()), said));

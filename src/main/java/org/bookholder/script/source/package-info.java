@@ -1,4 +1,4 @@
-/** Script files of each format to scripts. Start with {@link org.bookholder.script.source.ScriptReader}. */
+/** Reads script files of each format. Start with {@link org.bookholder.script.source.ScriptReader}. */
 @NullMarked
 package org.bookholder.script.source;
 
