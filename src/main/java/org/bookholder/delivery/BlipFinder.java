@@ -6,11 +6,11 @@ import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds shots of one to three frames, which are left over when a cut is a little off. Confined to one thread.
+ * Finds shots of one to three frames, which remain when a cut is slightly misplaced. Confined to one thread.
  *
  * <p>A cut is where a picture differs a lot from the one before it, and far more than neighbouring pictures do, or
- * where black begins or ends. Two cuts up to three frames apart, with none for three frames before and after, are a
- * blip. The film's beginning and end count as cuts.
+ * where black begins or ends. Two cuts up to three frames apart are a blip if there is no other cut for three frames
+ * before and after. The film's beginning and end count as cuts.
  */
 final class BlipFinder {
     /** The longest blip, in frames. */
@@ -46,7 +46,7 @@ final class BlipFinder {
         }
     }
 
-    /** How much recent pictures differed where there was no cut. */
+    /** How much recent neighbouring pictures differed where there was no cut. */
     private double usual() {
         double[] calm = frames.stream()
                 .filter(f -> !f.cut())

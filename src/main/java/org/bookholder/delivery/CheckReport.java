@@ -11,7 +11,7 @@ import org.bookholder.sound.LoudnessReading;
 /**
  * The result of checking an export.
  *
- * @param film what the file says of itself
+ * @param film the film's metadata
  * @param modified when the file was last changed
  * @param checked when the check ended
  * @param profile the name of the profile
@@ -32,7 +32,7 @@ public record CheckReport(
         findings = List.copyOf(findings);
     }
 
-    /** A report of a film whose picture and sound, and whose words if there is a script, were checked. */
+    /** Makes the report of a film whose picture and sound were checked and, if there is a script, its words. */
     public static CheckReport of(
             FilmCheck.Result result,
             Optional<String> script,
@@ -45,7 +45,7 @@ public record CheckReport(
         return new CheckReport(result.film(), modified, checked, profile.name(), script, result.loudness(), all);
     }
 
-    /** How many findings are of a grade. */
+    /** How many findings have a given grade. */
     public long count(Grade grade) {
         return findings.stream().filter(f -> f.grade() == grade).count();
     }

@@ -3,8 +3,8 @@ package org.bookholder.delivery;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Finds clicks: a jolt of a few samples with no other within a fiftieth of a second before and after. A jolt is a large
- * second difference of the samples. Consonants have large ones too, but never a single one. Confined to one thread.
+ * Finds clicks: a jolt of a few samples, with no other jolt within a fiftieth of a second before and after. A jolt is a
+ * large second difference of the samples. Consonants cause jolts too, but never a single one. Confined to one thread.
  */
 final class ClickFinder {
     private static final int AROUND_PER_SECOND = 50;

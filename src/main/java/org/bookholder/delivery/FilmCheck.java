@@ -18,7 +18,7 @@ public final class FilmCheck implements Film.Viewer {
     private final PictureFinder pictures;
     private final Optional<SoundFinder> sounds;
 
-    /** Begins a check of {@code film} by {@code profile}. */
+    /** Begins a check of {@code film} against {@code profile}. */
     public FilmCheck(Film film, Profile profile) {
         this.film = film;
         this.profile = profile;
@@ -106,7 +106,7 @@ public final class FilmCheck implements Film.Viewer {
     /**
      * The result of a check.
      *
-     * @param film what the file says of itself
+     * @param film the film's metadata
      * @param loudness how loud it is, if it has sound
      * @param findings the whole film first, then by time
      */

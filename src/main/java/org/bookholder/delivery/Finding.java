@@ -26,14 +26,14 @@ public record Finding(Grade grade, String kind, Optional<Place> place, String wh
             this.label = label;
         }
 
-        /** Its word in every file. */
+        /** The word used in every file. */
         public String label() {
             return label;
         }
     }
 
     /**
-     * A stretch of the film.
+     * A part of the film.
      *
      * @param start where it begins
      * @param end where it ends

@@ -11,7 +11,7 @@ final class Luma {
 
     private static final double BLACK_SHARE = 0.98;
 
-    /** A still picture differs from another by less than a thousandth of full brightness in the mean, ... */
+    /** Two pictures count as still if on average they differ by less than a thousandth of full brightness, ... */
     private static final double STILL = 0.255;
 
     /** ... and by less than this in any part of it, so that a small moving object is noticed. */

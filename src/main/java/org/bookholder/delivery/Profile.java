@@ -4,10 +4,10 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A delivery profile: what an export must be like.
+ * A delivery profile: the requirements that an export must meet.
  *
  * @param name where it comes from, for people
- * @param limits what is allowed; what is not listed is not checked
+ * @param limits what is allowed; a setting that is not listed is not checked
  */
 public record Profile(String name, Map<ProfileSetting, Limit> limits) {
     /** Copies the map. */

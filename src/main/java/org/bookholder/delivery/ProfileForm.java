@@ -12,7 +12,10 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.settings.Form;
 import org.bookholder.settings.SettingsText.Values;
 
-/** How a profile is written by people: what is allowed for each setting. What is left out is not checked. */
+/**
+ * The text form of a profile, as people write it: what is allowed for each setting. Settings that are left out are not
+ * checked.
+ */
 public final class ProfileForm {
     private static final String NUMBER = "(-?\\d{1,9}(?:\\.\\d{1,6})?)";
     private static final Pattern RANGE = Pattern.compile(NUMBER + "\\s+to\\s+" + NUMBER);
@@ -29,7 +32,7 @@ public final class ProfileForm {
 
     private ProfileForm() {}
 
-    /** The profile that is used unless another is named. */
+    /** The default profile. */
     public static Profile usual() {
         Map<ProfileSetting, Limit> limits = new EnumMap<>(ProfileSetting.class);
         for (ProfileSetting setting : ProfileSetting.values()) {
@@ -39,8 +42,8 @@ public final class ProfileForm {
     }
 
     /**
-     * The profile that a text sets. A setting whose value cannot be understood is checked as usual, so that nothing goes
-     * out unchecked by mistake.
+     * The profile described by a text. A setting whose value is not understood is checked by its default, so that
+     * nothing goes out unchecked by mistake.
      *
      * @param source where the text comes from, for messages
      * @throws ProblemException if nothing is set

@@ -6,9 +6,10 @@ import java.util.Optional;
 /**
  * What a delivery profile can set, with its default.
  *
- * <p>Container, codecs, sampling and bit rates follow what course sites publish for uploads (1080p at 8 Mb/s, H.264
- * 4:2:0, AAC 48 kHz; files below 2 or 5 GB); picture rates and size are those of ITU-R BT.709; loudness is usual for
- * spoken podcasts, within the range of AES TD1008. Lengths of black, still and silent stretches are common practice.
+ * <p>Container, codecs, sampling and bit rates follow the upload requirements that course sites publish (1080p at 8
+ * Mb/s, H.264 4:2:0, AAC 48 kHz; files below 2 or 5 GB); frame rates and picture size are those of ITU-R BT.709; the
+ * loudness is that usual for spoken podcasts, within the range of AES TD1008. The limits for black, still and silent
+ * stretches are common practice.
  */
 public enum ProfileSetting {
     /** The kind of file. */

@@ -13,7 +13,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.wording.Pickups;
 
-/** Finds faults that an edit made in the words. The film's sound has been followed like a take. */
+/** Finds faults that editing introduced in the words. Before this, the film's sound is followed like a take. */
 public final class WordsCheck {
     private static final String KIND = "words";
 

@@ -5,7 +5,7 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
-/** Tables as RFC 4180 wants them: commas, CRLF, quotes doubled. */
+/** Writes tables as RFC 4180 specifies: commas, CRLF, doubled quotes. */
 public final class Csv {
     private Csv() {}
 
@@ -19,7 +19,7 @@ public final class Csv {
         }
     }
 
-    /** A text that begins like a formula would be worked out by a spreadsheet; a blank before it keeps it a text. */
+    /** A spreadsheet would evaluate a text that begins like a formula; a space before it keeps it a text. */
     private static Object harmless(Object cell) {
         boolean formula = cell instanceof String text && !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
         return formula ? " " + cell : cell;

@@ -10,16 +10,16 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 
 /**
- * The values that the files of a hand-off are written from.
+ * The values from which the files of a hand-off are written.
  *
- * @param name what their names begin with: the lesson in letters, digits and hyphens
- * @param state where the session stands
+ * @param name the beginning of their names: the lesson in letters, digits and hyphens
+ * @param state the state of the session
  * @param events the events it was derived from, in order
  * @param cut which attempts are used, and where they are cut
  * @param timeline the same, counted in frames
- * @param media every file that the takes lie in
+ * @param media every file that contains takes or parts of them
  * @param sound the takes' recordings
- * @param zone for times of day
+ * @param zone time zone for times of day
  */
 public record HandOff(
         String name,

@@ -10,7 +10,7 @@ import org.bookholder.files.Content;
  * A file to be written.
  *
  * @param name its name, without a folder
- * @param content what it holds
+ * @param content its content
  */
 public record HandOffFile(String name, Content content) {
     /** A text file in UTF-8. */
@@ -22,7 +22,7 @@ public record HandOffFile(String name, Content content) {
         });
     }
 
-    /** What a text file holds. */
+    /** The content of a text file. */
     @FunctionalInterface
     public interface Text {
         /** Writes it. */

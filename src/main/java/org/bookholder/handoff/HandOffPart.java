@@ -7,10 +7,10 @@ public interface HandOffPart {
     /** The kind's name on the command line, one lower-case word. */
     String name();
 
-    /** What it holds and for whom, one phrase. */
+    /** What the files contain and whom they are for, in one phrase. */
     String description();
 
-    /** Whether it can be written only if takes were recorded. */
+    /** Whether these files can only be written if takes were recorded. */
     default boolean needsSound() {
         return false;
     }

@@ -15,7 +15,10 @@ import org.bookholder.files.Disk;
 import org.bookholder.files.FileOperations;
 import org.bookholder.problem.ProblemException;
 
-/** Writes the files of a hand-off: all or none. They are meant to be passed on, so they get the usual permissions. */
+/**
+ * Writes the files of a hand-off: all of them or none. They are meant to be passed on, so they get the usual
+ * permissions.
+ */
 public final class HandOffWriter {
     private final AtomicFiles writer;
 
@@ -31,11 +34,11 @@ public final class HandOffWriter {
     /**
      * Writes files.
      *
-     * @param folder where to; made if it is not there
+     * @param folder target folder; created if it does not exist
      * @param replace whether files of the same name may be replaced
      * @return the files, in order
-     * @throws ProblemException if a file is there already and may not be replaced, or the folder cannot be written;
-     *     nothing is changed then
+     * @throws ProblemException if a file already exists and may not be replaced, or the folder cannot be written to; in
+     *     that case nothing is changed
      */
     public List<Path> write(Path folder, List<HandOffFile> files, boolean replace) throws ProblemException {
         if (!replace) {

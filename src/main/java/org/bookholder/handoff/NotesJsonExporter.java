@@ -23,8 +23,8 @@ import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
 
 /**
- * Everything that was noted, as one JSON object for other programs. Times are seconds of the session's audio to three
- * decimals; an unknown figure is null.
+ * Exports all notes as one JSON object for other programs. Times are seconds of the session's audio to three decimals;
+ * an unknown figure is null.
  */
 public final class NotesJsonExporter implements Exporter {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
@@ -100,7 +100,10 @@ public final class NotesJsonExporter implements Exporter {
         return node;
     }
 
-    /** What was decided, and on which attempt: its number within its take, from 1; both 0 if it is about none. */
+    /**
+     * The decision on a line, and on which attempt: its number within its take, from 1. Both are 0 if the decision is
+     * not about an attempt.
+     */
     private static JsonNode decision(LineNotes notes) {
         if (notes.decision().isEmpty()) {
             return NullNode.getInstance();
@@ -112,7 +115,7 @@ public final class NotesJsonExporter implements Exporter {
                 .put("attempt", made.ordinal());
     }
 
-    /** The deviations behind the outcome: those of the best attempt, else of the last one. */
+    /** The deviations behind the outcome: those of the best attempt, otherwise of the last one. */
     private static List<Deviation> said(LineNotes notes) {
         if (notes.best().isPresent()) {
             return notes.best().get().deviations();

@@ -14,7 +14,7 @@ import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickup.Place;
 import org.bookholder.wording.Pickups;
 
-/** The list to read: each line that is to be recorded again, and how the reading went. */
+/** Exports a list for people: each line that must be recorded again, and how the reading went. */
 public final class PickupListExporter implements Exporter {
     private static final DateTimeFormatter TIME_OF_DAY = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
@@ -75,7 +75,7 @@ public final class PickupListExporter implements Exporter {
                 where.map(place -> Summary.tenths(place.inTake())).orElse(""),
                 where.map(place -> TIME_OF_DAY.format(place.when().atZone(zone)))
                         .orElse("")));
-        // Of a skipped line the outcome says it all.
+        // For a skipped line, the outcome is all there is to say.
         if (pickup.outcome() != Outcome.SKIPPED && !pickup.said().isEmpty()) {
             text.add(detail(pickup.said()));
         }

@@ -8,8 +8,9 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 
 /**
- * Where the reading position was, one JSON object a line for each change of it: {@code at} in seconds of the session's
- * audio taken in when it changed, {@code line} and {@code word}, from 1, of the word to be read next.
+ * Exports the changes of the reading position, one JSON object per line: {@code at} is how many seconds of the
+ * session's audio had been processed at the change, {@code line} and {@code word} are the numbers, from 1, of the word
+ * to be read next.
  */
 public final class TraceExporter implements Exporter {
     @Override

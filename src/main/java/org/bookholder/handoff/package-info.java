@@ -1,5 +1,6 @@
 /**
- * Session state to files for the people who go on working with it: pickup list, notes, trace, and the editor's files.
+ * Turns session state into files for the people who continue to work with it: pickup list, notes, trace, and the
+ * editor's files.
  */
 @NullMarked
 package org.bookholder.handoff;

@@ -6,8 +6,8 @@ import org.bookholder.timing.StreamTime;
 /**
  * One caption.
  *
- * @param start when it comes
- * @param end when it goes
+ * @param start when it appears
+ * @param end when it disappears
  * @param rows its text, row by row
  */
 record Caption(StreamTime start, StreamTime end, List<String> rows) {

@@ -16,7 +16,7 @@ final class CaptionBreaker {
     /** Penalty for a leftover caption of one or two words. */
     private static final double CRUMB = 10;
 
-    /** Breaking where the speaker pauses for so long is free. */
+    /** Breaking costs nothing where the speaker pauses for at least this long. */
     private static final StreamTime PAUSE = StreamTime.ofSeconds(0.35);
 
     private final CaptionRules rules;
@@ -25,7 +25,7 @@ final class CaptionBreaker {
         this.rules = rules;
     }
 
-    /** The captions of one line, in order, each with the words that it holds. */
+    /** The captions of one line, in order, each as the list of its words. */
     List<List<TimedWord>> captions(List<TimedWord> words) {
         int count = words.size();
         double[] cost = new double[count + 1];
@@ -48,7 +48,7 @@ final class CaptionBreaker {
         return captions;
     }
 
-    /** A caption's rows: one if it fits, else two of about the same length, broken at a phrase. */
+    /** A caption's rows: one if it fits, otherwise two of about the same length, broken between phrases. */
     List<String> rows(List<TimedWord> words) {
         String whole = join(words);
         if (whole.length() <= rules.width()) {

@@ -7,12 +7,12 @@ import org.bookholder.timing.StreamTime;
  *
  * @param width the most characters in a row
  * @param rows the most rows
- * @param shortest the least time that a caption stands, where there is room for it
- * @param longest the most time
- * @param perWord the least time for each of its words, likewise
- * @param perSecond the most characters a second to read, likewise
- * @param gap between two captions there is at least so much time or none
- * @param linger how long a caption may stand after its last word
+ * @param shortest the shortest time to show a caption, if there is room for it
+ * @param longest the longest time to show one
+ * @param perWord the shortest time for each of its words, likewise
+ * @param perSecond the most characters to read per second, likewise
+ * @param gap the shortest gap between two captions; they may also follow without any gap
+ * @param linger how long a caption may stay after its last word
  */
 record CaptionRules(
         int width,
@@ -24,9 +24,9 @@ record CaptionRules(
         StreamTime gap,
         StreamTime linger) {
     /**
-     * 42 characters in two rows and 5/6 s to 7 s: Timed Text Guide of the University of Tennessee Libraries. 0.3 s a word
-     * and gaps of 1 s: BBC Subtitle Guidelines, which also allow no more than 2 s after the words, and 1.5 s is kept. 20
-     * characters a second for adults: a streaming service's guide, as quoted.
+     * 42 characters in two rows and 5/6 s to 7 s: Timed Text Guide of the University of Tennessee Libraries. 0.3 s per
+     * word and gaps of 1 s: BBC Subtitle Guidelines, which also allow at most 2 s after the words (we use 1.5 s). 20
+     * characters per second for adults: a streaming service's guide, as quoted.
      */
     static CaptionRules standard() {
         return new CaptionRules(

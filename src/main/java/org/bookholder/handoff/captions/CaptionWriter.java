@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.timing.StreamTime;
 
-/** Makes captions of timed lines: broken by sense, and timed so that they can be read. */
+/** Makes captions from timed lines, broken between phrases and shown long enough to be read. */
 final class CaptionWriter {
     private final CaptionRules rules;
     private final CaptionBreaker breaker;
@@ -32,7 +32,7 @@ final class CaptionWriter {
         return captions;
     }
 
-    /** A caption stands as long as its reader needs, but goes before the next comes. */
+    /** A caption stays as long as its reader needs, but disappears before the next one appears. */
     private StreamTime end(List<TimedWord> words, List<TimedWord> next) {
         StreamTime start = words.get(0).start();
         StreamTime spoken = words.get(words.size() - 1).end();

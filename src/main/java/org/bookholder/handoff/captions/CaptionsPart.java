@@ -65,7 +65,9 @@ public final class CaptionsPart implements HandOffPart {
         }
     }
 
-    /** What WebVTT would take for markup; the string that parts its times cannot occur then. */
+    /**
+     * Escapes everything that WebVTT would read as markup; the arrow that separates its times then cannot occur either.
+     */
     private static String escaped(String text) {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }

@@ -2,7 +2,7 @@ package org.bookholder.handoff.captions;
 
 import org.bookholder.wording.PhraseBreaks;
 
-/** What it costs to break a caption between two words. */
+/** Costs of breaking a caption between two words. */
 final class SenseBreaks {
     private static final double AFTER_SENTENCE = 0;
     private static final double AFTER_CLAUSE = 1;
@@ -12,7 +12,10 @@ final class SenseBreaks {
 
     private SenseBreaks() {}
 
-    /** What it costs to break between two words; 0 at the end of a sentence, more the closer they belong together. */
+    /**
+     * The cost of a break between two words: 0 at the end of a sentence, and higher the more closely they belong
+     * together.
+     */
     static double cost(String before, String after) {
         return switch (PhraseBreaks.between(before, after)) {
             case SENTENCE_END -> AFTER_SENTENCE;

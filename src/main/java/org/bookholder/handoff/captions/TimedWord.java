@@ -3,9 +3,9 @@ package org.bookholder.handoff.captions;
 import org.bookholder.timing.StreamTime;
 
 /**
- * A word as written and when it is said in the cut lesson.
+ * A word as written, with the time at which it is said in the cut lesson.
  *
- * @param text with its punctuation
+ * @param text the word with its punctuation
  * @param start when it begins
  * @param end when it ends
  */

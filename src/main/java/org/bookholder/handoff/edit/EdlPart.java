@@ -23,7 +23,7 @@ import org.bookholder.wording.MarkerText;
  * reel {@code BL} (black).
  */
 public final class EdlPart implements HandOffPart {
-    /** Longer titles are cut; the form has 70 characters for them. */
+    /** Longer titles are cut off; the format has 70 characters for them. */
     private static final int LONGEST_TITLE = 70;
 
     private static final String BLACK = "BL";
@@ -107,7 +107,7 @@ public final class EdlPart implements HandOffPart {
         return line.length() <= LONGEST_TITLE ? line : line.substring(0, LONGEST_TITLE);
     }
 
-    /** Typographic marks in the characters that every reader of such files knows; letters stay as they are. */
+    /** Replaces typographic marks by characters that every reader of such files knows; letters stay as they are. */
     private static String plain(String text) {
         return oneLine(text)
                 .replaceAll("[\u201c\u201d]", "\"")

@@ -5,9 +5,9 @@ import org.bookholder.cutlist.CutMarker;
 /**
  * How a marker looks in an editing program.
  *
- * @param name what it is called
- * @param colour its colour, by a name that OpenTimelineIO has (Marker.Color in its documentation of schemas) and that the
- *     comments of an edit decision list take, too
+ * @param name its name
+ * @param colour its colour, named as in OpenTimelineIO (Marker.Color in its documentation of schemas); the comments of
+ *     an edit decision list accept these names too
  */
 record MarkerLook(String name, String colour) {
     static MarkerLook of(CutMarker marker) {

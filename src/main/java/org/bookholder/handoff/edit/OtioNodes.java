@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.bookholder.timing.FrameRate;
 
-/** The objects that every OpenTimelineIO file is made of. */
+/** Creates the objects that every OpenTimelineIO file consists of. */
 final class OtioNodes {
     private final double rate;
 
@@ -20,7 +20,7 @@ final class OtioNodes {
         return node;
     }
 
-    /** Something that stands in a composition; stacks and tracks can have children. */
+    /** An item of a composition; stacks and tracks can have children. */
     ObjectNode item(String schema, String name) {
         ObjectNode node = object(schema, name);
         node.putNull("source_range");

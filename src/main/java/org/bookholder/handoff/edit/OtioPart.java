@@ -17,8 +17,8 @@ import org.bookholder.wording.MarkerText;
 /**
  * The cut list as an OpenTimelineIO timeline, with a video track where there is footage and an audio track.
  *
- * <p>Schemas and fields from its documentation (otio-serialized-schema-only-fields.md). Written are Clip.2 and Marker.2,
- * which its releases 0.15 to 0.18 write and later ones read.
+ * <p>Schemas and fields from its documentation (otio-serialized-schema-only-fields.md). It writes Clip.2 and Marker.2,
+ * which releases 0.15 to 0.18 write and later ones read.
  */
 public final class OtioPart implements HandOffPart {
     @Override

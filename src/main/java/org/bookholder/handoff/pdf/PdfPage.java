@@ -12,16 +12,16 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 
-/** Sets text down a page and goes to the next when it is full. Sizes in points. */
+/** Places text down a page and starts a new page when it is full. Sizes in points. */
 final class PdfPage implements AutoCloseable {
-    /** Comes with the PDF library; Latin, Greek, Cyrillic and Hebrew letters. */
+    /** This font comes with the PDF library; it has Latin, Greek, Cyrillic and Hebrew letters. */
     private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
     private static final PDRectangle SIZE = PDRectangle.A4;
     private static final float MARGIN = 56;
     private static final float LEADING = 1.35f;
 
-    /** Strokes of this width, as a share of the size, make the one font bold. */
+    /** Drawing outlines of this width, as a share of the size, makes the only font bold. */
     private static final float BOLD = 0.03f;
 
     private static final String MISSING = "\u25A1";
@@ -54,13 +54,13 @@ final class PdfPage implements AutoCloseable {
         }
     }
 
-    /** A word in the margin that ends at {@code right}, beside the block that comes next. */
+    /** A word in the margin that ends at {@code right}, beside the next block. */
     void label(float size, float least, float right, String text) throws IOException {
         float x = Math.max(least, right - width(size, text));
         show(size, false, MARGIN + x, top - size, text);
     }
 
-    /** An empty box to tick, beside the block that comes next. */
+    /** An empty box to tick, beside the next block. */
     void box(float size) throws IOException {
         content.setLineWidth(0.8f);
         content.addRect(MARGIN, top - size - 1, size, size);
@@ -84,7 +84,7 @@ final class PdfPage implements AutoCloseable {
         return rows(size, indent, text).size() * size * LEADING;
     }
 
-    /** Begins a new page if this height does not fit here but would fit there. */
+    /** Begins a new page if something of this height does not fit on this one but would fit on a new one. */
     void keepTogether(float height) throws IOException {
         if (top - height < MARGIN && height < SIZE.getHeight() - 2 * MARGIN) {
             turn();

@@ -9,7 +9,9 @@ import java.util.TimeZone;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 
-/** The pickup list as pages to print: a box to tick, the line whole, what was said, and where to listen. */
+/**
+ * The pickup list as pages to print: for each line a box to tick, the whole line, what was said, and where to listen.
+ */
 public final class PickupPdf {
     private static final float TITLE = 18;
     private static final float TEXT = 12;
@@ -25,9 +27,9 @@ public final class PickupPdf {
      *
      * @param number its number
      * @param text the whole line
-     * @param outcome what became of it and what was said
+     * @param outcome its outcome and what was said
      * @param where where to listen
-     * @param notes notes of people; may be empty
+     * @param notes notes that people wrote; may be empty
      */
     public record Entry(String number, String text, String outcome, String where, String notes) {}
 
@@ -39,7 +41,7 @@ public final class PickupPdf {
             about.setTitle("Pickups: " + title);
             about.setCreator("Bookholder");
             document.setDocumentInformation(about);
-            // The same list always gives the same file.
+            // The same list always produces the same file.
             document.setDocumentId(0L);
             about.setCreationDate(epoch());
             page.block(TITLE, true, 0, title);

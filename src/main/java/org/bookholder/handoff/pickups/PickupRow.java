@@ -12,10 +12,10 @@ import org.bookholder.wording.Pickups;
 /**
  * One row of the pickup list, or of the lines for the editor to fix.
  *
- * @param pickup what became of the line
- * @param text the line, whole
+ * @param pickup the line's outcome
+ * @param text the whole line
  * @param time time of day at which it was read, or should have been
- * @param place where that is to be found
+ * @param place where to find that moment
  */
 record PickupRow(Pickup pickup, String text, Optional<LocalDateTime> time, Optional<MediaLocator.Place> place) {
     /** The lines to record again. */
@@ -47,7 +47,7 @@ record PickupRow(Pickup pickup, String text, Optional<LocalDateTime> time, Optio
                 .toList();
     }
 
-    /** The notes of people, in one text. */
+    /** All notes that people wrote, as one text. */
     String marks() {
         return String.join("; ", pickup.written());
     }

@@ -25,7 +25,7 @@ import org.bookholder.timing.StreamTime;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
 
-/** Every take, attempt and aside in order of time, with where it lies and what became of it. */
+/** Every take, attempt and aside in order of time, with its place and outcome. */
 public final class TakeLogPart implements HandOffPart {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss.SSS", Locale.ROOT);
     private static final List<String> HEADING = List.of(

@@ -10,8 +10,8 @@ import java.util.Locale;
 /**
  * The broadcast extension of a WAV file, version 1: field sizes from EBU Tech 3285.
  *
- * @param description for people, at most 256 ASCII characters
- * @param reference names this recording, at most 32
+ * @param description description for people, at most 256 ASCII characters
+ * @param reference identifies this recording, at most 32 characters
  * @param began local date and time of its first sample
  * @param rate samples a second
  */
@@ -29,7 +29,7 @@ record Bext(String description, String reference, LocalDateTime began, int rate)
         text(out, reference, 32);
         text(out, DATE.format(began), 10);
         text(out, TIME.format(began), 8);
-        // Low word first: in little-endian order one 64-bit number.
+        // The low word comes first, so in little-endian order this is one 64-bit number.
         out.putLong(samplesSinceMidnight(began, rate));
         out.putShort((short) 1);
         out.position(FIXED);

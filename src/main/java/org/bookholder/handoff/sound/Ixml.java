@@ -8,13 +8,14 @@ import javax.xml.stream.XMLStreamWriter;
 import org.bookholder.timing.Timecode;
 
 /**
- * The iXML chunk of a take: its fields as the iXML specification's object details name them (gallery.co.uk/ixml).
+ * The iXML chunk of a take; its fields are named as in the object details of the iXML specification
+ * (gallery.co.uk/ixml).
  *
  * @param project the lesson's folder or course
  * @param scene the lesson
  * @param take take number
- * @param circled whether anything of it is used
- * @param note for people
+ * @param circled whether any of it is used
+ * @param note note for people
  * @param timecode how frames are counted
  * @param samplesSinceMidnight the time reference
  * @param rate samples a second
@@ -65,7 +66,7 @@ record Ixml(
         element(xml, "TIMESTAMP_SAMPLE_RATE", Integer.toString(rate));
     }
 
-    /** The text is escaped by the writer; what XML 1.0 cannot hold is left out (section 2.2). */
+    /** The writer escapes the text; characters that XML 1.0 does not allow are left out (section 2.2). */
     private static void element(XMLStreamWriter xml, String name, String text) throws XMLStreamException {
         xml.writeStartElement(name);
         xml.writeCharacters(text.replaceAll("[^\\t\\n\\r\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]", ""));

@@ -10,7 +10,7 @@ import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.problem.ProblemException;
 
-/** The chosen attempts joined as one WAV file, to hear the lesson before a frame is cut. */
+/** The chosen attempts joined in one WAV file, so that the lesson can be heard before anything is edited. */
 public final class ListenPart implements HandOffPart {
     @Override
     public String name() {

@@ -60,12 +60,12 @@ public final class TakesPart implements HandOffPart {
         }
     }
 
-    /** What a take's file is called in the hand-off. */
+    /** The name of a take's file in the hand-off. */
     public static String fileName(HandOff handOff, int take) {
         return fileName(handOff.name(), take);
     }
 
-    /** What a take's file is called in a hand-off of that name. */
+    /** The name of a take's file in a hand-off of that name. */
     public static String fileName(String name, int take) {
         return String.format(Locale.ROOT, "%s-take-%03d.wav", name, take);
     }
@@ -94,7 +94,7 @@ public final class TakesPart implements HandOffPart {
         }
     }
 
-    /** Silence stands in for what was not recorded. */
+    /** Fills with silence whatever was not recorded. */
     private static short[] filled(Optional<AudioBlock> piece, int length) {
         short[] samples = new short[length];
         piece.ifPresent(p -> System.arraycopy(p.samples(), 0, samples, 0, Math.min(length, p.samples().length)));

@@ -8,7 +8,7 @@ import java.util.List;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.wav.WavHeader;
 
-/** A WAV file as {@link WavHeader} has it, with further chunks that are known before the samples are written. */
+/** Writes a WAV file as {@link WavHeader} does, with further chunks that are known before the samples are written. */
 final class WavChunks {
     private WavChunks() {}
 
@@ -17,7 +17,7 @@ final class WavChunks {
         private final String name;
         private final byte[] bytes;
 
-        /** A chunk whose name is of four ASCII characters; its bytes are not copied. */
+        /** Creates a chunk whose name has four ASCII characters; its bytes are not copied. */
         Chunk(String name, byte[] bytes) {
             this.name = name;
             this.bytes = bytes;
@@ -29,9 +29,9 @@ final class WavChunks {
     }
 
     /**
-     * Writes all that comes before the samples.
+     * Writes everything that comes before the samples.
      *
-     * @throws ProblemException if the file would be longer than its 32-bit sizes can tell; nothing is written then
+     * @throws ProblemException if the file would be longer than its 32-bit sizes can express; then nothing is written
      */
     static void begin(OutputStream out, int rate, long samples, List<Chunk> chunks)
             throws IOException, ProblemException {

@@ -7,15 +7,15 @@ import org.bookholder.footage.Placement;
 import org.bookholder.timing.StreamTime;
 
 /**
- * A file that a take, or part of one, can be seen or heard in.
+ * A file in which a take, or part of one, can be seen or heard.
  *
  * @param reel a short name for it: up to eight capital letters, digits and underscores
- * @param file where it lies
- * @param firstFrame the number of its first frame in the timecode that it carries, or in the time of day
+ * @param file path of the file
+ * @param firstFrame the number of its first frame, by its own timecode or by the time of day
  * @param frames how many frames it has
  * @param picture its moving picture, if it has one
  * @param sounding whether it has sound
- * @param placement where the take lies in it
+ * @param placement position of the take in it
  */
 public record Media(
         String reel,
@@ -30,7 +30,7 @@ public record Media(
         return String.valueOf(file.getFileName());
     }
 
-    /** Whether a session time of a take lies in it. */
+    /** Whether it covers a session time of a take. */
     public boolean covers(int take, StreamTime time) {
         return placement.take() == take && placement.covers(time);
     }

@@ -19,7 +19,7 @@ import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.timing.Timecode;
 
-/** The files that a session's takes lie in: the cameras' first, then the recorders', then our own recordings. */
+/** Lists the files that contain a session's takes: first from cameras, then from recorders, then our own recordings. */
 public final class MediaList {
     private static final int REEL = 8;
     private static final long NANOS = 1_000_000_000;
@@ -36,9 +36,9 @@ public final class MediaList {
     /**
      * The files of a session.
      *
-     * @param footage camera and recorder files with their places, in the order in which they are to be preferred
+     * @param footage camera and recorder files with their places, in order of preference
      * @param takeFile our own recording of a take
-     * @param zone for the time of day that our own recordings are counted in
+     * @param zone time zone for the time of day by which our own recordings count frames
      */
     public static List<Media> of(
             SessionState state,
@@ -54,7 +54,7 @@ public final class MediaList {
         return all;
     }
 
-    /** How to count frames: as the first camera does, else 25 a second. */
+    /** How to count frames: as the first camera does, otherwise 25 per second. */
     public static Timecode usual(List<PlacedFootage> footage) {
         return footage.stream()
                 .map(PlacedFootage::footage)
@@ -86,7 +86,7 @@ public final class MediaList {
         }
     }
 
-    /** A camera's own label, by its own count; the same moment by ours where we count otherwise. */
+    /** The camera's own label if we count frames as it does; otherwise the same moment by our count. */
     private long firstFrame(Footage footage) {
         FrameRate rate = footage.picture().map(Footage.Picture::rate).orElse(timecode.rate());
         Optional<Long> frame =
@@ -120,7 +120,7 @@ public final class MediaList {
         String stem =
                 name.replaceFirst("\\.[^.]*$", "").toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9_]+", "");
         String base = stem.isEmpty() ? "REEL" : stem;
-        // The end of a camera's file name is what tells it from the others.
+        // The end of a camera's file name is the part that differs from its other files.
         String reel = base.substring(Math.max(0, base.length() - REEL));
         for (int i = 2; !reels.add(reel); i++) {
             String number = Integer.toString(i);

@@ -9,7 +9,7 @@ import org.bookholder.timing.Timecode;
  * Finds moments of a session in its files.
  *
  * @param timecode how frames are counted
- * @param media the files; where several hold the same moment, the first of them
+ * @param media the files; if several contain the same moment, the first one is used
  */
 public record MediaLocator(Timecode timecode, List<Media> media) {
     /** Copies the list. */
@@ -25,7 +25,7 @@ public record MediaLocator(Timecode timecode, List<Media> media) {
      */
     public record Place(Media media, String timecode) {}
 
-    /** Where a session time of a take lies; empty if no file holds it. */
+    /** Where a session time of a take is found; empty if no file contains it. */
     public Optional<Place> of(int take, StreamTime time) {
         return media.stream().filter(m -> m.covers(take, time)).findFirst().map(m -> {
             long frame = Math.max(0, timecode.rate().frameAt(m.placement().inFile(time)));

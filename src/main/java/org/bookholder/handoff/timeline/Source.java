@@ -8,12 +8,12 @@ package org.bookholder.handoff.timeline;
  * @param out number of the frame after the last
  */
 public record Source(Media media, long in, long out) {
-    /** How many frames of the file lie before it. */
+    /** How many frames the file has before it. */
     public long before() {
         return in - media.firstFrame();
     }
 
-    /** How many frames of the file lie after it. */
+    /** How many frames the file has after it. */
     public long after() {
         return media.firstFrame() + media.frames() - out;
     }

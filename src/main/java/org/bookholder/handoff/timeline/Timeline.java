@@ -21,17 +21,17 @@ public record Timeline(Timecode timecode, List<TimelineEvent> events) {
         events = List.copyOf(events);
     }
 
-    /** Timelines begin at one hour (common practice), so that there is room to put something before. */
+    /** Timelines begin at one hour (common practice), so that something can still be put before them. */
     public long begin() {
         return timecode.frame("01:00:00:00").orElseThrow();
     }
 
-    /** Pictures a second. */
+    /** Frames per second. */
     public FrameRate rate() {
         return timecode.rate();
     }
 
-    /** How many frames it lasts. */
+    /** Its length in frames. */
     public long frames() {
         return events.isEmpty() ? 0 : events.get(events.size() - 1).out();
     }
@@ -42,7 +42,7 @@ public record Timeline(Timecode timecode, List<TimelineEvent> events) {
     }
 
     /**
-     * When a moment of a clip comes on the timeline.
+     * The time on the timeline at which a moment of a clip comes.
      *
      * @param clip a clip of this timeline
      * @param time session time
@@ -65,7 +65,7 @@ public record Timeline(Timecode timecode, List<TimelineEvent> events) {
         return new StreamTime(Math.max(0, best));
     }
 
-    /** The markers of an event: those of its item that lie in it. */
+    /** The markers of an event: those markers of its item that fall within it. */
     public List<PlacedMarker> markers(TimelineEvent event) {
         List<PlacedMarker> placed = new ArrayList<>();
         for (CutMarker marker : event.item().markers()) {
@@ -87,7 +87,7 @@ public record Timeline(Timecode timecode, List<TimelineEvent> events) {
     }
 
     /**
-     * A marker and the frame of the timeline that it stands at.
+     * A marker and its frame on the timeline.
      *
      * @param marker the marker
      * @param frame counted from 0

@@ -14,7 +14,7 @@ import org.bookholder.timing.Timecode;
 
 /**
  * Counts a cut in frames. Each boundary is rounded once, from its own time to the nearest frame of its file; the
- * timeline adds up whole frames, so that nothing drifts.
+ * timeline adds up whole frames, so rounding errors do not accumulate.
  */
 public final class TimelineBuilder {
     /** A gap of this many frames or fewer between two files is closed. */
@@ -34,7 +34,7 @@ public final class TimelineBuilder {
      * The timeline of a cut.
      *
      * @param timecode how frames are counted
-     * @param media the files to use; where several show the same moment, the first of them
+     * @param media the files to use; if several show the same moment, the first one is used
      * @param punchIn how the framing alternates
      */
     public static Timeline build(CutList cut, Timecode timecode, List<Media> media, PunchIn punchIn) {
@@ -73,14 +73,17 @@ public final class TimelineBuilder {
         }
     }
 
-    /** Whether a file shows a moment, or begins within two frames of it: between two split files nothing is lost. */
+    /**
+     * Whether a file shows a moment, or begins within two frames of it: cameras lose nothing between two parts of a
+     * split file.
+     */
     private boolean shows(Media m, int take, StreamTime at) {
         return m.placement().take() == take
                 && !at.plus(rate.length(SLIVER)).isBefore(m.placement().from())
                 && at.isBefore(m.placement().to());
     }
 
-    /** Until when a file is used: to its end, or until a better one comes in. */
+    /** The time until which a file is used: to its end, or until a preferred one begins. */
     private StreamTime end(Media use, int take, StreamTime from) {
         return media.subList(0, media.indexOf(use)).stream()
                 .filter(better -> better.placement().take() == take)
@@ -101,7 +104,7 @@ public final class TimelineBuilder {
     private List<TimelineEvent> framed(PunchIn punchIn) {
         List<Boolean> meets = new ArrayList<>();
         for (int i = 0; i < events.size(); i++) {
-            // A file that goes on in the next one is no cut.
+            // A recording that continues in the next file is not a cut.
             if (events.get(i).opens()) {
                 meets.add(i > 0 && sameShot(events.get(i - 1), events.get(i)));
             }

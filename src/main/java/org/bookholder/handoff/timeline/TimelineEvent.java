@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.bookholder.cutlist.CutItem;
 
 /**
- * One piece of a timeline: a clip or a gap; or a part of a clip, where its file ends in the middle of it.
+ * One piece of a timeline: a clip, a gap, or part of a clip if its file ends in the middle of it.
  *
  * @param item the clip or gap
  * @param source the frames that fill it; empty for a gap
@@ -16,12 +16,12 @@ import org.bookholder.cutlist.CutItem;
  */
 public record TimelineEvent(
         CutItem item, Optional<Source> source, long in, long out, boolean opens, boolean closes, int framing) {
-    /** The same, framed so. */
+    /** The same with this framing. */
     TimelineEvent framed(int percent) {
         return new TimelineEvent(item, source, in, out, opens, closes, percent);
     }
 
-    /** How many frames it lasts. */
+    /** Its length in frames. */
     public long frames() {
         return out - in;
     }

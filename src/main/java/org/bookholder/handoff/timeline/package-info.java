@@ -1,4 +1,6 @@
-/** A cut counted in frames: which frames of which file stand where; see {@link org.bookholder.handoff.timeline.Timeline}. */
+/**
+ * A cut counted in frames: which frames of which file go where; see {@link org.bookholder.handoff.timeline.Timeline}.
+ */
 @NullMarked
 package org.bookholder.handoff.timeline;
 
