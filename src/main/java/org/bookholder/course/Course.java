@@ -12,10 +12,10 @@ import java.util.Optional;
  * @param folder its folder
  * @param title its title
  * @param lessons in order, at least one, each with a name of its own
- * @param shooting how it is to be recorded
- * @param editing how it is to be edited
+ * @param shooting how it will be recorded
+ * @param editing how it will be edited
  * @param delivery the delivery profile that exports are checked against; empty for the usual one
- * @param costs what it costs and brings in, if that was written down
+ * @param costs costs and income, if given
  * @param launch the hoped-for launch day, if one is given
  */
 public record Course(
@@ -30,7 +30,7 @@ public record Course(
     /** The file that describes the course. */
     public static final String FILE = "course.yaml";
 
-    /** The folder in it for what goes out. */
+    /** The folder in it for exported files. */
     static final String EXPORTS = "exports";
 
     /** Copies the list. */

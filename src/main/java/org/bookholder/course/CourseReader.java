@@ -37,7 +37,7 @@ public final class CourseReader {
      * Reads the course in {@code folder}.
      *
      * @throws ProblemException if there is no such folder, it holds no script, two lessons have one name, or something
-     *     in {@code course.yaml} or in a script must be put right
+     *     in {@code course.yaml} or in a script must be fixed
      */
     public static Course read(Path folder) throws ProblemException {
         if (!Files.isDirectory(folder)) {

@@ -5,10 +5,10 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * How a course is to be edited.
+ * How a course will be edited.
  *
- * @param from the day on which it can begin, if it is known
- * @param hoursAWeek hours for it each week, above 0
+ * @param from the day on which editing can begin, if known
+ * @param hoursAWeek editing hours each week, above 0
  * @param lessonsAWeek the most lessons finished in a week, 1 or more
  * @param slack the part of the hours that is kept free for revisions and retakes, 0 to below 1
  * @param hoursPerMinute editing hours for each finished minute, for every kind of lesson
@@ -19,7 +19,7 @@ public record Editing(
         int lessonsAWeek,
         double slack,
         Map<LessonKind, Double> hoursPerMinute) {
-    /** Common practice beside other work. */
+    /** Common practice for editing alongside other work. */
     public static final double USUAL_HOURS = 10;
 
     /** Common practice. */

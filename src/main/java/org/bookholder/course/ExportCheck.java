@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param file the file's name, without its folder
  * @param size its size in bytes when it was checked
- * @param modified when it had last been changed then, to the second
+ * @param modified when it had last been changed at that time, to the second
  * @param checked when it was checked
  * @param findings why it cannot be delivered yet, one line for each reason; empty if it can
  */

@@ -18,8 +18,8 @@ import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
 
 /**
- * The checks of exported files, each noted as {@code checks/EXPORT.json} in the course's folder. A note holds only
- * while the file has the size and the time of change that it had when it was checked.
+ * Keeps the checks of exported files, each as {@code checks/EXPORT.json} in the course's folder. A check is valid only
+ * while the file has the same size and time of last change as when it was checked.
  */
 public final class ExportChecks {
     private static final JsonMapper MAPPER = JsonMapper.builder()
@@ -30,7 +30,7 @@ public final class ExportChecks {
 
     private ExportChecks() {}
 
-    /** A note as it is written: times as texts. */
+    /** A check as it is written to disk, with times as text. */
     private record Note(
             String file, long size, String modified, String checked, boolean passed, List<String> findings) {}
 
@@ -73,7 +73,7 @@ public final class ExportChecks {
     /**
      * The check of a file, if it was checked and has not been changed since.
      *
-     * @throws ProblemException if the note is there and cannot be read
+     * @throws ProblemException if the note exists but cannot be read
      */
     public static Optional<ExportCheck> read(Path course, Path export) throws ProblemException {
         Path note = note(course, export);
@@ -103,7 +103,7 @@ public final class ExportChecks {
         }
     }
 
-    /** To the second: some file systems keep no more, and a copied course keeps its checks. */
+    /** To the second, because some file systems keep no more; so a copied course keeps its checks. */
     private static Instant changed(BasicFileAttributes file) {
         return file.lastModifiedTime().toInstant().truncatedTo(ChronoUnit.SECONDS);
     }

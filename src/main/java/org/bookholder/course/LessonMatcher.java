@@ -11,14 +11,14 @@ import org.bookholder.script.model.ScriptLine;
 
 /** Finds the lesson that a session was read from. */
 public final class LessonMatcher {
-    /** A choice of ours: a script that kept half its lines is still that script. */
+    /** Our choice: a script that kept half its lines is still that script. */
     private static final double HALF = 0.5;
 
     private LessonMatcher() {}
 
     /**
-     * The lesson of a session: the one whose file it was read from, else the one that has most of its lines, half of
-     * them at least.
+     * The lesson of a session: the one from whose file it was read, otherwise the one that has the most of its lines,
+     * but at least half of them.
      *
      * @param source the script's file as the session noted it, made absolute
      * @param read the script as it was read

@@ -23,7 +23,7 @@ public record Measured(Duration reading, OptionalDouble pace, OptionalDouble rat
     private static final double SECONDS_PER_MINUTE = 60;
     private static final int PRIOR_WORDS = 1000;
 
-    /** A choice of ours: below this a ratio reflects the warm-up more than the presenter. */
+    /** Our choice: with less than this, a ratio reflects the warm-up more than the presenter. */
     private static final double ENOUGH_MINUTES = 3;
 
     /** Measures these sessions. The pace is over all their reading, so longer sessions count more. */

@@ -33,7 +33,7 @@ public final class Progress {
         this.marks = List.copyOf(marks);
     }
 
-    /** What a mark says. */
+    /** The kinds of marks. */
     public enum Kind {
         /** The lesson is edited. */
         EDITED,
@@ -42,20 +42,20 @@ public final class Progress {
     }
 
     /**
-     * One thing said by a person.
+     * A mark that a person made.
      *
-     * @param when as a text, ISO 8601 in UTC
+     * @param when time as text, ISO 8601 in UTC
      * @param lesson the lesson's name
-     * @param kind what is said
-     * @param hours what the edit took; 0 if that was not said
+     * @param kind kind of mark
+     * @param hours how long the edit took; 0 if not given
      */
     public record Mark(String when, String lesson, Kind kind, double hours) {}
 
     /**
-     * An edit that is done.
+     * A finished edit.
      *
-     * @param when when it was said to be
-     * @param hours what it took; 0 if that was not said
+     * @param when when it was marked as finished
+     * @param hours how long it took; 0 if not given
      */
     public record Edited(Instant when, double hours) {}
 
@@ -64,7 +64,7 @@ public final class Progress {
         return new Progress(List.of());
     }
 
-    /** What is kept in a course's folder; a problem if it cannot be read. */
+    /** Reads the marks kept in a course's folder; throws a problem if they cannot be read. */
     public static Progress read(Path folder) throws ProblemException {
         Path file = folder.resolve(FILE);
         if (!Files.exists(file)) {
@@ -82,7 +82,7 @@ public final class Progress {
         }
     }
 
-    /** Keeps this in a course's folder; a problem if it cannot be written. */
+    /** Saves the marks in a course's folder; throws a problem if they cannot be written. */
     public void write(Path folder) throws ProblemException {
         Path file = folder.resolve(FILE);
         try {

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How a course is to be recorded.
+ * How a course will be recorded.
  *
- * @param days the days on which it can be, in order; none if they are not known yet
+ * @param days the days available for recording, in order; none if they are not known yet
  * @param setUp time to set up before the first take of a session
  * @param ratio recorded time for each finished minute, if it was written down
  */

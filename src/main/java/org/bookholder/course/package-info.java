@@ -1,9 +1,9 @@
 /**
- * A course: a folder of lesson scripts, what was recorded and exported of them, and what is planned.
+ * A course: a folder of lesson scripts, their recordings and exports, and the plans.
  *
- * <p>{@link org.bookholder.course.CourseReader} reads the folder. What is derived from it lies in the packages below:
- * {@code prepare} (running time, hard stretches), {@code board} (where each lesson stands), {@code shoot} (recording
- * sessions), {@code edit} (weeks of editing, costs), {@code calendar} and {@code page} (the same for other programs).
+ * <p>{@link org.bookholder.course.CourseReader} reads the folder. Subpackages derive the rest: {@code prepare} (running
+ * time, hard stretches), {@code board} (the state of each lesson), {@code shoot} (recording sessions), {@code edit}
+ * (weeks of editing, costs), {@code calendar} and {@code page} (the same for other programs).
  */
 @NullMarked
 package org.bookholder.course;

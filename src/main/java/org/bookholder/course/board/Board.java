@@ -17,7 +17,7 @@ import org.bookholder.script.model.AgeingFact;
  * @param course the course
  * @param measured pace and ratio from the presenter's sessions
  * @param lessons where each lesson stands, in order
- * @param today the day that the board is for
+ * @param today the day to which the board applies
  */
 public record Board(Course course, Measured measured, List<LessonState> lessons, LocalDate today) {
     /** Copies the list. */
@@ -38,7 +38,7 @@ public record Board(Course course, Measured measured, List<LessonState> lessons,
 
     /**
      * Whether the course is finished: every lesson recorded, without open pickups, edited, exported and checked. Before
-     * that no date of its launch is to be offered to anyone.
+     * that, nobody should be given a launch date.
      */
     public boolean finished() {
         return lessons.stream().allMatch(lesson -> lesson.missing().isEmpty());

@@ -50,10 +50,10 @@ public final class BoardReader {
     }
 
     /**
-     * The state of the course, before anything is planned.
+     * The state of the course, without planned recording days.
      *
      * @param sessions the sessions of each lesson
-     * @param today the day for which this is said
+     * @param today the day to which the state applies
      * @throws ProblemException if exports, notes of checks or marks cannot be read
      */
     public static Board read(Course course, Map<Lesson, List<RecordedSession>> sessions, LocalDate today)

@@ -12,7 +12,7 @@ import org.bookholder.course.Text;
 public final class BoardText {
     private static final int WIDTH = 80;
 
-    /** What a row takes beside title, state and next step: number, words, running time and gaps. */
+    /** Width of a row apart from title, state and next step: number, words, running time and gaps. */
     private static final int FIGURES = 23;
 
     private static final int LEAST_TITLE = 20;

@@ -8,8 +8,8 @@ import org.bookholder.script.model.AgeingFact;
 /**
  * A fact in a script that needs checking again.
  *
- * @param lesson where it stands
- * @param fact what it is
+ * @param lesson the lesson whose script contains it
+ * @param fact the fact
  * @param exports the exported files in which it is said
  */
 public record DueFact(Lesson lesson, AgeingFact fact, List<Path> exports) {
@@ -18,7 +18,7 @@ public record DueFact(Lesson lesson, AgeingFact fact, List<Path> exports) {
         exports = List.copyOf(exports);
     }
 
-    /** The line, as it is read. */
+    /** The line that contains it, as it is read. */
     public String text() {
         return lesson.script().lines().get(fact.line() - 1).text();
     }

@@ -8,15 +8,15 @@ public enum LessonStage {
     PLANNED("planned"),
     /** Some of its lines are recorded. */
     BEGUN("part recorded"),
-    /** All lines were read, and some are to be picked up. */
+    /** All lines were read, and some must be picked up. */
     PICKUPS("pickups open"),
-    /** Every line is there. */
+    /** Every line was recorded clean. */
     RECORDED("recorded"),
     /** The edit is done. */
     EDITED("edited"),
-    /** The file to go out is there, newer than the last recording. */
+    /** There is an exported file, newer than the last recording. */
     EXPORTED("exported"),
-    /** The file was checked, and nothing was found. */
+    /** The exported file was checked, and no fault was found. */
     CHECKED("checked");
 
     private final String label;
@@ -25,7 +25,7 @@ public enum LessonStage {
         this.label = label;
     }
 
-    /** The word for it. */
+    /** The word that people see. */
     public String label() {
         return label;
     }

@@ -18,12 +18,12 @@ import org.bookholder.course.Text;
  * @param lesson the lesson
  * @param seconds its likely running time
  * @param recording what was recorded of it
- * @param planned the day on which it is to be recorded, if there is one
+ * @param planned the day planned for recording it, if there is one
  * @param edited when its edit was done, if it was since the last recording
- * @param editHours what the edit took, if that was said
+ * @param editHours how many hours the edit took, if given
  * @param exports all its exported files, the newest first
  * @param export the newest export, if it was made since the last recording
- * @param check that export's check, if it was checked as it is
+ * @param check that export's check, if its present version was checked
  */
 public record LessonState(
         Lesson lesson,
@@ -42,7 +42,7 @@ public record LessonState(
         exports = List.copyOf(exports);
     }
 
-    /** The same with the day on which it is to be recorded. */
+    /** The same with the day planned for recording it. */
     LessonState planned(Optional<LocalDate> day) {
         return new LessonState(lesson, seconds, recording, day, edited, editHours, exports, export, check);
     }

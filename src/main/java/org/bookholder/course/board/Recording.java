@@ -14,11 +14,11 @@ import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
 /**
- * What was recorded of a lesson, over all its sessions. Lines are known by their text, so a line that was rewritten
- * after it was recorded is to be recorded again.
+ * What was recorded of a lesson, over all its sessions. Lines are identified by their text, so a line that was
+ * rewritten after it was recorded must be recorded again.
  *
  * @param lines how many lines the script has now
- * @param unread numbers of the lines that no session came to
+ * @param unread numbers of the lines that no session reached
  * @param pickups numbers of the lines to pick up
  * @param last when the last session ended; empty if there is none
  */
@@ -59,7 +59,7 @@ public record Recording(int lines, List<Integer> unread, List<Integer> pickups, 
         return new Recording(keys.size(), unread, pickups, last);
     }
 
-    /** A clean line stays clean, unless someone said later that it is to be recorded again. */
+    /** A clean line stays clean unless someone later decided that it must be recorded again. */
     private static void take(Map<Key, Boolean> clean, Key key, LineNotes notes) {
         boolean wasClean = clean.getOrDefault(key, false);
         boolean said = notes.marked() || notes.decision().isPresent();

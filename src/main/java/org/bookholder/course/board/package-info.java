@@ -1,4 +1,4 @@
-/** Where each lesson of a course stands, what is to be done next, and what is missing before it can go out. */
+/** The state of each lesson of a course, its next step, and what is missing before it can be published. */
 @NullMarked
 package org.bookholder.course.board;
 

@@ -27,8 +27,8 @@ import org.bookholder.course.shoot.SessionPlan;
 
 /**
  * Recording sessions as iCalendar (RFC 5545), one event for each that has a day. Times are in UTC, which every calendar
- * program shows in its user's own zone. A day keeps its event when the plan changes, so that reading the file anew moves
- * events and does not double them.
+ * program shows in its user's own zone. A day keeps its event when the plan changes, so importing the file again moves
+ * events instead of duplicating them.
  */
 public final class SessionCalendar {
     private SessionCalendar() {}

@@ -5,10 +5,10 @@ import org.bookholder.course.Costs;
 /**
  * Compares editing it yourself with hiring an editor.
  *
- * @param own cost of doing it oneself: the equipment and the hours at what they are worth
- * @param hired cost of having it done: the quote; the equipment is needed either way
- * @param ownSales how many sales pay for doing it oneself
- * @param hiredSales how many sales pay for having it done; 0 if there is no quote
+ * @param own cost of editing it yourself: the equipment, plus the hours at their value
+ * @param hired cost of hiring an editor: the quote, plus the equipment, which you need either way
+ * @param ownSales how many sales cover editing it yourself
+ * @param hiredSales how many sales cover hiring an editor; 0 if there is no quote
  */
 public record Balance(double own, double hired, long ownSales, long hiredSales) {
     /** The comparison for {@code hours} of editing. */

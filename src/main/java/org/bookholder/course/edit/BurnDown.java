@@ -8,13 +8,14 @@ import java.util.Optional;
 import org.bookholder.course.Editing;
 
 /**
- * Editing as planned and as it went: the number of lessons left at the end of each week.
+ * Editing as planned and as it really went: the number of lessons left at the end of each week.
  *
  * @param from the first day of the first week
  * @param planned lessons left after each week of the plan, the first entry before it began
  * @param real lessons left after each week that is over, likewise, and today as the last entry
- * @param forecast when the edit will be done at the speed of so far; empty if nothing is known of that, or all is done
- * @param speed hours of the plan done in an hour really spent, or in a week's hours; 1 while nothing is known
+ * @param forecast when the edit will be finished at the speed so far; empty if that speed is unknown or everything is
+ *     done
+ * @param speed planned hours done per hour really spent, or per week's worth of hours; 1 while unknown
  * @param speedFrom where the speed comes from, for people
  */
 public record BurnDown(
@@ -79,7 +80,7 @@ public record BurnDown(
                 .count();
     }
 
-    /** How fast it goes against the plan. */
+    /** Speed of editing relative to the plan. */
     private record Speed(double value, String from) {
         static Speed of(List<EditTask> tasks, Editing editing, LocalDate from, LocalDate today) {
             double thought = 0;

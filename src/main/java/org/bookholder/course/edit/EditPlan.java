@@ -7,8 +7,8 @@ import java.util.Optional;
 import org.bookholder.course.Editing;
 
 /**
- * Editing week by week: lessons in order, none before it is recorded, no more of them in a week than was said, and no
- * more hours than are free after the slack.
+ * A plan for editing week by week: lessons in order, none before it is recorded, no more per week than the given
+ * maximum, and no more hours than remain after the slack.
  *
  * @param weeks the weeks, without gaps
  */
@@ -30,7 +30,7 @@ public record EditPlan(List<EditWeek> weeks) {
      * Plans weeks for tasks.
      *
      * @param from the first week's first day
-     * @param speed hours of the plan that one hour really does, above 0: 1 if all goes as thought
+     * @param speed planned hours done per real hour, above 0; 1 if everything goes as planned
      */
     public static EditPlan of(List<EditTask> tasks, Editing editing, LocalDate from, double speed) {
         List<EditWeek> weeks = new ArrayList<>();

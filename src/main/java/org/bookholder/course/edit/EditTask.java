@@ -9,10 +9,10 @@ import java.util.OptionalDouble;
  *
  * @param name the lesson's name
  * @param minutes finished minutes
- * @param hours how many hours it is thought to take
- * @param done the day on which it was done, if it is
- * @param took the hours it took, if that was said
- * @param recorded the day on which the last of it is to be recorded; empty if it is, or nobody knows when it will be
+ * @param hours how many hours it is expected to take
+ * @param done the day on which it was finished, if it is
+ * @param took the hours it took, if given
+ * @param recorded the day on which its last part will be recorded; empty if that is done or the day is unknown
  */
 public record EditTask(
         String name,
@@ -21,7 +21,7 @@ public record EditTask(
         Optional<LocalDate> done,
         OptionalDouble took,
         Optional<LocalDate> recorded) {
-    /** Whether it can be edited from {@code day} on: what is recorded on a day can from the next. */
+    /** Whether it can be edited from {@code day} on; a recording can be edited from the day after. */
     boolean canBeginOn(LocalDate day) {
         return recorded.filter(last -> !last.isBefore(day)).isEmpty();
     }

@@ -104,7 +104,7 @@ public final class EditText {
                         Editing.USUAL_SLACK * 100);
     }
 
-    /** Two bars for each week: lessons left by the plan, and lessons left. */
+    /** Two bars for each week: lessons left according to the plan, and lessons really left. */
     private static List<String> burnDown(BurnDown burnDown, int lessons) {
         List<String> out = new ArrayList<>();
         out.add("Lessons left      plan -   real #");

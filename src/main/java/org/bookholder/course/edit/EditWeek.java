@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param begins its first day
  * @param finished the lessons that are finished in it
- * @param begun the lesson that is begun in it and not finished; empty if there is none
+ * @param begun the lesson that is started in it but not finished; empty if there is none
  * @param hours hours for editing
  * @param slack hours kept free for revisions and retakes
  */

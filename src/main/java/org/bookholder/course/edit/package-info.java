@@ -1,4 +1,4 @@
-/** Weeks of editing as planned and as they went, and what the course costs. */
+/** Weeks of editing as planned and as they really went, and the costs of the course. */
 @NullMarked
 package org.bookholder.course.edit;
 

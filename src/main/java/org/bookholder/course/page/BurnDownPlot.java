@@ -8,7 +8,10 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.bookholder.course.edit.BurnDown;
 
-/** Lessons left over the weeks as a plot (SVG): the plan dashed, what came of it solid, each with its name at its end. */
+/**
+ * Draws the lessons left over the weeks as a plot (SVG): the plan as a dashed line, reality as a solid one, each named
+ * at its end.
+ */
 final class BurnDownPlot {
     private static final String TITLE = "Lessons left to edit, week by week";
     private static final int LEFT = 40;

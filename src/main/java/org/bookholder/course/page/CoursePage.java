@@ -13,7 +13,10 @@ import org.bookholder.course.shoot.PlannedSession;
 import org.bookholder.course.shoot.SessionPlan;
 import org.bookholder.course.shoot.RecordingTask;
 
-/** The board, the sessions that are left and the edit's burn-down as HTML. Needs no script and nothing from elsewhere. */
+/**
+ * The board, the remaining sessions and the burn-down of the edit as HTML. The page needs no scripts and no other
+ * files.
+ */
 public final class CoursePage {
     private static final String STYLE = """
         :root { color-scheme: light dark; --paper: #FFFCF5; --ink: #211C17; --quiet: #6B6155; --rule: #DDD3C2;
@@ -49,7 +52,7 @@ public final class CoursePage {
         return "<!DOCTYPE html>\n" + page;
     }
 
-    /** What stands below the title, for another page to hold. */
+    /** The part below the title, for use within another page. */
     public static String fragment(Board board, SessionPlan plan, BurnDown burnDown) {
         Markup page = new Markup();
         writeContent(page, board, plan, burnDown);

@@ -5,7 +5,7 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
-/** Writes HTML and SVG. Every text and every attribute's value is escaped; there is no way around that. */
+/** Writes HTML and SVG. It always escapes every text and every attribute's value. */
 final class Markup {
     private final StringWriter out = new StringWriter();
     private final XMLStreamWriter xml;
@@ -43,7 +43,7 @@ final class Markup {
         });
     }
 
-    /** Text within the element that is open. Characters that no document may hold are left out. */
+    /** Text within the open element. Characters that no document may contain are left out. */
     Markup text(Object text) {
         return write(() -> xml.writeCharacters(allowed(text.toString())));
     }
@@ -53,7 +53,7 @@ final class Markup {
         return open(name, attributes).text(text).write(xml::writeEndElement);
     }
 
-    /** All that was written so far. */
+    /** Everything written so far. */
     @Override
     public String toString() {
         write(xml::flush);
@@ -66,7 +66,7 @@ final class Markup {
         }
     }
 
-    /** What is left of a text without control characters, which neither HTML nor XML may hold. */
+    /** Removes control characters, which neither HTML nor XML may contain. */
     private static String allowed(String text) {
         return text.replaceAll("[\\p{Cntrl}&&[^\\t\\n\\r]]", "");
     }

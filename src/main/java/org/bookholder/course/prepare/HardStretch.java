@@ -19,7 +19,7 @@ public record HardStretch(Kind kind, int line, String words, int count) {
         LONG("words in a sentence", "make two of it (more than 25: common practice)"),
         /** Several numbers in a row. */
         NUMBERS("numbers in a row", "show them, and say one (three: common practice)"),
-        /** A run of words that begin alike. */
+        /** Several words in a row that begin with similar sounds. */
         ONSETS(
                 "words that begin alike",
                 "say one of them another way (four, or three that hiss or begin with two consonants: a rule of ours)"),

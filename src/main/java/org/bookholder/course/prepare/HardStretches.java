@@ -19,8 +19,8 @@ import org.bookholder.script.pronounce.Vocabulary;
 /** Finds what is hard to say in a script. */
 public final class HardStretches {
     /**
-     * Readers took a breath after 18 syllables on average (18 women reading a passage, JAKO 200804748556267, 2008); 18 words
-     * are about 26. A rule of thumb of ours.
+     * Readers took a breath after 18 syllables on average (18 women reading a passage, JAKO 200804748556267, 2008); 18
+     * words are about 26. This is our own rule of thumb.
      */
     public static final int BREATH_WORDS = 18;
 
@@ -49,9 +49,9 @@ public final class HardStretches {
     }
 
     /**
-     * What is hard in a script, in its order.
+     * The hard stretches of a script, in script order.
      *
-     * @param vocabulary what the recogniser knows; empty if there is none to ask
+     * @param vocabulary the recogniser's vocabulary; empty if there is no recogniser
      */
     public static List<HardStretch> in(Script script, Optional<Vocabulary> vocabulary) {
         HardStretches stretches = new HardStretches(script);
@@ -85,7 +85,7 @@ public final class HardStretches {
         lookForOnsets(line, breath);
     }
 
-    /** Three numbers with nothing but a joining word between them. */
+    /** Finds three numbers with nothing but a joining word between them. */
     private void lookForNumbers(ScriptLine line) {
         List<ScriptWord> run = new ArrayList<>();
         int numbers = 0;
@@ -117,8 +117,9 @@ public final class HardStretches {
     }
 
     /**
-     * Four words in one breath that begin alike, light words left out; three if they begin with two consonants or with a
-     * hissing sound, s and sh counting as alike ("she sells sea shells"). A rule of ours.
+     * Finds four words in one breath that begin with the same sound, ignoring light words; three are enough if they
+     * begin with two consonants or with a hissing sound, where s and sh count as the same ("she sells sea shells").
+     * This is our own rule.
      */
     private void lookForOnsets(ScriptLine line, List<ScriptWord> breath) {
         List<ScriptWord> run = new ArrayList<>();

@@ -8,7 +8,7 @@ import org.bookholder.script.model.Script;
 import org.bookholder.script.pronounce.Vocabulary;
 
 /**
- * How long a lesson will run, and what is hard in it.
+ * How long a lesson will run, and its hard stretches.
  *
  * @param name the script's file name
  * @param title its title
@@ -17,7 +17,7 @@ import org.bookholder.script.pronounce.Vocabulary;
  * @param seconds running time at the target pace
  * @param ownSeconds running time at the presenter's own pace, if it was measured
  * @param readability how easy the text is
- * @param hard what is hard to say in it
+ * @param hard its hard stretches
  */
 public record LessonTime(
         String name,
@@ -57,7 +57,7 @@ public record LessonTime(
                 HardStretches.in(script, vocabulary));
     }
 
-    /** Running time at the pace that is known best: the presenter's own, else the target. */
+    /** Running time at the most reliable pace: the presenter's own if it was measured, otherwise the target. */
     public double likelySeconds() {
         return ownSeconds.orElse(seconds);
     }

@@ -8,7 +8,7 @@ import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.pronounce.Sounding;
 
 /**
- * How easy a text is, by Flesch (1948) and by Kincaid and others (1975), from three counts.
+ * How easy a text is to read, by the formulas of Flesch (1948) and of Kincaid and others (1975), from three counts.
  *
  * @param words words as spoken, 1 or more
  * @param sentences 1 or more
@@ -23,7 +23,7 @@ public record Readability(int words, int sentences, int syllables) {
         }
     }
 
-    /** That of a script, as it is spoken. */
+    /** The readability of a script, as it is spoken. */
     public static Readability of(Script script) {
         int words = 0;
         int syllables = 0;

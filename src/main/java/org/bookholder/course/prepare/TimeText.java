@@ -21,7 +21,7 @@ public final class TimeText {
      * The text, line by line.
      *
      * @param title the course's title; empty for a single script
-     * @param vocabulary whether the recogniser could be asked for the words it knows
+     * @param vocabulary whether the recogniser's vocabulary was available
      */
     public static List<String> of(
             Optional<String> title, List<LessonTime> lessons, Measured measured, boolean vocabulary) {

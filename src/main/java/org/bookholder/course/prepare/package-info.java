@@ -1,4 +1,4 @@
-/** Before the camera: how long lessons will run, and what in them is hard to say. */
+/** Preparation before recording: how long lessons will run, and what in them is hard to say. */
 @NullMarked
 package org.bookholder.course.prepare;
 

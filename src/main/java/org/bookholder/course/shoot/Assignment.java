@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
-/** Which task is recorded in which session, and which are left over. Confined to one thread. */
+/** Records which task is done in which session, and which tasks are left over. Confined to one thread. */
 final class Assignment {
     private final SessionCapacities rooms;
     private final List<List<RecordingTask>> placed = new ArrayList<>();
     private final List<RecordingTask> left = new ArrayList<>();
 
-    /** Nothing placed. */
+    /** Creates an assignment in which nothing is placed yet. */
     Assignment(SessionCapacities rooms) {
         this.rooms = rooms;
         placed.addAll(Collections.nCopies(rooms.days(), List.of()));
@@ -26,12 +26,12 @@ final class Assignment {
         return new Assignment(this);
     }
 
-    /** The same days, and nothing placed. */
+    /** The same days with nothing placed. */
     Assignment emptied() {
         return new Assignment(rooms);
     }
 
-    /** Puts a work on a day, if there is room for it. */
+    /** Puts a task on a day if there is room for it; returns whether there was. */
     boolean place(int day, RecordingTask work) {
         List<RecordingTask> more = new ArrayList<>(placed.get(day));
         more.add(work);
@@ -42,7 +42,7 @@ final class Assignment {
         return true;
     }
 
-    /** Takes back what was put on a day last. */
+    /** Removes the task that was last put on a day. */
     void takeBack(int day) {
         List<RecordingTask> works = placed.get(day);
         placed.set(day, works.subList(0, works.size() - 1));
@@ -52,7 +52,7 @@ final class Assignment {
         left.add(work);
     }
 
-    /** Takes back what was left last. */
+    /** Removes the task that was last left over. */
     void takeLeft() {
         left.remove(left.size() - 1);
     }
@@ -78,12 +78,12 @@ final class Assignment {
         return placed.stream().filter(works -> !works.isEmpty()).count();
     }
 
-    /** Whether nothing is left over, in so many sessions or fewer. */
+    /** Whether nothing is left over and at most this many sessions are used. */
     boolean holdsAllIn(int sessions) {
         return left.isEmpty() && used() <= sessions;
     }
 
-    /** Whether less is left over than in the other, or the same in fewer sessions. */
+    /** Whether less is left over than in the other, or just as much with fewer sessions. */
     boolean isBetterThan(Assignment other) {
         int more = RecordingTask.minutesOf(left) - RecordingTask.minutesOf(other.left);
         return more < 0 || (more == 0 && used() < other.used());

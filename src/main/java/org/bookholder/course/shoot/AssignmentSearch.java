@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Where not all works can be placed, looks for a way to leave as little as possible, as far as a number of steps goes:
- * through all ways for a handful of lessons, through the most promising ones of a long course. The same question gets
- * the same answer. Confined to one thread.
+ * If not all tasks can be placed, searches for a way to leave over as little as possible, within a limited number of
+ * steps: for a handful of lessons it tries every way, for a long course the most promising ones. The same input always
+ * gives the same result. Confined to one thread.
  */
 final class AssignmentSearch {
-    /** A tenth of a second or so. */
+    /** Takes about a tenth of a second. */
     private static final int MOST_STEPS = 20_000;
 
     private final List<RecordingTask> works;
@@ -25,10 +25,10 @@ final class AssignmentSearch {
     }
 
     /**
-     * The best that is found, or {@code known} if nothing better is.
+     * The best assignment found, or {@code known} if none is better.
      *
-     * @param works what is placed in it, those first that are hardest to place; the first way that is tried puts each
-     *     on the first day with room for it
+     * @param works the tasks to place, hardest to place first; the first attempt puts each on the first day that has
+     *     room for it
      */
     static Assignment better(Assignment known, List<RecordingTask> works) {
         AssignmentSearch search = new AssignmentSearch(known, works);
@@ -47,7 +47,7 @@ final class AssignmentSearch {
         RecordingTask work = works.get(index);
         Set<Integer> free = new HashSet<>();
         for (int day = 0; day < now.days(); day++) {
-            // Of free days that are equally long one is tried for all.
+            // Of several free days of equal length, only one is tried.
             boolean tried = now.isFree(day) && !free.add(now.room(day));
             if (!tried && now.place(day, work)) {
                 place(index + 1);

@@ -1,11 +1,12 @@
 package org.bookholder.course.shoot;
 
 /**
- * How reading and breaks follow each other in a session, in whole minutes.
+ * How reading and breaks alternate in a session, in whole minutes.
  *
- * <p>How far a session has come is one number: its breaks so far, then the minutes read since the last. Of two sessions with
- * as much reading the one with the lower number lasts no longer, and whatever both read next, that stays so. Hence a session
- * from which something is left out needs no more room than before.
+ * <p>The progress of a session is one number that combines its breaks so far with the minutes read since the last
+ * break. Of two sessions with the same amount of reading, the one with the lower number does not last longer than the
+ * other, and this stays true whatever both read next. It follows that a session from which something is removed needs
+ * no more room than before.
  *
  * @param stretch the most reading without a break, above 0
  * @param pause length of a break
@@ -19,7 +20,7 @@ record Breaks(int stretch, int pause) {
                 Math.toIntExact(terms.pause().toMinutes()));
     }
 
-    /** How far a session has come that had come so far and then reads for {@code minutes}. */
+    /** The progress of a session that had progress {@code far} and then reads for {@code minutes}. */
     int read(int far, int minutes) {
         int breaks = far / (stretch + 1);
         int since = far % (stretch + 1);
@@ -35,7 +36,7 @@ record Breaks(int stretch, int pause) {
         return breaks * (stretch + 1) + since;
     }
 
-    /** How long it took to come so far with so much reading, in minutes, breaks included. */
+    /** The duration of a session with this progress and this amount of reading, in minutes, breaks included. */
     int lasting(int far, int reading) {
         return reading + pause * (far / (stretch + 1));
     }

@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Gives sessions their days: the earliest that work for all of them, with lessons in order as far as the days allow.
+ * Assigns days to sessions: the earliest days that work for all of them, with lessons in order as far as the days
+ * allow.
  */
 final class DayChooser {
     private DayChooser() {}
@@ -21,7 +22,7 @@ final class DayChooser {
     record Wanting(int minutes, int lesson) {}
 
     /**
-     * The index of each session's day; there must be a way to give each a day.
+     * Returns the index of each session's day; it must be possible to give each session a day.
      *
      * @param rooms minutes for reading and breaks on each day, in order of time
      */
@@ -29,13 +30,14 @@ final class DayChooser {
         List<Integer> days = new ArrayList<>();
         for (int day = 0; day < rooms.size(); day++) {
             days.add(day);
-            // What an early day takes, a later one need not: if these can be used, so can some others with them.
+            // Keep a day if it can be used together with the earlier days kept. Any such set of days can be extended to
+            // one that has a day for every session, so nothing is gained by saving a session for a later day.
             if (!canAllBeUsed(rooms, days, minutes(sessions))) {
                 days.remove(days.size() - 1);
             }
         }
         int[] found = new int[sessions.size()];
-        // By their indices: two parts of a lesson may want just the same.
+        // Compared by index, because two parts of a lesson may have equal needs.
         List<Integer> open =
                 new ArrayList<>(IntStream.range(0, sessions.size()).boxed().toList());
         open.sort(Comparator.comparingInt(index -> sessions.get(index).lesson()));
@@ -61,7 +63,7 @@ final class DayChooser {
     }
 
     /**
-     * Whether each day can have a session of its own that it has room for: the smallest day the shortest, and so on.
+     * Whether each day can be given a different session that fits: the shortest session to the smallest day, and so on.
      */
     private static boolean canAllBeUsed(List<Integer> rooms, List<Integer> days, List<Integer> sessions) {
         if (days.size() > sessions.size()) {

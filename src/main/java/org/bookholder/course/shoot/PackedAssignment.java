@@ -7,30 +7,30 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Places works where the order of the lessons has to give way. Confined to one thread. */
+/** Places tasks without keeping the lessons in order. Confined to one thread. */
 final class PackedAssignment {
     private final SessionCapacities rooms;
     private final List<RecordingTask> works;
     private final int[] minutes;
     private PackingSearch.Answer answer = PackingSearch.Answer.NOT_FOUND;
 
-    /** For works in any order. */
+    /** Creates one for tasks in any order. */
     PackedAssignment(SessionCapacities rooms, List<RecordingTask> works) {
         this.rooms = rooms;
         this.works = SessionCapacities.asRead(works);
         minutes = this.works.stream().mapToInt(RecordingTask::minutes).toArray();
     }
 
-    /** What came of the last search. */
+    /** The result of the last search. */
     PackingSearch.Answer answer() {
         return answer;
     }
 
-    /** All works in so many sessions, or nothing placed if no way is found. */
+    /** Places all tasks in this many sessions, or nothing if no way is found. */
     Assignment allIn(int sessions) {
         Assignment placing = new Assignment(rooms);
         PackingSearch search = new PackingSearch(minutes, Breaks.of(rooms.terms()), rooms.reading());
-        // What can be placed on some days can be placed on as many of the roomiest.
+        // Whatever fits on some days also fits on the same number of longest days.
         answer = search.search(
                 roomiestFirst().stream().limit(sessions).map(rooms::minutes).toList());
         if (answer != PackingSearch.Answer.FOUND) {
@@ -54,7 +54,7 @@ final class PackedAssignment {
                 rooms.lasting(read) - Math.toIntExact(rooms.terms().setUp().toMinutes()), first);
     }
 
-    /** Each session as full as it can be, the roomiest first. */
+    /** Fills each session as far as possible, the longest first. */
     Assignment fullest() {
         Assignment placing = new Assignment(rooms);
         SessionPacking fullest = new SessionPacking(minutes, Breaks.of(rooms.terms()));

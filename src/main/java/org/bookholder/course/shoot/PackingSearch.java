@@ -12,17 +12,17 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Looks for sessions that hold all tasks, or proves that there are none.
+ * Searches for a way to place all tasks in sessions, or proves that there is none.
  *
- * <p>The longest work that is left is put into a session, which is then filled with others until nothing more goes in:
- * if there is a way at all, there is one in which every session is filled so, for what is moved into an earlier session
- * makes room in a later one ({@link Breaks}). A way is given up as soon as the sessions that are left cannot hold the
- * rest ({@link SessionPacking}), or the same rest did not fit into the same sessions before. The smallest sessions are
- * tried first, which finds more where lessons are long, and then the largest, which finds more where they are short.
- * The same question gets the same answer. Confined to one thread.
+ * <p>It puts the longest remaining task into a session and fills that session with others until nothing more fits. This
+ * is enough: if there is a way at all, there is one in which every session is filled like this, because moving a task
+ * to an earlier session makes room in a later one ({@link Breaks}). The search abandons a branch as soon as the
+ * remaining sessions cannot hold the rest ({@link SessionPacking}), or the same rest did not fit into the same sessions
+ * before. It tries the smallest sessions first, which succeeds more often with long lessons, then the largest, which
+ * succeeds more often with short ones. The same input always gives the same result. Confined to one thread.
  */
 final class PackingSearch {
-    /** A tenth of a second or two. */
+    /** Takes a tenth of a second or two. */
     private static final int MOST_STEPS = 150_000;
 
     private final int[] minutes;
@@ -34,7 +34,7 @@ final class PackingSearch {
     private final List<BitSet> found = new ArrayList<>();
     private int steps;
 
-    /** What became of the search. */
+    /** Result of the search. */
     enum Answer {
         /** There is a way. */
         FOUND,
@@ -44,13 +44,13 @@ final class PackingSearch {
         NOT_FOUND
     }
 
-    /** Works that are left, and the rooms that are left for them. */
+    /** The remaining tasks and the remaining rooms for them. */
     private record Rest(BitSet works, List<Integer> rooms) {}
 
     /**
-     * A search that has not begun.
+     * Creates a search that has not started.
      *
-     * @param minutes of the works, in the order in which a session reads them
+     * @param minutes length of each task, in the order in which a session reads them
      * @param reading the most minutes of reading in a session
      */
     PackingSearch(int[] minutes, Breaks breaks, int reading) {
@@ -66,7 +66,7 @@ final class PackingSearch {
     }
 
     /**
-     * Looks for a way to put all works into sessions.
+     * Searches for a way to put all tasks into sessions.
      *
      * @param rooms minutes for reading and breaks in each
      */
@@ -93,10 +93,7 @@ final class PackingSearch {
         return givenUp() ? Answer.NOT_FOUND : Answer.NONE;
     }
 
-    /**
-     * What is read in each session of the way that was found, as indices of works; sessions that hold nothing are left
-     * out.
-     */
+    /** The tasks of each session in the solution, as indices; empty sessions are left out. */
     List<BitSet> found() {
         return List.copyOf(found);
     }
@@ -132,7 +129,7 @@ final class PackingSearch {
         return false;
     }
 
-    /** Whether a session holds these. */
+    /** Whether these tasks fit into a session. */
     private boolean holds(BitSet works, int room) {
         int far = Breaks.NOTHING_READ;
         int sum = 0;
@@ -143,7 +140,7 @@ final class PackingSearch {
         return sum <= reading && breaks.lasting(far, sum) <= room;
     }
 
-    /** Fills one session in every way that leaves no more room than can be spared. */
+    /** Fills one session in every way that does not waste more room than can be spared. */
     private final class Filling {
         private final BitSet left;
         private final int room;
@@ -165,7 +162,7 @@ final class PackingSearch {
             }
         }
 
-        /** Whether there is a way in which the longest of what is left is read in this session. */
+        /** Whether there is a solution in which this session reads the longest remaining task. */
         boolean complete() {
             chosen.set(candidates[0]);
             return holds(chosen, room) && choose(1, minutes[candidates[0]]);
@@ -198,7 +195,7 @@ final class PackingSearch {
             return false;
         }
 
-        /** Whether nothing more goes in. */
+        /** Whether nothing more fits. */
         private boolean isFull() {
             for (int work : candidates) {
                 if (!chosen.get(work) && add(work)) {

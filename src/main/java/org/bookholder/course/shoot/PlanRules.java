@@ -11,7 +11,7 @@ import org.bookholder.course.Shooting;
 import org.bookholder.course.shoot.PlannedSession.Slot;
 import org.bookholder.course.shoot.PlannedSession.Use;
 
-/** Checks a plan against its rules, knowing nothing of how it was made. */
+/** Checks a plan against its rules, independently of how it was made. */
 public final class PlanRules {
     private final SessionPlan plan;
     private final Terms terms;
@@ -22,7 +22,7 @@ public final class PlanRules {
         this.terms = terms;
     }
 
-    /** The rules that {@code plan} breaks, in words; none if it keeps them all. */
+    /** The rules that {@code plan} breaks, as text; empty if it keeps them all. */
     public static List<String> broken(SessionPlan plan, List<RecordingTask> works, Shooting shooting, Terms terms) {
         PlanRules rules = new PlanRules(plan, terms);
         plan.sessions().forEach(rules::checkSession);
@@ -85,7 +85,7 @@ public final class PlanRules {
         }
     }
 
-    /** All that is to be recorded is in the plan once, or left over. */
+    /** Checks that every task is in the plan exactly once or is left over. */
     private void checkWorks(List<RecordingTask> works) {
         Map<Integer, Duration> planned = new HashMap<>();
         for (PlannedSession session : plan.sessions()) {

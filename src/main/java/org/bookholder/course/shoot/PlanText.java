@@ -66,7 +66,7 @@ public final class PlanText {
         return out;
     }
 
-    /** What the sessions keep to, with where it is from: a limit that somebody set is theirs. */
+    /** The limits that the sessions keep to, with their sources; a limit that the user set is named as the user's. */
     private static String sources(Terms terms) {
         Terms usual = Terms.of(FatigueLimits.defaults(), Shooting.USUAL_SET_UP);
         String yours = "your limits";

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A recording session that is planned.
+ * A planned recording session.
  *
  * @param date its day; empty while no days are known
  * @param from when it begins
@@ -21,7 +21,7 @@ public record PlannedSession(Optional<LocalDate> date, LocalTime from, Duration 
         slots = List.copyOf(slots);
     }
 
-    /** What a stretch of a session is for. */
+    /** The purpose of a part of a session. */
     public enum Use {
         /** Before the first take. */
         SET_UP,
@@ -32,12 +32,12 @@ public record PlannedSession(Optional<LocalDate> date, LocalTime from, Duration 
     }
 
     /**
-     * A stretch of a session.
+     * A part of a session.
      *
      * @param use what it is for
      * @param start since the session's beginning
      * @param length how long it is
-     * @param work what is read; empty unless it is for reading
+     * @param work the task that is read; empty unless it is for reading
      */
     public record Slot(Use use, Duration start, Duration length, Optional<RecordingTask> work) {
         /** When it ends, since the session's beginning. */
@@ -47,8 +47,8 @@ public record PlannedSession(Optional<LocalDate> date, LocalTime from, Duration 
     }
 
     /**
-     * A session in which these are read in this order: after the set-up, with a break before whatever would go over the
-     * longest stretch, and within a work only if it is longer than that by itself.
+     * A session that reads these tasks in this order after the set-up. A break comes before any task that would exceed
+     * the longest stretch of reading, and within a task only if the task alone exceeds it.
      */
     static PlannedSession of(
             Optional<LocalDate> date, LocalTime from, Duration room, List<RecordingTask> works, Terms terms) {
@@ -93,12 +93,12 @@ public record PlannedSession(Optional<LocalDate> date, LocalTime from, Duration 
                 .reduce(Duration.ZERO, Duration::plus);
     }
 
-    /** What is read in it, in order, each once. */
+    /** The tasks read in it, in order, each once. */
     public List<RecordingTask> works() {
         return slots.stream().flatMap(slot -> slot.work().stream()).distinct().toList();
     }
 
-    /** Whether it keeps to its room and to the terms. */
+    /** Whether it keeps to its available time and to the terms. */
     boolean fits(Terms terms) {
         return length().compareTo(room) <= 0 && reading().compareTo(terms.reading()) <= 0;
     }

@@ -14,16 +14,16 @@ import org.bookholder.course.board.Recording;
 import org.bookholder.course.prepare.LessonTime;
 
 /**
- * What is left to record of a course, and how long it takes before the camera.
+ * What is left to record of a course, and how long that takes in front of the camera.
  *
- * @param works in order of the lessons
+ * @param works the tasks, in order of the lessons
  * @param ratio recorded time for each finished minute
  * @param ratioFrom where the ratio comes from, for people
  */
 public record RecordingBacklog(List<RecordingTask> works, double ratio, String ratioFrom) {
     private static final double SECONDS_PER_MINUTE = 60;
 
-    /** A pickup is read with the line before it to lead in. */
+    /** A pickup is read together with the line before it, as a lead-in. */
     private static final int WITH_LEAD_IN = 2;
 
     /** Copies the list. */

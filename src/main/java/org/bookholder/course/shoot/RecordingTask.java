@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Something to be recorded without a change of lesson: a lesson, a part of one, or its pickups.
+ * A task to record without changing lessons: a lesson, a part of one, or its pickups.
  *
  * @param lesson the lesson's number, from 1
  * @param name the lesson's name
- * @param what which part of it, for people: "whole", "part 1 of 2", "3 pickups"
- * @param length time before the camera, whole minutes, 1 or more
+ * @param what which part of it, as people see it: "whole", "part 1 of 2", "3 pickups"
+ * @param length time in front of the camera, whole minutes, 1 or more
  * @param hardness hard stretches for each hundred words
  */
 public record RecordingTask(int lesson, String name, String what, Duration length, double hardness) {
@@ -25,12 +25,12 @@ public record RecordingTask(int lesson, String name, String what, Duration lengt
         return Math.toIntExact(length.toMinutes());
     }
 
-    /** How many minutes works take together. */
+    /** How many minutes some tasks take together. */
     static int minutesOf(List<RecordingTask> works) {
         return works.stream().mapToInt(RecordingTask::minutes).sum();
     }
 
-    /** So many parts of it, no more than minutes, the longest first. */
+    /** Splits it into {@code of} parts, at most one per minute, longest first. */
     List<RecordingTask> parts(int of) {
         if (of == 1) {
             return List.of(this);

@@ -15,14 +15,14 @@ import org.bookholder.course.Shooting.Day;
 import org.bookholder.course.Text;
 
 /**
- * The sessions that there can be, and what each can hold.
+ * The possible sessions and how much each can hold.
  *
- * @param given the days, in order; one that stands for as many as it takes if no days are known
+ * @param given the days, in order; if no days are known, a single one that stands for as many as needed
  * @param dated whether days are known
  * @param terms what each session must keep to
  */
 record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
-    /** In a session the hardest is read first. */
+    /** Within a session, the hardest task is read first. */
     private static final Comparator<RecordingTask> AS_READ =
             Comparator.comparingDouble(RecordingTask::hardness).reversed().thenComparingInt(RecordingTask::lesson);
 
@@ -40,21 +40,21 @@ record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
         return IntStream.range(0, days()).anyMatch(day -> minutes(day) > 0);
     }
 
-    /** What to call a day. */
+    /** The name of a day in messages. */
     String name(int day) {
         return dated
                 ? given.get(day).date().toString()
                 : "a session of " + Text.hours(given.get(day).length());
     }
 
-    /** The same for so many sessions, where no days are known. */
+    /** The same for this many sessions, if no days are known. */
     SessionCapacities of(int sessions) {
         return dated
                 ? this
                 : new SessionCapacities(Collections.nCopies(Math.max(1, sessions), given.get(0)), false, terms);
     }
 
-    /** The session in which works are read on a day. */
+    /** The session that reads these tasks on a day. */
     PlannedSession session(int day, List<RecordingTask> works) {
         Day d = given.get(day);
         Optional<LocalDate> date = dated ? Optional.of(d.date()) : Optional.empty();
@@ -65,14 +65,15 @@ record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
         return works.stream().sorted(AS_READ).toList();
     }
 
-    /** Whether some session could hold a work. */
+    /** Whether any session could hold a task. */
     boolean holdAlone(RecordingTask work) {
         return IntStream.range(0, days())
                 .anyMatch(day -> session(day, List.of(work)).fits(terms));
     }
 
     /**
-     * How long a further session with these would be, set-up and breaks included; 0 if it would be too much to read.
+     * How long a further session with these tasks would be, set-up and breaks included; 0 if it would be too much
+     * reading.
      */
     int lasting(List<RecordingTask> works) {
         PlannedSession further =
@@ -81,17 +82,20 @@ record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
         return tooMuch ? 0 : Math.toIntExact(further.length().toMinutes());
     }
 
-    /** No more minutes than this can be read on all days together. */
+    /** An upper bound on the minutes that can be read on all days together. */
     int mostReading(List<RecordingTask> works) {
         return sum(minutesHeld(works), days());
     }
 
-    /** No more works than this can be read on all days together. */
+    /** An upper bound on the number of tasks that can be read on all days together. */
     int mostWorks(List<RecordingTask> works) {
         return sum(worksHeld(works), days());
     }
 
-    /** Fewer sessions than this cannot hold all; more than there are if these cannot. */
+    /**
+     * A lower bound on the number of sessions needed for all tasks; larger than the number of sessions if they cannot
+     * hold them all.
+     */
     int fewest(List<RecordingTask> works) {
         List<Integer> minutes = minutesHeld(works);
         List<Integer> counts = worksHeld(works);
@@ -113,7 +117,7 @@ record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
         return most(room -> fullest.count(room, reading()));
     }
 
-    /** What each session holds at most, most first, of something that is known of a room. */
+    /** The most that each session can hold, highest first, as computed by {@code held} from its room. */
     private List<Integer> most(IntUnaryOperator held) {
         Map<Integer, Integer> known = new HashMap<>();
         List<Integer> most = new ArrayList<>();

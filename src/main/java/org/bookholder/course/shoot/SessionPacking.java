@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.BitSet;
 
 /**
- * Finds the most that one session can hold. Exact: of all works that make up an amount of reading, those with the
- * fewest breaks are known, and no others matter ({@link Breaks}).
+ * Finds the most that one session can hold. The result is exact: for each amount of reading it keeps the set of tasks
+ * with the fewest breaks, and no other set matters ({@link Breaks}).
  */
 final class SessionPacking {
     private static final int NO_WAY = Integer.MAX_VALUE;
@@ -13,16 +13,16 @@ final class SessionPacking {
     private final int[] minutes;
     private final Breaks breaks;
 
-    /** For works in the order in which a session reads them, by their minutes. */
+    /** Creates one for tasks of these lengths, in the order in which a session reads them. */
     SessionPacking(int[] minutes, Breaks breaks) {
         this.minutes = minutes;
         this.breaks = breaks;
     }
 
     /**
-     * The works, of those that are left, with the most reading together.
+     * The set of remaining tasks with the most reading in total that fits into one session.
      *
-     * @param left indices of works
+     * @param left indices of the remaining tasks
      * @param room minutes for reading and breaks
      * @param reading the most minutes of reading
      */
@@ -64,12 +64,12 @@ final class SessionPacking {
         return minutes(works(all, room, reading));
     }
 
-    /** How much reading they are together. */
+    /** Their total reading in minutes. */
     int minutes(BitSet works) {
         return works.stream().map(i -> minutes[i]).sum();
     }
 
-    /** How many works one session can hold at most; room and reading as for {@link #works}. */
+    /** The most tasks that one session can hold; room and reading as for {@link #works}. */
     int count(int room, int reading) {
         int most = Math.max(0, Math.min(room, reading));
         int[][] far = new int[minutes.length + 1][most + 1];

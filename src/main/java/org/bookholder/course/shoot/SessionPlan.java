@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The recording sessions that are left.
+ * The recording sessions still to come.
  *
  * @param sessions in order of time
- * @param left what found no place in them
- * @param why why not, each one sentence with what to do; empty if nothing is left
- * @param over how many of the given days are over
+ * @param left tasks that did not fit
+ * @param why reasons, each one sentence that also says what to do; empty if nothing is left
+ * @param over how many of the given days are already past
  * @param free the given days that are not needed
  */
 public record SessionPlan(
@@ -23,7 +23,7 @@ public record SessionPlan(
         free = List.copyOf(free);
     }
 
-    /** The day on which the last of a lesson is to be recorded; empty if there is none. */
+    /** The day on which the last part of a lesson will be recorded; empty if there is none. */
     public Optional<LocalDate> day(int lesson) {
         return sessions.stream()
                 .filter(session -> session.works().stream().anyMatch(work -> work.lesson() == lesson))

@@ -9,19 +9,19 @@ import org.bookholder.course.Shooting;
 import org.bookholder.course.Shooting.Day;
 
 /**
- * Splits what is to be recorded into sessions.
+ * Divides the remaining recording tasks into sessions.
  *
- * <p>Lessons are taken in order, each session filled before the next is begun. If less could be left over, or fewer
- * sessions would do, they are placed otherwise ({@link PackingSearch}, {@link AssignmentSearch}). A lesson is split
- * only if no session could hold the whole of it. Within a session the hardest comes first, while the voice is fresh.
+ * <p>It takes lessons in order and fills each session before it begins the next. If a different order would leave less
+ * over or need fewer sessions, it uses that ({@link PackingSearch}, {@link AssignmentSearch}). A lesson is split only
+ * if no session could hold all of it. Within a session the hardest task comes first, while the voice is fresh.
  */
 public final class SessionPlanner {
-    /** A lesson is cut into no more parts than this. */
+    /** The most parts into which a lesson is split. */
     static final int MOST_PARTS = 20;
 
     private final SessionCapacities rooms;
 
-    /** What is to be recorded, in order, lessons that are too long in parts. */
+    /** The tasks to record, in order; lessons that are too long are split into parts. */
     private final List<RecordingTask> works;
 
     private SessionPlanner(SessionCapacities rooms, List<RecordingTask> works) {
@@ -32,9 +32,9 @@ public final class SessionPlanner {
     /**
      * Plans sessions.
      *
-     * @param works what is to be recorded, in order
-     * @param shooting the days on which it can be; if there are none, as many sessions of the usual length as it takes
-     * @param today days before it are over
+     * @param works the tasks to record, in order
+     * @param shooting the days available; if there are none, as many sessions of the usual length as needed
+     * @param today earlier days are past
      */
     public static SessionPlan plan(List<RecordingTask> works, Shooting shooting, Terms terms, LocalDate today) {
         List<Day> days = shooting.days().stream()
@@ -63,7 +63,8 @@ public final class SessionPlanner {
     }
 
     /**
-     * A work, in as few even parts as the roomiest day asks for; whole if it fits, or if no part would fit anywhere.
+     * Splits a task into as few even parts as the longest day requires; keeps it whole if it fits, or if no part would
+     * fit anywhere.
      */
     private static List<RecordingTask> parts(RecordingTask work, SessionCapacities rooms) {
         for (int of = 1; of <= Math.min(MOST_PARTS, work.minutes()); of++) {
@@ -110,7 +111,10 @@ public final class SessionPlanner {
         return best.left().isEmpty() ? best : AssignmentSearch.better(best.orBetter(tight.fullest()), longestFirst());
     }
 
-    /** Each work on the first day with room for it, or, {@code inOrder}, on none before the last one's. */
+    /**
+     * Puts each task on the first day with room for it; with {@code inOrder}, never on a day before that of the
+     * previous task.
+     */
     private Assignment placed(boolean inOrder) {
         Assignment placing = new Assignment(rooms);
         int from = 0;

@@ -21,10 +21,10 @@ final class ShortageReasons {
     }
 
     /**
-     * The reasons, each one sentence with what to do.
+     * The reasons, each one sentence that also says what to do.
      *
-     * @param left what found no place, something at least
-     * @param answer what came of the search for a way to place all
+     * @param left the tasks that did not fit, at least one
+     * @param answer result of the search for a way to place all tasks
      */
     static List<String> why(
             SessionCapacities rooms, List<RecordingTask> works, List<RecordingTask> left, PackingSearch.Answer answer) {

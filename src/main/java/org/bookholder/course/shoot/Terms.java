@@ -4,7 +4,7 @@ import java.time.Duration;
 import org.bookholder.fatigue.FatigueLimits;
 
 /**
- * What a recording session must keep to. All in whole minutes.
+ * The limits that a recording session must keep. All are in whole minutes.
  *
  * @param setUp time to set up before the first take
  * @param stretch the most reading without a break: the voice's limit, or the screen's if that is lower
@@ -34,7 +34,7 @@ public record Terms(Duration setUp, Duration stretch, Duration pause, Duration r
         return !length.isZero() && !length.isNegative();
     }
 
-    /** The terms that fatigue limits set: break and stop when they are due, not later. */
+    /** The terms that follow from the fatigue limits: breaks and stops come when they are due, not later. */
     public static Terms of(FatigueLimits limits, Duration setUp) {
         return new Terms(
                 setUp,

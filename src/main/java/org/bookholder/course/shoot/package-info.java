@@ -1,4 +1,4 @@
-/** Recording sessions: what is recorded on which day, with breaks, and why it does not fit if it does not. */
+/** Plans recording sessions: what to record on which day, with breaks, and the reasons if not everything fits. */
 @NullMarked
 package org.bookholder.course.shoot;
 
