@@ -41,7 +41,8 @@ final class KillTest {
 
         // Without a recogniser what is known is shown.
         assertThat(notes().at("/lines/0/outcome").asText()).isEqualTo("clean");
-        assertThat(program.err()).contains("take 1 was broken off", "it cannot be listened to again", "no model folder");
+        assertThat(program.err())
+                .contains("take 1 was broken off", "it cannot be listened to again", "no model folder");
 
         DemoReading.linkModel(folder);
         JsonNode before = notes();

@@ -10,8 +10,8 @@ import org.bookholder.course.board.DueFact;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.shoot.PlannedSession;
-import org.bookholder.course.shoot.SessionPlan;
 import org.bookholder.course.shoot.RecordingTask;
+import org.bookholder.course.shoot.SessionPlan;
 
 /**
  * The board, the remaining sessions and the burn-down of the edit as HTML. The page needs no scripts and no other
