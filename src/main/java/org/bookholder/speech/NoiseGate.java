@@ -7,15 +7,14 @@ import java.util.List;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Replaces sound that is no louder than the room by digital silence, so that a recogniser hears no words in it and can
- * tell where an utterance ends. Confined to one thread.
+ * Turns what is no louder than the room into digital silence, so that a recogniser hears no words in it and knows where
+ * an utterance ends. Confined to one thread.
  *
- * <p>The level of the room is that of the quietest tenth of the last ten seconds. A block {@value #OPENING_DB} dB above
- * it opens the gate, which then stays open for {@value #HOLD_SECONDS} s. While the gate is shut, the last {@value
- * #LEAD_SECONDS} s are held back and come out unchanged when it opens, so that a word keeps its soft beginning; while
- * it is open, nothing is delayed. Levels are measured about their mean, so that a constant offset from the microphone
- * does not count as sound. Below {@value #LOWEST_DB} dBFS the gate stays shut, and from {@value #HIGHEST_DB} dBFS it is
- * always open.
+ * <p>The room is the quietest tenth of the last ten seconds. A block {@value #OPENING_DB} dB above it opens the gate,
+ * which then stays open for {@value #HOLD_SECONDS} s. While the gate is shut the last {@value #LEAD_SECONDS} s are held
+ * back and come out unchanged when it opens, so that a word keeps its soft beginning; while it is open nothing is
+ * delayed. Levels are taken about their mean, so that an offset of the microphone is no sound. Below {@value #LOWEST_DB}
+ * dBFS the gate stays shut, and from {@value #HIGHEST_DB} dBFS it is always open.
  */
 public final class NoiseGate {
     private static final double OPENING_DB = 6;
@@ -31,23 +30,28 @@ public final class NoiseGate {
     private final Deque<Level> levels = new ArrayDeque<>();
     private final Deque<AudioBlock> heldBack = new ArrayDeque<>();
     private StreamTime openUntil = StreamTime.ZERO;
+    private StreamTime loudUntil = StreamTime.ZERO;
+    private StreamTime heardTo = StreamTime.ZERO;
     private boolean started;
 
     private record Level(StreamTime end, double power) {}
 
     /**
-     * Takes in a block and returns the samples to listen to now, in order. Together with {@link #flush()} it returns as
-     * many samples as it was given.
+     * Takes a block and returns what is to be listened to now, in order; together with {@link #flush()} as many samples
+     * as went in.
      */
     public List<short[]> pass(AudioBlock block) {
         if (!started) {
             started = true;
             openUntil = block.start().plus(SETTLING);
+            loudUntil = block.start();
         }
+        heardTo = block.end();
         double power = power(block.samples());
         remember(new Level(block.end(), power));
         if (power >= threshold()) {
             openUntil = StreamTime.max(openUntil, block.end().plus(HOLD));
+            loudUntil = block.end();
         }
         heldBack.add(block);
         List<short[]> out = new ArrayList<>();
@@ -62,7 +66,12 @@ public final class NoiseGate {
         return out;
     }
 
-    /** Returns the samples still held back, as silence. */
+    /** How long nothing louder than the room has been heard, up to now. */
+    public StreamTime quiet() {
+        return heardTo.since(loudUntil);
+    }
+
+    /** Returns what is held back, as silence. */
     public List<short[]> flush() {
         List<short[]> out = new ArrayList<>();
         heldBack.forEach(b -> out.add(new short[b.samples().length]));

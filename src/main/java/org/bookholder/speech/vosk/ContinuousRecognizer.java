@@ -53,11 +53,24 @@ final class ContinuousRecognizer implements AutoCloseable {
         if (!ended) {
             return Optional.empty();
         }
+        return Optional.of(end());
+    }
+
+    /**
+     * Ends the utterance here, in a pause long enough that its last word has been looked at: the recogniser is up to
+     * {@value #HEARD_AGAIN_SECONDS} s behind what it was given, and goes on from there.
+     */
+    List<RecognizedWord> end() {
         List<RecognizedWord> words = VoskJson.result(recognizer.getResult(), baseTime());
         if (fed - base > renewAfter) {
             renew();
         }
-        return Optional.of(words);
+        return words;
+    }
+
+    /** The same in a shorter pause: what was given is looked at to its end, and the recogniser goes on afresh. */
+    List<RecognizedWord> flush() {
+        return VoskJson.result(recognizer.getFinalResult(), baseTime());
     }
 
     /** The words of the utterance so far. */

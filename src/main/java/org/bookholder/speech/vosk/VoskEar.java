@@ -14,17 +14,27 @@ import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One ear: passes audio through the noise gate to a {@link ContinuousRecognizer} and turns its words into hypotheses.
+ * One ear: audio through the gate to a {@link ContinuousRecognizer}, its words turned into hypotheses.
  *
- * <p>A short gap in the audio counts as silence; a long one ends the utterance, and listening starts afresh after it.
+ * <p>A short gap in the audio is heard as silence; a long one ends the utterance, and listening begins anew after it.
  */
 final class VoskEar implements Ear {
     private static final StreamTime LONGEST_FILLED_GAP = StreamTime.ofSeconds(5);
 
-    /** Block times are rounded to whole ticks; only a larger difference than this is a gap. */
+    /** Block times are rounded to a tick of their own; only more than this is a gap. */
     private static final StreamTime ROUNDING = StreamTime.ofSeconds(0.001);
 
     private static final int PIECES_PER_SECOND = 10;
+
+    /** An utterance that has gone on for so long is ended in a pause of this length, which alone would not end it. */
+    private static final StreamTime LONG = StreamTime.ofSeconds(2.4);
+
+    private static final StreamTime PAUSE = StreamTime.ofSeconds(0.35);
+
+    /** The same where the pauses are shorter still. */
+    private static final StreamTime VERY_LONG = StreamTime.ofSeconds(7);
+
+    private static final StreamTime SHORT_PAUSE = StreamTime.ofSeconds(0.24);
 
     private final EarKind kind;
     private final int rate;
@@ -34,15 +44,16 @@ final class VoskEar implements Ear {
     private @Nullable ContinuousRecognizer listening;
     private StreamTime heardTo = StreamTime.ZERO;
     private List<String> lastPartial = List.of();
+    private StreamTime begun = StreamTime.ZERO;
     private boolean closed;
 
     /**
      * Makes an ear.
      *
-     * @param kind which of the two kinds
+     * @param kind which of the two
      * @param rate samples per second
-     * @param listenings creates a recogniser that starts listening at a given time
-     * @param onClose called once, after native memory has been freed
+     * @param listenings begins to listen at a moment
+     * @param onClose called once, when native memory has been freed
      */
     VoskEar(EarKind kind, int rate, Function<StreamTime, ContinuousRecognizer> listenings, Runnable onClose) {
         this.kind = kind;
@@ -68,15 +79,28 @@ final class VoskEar implements Ear {
         gate.pass(block).forEach(samples -> hear(l, samples, news));
         List<String> partial = l.partial();
         if (!partial.isEmpty() && !partial.equals(lastPartial)) {
+            begun = lastPartial.isEmpty() ? heardTo : begun;
             lastPartial = partial;
             news.add(new Hypothesis.Partial(kind, heardTo, partial));
         }
+        endIfLong(l, news);
         return news;
     }
 
-    /**
-     * Returns the recogniser to use for audio from {@code start} on, after dealing with any gap since the last block.
-     */
+    /** Lets nothing wait for long to be final: quick readers leave no pause in which a recogniser ends by itself. */
+    private void endIfLong(ContinuousRecognizer l, List<Hypothesis> news) {
+        if (lastPartial.isEmpty()) {
+            return;
+        }
+        StreamTime length = heardTo.since(begun);
+        if (LONG.isBefore(length) && PAUSE.compareTo(gate.quiet()) <= 0) {
+            addFinal(l.end(), news);
+        } else if (VERY_LONG.isBefore(length) && SHORT_PAUSE.compareTo(gate.quiet()) <= 0) {
+            addFinal(l.flush(), news);
+        }
+    }
+
+    /** The listening that goes on at {@code start}, after what lies between there and the last block. */
     private ContinuousRecognizer listeningAt(StreamTime start, List<Hypothesis> news) {
         ContinuousRecognizer l = listening;
         StreamTime gap = start.since(heardTo);
@@ -112,7 +136,7 @@ final class VoskEar implements Ear {
         ended.ifPresent(words -> addFinal(words, news));
     }
 
-    /** A long silence ends one empty utterance after another; those are not reported. */
+    /** Long silence ends empty utterances one after the other; they are no news. */
     private void addFinal(List<RecognizedWord> words, List<Hypothesis> news) {
         if (!words.isEmpty() || !lastPartial.isEmpty()) {
             news.add(new Hypothesis.Final(kind, heardTo, words));
