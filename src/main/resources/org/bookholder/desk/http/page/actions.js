@@ -1,4 +1,4 @@
-// What the producer can do while a take runs: buttons at the foot and keys that do the same.
+// What the producer can do while a take runs: buttons at the bottom, and keys that do the same.
 
 import { act } from './link.js';
 import { followAgain, selectNext, selectedLine } from './script.js';
@@ -92,7 +92,7 @@ export function listenToForms() {
   });
 }
 
-/** Says whether the key was one of these. */
+/** Handles a key; returns whether it was one of these. */
 export function liveKey(key) {
   if (key === 'F') return followAgain() ?? true;
   if (key === 'ARROWUP') return selectNext(-1) ?? true;

@@ -63,7 +63,7 @@ async function act(action) {
   await takeIn(await ask('course'));
 }
 
-/** Shows the course as it stands, if that was answered. */
+/** Shows the current state of the course, if the program answered. */
 async function takeIn(answer) {
   if (!answer.ok) return;
   tag = answer.headers.get('ETag') ?? '';
@@ -97,7 +97,7 @@ function showSessions() {
       ...course.sessions.filter((s) => s.lesson === lesson.lesson && s.number === lesson.number)
         .sort((a, b) => b.began - a.began).map(sessionRow))));
   const left = course.left.map((why) => el('p', { class: 'small' }, `Left out: ${why}`));
-  byId('list').replaceChildren(...(tables.length ? tables : [el('p', { class: 'empty' }, 'No session was recorded yet.')]), ...left);
+  byId('list').replaceChildren(...(tables.length ? tables : [el('p', { class: 'empty' }, 'No session has been recorded yet.')]), ...left);
 }
 
 function sessionRow(s) {
@@ -109,7 +109,7 @@ function sessionRow(s) {
     el('td', { class: 'q' }, s.standing === 'finished' ? '' : s.standing));
 }
 
-/** The choices of a filter, without losing the one that is made. */
+/** Updates the options of a filter and keeps the selected one. */
 function fill(id, options) {
   const select = byId(id);
   const shown = [...select.options].slice(1).map((o) => `${o.value} ${o.text}`).join();
@@ -138,7 +138,7 @@ const ORDERS = {
   sure: (a, b) => sure(b.line) - sure(a.line) || byScript(a, b),
 };
 
-/** What the filters let through, in the order that is chosen. */
+/** The lines that pass the filters, in the selected order. */
 function listed() {
   const lesson = byId('f-lesson').value;
   const session = byId('f-session').value;
@@ -156,7 +156,7 @@ function showPickups() {
   byId('print').disabled = list.length === 0;
 }
 
-/** The list as it is shown, a sheet for each lesson: by the script, and each line once, as it was when last read. */
+/** Prints the shown list, one sheet for each lesson, in script order; each line appears once, as last read. */
 function layOut() {
   const lessons = new Map();
   for (const { s, line } of listed().sort(byScript)) {
@@ -182,10 +182,10 @@ function item({ s, line }) {
   }, ...entry(line, line.text, more)));
 }
 
-/** The board comes as text that the program has made and escaped; buttons are put to what only people know. */
+/** The program sends the board as escaped HTML; this adds buttons for what only people can tell. */
 function showBoard() {
   byId('undo').disabled = !acts || !course.undoable;
-  // What is built anew under a pointer loses the click.
+  // An element that is rebuilt under the pointer would lose the click.
   const board = JSON.stringify([course.page, course.board, course.edited, acts]);
   if (board === boardShown) return;
   boardShown = board;
@@ -256,5 +256,5 @@ setInterval(() => put('clock', new Date().toLocaleTimeString('en-GB')), 500);
 go('sessions');
 start();
 
-// For whoever looks at the page from outside, a test for one.
+// For code that inspects the page from outside, such as tests.
 window.courseState = () => course;

@@ -1,10 +1,10 @@
-// Logging in: by the key in the terminal's address, by a token from before, or by a join code.
+// Logging in: with the key in the address that the terminal shows, with an earlier token, or with a join code.
 
 import { byId, el, put } from './words.js';
 
 const AGAIN = 2000;
 
-/** Without a limit, a dead network would let a request wait for minutes. */
+/** Without a limit, a request on a dead network would wait for minutes. */
 const PATIENCE = 8000;
 
 export const ask = (path, options = {}) => fetch(path, { ...options, signal: AbortSignal.timeout(PATIENCE) });
@@ -15,29 +15,29 @@ async function post(path, body) {
     headers: { 'Content-Type': 'application/json' },
     body: JSON.stringify(body),
   });
-  // Read to its end in any case, which lets go of the connection.
+  // Always read the answer to its end, which frees the connection.
   const text = await answer.text();
   return { ok: answer.ok, status: answer.status, text: answer.ok ? '' : text };
 }
 
-/** Asks for an action; what stands in its way, for people, or an empty text if nothing does. */
+/** Requests an action; returns an empty text if it was done, otherwise the reason why not, for people to read. */
 export async function request(action) {
   try {
     const answer = await post('act', action);
     if (answer.ok) return '';
-    // A session that has ended, or a full disk, is told of in whole sentences.
+    // If the session has ended or the disk is full, the answer is already a whole sentence.
     return answer.status === 503 ? answer.text : `Not done: ${answer.text}.`;
   } catch (failure) {
     return failure.name === 'TimeoutError' ? 'The program does not answer; it may not be done.'
-      : 'Not done: the program cannot be reached.';
+      : 'Not done, because the program cannot be reached.';
   }
 }
 
 /**
- * Asks who we are, and for the code if we are nobody.
+ * Finds out who we are, and asks for the code if we are not logged in.
  *
- * @param inside called with what we may do, once we are in
- * @param say how to say that we cannot get in; an empty text if we can
+ * @param inside called with our rights once we are logged in
+ * @param say shows why we cannot log in; called with an empty text if we can
  */
 export async function enter(inside, say) {
   const key = location.hash.slice(1);

@@ -1,4 +1,4 @@
-// Dark or light: as the device wants it, until someone turns it.
+// Dark or light: follows the device's setting until someone switches it.
 
 import { put } from './words.js';
 

@@ -1,4 +1,4 @@
-// The left column: pace, sound, clocks and guidance; and the head of the page.
+// The left column (pace, sound, clocks, guidance) and the page's header.
 
 import { byId, clock, count, el, figure, hours, put, short } from './words.js';
 import { inTake, lengthOf, lengthOfAll, model } from './model.js';

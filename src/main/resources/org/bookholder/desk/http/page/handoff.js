@@ -1,4 +1,4 @@
-// The editor's files: written by one button, listed, and brought to this device one by one.
+// The editor's files: one button writes them; the list lets you download them one by one.
 
 import { act } from './link.js';
 import { model } from './model.js';
@@ -34,8 +34,8 @@ export function showHandOff() {
 }
 
 function told(step, said, rolling) {
-  if (!model.acts) return 'Your code lets you look, not act.';
-  if (step === 'WRITING') return 'Writing. This takes some seconds for each quarter of an hour.';
+  if (!model.acts) return 'With your code you can watch, but not change anything.';
+  if (step === 'WRITING') return 'Writing. This takes a few seconds for every 15 minutes of recording.';
   if (step === 'WRITTEN') return `Written: ${said}.`;
   if (step === 'IN_THE_WAY') return 'Nothing was written, because there are files already.';
   if (step === 'FAILED') return `Not written: ${said}.`;

@@ -1,17 +1,17 @@
-// The keys of a page, in a list, and whether single-key shortcuts are on.
+// The list of a page's keys, and whether single-key shortcuts are on.
 
 import { byId, el } from './words.js';
 
 const keysOff = () => localStorage.getItem('keys') === 'off';
 
-/** Whether someone is typing there, so that keys are letters. */
+/** Whether someone is typing into this element, so that keys mean letters. */
 export const typing = (target) => target.matches('input, textarea, select') || target.isContentEditable;
 
-/** Whether a key is meant for the page: not for the browser, a field, a dialog, or other programs. */
+/** Whether a key is meant for the page, and not for the browser, a field, a dialog or another program. */
 export const meant = (event) => !event.ctrlKey && !event.metaKey && !event.altKey && !typing(event.target)
   && !document.querySelector('dialog[open]') && (event.key === '?' || !keysOff());
 
-/** Shows pairs of a key and what it does. */
+/** Shows pairs of a key and its action. */
 export function showKeys(list) {
   const off = el('input', { type: 'checkbox', id: 'keys-off', onchange: () =>
     localStorage.setItem('keys', byId('keys-off').checked ? 'off' : 'on') });

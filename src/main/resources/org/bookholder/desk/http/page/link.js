@@ -5,14 +5,14 @@ import { aloud, byId, put } from './words.js';
 import { model, takeChange, takeWhole } from './model.js';
 import { ownIsDone } from './seen.js';
 
-/** The program sends a beat every 5 s; after this time without one the connection is lost. */
+/** The program sends a heartbeat every 5 s; after this time without one, the connection counts as lost. */
 const SILENCE = 12_000;
 const NOTICE = 8_000;
 
-/** A page that is hidden for so long closes its connection: a browser has six for a desk, however many tabs show it. */
+/** A page hidden for this long closes its connection: a browser allows six per desk, however many tabs show it. */
 const UNSEEN = 3000;
 
-/** Names this page: the program closes its last connection when it opens another. */
+/** Identifies this page: when it opens a new connection, the program closes its previous one. */
 const PAGE = Array.from(crypto.getRandomValues(new Uint32Array(2)), (n) => n.toString(36)).join('');
 
 let stream = null;
@@ -25,13 +25,13 @@ let hiding = 0;
 let letIn = false;
 let had = '';
 
-/** The id of the message that follows another one: they are numbered without a gap. */
+/** The id of the message after the given one; ids have no gaps. */
 const after = (id) => id.replace(/\d+$/, (number) => String(Number(number) + 1));
 
-/** Asks for something; says whether it is done. Its effect comes with the changes that the program sends. */
+/** Requests an action; returns whether it was done. Its effect arrives with the changes that the program sends. */
 export async function act(action) {
   if (!model.acts) {
-    aloud('Your code lets you look, not act.');
+    aloud('With your code you can watch, but not change anything.');
     return false;
   }
   const trouble = await request(action);
@@ -46,14 +46,14 @@ function show(text) {
   byId('link').classList.toggle('lost', text !== '');
 }
 
-/** Says how the connection is, for as long as it is so; empty if all is well. */
+/** Shows the state of the connection until it changes; empty if all is well. */
 function say(text) {
   if (!lost) lostAt = Date.now();
   lost = text;
   show(text);
 }
 
-/** Says something for a while. */
+/** Shows a message for a while. */
 function tell(text) {
   clearTimeout(notice);
   show(text);
@@ -88,7 +88,7 @@ function listen() {
   });
   on('change', (event) => {
     if (event.lastEventId !== after(had)) {
-      // A message was lost on the way. A new stream begins with the whole.
+      // A message was lost. A new stream begins with the complete state.
       listen();
       return;
     }
@@ -104,7 +104,7 @@ function listen() {
   };
   here.onerror = () => {
     if (!lost) say(LOST);
-    // A browser does not retry if the answer was no stream.
+    // A browser does not retry if the answer was not an event stream.
     if (here.readyState === EventSource.CLOSED) setTimeout(again, 2000);
   };
 }
@@ -121,7 +121,7 @@ function watch() {
   if (lost === LOST && Date.now() - lostAt > LONG) say(LONG_LOST);
 }
 
-// A network that swallows everything is no error to a browser for minutes, neither of an open connection nor of a new one.
+// If a network silently drops everything, a browser reports no error for minutes, for open and new connections alike.
 setInterval(watch, 2000);
 window.addEventListener('online', () => { if (lost && stream) listen(); });
 document.addEventListener('visibilitychange', () => {

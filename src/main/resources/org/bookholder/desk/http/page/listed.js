@@ -1,8 +1,8 @@
-// What the pickup list of a session and that of a course have in common: which lines, and how one is told.
+// Shared by the pickup lists of a session and of a course: which lines to show, and how to describe one.
 
 import { el } from './words.js';
 
-/** What can be shown of them; each list adds what it knows in its own way. */
+/** The choices of what to show; each list adds its own. */
 export const REASONS = {
   misread: (l) => l.outcome === 'misread',
   incomplete: (l) => l.outcome === 'incomplete',
@@ -10,7 +10,7 @@ export const REASONS = {
   decided: (l) => Boolean(l.decision),
 };
 
-/** Whether it was tried, or would have been, in a take; in any if none is given. */
+/** Whether the line was tried in a take or should have been; in any take if none is given. */
 export const within = (l, take) => !take || l.where?.take === take || l.attempts.some((a) => a.take === take);
 
 export const why = (l) => l.decision?.label ?? (l.said || (l.marked ? 'marked' : l.outcome));

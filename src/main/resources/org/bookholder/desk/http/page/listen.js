@@ -1,4 +1,4 @@
-// Hearing an attempt: the take's recording, a little before and after, with the bounds to drag.
+// Listening to an attempt: the take's recording with a little before and after it, and bounds that can be dragged.
 
 import { act } from './link.js';
 import { byId, clock, el, svg } from './words.js';
@@ -17,7 +17,7 @@ let shownKey = '';
 
 export const sound = audio;
 
-/** Draws the player for an attempt, once; bounds that someone else moved are taken over. */
+/** Draws the player for an attempt once; afterwards only takes over bounds that someone else moved. */
 export async function showPlayer(host, attempt) {
   const key = `${attempt.take}.${attempt.ordinal}.${attempt.start}.${attempt.end}`;
   if (key === shownKey && host.childElementCount) return;
@@ -87,7 +87,7 @@ function handle(which) {
   return button;
 }
 
-/** Moves a bound by a step, as a letter key does. */
+/** Moves a bound by one step, for the letter keys. */
 export function nudge(which, steps) {
   if (!piece) return;
   put(which, piece[which] + steps * NUDGE);

@@ -1,4 +1,4 @@
-// The desk: what is shown when, and who gets the keys.
+// The desk: decides which view is shown and which one handles keys.
 
 import { liveKey, liveKeys, listenToForms, showFoot, showPeople } from './actions.js';
 import { showBreak, showHead, showPace, showSound, showTired } from './figures.js';
@@ -18,8 +18,8 @@ const VIEWS = ['live', 'review', 'summary'];
 const CODES = { live: 'Digit1', review: 'Digit2', summary: 'Digit3' };
 let view = '';
 
-// What these show. What is built anew under a pointer loses the click, and what is marked in it, so it is left alone
-// while only the place in the script moves on.
+// The parts of the state that these views show. An element rebuilt under the pointer would lose the click and any
+// selection, so a view is left alone while only the position in the script changes.
 const PEOPLE = ['script', 'lines', 'notes', 'people', 'pace'];
 const REVIEW = ['script', 'lines', 'notes', 'people'];
 
@@ -44,7 +44,7 @@ function changed(parts) {
   else if (view !== 'review' || any(REVIEW)) refresh();
 }
 
-/** A page of a course names the line that it wants to be heard. */
+/** A course's page may name the line to listen to. */
 function begun() {
   const line = Number(new URLSearchParams(location.search).get('line'));
   if (line) openAt(line);
@@ -53,7 +53,7 @@ function begun() {
 
 const seen = new Map();
 
-/** Lines are objects that are replaced when something becomes of them. */
+/** A line's object is replaced whenever the line changes. */
 function showChangedLines(parts) {
   if (!parts.has('lines')) return;
   for (const line of model.lines) {
@@ -125,5 +125,5 @@ setInterval(tick, 500);
 tick();
 begin(changed);
 
-// For whoever looks at the page from outside, a test for one.
+// For code that inspects the page from outside, such as tests.
 window.deskState = { model, lineOf, seenTake };

@@ -1,4 +1,4 @@
-// What the program has told: the whole, and then the parts that changed.
+// The state received from the program: first all of it, then the parts that change.
 
 export const model = {
   known: false, acts: false, live: false, script: null, at: null, pace: null, sound: null, tired: null,
@@ -30,22 +30,22 @@ export const words = (number) => model.script.elements.find((e) => e.line === nu
 
 export const text = (number) => words(number).join(' ');
 
-/** How long a take is, in seconds; one that rolls, so far. */
+/** The length of a take in seconds; for one that is rolling, its length so far. */
 export const lengthOf = (take) => (take.end ?? model.at.now) - take.start;
 
-/** How long all takes are together. */
+/** The total length of all takes, in seconds. */
 export const lengthOfAll = () => model.takes.reduce((sum, take) => sum + lengthOf(take), 0);
 
-/** Seconds from its take's roll. */
+/** Seconds since the start of a take. */
 export const inTake = (take, at) => Math.max(0, at - (takeOf(take)?.start ?? 0));
 
-/** The attempt that tells what became of a line. */
+/** The attempt that decides a line's outcome. */
 export function telling(line) {
   if (line.best) return attemptOf(line, line.best[0], line.best[1]);
   return line.attempts[line.attempts.length - 1];
 }
 
-/** How sure it is, 0 to 1, that a line was not read as written: of what was skipped or marked there is no doubt. */
+/** How certain it is, 0 to 1, that a line was not read as written; skipped or marked lines are certain. */
 export function sure(line) {
   const called = line.outcome === 'misread' ? telling(line)?.words ?? [] : [];
   return called.length ? Math.max(...called.map((w) => w.certainty)) : 1;
@@ -56,7 +56,7 @@ export const attemptOf = (line, take, ordinal) =>
 
 export const notesOf = (number) => model.notes.filter((n) => n.line === number);
 
-/** The line that something just heard is about. */
+/** The line to which something just heard belongs. */
 export function justRead() {
   const { line, word } = model.at;
   return Math.max(1, Math.min(model.lines.length, word > 1 ? line : line - 1));

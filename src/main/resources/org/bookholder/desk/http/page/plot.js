@@ -1,4 +1,4 @@
-// Two small plots. Each says in words what it shows.
+// Two small plots, each with a description in words.
 
 import { svg, short } from './words.js';
 
@@ -52,7 +52,7 @@ export function pacePlot(host, points, target, tolerance) {
   root.append(svg('path', { class: 'curve', d: path || 'M0 0' }));
 }
 
-/** Fluffs in 100 words, stretch by stretch; the hardest one, if there is one, stands out. */
+/** Fluffs per 100 words, stretch by stretch; the hardest stretch, if any, is highlighted. */
 export function fluffPlot(host, stretches, hardest) {
   const height = 120;
   const most = Math.max(4, ...stretches.map((s) => s.rate ?? 0));

@@ -1,4 +1,4 @@
-// Going through the pickup list: hear each attempt, decide, undo.
+// Going through the pickup list: listen to each attempt, decide, undo.
 
 import { act } from './link.js';
 import { REASONS as COMMON, entry, why, within } from './listed.js';
@@ -21,7 +21,7 @@ const CHOICES = [
 const called = (l) => l.pickup || l.decision || notesOf(l.line).length > 0
   || l.attempts.some((a) => a.outcome !== 'clean');
 
-/** What is called with less was right in one case of three. */
+/** Reports with a lower certainty than this were right in one case out of three. */
 const UNSURE = 0.6;
 
 const REASONS = {
@@ -35,7 +35,7 @@ const REASONS = {
 function items() {
   const take = Number(byId('f-take').value);
   const list = model.lines.filter(REASONS[byId('f-reason').value])
-    // The line that is being gone through stays until the next one is chosen.
+    // The current line stays in the list until another one is selected.
     .concat(model.lines.filter((l) => l.line === current && !REASONS[byId('f-reason').value](l)))
     .filter((l) => within(l, take));
   const when = (l) => telling(l)?.start ?? l.where?.at ?? Infinity;
@@ -66,7 +66,7 @@ function item(line) {
   }, ...entry(line, text(line.line), marks.length ? `${why(line)} · marked by ${[...new Set(marks)].join(' and ')}` : why(line)));
 }
 
-/** Begins with a line, whether or not it is to be picked up. */
+/** Starts with a line, whether or not it must be picked up. */
 export function openAt(line) {
   if (lineOf(line)) choose(line);
 }
@@ -119,7 +119,7 @@ function showHear() {
     el('li', {}, `${clock(n.at)} ${n.by}: ${n.text || 'marked as a pickup'}`)));
 }
 
-/** A misread attempt is not used unless someone has decided so. */
+/** A misread attempt is not used unless someone decides so. */
 function standing(line, a) {
   if (line.best?.[0] !== a.take || line.best[1] !== a.ordinal) return '';
   const settled = line.decision && line.decision.choice !== 'RECORD_AGAIN';
@@ -184,7 +184,7 @@ export function listenToFilters() {
   for (const id of ['f-reason', 'f-take', 'f-order']) byId(id).addEventListener('change', showReview);
 }
 
-/** Says whether the key was one of these. */
+/** Handles a key; returns whether it was one of these. */
 export function reviewKey(key) {
   const keys = {
     ' ': playOrPause, ARROWDOWN: () => step(1), ARROWUP: () => step(-1),

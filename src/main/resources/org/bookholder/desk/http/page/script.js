@@ -1,4 +1,4 @@
-// The middle of the live view: the script with what has become of each line.
+// The middle of the live view: the script with the outcome of each line.
 
 import { aloud, byId, clock, count, el } from './words.js';
 import { inTake, lineOf, model, telling, text } from './model.js';
@@ -7,10 +7,10 @@ let rows = new Map();
 let following = true;
 let selected = 0;
 
-/** Where the page glides to, whether it has arrived, and of what height all was then. */
+/** Where the page is scrolling to, whether it has arrived, and the heights at that time. */
 let glide = { to: 0, arrived: true, layout: '' };
 
-/** What is scrolled by less than this, in pixels, is not scrolled away. */
+/** Scrolling by less than this, in pixels, does not count as scrolling away. */
 const SWAY = 40;
 
 export const selectedLine = () => selected;
@@ -112,7 +112,7 @@ export function showPosition() {
   row.classList.add('current');
   row.setAttribute('aria-current', 'location');
   row.querySelectorAll('.word').forEach((word, i) => word.classList.toggle('read', i < at.word - 1));
-  const doing = { FOLLOWING: at.held ? 'held' : 'reading', ASIDE: 'aside', LOST: 'looking for the place' };
+  const doing = { FOLLOWING: at.held ? 'held' : 'reading', ASIDE: 'aside', LOST: 'finding the place' };
   if (model.live) row.querySelector('.what').textContent = at.rolling ? doing[at.follow] : 'here';
   if (following && row !== before) bring(row);
 }
@@ -142,7 +142,7 @@ function byHand() {
   byId('follow').hidden = false;
 }
 
-/** Whoever scrolls away is left where they are: by wheel, finger, key, scrollbar, or however else a page is scrolled. */
+/** The page leaves a reader alone who scrolls away, whether by wheel, finger, key, scrollbar or in another way. */
 export function watchScrolling() {
   const page = byId('page');
   page.addEventListener('wheel', byHand, { passive: true });
@@ -156,8 +156,8 @@ export function watchScrolling() {
 }
 
 /**
- * What is scrolled away from where the page has come to rest was not scrolled by us, unless the script itself has moved.
- * While it glides nothing can be told: a glide that is sent elsewhere goes on the old way for as long as the browser likes.
+ * If the page has moved from where our scrolling ended, we did not scroll it, unless the script itself has moved.
+ * Nothing can be concluded while it is scrolling: given a new target, a browser may continue the old way for a while.
  */
 function watchGlide() {
   const page = byId('page');

@@ -1,16 +1,16 @@
-// What a person had seen when they pressed a key. Two producers may press the same key at the same moment; what is sent
-// is then what each of them wanted, and neither takes back what the other did.
+// What a person had seen when they pressed a key. If two producers press the same key at the same moment, each sends
+// what they wanted, and neither undoes what the other did.
 
 import { model } from './model.js';
 
-/** Nobody answers a change on the page sooner than this, in milliseconds. A key pressed earlier means what was shown before. */
+/** Nobody reacts to a change faster than this, in milliseconds. A key pressed sooner refers to what was shown before. */
 export const REACTION = 400;
 
 /**
- * Follows something that other people can change as well.
+ * Tracks a value that other people can change too.
  *
- * @param read gives what the page shows now
- * @param now gives the time in milliseconds
+ * @param read returns what the page shows now
+ * @param now returns the time in milliseconds
  */
 export function seen(read, now = () => performance.now()) {
   let before;
@@ -28,13 +28,13 @@ export function seen(read, now = () => performance.now()) {
   return {
     /** To be called whenever the page shows something new. */
     look,
-    /** To be called when this person's own action was done: that it comes to this is no surprise. */
+    /** Call this when this person's own action was done, because they expect its result. */
     expect(value) {
       look();
       if (shown === value) since = -Infinity;
       else expected = value;
     },
-    /** What the person had seen. */
+    /** What the person has seen. */
     value() {
       look();
       return now() - since < REACTION ? before : shown;
@@ -61,5 +61,5 @@ const OWN = {
 /** To be called whenever the page shows something new. */
 export const lookAround = () => [seenHeld, seenResting, seenTake, seenUndoable].forEach((s) => s.look());
 
-/** To be called when an action of this page was done. */
+/** Call this when an action of this page was done. */
 export const ownIsDone = (action) => OWN[action.do]?.(action);

@@ -1,12 +1,12 @@
-// The pickup list on paper: a sheet for each lesson, to be read from a music stand.
+// The pickup list on paper: a sheet for each lesson, large enough to read from a music stand.
 
 import { byId, count, el } from './words.js';
 
 /**
  * Fills the sheets.
  *
- * @param lessons each with its title and its lines: number, text, and why it is on the list
- * @param what what the lines of the list are
+ * @param lessons each with its title and its lines: number, text, and the reason why it is on the list
+ * @param what a name for the lines of the list
  */
 export function fillSheet(lessons, what = 'to pick up') {
   byId('sheet').replaceChildren(...lessons.map(({ title, lines }) => el('section', {},

@@ -1,4 +1,4 @@
-// What a session came to, and the sheet to print.
+// The summary of a session, and the sheet to print.
 
 import { openHandOff } from './handoff.js';
 import { fluffPlot } from './plot.js';
@@ -22,7 +22,7 @@ export function showSummary() {
       `lines ${part.first} to ${part.last}, ${count(part.fluffs, 'fluff')} in ${part.words} words, from ${short(part.from)} on`)
     : null);
   const children = [
-    el('h2', { class: 'title' }, 'What it came to'),
+    el('h2', { class: 'title' }, 'Summary'),
     el('dl', { class: 'sums' }, ...rows.flatMap(([name, value]) => [el('dt', {}, name), el('dd', {}, value)])),
     el('h2', {}, 'Fluffs in 100 words, over time'), plot,
     stretch('The best stretch', s.best), stretch('The hardest stretch', s.hardest)];
@@ -30,7 +30,7 @@ export function showSummary() {
   fluffPlot(plot, s.stretches, s.hardest);
 }
 
-/** Where the figures go; the buttons below stay, so that they can be pressed while a take rolls. */
+/** The place for the figures; the buttons below it are kept, so that they can be pressed while a take rolls. */
 function place() {
   if (!byId('came-to')) {
     byId('summary').append(el('section', { class: 'page', 'aria-label': 'Summary' },
@@ -43,7 +43,7 @@ function place() {
   return byId('came-to');
 }
 
-/** Fills the sheet, which a browser asks for before it prints. */
+/** Fills the sheet; the browser asks for it before printing. */
 export function layOut() {
   const lines = model.lines.filter((l) => l.pickup).map((l) => {
     const tried = telling(l);

@@ -1,4 +1,4 @@
-// Times, figures and small pieces of the page, in words.
+// Formats times, figures and small parts of the page as text.
 
 export function clock(seconds) {
   const s = Math.max(0, Math.floor(seconds));
@@ -19,7 +19,7 @@ export function figure(value, unknown = '–') {
   return value === null || value === undefined ? unknown : String(value).replace('-', '−');
 }
 
-/** How long a file is. */
+/** The size of a file. */
 export function size(bytes) {
   if (bytes < 1e4) return `${bytes} B`;
   return bytes < 1e6 ? `${Math.round(bytes / 1e3)} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
@@ -29,7 +29,7 @@ export function count(n, one, many = `${one}s`) {
   return `${n} ${n === 1 ? one : many}`;
 }
 
-/** An element with attributes and children; text is never taken for mark-up. */
+/** Creates an element with attributes and children; text is never treated as mark-up. */
 export function el(name, attributes = {}, ...children) {
   const element = document.createElement(name);
   for (const [key, value] of Object.entries(attributes)) {
@@ -51,7 +51,7 @@ export function svg(name, attributes = {}, ...children) {
 
 export const byId = (id) => document.getElementById(id);
 
-/** Sets a text only where it differs, so that screen readers are not disturbed. */
+/** Sets a text only if it differs, so that screen readers are not disturbed. */
 export function put(id, text) {
   const element = byId(id);
   if (element.textContent !== text) element.textContent = text;
@@ -59,7 +59,7 @@ export function put(id, text) {
 
 let spoken = 0;
 
-/** Tells a screen reader, and shows nothing. */
+/** Tells a screen reader without showing anything. */
 export function aloud(text) {
   spoken += 1;
   byId('said-aloud').textContent = spoken % 2 ? text : `${text}\u00a0`;
