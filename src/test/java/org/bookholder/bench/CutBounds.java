@@ -23,7 +23,7 @@ import org.bookholder.timing.StreamTime;
 /**
  * Measures where readings are cut: how far the cut list's in and out points, in frames at 25 a second, lie from where the
  * utterances were laid down, which have 0.08 s of quiet around them as clips are to have; and whether a cut falls between the
- * first and the last sound of a voice. Prints the table of {@code docs/accuracy.md}, "Where it is cut".
+ * first and the last sound of a voice. Prints the table of {@code docs/accuracy.md}, "Accuracy of the cuts".
  *
  * <p>Arguments: seeds (default 1).
  */
