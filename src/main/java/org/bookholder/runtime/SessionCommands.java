@@ -1,5 +1,6 @@
 package org.bookholder.runtime;
 
+import org.bookholder.session.TakeEnd;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.session.Command;
@@ -68,7 +69,7 @@ final class SessionCommands implements Command.Handler {
 
     @Override
     public void cut() {
-        waitsForEnd |= takes.cut("cut");
+        waitsForEnd |= takes.cut(TakeEnd.CUT);
     }
 
     @Override

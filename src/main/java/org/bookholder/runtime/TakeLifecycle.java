@@ -1,5 +1,6 @@
 package org.bookholder.runtime;
 
+import org.bookholder.session.TakeEnd;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -76,11 +77,11 @@ final class TakeLifecycle implements TakeReports {
             return false;
         }
         next = Optional.of(from);
-        return cut("next take");
+        return cut(TakeEnd.NEXT_TAKE);
     }
 
     /** Cuts the take that rolls; {@code reason} is for people. Says whether there is one, whose end is waited for. */
-    boolean cut(String reason) {
+    boolean cut(TakeEnd reason) {
         if (rolling == null) {
             return false;
         }
@@ -92,12 +93,12 @@ final class TakeLifecycle implements TakeReports {
     boolean quit() {
         quitting = true;
         next = Optional.empty();
-        return cut("cut");
+        return cut(TakeEnd.CUT);
     }
 
     /** Ends everything after a fault of the program, as if it had been asked for. */
     void failed() {
-        takes.values().forEach(take -> take.run().cut("the program failed"));
+        takes.values().forEach(take -> take.run().cut(TakeEnd.PROGRAM_FAILED));
         quitting = true;
         next = Optional.empty();
     }
@@ -167,7 +168,7 @@ final class TakeLifecycle implements TakeReports {
     }
 
     /** Lets another take, held as well, take the place of the one that rolls. */
-    void replace(String reason) {
+    void replace(TakeEnd reason) {
         next = Optional.of(recorder.state().following().position());
         nextIsHeld = true;
         cut(reason);
@@ -260,7 +261,7 @@ final class TakeLifecycle implements TakeReports {
     }
 
     @Override
-    public void captureEnded(int number, StreamTime at, String reason) {
+    public void captureEnded(int number, StreamTime at, TakeEnd reason) {
         RunningTake take = takes.get(number);
         if (take != null) {
             take.captureEnded(at, reason);
@@ -326,8 +327,8 @@ final class TakeLifecycle implements TakeReports {
     void abandon() {
         if (rolling != null) {
             RunningTake take = rolling;
-            take.run().cut("the program failed");
-            take.captureEnded(take.run().captured(), "the program failed");
+            take.run().cut(TakeEnd.PROGRAM_FAILED);
+            take.captureEnded(take.run().captured(), TakeEnd.PROGRAM_FAILED);
             rolling = null;
             recorder.enter(
                     new SessionEvent.TakeEnded(take.end(), take.run().number(), starter.endOf(take), take.reason()));

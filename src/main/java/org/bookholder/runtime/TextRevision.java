@@ -1,5 +1,6 @@
 package org.bookholder.runtime;
 
+import org.bookholder.session.TakeEnd;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.bookholder.runtime.record.SessionRecorder;
@@ -64,7 +65,7 @@ final class TextRevision {
         if (!takes.rolling()) {
             use(waiting.get());
         } else if (takes.replaceable()) {
-            takes.replace("the text was changed");
+            takes.replace(TakeEnd.TEXT_CHANGED);
         }
     }
 

@@ -138,8 +138,8 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** A take was cut; {@code reason} is for people. */
-    record TakeEnded(StreamTime at, int take, Instant when, String reason) implements SessionEvent {
+    /** A take ended, {@code when} is the time of day. */
+    record TakeEnded(StreamTime at, int take, Instant when, TakeEnd reason) implements SessionEvent {
         @Override
         public void to(Handler handler) {
             handler.takeEnded(this);

@@ -16,6 +16,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.journal.TakeRecording;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.wav.WavSource;
@@ -45,7 +46,7 @@ final class FootageCommandsTest {
             List<SessionEvent> events = List.of(
                     new SessionEvent.Opened(s(0), MORNING, "Lesson", "lesson.md", script),
                     new SessionEvent.TakeStarted(s(0), 1, MORNING, "a microphone", ReadingPosition.START),
-                    new SessionEvent.TakeEnded(s(60), 1, MORNING.plusSeconds(60), "cut"),
+                    new SessionEvent.TakeEnded(s(60), 1, MORNING.plusSeconds(60), TakeEnd.CUT),
                     new SessionEvent.TakeSettled(
                             s(60),
                             1,

@@ -16,6 +16,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.testing.ChildJvm;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -29,7 +30,7 @@ final class HandOffCommandTest {
     private static final List<SessionEvent> READ = List.of(
             OPENED,
             new SessionEvent.TakeStarted(s(0), 1, MORNING, "a microphone", ReadingPosition.START),
-            new SessionEvent.TakeEnded(s(9), 1, MORNING.plusSeconds(9), "cut"),
+            new SessionEvent.TakeEnded(s(9), 1, MORNING.plusSeconds(9), TakeEnd.CUT),
             new SessionEvent.TakeSettled(s(9), 1, List.of(complete(1, 1, 1, 3, 1, 2.5)), List.of()));
 
     @TempDir

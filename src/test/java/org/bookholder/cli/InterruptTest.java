@@ -17,6 +17,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.testing.ChildJvm;
 import org.bookholder.testing.Needs;
 import org.bookholder.testing.Wav;
@@ -186,7 +187,7 @@ final class InterruptTest {
             for (SessionEvent event : List.of(
                     new SessionEvent.Opened(s(0), MORNING, "Lesson", "lesson.md", "Hello, and welcome.\n"),
                     new SessionEvent.TakeStarted(s(0), 1, MORNING, "a microphone", ReadingPosition.START),
-                    new SessionEvent.TakeEnded(s(LONG), 1, MORNING.plusSeconds(LONG), "cut"),
+                    new SessionEvent.TakeEnded(s(LONG), 1, MORNING.plusSeconds(LONG), TakeEnd.CUT),
                     new SessionEvent.TakeSettled(s(LONG), 1, List.of(complete(1, 1, 1, 3, 1, 2.5)), List.of()))) {
                 kept.journal().append(event);
             }

@@ -11,6 +11,7 @@ import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeCommand;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.Readings;
 import org.junit.jupiter.api.Test;
@@ -69,7 +70,7 @@ final class ActionsTest {
 
     @Test
     void whatCannotBeDoneNowIsRefusedWithTheReason() {
-        session.happens(new SessionEvent.TakeEnded(s(8), 1, clock.instant(), "cut"));
+        session.happens(new SessionEvent.TakeEnded(s(8), 1, clock.instant(), TakeEnd.CUT));
         assertThat(act("{\"do\":\"hold\"}")).isEqualTo("refused: no take is rolling");
         assertThat(act("{\"do\":\"go_on\"}")).isEqualTo("refused: no take is rolling");
         assertThat(act("{\"do\":\"undo\"}")).isEqualTo("refused: there is nothing to undo");

@@ -18,6 +18,7 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionSummary.Standing;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.speech.wav.WavHeader;
 import org.bookholder.testing.Audio;
 import org.bookholder.timing.StreamTime;
@@ -187,7 +188,7 @@ final class SessionFolderTest {
         session.journal().append(new SessionEvent.TakeStarted(StreamTime.ZERO, 1, when, "mic", ReadingPosition.START));
         session.journal().append(new SessionEvent.Held(StreamTime.ofSeconds(5)));
         if (cut) {
-            session.journal().append(new SessionEvent.TakeEnded(StreamTime.ofSeconds(5), 1, when, "cut"));
+            session.journal().append(new SessionEvent.TakeEnded(StreamTime.ofSeconds(5), 1, when, TakeEnd.CUT));
         }
         return session;
     }

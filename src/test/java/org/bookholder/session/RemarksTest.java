@@ -141,7 +141,8 @@ final class RemarksTest {
 
     @Test
     void aBreakBetweenTakesRests() {
-        SessionState cut = Session.apply(heard(), new SessionEvent.TakeEnded(s(20), 1, MORNING.plusSeconds(20), "cut"));
+        SessionState cut =
+                Session.apply(heard(), new SessionEvent.TakeEnded(s(20), 1, MORNING.plusSeconds(20), TakeEnd.CUT));
         Remark over = new Remark.BreakOver(MORNING.plusSeconds(20 + 600));
         SessionState resting = with(cut, new Remark.BreakBegan(MORNING.plusSeconds(20)));
         assertThat(resting.remarks().breakSince()).contains(MORNING.plusSeconds(20));

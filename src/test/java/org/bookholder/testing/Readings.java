@@ -13,6 +13,7 @@ import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.timing.StreamTime;
 
 /** Session events and attempts of imagined readings, made by hand. */
@@ -40,7 +41,7 @@ public final class Readings {
     }
 
     public static SessionEvent cut(int take, double at, Instant when) {
-        return new SessionEvent.TakeEnded(s(at), take, when, "cut");
+        return new SessionEvent.TakeEnded(s(at), take, when, TakeEnd.CUT);
     }
 
     public static SessionEvent moved(double at, int line, int word, int wordsRead) {

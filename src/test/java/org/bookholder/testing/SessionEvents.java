@@ -17,6 +17,7 @@ import org.bookholder.session.Decision;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.timing.StreamTime;
 
 /** Arbitrary session events for properties: every kind, with odd numbers and texts. */
@@ -81,7 +82,8 @@ public final class SessionEvents {
                 Combinators.combine(times(), texts()).as(SessionEvent.TextChanged::new),
                 Combinators.combine(times(), ordinals(), instants(), texts(), positions())
                         .as(SessionEvent.TakeStarted::new),
-                Combinators.combine(times(), ordinals(), instants(), texts()).as(SessionEvent.TakeEnded::new));
+                Combinators.combine(times(), ordinals(), instants(), Arbitraries.of(TakeEnd.class))
+                        .as(SessionEvent.TakeEnded::new));
     }
 
     private static Arbitrary<SessionEvent> following() {

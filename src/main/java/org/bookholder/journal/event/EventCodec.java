@@ -99,6 +99,7 @@ public final class EventCodec {
     private static JsonMapper mapper() {
         JsonMapper.Builder builder = JsonMapper.builder()
                 .addModule(new TimeModule())
+                .addModule(new TakeEndModule())
                 .addMixIn(SessionEvent.class, Kind.class)
                 .addMixIn(Remark.class, Kind.class)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)

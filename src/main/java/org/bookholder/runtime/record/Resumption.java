@@ -16,6 +16,7 @@ import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.timing.StreamTime;
 
 /** Goes on with a session where it was left, also after a kill in mid-take. */
@@ -71,7 +72,7 @@ public final class Resumption {
         StreamTime end = StreamTime.max(seen, recordedTo(folder, take));
         double seconds = end.since(take.start()).seconds();
         Instant when = take.when().plus(Duration.ofNanos(Math.round(seconds * 1e9)));
-        return new SessionEvent.TakeEnded(end, take.number(), when, "broken off");
+        return new SessionEvent.TakeEnded(end, take.number(), when, TakeEnd.BROKEN_OFF);
     }
 
     /** Where a take's recording ends; one that cannot be read stops nobody from reading on. */

@@ -28,6 +28,7 @@ import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.session.Takes;
 import org.bookholder.speech.Ears;
 import org.bookholder.timing.StreamTime;
@@ -177,6 +178,6 @@ public final class SessionRecovery {
     private static SessionEvent ended(UnsettledTake take, StreamTime end) {
         Duration length = end.since(take.start()).toDuration();
         return new SessionEvent.TakeEnded(
-                end, take.number(), take.started().when().plus(length), "broken off");
+                end, take.number(), take.started().when().plus(length), TakeEnd.BROKEN_OFF);
     }
 }

@@ -9,6 +9,7 @@ import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.sound.Spoil;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.AudioRead;
@@ -85,8 +86,9 @@ final class CaptureStage implements Stage, AudioRead.Reader {
 
     @Override
     public int doWork() {
-        if (!run.cutReason().isEmpty()) {
-            return end(run.cutReason());
+        Optional<TakeEnd> cut = run.cutReason();
+        if (cut.isPresent()) {
+            return end(cut.get());
         }
         if (!sources.live() && run.ear().full()) {
             return 0;
@@ -120,7 +122,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
 
     @Override
     public int ended() {
-        return end("the recording is at its end");
+        return end(TakeEnd.SOURCE_ENDED);
     }
 
     @Override
@@ -138,7 +140,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     public void onClose() {
         source.close();
         if (!ended) {
-            end("the capture failed");
+            end(TakeEnd.CAPTURE_FAILED);
         }
     }
 
@@ -214,7 +216,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         run.tapeEnds();
     }
 
-    private int end(String reason) {
+    private int end(TakeEnd reason) {
         ended = true;
         if (lost) {
             found();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import org.bookholder.follow.Follower;
 import org.bookholder.session.Renumbering;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.speech.EarKind;
 import org.bookholder.timing.StreamTime;
 
@@ -21,7 +22,7 @@ public final class RunningTake {
     private final List<Renumbering> changes = new ArrayList<>();
     private StreamTime heardByOpenEar;
     private StreamTime end;
-    private String reason = "";
+    private TakeEnd reason = TakeEnd.OTHER;
     private boolean captured;
 
     RunningTake(TakeChannels run, Follower follower, EvidenceOrder order, Instant when, Set<EarKind> listening) {
@@ -73,11 +74,11 @@ public final class RunningTake {
     }
 
     /** Why it ended, for people. */
-    public String reason() {
+    public TakeEnd reason() {
         return reason;
     }
 
-    public void captureEnded(StreamTime at, String why) {
+    public void captureEnded(StreamTime at, TakeEnd why) {
         captured = true;
         end = at;
         reason = why;

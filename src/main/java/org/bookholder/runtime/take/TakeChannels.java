@@ -1,9 +1,11 @@
 package org.bookholder.runtime.take;
 
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.bookholder.runtime.stage.Latest;
 import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.timing.StreamTime;
 
 /** What the stages of one running take share. Safe for use by several threads. */
@@ -13,7 +15,7 @@ public final class TakeChannels {
     private final Mailbox<EarInput> ear;
     private final Mailbox<Report> reports;
     private final AtomicBoolean recordingFailed = new AtomicBoolean();
-    private final Latest<String> cut = new Latest<>("");
+    private final Latest<Optional<TakeEnd>> cut = new Latest<>(Optional.empty());
     private final Latest<StreamTime> captured;
     private final Latest<StreamTime> heardByOpenEar;
     private final Latest<Boolean> openEarListens = new Latest<>(false);
@@ -48,13 +50,13 @@ public final class TakeChannels {
         return reports;
     }
 
-    /** Asks the capture to end; {@code reason} is for people. */
-    public void cut(String reason) {
-        cut.set(reason);
+    /** Asks the capture to end. */
+    public void cut(TakeEnd reason) {
+        cut.set(Optional.of(reason));
     }
 
     /** The reason for the cut that was asked for; empty if none was. */
-    String cutReason() {
+    Optional<TakeEnd> cutReason() {
         return cut.get();
     }
 

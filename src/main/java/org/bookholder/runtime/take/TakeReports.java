@@ -1,5 +1,6 @@
 package org.bookholder.runtime.take;
 
+import org.bookholder.session.TakeEnd;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.sound.Spoil;
 import org.bookholder.speech.EarKind;
@@ -30,8 +31,8 @@ public interface TakeReports {
     /** A stretch of a take's sound cannot be used. */
     void spoiled(int take, Spoil spoil);
 
-    /** A take's sound has ended; {@code reason} is for people. */
-    void captureEnded(int take, StreamTime at, String reason);
+    /** A take's sound has ended. */
+    void captureEnded(int take, StreamTime at, TakeEnd reason);
 
     /** An ear has heard all of a take that it is going to hear. */
     void earDone(int take, EarKind ear);

@@ -8,9 +8,11 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class EventCodecTest {
@@ -37,6 +39,27 @@ final class EventCodecTest {
                 new ReadingPosition(3, 1));
         assertThat(EventCodec.encode(event)).isEqualTo(text);
         assertThat(EventCodec.decode(text, "test")).isEqualTo(event);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "cut, CUT",
+        "next take, NEXT_TAKE",
+        "the text was changed, TEXT_CHANGED",
+        "the recording is at its end, SOURCE_ENDED",
+        "the capture failed, CAPTURE_FAILED",
+        "the program failed, PROGRAM_FAILED",
+        "broken off, BROKEN_OFF",
+        "a reason of another version, OTHER",
+        "SOURCE_ENDED, SOURCE_ENDED"
+    })
+    void readsWhyATakeEndedInOldJournalsToo(String written, TakeEnd end) throws ProblemException {
+        String text = "{\"type\":\"take-ended\",\"at\":48000,\"take\":2,\"when\":\"2026-01-02T03:04:05.600Z\","
+                + "\"reason\":\"" + written + "\"}";
+        SessionEvent event =
+                new SessionEvent.TakeEnded(StreamTime.ofSeconds(1), 2, Instant.parse("2026-01-02T03:04:05.6Z"), end);
+        assertThat(EventCodec.decode(text, "test")).isEqualTo(event);
+        assertThat(EventCodec.decode(EventCodec.encode(event), "test")).isEqualTo(event);
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.bookholder.runtime.take;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.bookholder.session.TakeEnd;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -62,7 +63,7 @@ final class CaptureStageTest {
     @Test
     void closesItsTapeBeforeItSaysThatNothingMoreComes() {
         CaptureStage stage = stage(false);
-        run.cut("cut");
+        run.cut(TakeEnd.CUT);
         assertThat(run.tapeEnded()).isFalse();
         assertThat(stage.doWork()).isNegative();
         assertThat(tape.closed()).isTrue();
