@@ -1,6 +1,5 @@
 package org.bookholder.runtime;
 
-import org.bookholder.session.TakeEnd;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.session.Command;
@@ -8,6 +7,7 @@ import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 
 /** Does what people ask of a running session. Confined to one thread. */
 final class SessionCommands implements Command.Handler {

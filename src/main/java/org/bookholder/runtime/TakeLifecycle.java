@@ -1,6 +1,5 @@
 package org.bookholder.runtime;
 
-import org.bookholder.session.TakeEnd;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +20,7 @@ import org.bookholder.session.Mover;
 import org.bookholder.session.Renumbering;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.sound.Spoil;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.FrameLevels;

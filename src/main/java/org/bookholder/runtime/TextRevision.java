@@ -1,6 +1,5 @@
 package org.bookholder.runtime;
 
-import org.bookholder.session.TakeEnd;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.bookholder.runtime.record.SessionRecorder;
@@ -8,6 +7,7 @@ import org.bookholder.runtime.source.Revision;
 import org.bookholder.runtime.take.TakeStarter;
 import org.bookholder.session.Renumbering;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.session.Trouble;
 
 /** Brings a text that was saved during a session into it: at the next hold, or at once if no take rolls. Confined to one thread. */

@@ -1,7 +1,7 @@
 package org.bookholder.runtime.take;
 
-import org.bookholder.session.TakeEnd;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.sound.Spoil;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.FrameLevels;

@@ -2,7 +2,6 @@ package org.bookholder.runtime.take;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.bookholder.session.TakeEnd;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +9,7 @@ import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.runtime.stage.OptionalWork;
 import org.bookholder.runtime.stage.StageFault;
+import org.bookholder.session.TakeEnd;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeClock;
