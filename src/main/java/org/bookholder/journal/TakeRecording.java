@@ -31,6 +31,7 @@ public final class TakeRecording implements AutoCloseable {
     private final int rate;
     private final StreamTime takeStart;
     private final long maxData;
+    private final Opener opener;
     private final RandomAccessFile samples;
     private final RandomAccessFile header;
     private final ByteBuffer buffer = ByteBuffer.allocate(BUFFER_BYTES).order(ByteOrder.LITTLE_ENDIAN);
@@ -40,10 +41,15 @@ public final class TakeRecording implements AutoCloseable {
     private boolean syncFailed;
     private boolean closed;
 
-    /** Opens a file for reading and writing; passed in so that a test can provide one that fails. */
+    /** Opens a file for reading and writing, and forces it; passed in so that a test can make it fail, or count. */
     @FunctionalInterface
     interface Opener {
         RandomAccessFile open(Path file) throws IOException;
+
+        /** Returns when what was written to the file has reached the disk. */
+        default void force(RandomAccessFile file) throws IOException {
+            file.getChannel().force(false);
+        }
     }
 
     private TakeRecording(Path path, int rate, StreamTime takeStart, long maxData, Opener opener) throws IOException {
@@ -51,6 +57,7 @@ public final class TakeRecording implements AutoCloseable {
         this.rate = rate;
         this.takeStart = takeStart;
         this.maxData = maxData;
+        this.opener = opener;
         samples = opener.open(path);
         try {
             samples.setLength(0);
@@ -149,7 +156,7 @@ public final class TakeRecording implements AutoCloseable {
             }
             try {
                 WavHeader.patch(header, data);
-                header.getChannel().force(false);
+                opener.force(header);
             } catch (IOException e) {
                 if (!syncFailed) {
                     syncFailed = true;

@@ -76,6 +76,22 @@ final class SpeechEdgesTest {
                 .isCloseTo(2, within(0.0101));
     }
 
+    /** Between two words that run into each other the voice dips once, wherever the dip lies. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.93, 1.0, 1.08})
+    void theQuietestPlaceIsWhereTheVoiceDips(double dip) throws ProblemException {
+        DoubleUnaryOperator act = t -> Math.abs(t - dip) < 0.012 ? 500 : 6000;
+        StreamTime quietest = new SpeechEdges(sound(act)).quietest(1, s(0.9), s(1.1));
+        assertThat(quietest.seconds()).isCloseTo(dip, within(0.012));
+    }
+
+    @Test
+    void withoutSoundTheQuietestPlaceIsTakenToBeInTheMiddle() throws ProblemException {
+        assertThat(new SpeechEdges(TakeSound.NONE).quietest(1, s(0.9), s(1.1))).isEqualTo(s(1));
+        assertThat(new SpeechEdges(sound(t -> 6000)).quietest(1, s(1), s(1.008)))
+                .isEqualTo(s(1.004));
+    }
+
     @Test
     void believesTheRecogniserWhereNothingTellsVoiceFromRoom() throws ProblemException {
         assertThat(new SpeechEdges(sound(t -> 3000)).onset(1, s(1), s(0.2))).isEqualTo(s(1));

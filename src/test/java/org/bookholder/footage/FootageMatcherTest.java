@@ -19,6 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Cameras that never were, with known places and clocks, on the demo's reading. */
 @Execution(ExecutionMode.CONCURRENT)
@@ -89,6 +91,27 @@ final class FootageMatcherTest {
                 assertThat(found.start() / 48_000.0).as("rate " + rate).isCloseTo(-from * (1 + drift), within(0.001));
                 assertThat(found.driftPpm()).as("rate " + rate).isCloseTo(1e6 * drift, within(5.0));
             }
+        }
+    }
+
+    /** A microphone on one input of a camera leaves the other channel silent. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1})
+    void aCameraWithASilentChannelIsFoundByTheOther(int heard) throws ProblemException {
+        float[] film = Cameras.counted(AS_RECORDED.get(0), 3 * RECORDED_RATE, 0, 40 * RECORDED_RATE);
+        short[][] channels = new short[2][film.length];
+        for (int i = 0; i < film.length; i++) {
+            channels[heard][i] = (short) Math.round(32_767 * film[i]);
+        }
+        Path file = Wav.write(
+                folder.resolve("one-channel-" + heard + ".wav"),
+                Wav.bytes(1, RECORDED_RATE, 16, false, channels, (out, sample) -> out.putShort(sample)));
+        try (FootageSound sound = FootageSound.open(file, SoundTrack.RATE);
+                StoredTrack track = StoredTrack.of(sound::read)) {
+            Placement found = new FootageMatcher()
+                    .match(track, Cameras.track(READING.get(0)), 1, StreamTime.ZERO)
+                    .orElseThrow();
+            assertThat(found.start() / 48_000.0).isCloseTo(-3, within(0.001));
         }
     }
 

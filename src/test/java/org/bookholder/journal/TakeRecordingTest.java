@@ -12,6 +12,8 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
@@ -55,6 +57,34 @@ final class TakeRecordingTest {
             recording.sync();
             assertThat(samplesReadByTheJdk(RATE)).hasSize(960).satisfies(this::areInPlace);
         }
+    }
+
+    /** What a power cut can lose depends on this alone: the file is forced with its header corrected, and at its end. */
+    @Test
+    void forcesTheFileWithEachSyncAndAtItsEnd() throws Exception {
+        ForcedSizes disk = new ForcedSizes();
+        TakeRecording recording = TakeRecording.create(file(), RATE, START, WavHeader.MAX_DATA, disk);
+        recording.append(Audio.block(START, RATE, 0, 480));
+        recording.sync();
+        recording.append(Audio.block(START, RATE, 480, 480));
+        assertThat(disk.sizes).containsExactly(960);
+        recording.close();
+        recording.close();
+        recording.sync();
+        assertThat(disk.sizes).containsExactly(960, 1_920);
+    }
+
+    @Test
+    void tellsOnceThatTheDiskCannotBeForcedAndTriesOn() throws Exception {
+        ForcedSizes disk = new ForcedSizes();
+        TakeRecording recording = TakeRecording.create(file(), RATE, START, WavHeader.MAX_DATA, disk);
+        recording.append(Audio.block(START, RATE, 0, 480));
+        disk.gone = true;
+        assertThatExceptionOfType(ProblemException.class).isThrownBy(recording::sync);
+        assertThatCode(recording::sync).doesNotThrowAnyException();
+        disk.gone = false;
+        recording.close();
+        assertThat(disk.sizes).containsExactly(960);
     }
 
     @Test
@@ -189,6 +219,28 @@ final class TakeRecordingTest {
     private void areInPlace(short[] samples) {
         for (int i = 0; i < samples.length; i++) {
             assertThat(samples[i]).as("sample %d", i).isEqualTo(Audio.sample(i));
+        }
+    }
+
+    /** Notes the size of the sound, as the header gives it, each time that the file is forced. */
+    private static final class ForcedSizes implements TakeRecording.Opener {
+        private static final int SIZE_AT = 40;
+
+        private final List<Integer> sizes = new ArrayList<>();
+        private boolean gone;
+
+        @Override
+        public RandomAccessFile open(Path file) throws IOException {
+            return new RandomAccessFile(file.toFile(), "rw");
+        }
+
+        @Override
+        public void force(RandomAccessFile file) throws IOException {
+            if (gone) {
+                throw new IOException("Input/output error");
+            }
+            file.seek(SIZE_AT);
+            sizes.add(Integer.reverseBytes(file.readInt()));
         }
     }
 

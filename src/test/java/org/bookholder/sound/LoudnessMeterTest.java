@@ -94,6 +94,41 @@ final class LoudnessMeterTest {
         }
     }
 
+    /** Three seconds of tone are found in full wherever they begin: the window slides. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3, 7, 10, 13, 19})
+    void signal10FindsTheLoudestThreeSeconds(int step) {
+        float[] signal = Tones.joined(
+                Tones.silence(RATE, step * 0.15), Tones.sine(1_000, -23, RATE, 3), Tones.silence(RATE, 1));
+        assertThat(stereo(signal).reading().loudestShortTerm()).isCloseTo(-23, EXACT);
+    }
+
+    @Test
+    void signal11FollowsARisingShortTermLoudness() {
+        LoudnessMeter meter = new LoudnessMeter(RATE, 1, 1);
+        for (int step = 0; step < 20; step++) {
+            double highest = Double.NEGATIVE_INFINITY;
+            float[] segment = Tones.joined(
+                    Tones.silence(RATE, step * 0.15),
+                    Tones.sine(1_000, step - 38, RATE, 3),
+                    Tones.silence(RATE, 3 - step * 0.15));
+            for (int tenth = 0; tenth < 60; tenth++) {
+                meter.hear(both(java.util.Arrays.copyOfRange(segment, tenth * 4800, (tenth + 1) * 4800)));
+                highest = Math.max(highest, meter.shortTerm());
+            }
+            assertThat(highest).as("step " + step).isCloseTo(step - 38, EXACT);
+        }
+    }
+
+    /** A live meter shows the last 400 ms only: what was louder before is forgotten as soon as they are over. */
+    @Test
+    void momentaryLoudnessForgetsWhatIsOver() {
+        LoudnessMeter meter = stereo(Tones.sine(1_000, -20, RATE, 5));
+        meter.hear(both(Tones.sine(1_000, -40, RATE, 0.4)));
+        assertThat(meter.momentary()).isCloseTo(-40, within(0.2));
+        assertThat(meter.reading().loudestMomentary()).isCloseTo(-20, EXACT);
+    }
+
     @Test
     void signal12KeepsAConstantMomentaryLoudness() {
         float[] once = signal("12: 0.18 -20, 0.22 -30");

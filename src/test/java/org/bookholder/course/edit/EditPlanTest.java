@@ -124,6 +124,42 @@ final class EditPlanTest {
     }
 
     @Test
+    void aLessonFinishedTodayIsNoLongerLeft() {
+        for (LocalDate today : List.of(MONDAY, MONDAY.plusDays(3), MONDAY.plusWeeks(1))) {
+            assertThat(BurnDown.of(List.of(done("l1", today), task("l2", 4)), editing(5, 3, 0.2), today)
+                            .real())
+                    .as("finished on " + today)
+                    .endsWith(1);
+        }
+    }
+
+    /** The entry of a week is what was left when it was over: its Sunday counts, the Monday after it does not. */
+    @Test
+    void aLessonCountsInTheWeekInWhichItWasFinished() {
+        List<EditTask> tasks = List.of(done("l1", MONDAY.plusDays(6)), done("l2", MONDAY.plusDays(7)), task("l3", 4));
+        assertThat(BurnDown.of(tasks, editing(5, 3, 0.2), MONDAY.plusDays(8)).real())
+                .containsExactly(3, 2, 1);
+    }
+
+    @Test
+    void beforeTheEditBeginsNothingIsDrawnAndTheForecastCountsFromItsFirstDay() {
+        BurnDown burnDown = BurnDown.of(tasks(4), editing(5, 3, 0.2), MONDAY.minusWeeks(2));
+        assertThat(burnDown.real()).isEmpty();
+        assertThat(burnDown.forecast()).contains(MONDAY.plusWeeks(1).minusDays(1));
+    }
+
+    @Test
+    void whenEverythingIsFinishedThereIsNothingToForecast() {
+        BurnDown burnDown = BurnDown.of(List.of(done("l1", MONDAY)), editing(5, 3, 0.2), MONDAY.plusDays(1));
+        assertThat(burnDown.forecast()).isEmpty();
+        assertThat(burnDown.real()).endsWith(0);
+    }
+
+    private static EditTask done(String name, LocalDate day) {
+        return new EditTask(name, 8, 4, Optional.of(day), OptionalDouble.empty(), Optional.empty());
+    }
+
+    @Test
     void whereNothingWasFinishedThereIsNoForecast() {
         BurnDown burnDown = BurnDown.of(tasks(4, 4), editing(5, 3, 0.2), MONDAY.plusWeeks(2));
         assertThat(burnDown.forecast()).isEmpty();

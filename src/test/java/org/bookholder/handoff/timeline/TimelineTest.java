@@ -109,6 +109,29 @@ final class TimelineTest {
                 .containsExactly("A 200-250 at 0-50 100%", "TAKE001 90250-90300 at 50-100 100%");
     }
 
+    /** The first of the files that show a moment is used, so a clip changes over when a better camera starts to film. */
+    @Test
+    void aBetterCameraThatStartsWithinAClipTakesOver() {
+        Media better = camera("A", 0, 0, s(10), s(11));
+        Media wide = camera("B", 0, 0, s(0), s(100));
+        CutList cut = cut(clip(1, s(8), s(12)));
+        assertThat(TimelineBuilder.build(cut, FPS_25, List.of(better, wide), new PunchIn(115, 200)).events().stream()
+                        .map(TimelineTest::described))
+                .containsExactly("B 200-250 at 0-50 100%", "A 250-275 at 50-75 100%", "B 275-300 at 75-100 100%");
+        assertThat(TimelineBuilder.build(cut, FPS_25, List.of(wide, better), new PunchIn(115, 200)).events().stream()
+                        .map(TimelineTest::described))
+                .containsExactly("B 200-300 at 0-100 100%");
+    }
+
+    @Test
+    void aCameraOfAnotherTakeDoesNotTakeOver() {
+        Media other = camera(2, "A", s(10), s(11));
+        Media wide = camera("B", 0, 0, s(0), s(100));
+        Timeline timeline = TimelineBuilder.build(
+                cut(clip(1, s(8), s(12))), FPS_25, List.of(other, wide), new PunchIn(115, 200));
+        assertThat(timeline.events().stream().map(TimelineTest::described)).containsExactly("B 200-300 at 0-100 100%");
+    }
+
     /** 100 millionths of an hour are 0.36 s: 9 frames. */
     @Test
     void driftIsFollowed() {
@@ -144,13 +167,25 @@ final class TimelineTest {
     }
 
     private static Media camera(String reel, long start, long drift, StreamTime to) {
+        return camera(reel, start, drift, StreamTime.ZERO, to);
+    }
+
+    private static Media camera(String reel, long start, long drift, StreamTime from, StreamTime to) {
+        return camera(new Placement(1, StreamTime.ZERO, start, drift, from, to, 1), reel);
+    }
+
+    private static Media camera(int take, String reel, StreamTime from, StreamTime to) {
+        return camera(new Placement(take, StreamTime.ZERO, 0, 0, from, to, 1), reel);
+    }
+
+    private static Media camera(Placement placement, String reel) {
         return new Media(
                 reel,
                 Path.of(reel + ".MP4"),
                 0,
-                FrameRate.FPS_29_97.frameAt(to.ticks()) * 2,
+                FrameRate.FPS_29_97.frameAt(placement.to().ticks()) * 2,
                 Optional.of(new Footage.Picture(3840, 2160, FrameRate.FPS_25, false)),
                 true,
-                new Placement(1, StreamTime.ZERO, start, drift, StreamTime.ZERO, to, 1));
+                placement);
     }
 }

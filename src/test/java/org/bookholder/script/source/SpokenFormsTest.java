@@ -149,6 +149,33 @@ final class SpokenFormsTest {
         assertThat(said(written)).contains(said);
     }
 
+    /** Common practice: how the clock is read by quarters; after the half hour the hour that is named is the next one. */
+    @ParameterizedTest
+    @CsvSource({
+        "5:15, quarter past five",
+        "5:30, half past five",
+        "5:45, quarter to six",
+        "5:45, a quarter to six",
+        "5:20, twenty past five",
+        "5:40, twenty to six",
+        "5:55 pm, five to six p m",
+        "11:45, quarter to twelve",
+        "12:45, quarter to one",
+        "12:50, ten to one",
+        "0:45, quarter to one"
+    })
+    void readsTheClockByTheNearerHour(String written, String said) throws ProblemException {
+        assertThat(said(written)).contains(said);
+    }
+
+    /** Common practice: in the afternoon the 24-hour clock is read in figures. */
+    @Test
+    void readsTheTwentyFourHourClockInFigures() throws ProblemException {
+        assertThat(said("23:45")).containsExactly("twenty three forty five");
+        assertThat(said("5:45")).doesNotContain("quarter to five");
+        assertThat(said("5:43")).containsExactly("five forty three");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
