@@ -33,7 +33,7 @@ final class KillTest {
     @Test
     void aKilledTakeIsListedReadAndContinued() throws IOException, InterruptedException {
         try (ChildJvm child = DemoReading.start(session)) {
-            readUntilALineIsClean(child);
+            readUntilALineIsSaved(child);
             child.kill();
         }
         assertThat(program.run("sessions", folder.toString())).isZero();
@@ -87,6 +87,14 @@ final class KillTest {
 
     private static void readUntilALineIsClean(ChildJvm child) throws IOException {
         assertThat(child.readTo("clean")).contains("Hello, and welcome to the workshop.");
+    }
+
+    /** A line is shown as soon as it is judged and saved a moment later; each line that is shown is time for that. */
+    private void readUntilALineIsSaved(ChildJvm child) throws IOException {
+        readUntilALineIsClean(child);
+        while (!notes().at("/lines/0/outcome").asText().equals("clean")) {
+            child.readTo("clean");
+        }
     }
 
     private JsonNode notes() throws IOException {
