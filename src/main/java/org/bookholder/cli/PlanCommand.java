@@ -1,18 +1,10 @@
 package org.bookholder.cli;
 
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.CourseStatus;
 import org.bookholder.app.environment.Environment;
-import org.bookholder.course.Costs;
-import org.bookholder.course.Course;
-import org.bookholder.course.calendar.SessionCalendar;
-import org.bookholder.course.edit.EditTask;
-import org.bookholder.course.edit.EditTasks;
-import org.bookholder.course.edit.EditText;
-import org.bookholder.course.shoot.PlanText;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -48,43 +40,13 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        CourseStatus view = CourseStatus.read(folder.path(), here);
-        terminal.leftOut(view.unreadable());
-        Course course = view.board().course();
-        PlanText.of(view.works(), view.plan(), view.terms()).forEach(terminal.out()::println);
-        terminal.out().println();
-        List<EditTask> tasks = EditTasks.of(view.board(), here.zone());
-        EditText.of(tasks, course.editing(), view.board().today()).forEach(terminal.out()::println);
-        Optional<Costs> costs = course.costs();
-        if (costs.isPresent()) {
-            terminal.out().println();
-            EditText.costs(costs.get(), tasks).forEach(terminal.out()::println);
-        }
-        if (!view.board().finished()) {
-            course.launch()
-                    .ifPresent(hoped -> EditText.launch(
-                                    hoped, tasks, course.editing(), view.board().today())
-                            .forEach(terminal.out()::println));
-            terminal.out().println("Keep these dates to yourself; don't promise one until everything is checked.");
-        }
+        CourseStatus status = CourseStatus.read(folder.path(), here);
+        terminal.leftOut(status.unreadable());
+        CoursePlan plan = new CoursePlan(status, here.zone());
+        plan.lines().forEach(terminal.out()::println);
         if (calendar != null) {
-            write(view, calendar);
+            TextFile.write(calendar, "the calendar", plan.calendar(here.clock().instant()));
         }
         return 0;
-    }
-
-    private void write(CourseStatus view, Path file) throws ProblemException {
-        if (view.plan().sessions().stream().noneMatch(session -> session.date().isPresent())) {
-            throw new ProblemException(
-                    "no session has a day, so there is nothing for a calendar",
-                    file.toString(),
-                    "write recording: days: into course.yaml");
-        }
-        String text = SessionCalendar.of(
-                view.board().course().title(),
-                view.plan(),
-                here.zone(),
-                here.clock().instant());
-        TextFile.write(file, "the calendar", text);
     }
 }

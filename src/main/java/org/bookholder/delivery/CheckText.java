@@ -26,7 +26,7 @@ public final class CheckText {
         lines.add("  "
                 + report.script()
                         .map(script -> "words checked against " + script)
-                        .orElse("words not checked: there is no script; name it with --script"));
+                        .orElse("words not checked: no script was found or given"));
         lines.add("  limits from the profile: " + report.profile()
                 + "; where the usual ones are from: bookholder check --show-profile");
         for (Finding finding : report.findings()) {

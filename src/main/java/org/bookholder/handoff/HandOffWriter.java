@@ -64,7 +64,7 @@ public final class HandOffWriter {
                 throw new ProblemException(
                         "the file is there already, and nothing was written",
                         place.toString(),
-                        "name another folder with --out, or add --replace");
+                        "choose another folder, or choose to replace what is there");
             }
         }
     }
@@ -75,7 +75,7 @@ public final class HandOffWriter {
         return new ProblemException(
                 "the hand-off cannot be written (" + why + ")",
                 folder.toString(),
-                "name a folder with --out that can be written and has room",
+                "choose a folder that can be written and has room",
                 e);
     }
 }

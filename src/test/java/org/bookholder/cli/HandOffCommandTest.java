@@ -156,7 +156,7 @@ final class HandOffCommandTest {
                 assertThat(child.untilItEnds())
                         .containsExactly(
                                 "bookholder: " + out + place + ": the hand-off cannot be written (permission denied); "
-                                        + "name a folder with --out that can be written and has room",
+                                        + "choose a folder that can be written and has room",
                                 "exit status 2");
             }
         }

@@ -49,8 +49,8 @@ final class HandOffWriterTest {
         assertThatThrownBy(() -> new HandOffWriter().write(folder, TWO, false))
                 .isInstanceOf(ProblemException.class)
                 .hasMessage(folder.resolve("b.edl")
-                        + ": the file is there already, and nothing was written; name another folder with --out, or add "
-                        + "--replace");
+                        + ": the file is there already, and nothing was written; choose another folder, or choose to "
+                        + "replace what is there");
         assertThat(folder.toFile().list()).containsExactly("b.edl");
         assertThat(folder.resolve("b.edl")).hasContent("old b");
     }
@@ -73,8 +73,8 @@ final class HandOffWriterTest {
         });
         assertThatThrownBy(() -> new HandOffWriter().write(folder, List.of(TWO.get(0), half), true))
                 .hasMessage(folder
-                        + ": the hand-off cannot be written (No space left on device); name a folder with --out that can "
-                        + "be written and has room");
+                        + ": the hand-off cannot be written (No space left on device); choose a folder that"
+                        + " can be written and has room");
         assertThat(folder.resolve("a.vtt")).hasContent("old a");
         assertThat(folder.toFile().list()).containsExactly("a.vtt");
     }

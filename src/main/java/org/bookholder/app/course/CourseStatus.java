@@ -44,6 +44,11 @@ public record CourseStatus(
         return new CourseStatus(board.planned(plan::day), works, plan, terms, sessions.unreadable());
     }
 
+    /** The course itself. */
+    public Course course() {
+        return board.course();
+    }
+
     /** How the edit goes against its plan. */
     public BurnDown burnDown(ZoneId zone) {
         return BurnDown.of(EditTasks.of(board, zone), board.course().editing(), board.today());

@@ -49,7 +49,7 @@ public final class FootageLogging {
         Path place = request.session().orElseGet(() -> SessionFolders.unused(here.sessions(), title, here));
         if (SessionFolder.isSession(place)) {
             throw new ProblemException(
-                    "holds a session already", place.toString(), "name an empty or a new folder with --session");
+                    "holds a session already", place.toString(), "choose an empty or a new folder for the session");
         }
         boolean more = true;
         for (int i = 0; i < films.size() && more; i++) {

@@ -104,8 +104,8 @@ public final class HandOffService {
         if (request.dropFrame().orElse(false) && !rate.canDrop()) {
             throw new ProblemException(
                     "there is no drop-frame timecode at " + rate.label() + " frames a second",
-                    "--drop-frame",
-                    "leave it out, or add --rate 29.97 or --rate 59.94");
+                    "the timecode",
+                    "leave drop-frame out, or choose 29.97 or 59.94 frames a second");
         }
         boolean byRate = request.rate().isPresent() ? rate.canDrop() : usual.drop();
         return new Timecode(rate, request.dropFrame().orElse(byRate));

@@ -70,7 +70,9 @@ public final class ReadingService {
         int last = lesson.script().lines().size();
         if (from < 1 || from > last) {
             throw new ProblemException(
-                    "there is no line " + from, "--from", "give a line from 1 to " + last + ", the script's last");
+                    "there is no line " + from,
+                    request.script().toString(),
+                    "begin with a line from 1 to " + last + ", the script's last");
         }
         Sources sources = given.isPresent() ? given.get() : new AudioSelection(here, request, listener).sources();
         try (AudioSource first = sources.open();

@@ -102,7 +102,7 @@ public final class SoundCheckService {
                             request.roomSeconds(),
                             SHORTEST_SECONDS),
                     where,
-                    "record more, or say with --room how long the room alone is heard");
+                    "record more, or let the room alone be heard for a shorter time");
         }
         return recording.check();
     }

@@ -40,7 +40,7 @@ public final class ListenPart implements HandOffPart {
             throw new ProblemException(
                     "none of the takes was recorded",
                     handOff.name() + "-listen.wav",
-                    "leave the listening cut out, as in --only edl,captions,pickups");
+                    "leave the listening cut (listen) out of the hand-off");
         }
         ListeningCut heard = cut.get();
         WavChunks.begin(out, heard.rate(), heard.samples(), List.of());

@@ -77,7 +77,7 @@ public final class TakesPart implements HandOffPart {
             throw new ProblemException(
                     "the recording of take " + take.number() + " is missing",
                     fileName(handOff, take.number()),
-                    "leave the takes out, as in --only edl,captions,pickups");
+                    "leave the takes (takes) out of the hand-off");
         }
         int rate = first.get().rate();
         long samples = take.end().since(take.start()).samples(rate);

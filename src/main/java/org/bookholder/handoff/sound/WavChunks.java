@@ -42,7 +42,7 @@ final class WavChunks {
             throw new ProblemException(
                     "a WAV file holds 4 GB at most, which " + hours + " hours at " + rate + " Hz are beyond",
                     "the hand-off's sound",
-                    "leave it out, as in --only edl,otio,cut,captions,pickups,log");
+                    "leave the sound out of the hand-off");
         }
         out.write(WavHeader.begin(rest));
         for (Chunk chunk : chunks) {

@@ -1,0 +1,58 @@
+package org.bookholder.app.course;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.course.Course;
+import org.bookholder.course.calendar.SessionCalendar;
+import org.bookholder.course.edit.EditTask;
+import org.bookholder.course.edit.EditTasks;
+import org.bookholder.course.edit.EditText;
+import org.bookholder.course.shoot.PlanText;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * What is left of a course to record and to edit.
+ *
+ * @param status the course as it stands
+ * @param zone the zone in which its days begin
+ */
+public record CoursePlan(CourseStatus status, ZoneId zone) {
+    /** The sessions that are left, the edit week by week, its costs and the date hoped for, line by line. */
+    public List<String> lines() {
+        Course course = status.course();
+        List<EditTask> tasks = EditTasks.of(status.board(), zone);
+        List<String> lines = new ArrayList<>(PlanText.of(status.works(), status.plan(), status.terms()));
+        lines.add("");
+        lines.addAll(EditText.of(tasks, course.editing(), status.board().today()));
+        course.costs().ifPresent(costs -> {
+            lines.add("");
+            lines.addAll(EditText.costs(costs, tasks));
+        });
+        if (!status.board().finished()) {
+            course.launch()
+                    .ifPresent(hoped -> lines.addAll(EditText.launch(
+                            hoped, tasks, course.editing(), status.board().today())));
+            lines.add("Keep these dates to yourself; don't promise one until everything is checked.");
+        }
+        return lines;
+    }
+
+    /**
+     * The sessions for a calendar program, in the format of RFC 5545.
+     *
+     * @param now when the calendar is made
+     * @throws ProblemException if no session has a day
+     */
+    public String calendar(Instant now) throws ProblemException {
+        if (status.plan().sessions().stream()
+                .noneMatch(session -> session.date().isPresent())) {
+            throw new ProblemException(
+                    "no session has a day, so there is nothing for a calendar",
+                    status.course().title(),
+                    "write recording: days: into course.yaml");
+        }
+        return SessionCalendar.of(status.course().title(), status.plan(), zone, now);
+    }
+}
