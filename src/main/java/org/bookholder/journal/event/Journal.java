@@ -10,7 +10,8 @@ public interface Journal extends AutoCloseable {
      * Adds events: all of them, in order, or none. When it returns they are safe against loss of power. It may take as
      * long as the disk takes.
      *
-     * @throws ProblemException if they could not be written. None of them was added; give them again when there is room.
+     * @throws ProblemException if they could not be written. Give them again, in the same order, when there is room: those
+     *     that the failed attempt left on disk after all are then not added twice
      */
     void append(List<SessionEvent> events) throws ProblemException;
 

@@ -10,6 +10,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.files.PrivateFiles;
 import org.bookholder.journal.event.EventCodec;
@@ -23,7 +24,8 @@ import org.sqlite.SQLiteConfig;
  *
  * <p>Each append is one transaction, forced to disk before it returns (synchronous FULL, sqlite.org/pragma.html). One that
  * fails is rolled back and leaves nothing behind; if even that is refused, the database is opened again for the next one.
- * So a disk that was full or away for a moment costs no more than that moment.
+ * So a disk that was full or away for a moment costs no more than that moment. Events are numbered here and not by SQLite:
+ * if a transaction that was answered with an error took effect, the next append finds its events and does not repeat them.
  */
 public final class SqliteJournal implements Journal {
     private final Opener opener;
@@ -32,6 +34,9 @@ public final class SqliteJournal implements Journal {
     private Connection connection;
     private boolean broken;
     private boolean closed;
+
+    /** The number of the last event that is known to be on disk; empty before the first look. */
+    private OptionalLong last = OptionalLong.empty();
 
     /** Connects to the database; passed in so that a test can hand out connections that fail. */
     @FunctionalInterface
@@ -121,7 +126,7 @@ public final class SqliteJournal implements Journal {
         } catch (SQLException e) {
             rollBack();
             throw SqlProblems.of(file, e);
-        } catch (RuntimeException e) {
+        } catch (ProblemException | RuntimeException e) {
             rollBack();
             throw e;
         }
@@ -133,16 +138,21 @@ public final class SqliteJournal implements Journal {
         if (!begun) {
             return events;
         }
+        long read = 0;
         try {
             connect();
             try (Statement statement = connection.createStatement();
                     ResultSet rows = statement.executeQuery("SELECT seq, body FROM events ORDER BY seq")) {
                 while (rows.next()) {
-                    events.add(EventCodec.decode(rows.getString(2), file + ", event " + rows.getLong(1)));
+                    read = rows.getLong(1);
+                    events.add(EventCodec.decode(rows.getString(2), file + ", event " + read));
                 }
             }
         } catch (SQLException e) {
             throw SqlProblems.of(file, e);
+        }
+        if (last.isEmpty()) {
+            last = OptionalLong.of(read);
         }
         return events;
     }
@@ -155,17 +165,54 @@ public final class SqliteJournal implements Journal {
         }
     }
 
-    private void write(List<SessionEvent> events) throws SQLException {
+    private void write(List<SessionEvent> events) throws SQLException, ProblemException {
+        List<String> bodies = events.stream().map(EventCodec::encode).toList();
         // The statement is prepared each time: the driver gives up a statement that has failed.
         try (Statement transaction = connection.createStatement();
-                PreparedStatement insert = connection.prepareStatement("INSERT INTO events (body) VALUES (?)")) {
+                PreparedStatement insert =
+                        connection.prepareStatement("INSERT INTO events (seq, body) VALUES (?, ?)")) {
             transaction.execute("BEGIN IMMEDIATE");
-            for (SessionEvent event : events) {
-                insert.setString(1, EventCodec.encode(event));
+            long before = lastOnDisk(transaction);
+            last = OptionalLong.of(before);
+            for (int i = found(bodies, before); i < bodies.size(); i++) {
+                insert.setLong(1, before + i + 1);
+                insert.setString(2, bodies.get(i));
                 insert.executeUpdate();
             }
             transaction.execute("COMMIT");
+            last = OptionalLong.of(before + bodies.size());
         }
+    }
+
+    private long lastOnDisk(Statement statement) throws SQLException {
+        if (last.isPresent()) {
+            return last.getAsLong();
+        }
+        try (ResultSet row = statement.executeQuery("SELECT max(seq) FROM events")) {
+            return row.getLong(1);
+        }
+    }
+
+    /** How many events, from the first, an earlier append left on disk although it was answered with an error. */
+    private int found(List<String> bodies, long before) throws SQLException, ProblemException {
+        int found = 0;
+        try (PreparedStatement query =
+                connection.prepareStatement("SELECT body FROM events WHERE seq > ? ORDER BY seq LIMIT ?")) {
+            query.setLong(1, before);
+            query.setInt(2, bodies.size());
+            try (ResultSet rows = query.executeQuery()) {
+                while (rows.next()) {
+                    if (!bodies.get(found).equals(rows.getString(1))) {
+                        throw new ProblemException(
+                                "was written by another process meanwhile",
+                                file.toString(),
+                                "close the session everywhere, then open it again");
+                    }
+                    found++;
+                }
+            }
+        }
+        return found;
     }
 
     /** SQLite may have rolled back by itself, or the disk may refuse this too: then only a new connection is safe. */

@@ -160,6 +160,45 @@ final class SqliteJournalTest {
         }
     }
 
+    @Test
+    void writesABatchOnceThoughItsCommitTookEffectAndFailed() throws ProblemException, SQLException {
+        SqliteJournal.open(file()).close();
+        FailingConnection disk = new FailingConnection();
+        try (SqliteJournal journal = new SqliteJournal(disk.over(connect()), () -> disk.over(connect()), file())) {
+            journal.append(held(1));
+            disk.failAfterCommit();
+            assertProblem(() -> journal.append(List.of(held(2), held(2), held(3))), "cannot be read or written");
+            journal.append(List.of(held(2), held(2), held(3), held(4)));
+            journal.append(held(4));
+            assertThat(journal.events()).containsExactly(held(1), held(2), held(2), held(3), held(4), held(4));
+        }
+    }
+
+    /** Whoever gives the events again may give fewer at once. */
+    @Test
+    void writesABatchOnceThoughItIsGivenAgainInParts() throws ProblemException, SQLException {
+        SqliteJournal.open(file()).close();
+        FailingConnection disk = new FailingConnection();
+        try (SqliteJournal journal = new SqliteJournal(disk.over(connect()), () -> disk.over(connect()), file())) {
+            disk.failAfterCommit();
+            assertProblem(() -> journal.append(List.of(held(1), held(2), held(3))), "cannot be read or written");
+            journal.append(held(1));
+            journal.append(List.of(held(2), held(3)));
+            assertThat(journal.events()).containsExactly(held(1), held(2), held(3));
+        }
+    }
+
+    @Test
+    void addsNothingBesideWhatAnotherHasWrittenMeanwhile() throws ProblemException {
+        try (SqliteJournal first = SqliteJournal.open(file());
+                SqliteJournal second = SqliteJournal.open(file())) {
+            first.append(held(1));
+            second.append(held(2));
+            assertProblem(() -> first.append(held(3)), "was written by another process");
+            assertThat(first.events()).containsExactly(held(1), held(2));
+        }
+    }
+
     /** The disk is full in SQLite's own eyes: the database may not grow. */
     @Test
     void goesOnWhenAFullDiskHasRoomAgain() throws ProblemException, SQLException {
