@@ -98,8 +98,8 @@ final class LoudnessMeterTest {
     @ParameterizedTest
     @ValueSource(ints = {0, 1, 2, 3, 7, 10, 13, 19})
     void signal10FindsTheLoudestThreeSeconds(int step) {
-        float[] signal = Tones.joined(
-                Tones.silence(RATE, step * 0.15), Tones.sine(1_000, -23, RATE, 3), Tones.silence(RATE, 1));
+        float[] signal =
+                Tones.joined(Tones.silence(RATE, step * 0.15), Tones.sine(1_000, -23, RATE, 3), Tones.silence(RATE, 1));
         assertThat(stereo(signal).reading().loudestShortTerm()).isCloseTo(-23, EXACT);
     }
 

@@ -127,8 +127,8 @@ final class TimelineTest {
     void aCameraOfAnotherTakeDoesNotTakeOver() {
         Media other = camera(2, "A", s(10), s(11));
         Media wide = camera("B", 0, 0, s(0), s(100));
-        Timeline timeline = TimelineBuilder.build(
-                cut(clip(1, s(8), s(12))), FPS_25, List.of(other, wide), new PunchIn(115, 200));
+        Timeline timeline =
+                TimelineBuilder.build(cut(clip(1, s(8), s(12))), FPS_25, List.of(other, wide), new PunchIn(115, 200));
         assertThat(timeline.events().stream().map(TimelineTest::described)).containsExactly("B 200-300 at 0-100 100%");
     }
 
