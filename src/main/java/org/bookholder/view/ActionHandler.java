@@ -21,7 +21,7 @@ import org.bookholder.view.page.Pages;
 import org.bookholder.view.settings.Cue;
 import org.bookholder.view.settings.WindowSettings;
 
-/** Turns what the presenter asks for into commands to the session and other settings. Confined to one thread. */
+/** Turns the presenter's actions into commands to the session and changes of settings. Confined to one thread. */
 final class ActionHandler {
     private static final double LARGER = 1.08;
     private static final double SECONDS = 2.5;
@@ -53,7 +53,7 @@ final class ActionHandler {
         return closing;
     }
 
-    /** Counts the next take in, if that is wanted. */
+    /** Runs the count-in of the next take, if the settings ask for one. */
     void countIn(SessionState state, WindowSettings settings, double seconds) {
         countIn.advance(state, settings.countIn(), seconds, tell);
     }
@@ -62,7 +62,7 @@ final class ActionHandler {
         tell.accept(new TakeCommand.Cut());
     }
 
-    /** Takes reading to a place, in a new take if none is rolling. */
+    /** Moves reading to a place, in a new take if none is rolling. */
     void readFrom(ReadingPosition position, SessionState state, Steering steering) {
         if (state.takes().held()) {
             tell.accept(new TakeCommand.Resume());
@@ -113,7 +113,7 @@ final class ActionHandler {
         }
     }
 
-    /** All at the edges off when any is on; back on are those that the presenter had before. */
+    /** Turns all cues off if any is on; otherwise turns on again those that the presenter had before. */
     private void cues(WindowSettings settings) {
         Set<Cue> edges = edges(settings.cues());
         boolean shown = !edges.isEmpty();
@@ -140,7 +140,7 @@ final class ActionHandler {
         return cues.stream().filter(cue -> cue != Cue.FOOTLIGHTS).collect(Collectors.toUnmodifiableSet());
     }
 
-    /** The keys are there to choose from. */
+    /** Also shows the list of keys, to choose from. */
     private void teach() {
         pages.show(Pages.Kind.KEYS);
         teaching.begin();

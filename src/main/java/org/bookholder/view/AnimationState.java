@@ -12,11 +12,11 @@ import org.bookholder.view.motion.Motion;
 import org.bookholder.view.page.Pages;
 
 /**
- * What a picture needs beside the state of the session: where the motion is, and what changes slowly. Changed in place.
+ * What a picture needs besides the session's state: the current motion, and everything that changes gradually. Mutable.
  * Confined to one thread.
  */
 final class AnimationState {
-    /** Where the text is. */
+    /** The motion of the text. */
     final Motion motion;
 
     /** The pace cue. */
@@ -25,7 +25,7 @@ final class AnimationState {
     /** The verdict on the sound. */
     final SoundCue sound = new SoundCue();
 
-    /** What is said before the lesson is begun. */
+    /** What is shown before the lesson begins. */
     final Opening opening = new Opening();
 
     /** The count before a take. */
@@ -37,13 +37,13 @@ final class AnimationState {
     /** Short messages for the presenter. */
     final Messages messages = new Messages();
 
-    /** The lists that can stand in place of the script. */
+    /** The lists that can replace the script. */
     final Pages pages = new Pages();
 
     /** The pickup round. */
     final PickupRound round = new PickupRound();
 
-    /** Words of the script, as written, that have sunk back; its fraction is how far the next one has. */
+    /** Number of written words of the script that have dimmed; the fraction tells how far the next one has. */
     double sunk;
 
     /** The break notice. */
@@ -52,7 +52,7 @@ final class AnimationState {
     /** Figures at the edges. */
     Readouts readouts = Readouts.NONE;
 
-    /** What the producer has to say. */
+    /** The producer's message. */
     ProducerWord producer = ProducerWord.NONE;
 
     AnimationState(Motion motion) {

@@ -16,9 +16,9 @@ import org.bookholder.view.page.PageView;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One picture of the reading window, to be drawn as it is. Lengths in pixels, y downwards, colours 0xRRGGBB. There is one for
- * each window, and each picture is filled in over the one before, so that drawing leaves nothing behind to be collected: take
- * from it what is needed before time goes on. Confined to one thread.
+ * One picture of the reading window, ready to be drawn. Lengths in pixels, y downwards, colours 0xRRGGBB. Each window
+ * has one frame; each picture overwrites the one before, so that drawing creates no garbage. Read what you need before
+ * the scene advances. Confined to one thread.
  */
 public final class Frame {
     private Geometry geometry;
@@ -41,20 +41,20 @@ public final class Frame {
     private boolean upsideDown;
     private boolean changed = true;
 
-    /** An empty picture; what is said before the lesson stays the same object. */
+    /** Makes an empty picture; {@code opening} is kept and read for every picture. */
     Frame(Geometry geometry, Opening opening) {
         this.geometry = geometry;
         this.opening = opening;
     }
 
-    /** Whether something has changed since this was asked last. */
+    /** Whether anything has changed since the last call. */
     public boolean takeChanged() {
         boolean was = changed;
         changed = false;
         return was;
     }
 
-    /** Where things stand. */
+    /** The geometry of the picture. */
     public Geometry geometry() {
         return geometry;
     }
@@ -64,17 +64,17 @@ public final class Frame {
         return Collections.unmodifiableList(rows.subList(0, rowCount));
     }
 
-    /** How many rows are at least partly visible. */
+    /** Number of rows that are at least partly visible. */
     public int rowCount() {
         return rowCount;
     }
 
-    /** One of them, from the top, from 0. */
+    /** A visible row; 0 is the topmost. */
     public RowView row(int index) {
         return rows.get(Objects.checkIndex(index, rowCount));
     }
 
-    /** Light of the rows, 0 to 1; less than 1 in a long jump and beneath a page. */
+    /** Opacity of the rows, 0 to 1; less than 1 during a long jump and under a page. */
     public double textLight() {
         return textLight;
     }
@@ -89,7 +89,7 @@ public final class Frame {
         return reedShown ? shownReed : Optional.empty();
     }
 
-    /** The lesson as a line at the foot, if it is shown. */
+    /** The lesson's progress line at the bottom, if it is shown. */
     public Optional<LessonThread> thread() {
         return thread;
     }
@@ -99,22 +99,22 @@ public final class Frame {
         return List.copyOf(captions.values());
     }
 
-    /** What is said at a place, if anything is. */
+    /** The caption at a spot; null if there is none. */
     public @Nullable Caption caption(Spot spot) {
         return captions.get(spot);
     }
 
-    /** How near a break is. */
+    /** How urgent a break is. */
     public Urgency rest() {
         return rest;
     }
 
-    /** What is said before the lesson is begun. */
+    /** What is shown before the lesson begins. */
     public Opening opening() {
         return opening;
     }
 
-    /** The list in place of the script, if one is shown. */
+    /** The list shown in place of the script, if there is one. */
     public Optional<PageView> page() {
         return page;
     }
@@ -142,7 +142,7 @@ public final class Frame {
         footlights = marks;
     }
 
-    /** The picture's row number {@code index}, from 0, ready to be filled in. */
+    /** Prepares row {@code index}, from 0, to be filled in. */
     RowView fillRow(int index, Row row) {
         if (index == rows.size()) {
             rows.add(new RowView(row));
@@ -150,7 +150,7 @@ public final class Frame {
         return rows.get(index);
     }
 
-    /** Ends the rows; {@code different} says whether one of them has changed. */
+    /** Ends the filling of rows; {@code different} says whether any of them has changed. */
     void endRows(int count, boolean different) {
         changed |= different || count != rowCount;
         rowCount = count;
@@ -174,7 +174,7 @@ public final class Frame {
         thread = now;
     }
 
-    /** Says something at a place; nothing if the text is empty. */
+    /** Sets the caption at a spot; an empty text removes it. */
     void setCaption(Spot spot, String text, int rgb, double light) {
         Caption old = captions.get(spot);
         if (text.isEmpty() || light <= 0) {
@@ -191,7 +191,7 @@ public final class Frame {
         rest = now;
     }
 
-    /** Looks at what is said before the lesson. */
+    /** Notes whether the opening has changed. */
     void lookAtOpening() {
         changed |= opening.light() != openingLight;
         changed |= openingLight > 0 && Math.abs(opening.level() - openingLevel) > 0.002;
@@ -220,7 +220,7 @@ public final class Frame {
             this.row = row;
         }
 
-        /** What it holds. */
+        /** The row of the layout. */
         public Row row() {
             return row;
         }
@@ -235,12 +235,12 @@ public final class Frame {
             return mark;
         }
 
-        /** How many stretches of one colour it has, together all of its pieces. */
+        /** Number of stretches of one colour; together they cover all pieces. */
         public int stretchCount() {
             return count;
         }
 
-        /** Where a stretch ends: one past its last piece; the next begins there. */
+        /** End of a stretch: one past its last piece, where the next begins. */
         public int end(int stretch) {
             return ends[stretch];
         }
@@ -250,7 +250,7 @@ public final class Frame {
             return colours[stretch];
         }
 
-        /** Colours from left to right, as a list. */
+        /** The stretches from left to right, as a list. */
         public List<Stretch> stretches() {
             List<Stretch> stretches = new ArrayList<>();
             for (int i = 0; i < count; i++) {
@@ -277,7 +277,7 @@ public final class Frame {
             colours[index] = rgb;
         }
 
-        /** Ends the row; says whether it has changed. */
+        /** Ends the filling of this row; returns whether it has changed. */
         boolean finish(int stretches) {
             changed |= stretches != count;
             count = stretches;
@@ -310,9 +310,9 @@ public final class Frame {
         BARS,
         /** Outlines: the take is held, or none is rolling. */
         OUTLINES,
-        /** Dots: the place is looked for. */
+        /** Dots: the place is lost and being searched for. */
         DOTS,
-        /** Left out. */
+        /** Not shown. */
         HIDDEN
     }
 
@@ -324,7 +324,7 @@ public final class Frame {
 
         private Reed() {}
 
-        /** Where the blade stands, -1 slow to 1 fast. */
+        /** Position of the blade, -1 slow to 1 fast. */
         public double lean() {
             return lean;
         }
@@ -345,10 +345,10 @@ public final class Frame {
     }
 
     /**
-     * The lesson as a line.
+     * The lesson's progress line.
      *
-     * @param read share of the script before the reading position
-     * @param pickups where pickups lie, as shares of the script
+     * @param read fraction of the script before the reading position
+     * @param pickups positions of the pickups, as fractions of the script
      */
     public record LessonThread(double read, List<Double> pickups) {
         /** Copies the list. */
@@ -357,23 +357,23 @@ public final class Frame {
         }
     }
 
-    /** Where a caption stands. */
+    /** Where a caption is placed. */
     public enum Spot {
-        /** At the head, left. */
+        /** Top left. */
         HEAD_LEFT,
-        /** At the head, in the middle. */
+        /** Top centre. */
         HEAD_MIDDLE,
-        /** At the head, right. */
+        /** Top right. */
         HEAD_RIGHT,
-        /** At the foot, left. */
+        /** Bottom left. */
         FOOT_LEFT,
-        /** At the foot, right. */
+        /** Bottom right. */
         FOOT_RIGHT,
-        /** Large, right of the row being read. */
+        /** Large, to the right of the row being read. */
         COUNT,
-        /** Beneath the right footlight. */
+        /** Below the right footlight. */
         BESIDE,
-        /** Above the thread, in the middle. */
+        /** Centred above the progress line. */
         MESSAGE
     }
 
@@ -381,9 +381,9 @@ public final class Frame {
      * A few words at an edge.
      *
      * @param text the words
-     * @param spot where
-     * @param rgb colour
-     * @param light 0 to 1
+     * @param spot its place
+     * @param rgb its colour
+     * @param light opacity, 0 to 1
      */
     public record Caption(String text, Spot spot, int rgb, double light) {}
 }

@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Fills in the pictures of the reading window from the state of a session. Confined to one thread. */
 final class FrameBuilder {
-    /** The blade is placed to this part of its way: one that has all but come to rest is at rest. */
+    /** The blade's position is rounded to this fraction of its range, so that it really comes to rest. */
     private static final double BLADE_FINENESS = 500;
 
     private final AnimationState moment;
@@ -43,7 +43,7 @@ final class FrameBuilder {
         rows = new RowViews(view, pickups, moment);
     }
 
-    /** The picture of {@code state}; the same object each time. */
+    /** Fills in the picture of {@code state}; returns the same object each time. */
     Frame fill(SessionState state, Layout layout, Geometry geometry, WindowSettings settings) {
         Set<Cue> cues = settings.cues();
         look(state, layout);
@@ -62,7 +62,7 @@ final class FrameBuilder {
         return view;
     }
 
-    /** Finds where the pickups lie, when they or the rows have changed. */
+    /** Finds the positions of the pickups, when the pickups or the rows have changed. */
     @SuppressWarnings("ReferenceEquality")
     private void look(SessionState state, Layout layout) {
         boolean changed = pickups.look(state);
@@ -121,7 +121,7 @@ final class FrameBuilder {
         message(state, cues.contains(Cue.BREAK));
     }
 
-    /** Good sound needs no words, and before the lesson the verdict stands with its length. */
+    /** Good sound needs no words; before the lesson the verdict is shown with the lesson's length instead. */
     private String soundText(SessionState state) {
         if (moment.opening.light() > 0) {
             return "";
@@ -133,7 +133,10 @@ final class FrameBuilder {
         };
     }
 
-    /** What the presenter asked for comes first, then the producer, then a trouble, then advice while nobody reads. */
+    /**
+     * Order of priority: answers to the presenter, the producer's message, problems, then advice while nobody is
+     * reading.
+     */
     private void message(SessionState state, boolean rests) {
         boolean reading = state.takes().rolling() && !state.takes().held();
         if (!moment.messages.text().isEmpty()) {
@@ -147,7 +150,7 @@ final class FrameBuilder {
         }
     }
 
-    /** Beside the mark: what it stands for, and how the pickup round goes. */
+    /** Text beside the mark: what the mark means, and the progress of the pickup round. */
     private String standing(SessionState state, String count, boolean marked) {
         String round = moment.round.caption();
         if (!marked || (!state.takes().rolling() && !round.isEmpty())) {

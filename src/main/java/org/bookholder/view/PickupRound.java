@@ -10,21 +10,21 @@ import org.bookholder.wording.Pickups;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The pickup round: one line to pick up after another is brought to the eye-line, with the line before it to lead in, until
- * each was read clean. What was read counts once both ears have agreed on it, in the pause after it or at the latest by a
- * cut: so each pickup is a take of its own. Knows no clock. Confined to one thread.
+ * The pickup round: brings each line to pick up to the eye-line, with the line before it as a lead-in, until each has
+ * been read clean. A reading counts once both ears have agreed on it, in the pause after it or at the latest at a cut;
+ * so each pickup is a take of its own. Reads no clock. Confined to one thread.
  */
 final class PickupRound {
-    /** How long a tick is seen before the next line comes. */
+    /** Seconds for which a tick is shown before the next line comes. */
     static final double TICK_SECONDS = 1.4;
 
-    /** How long is said why a line is wanted once more before it comes again. */
+    /** Seconds for which the reason for a repeat is shown before the line comes again. */
     static final double AGAIN_SECONDS = 2.2;
 
-    /** A line whose last word was read for so long is over. */
+    /** A line is over this many seconds after its last word was read. */
     static final double OVER_SECONDS = 1.2;
 
-    /** After this long without a verdict on it, the line was not heard. */
+    /** A line counts as not heard after this many seconds without a verdict. */
     static final double PATIENCE_SECONDS = 8;
 
     private static final String AGAIN_UNHEARD = "not heard";
@@ -60,7 +60,7 @@ final class PickupRound {
         return line;
     }
 
-    /** The line to lead in with; 0 if there is none. */
+    /** The line used as lead-in; 0 if there is none. */
     int leadIn() {
         return line - 1;
     }
@@ -70,12 +70,12 @@ final class PickupRound {
         return stage == Stage.TICKED ? line : 0;
     }
 
-    /** Where the round stands, in a few words; empty if it is not on. */
+    /** The progress of the round in a few words; empty if there is no round. */
     String caption() {
         return isOn() ? caption : "";
     }
 
-    /** Begins with the first line to pick up; says whether there is one. */
+    /** Starts with the first line to pick up; returns whether there is one. */
     boolean begin(SessionState state) {
         cleanCount = 0;
         return goTo(nextAfter(0, state), state);
@@ -86,7 +86,7 @@ final class PickupRound {
         wanted = Optional.empty();
     }
 
-    /** Leaves the line as it is and goes to the next; ends when there is no other. */
+    /** Leaves the line as it is and goes to the next; ends the round if there is no other. */
     void skip(SessionState state) {
         Optional<Integer> next = nextAfter(line, state);
         if (next.isEmpty() || next.get() == line || !goTo(next, state)) {
@@ -94,12 +94,12 @@ final class PickupRound {
         }
     }
 
-    /** Brings the line once more. */
+    /** Brings the same line again. */
     void again(SessionState state) {
         goTo(Optional.of(line), state);
     }
 
-    /** Lets time pass; says whether the round has just come to its end with nothing left. */
+    /** Advances by {@code seconds}; returns whether the round has just finished with nothing left. */
     boolean advance(SessionState state, double seconds) {
         if (!isOn()) {
             return false;
@@ -136,21 +136,21 @@ final class PickupRound {
         return false;
     }
 
-    /** Where reading is to go on, once. */
+    /** The position to move to; returned only once. */
     Optional<ReadingPosition> takeWanted() {
         Optional<ReadingPosition> taken = wanted;
         wanted = Optional.empty();
         return taken;
     }
 
-    /** Whether the take is to be cut, once. */
+    /** Whether the take should be cut; true only once. */
     boolean takeCut() {
         boolean taken = cut;
         cut = false;
         return taken;
     }
 
-    /** Puts into words where the round stands, when that or the session has changed. */
+    /** Updates the caption when the round or the session has changed. */
     @SuppressWarnings("ReferenceEquality")
     private void describe(SessionState state) {
         if (state == described && stage == describedStage) {
@@ -215,7 +215,9 @@ final class PickupRound {
         return true;
     }
 
-    /** The next line to pick up after one, from the top again past the last; empty if none is left. */
+    /**
+     * The next line to pick up after {@code line}, starting again from the top after the last; empty if none is left.
+     */
     private static Optional<Integer> nextAfter(int line, SessionState state) {
         List<Integer> left =
                 state.lines().pickups().stream().map(LineNotes::line).toList();

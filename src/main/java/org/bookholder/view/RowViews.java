@@ -10,9 +10,9 @@ import org.bookholder.view.layout.Piece;
 import org.bookholder.view.layout.Row;
 import org.bookholder.view.page.PickupLines;
 
-/** Fills in the rows of a picture: those that can be seen, their colours and marks. Confined to one thread. */
+/** Fills in the visible rows of a picture with their colours and marks. Confined to one thread. */
 final class RowViews {
-    /** Rows are placed to this part of a pixel: a text that has all but come to rest is at rest. */
+    /** Rows are placed in steps of this fraction of a pixel, so that the text really comes to rest. */
     private static final double FINENESS = 64;
 
     private final Frame view;
@@ -25,7 +25,7 @@ final class RowViews {
         this.moment = moment;
     }
 
-    /** Fills them in; corners are folded only if {@code marks} are wanted. */
+    /** Fills in the rows; folded corners are set only if {@code marks} is true. */
     void fill(Layout layout, Geometry geometry, boolean marks) {
         double top = moment.motion.at() - geometry.eyeLine();
         double bottom = top + geometry.height() + geometry.pitch();
@@ -54,7 +54,7 @@ final class RowViews {
         return mark;
     }
 
-    /** Gives neighbouring pieces of one colour one stretch; says whether the row has changed. */
+    /** Joins neighbouring pieces of one colour into a stretch; returns whether the row has changed. */
     private boolean colour(RowView shown, Layout layout) {
         Row row = shown.row();
         int count = 0;
@@ -85,7 +85,7 @@ final class RowViews {
         return rests ? coming : Palette.mix(coming, Palette.SPOKEN, moment.sunk - piece.ordinal());
     }
 
-    /** The colour of a word that was not read yet in the pickup round. */
+    /** The colour of a word not read yet in the pickup round. */
     private int comingInRound(Piece piece) {
         if (piece.line() == moment.round.line()) {
             return Palette.COMING;

@@ -23,8 +23,8 @@ import org.bookholder.view.settings.WindowSettings;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The reading window without a window: lets time pass, takes what the presenter does, and gives the picture to draw.
- * Knows no clock. Confined to one thread.
+ * The reading window without an actual window: takes the presenter's input, advances time, and gives the picture to
+ * draw. Reads no clock. Confined to one thread.
  */
 public final class Scene {
     private static final double SINKING_SECONDS = 0.11;
@@ -33,7 +33,7 @@ public final class Scene {
     private static final double LONG_AGO = 100;
     private static final double TEXT_SECONDS = 2.5;
 
-    /** A peak above this, in dBFS, is a voice that tries the sound before the lesson is begun. */
+    /** A peak above this, in dBFS, counts as a voice trying the sound before the lesson begins. */
     private static final double VOICE = -45;
 
     private final TextMeasure measure;
@@ -55,7 +55,7 @@ public final class Scene {
     private double sinceSpoken = LONG_AGO;
 
     /**
-     * A picture's size.
+     * The size of a picture.
      *
      * @param width in pixels
      * @param height in pixels
@@ -64,11 +64,11 @@ public final class Scene {
      */
     public record Screen(int width, int height, int monitorPixels, double monitorHeight) {
         /**
-         * Height of a monitor in pixels. A unit of the screen may be several pixels long, or one and a half.
+         * Height of a monitor in pixels. A screen unit may be several pixels, or one and a half.
          *
-         * @param height of the picture of a window on it in pixels
-         * @param units the same in units of the screen
-         * @param monitorUnits height of the monitor in units of the screen
+         * @param height height in pixels of the picture in a window on this monitor
+         * @param units the same height in screen units
+         * @param monitorUnits height of the monitor in screen units
          */
         public static int pixels(int height, int units, int monitorUnits) {
             return units > 0 ? (int) Math.round((double) monitorUnits * height / units) : height;
@@ -93,27 +93,27 @@ public final class Scene {
         requests = new ActionHandler(this::apply, commands::add, now, teaching);
     }
 
-    /** Where things stand. */
+    /** The geometry of the picture. */
     public Geometry geometry() {
         return geometry;
     }
 
-    /** How the presenter wants the window now. */
+    /** The current settings. */
     public WindowSettings settings() {
         return settings;
     }
 
-    /** The rows. */
+    /** The current layout. */
     public Layout layout() {
         return layout;
     }
 
-    /** Whether the presenter asked to end the session and meant it. */
+    /** Whether the presenter has asked, and confirmed where needed, to end the session. */
     public boolean closing() {
         return requests.closing();
     }
 
-    /** Takes a new size of the picture; the place at the eye-line stays. */
+    /** Changes the size of the picture; the place at the eye-line stays. */
     public void resize(Screen newScreen) {
         if (!newScreen.equals(screen)) {
             screen = newScreen;
@@ -121,7 +121,7 @@ public final class Scene {
         }
     }
 
-    /** What a key asks for; nothing if it has no work, or is being taught. */
+    /** The action of a key; empty if it has none or is being assigned one. */
     public Optional<Action> press(String key) {
         if (!teaching.isOn()) {
             return settings.keys().action(key);
@@ -130,17 +130,17 @@ public final class Scene {
         return Optional.empty();
     }
 
-    /** Whether the next key that is pressed is to be taught. */
+    /** Whether the next key pressed will be assigned an action. */
     public boolean teaching() {
         return teaching.isOn();
     }
 
-    /** Tells the presenter something in a few words. */
+    /** Shows the presenter a short message. */
     public void say(String words) {
         now.messages.say(words, TEXT_SECONDS);
     }
 
-    /** Does what the presenter asked for. */
+    /** Carries out an action of the presenter. */
     public void act(Action action, SessionState state) {
         double page = now.pages.isShown() ? pageRows(action) : 0;
         if (page != 0) {
@@ -150,7 +150,7 @@ public final class Scene {
         requests.act(action, state, settings, steering);
     }
 
-    /** Moves the text, or the page on top of it, by hand; in rows, positive to what comes next. */
+    /** Moves the text, or the page on top of it, by this many rows; positive is forward. */
     public void scroll(double rows) {
         if (now.pages.isShown()) {
             now.pages.scroll(rows * geometry.pitch() / 2, geometry);
@@ -159,13 +159,13 @@ public final class Scene {
         }
     }
 
-    /** Hands over what the session is to be told, in the order in which the presenter asked for it. */
+    /** Hands over the commands for the session, in the order in which the presenter gave them. */
     public void drainTo(Consumer<Command> receiver) {
         commands.forEach(receiver);
         commands.clear();
     }
 
-    /** Lets {@code seconds} pass and gives the picture of {@code state}; the same object each time, filled in anew. */
+    /** Advances by {@code seconds} and gives the picture of {@code state}; always the same object, overwritten. */
     public Frame advance(SessionState state, double seconds) {
         adoptText(state);
         playRound(state, seconds);
@@ -186,7 +186,7 @@ public final class Scene {
         return pictures.fill(state, layout, geometry, settings);
     }
 
-    /** Lets everything come to rest and gives the picture: for documents and tests. */
+    /** Advances until everything is at rest and gives the picture, for documents and tests. */
     public Frame settle(SessionState state) {
         Frame view = advance(state, 0);
         for (int i = 0; i < 240; i++) {
@@ -195,7 +195,7 @@ public final class Scene {
         return view;
     }
 
-    /** How far a key moves a page that is shown, in rows; 0 if it does something else. */
+    /** How far an action scrolls an open page, in rows; 0 if it does something else. */
     private static double pageRows(Action action) {
         return switch (action) {
             case ROW_UP -> -2;
@@ -219,7 +219,7 @@ public final class Scene {
         }
     }
 
-    /** A break is put into words when there is something new to say. */
+    /** Updates the break notice when the advice has changed. */
     @SuppressWarnings("ReferenceEquality")
     private void lookForBreaks(SessionState state, boolean reading) {
         if (state.measures().fatigue() != report
@@ -242,14 +242,14 @@ public final class Scene {
         now.opening.advance(state, now.sound, seconds);
     }
 
-    /** A word that was spoken sinks back in a tenth of a second; after a jump all is as it is. */
+    /** A spoken word dims within a tenth of a second; after a jump the words change at once. */
     private void sink(int words, double seconds) {
         double sunk = now.sunk + (words - now.sunk) * (1 - Math.exp(-seconds / SINKING_SECONDS));
         boolean there = Math.abs(words - now.sunk) > SINKING_WORDS || Math.abs(words - sunk) < 0.01;
         now.sunk = there ? words : sunk;
     }
 
-    /** Another text is shown as soon as the session reads it, with the reading position where it was. */
+    /** Shows a changed text as soon as the session uses it; the reading position is kept. */
     private void adoptText(SessionState state) {
         if (!sameText(state.script())) {
             layout = Typesetter.set(script, geometry, measure);
@@ -267,7 +267,7 @@ public final class Scene {
         heldBefore = state.takes().held();
     }
 
-    /** Compares texts only where the state brings another object: that is once, and not for each picture. */
+    /** Compares texts only when the state holds another object: once, not for every picture. */
     @SuppressWarnings("ReferenceEquality")
     private boolean sameText(Script text) {
         if (text == script) {

@@ -6,21 +6,21 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
 
-/** Where in the script takes were begun, as far as they were seen. Confined to one thread. */
+/** Remembers where in the script takes began. Confined to one thread. */
 final class TakeStarts {
-    /** A presenter who goes back so soon after a take's beginning means the take before, in seconds. */
+    /** Going back within this many seconds of a take's beginning means the take before. */
     private static final double JUST_BEGUN = 3;
 
     private final List<ReadingPosition> starts = new ArrayList<>();
 
-    /** Looks whether another take has been begun. */
+    /** Notes a new take, if one has begun. */
     void look(SessionState state) {
         while (starts.size() < state.takes().count()) {
             starts.add(state.following().position());
         }
     }
 
-    /** Where the running or last take began, or the one before if that has only just begun. */
+    /** Where the running or last take began; if it has only just begun, where the one before began. */
     ReadingPosition previous(SessionState state) {
         if (starts.isEmpty()) {
             return ReadingPosition.START;

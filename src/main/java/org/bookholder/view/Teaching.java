@@ -6,8 +6,8 @@ import org.bookholder.view.input.Action;
 import org.bookholder.view.input.KeyMap;
 
 /**
- * Teaches a button what to do: it is pressed, and after it the key whose work it is to do from now on. Confined to one
- * thread.
+ * Assigns an action to a button: the presenter presses the button, and then the key whose action it should take over.
+ * Confined to one thread.
  */
 final class Teaching {
     private static final double WAITING_SECONDS = 60;
@@ -31,7 +31,7 @@ final class Teaching {
         messages.say("press the button to be taught", WAITING_SECONDS);
     }
 
-    /** Takes a key that was pressed; gives the keys with the button among them, once it is known what it is to do. */
+    /** Takes a pressed key; returns the new key map once both the button and its action are known. */
     Optional<KeyMap> press(String key, KeyMap keys) {
         Optional<Action> does = keys.action(key);
         if (does.filter(Action.QUIT::equals).isPresent()) {
@@ -52,7 +52,7 @@ final class Teaching {
         return taught(keys, does.get(), key);
     }
 
-    /** Nothing may become out of reach. */
+    /** Refuses an assignment that would leave an action without a key. */
     private Optional<KeyMap> taught(KeyMap keys, Action action, String like) {
         KeyMap changed = keys.with(button, action);
         Optional<Action> lost =

@@ -1,7 +1,8 @@
 /**
- * Session state to the picture of the reading window, without a window; start at {@link org.bookholder.view.Scene}. The
- * rooms in reading order: {@code input} (keys), {@code settings}, {@code layout} (rows), {@code motion},
- * {@code cue} (what stands beside the text), {@code page} (lists in place of the script); {@code gl} draws.
+ * Turns the session's state into the picture of the reading window, without an actual window; start at {@link
+ * org.bookholder.view.Scene}. The sub-packages in reading order: {@code input} (keys), {@code settings}, {@code layout}
+ * (rows), {@code motion}, {@code cue} (what is shown beside the text), {@code page} (lists in place of the script);
+ * {@code gl} draws.
  */
 @NullMarked
 package org.bookholder.view;

@@ -6,13 +6,13 @@ import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.fatigue.FatigueReport;
 
 /**
- * What the reading window says about the next break. It changes only when a line has been read to its end, or while
- * nobody reads, and never blinks: words and a small disc that fills.
+ * The reading window's notice about the next break: a few words and a small disc that fills. It changes only at the end
+ * of a line or while nobody is reading, and never blinks.
  *
  * @param urgency how near the limit is
  * @param text a few words, empty when there is nothing to say
- * @param sentence the advice in full, for when nobody reads
- * @param line the line that was being read when it last changed
+ * @param sentence the full advice, shown while nobody is reading
+ * @param line the line that was being read when the notice last changed
  */
 public record BreakNotice(Urgency urgency, String text, String sentence, int line) {
     /** Nothing to say. */
@@ -21,9 +21,9 @@ public record BreakNotice(Urgency urgency, String text, String sentence, int lin
     /**
      * The notice to show now.
      *
-     * @param report where the session stands
+     * @param report the current state of fatigue
      * @param currentLine the line being read
-     * @param reading whether somebody reads at this moment
+     * @param reading whether somebody is reading now
      */
     public BreakNotice next(FatigueReport report, int currentLine, boolean reading) {
         if (reading && currentLine == line) {

@@ -8,8 +8,8 @@ import org.bookholder.view.input.Action;
 import org.bookholder.view.input.KeyMap;
 
 /**
- * The count before a take is read: the take is rolled and held, then counted in, then goes on. Before the first take it
- * waits to be asked. Knows no clock. Confined to one thread.
+ * The count-in before a take: the take starts and is held, is counted in, and then continues. Before the first take the
+ * count-in waits for a key. Reads no clock. Confined to one thread.
  */
 public final class CountIn {
     private static final int WAITING = -1;
@@ -21,16 +21,16 @@ public final class CountIn {
     private String text = "";
     private int shown;
 
-    /** Takes up to {@code takes} have been counted in. */
+    /** Starts after take number {@code takes}, which no longer needs a count-in. */
     public CountIn(int takes) {
         counted = takes;
     }
 
     /**
-     * Lets time pass.
+     * Advances by {@code seconds}.
      *
-     * @param length seconds to count from, 0 for no count-in
-     * @param tell takes what the session is to be told
+     * @param length seconds to count down from, 0 for no count-in
+     * @param tell receives the commands for the session
      */
     public void advance(SessionState state, int length, double seconds, Consumer<Command> tell) {
         boolean fresh = state.takes().rolling() && state.takes().count() > counted;
@@ -53,12 +53,12 @@ public final class CountIn {
         waiting = waiting && state.takes().rolling();
     }
 
-    /** The text was changed in a hold: the take that takes the held one's place waits to be asked, too. */
+    /** Call when the text changes during a hold: the take that replaces the held one then waits for a key, too. */
     public void textChangedInHold() {
         heldOver = true;
     }
 
-    /** Begins to count if it waits, and stops the count if one runs; says whether it did either. */
+    /** Starts the count if it is waiting, stops it if it is running; returns whether it did either. */
     public boolean pressed(int length, Consumer<Command> tell) {
         if (waiting) {
             waiting = false;
@@ -73,7 +73,7 @@ public final class CountIn {
         return false;
     }
 
-    /** What to show: the number, or which key begins; empty while there is nothing to count. */
+    /** What to show: the number, or which key starts the count; empty while there is nothing to count. */
     public String text(KeyMap keys) {
         int now = waiting ? WAITING : (int) Math.ceil(left);
         if (now != shown) {

@@ -1,13 +1,13 @@
 package org.bookholder.view.cue;
 
-/** One short message at a time for the presenter, which fades away by itself. Confined to one thread. */
+/** Shows the presenter one short message at a time, which fades by itself. Confined to one thread. */
 public final class Messages {
     private static final double FADE_SECONDS = 0.5;
 
     private String text = "";
     private double left;
 
-    /** Shows a message for some seconds in place of the one before. */
+    /** Shows a message for this many seconds; it replaces the one before. */
     public void say(String message, double seconds) {
         text = message;
         left = seconds;

@@ -5,14 +5,11 @@ import org.bookholder.script.model.Script;
 import org.bookholder.session.SessionState;
 import org.jspecify.annotations.Nullable;
 
-/**
- * What is said before a lesson is read from its beginning, in the empty room above its first row. Changed in place. Confined
- * to one thread.
- */
+/** What is shown above the first row before a lesson is read from its beginning. Mutable. Confined to one thread. */
 public final class Opening {
     private static final double FADE_SECONDS = 0.8;
 
-    /** The softest level that is shown, in dBFS. */
+    /** The lowest level that is shown, in dBFS. */
     private static final double SOFTEST = -60;
 
     private static final int READ_WORDS = 2;
@@ -31,27 +28,27 @@ public final class Opening {
         return title;
     }
 
-    /** How long it will run, in words. */
+    /** Its estimated length, as text. */
     public String length() {
         return length;
     }
 
-    /** A verdict on the sound, empty if nothing listens. */
+    /** The verdict on the sound; empty if no sound is being captured. */
     public String sound() {
         return sound;
     }
 
-    /** How loud it is, 0 to 1. */
+    /** The sound's level, 0 to 1. */
     public double level() {
         return level;
     }
 
-    /** From 0, nothing to be seen, to 1. */
+    /** Opacity, 0 (invisible) to 1. */
     public double light() {
         return light;
     }
 
-    /** Goes on for {@code seconds}. */
+    /** Advances by {@code seconds}. */
     public void advance(SessionState state, SoundCue cue, double seconds) {
         boolean atStart = state.following().position().line() == 1
                 && state.following().position().word() <= READ_WORDS;
@@ -67,7 +64,7 @@ public final class Opening {
         sound = listens ? cue.verdict().words() : "";
     }
 
-    /** Puts the lesson's title and length into words, once for each script. */
+    /** Prepares the texts for title and length, once for each script. */
     @SuppressWarnings("ReferenceEquality")
     private void describe(SessionState state) {
         if (state.script() == described) {
@@ -85,7 +82,7 @@ public final class Opening {
                 target);
     }
 
-    /** Whether a take is rolling that has sound. */
+    /** Whether a take with sound is rolling. */
     public static boolean listens(SessionState state) {
         return state.takes().rolling()
                 && !state.takes().all().isEmpty()

@@ -3,12 +3,12 @@ package org.bookholder.view.cue;
 import org.bookholder.pace.PaceBand;
 
 /**
- * What the reed shows of the pace: a blade that lies level on pace, leans up when the reading is fast and down when it
- * is slow. It moves slowly, and its figure changes only when there is something to say, so that it never draws the
- * eye. Changed in place. Confined to one thread.
+ * The pace as the reed shows it: a blade that is level when the reading is on pace, leans up when it is fast and down
+ * when it is slow. The blade moves slowly and the figure changes seldom, so that neither distracts. Mutable. Confined
+ * to one thread.
  */
 public final class PaceCue {
-    /** Deviation from the target, as a share of it, at which the blade leans as far as it can. */
+    /** Deviation from the target, as a fraction of it, at which the blade leans as far as it can. */
     public static final double FULL_LEAN = 0.3;
 
     private static final double TOLERANCE = 0.10;
@@ -22,31 +22,31 @@ public final class PaceCue {
     private String text = "";
     private double sinceFigure;
 
-    /** Which way the reading is off its pace. */
+    /** Whether the reading is on pace, fast or slow. */
     PaceBand band() {
         return band;
     }
 
-    /** Where the blade stands, -1 (slow by {@value #FULL_LEAN} of the target or more) to 1 (fast likewise). */
+    /** Position of the blade, -1 (slow by {@value #FULL_LEAN} of the target or more) to 1 (fast by as much). */
     public double lean() {
         return lean;
     }
 
-    /** Words per minute to show, 0 for none yet. */
+    /** Words per minute to show; 0 if not known yet. */
     int figure() {
         return figure;
     }
 
-    /** The same as text, empty for none yet. */
+    /** The same as text; empty if not known yet. */
     public String text() {
         return text;
     }
 
     /**
-     * Goes on for {@code seconds}.
+     * Advances by {@code seconds}.
      *
-     * @param live words per minute now, NaN while there is too little to tell
-     * @param target words per minute wanted
+     * @param live current words per minute, NaN while there is too little to measure
+     * @param target target words per minute
      */
     public void advance(double live, double target, double seconds) {
         double share = 1 - Math.exp(-seconds / SETTLING_SECONDS);

@@ -1,41 +1,44 @@
 package org.bookholder.view.cue;
 
-/** The colours of the reading window, as 0xRRGGBB on pure black, so that the glass before a lens does not glow. */
+/**
+ * The colours of the reading window, as 0xRRGGBB. The background is pure black so that the glass before a lens does not
+ * glow.
+ */
 public final class Palette {
-    /** The ground. */
+    /** Background. */
     public static final int GROUND = 0x000000;
 
-    /** Words to come. */
+    /** Words that are still to be read. */
     public static final int COMING = 0xF6EDDD;
 
-    /** Words that were spoken: sunk back, still legible. */
+    /** Words that were spoken: dimmed, still legible. */
     public static final int SPOKEN = 0x857A6C;
 
-    /** Words before a line to pick up, to lead in with. */
+    /** Words of the lead-in before a line to pick up. */
     public static final int LEAD_IN = 0xBDB09C;
 
-    /** Words that are not to be read in the pickup round. */
+    /** Words that are not read in the pickup round. */
     public static final int RESTING = 0x3A342D;
 
-    /** A line that was read clean in the pickup round. */
+    /** The tick at a line that was read clean in the pickup round. */
     public static final int TICK = 0x9CC7A0;
 
     /** Directions, which are not spoken. */
     public static final int DIRECTION = 0x7FB6C4;
 
-    /** Directions that have gone by. */
+    /** Directions that have been passed. */
     public static final int DIRECTION_PAST = 0x4F6E76;
 
     /** Figures and words at the edges. */
     public static final int FIGURE = 0xA79D8E;
 
-    /** Words that ask for something: a question, a trouble, an overdue break. */
+    /** Words that need attention: a question, a problem, an overdue break. */
     public static final int ASKING = 0xF2C48B;
 
     /** The marks at the eye-line. */
     public static final int FOOTLIGHT = 0xB9BFAE;
 
-    /** Lines that only divide or carry: the thread of the lesson, the reed's level. */
+    /** Thin auxiliary lines: the lesson's progress line, the reed's level. */
     public static final int HAIRLINE = 0x4A443C;
 
     /** The reed when the reading is on pace. */
@@ -47,15 +50,15 @@ public final class Palette {
     /** The reed when the reading is slow. */
     public static final int SLOW = 0x7FB6C4;
 
-    /** A folded page corner, its lit side. */
+    /** Lit side of a folded page corner. */
     public static final int DOG_EAR = 0xEBCB9E;
 
-    /** A folded page corner, its shaded side. */
+    /** Shaded side of a folded page corner. */
     public static final int DOG_EAR_SHADE = 0x8C7450;
 
     private Palette() {}
 
-    /** A colour between two, channel by channel; {@code share} 0 is {@code from}, 1 is {@code to}. */
+    /** Mixes two colours channel by channel; {@code share} 0 gives {@code from}, 1 gives {@code to}. */
     public static int mix(int from, int to, double share) {
         double s = Math.max(0, Math.min(1, share));
         int red = channel(from >> 16 & 255, to >> 16 & 255, s);

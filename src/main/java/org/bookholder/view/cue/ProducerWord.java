@@ -5,21 +5,21 @@ import org.bookholder.session.Remarks;
 import org.bookholder.session.SessionState;
 
 /**
- * What the producer has to say to the presenter. It comes up slowly, at a line's end or while nobody reads, stays as long
- * as it takes to read, and sinks away.
+ * The producer's message to the presenter. It fades in at the end of a line or while nobody is reading, stays long
+ * enough to be read, and fades out.
  *
- * @param text what is said, empty if nothing is
- * @param light its light, 0 to 1
- * @param number of the message that was last taken up, 0 if none was
- * @param line the line that was being read when it came
- * @param waited seconds for which it has waited for the line's end
- * @param shown seconds for which it has been seen
+ * @param text the message, empty if there is none
+ * @param light its opacity, 0 to 1
+ * @param number number of the last message that was taken up, 0 if none was
+ * @param line the line that was being read when it arrived
+ * @param waited seconds for which it has waited for the end of the line
+ * @param shown seconds for which it has been shown
  */
 public record ProducerWord(String text, double light, int number, int line, double waited, double shown) {
-    /** Nothing has been said. */
+    /** No message. */
     public static final ProducerWord NONE = new ProducerWord("", 0, 0, 0, 0, 0);
 
-    /** Long lines must not keep a message back for longer, in seconds. */
+    /** Longest wait for the end of a line, in seconds. */
     static final double PATIENCE = 4;
 
     private static final double RISE = 0.8;
@@ -27,7 +27,7 @@ public record ProducerWord(String text, double light, int number, int line, doub
     private static final double LEAST = 6;
     private static final double PER_WORD = 0.5;
 
-    /** The same {@code seconds} later. */
+    /** The message {@code seconds} later. */
     public ProducerWord after(SessionState state, double seconds) {
         Optional<Remarks.Message> message = state.remarks().message();
         int last = message.isPresent() ? message.get().number() : 0;

@@ -6,14 +6,14 @@ import org.bookholder.session.Take;
 import org.bookholder.timing.StreamTime;
 
 /**
- * The figures at the edges. The time left is an estimate and is shown as one: in steps of five seconds, changed only
- * when it has really moved on.
+ * The figures at the edges. The time left is an estimate and is shown as one: in steps of five seconds, and changed
+ * only when the estimate has clearly moved.
  *
- * @param left seconds left as shown, negative for none
- * @param leftText time left in the lesson, in words
+ * @param left seconds left as shown, negative if not known
+ * @param leftText time left in the lesson, as text
  * @param take number of the running take, 0 if none is running
- * @param second how long it has been running
- * @param takeText the running take and its time, empty if none is running
+ * @param second seconds for which it has been running
+ * @param takeText the running take and its time as text, empty if none is running
  */
 public record Readouts(int left, String leftText, int take, long second, String takeText) {
     public static final Readouts NONE = new Readouts(-1, "", 0, 0, "");
@@ -41,7 +41,7 @@ public record Readouts(int left, String leftText, int take, long second, String 
                 nowTake == 0 ? "" : "take " + nowTake + "  ·  " + minutes(nowSecond));
     }
 
-    /** A length of time in seconds, as minutes or hours. */
+    /** Writes a duration in seconds as minutes or hours. */
     static String minutes(long seconds) {
         long hours = seconds / 3600;
         String rest = String.format(Locale.ROOT, hours > 0 ? "%02d:%02d" : "%d:%02d", seconds / 60 % 60, seconds % 60);

@@ -3,9 +3,9 @@ package org.bookholder.view.cue;
 import org.bookholder.session.Sound;
 
 /**
- * What is to be said of the sound. A verdict is given only when it has held for a while, and goes when the cause has been
- * away for as long, so that it never flickers. Levels are peaks in dBFS; that speech should peak between -20 and -6 is
- * common practice. Changed in place. Confined to one thread.
+ * Verdict on the sound. A verdict is shown only after its cause has lasted for a while, and goes when the cause has
+ * been absent for as long, so that it never flickers. Levels are peaks in dBFS; that speech should peak between -20 and
+ * -6 is common practice. Mutable. Confined to one thread.
  */
 public final class SoundCue {
     private static final double SILENT = -90;
@@ -16,18 +16,18 @@ public final class SoundCue {
 
     private Verdict verdict = Verdict.UNKNOWN;
 
-    /** The highest peak while somebody spoke, sinking slowly. */
+    /** The highest peak while somebody spoke; decays slowly. */
     private double loudest = -120;
 
-    /** What would be said if it held, and the seconds for which it has. */
+    /** The verdict that will be shown if it lasts; the next field counts the seconds for which it has. */
     private Verdict candidate = Verdict.UNKNOWN;
 
     private double held;
 
-    /** Samples at full scale up to now. */
+    /** Number of samples at full scale so far. */
     private long clipped;
 
-    /** What can be said. */
+    /** Possible verdicts. */
     public enum Verdict {
         /** Nobody has spoken yet. */
         UNKNOWN("say a few words"),
@@ -35,9 +35,9 @@ public final class SoundCue {
         GONE("no sound"),
         /** Speech is weak. */
         LOW("sound too low"),
-        /** All is well. */
+        /** The level is right. */
         GOOD("sound good"),
-        /** Speech is cut off at full scale. */
+        /** Speech clips at full scale. */
         LOUD("sound too loud");
 
         private final String words;
@@ -51,15 +51,15 @@ public final class SoundCue {
         }
     }
 
-    /** What is said now. */
+    /** The current verdict. */
     public Verdict verdict() {
         return verdict;
     }
 
     /**
-     * Goes on for {@code seconds}.
+     * Advances by {@code seconds}.
      *
-     * @param sound the sound of the last second
+     * @param sound measures of the last second of sound
      * @param spoken whether words were recognised in it
      */
     public void advance(Sound sound, boolean spoken, double seconds) {

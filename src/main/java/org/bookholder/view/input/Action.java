@@ -1,24 +1,24 @@
 package org.bookholder.view.input;
 
-/** What a presenter can do in the reading window with one key, a clicker or a pedal. */
+/** Something a presenter can do in the reading window with one key, a clicker button or a pedal. */
 public enum Action {
-    /** Hold the take, or go on. */
+    /** Hold the take, or continue it. */
     HOLD,
-    /** To the start of the line, or of the one before. */
+    /** Go to the start of the line; if already there, to the line before. */
     BACK_LINE,
-    /** To the next line. */
+    /** Go to the next line. */
     FORWARD_LINE,
-    /** To the start of the paragraph, or of the one before. */
+    /** Go to the start of the paragraph; if already there, to the paragraph before. */
     BACK_PARAGRAPH,
-    /** One row up, by hand. */
+    /** Move the text by one row, back. */
     ROW_UP,
-    /** One row down, by hand. */
+    /** Move the text by one row, forward. */
     ROW_DOWN,
-    /** Mark the line just read as a pickup. */
+    /** Mark the line that was just read as a pickup. */
     MARK_PICKUP,
-    /** Cut, and roll the next take from the start of the line. */
+    /** End the take and start the next one at the start of the line. */
     NEXT_TAKE,
-    /** Cut, and roll the take once more from where it began; just after its beginning, the one before. */
+    /** End the take and repeat it from where it began; pressed just after a take began, repeat the one before. */
     PREVIOUS_TAKE,
     /** End the take. */
     CUT,
@@ -26,42 +26,42 @@ public enum Action {
     LARGER,
     /** Smaller type. */
     SMALLER,
-    /** More words to a row. */
+    /** More words in a row. */
     WIDER,
-    /** Fewer words to a row. */
+    /** Fewer words in a row. */
     NARROWER,
-    /** Swap left and right for a pane of glass. */
+    /** Mirror left and right, for reading in a pane of glass. */
     GLASS,
-    /** Turn top to bottom. */
+    /** Turn the picture upside down. */
     UPSIDE_DOWN,
     /** Choose what moves the text: voice, steady pace, hand. */
     WAY,
-    /** Full screen, or a window. */
+    /** Switch between full screen and a window. */
     FULL_SCREEN,
-    /** To the next monitor. */
+    /** Move to the next monitor. */
     MONITOR,
-    /** Teach a button what to do. */
+    /** Assign an action to a button. */
     TEACH,
-    /** Show or hide all cues at the edges. */
+    /** Show or hide all cues. */
     CUES,
     /** Show or hide the pace. */
     CUE_PACE,
-    /** Show or hide what is to be picked up, and the lesson's thread. */
+    /** Show or hide the pickups and the lesson's progress line. */
     CUE_PICKUPS,
-    /** Show or hide the take's time and the time left. */
+    /** Show or hide the take's running time and the time left. */
     CUE_TIME,
     /** Show or hide when a break is due. */
     CUE_BREAK,
-    /** Show or hide what is wrong with the sound. */
+    /** Show or hide warnings about the sound. */
     CUE_SOUND,
     /** Show or hide the marks at the eye-line. */
     CUE_FOOTLIGHTS,
-    /** Show or put away the pickup list. */
+    /** Show or hide the pickup list. */
     PICKUPS,
-    /** Begin the pickup round, or end it. */
+    /** Start or end the pickup round. */
     ROUND,
-    /** Show or put away the keys. */
+    /** Show or hide the list of keys. */
     KEYS,
-    /** End the session; asks again while a take is rolling. */
+    /** End the session; has to be pressed twice while a take is rolling. */
     QUIT
 }

@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * One entry of the list of keys, as the reading window shows it.
+ * One entry in the reading window's list of keys.
  *
- * @param keys the keys, for people
- * @param does what they do, one phrase
+ * @param keys the keys, by the names that people know
+ * @param does what they do, in one phrase
  * @param actions the actions behind them
  */
 public record KeyGuide(String keys, String does, List<Action> actions) {
@@ -42,12 +42,12 @@ public record KeyGuide(String keys, String does, List<Action> actions) {
         actions = List.copyOf(actions);
     }
 
-    /** The usual keys, the most needed first. */
+    /** Entries for the default keys, most important first. */
     public static List<KeyGuide> entries() {
         return entries(KeyMap.usual());
     }
 
-    /** All keys, the most needed first. */
+    /** Entries for all keys, most important first. */
     public static List<KeyGuide> entries(KeyMap keys) {
         return WORK.stream()
                 .map(work -> new KeyGuide(keys(work, keys), work.does, work.actions))

@@ -8,33 +8,33 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Which key does what: the usual keys, and above them those that a presenter has taught. A key goes by the name that people
- * read on it, as {@code H}, {@code ListPage Down} or {@code Shift W}; one that bears no name by its number.
+ * Which key does what: the default keys, overridden by those that a presenter has assigned. A key is identified by the
+ * name printed on it, such as {@code H}, {@code Page Down} or {@code Shift W}; a key without a name by its number.
  *
- * @param taught what keys were taught, the earliest first
+ * @param taught the keys that the presenter has assigned, earliest first
  */
 public record KeyMap(Map<String, Action> taught) {
     private static final String SHIFT = "Shift ";
 
     private static final Map<String, Action> USUAL = usualKeys();
 
-    /** Copies the map, and keeps its order. */
+    /** Copies the map in the same order. */
     public KeyMap {
         taught = Collections.unmodifiableMap(new LinkedHashMap<>(taught));
     }
 
-    /** The usual keys. */
+    /** The default keys. */
     public static KeyMap usual() {
         return new KeyMap(Map.of());
     }
 
-    /** What a key does; with Shift the same as without, unless it has a use of its own. */
+    /** The action of a key. With Shift it is the same as without, unless that combination has its own action. */
     public Optional<Action> action(String key) {
         Optional<Action> own = known(key);
         return own.isPresent() || !key.startsWith(SHIFT) ? own : known(key.substring(SHIFT.length()));
     }
 
-    /** All keys that do something, the usual ones first. */
+    /** All keys with this action, default keys first. */
     public List<String> keys(Action action) {
         List<String> keys = new ArrayList<>();
         USUAL.forEach((key, does) -> {
@@ -50,7 +50,7 @@ public record KeyMap(Map<String, Action> taught) {
         return keys;
     }
 
-    /** The keys to tell of: the first usual one, and those that were taught. */
+    /** The keys to show to people: the first default key, and the assigned ones. */
     List<String> shown(Action action) {
         List<String> keys = keys(action);
         return keys.stream()
@@ -58,13 +58,13 @@ public record KeyMap(Map<String, Action> taught) {
                 .toList();
     }
 
-    /** The key to tell of in a sentence. */
+    /** The one key to name in a sentence. */
     public String first(Action action) {
         List<String> keys = keys(action);
         return keys.isEmpty() ? "" : keys.get(0);
     }
 
-    /** With another key that does {@code action}; a key that does so usually needs no teaching. */
+    /** Adds a key for {@code action}; does nothing if the key has this action by default. */
     public KeyMap with(String key, Action action) {
         Map<String, Action> more = new LinkedHashMap<>(taught);
         more.remove(key);
@@ -79,7 +79,7 @@ public record KeyMap(Map<String, Action> taught) {
         return Optional.ofNullable(own == null ? USUAL.get(key) : own);
     }
 
-    /** Clickers send Page Up and Page Down, F5 to start, and a full stop or a B for a blank screen. */
+    /** Clickers send Page Up and Page Down, F5 to start, and a full stop or B for a blank screen. */
     private static Map<String, Action> usualKeys() {
         Map<String, Action> keys = new LinkedHashMap<>();
         put(keys, Action.HOLD, "H", "F5");

@@ -1,10 +1,10 @@
 package org.bookholder.view.layout;
 
-/** The faces of type in the reading window. */
+/** The typefaces of the reading window. */
 public enum Face {
-    /** What is to be read aloud. */
+    /** Text to be read aloud. */
     READING,
-    /** What is not spoken. */
+    /** Directions, which are not spoken. */
     DIRECTION,
     /** Figures and words at the edges. */
     FIGURE

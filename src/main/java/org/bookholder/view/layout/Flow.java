@@ -1,10 +1,10 @@
 package org.bookholder.view.layout;
 
-/** Which way a text runs. */
+/** Direction of a text. */
 public final class Flow {
     private Flow() {}
 
-    /** Whether a text is set from right to left: its first letter decides (Unicode Standard Annex 9, rules P2 and P3). */
+    /** Whether a text runs from right to left, by its first letter (Unicode Standard Annex 9, rules P2 and P3). */
     public static boolean rightToLeft(String text) {
         for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
             byte kind = Character.getDirectionality(text.codePointAt(i));

@@ -4,17 +4,17 @@ import org.bookholder.view.settings.TypeSize;
 import org.bookholder.view.settings.WindowSettings;
 
 /**
- * Where things stand in a picture of a certain size. All lengths in pixels, y downwards from the top.
+ * Positions and sizes of everything in a picture of a certain size. All lengths in pixels, y downwards from the top.
  *
- * @param width of the picture
- * @param height of the picture
+ * @param width width of the picture
+ * @param height height of the picture
  * @param em type size of the script
- * @param pitch distance from row to row
- * @param columnLeft where rows begin
- * @param columnWidth how long a row may be
- * @param eyeLine middle of the row being read; low enough that the row stands clear of the figures at the head
- * @param small type size of figures at the edges
- * @param said type size of what is said to the presenter, which is read from where the script is
+ * @param pitch distance between rows
+ * @param columnLeft left edge of the rows
+ * @param columnWidth greatest length of a row
+ * @param eyeLine middle of the row being read; low enough that the row does not touch the figures at the top
+ * @param small type size of the figures at the edges
+ * @param said type size of messages to the presenter, which are read from the same distance as the script
  * @param margin distance of figures from the edges
  */
 public record Geometry(
@@ -31,21 +31,24 @@ public record Geometry(
     /** WCAG 2.2, 1.4.8: line spacing is at least space and a half. */
     static final double PITCH_EMS = 1.5;
 
-    /** Screens of unknown size are taken for one of 24 inches. */
+    /** Screens of unknown size are assumed to measure 24 inches. */
     static final double USUAL_SCREEN_HEIGHT = 300;
 
-    /** Ems of a word and its space, on average, measured over running English text in Inter SemiBold. */
+    /** Average width of a word and its space in ems, measured over running English text in Inter SemiBold. */
     private static final double WORD_EMS = 2.65;
 
-    /** From the middle of the figures at the head to below them, in their size. */
+    /** Distance from the middle of the figures at the top to below them, in units of their type size. */
     private static final double HEAD_SMALL = 0.8;
 
-    /** Rows from below the figures at the head to the middle of the row being read, at least; half of it is the row. */
+    /**
+     * Least distance from below the figures at the top to the middle of the row being read, in rows; half a row of it
+     * is the row itself.
+     */
     private static final double LEAST_CLEAR = 0.65;
 
     private static final double HALF_ROW = 0.55;
 
-    /** What is said is smaller than the script, so that it is not taken for it; no smaller than can be read, if it may. */
+    /** Messages are smaller than the script so that nobody mistakes them for it, but stay legible where possible. */
     private static final double SAID_EMS = 0.6;
 
     private static final double MOST_SAID_EMS = 0.8;
@@ -85,37 +88,37 @@ public record Geometry(
                 margin);
     }
 
-    /** Where the head of the picture ends: rows have faded out beneath its figures. */
+    /** Bottom of the area for the figures at the top; rows have faded out there. */
     public double headBottom() {
         return margin + HEAD_SMALL * small;
     }
 
-    /** Where rows begin to fade out towards the head; always above the row being read. */
+    /** Height above which rows begin to fade out; always above the row being read. */
     public double headClear() {
         return Math.min(headBottom() + 1.15 * em, eyeLine - HALF_ROW * pitch);
     }
 
-    /** Where the foot of the picture begins: rows have faded out above it. */
+    /** Top of the area for the figures at the bottom; rows have faded out above it. */
     public double footTop() {
         return height - 2.4 * small - margin;
     }
 
-    /** Height of the lesson's thread, beneath the figures at the foot. */
+    /** Height of the lesson's progress line, below the figures at the bottom. */
     public double threadLine() {
         return height - 0.4 * margin;
     }
 
-    /** Middle of the figures at the foot. */
+    /** Middle of the figures at the bottom. */
     public double footLine() {
         return height - margin;
     }
 
-    /** Middle of the figures at the head. */
+    /** Middle of the figures at the top. */
     public double headLine() {
         return margin;
     }
 
-    /** Where rows end at the right. */
+    /** Right edge of the rows. */
     public double columnRight() {
         return columnLeft + columnWidth;
     }

@@ -4,20 +4,20 @@ import java.util.List;
 import org.bookholder.follow.model.ReadingPosition;
 
 /**
- * A script in rows, and the ways between a place in the script and a height in the layout. Heights are in pixels from
- * the layout's top; finding a row takes time that grows with the logarithm of their count.
+ * A script in rows. Converts between places in the script and heights in the layout. Heights are in pixels from the
+ * layout's top; finding a row takes time logarithmic in the number of rows.
  */
 public final class Layout {
     private static final double STRIDE_WORDS = 1.5;
     private static final double CLOSE_ROWS = 1.2;
 
-    /** Rows of a reading that is recognised a little late stay nearer to the eye-line with a little less than 1. */
+    /** Slightly less than 1, because rows then stay closer to the eye-line when words are recognised a little late. */
     private static final double REACH = 0.84;
 
-    /** The first row after a gap is brought this near to where its first word would be; it need not come from afar. */
+    /** The same for the first row after a gap: smaller, so that the row does not have to come from far away. */
     private static final double OPENING_REACH = 0.3;
 
-    /** Spoken words before a gap's edge at which it may be crossed. */
+    /** The text may cross a gap when the voice is this many spoken words before it. */
     private static final double EARLY_WORDS = 0.5;
 
     private static final double MOST_STRIDE_ROWS = 0.34;
@@ -45,17 +45,17 @@ public final class Layout {
         return read;
     }
 
-    /** Distance from row to row in pixels. */
+    /** Distance between rows in pixels. */
     public double pitch() {
         return pitch;
     }
 
-    /** Spoken words in the script. */
+    /** Number of spoken words in the script. */
     public int spoken() {
         return spoken;
     }
 
-    /** The number among the rows that are read, from 0, of the one that holds a position; the last one past the end. */
+    /** Index in {@link #readRows()} of the row that holds a position; past the end, the last row. */
     public int readRowOf(ReadingPosition position) {
         int low = 0;
         int high = read.size() - 1;
@@ -75,7 +75,7 @@ public final class Layout {
         return Math.max(0, low);
     }
 
-    /** The number among the rows that are read of the one nearest to a height. */
+    /** Index in {@link #readRows()} of the row nearest to a height. */
     public int readRowAt(double height) {
         int low = 0;
         int high = read.size() - 1;
@@ -90,7 +90,7 @@ public final class Layout {
         return Math.max(0, low);
     }
 
-    /** The first row, of whatever kind, that reaches below a height. */
+    /** Index in {@link #rows()} of the first row that reaches below a height. */
     public int rowBelow(double height) {
         int low = 0;
         int high = rows.size();
@@ -105,7 +105,7 @@ public final class Layout {
         return low;
     }
 
-    /** Spoken words before a position. */
+    /** Number of spoken words before a position. */
     public int spokenBefore(ReadingPosition position) {
         if (read.isEmpty()) {
             return 0;
@@ -118,7 +118,7 @@ public final class Layout {
         return before;
     }
 
-    /** Words of the script, as written, before a position. */
+    /** Number of written words of the script before a position. */
     public int wordsBefore(ReadingPosition position) {
         if (read.isEmpty()) {
             return 0;
@@ -132,7 +132,7 @@ public final class Layout {
         return row.pieces().get(row.pieces().size() - 1).ordinal() + 1;
     }
 
-    /** The number, from 0, of the first word of the script that stands below a row; one past the last at the end. */
+    /** Index, from 0, of the first word of the script below a row; one past the last word at the end. */
     public int wordAfter(Row row) {
         for (int i = row.index() + 1; i < rows.size(); i++) {
             if (rows.get(i).isRead()) {
@@ -142,7 +142,7 @@ public final class Layout {
         return Integer.MAX_VALUE;
     }
 
-    /** The word that is to be spoken after {@code words} spoken words; the last one at the end. */
+    /** The word that follows {@code words} spoken words; the last one at the end. */
     public ReadingPosition positionAt(double words) {
         Row row = rowAtSpoken(words);
         double before = row.spokenBefore();
@@ -157,16 +157,16 @@ public final class Layout {
         return found;
     }
 
-    /** The height that belongs at the eye-line when the word at {@code position} is being read. */
+    /** The height to place at the eye-line while the word at {@code position} is being read. */
     public double aim(ReadingPosition position) {
         return aimAtSpoken(spokenBefore(position) + 0.5);
     }
 
     /**
-     * The height that belongs at the eye-line when {@code words} spoken words have been read, which may end within a
-     * word. In the middle of each word it lies within half a row of that word's row, and from word to word it moves on
-     * evenly, so that following it is one glide and not a step for each row. Only at a gap between rows, a new paragraph
-     * or a direction, it changes at once, and the first row after it is brought to the eye-line a little further.
+     * The height to place at the eye-line when {@code words} spoken words have been read; a fraction is a part of a
+     * word. In the middle of each word it lies within half a row of that word's row. It grows evenly from word to word,
+     * so that the text glides instead of stepping at each row. Only at a gap between rows (a new paragraph or a
+     * direction) does it jump, and the first row after the gap is then brought a little closer to the eye-line.
      */
     public double aimAtSpoken(double words) {
         if (read.isEmpty()) {
@@ -195,8 +195,8 @@ public final class Layout {
     }
 
     /**
-     * The same where the voice is thought to be at {@code words}, but only {@code heard} words are sure: a gap between
-     * rows is not crossed before the last word above it is being spoken.
+     * The same when the voice is estimated to be at {@code words} but only {@code heard} words are certain: the height
+     * does not cross a gap between rows until the last word above it is being spoken.
      */
     public double aimAtSpoken(double words, int heard) {
         if (read.isEmpty() || words <= heard) {
@@ -213,18 +213,18 @@ public final class Layout {
         return aimAtSpoken(lastWord ? Math.max(words, edge) : Math.min(words, edge - 0.5));
     }
 
-    /** How far that height moves on with each spoken word within rows, about the place where {@code words} have been read. */
+    /** How far that height moves with each spoken word, near the place where {@code words} have been read. */
     public double stride(double words) {
         double stride = (aimAtSpoken(words + STRIDE_WORDS) - aimAtSpoken(words - STRIDE_WORDS)) / (2 * STRIDE_WORDS);
         return Math.min(stride, MOST_STRIDE_ROWS * pitch);
     }
 
-    /** From a row's middle to the height that belongs to its first or last word. */
+    /** Distance from a row's middle to the height for its first or last word. */
     private double reach(Row row) {
         return row.spoken() < 2 ? 0 : REACH * (0.5 - 0.5 / row.spoken()) * pitch;
     }
 
-    /** Whether a row does not follow closely on another, nor is the same. */
+    /** Whether there is a gap between two different rows. */
     private boolean parted(Row row, Row after) {
         return row.index() == after.index() || after.middle() - row.middle() > CLOSE_ROWS * pitch;
     }

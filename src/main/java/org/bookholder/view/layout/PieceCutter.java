@@ -9,17 +9,17 @@ import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.model.ScriptWord.Emphasis;
 
 /**
- * Cuts lines and directions into pieces that fit a row.
+ * Cuts lines and directions into pieces that fit in a row.
  *
- * @param measure tells lengths
+ * @param measure measures text
  * @param column length of a row in ems
  * @param english whether the script is in English
  */
 record PieceCutter(TextMeasure measure, double column, boolean english) {
-    /** A word may be set this much smaller before it is cut in two. */
+    /** Smallest scale at which a long word is set before it is split instead. */
     static final double LEAST_SCALE = 0.7;
 
-    /** The pieces of a line whose first word has the given number in the script. */
+    /** The pieces of a line whose first word has this index in the script. */
     List<Piece> line(ScriptLine line, int firstOrdinal) {
         List<Piece> pieces = new ArrayList<>();
         int number = 1;
@@ -52,7 +52,7 @@ record PieceCutter(TextMeasure measure, double column, boolean english) {
         return pieces;
     }
 
-    /** The pieces of a direction; {@code scale} is its type size against that of what is read. */
+    /** The pieces of a direction; {@code scale} is its type size relative to that of the text to be read. */
     List<Piece> direction(String text, double scale) {
         List<Piece> pieces = new ArrayList<>();
         String[] words = text.strip().split("\\s+", -1);
@@ -83,7 +83,7 @@ record PieceCutter(TextMeasure measure, double column, boolean english) {
         };
     }
 
-    /** Parts of about equal length, so that no part is a stump. */
+    /** Splits into parts of about equal length, so that no short remainder is left. */
     private List<Piece> cut(Piece whole) {
         int parts = (int) Math.ceil(whole.width() / (0.85 * column));
         double each = whole.width() / parts;

@@ -7,16 +7,16 @@ import org.bookholder.follow.model.ReadingPosition;
 /**
  * One row of text as it stands on the screen.
  *
- * @param index its number among the rows, from 0
- * @param face how it is set
+ * @param index its index among the rows, from 0
+ * @param face its typeface
  * @param pieces its words
- * @param middle middle of its capitals in pixels from the layout's top
+ * @param middle middle of its capitals, in pixels from the layout's top
  * @param size type size in pixels
- * @param spokenBefore spoken words of the script before its first word
- * @param text its words one space apart
- * @param spoken spoken words in it
- * @param rightToLeft whether it is set from the right
- * @param first its first word; the script's first for a row that is not read
+ * @param spokenBefore number of spoken words in the script before its first word
+ * @param text its words, separated by single spaces
+ * @param spoken number of spoken words in it
+ * @param rightToLeft whether it runs from right to left
+ * @param first position of its first word; the script's first for a row that is not read
  */
 public record Row(
         int index,
@@ -29,7 +29,7 @@ public record Row(
         int spoken,
         boolean rightToLeft,
         ReadingPosition first) {
-    /** Copies the list and checks that there is something in it. */
+    /** Copies the list and checks that it is not empty. */
     public Row {
         pieces = List.copyOf(pieces);
         if (pieces.isEmpty()) {
@@ -37,7 +37,7 @@ public record Row(
         }
     }
 
-    /** A row of pieces. */
+    /** Makes a row from pieces. */
     static Row of(
             int index,
             Face face,

@@ -2,9 +2,9 @@ package org.bookholder.view.layout;
 
 import org.bookholder.wording.PhraseBreaks;
 
-/** What it costs to end a row between two words. A row should hold what is said in one breath. */
+/** Penalties for ending a row between two words. Ideally a row holds one phrase that is spoken in one breath. */
 final class RowBreakRules {
-    /** More than any row can gain elsewhere. */
+    /** Greater than anything that a better place elsewhere could save. */
     static final double NEVER = 10_000;
 
     /** At the end of a sentence. */

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Breaks a paragraph into rows so that the whole of it reads best: rows of even length that end where the sense
- * allows it. Finds the least sum of costs over the paragraph; time grows with its words, not with their square.
+ * Breaks a paragraph into rows of even length that end where the sense allows it. Finds the smallest total penalty over
+ * the paragraph, in time linear in its number of words.
  *
  * @param column length of a row in ems
  * @param space length of a space in ems
@@ -15,7 +15,7 @@ record RowBreaker(double column, double space) {
     private static final double LONE = 60;
     private static final double LONE_START = 25;
 
-    /** The pieces in rows; a piece longer than a row stands alone. */
+    /** Arranges the pieces in rows; a piece longer than a row gets its own. */
     List<List<Piece>> rows(List<Piece> pieces) {
         int count = pieces.size();
         double[] cost = new double[count + 1];
@@ -53,7 +53,7 @@ record RowBreaker(double column, double space) {
         return RAGGED * slack * slack + pieces.get(to).bond() + loneStart + lone;
     }
 
-    /** A word alone in a row is read as a sentence: ill if it is none, the more the shorter it is. */
+    /** A single word in a row reads like a sentence. If it is not one, the penalty is higher the shorter it is. */
     private double lone(List<Piece> pieces, int at, double width) {
         boolean begins = at == 0 || pieces.get(at - 1).endsSentence();
         boolean ends = at == pieces.size() - 1 || pieces.get(at).endsSentence();

@@ -4,17 +4,17 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A word as it is shown: with right quotes, and with the pause after it kept apart.
+ * A word as it is shown: with typographic quotes, and with the mark of a following pause kept separate.
  *
  * @param text the word
- * @param pause a mark for a pause after it, empty if there is none
+ * @param pause mark of a pause after it, empty if there is none
  */
 record ShownText(String text, String pause) {
     private static final Pattern PAUSE = Pattern.compile("(?<word>.*?)\\s*(?<mark>\\.{3,}|…|[—–]|(?<=\\s)-{1,3})");
     private static final String MARK_ENDS = ".…—–-";
     private static final String OPENING = "([{“‘\"'—–-/";
 
-    /** A written word; in English its straight quotes are turned the right way. */
+    /** Prepares a written word; in English, straight quotes become curly ones. */
     static ShownText of(String written, boolean english) {
         if (written.isEmpty() || MARK_ENDS.indexOf(written.charAt(written.length() - 1)) < 0) {
             return new ShownText(english ? quoted(written) : written, "");
@@ -26,7 +26,7 @@ record ShownText(String text, String pause) {
         return new ShownText(english ? quoted(word) : word, mark);
     }
 
-    /** After a figure a straight quote may be a foot or an inch, and is left as it is. */
+    /** After a digit, a straight quote may mean feet or inches and is left as it is. */
     private static String quoted(String word) {
         if (word.indexOf('\'') < 0 && word.indexOf('"') < 0) {
             return word;
@@ -43,7 +43,7 @@ record ShownText(String text, String pause) {
         return turned.toString();
     }
 
-    /** Whether something is left out at the beginning of a word, as in 'em and '90s. */
+    /** Whether the quote at {@code index} is an apostrophe for omitted letters, as in 'em and '90s. */
     private static boolean elides(String word, int index) {
         String rest = word.substring(index + 1);
         return rest.matches("(?i)(\\d.*|(em|tis|twas|til|cause|bout|n)\\b.*)");

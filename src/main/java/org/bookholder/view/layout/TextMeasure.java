@@ -1,8 +1,8 @@
 package org.bookholder.view.layout;
 
-/** Tells how long text is when set. */
+/** Measures the width of text. */
 @FunctionalInterface
 public interface TextMeasure {
-    /** The advance of {@code text} in {@code face}, in ems. */
+    /** The advance width of {@code text} in {@code face}, in ems. */
     double advance(String text, Face face);
 }

@@ -14,7 +14,7 @@ public final class Typesetter {
     private static final double DIRECTION_SIZE = 0.72;
     private static final double DIRECTION_PITCH = 1.35;
 
-    /** WCAG 2.2, 1.4.8: paragraphs stand at least half as far again apart as rows. */
+    /** WCAG 2.2, 1.4.8: paragraph spacing is at least 1.5 times line spacing. */
     private static final double PARAGRAPH_GAP = 0.6;
 
     private static final double DIRECTION_GAP = 0.18;
@@ -36,7 +36,7 @@ public final class Typesetter {
         breaker = new RowBreaker(column, measure.advance(" ", Face.READING));
     }
 
-    /** The script in rows that fit the geometry's column. */
+    /** Sets the script in rows that fit the geometry's column. */
     public static Layout set(Script script, Geometry geometry, TextMeasure measure) {
         boolean english = script.settings().language().startsWith("en");
         Typesetter setter = new Typesetter(geometry, measure, english);

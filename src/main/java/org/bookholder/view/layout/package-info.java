@@ -1,4 +1,4 @@
-/** A script set in rows. */
+/** Sets a script in rows. */
 @NullMarked
 package org.bookholder.view.layout;
 

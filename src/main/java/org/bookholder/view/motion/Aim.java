@@ -1,19 +1,19 @@
 package org.bookholder.view.motion;
 
 /**
- * Where the text is to be, and how it is to get there. Changed in place, for each picture has a new one. Confined to one
- * thread.
+ * Where the text should be, and how it should get there. Mutable, because it changes with every picture. Confined to
+ * one thread.
  */
 public final class Aim {
-    /** Natural frequency when following: an error of the estimate is halved in a third of a second. */
+    /** Natural frequency while following, in 1/s: an error of the estimate is halved in a third of a second. */
     static final double SOFT = 5;
 
-    /** The same for each word a second of a quick reading, in which a row passes the sooner. */
+    /** The same for each word per second of a fast reading, in which rows pass sooner. */
     private static final double SOFT_PER_RATE = 2.73;
 
     private static final double FIRMEST = 14;
 
-    /** Natural frequency when moved by hand: what a hand does is seen at once. */
+    /** Natural frequency when moved by hand, in 1/s: the result is seen at once. */
     static final double BRISK = 10;
 
     private double height;
@@ -23,13 +23,14 @@ public final class Aim {
     private boolean waits;
 
     /**
-     * Led by the voice or a steady pace.
+     * Sets an aim that the voice or a steady pace leads.
      *
-     * @param to the height that belongs at the eye-line, in pixels from the layout's top
-     * @param moving how fast that height moves on, in pixels a second
-     * @param rate of the reading in words a second
-     * @param jumping whether a change of more than a row is a jump, to be made quickly; otherwise it is reading on
-     * @param waiting whether the text waits, rather than turn back, when it has come up to a row too far
+     * @param to the height to place at the eye-line, in pixels from the layout's top
+     * @param moving speed of that height in pixels per second
+     * @param rate reading rate in words per second
+     * @param jumping whether a change of more than a row is a jump, to be made quickly; otherwise it counts as reading
+     *     on
+     * @param waiting whether the text waits instead of moving back when it is up to a row too far ahead
      */
     Aim lead(double to, double moving, double rate, boolean jumping, boolean waiting) {
         height = to;
@@ -40,7 +41,7 @@ public final class Aim {
         return this;
     }
 
-    /** Put at a height by a hand. */
+    /** Sets an aim chosen by hand. */
     Aim put(double to) {
         height = to;
         speed = 0;
@@ -50,12 +51,12 @@ public final class Aim {
         return this;
     }
 
-    /** In pixels from the layout's top. */
+    /** Height to place at the eye-line, in pixels from the layout's top. */
     public double height() {
         return height;
     }
 
-    /** In pixels a second. */
+    /** Speed of that height, in pixels per second. */
     double speed() {
         return speed;
     }
@@ -70,7 +71,7 @@ public final class Aim {
         return jumps;
     }
 
-    /** Whether the text waits rather than turn back. */
+    /** Whether the text waits instead of moving back. */
     boolean waits() {
         return waits;
     }

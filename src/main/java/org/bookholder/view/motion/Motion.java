@@ -1,26 +1,25 @@
 package org.bookholder.view.motion;
 
 /**
- * How the text moves: a critically damped glide after an aim, which depends on nothing but the time that passes and the
- * aim. The glide is fed with the aim's own speed, so that it does not lag behind an even reading.
+ * The motion of the text: a critically damped spring follows an aim. It depends only on the aim and the elapsed time.
+ * The spring takes the aim's own speed into account, so that it does not lag behind an even reading.
  *
- * <p>Led by the voice it is soft, a little firmer over the gap before a paragraph, and where it has come a little too far
- * it waits and does not turn back. A jump of a few
- * rows is a quick and deliberate glide that has come to rest in 0.4 s. A longer jump does not race through the text
- * between: the text dims, is exchanged while nothing is seen of it, and glides the last row and a quarter into place, from
- * the side that it came from. Heights are in pixels, times in seconds. Changed in place, so that a picture leaves nothing
- * behind to be collected. Confined to one thread.
+ * <p>When the voice leads, the spring is soft, and a little firmer across the gap before a paragraph; if the text is
+ * slightly too far ahead it waits instead of moving back. A jump of a few rows is a quick glide that comes to rest in
+ * 0.4 s. A longer jump does not race through the text in between: the text fades out, is replaced while invisible, and
+ * glides the last row and a quarter into place from the side it came from. Heights are in pixels, times in seconds.
+ * Mutable, so that pictures create no garbage. Confined to one thread.
  */
 public final class Motion {
-    /** Rows from which on a jump is a long one. */
+    /** A jump of at least this many rows is a long one. */
     public static final double LEAP_ROWS = 3.2;
 
-    /** Seconds that a long jump takes to dim, and to be bright again. */
+    /** Seconds in which the text fades out in a long jump, and again in which it fades in. */
     static final double DIM_SECONDS = 0.12;
 
     static final double BRIGHT_SECONDS = 0.36;
 
-    /** Natural frequency in 1/s after a jump: within 2 % of the way left after 0.37 s. */
+    /** Natural frequency in 1/s after a jump: after 0.37 s less than 2 % of the way is left. */
     public static final double QUICK = 16;
 
     /** Natural frequency in 1/s over a gap in the text. */
@@ -39,10 +38,10 @@ public final class Motion {
     private double speed;
     private double aim;
 
-    /** Seconds since the aim changed by more than a glide. */
+    /** Seconds since the aim last changed by more than gradual reading. */
     private double since;
 
-    /** Natural frequency in 1/s of the glide from then on, until it has eased. */
+    /** Natural frequency in 1/s from then on, until it has eased. */
     private double boost;
 
     /** Seconds since a long jump began; negative when there is none. */
@@ -50,7 +49,7 @@ public final class Motion {
 
     private Motion() {}
 
-    /** At rest. */
+    /** A motion at rest at a height. */
     public static Motion restingAt(double height) {
         Motion motion = new Motion();
         motion.restAt(height);
@@ -67,7 +66,7 @@ public final class Motion {
         leap = -1;
     }
 
-    /** Another one that goes on from here. */
+    /** An independent copy in the same state. */
     public Motion copy() {
         Motion copy = new Motion();
         copy.at = at;
@@ -95,11 +94,11 @@ public final class Motion {
     }
 
     /**
-     * Goes on for {@code seconds}.
+     * Advances the motion.
      *
-     * @param wanted where the text is to be by then
-     * @param seconds time that passes, 0 or more; a stall of more than a second counts as one second
-     * @param pitch distance from row to row
+     * @param wanted where the text should be by then
+     * @param seconds elapsed time, 0 or more; a stall of more than a second counts as one second
+     * @param pitch distance between rows
      */
     public void advance(Aim wanted, double seconds, double pitch) {
         take(wanted, pitch);
@@ -111,7 +110,7 @@ public final class Motion {
         }
     }
 
-    /** How much of the text's light is taken away, 0 none to 1 all. */
+    /** How far the text has faded, 0 (fully visible) to 1 (invisible). */
     public double veil() {
         if (leap < 0) {
             return 0;
@@ -137,7 +136,7 @@ public final class Motion {
         }
     }
 
-    /** The moment of a leap's first part at which the text is as dim as {@code veil}, so that it never turns bright. */
+    /** The time in the fade-out at which the text is as dim as {@code veil}, so that a new jump never brightens it. */
     private static double dimmedAs(double veil) {
         double low = 0;
         double high = 1;
@@ -183,7 +182,7 @@ public final class Motion {
         return wanted.stiffness() + more * Math.exp(-over / EASING_SECONDS);
     }
 
-    /** The exact course of a critically damped spring whose far end moves evenly and arrives at {@code to}. */
+    /** Exact solution for a critically damped spring whose far end moves at an even speed and arrives at {@code to}. */
     private void glide(double to, double pace, double stiffness, double seconds) {
         double away = at - (to - pace * seconds);
         double pull = speed - pace + stiffness * away;

@@ -1,23 +1,25 @@
 package org.bookholder.view.motion;
 
 /**
- * Where the voice is between two recognised words. Words come in ones and twos and at uneven intervals; the text is to
- * glide. So the place goes on at the rate measured so far, no further than the next word or two ahead of what was
- * recognised, and comes to rest softly when no word follows: in a pause, and during an aside. Changed in place. Confined to
- * one thread.
+ * Estimates where the voice is between two recognised words. Words arrive in ones and twos at uneven intervals, but the
+ * text should glide. The estimate moves on at the rate measured so far, at most a word or two beyond the last
+ * recognised word, and slows to a stop when no word follows: in a pause or an aside. Mutable. Confined to one thread.
  */
 public final class PositionInterpolator {
-    /** How far ahead of the recognised words the place can be: a word on the tongue, and what recognition takes. */
+    /** Limit of the lead over the recognised words: the word being spoken; the delay of recognition is added to it. */
     private static final double MOST_AHEAD_WORDS = 0.8;
 
     private static final double MOST_AHEAD_SECONDS = 0.6;
 
-    /** A step back by no more words than this may be a revision; it is believed when it has lasted. */
+    /**
+     * A step back by at most this many words may be a correction by the recogniser; it is accepted only once it has
+     * lasted.
+     */
     static final int SLIP_WORDS = 5;
 
     public static final double SLIP_SECONDS = 1.2;
 
-    /** How far ahead it usually is: half of the word being spoken, and what was spoken since it was recognised. */
+    /** Typical lead: half of the word being spoken; what was spoken during the delay of recognition is added to it. */
     private static final double USUALLY_AHEAD_WORDS = 0.4;
 
     private static final double USUALLY_AHEAD_SECONDS = 0.23;
@@ -34,31 +36,31 @@ public final class PositionInterpolator {
     private double speed;
     private int heard;
 
-    /** Seconds since the last word; after a jump as after a pause, for the next word is not known to follow. */
+    /** Seconds since the last word. A jump counts as a pause, because it is not known whether another word follows. */
     private double since;
 
-    /** Seconds for which recognition has stood a few words behind what was accepted; 0 if it does not. */
+    /** Seconds for which recognition has been a few words behind the accepted position; 0 if it is not. */
     private double slipping;
 
     private boolean turned;
     private boolean jumped;
 
-    /** Words of the measured rate, faded with time. */
+    /** Words in the measured rate, weighted less the older they are. */
     private double count;
 
-    /** Seconds of the measured rate, likewise. */
+    /** Seconds in the measured rate, likewise weighted. */
     private double time;
 
     private PositionInterpolator() {}
 
-    /** At rest at a place, with nothing measured. */
+    /** An interpolator at rest at a place, with no rate measured. */
     static PositionInterpolator restingAt(double words) {
         PositionInterpolator lead = new PositionInterpolator();
         lead.moveTo(words);
         return lead;
     }
 
-    /** Comes to rest at a place at once; what was measured of the rate is kept. */
+    /** Moves to a place at once and rests there; the measured rate is kept. */
     void moveTo(double place) {
         words = place;
         speed = 0;
@@ -69,7 +71,7 @@ public final class PositionInterpolator {
         jumped = true;
     }
 
-    /** Another one that goes on from here. */
+    /** An independent copy in the same state. */
     public PositionInterpolator copy() {
         PositionInterpolator copy = new PositionInterpolator();
         copy.words = words;
@@ -84,17 +86,17 @@ public final class PositionInterpolator {
         return copy;
     }
 
-    /** Spoken words up to the place. */
+    /** The estimate, as a number of spoken words. */
     double words() {
         return words;
     }
 
-    /** At which it moves, in words a second, 0 or more. */
+    /** Speed of the estimate in words per second, 0 or more. */
     double speed() {
         return speed;
     }
 
-    /** Spoken words up to the last recognised one, as accepted. */
+    /** Number of spoken words up to the last accepted recognised word. */
     int heard() {
         return heard;
     }
@@ -109,17 +111,17 @@ public final class PositionInterpolator {
         return jumped;
     }
 
-    /** Whether a step back is not believed yet. */
+    /** Whether a step back is being held back until it has lasted. */
     boolean slips() {
         return slipping > 0;
     }
 
     /**
-     * Goes on for {@code seconds}.
+     * Advances by {@code seconds}.
      *
-     * @param recognised spoken words up to the position that the session shows
-     * @param usual words a second to go by until some have been measured
-     * @param going whether somebody reads and is followed
+     * @param recognised number of spoken words up to the session's position
+     * @param usual rate in words per second to assume until one has been measured
+     * @param going whether somebody is reading and is being followed
      */
     public void advance(int recognised, double usual, boolean going, double seconds) {
         int news = recognised - heard;
@@ -164,12 +166,12 @@ public final class PositionInterpolator {
         since += seconds;
     }
 
-    /** How far ahead of the recognised words the place can be at a rate in words a second. */
+    /** The largest lead over the recognised words at a rate in words per second. */
     static double mostAhead(double rate) {
         return MOST_AHEAD_WORDS + MOST_AHEAD_SECONDS * rate;
     }
 
-    /** By how much of the rate the place goes on: more while it lags behind the next word, none at its limit. */
+    /** Factor on the rate: more than 1 while the estimate lags, falling to 0 at the largest lead. */
     private static double hurry(double ahead, double rate) {
         double even = 1 + HURRY * (USUALLY_AHEAD_WORDS + USUALLY_AHEAD_SECONDS * rate - ahead);
         return Math.max(0, Math.min(even, (mostAhead(rate) - ahead) / EASING_WORDS));

@@ -10,15 +10,16 @@ import org.bookholder.session.TakeCommand;
 import org.bookholder.view.layout.Layout;
 
 /**
- * Decides which height belongs at the eye-line: where the voice is, where the steady pace has come to, or where a hand
- * has put it. The hand always wins; the voice takes over again when it has found its place. Confined to one thread.
+ * Decides which height is placed at the eye-line: where the voice is, where the steady pace has got to, or where the
+ * presenter has moved the text by hand. The hand always wins; the voice takes over again when it has found its place.
+ * Confined to one thread.
  */
 public final class Steering {
-    /** Seconds after a touch in which only the hand moves the text. */
+    /** Seconds after a movement by hand in which nothing else moves the text. */
     static final double HAND_SECONDS = 0.6;
 
     private static final double REPORT_SECONDS = 0.12;
-    /** A voice that has moved the position so lately is being followed. */
+    /** The voice is being followed if it has moved the position within this many seconds. */
     private static final double VOICE_SECONDS = 4;
 
     private static final double STARTING_SECONDS = 0.7;
@@ -42,7 +43,7 @@ public final class Steering {
     /**
      * @param way what moves the text
      * @param from where reading begins
-     * @param tell takes what the session is to be told
+     * @param tell receives the commands for the session
      */
     public Steering(Layout layout, Mover way, ReadingPosition from, Consumer<Command> tell) {
         this.tell = tell;
@@ -51,12 +52,14 @@ public final class Steering {
         restAt(from);
     }
 
-    /** Where the text is to be; the same object each time, changed in place. */
+    /** Where the text should be; always the same object, changed in place. */
     public Aim aim() {
         return aim;
     }
 
-    /** Up to where words are spoken: where the session stands, but for a slip of recognition. */
+    /**
+     * Position up to which words count as spoken: the session's position, except during a possible slip of recognition.
+     */
     public ReadingPosition accepted() {
         return accepted;
     }
@@ -66,7 +69,7 @@ public final class Steering {
         return way;
     }
 
-    /** Words per second at which the steady pace moves now. */
+    /** Current speed of the steady pace, in words per second. */
     double steadySpeed() {
         return steadySpeed;
     }
@@ -78,7 +81,7 @@ public final class Steering {
                 : layout.readRows().get(layout.readRowAt(aim.height())).first();
     }
 
-    /** Lets another thing move the text, from where it stands. */
+    /** Changes what moves the text, starting from where the text is. */
     public void choose(Mover newWay) {
         way = newWay;
         byHand = false;
@@ -88,14 +91,14 @@ public final class Steering {
         sentRow = layout.readRowAt(aim.height());
     }
 
-    /** The same place in another layout. */
+    /** Takes a new layout; the place stays the same. */
     public void relayout(Layout newLayout, ReadingPosition place) {
         layout = newLayout;
         aim.put(byHand || way == Mover.HAND ? middleOf(place) : newLayout.aim(place));
         sentRow = newLayout.readRowOf(place);
     }
 
-    /** Another text, in which reading stands at {@code position}. */
+    /** Takes a changed text, with the reading position at {@code position}. */
     public void textChanged(Layout newLayout, ReadingPosition position) {
         layout = newLayout;
         byHand = false;
@@ -103,7 +106,7 @@ public final class Steering {
         restAt(position);
     }
 
-    /** Moves the text by hand, in rows, positive to what comes next. */
+    /** Moves the text by hand, by this many rows; positive is forward. */
     public void byHand(double rows) {
         takeInHand();
         double first =
@@ -115,7 +118,7 @@ public final class Steering {
         steadyWords = spokenAtEyeLine();
     }
 
-    /** Moves the text by hand to the middle of the row that is {@code rows} on from the one at the eye-line. */
+    /** Moves the text by hand to the middle of the row that is {@code rows} after the one at the eye-line. */
     public void toRow(int rows) {
         takeInHand();
         if (!layout.readRows().isEmpty()) {
@@ -126,7 +129,7 @@ public final class Steering {
         }
     }
 
-    /** Puts the reading position somewhere, and the text with it. */
+    /** Moves the reading position, and the text with it. */
     public void goTo(ReadingPosition position) {
         takeInHand();
         putAt(position);
@@ -134,14 +137,14 @@ public final class Steering {
         send(position, Mover.HAND);
     }
 
-    /** Where the presenter is: what was sent a moment ago by hand, else where the session stands. */
+    /** Where the presenter is: the position just sent by hand if there is one, otherwise the session's position. */
     public ReadingPosition current(SessionState state) {
         return sinceHand < HAND_SECONDS && sinceSent < HAND_SECONDS
                 ? sent
                 : state.following().position();
     }
 
-    /** Lets time pass. */
+    /** Advances by {@code seconds}. */
     public void advance(SessionState state, double seconds) {
         sinceHand += seconds;
         sinceSent += seconds;
@@ -186,12 +189,12 @@ public final class Steering {
         report(state, sinceHand > HAND_SECONDS ? Mover.STEADY : Mover.HAND);
     }
 
-    /** Spoken words a second. */
+    /** Target pace in spoken words per second. */
     private static double targetPace(SessionState state) {
         return state.script().settings().targetPace() / 60.0;
     }
 
-    /** Another person, or the voice if it leads, may move the position, too. */
+    /** Takes over a position that was changed by another person, or by the voice if it leads. */
     private void adoptMovesOfOthers(SessionState state) {
         if (state.following().position().equals(seen)) {
             return;
@@ -217,8 +220,8 @@ public final class Steering {
     }
 
     /**
-     * Tells the session when another row has come to the eye-line. Not while it follows the voice there: being told would
-     * break off what it measures of the pace.
+     * Tells the session when another row has reached the eye-line. Not while the session follows the voice there,
+     * because that would interrupt its measuring of the pace.
      */
     private void report(SessionState state, Mover mover) {
         int row = layout.readRowAt(aim.height());

@@ -3,7 +3,7 @@ package org.bookholder.view.page;
 import org.bookholder.view.input.KeyGuide;
 import org.bookholder.view.input.KeyMap;
 
-/** The keys as a page. */
+/** Builds the page that lists the keys. */
 public final class KeyPage {
     private KeyPage() {}
 

@@ -6,17 +6,17 @@ import org.bookholder.view.layout.Geometry;
 /**
  * A list shown in place of the script: pickups or keys.
  *
- * @param heading what it is
- * @param under a line beneath the heading
+ * @param heading its heading
+ * @param under a line below the heading
  * @param entries its entries
- * @param wideLead whether leads are words rather than numbers; entries then stand in two columns
+ * @param wideLead whether leads are words instead of numbers; entries are then set in two columns
  */
 public record ListPage(String heading, String under, List<Entry> entries, boolean wideLead) {
     private static final double PLAIN_EMS = 0.76;
     private static final double NOTED_EMS = 1.45;
     private static final double HEAD_EMS = 2.9;
 
-    /** Two columns of keys and what they do have room beside each other with this share of the width. */
+    /** Largest unit at which two columns of keys fit side by side, as a fraction of the width. */
     private static final double WIDEST_UNIT = 0.038;
 
     /** Copies the list. */
@@ -28,13 +28,13 @@ public record ListPage(String heading, String under, List<Entry> entries, boolea
      * One entry.
      *
      * @param lead number or key
-     * @param text what it is about
-     * @param call a word that says what became of it; empty if there is none
-     * @param note more about it, in small; empty if there is none
+     * @param text main text
+     * @param call one word for the outcome; empty if there is none
+     * @param note details in small type; empty if there are none
      */
     public record Entry(String lead, String text, String call, String note) {}
 
-    /** What sizes on the page are told in, in pixels; the list of keys is to be seen as a whole. */
+    /** The unit for sizes on the page, in pixels; chosen so that the whole list of keys fits. */
     public double unit(Geometry geometry) {
         double usual = geometry.small() / 0.42;
         double room = geometry.footTop() - 2 * geometry.margin();
@@ -54,7 +54,7 @@ public record ListPage(String heading, String under, List<Entry> entries, boolea
         return (wideLead ? PLAIN_EMS : NOTED_EMS) * unit(geometry);
     }
 
-    /** How far the page can be moved up, in pixels. */
+    /** How far the page can be scrolled, in pixels. */
     double longestScroll(Geometry geometry) {
         double whole = headHeight(geometry) + rows() * entryHeight(geometry);
         return Math.max(0, whole - (geometry.footTop() - geometry.margin()));

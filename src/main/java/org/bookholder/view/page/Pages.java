@@ -7,8 +7,8 @@ import org.bookholder.view.layout.Geometry;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which page is shown in place of the script. The pickup list comes by itself when the lesson is over; any page can be
- * called and put away. Confined to one thread.
+ * Decides which page is shown in place of the script. The pickup list opens by itself when the lesson is over; every
+ * page can be opened and closed by key. Confined to one thread.
  */
 public final class Pages {
     private static final double FADE_SECONDS = 0.35;
@@ -27,32 +27,32 @@ public final class Pages {
     private KeyMap writtenKeys = keys;
     private @Nullable SessionState writtenState;
 
-    /** What can be shown. */
+    /** The kinds of page. */
     public enum Kind {
         NONE,
         PICKUPS,
         KEYS
     }
 
-    /** Which keys the list of keys tells of. */
+    /** Sets the keys that the list of keys shows. */
     public void useKeys(KeyMap newKeys) {
         keys = newKeys;
     }
 
-    /** Shows a page, or puts it away if it is shown. */
+    /** Opens a page, or closes it if it is open. */
     public void toggle(Kind kind) {
         wanted = wanted == kind ? Kind.NONE : kind;
         scroll = 0;
     }
 
-    /** Shows a page. */
+    /** Opens a page. */
     public void show(Kind kind) {
         if (wanted != kind) {
             toggle(kind);
         }
     }
 
-    /** Puts a page away; whether it was shown. */
+    /** Closes a page; returns whether it was open. */
     public boolean putAway(Kind kind) {
         boolean shows = wanted == kind;
         if (shows) {
@@ -71,7 +71,7 @@ public final class Pages {
         show();
     }
 
-    /** Lets time pass; the list does not come by itself while {@code busy}. */
+    /** Advances by {@code seconds}; the pickup list does not open by itself while {@code busy}. */
     public void advance(SessionState state, double seconds, Geometry geometry, boolean busy) {
         if (busy) {
             over = false;
@@ -95,12 +95,12 @@ public final class Pages {
         scroll(0, geometry);
     }
 
-    /** The page as it is shown now. */
+    /** The page that is shown now. */
     public Optional<PageView> view() {
         return view;
     }
 
-    /** Writes the page anew when there is something new. */
+    /** Rebuilds the page when its contents have changed. */
     @SuppressWarnings("ReferenceEquality")
     private void fill(SessionState state) {
         boolean known = shown == written && (shown == Kind.KEYS ? keys == writtenKeys : state == writtenState);
@@ -127,7 +127,7 @@ public final class Pages {
         }
     }
 
-    /** The end counts once it has lasted a moment: the last word may still be on the tongue. */
+    /** The lesson is over only after a moment at its end, because the last word may still be being spoken. */
     private void watchTheEnd(SessionState state, double seconds) {
         boolean readToTheEnd =
                 state.following().position().line() > state.lines().count();

@@ -7,15 +7,15 @@ import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
 /**
- * The lines to pick up, looked for only when the notes on lines have changed and not for each picture. Confined to one
- * thread.
+ * The lines to pick up. They are searched for only when the notes on lines have changed, not for every picture.
+ * Confined to one thread.
  */
 public final class PickupLines {
     private List<LineNotes> seen = List.of();
     private final BitSet marked = new BitSet();
     private final List<Integer> numbers = new ArrayList<>();
 
-    /** Takes the notes as they are now; says whether they are other ones. */
+    /** Takes the current notes; returns whether they have changed. */
     @SuppressWarnings("ReferenceEquality")
     public boolean look(SessionState state) {
         if (state.lines().all() == seen) {
@@ -33,17 +33,17 @@ public final class PickupLines {
         return true;
     }
 
-    /** Whether a line is to be picked up. */
+    /** Whether this line is to be picked up. */
     public boolean has(int line) {
         return marked.get(line);
     }
 
-    /** The lines, in script order; changed in place. */
+    /** The lines to pick up, in script order; the list is changed in place. */
     public List<Integer> numbers() {
         return numbers;
     }
 
-    /** How many there are. */
+    /** Number of lines to pick up. */
     public int count() {
         return numbers.size();
     }

@@ -8,7 +8,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
 
-/** The lines to pick up, as a page to be read from where the presenter sits. */
+/** Builds the pickup list as a page large enough to read from the presenter's seat. */
 final class PickupPage {
     private PickupPage() {}
 

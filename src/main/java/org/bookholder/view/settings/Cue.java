@@ -2,19 +2,19 @@ package org.bookholder.view.settings;
 
 import java.util.Locale;
 
-/** What can be shown beside the text, each for itself. */
+/** Things that can be shown beside the text, each on its own. */
 public enum Cue {
-    /** The reed, and the pace as a figure. */
+    /** The pace, as a leaning blade (the reed) and as a figure. */
     PACE,
-    /** Folded corners, their count, and the lesson's thread. */
+    /** The pickups: folded corners, their count, and the lesson's progress line. */
     PICKUPS,
-    /** The take's time and the time left. */
+    /** The take's running time and the time left. */
     TIME,
     /** When a break is due. */
     BREAK,
-    /** When the sound is too low, too loud or gone. */
+    /** Whether the sound is too low, too loud or missing. */
     SOUND,
-    /** The marks at the eye-line, and beside them whether the take is held or the place lost. */
+    /** The marks at the eye-line (footlights), and a note beside them when the take is held or the place is lost. */
     FOOTLIGHTS;
 
     /** Its name on the command line. */

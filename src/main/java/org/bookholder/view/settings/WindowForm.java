@@ -17,14 +17,14 @@ import org.bookholder.settings.Setting;
 import org.bookholder.view.input.Action;
 
 /**
- * How the reading window is written as settings that people can read and change: type size, column, place, picture and keys.
- * What moves the text is chosen anew each time.
+ * The reading window's settings as people read and edit them: type size, column, place, picture and keys. What moves
+ * the text is not among them; it is chosen anew each time.
  */
 public final class WindowForm {
-    /** Settings that are kept for a script, not for the machine. */
+    /** Settings that are stored with a script, not with the machine. */
     public static final Set<String> OF_SCRIPT = Set.of("type-arc-minutes", "type-pixels", "words");
 
-    /** What can be set; a value is the change that it makes. */
+    /** All settings; each value is represented by the change it makes. */
     public static final Form<UnaryOperator<WindowWish>> FORM = new Form<>(
             "setting",
             List.of(
@@ -62,7 +62,8 @@ public final class WindowForm {
 
     private static Field<UnaryOperator<WindowWish>> change(String name, String meaning, Change<WindowSettings> change) {
         return new Field<>(name, meaning, setting -> {
-            // Once now, so that a value out of range is told of here; a range does not depend on the other settings.
+            // Applied once here so that a value out of range is reported at once; ranges do not depend on other
+            // settings.
             change.apply(WindowSettings.defaults(), setting);
             return wish -> new WindowWish(applied(change, wish.settings(), setting), wish.place());
         });
@@ -136,7 +137,7 @@ public final class WindowForm {
         return value ? "yes" : "no";
     }
 
-    /** No more digits than are of use. */
+    /** Writes a number without needless digits. */
     private static String number(double value) {
         String text = String.format(Locale.ROOT, "%.2f", value);
         return text.replaceFirst("\\.?0+$", "");

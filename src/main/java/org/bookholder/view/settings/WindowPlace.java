@@ -4,10 +4,10 @@ package org.bookholder.view.settings;
  * Where the reading window opens.
  *
  * @param fullScreen whether it takes a whole monitor
- * @param monitor which one, from 1 in the order in which the system lists them; the first if there are fewer
- * @param width of the window in screen units, when it is not full screen
- * @param height likewise
- * @param visible false to draw without showing anything
+ * @param monitor its number, from 1, in the system's order; the first monitor is used if there are fewer
+ * @param width width of the window in screen units, when it is not full screen
+ * @param height height of the window, likewise
+ * @param visible false to draw without showing a window
  */
 public record WindowPlace(boolean fullScreen, int monitor, int width, int height, boolean visible) {
     private static final int USUAL_WIDTH = 1280;
@@ -23,32 +23,32 @@ public record WindowPlace(boolean fullScreen, int monitor, int width, int height
         }
     }
 
-    /** The whole of a monitor, numbered from 1. */
+    /** Fills the monitor with this number, from 1. */
     public static WindowPlace fullScreen(int monitor) {
         return new WindowPlace(true, monitor, USUAL_WIDTH, USUAL_HEIGHT, true);
     }
 
-    /** The same, filling its monitor. */
+    /** The same place, but filling its monitor. */
     public WindowPlace filled() {
         return new WindowPlace(true, monitor, width, height, visible);
     }
 
-    /** The same on another monitor. */
+    /** The same place on another monitor. */
     public WindowPlace on(int number) {
         return new WindowPlace(fullScreen, number, width, height, visible);
     }
 
-    /** A window of a usual size. */
+    /** A window of the default size. */
     public static WindowPlace windowed() {
         return windowed(USUAL_WIDTH, USUAL_HEIGHT);
     }
 
-    /** A window. */
+    /** A window of this size. */
     public static WindowPlace windowed(int width, int height) {
         return new WindowPlace(false, 1, width, height, true);
     }
 
-    /** A picture that nobody sees, for snapshots. */
+    /** No visible window, for snapshots. */
     public static WindowPlace hidden(int width, int height) {
         return new WindowPlace(false, 1, width, height, false);
     }

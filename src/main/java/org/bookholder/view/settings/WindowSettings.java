@@ -7,19 +7,20 @@ import org.bookholder.session.Mover;
 import org.bookholder.view.input.KeyMap;
 
 /**
- * How a presenter wants the reading window.
+ * What the reading window shows and how, as the presenter wants it.
  *
  * @param distance from the eyes to the screen in mm, 200 to 20,000
- * @param screenHeight height of the screen's picture in mm; empty to believe the monitor
- * @param arcMinutes capital height as seen, in minutes of arc, 16 to 90
- * @param size type size in pixels, which overrides the three before; empty to go by distance
- * @param columnWords words to a row, about, 3 to 12
- * @param eyeLine where the row being read stands, as a share of the picture's height from the top, 0.1 to 0.8
- * @param mirrored left and right swapped, for reading by one reflection in a pane of glass
- * @param upsideDown turned top to bottom, for a screen that hangs the wrong way up
+ * @param screenHeight height of the screen's picture in mm; empty to use what the monitor reports
+ * @param arcMinutes apparent capital height in minutes of arc, 16 to 90
+ * @param size type size in pixels, which overrides the three values above; empty to use them
+ * @param columnWords approximate number of words in a row, 3 to 12
+ * @param eyeLine height at which the row being read stands, as a fraction of the picture's height from the top, 0.1 to
+ *     0.8
+ * @param mirrored whether left and right are swapped, for reading by reflection in a pane of glass
+ * @param upsideDown whether the picture is upside down, for a screen that hangs the wrong way up
  * @param cues what is shown beside the text
  * @param way what moves the text
- * @param countIn seconds that are counted before a take is read, 0 to 10; 0 for no count
+ * @param countIn length of the count-in before a take, in seconds, 0 to 10; 0 for none
  * @param keys which key does what
  */
 public record WindowSettings(
@@ -35,7 +36,7 @@ public record WindowSettings(
         Mover way,
         int countIn,
         KeyMap keys) {
-    /** Larger than the 20 to 22 minutes preferred for reading at a desk: the text moves, and the eyes are tired. */
+    /** Larger than the 20 to 22 minutes preferred for reading at a desk, because the text moves and the eyes tire. */
     public static final double DEFAULT_ARC_MINUTES = 34;
 
     private static final int MOST_WORDS = 12;
@@ -54,7 +55,10 @@ public record WindowSettings(
         cues = Set.copyOf(cues);
     }
 
-    /** Read from 1.5 m, six words to a row, the eye-line a third from the top, moved by the voice, all cues shown. */
+    /**
+     * The defaults: read from 1.5 m, six words in a row, eye-line a third from the top, moved by the voice, all cues
+     * shown.
+     */
     public static WindowSettings defaults() {
         return new WindowSettings(
                 1500,
@@ -85,7 +89,7 @@ public record WindowSettings(
         return copy.done();
     }
 
-    /** The same with capitals seen under {@code value} minutes of arc. */
+    /** The same with an apparent capital height of {@code value} minutes of arc. */
     public WindowSettings withArcMinutes(double value) {
         Copy copy = new Copy(this);
         copy.newArcMinutes = value;
@@ -99,21 +103,21 @@ public record WindowSettings(
         return copy.done();
     }
 
-    /** The same with type that goes by the distance. */
+    /** The same with the type size derived from the distance. */
     WindowSettings withoutSize() {
         Copy copy = new Copy(this);
         copy.newSize = OptionalDouble.empty();
         return copy.done();
     }
 
-    /** The same with about {@code value} words to a row, brought into range. */
+    /** The same with about {@code value} words in a row, clamped to the range. */
     public WindowSettings withColumnWords(int value) {
         Copy copy = new Copy(this);
         copy.newColumnWords = Math.max(LEAST_WORDS, Math.min(MOST_WORDS, value));
         return copy.done();
     }
 
-    /** The same with the row being read at {@code value} of the height. */
+    /** The same with the row being read at this fraction of the height. */
     public WindowSettings withEyeLine(double value) {
         Copy copy = new Copy(this);
         copy.newEyeLine = value;
@@ -127,28 +131,28 @@ public record WindowSettings(
         return copy.done();
     }
 
-    /** The same, turned top to bottom or not. */
+    /** The same, upside down or not. */
     public WindowSettings withUpsideDown(boolean value) {
         Copy copy = new Copy(this);
         copy.newUpsideDown = value;
         return copy.done();
     }
 
-    /** The same with these cues beside the text, and no others. */
+    /** The same with exactly these cues. */
     public WindowSettings withCues(Set<Cue> value) {
         Copy copy = new Copy(this);
         copy.newCues = value;
         return copy.done();
     }
 
-    /** The same, moved by {@code value}. */
+    /** The same with the text moved by {@code value}. */
     public WindowSettings withWay(Mover value) {
         Copy copy = new Copy(this);
         copy.newWay = value;
         return copy.done();
     }
 
-    /** The same with {@code value} seconds counted before a take. */
+    /** The same with a count-in of {@code value} seconds. */
     public WindowSettings withCountIn(int value) {
         Copy copy = new Copy(this);
         copy.newCountIn = value;
@@ -162,7 +166,7 @@ public record WindowSettings(
         return copy.done();
     }
 
-    /** The same with larger or smaller type, brought into range. */
+    /** The same with larger or smaller type, clamped to the range. */
     public WindowSettings scaled(double factor) {
         if (size.isPresent()) {
             return withSize(Math.max(8, Math.min(1000, size.getAsDouble() * factor)));
@@ -176,7 +180,7 @@ public record WindowSettings(
         }
     }
 
-    /** The settings while one of them is changed. */
+    /** A mutable copy in which one setting is changed. */
     private static final class Copy {
         private double newDistance;
         private OptionalDouble newScreenHeight;

@@ -1,4 +1,4 @@
-/** How a presenter wants the reading window. */
+/** The settings of the reading window. */
 @NullMarked
 package org.bookholder.view.settings;
 
