@@ -6,15 +6,15 @@ import org.bookholder.follow.model.Attempt;
 import org.bookholder.timing.StreamTime;
 
 /**
- * A stretch of a take that is used.
+ * A part of a take that is used.
  *
  * @param take take number, from 1
- * @param in where it begins, on the session's audio
+ * @param in where it begins, in the session's audio
  * @param out where it ends
- * @param quietFrom since when nothing was said before it: so far back can the clip be drawn out
- * @param quietTo until when nothing is said after it
- * @param attempts the attempts in it, one for each of its lines, in script order; at least one
- * @param markers what an editor is to be told of
+ * @param quietFrom start of the silence before it: the clip can be extended back to here
+ * @param quietTo end of the silence after it
+ * @param attempts its attempts, one for each of its lines, in script order; at least one
+ * @param markers notes for the editor
  */
 public record Clip(
         int take,

@@ -15,7 +15,7 @@ public sealed interface CutItem permits Clip, Gap {
     /** How long it lasts. */
     StreamTime length();
 
-    /** What an editor is to be told of, in order of time. */
+    /** Notes for the editor, in order of time. */
     List<CutMarker> markers();
 
     /** The clip, if it is one. */

@@ -4,7 +4,7 @@ import java.util.List;
 import org.bookholder.timing.StreamTime;
 
 /**
- * A lesson as it is to be cut: clips and gaps in script order. Every line of the script is in one of them.
+ * The cut of a lesson: clips and gaps in script order. Every line of the script is in exactly one of them.
  *
  * @param items clips and gaps, each beginning where the one before ends
  */
@@ -24,7 +24,7 @@ public record CutList(List<CutItem> items) {
         return items.stream().flatMap(item -> item.clip().stream()).toList();
     }
 
-    /** How often a viewer sees a cut: where one clip meets the next. */
+    /** Number of visible cuts: places where one clip directly follows another. */
     public int cuts() {
         int cuts = 0;
         for (int i = 1; i < items.size(); i++) {

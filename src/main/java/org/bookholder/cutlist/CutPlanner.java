@@ -17,9 +17,9 @@ import org.bookholder.timing.StreamTime;
 /**
  * Decides which attempt of each line is used and where it is cut.
  *
- * <p>Used is the last clean attempt. Lines that were read one after another stay one clip, so that there are as few cuts
- * as can be; a line that cannot be filled leaves a gap with a marker. A cut lies in the quiet before or after what is
- * used, never within a word.
+ * <p>It uses the last clean attempt of each line. Lines that were read one after another stay in one clip, so that
+ * there are as few cuts as possible; a line without a usable attempt leaves a gap with a marker. Cuts lie in the
+ * silence before or after what is used, never within a word.
  */
 public final class CutPlanner {
     private final SessionState state;
@@ -39,9 +39,9 @@ public final class CutPlanner {
     }
 
     /**
-     * The cut of a session, also of one that is still running, as far as it has come.
+     * Plans the cut of a session; of one that is still running, as far as it has been read.
      *
-     * @param sound the takes' recordings, to find the quiet by ear
+     * @param sound the takes' recordings, to find the silences
      * @throws ProblemException if a recording cannot be read
      */
     public static CutList plan(SessionState state, CutRules rules, TakeSound sound) throws ProblemException {
@@ -74,7 +74,7 @@ public final class CutPlanner {
         return new CutList(items);
     }
 
-    /** Whether the second was read right after the first, with nothing between but a pause. */
+    /** Whether the second was read right after the first, with only a pause in between. */
     private boolean inOneGo(Attempt first, Attempt then) {
         boolean next = first.take() == then.take() && first.start().isBefore(then.start());
         return next
@@ -113,7 +113,7 @@ public final class CutPlanner {
         if (quiet.ticks() == 0) {
             return edges.quietest(first.take(), onset.since(NEAR), onset.plus(NEAR));
         }
-        // Where two lines stand close, each of them gets half of the quiet.
+        // Where two lines are close together, each gets half of the silence.
         return onset.since(StreamTime.min(rules.lead(), half(quiet)));
     }
 
@@ -126,7 +126,7 @@ public final class CutPlanner {
         return offset.plus(StreamTime.min(rules.tail(), half(quiet)));
     }
 
-    /** Where no quiet is known, the cut is looked for so near to the word's time. */
+    /** If no silence is known, the cut is searched for within this distance of the word's time. */
     private static final StreamTime NEAR = StreamTime.ofSeconds(0.04);
 
     private static StreamTime half(StreamTime length) {
@@ -145,7 +145,7 @@ public final class CutPlanner {
         return speech;
     }
 
-    /** What an editor is told of, and where. */
+    /** Makes the editor's notes. */
     private record Markers(SessionState state) {
         List<CutMarker> of(List<Attempt> run, StreamTime in, StreamTime out) {
             List<CutMarker> markers = new ArrayList<>();
@@ -166,7 +166,7 @@ public final class CutPlanner {
             return markers;
         }
 
-        /** The marker of a line that is used; empty if there is nothing to tell. */
+        /** The marker of a line that is used; empty if there is nothing to note. */
         private Optional<CutMarker> of(LineNotes line, StreamTime offset) {
             if (line.pickup()) {
                 return Optional.of(CutMarker.of(CutMarker.Kind.PICKUP, offset, line.line()));
@@ -188,7 +188,7 @@ public final class CutPlanner {
                                     && !note.text().isEmpty());
         }
 
-        /** What was said before line 1 is told at line 1. */
+        /** The asides reported at a line; those said before line 1 are reported at line 1. */
         private List<Aside> asides(int line) {
             return state.lines().asides().stream()
                     .filter(a -> Math.max(1, a.line()) == line)

@@ -4,11 +4,11 @@ import java.util.List;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Room left for a line that has no attempt to use.
+ * Time left free for a line without a usable attempt.
  *
  * @param line line number, from 1
- * @param length as long as the line is likely to take
- * @param markers what an editor is to be told of, at least why there is a gap
+ * @param length estimated length of the line
+ * @param markers notes for the editor, at least the reason for the gap
  */
 public record Gap(int line, StreamTime length, List<CutMarker> markers) implements CutItem {
     /** Copies the list. */

@@ -8,12 +8,15 @@ import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
 
-/** How long a line is likely to take when it is recorded again. */
+/** Estimates how long a line will take when it is recorded again. */
 final class LikelyLength {
-    /** For so many words the target pace counts, until lines are read that tell more. */
+    /** Weight of the target pace, in words, against the pace measured so far. */
     private static final int PRIOR_WORDS = 20;
 
-    /** A misread attempt tells the length, unless it is off by more than this: then something else was in it, or half lost. */
+    /**
+     * A misread attempt's length is limited to this factor above or below the estimate: outside that range, something
+     * else was said in it, or much of the line is missing.
+     */
     private static final int OFF = 2;
 
     private final SessionState state;
@@ -26,7 +29,10 @@ final class LikelyLength {
         this.pace = RunningTime.blend(read(state), state.script().settings().targetPace(), PRIOR_WORDS);
     }
 
-    /** As long as the line took when it was misread, else as its words take as the other lines were read. */
+    /**
+     * The length of the misread attempt if there is one, within limits; otherwise the length of the line's words at the
+     * pace of the other lines.
+     */
     StreamTime of(LineNotes line) {
         StreamTime words = RunningTime.of(state.line(line.line()).spokenWords(), pace);
         StreamTime least = new StreamTime(words.ticks() / OFF);
@@ -38,7 +44,7 @@ final class LikelyLength {
         return voice.plus(rules.lead()).plus(rules.tail());
     }
 
-    /** The words of the lines that were read clean, and how long the voice took for them. */
+    /** The words of the lines that were read clean, and the time they took. */
     private static WordTally read(SessionState state) {
         WordTally read = WordTally.NONE;
         for (LineNotes line : state.lines().all()) {

@@ -8,9 +8,10 @@ import org.bookholder.speech.AudioBlock;
 import org.bookholder.timing.StreamTime;
 
 /**
- * The cut lesson to listen to: the clips joined by short cross-fades, room tone where there are gaps.
+ * The sound of the cut lesson: clips joined by short cross-fades, with room tone in the gaps.
  *
- * <p>Read piece by piece, so that a long lesson needs no more memory than its longest clip. Confined to one thread.
+ * <p>It is read piece by piece, so that a long lesson needs no more memory than its longest clip. Confined to one
+ * thread.
  */
 public final class ListeningCut {
     private static final StreamTime FADE = StreamTime.ofSeconds(0.01);
@@ -43,17 +44,17 @@ public final class ListeningCut {
         return Optional.empty();
     }
 
-    /** Samples a second. */
+    /** Sample rate in Hz. */
     public int rate() {
         return rate;
     }
 
-    /** How many samples it has. */
+    /** Number of samples. */
     public long samples() {
         return cut.items().stream().mapToLong(this::samples).sum();
     }
 
-    /** How many pieces it has. */
+    /** Number of pieces. */
     public int pieces() {
         return cut.items().size();
     }
@@ -61,13 +62,13 @@ public final class ListeningCut {
     /**
      * The samples of a piece.
      *
-     * @param piece from 0
+     * @param piece its index, from 0
      * @throws ProblemException if a recording cannot be read
      */
     public short[] piece(int piece) throws ProblemException {
         CutItem item = cut.items().get(piece);
         short[] samples = item.clip().isPresent() ? clip(item.clip().get()) : tone((int) samples(item));
-        // What went before fades out under the beginning of this piece, from the sound that follows its own end.
+        // Cross-fade: the sound that followed the end of the previous piece fades out under the beginning of this one.
         int fade = (int) Math.min(FADE.samples(rate), samples.length);
         short[] before = piece == 0 ? new short[fade] : beyond(cut.items().get(piece - 1), fade);
         for (int i = 0; i < fade; i++) {
@@ -98,7 +99,7 @@ public final class ListeningCut {
         return samples;
     }
 
-    /** What sounds right after an item. */
+    /** The sound that directly follows an item. */
     private short[] beyond(CutItem item, int length) throws ProblemException {
         short[] samples = new short[length];
         if (item.clip().isEmpty()) {
@@ -114,7 +115,7 @@ public final class ListeningCut {
         System.arraycopy(from, 0, to, 0, Math.min(from.length, to.length));
     }
 
-    /** Takes of one session are mostly of one rate; for a listening cut a straight line between samples will do. */
+    /** Takes of one session mostly have the same rate; for listening, linear interpolation is good enough. */
     private short[] atRate(AudioBlock block) {
         if (block.rate() == rate) {
             return block.samples();
@@ -130,7 +131,7 @@ public final class ListeningCut {
         return samples;
     }
 
-    /** Room tone as long as is wanted: the same piece to and fro, so that it has no seams. */
+    /** Room tone of any length: one piece played forwards and backwards in turn, so that there are no audible joins. */
     private short[] tone(int length) {
         short[] samples = new short[length];
         if (tone.length > 1) {
@@ -143,7 +144,7 @@ public final class ListeningCut {
         return samples;
     }
 
-    /** The longest quiet beside a clip, up to half a second of it; empty if there is none. */
+    /** The longest silence next to a clip, up to half a second; empty if there is none. */
     private static short[] tone(CutList cut, TakeSound sound) throws ProblemException {
         Optional<AudioBlock> best = Optional.empty();
         for (Clip clip : cut.clips()) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Plans the framing: where two pieces of the same shot meet, the framing alternates, so that the jump of the speaker's
- * head reads as a change of shot (common practice).
+ * Plans the framing. Where two pieces of the same shot meet, the framing alternates, so that the jump of the speaker's
+ * head looks like a change of shot (common practice).
  *
  * @param step how much closer the closer framing is, in per cent of the full picture's size, 100 or more
  * @param most the closest framing that source and delivery allow without loss, likewise
@@ -14,10 +14,10 @@ public record PunchIn(int step, int most) {
     /** The full picture. */
     public static final int FULL = 100;
 
-    /** A step that is seen as another shot and loses little of the frame. */
+    /** Large enough to look like another shot, small enough to lose little of the frame. */
     public static final int DEFAULT_STEP = 115;
 
-    /** A smaller step looks like a mistake and is not made. */
+    /** A smaller step would look like a mistake and is not used. */
     private static final int SMALLEST = 108;
 
     /** Checks the ranges. */
@@ -28,7 +28,7 @@ public record PunchIn(int step, int most) {
         }
     }
 
-    /** The closest framing, in per cent, that shows each delivered pixel by a pixel of the source or more. */
+    /** The closest framing, in per cent, at which each delivered pixel still has at least one source pixel. */
     public static int most(int sourceWidth, int sourceHeight, int deliveryWidth, int deliveryHeight) {
         if (sourceWidth < 1 || sourceHeight < 1 || deliveryWidth < 1 || deliveryHeight < 1) {
             throw new IllegalArgumentException("widths and heights must be positive");
@@ -38,7 +38,7 @@ public record PunchIn(int step, int most) {
         return Math.max(FULL, Math.min(across, down));
     }
 
-    /** Whether there is room for a closer framing that is worth it. */
+    /** Whether a large enough closer framing is possible. */
     public boolean possible() {
         return closer() > FULL;
     }
@@ -46,8 +46,8 @@ public record PunchIn(int step, int most) {
     /**
      * The framing of each piece, in per cent.
      *
-     * @param meets for each piece whether it meets the one before and is of the same shot; the first entry counts for
-     *     nothing
+     * @param meets for each piece, whether it directly follows the one before and is of the same shot; the first entry
+     *     is ignored
      */
     public List<Integer> plan(List<Boolean> meets) {
         List<Integer> framings = new ArrayList<>();

@@ -8,28 +8,28 @@ import org.bookholder.speech.AudioBlock;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Finds by ear where speech really begins and ends near where the recogniser says it does: recognised times can be out
- * by a tenth of a second, and a cut must not fall into a word.
+ * Finds in the sound where speech really begins and ends near the recognised times. Those can be off by a tenth of a
+ * second, and a cut must not fall within a word.
  */
 final class SpeechEdges {
     private static final StreamTime FRAME = StreamTime.ofSeconds(0.01);
 
-    /** How far the recogniser is trusted to be out. */
+    /** How far the recognised times can be off, in frames. */
     private static final int REACH = 30;
 
-    /** Frames of the speech itself that are looked at to learn how loud it is. */
+    /** Number of frames of speech used to measure its level. */
     private static final int INSIDE = 30;
 
-    /** A sound before a word that is further off than the closure of a plosive does not belong to it. */
+    /** Longest closure of a plosive, in frames; a sound further from a word does not belong to it. */
     private static final int CLOSURE = 10;
 
-    /** With less than this between room and voice, in dB, the recogniser knows better. */
+    /** With less contrast than this between room and voice, in dB, the recognised times are kept. */
     private static final double LEAST_CONTRAST = 12;
 
-    /** Quiet consonants lie this share of the way from the room's level to the voice's, or above. */
+    /** Threshold for quiet consonants, as a fraction of the way from the room's level to the voice's. */
     private static final double SHARE = 0.35;
 
-    /** A room counts as no quieter than this below the voice, in dB: below are only what codecs leave of silence. */
+    /** The room's level is taken as at most this far below the voice, in dB; anything lower is only codec silence. */
     private static final double DEEPEST = 60;
 
     private final TakeSound sound;
@@ -38,7 +38,7 @@ final class SpeechEdges {
         this.sound = sound;
     }
 
-    /** When the speech that the recogniser says begins at {@code start} begins; not before {@code earliest}. */
+    /** Where the speech recognised at {@code start} really begins; not before {@code earliest}. */
     StreamTime onset(int take, StreamTime start, StreamTime earliest) throws ProblemException {
         StreamTime from = StreamTime.max(earliest, back(start, REACH));
         Optional<Levels> levels = levels(take, from, start.plus(frames(INSIDE)));
@@ -55,7 +55,7 @@ final class SpeechEdges {
         return heard.begin(first);
     }
 
-    /** When the speech that the recogniser says ends at {@code end} ends; not after {@code latest}. */
+    /** Where the speech recognised up to {@code end} really ends; not after {@code latest}. */
     StreamTime offset(int take, StreamTime end, StreamTime latest) throws ProblemException {
         StreamTime to = StreamTime.min(latest, end.plus(frames(REACH)));
         Optional<Levels> levels = levels(take, back(end, INSIDE), to);
@@ -73,8 +73,8 @@ final class SpeechEdges {
     }
 
     /**
-     * Since when it was silent before the speech that the recogniser says begins at {@code start}; {@code known} if no
-     * silence is heard near by. The beginning of a line that follows on a broken-off one may have been taken for its end.
+     * Start of the silence before the speech recognised at {@code start}; {@code known} if there is no silence nearby.
+     * Needed because the beginning of a line after a broken-off one may have been recognised as that one's end.
      */
     StreamTime silenceBefore(int take, StreamTime start, StreamTime known) throws ProblemException {
         StreamTime from = back(start, 3 * REACH);
@@ -94,7 +94,7 @@ final class SpeechEdges {
         return silent ? StreamTime.min(known, heard.begin(i + 1)) : known;
     }
 
-    /** The quietest place between two times: where to cut if there is no silence. */
+    /** The quietest place between two times, to cut at if there is no silence. */
     StreamTime quietest(int take, StreamTime from, StreamTime to) throws ProblemException {
         StreamTime middle = new StreamTime((from.ticks() + to.ticks()) / 2);
         if (to.since(from).compareTo(FRAME) <= 0) {
@@ -131,7 +131,7 @@ final class SpeechEdges {
         return time.since(frames(frames));
     }
 
-    /** The sound level of each hundredth of a second. */
+    /** The level of the sound in frames of a hundredth of a second. */
     private static final class Levels {
         private final StreamTime start;
         private final double[] decibels;

@@ -8,7 +8,7 @@ import org.bookholder.timing.StreamTime;
 /** The recordings of a session's takes. */
 @FunctionalInterface
 public interface TakeSound {
-    /** No recordings: cuts are made by the words' times alone. */
+    /** No recordings: cuts are placed by the recognised times alone. */
     TakeSound NONE = (take, from, to) -> Optional.empty();
 
     /**
@@ -17,7 +17,7 @@ public interface TakeSound {
      * @param take take number, from 1
      * @param from session time of the first sample
      * @param to session time after the last one
-     * @return what there is of it, with its own time; empty if it was not recorded
+     * @return the part that exists, with its own time; empty if it was not recorded
      * @throws ProblemException if the recording is there and cannot be read
      */
     Optional<AudioBlock> read(int take, StreamTime from, StreamTime to) throws ProblemException;

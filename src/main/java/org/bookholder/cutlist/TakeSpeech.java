@@ -10,20 +10,20 @@ import org.bookholder.session.Take;
 import org.bookholder.timing.StreamTime;
 
 /**
- * All that was said in one take, attempts and asides, to find the quiet between.
+ * Everything said in one take, attempts and asides, to find the silences in between.
  *
  * @param start where the take begins
  * @param end where it ends
- * @param spans when something was said, in order of their beginnings
+ * @param spans the stretches of speech, ordered by start
  */
 record TakeSpeech(StreamTime start, StreamTime end, List<Span> spans) {
-    /** The recogniser may let neighbouring words overlap by about this much. */
+    /** Recognised times of neighbouring words may overlap by about this much. */
     private static final StreamTime OVERLAP = StreamTime.ofSeconds(0.05);
 
     /**
-     * When something was said.
+     * A stretch of speech.
      *
-     * @param whole whether it was a line to its end, so that what comes next can be told from it
+     * @param whole whether it was a line read to its end, so that its end is reliable
      */
     record Span(StreamTime start, StreamTime end, boolean whole) {}
 
@@ -43,14 +43,14 @@ record TakeSpeech(StreamTime start, StreamTime end, List<Span> spans) {
                         .toList());
     }
 
-    /** Since when nothing was said before an attempt. */
+    /** Start of the silence before an attempt. */
     StreamTime quietBefore(Attempt attempt) {
         return lastBefore(attempt)
                 .map(s -> StreamTime.max(start, StreamTime.min(s.end(), attempt.start())))
                 .orElse(start);
     }
 
-    /** Whether what was said before an attempt was not a whole line. */
+    /** Whether the speech before an attempt was not a complete line. */
     boolean brokenOffBefore(Attempt attempt) {
         return lastBefore(attempt).filter(s -> !s.whole()).isPresent();
     }
@@ -62,7 +62,7 @@ record TakeSpeech(StreamTime start, StreamTime end, List<Span> spans) {
                 .max(Comparator.comparing(Span::end));
     }
 
-    /** Until when nothing is said after {@code attempt}. */
+    /** End of the silence after an attempt. */
     StreamTime quietAfter(Attempt attempt) {
         return spans.stream()
                 .filter(s -> !s.start().plus(OVERLAP).isBefore(attempt.end()))

@@ -1,5 +1,5 @@
 /**
- * A session to the cut: which attempt of each line to use, and where to cut. Begin with {@link
+ * Turns a session's state into the cut: which attempt of each line to use, and where to cut. Start at {@link
  * org.bookholder.cutlist.CutPlanner}.
  */
 @NullMarked

@@ -3,7 +3,7 @@ package org.bookholder.fatigue;
 import java.time.Duration;
 
 /**
- * Advice on a break, from one clock or from the evidence of stumbling.
+ * Advice on a break, based on one clock or on stumbling.
  *
  * @param reason what is measured
  * @param urgency how near the limit is
@@ -25,7 +25,7 @@ public record BreakAdvice(Reason reason, Urgency urgency, Duration left, String 
         STUMBLING
     }
 
-    /** How near a limit is. */
+    /** How urgent a break is. */
     public enum Urgency {
         /** Nothing to say. */
         NONE,

@@ -6,9 +6,9 @@ import org.bookholder.fatigue.BreakAdvice.Reason;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.timing.StreamTime;
 
-/** Whether the reader stumbles more, or reads at another pace, than at the session's start. */
+/** Judges whether the reader stumbles more, or reads at another pace, than at the session's start. */
 final class Evidence {
-    /** The least ratio of rates, and of paces, that is worth a word; twice that is due rather than coming. */
+    /** Ratio of fluff rates from which a break is advised as coming. */
     private static final double MORE = 1.5;
 
     private static final double MUCH_MORE = 2;
@@ -16,8 +16,8 @@ final class Evidence {
     private static final double MUCH_DRIFT = 0.25;
 
     /**
-     * How many standard deviations the two rates must lie apart, by the usual test of two proportions. Looked at once a
-     * line over a session, a lower bar would be crossed by chance.
+     * Least difference of the two rates in standard deviations, by the usual test of two proportions. The test runs
+     * once per line over a session, so a lower threshold would be crossed by chance.
      */
     private static final double SURE = 2.5;
 
@@ -47,7 +47,7 @@ final class Evidence {
         return now >= MUCH_MORE * then ? Urgency.DUE : Urgency.COMING;
     }
 
-    /** How far the rates lie apart, in standard deviations of their difference under the same rate. */
+    /** Difference of the rates, in standard deviations of that difference if both had the same true rate. */
     private static double deviations(StumbleTally recent, StumbleTally first) {
         double n = recent.spoken().words();
         double m = first.spoken().words();

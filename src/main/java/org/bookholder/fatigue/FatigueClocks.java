@@ -3,15 +3,15 @@ package org.bookholder.fatigue;
 import java.time.Duration;
 
 /**
- * The clocks that limits are held against. A rest (a hold, or the time between takes) counts only once it is over or
- * long enough: then it is a real break, and the clocks since the last break begin anew.
+ * The clocks that are compared with the limits. A rest (a hold, or the time between takes) that is long enough is a
+ * real break and resets the clocks that count since the last break; a shorter one is counted once it is over.
  *
  * @param reading reading time
  * @param onCamera time in takes, without holds
- * @param sinceBreak time since the last real break, without the rest that is going on
+ * @param sinceBreak time since the last real break, without the current rest
  * @param readingSinceBreak reading time since the last real break
- * @param rest the rest that is going on
- * @param rested whether there was a real break yet
+ * @param rest the current rest
+ * @param rested whether there has been a real break
  */
 public record FatigueClocks(
         Duration reading,
@@ -26,15 +26,15 @@ public record FatigueClocks(
 
     /** What the presenter is doing. */
     public enum Doing {
-        /** Reading aloud; asides are in it, for they load the voice as well. */
+        /** Reading aloud; includes asides, because they strain the voice as well. */
         READING,
-        /** On camera without reading: before the first word and after the last. */
+        /** On camera but not reading: before the first word and after the last. */
         STANDING_BY,
-        /** Resting: the take is held, or there is none. */
+        /** Resting: the take is held, or no take is running. */
         RESTING
     }
 
-    /** Time passed; {@code length} is not negative. */
+    /** Adds time; {@code length} is not negative. */
     public FatigueClocks advance(Duration length, Doing doing, FatigueLimits limits) {
         if (length.isZero()) {
             return this;
@@ -53,7 +53,7 @@ public record FatigueClocks(
                 start.rested);
     }
 
-    /** The clocks with the rest that is going on counted in, as if it were over now. */
+    /** The clocks with the current rest counted as if it ended now. */
     public FatigueClocks upToNow(FatigueLimits limits) {
         if (rest.compareTo(limits.recovery()) >= 0) {
             return START;

@@ -6,21 +6,21 @@ import java.time.Duration;
  * When a break is advised. Guidance that people set for themselves, never a medical claim; local work rules and
  * professional advice come first.
  *
- * @param voice reading since the last real break
- * @param screen time since the last real break
- * @param reading reading in the session
- * @param onCamera time on camera in the session
+ * @param voice limit of reading time since the last real break
+ * @param screen limit of time since the last real break
+ * @param reading limit of reading time in the session
+ * @param onCamera limit of time on camera in the session
  * @param realBreak the shortest rest that counts as a break
- * @param recovery a rest after which all clocks begin anew
+ * @param recovery a rest after which all clocks start again from zero
  */
 public record FatigueLimits(
         Limit voice, Limit screen, Limit reading, Limit onCamera, Duration realBreak, Duration recovery) {
     /**
-     * A limit and the ladder of warnings around it.
+     * A limit with its warning steps.
      *
-     * @param coming when it begins to be near
+     * @param coming time of the early warning
      * @param due the limit itself
-     * @param overdue when it is well past
+     * @param overdue time at which it is well exceeded
      */
     public record Limit(Duration coming, Duration due, Duration overdue) {
         /** Checks the order. */
@@ -31,12 +31,12 @@ public record FatigueLimits(
             }
         }
 
-        /** A limit by its three times in minutes. */
+        /** A limit from its three times in minutes. */
         public static Limit ofMinutes(long coming, long due, long overdue) {
             return new Limit(Duration.ofMinutes(coming), Duration.ofMinutes(due), Duration.ofMinutes(overdue));
         }
 
-        /** How near the limit is after {@code elapsed}. */
+        /** The urgency after {@code elapsed}. */
         public BreakAdvice.Urgency urgency(Duration elapsed) {
             if (elapsed.compareTo(overdue) >= 0) {
                 return BreakAdvice.Urgency.OVERDUE;

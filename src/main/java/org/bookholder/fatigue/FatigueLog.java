@@ -10,7 +10,7 @@ import org.bookholder.follow.model.Attempt;
 import org.bookholder.pace.PaceOfLine;
 import org.bookholder.timing.StreamTime;
 
-/** What is kept of a session to tell how tiring it is; grows by at most one entry a minute. Immutable. */
+/** The data from which a session's fatigue report is made; grows by at most one entry per minute. Immutable. */
 public final class FatigueLog {
     private final FatigueLimits limits;
     private final FatigueClocks clocks;
@@ -27,22 +27,22 @@ public final class FatigueLog {
         return new FatigueLog(limits, FatigueClocks.START, Stumbling.NONE);
     }
 
-    /** Time passed; {@code length} is not negative. */
+    /** Adds time; {@code length} is not negative. */
     public FatigueLog advance(Duration length, FatigueClocks.Doing doing) {
         return new FatigueLog(limits, clocks.advance(length, doing, limits), stumbling);
     }
 
-    /** An attempt was settled. */
+    /** Adds a settled attempt. */
     public FatigueLog plus(Attempt attempt, PaceOfLine pace) {
         return new FatigueLog(limits, clocks, stumbling.plus(attempt, pace));
     }
 
-    /** An attempt that was added before is taken back. */
+    /** Removes an attempt that was added before. */
     public FatigueLog minus(Attempt attempt, PaceOfLine pace) {
         return new FatigueLog(limits, clocks, stumbling.minus(attempt, pace));
     }
 
-    /** Where the session stands; {@code now} is the audio taken in. */
+    /** The report; {@code now} is the audio captured so far. */
     public FatigueReport report(StreamTime now) {
         FatigueClocks c = clocks.upToNow(limits);
         List<BreakAdvice> advice = Stream.of(
@@ -63,7 +63,7 @@ public final class FatigueLog {
                 advice);
     }
 
-    /** How many minutes have an entry. */
+    /** Number of minutes that have an entry. */
     int minutes() {
         return stumbling.minutes().size();
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Where the session stands against its fatigue limits. Guidance, never a medical claim.
+ * How the session compares with its fatigue limits. Guidance, never a medical claim.
  *
  * @param reading reading time in the session
  * @param onCamera time on camera in the session
@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param readingSinceBreak reading time since the last real break
  * @param fluffs restarts, misreads and broken-off lines per 100 words over the last ten minutes; NaN if too few words
  * @param baselineFluffs the same over the session's first twenty minutes; NaN if too few words
- * @param advice one entry for each reason, also where there is nothing to say, the most urgent first
+ * @param advice one entry for each reason, even with nothing to say, most urgent first
  */
 public record FatigueReport(
         Duration reading,
@@ -28,14 +28,14 @@ public record FatigueReport(
         advice = List.copyOf(advice);
     }
 
-    /** The advice that is worth showing: all but that with nothing to say. */
+    /** The advice that has something to say. */
     public List<BreakAdvice> warnings() {
         return advice.stream()
                 .filter(a -> a.urgency() != BreakAdvice.Urgency.NONE)
                 .toList();
     }
 
-    /** Time to the next break that voice or screen ask for; negative past it. */
+    /** Time until the next break for voice or screen is due; negative if overdue. */
     public Optional<Duration> toNextBreak() {
         return advice.stream()
                 .filter(a -> a.reason() == BreakAdvice.Reason.VOICE || a.reason() == BreakAdvice.Reason.SCREEN)

@@ -13,14 +13,14 @@ import org.bookholder.settings.Form.Field;
 import org.bookholder.settings.Setting;
 import org.bookholder.settings.SettingsText.Values;
 
-/** How limits are written by people: whole minutes, for most limits three of them with commas in between. */
+/** The limits as people write them: whole minutes; for most limits, three numbers separated by commas. */
 public final class LimitsForm {
-    /** A day: nobody reads for longer. */
+    /** A day, as an upper bound. */
     private static final int MOST_MINUTES = 24 * 60;
 
     private static final int STEPS = 3;
 
-    /** What can be set; a value is its minutes. */
+    /** All settings; each value is its minutes. */
     public static final Form<List<Duration>> FORM = new Form<>(
             "limit",
             List.of(
@@ -34,10 +34,10 @@ public final class LimitsForm {
     private LimitsForm() {}
 
     /**
-     * The limits that a text sets; what it leaves out, or sets wrongly, keeps its default.
+     * Reads limits; a setting that is missing or wrong keeps its default.
      *
      * @param source where the text comes from, for messages
-     * @param wrong where to add that break and recovery do not fit together
+     * @param wrong receives a problem if break and recovery do not fit together
      */
     public static FatigueLimits of(Values<List<Duration>> values, String source, List<ProblemException> wrong) {
         FatigueLimits defaults = FatigueLimits.defaults();
@@ -59,7 +59,7 @@ public final class LimitsForm {
                 recovery);
     }
 
-    /** The lines that read back as {@code limits}, with a comment on each. */
+    /** Writes {@code limits} as lines that can be read back, each with a comment. */
     public static List<String> lines(FatigueLimits limits) {
         Map<String, List<Duration>> all = Map.of(
                 "voice", steps(limits.voice()),

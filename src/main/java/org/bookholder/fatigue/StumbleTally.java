@@ -6,11 +6,11 @@ import org.bookholder.pace.PaceOfLine;
 import org.bookholder.pace.WordTally;
 
 /**
- * Words read and how often the reader stumbled over them. A fluff is an attempt that was broken off, whether the line
- * was then restarted or not, or misread.
+ * Words read, and how often the reader stumbled. A fluff is an attempt that was misread or broken off, whether or not
+ * the line was then restarted.
  *
  * @param spoken words read, and their time
- * @param fluffs how many attempts were fluffs
+ * @param fluffs number of attempts that were fluffs
  */
 record StumbleTally(WordTally spoken, long fluffs) {
     static final StumbleTally NONE = new StumbleTally(WordTally.NONE, 0);

@@ -7,12 +7,12 @@ import org.pcollections.HashTreePMap;
 import org.pcollections.PMap;
 
 /**
- * Stumbling over the session, minute by minute of its audio: at most one entry a minute, whatever is read in it.
+ * Stumbling in the session, by minute of its audio; at most one entry per minute.
  *
- * <p>The last ten minutes are held against the session's own first twenty, so that every reader is measured by
- * themselves; how often people stumble in reading aloud is not known well enough for a fixed limit.
+ * <p>The last ten minutes are compared with the session's own first twenty, so that readers are measured against
+ * themselves; how often people stumble when reading aloud is not known well enough for a fixed limit.
  *
- * @param minutes for each minute of audio what ended in it
+ * @param minutes for each minute of audio, the attempts that ended in it
  * @param baseline sum of the first twenty minutes
  */
 record Stumbling(PMap<Integer, StumbleTally> minutes, StumbleTally baseline) {
@@ -22,7 +22,7 @@ record Stumbling(PMap<Integer, StumbleTally> minutes, StumbleTally baseline) {
     static final int BASELINE_MINUTES = 20;
     static final int RECENT_MINUTES = 10;
 
-    /** The words below which a rate is not told: one fluff more or less must not be a percent. */
+    /** Fewest words for which a rate is given, so that one fluff more or less is not a whole per cent. */
     private static final int FEWEST_WORDS = 100;
 
     private static final long TICKS_PER_MINUTE = 60L * StreamTime.TICKS_PER_SECOND;
@@ -39,7 +39,7 @@ record Stumbling(PMap<Integer, StumbleTally> minutes, StumbleTally baseline) {
         return with(minute, at(minute).minus(tally), minute < BASELINE_MINUTES ? baseline.minus(tally) : baseline);
     }
 
-    /** The last ten minutes, the one that is running among them. */
+    /** The last ten minutes, including the current one. */
     StumbleTally recent(StreamTime now) {
         StumbleTally sum = StumbleTally.NONE;
         for (int back = 0; back < RECENT_MINUTES; back++) {
@@ -58,7 +58,7 @@ record Stumbling(PMap<Integer, StumbleTally> minutes, StumbleTally baseline) {
         return baseline.perHundred(FEWEST_WORDS);
     }
 
-    /** Whether the last ten minutes lie wholly after the first twenty and both hold enough words to compare. */
+    /** Whether the last ten minutes lie completely after the first twenty and both contain enough words to compare. */
     boolean comparable(StreamTime now) {
         return minute(now) >= BASELINE_MINUTES + RECENT_MINUTES - 1
                 && !Double.isNaN(recentRate(now))

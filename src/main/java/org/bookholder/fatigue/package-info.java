@@ -1,4 +1,4 @@
-/** Reading and on-camera time, and stumbling, to calm advice on breaks. */
+/** Turns reading time, on-camera time and stumbling into advice on breaks. */
 @NullMarked
 package org.bookholder.fatigue;
 

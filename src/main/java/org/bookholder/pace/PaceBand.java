@@ -1,8 +1,8 @@
 package org.bookholder.pace;
 
-/** Where the live pace lies against the target. */
+/** How the live pace compares with the target. */
 public enum PaceBand {
-    /** Too little to tell. */
+    /** Too little read to tell. */
     UNKNOWN("unknown"),
     /** Slower than the target by more than the tolerance. */
     SLOW("slow"),
@@ -11,7 +11,10 @@ public enum PaceBand {
     /** Faster than the target by more than the tolerance. */
     FAST("fast");
 
-    /** A band is left only when the pace has come back by this part of the tolerance, so that a cue does not waver. */
+    /**
+     * Hysteresis: a band is left only when the pace has returned by this fraction of the tolerance, so that the cue
+     * does not flicker.
+     */
     private static final double COME_BACK = 0.3;
 
     private final String label;
@@ -26,11 +29,11 @@ public enum PaceBand {
     }
 
     /**
-     * The band that follows on this one.
+     * The next band after this one.
      *
      * @param live words per minute, NaN if unknown
      * @param target words per minute
-     * @param tolerance part of the target
+     * @param tolerance allowed deviation as a fraction of the target
      */
     public PaceBand next(double live, double target, double tolerance) {
         if (Double.isNaN(live)) {

@@ -7,22 +7,22 @@ import org.pcollections.HashTreePMap;
 import org.pcollections.PMap;
 
 /**
- * What is kept of a session to tell its pace: running sums and the marks of the last seconds, so that its size and the
- * cost of a word do not grow with the session.
+ * The data from which a session's pace is computed: running sums and the marks of the last seconds. Neither its size
+ * nor the cost of a word grows with the session.
  *
- * <p>Reading time runs from a take's first word on, while the caller says that it does. The first word starts it and is
- * not counted: rates are of the words that came in the time between.
+ * <p>Reading time runs from a take's first word on, while the caller says so. The first word starts the clock and is
+ * not counted: a rate is words per time between words.
  *
  * @param rules how pace is measured
  * @param take number of the take, 0 before the first
- * @param begun whether the take's first word has come
+ * @param begun whether the take's first word has been read
  * @param clock reading time of the take
- * @param marks words of the take counted up to some moments of its reading time, of the last window and one before
- * @param takes for each take what was read in it
+ * @param marks counts of the take's words at moments of its reading time: those within the window, and one before
+ * @param takes what was read in each take
  * @param lesson sum of {@code takes}
  * @param articulated words of settled attempts and their time without pauses
- * @param band where the live pace lies against the target
- * @param figure the live pace on show
+ * @param band how the live pace compares with the target
+ * @param figure the displayed live pace
  */
 public record PaceLog(
         PaceRules rules,
@@ -39,7 +39,7 @@ public record PaceLog(
      * A count of words.
      *
      * @param clock reading time of the take
-     * @param words counted in the take by then
+     * @param words words counted in the take by then
      */
     record Mark(StreamTime clock, long words) {}
 
@@ -63,17 +63,17 @@ public record PaceLog(
                 SteadyFigure.NONE);
     }
 
-    /** A take begins, or ends: there is no live pace until words have been read in a take. */
+    /** Call when a take begins or ends: there is no live pace until words have been read in the take. */
     public PaceLog takeChanged(int number) {
         return with(number, false, StreamTime.ZERO, List.of(), takes, lesson, articulated);
     }
 
-    /** Reading time passed. */
+    /** Adds reading time. */
     public PaceLog advance(StreamTime length) {
         return begun ? with(take, true, clock.plus(length), marks, takes, lesson, articulated) : this;
     }
 
-    /** Words were read by now. */
+    /** Adds words read by now. */
     public PaceLog read(int words) {
         if (words <= 0) {
             return this;
@@ -87,22 +87,22 @@ public record PaceLog(
                 take, true, clock, marked(after.words()), takes.plus(take, after), change(before, after), articulated);
     }
 
-    /** What was read in a take is now known exactly. */
+    /** Replaces the estimate for a take by the exact figures. */
     public PaceLog settle(int number, WordTally exact) {
         return with(take, begun, clock, marks, takes.plus(number, exact), change(taken(number), exact), articulated);
     }
 
-    /** An attempt was settled. */
+    /** Adds a settled attempt. */
     public PaceLog plus(PaceOfLine attempt) {
         return with(take, begun, clock, marks, takes, lesson, articulated.plus(attempt.articulated()));
     }
 
-    /** An attempt that was added before is taken back. */
+    /** Removes an attempt that was added before. */
     public PaceLog minus(PaceOfLine attempt) {
         return with(take, begun, clock, marks, takes, lesson, articulated.minus(attempt.articulated()));
     }
 
-    /** With the band and the figure on show brought up to date. */
+    /** The same with the band and the displayed figure brought up to date. */
     public PaceLog shown(int target) {
         double live = live();
         PaceBand nextBand = band.next(live, target, rules.tolerance());
@@ -113,7 +113,7 @@ public record PaceLog(
     }
 
     /**
-     * The pace now.
+     * The current pace.
      *
      * @param before spoken words before the reading position
      * @param total spoken words of the script
@@ -143,7 +143,7 @@ public record PaceLog(
         return WordTally.of(words, clock.since(from)).perMinute(rules.fewest());
     }
 
-    /** The marks with a new one, without those that no window reaches back to any more. */
+    /** The marks with a new one added and those that are too old removed. */
     private List<Mark> marked(long words) {
         StreamTime from = clock.since(rules.window());
         List<Mark> kept = new ArrayList<>(marks.size() + 1);

@@ -10,13 +10,13 @@ import org.bookholder.timing.StreamTime;
 /**
  * How fast one attempt at a line was read.
  *
- * @param spoken the words read, as spoken, and the time from the attempt's start to its end: speaking rate
- * @param articulated the words whose times are known, and that time without the pauses: articulation rate
+ * @param spoken the spoken words, and the time from the attempt's start to its end; gives the speaking rate
+ * @param articulated the words whose times are known, and their time without pauses; gives the articulation rate
  */
 public record PaceOfLine(WordTally spoken, WordTally articulated) {
     /**
-     * Measures an attempt. Words read are those of the line up to its end, or up to the last one heard if the attempt is
-     * incomplete, without the dropped ones; a word swapped for another was read.
+     * Measures an attempt. The words that count as read are those of the line up to its end (up to the last one heard
+     * if the attempt is incomplete), without dropped ones; a word swapped for another counts as read.
      *
      * @param line the script's line
      * @param attempt an attempt at it

@@ -3,15 +3,15 @@ package org.bookholder.pace;
 import org.bookholder.timing.StreamTime;
 
 /**
- * How fast the lesson is read. Rates are in spoken words per minute; NaN while there is too little to tell.
+ * How fast the lesson is read. Rates are in spoken words per minute; NaN while too little has been read.
  *
- * @param live over the last 20 s, pauses included, holds and asides excluded
- * @param lesson over the lesson so far, likewise
- * @param articulation over the lesson so far with pauses of 250 ms and more left out
- * @param projected running time of the whole lesson, at what has been read so far and the rest as in {@code left}
- * @param left time for the words that are left, at a blend of target and measured pace
- * @param band where the live pace lies against the target; wavers less than the pace does
- * @param figure the live pace as a steady figure for show
+ * @param live rate over the last 20 s, pauses included, holds and asides excluded
+ * @param lesson rate over the lesson so far, likewise
+ * @param articulation rate over the lesson so far, without pauses of 250 ms and more
+ * @param projected running time of the whole lesson: time so far plus {@code left}
+ * @param left time for the remaining words, at a blend of target and measured pace
+ * @param band how the live pace compares with the target; changes less often than the pace
+ * @param figure the live pace as a steady figure for display
  */
 public record PaceReading(
         double live,

@@ -5,14 +5,14 @@ import org.bookholder.timing.StreamTime;
 /**
  * How pace is measured and shown.
  *
- * @param window the time that the live pace looks back over
+ * @param window the length of time over which the live pace is measured
  * @param pause the shortest silence that the articulation rate leaves out; 250 ms is the usual lower limit (the
  *     literature uses 100 to 1000 ms: De Jong and Bosker 2013)
- * @param fewest the words that there must be before a rate is told, 1 or more
- * @param prior the words for which the target pace counts in the blend with the measured pace, 1 or more
- * @param tolerance how far from the target the live pace may lie and still be on pace, as a part of the target, above 0
- *     and below 1
- * @param step what the pace on show is rounded to, in words per minute, above 0
+ * @param fewest fewest words for which a rate is given, 1 or more
+ * @param prior weight of the target pace, in words, in the blend with the measured pace, 1 or more
+ * @param tolerance how far the live pace may differ from the target and still be on pace, as a fraction of the target,
+ *     above 0 and below 1
+ * @param step rounding of the displayed pace in words per minute, above 0
  */
 public record PaceRules(StreamTime window, StreamTime pause, int fewest, int prior, double tolerance, double step) {
     /** Checks the ranges. */
@@ -31,7 +31,7 @@ public record PaceRules(StreamTime window, StreamTime pause, int fewest, int pri
         }
     }
 
-    /** 20 s, 250 ms, 8 words, 100 words, a tenth, 5 words per minute. */
+    /** The defaults: 20 s, 250 ms, 8 words, 100 words, a tenth, 5 words per minute. */
     public static PaceRules defaults() {
         return new PaceRules(StreamTime.ofSeconds(20), StreamTime.ofSeconds(0.25), 8, 100, 0.1, 5);
     }

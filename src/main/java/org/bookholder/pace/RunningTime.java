@@ -2,7 +2,7 @@ package org.bookholder.pace;
 
 import org.bookholder.timing.StreamTime;
 
-/** Words to time: how long a script runs. */
+/** Converts words to running time. */
 public final class RunningTime {
     private static final double SECONDS_PER_MINUTE = 60;
 
@@ -22,12 +22,12 @@ public final class RunningTime {
     }
 
     /**
-     * A pace to foretell with: that of the words read so far and {@code prior} more words at the target pace. At first
-     * it is the target; as words come in it moves to what is measured, in harmonic mean, so that times add up.
+     * The pace for predictions: that of the words read so far plus {@code prior} words at the target pace. It starts at
+     * the target and approaches the measured pace as words are read. The mean is harmonic, so that times add up.
      *
      * @param read words read so far and their time
-     * @param target words per minute
-     * @param prior how many words the target counts for, 1 or more
+     * @param target target words per minute
+     * @param prior weight of the target in words, 1 or more
      */
     public static double blend(WordTally read, double target, int prior) {
         return read.plus(WordTally.of(prior, of(prior, target))).perMinute();

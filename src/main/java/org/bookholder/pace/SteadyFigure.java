@@ -1,23 +1,23 @@
 package org.bookholder.pace;
 
 /**
- * A figure on show that does not flicker between two values: it stays until the measured value is clearly nearer to
- * another one.
+ * A displayed figure that does not flicker between two values: it changes only when the measured value is clearly
+ * closer to another one.
  *
- * @param shown the figure on show, a multiple of the step; NaN if there is none
+ * @param shown the displayed figure, a multiple of the step; NaN if there is none
  */
 public record SteadyFigure(double shown) {
-    /** No figure on show. */
+    /** No figure. */
     public static final SteadyFigure NONE = new SteadyFigure(Double.NaN);
 
-    /** How far the value must lie from the figure on show, in steps; rounding alone would change at 0.5. */
+    /** The figure changes when the value is this far from it, in steps; plain rounding would change at 0.5. */
     private static final double LEAVES_AT = 0.8;
 
     /**
-     * The figure that follows on this one.
+     * The next figure after this one.
      *
-     * @param value the measured value; NaN takes the figure away
-     * @param step what figures are multiples of, above 0
+     * @param value the measured value; NaN removes the figure
+     * @param step figures are multiples of this, above 0
      */
     public SteadyFigure next(double value, double step) {
         if (Math.abs(value - shown) <= LEAVES_AT * step) {

@@ -7,7 +7,7 @@ import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.timing.StreamTime;
 
-/** The reading time of a whole take, once all of it is settled. */
+/** The reading time of a whole take, once it is settled completely. */
 public final class TakeTime {
     private TakeTime() {}
 
@@ -20,8 +20,8 @@ public final class TakeTime {
     public record Span(StreamTime start, StreamTime end) {}
 
     /**
-     * The time from the first attempt's start to the last one's end, pauses included, without holds and asides; those
-     * may overlap each other.
+     * The time from the first attempt's start to the last one's end, including pauses but not holds and asides. Holds
+     * and asides may overlap each other.
      */
     public static StreamTime of(List<Attempt> attempts, List<Aside> asides, List<Span> holds) {
         if (attempts.isEmpty()) {

@@ -8,16 +8,16 @@ import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
 
 /**
- * A script's spoken words counted once, so that asking for a count takes the same time in a script of any length.
+ * Counts a script's spoken words once, so that later look-ups take the same time in a script of any length.
  *
- * <p>What is counted are words as spoken, by the preferred spoken form: "1999" counts as the three words "nineteen
- * ninety nine".
+ * <p>Words are counted as spoken, by the preferred spoken form: "1999" counts as the three words "nineteen ninety
+ * nine".
  */
 public final class WordCounts {
     private final List<ScriptLine> lines;
-    /** For each line, the index in {@link #before} of its first word; then the index of the end. */
+    /** For each line, the index in {@link #before} of its first word; the last entry is the end. */
     private final int[] first;
-    /** For each word of the script, the spoken words before it; then all of them. */
+    /** For each word of the script, the number of spoken words before it; the last entry is the total. */
     private final int[] before;
 
     private WordCounts(List<ScriptLine> lines, int[] first, int[] before) {
@@ -42,12 +42,12 @@ public final class WordCounts {
         return new WordCounts(lines, first, before);
     }
 
-    /** The words that one written word is spoken as. */
+    /** Number of spoken words for one written word. */
     static int spoken(ScriptWord word) {
         return word.spoken().get(0).size();
     }
 
-    /** How many lines there are. */
+    /** Number of lines. */
     public int lines() {
         return lines.size();
     }
@@ -57,12 +57,12 @@ public final class WordCounts {
         return lines.get(number - 1);
     }
 
-    /** The spoken words of the whole script. */
+    /** Number of spoken words in the script. */
     public int total() {
         return before[before.length - 1];
     }
 
-    /** The spoken words before a position; all of them at the end. */
+    /** Number of spoken words before a position; at the end, the total. */
     public int before(ReadingPosition position) {
         if (position.line() > lines.size()) {
             return total();

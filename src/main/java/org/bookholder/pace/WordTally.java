@@ -3,7 +3,7 @@ package org.bookholder.pace;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Words and the time they took. Whole numbers, so that what is taken away again leaves no trace.
+ * Words and the time they took. Whole numbers, so that subtracting what was added restores the exact value.
  *
  * @param words spoken words
  * @param ticks time in ticks of {@link StreamTime}
@@ -19,7 +19,7 @@ public record WordTally(long words, long ticks) {
         return new WordTally(words, time.ticks());
     }
 
-    /** Both together. */
+    /** The sum of both. */
     public WordTally plus(WordTally other) {
         return new WordTally(words + other.words, ticks + other.ticks);
     }

@@ -1,4 +1,4 @@
-/** Words and their times to words per minute; arithmetic without state outside the values. */
+/** Computes words per minute from words and their times; no state outside the values. */
 @NullMarked
 package org.bookholder.pace;
 

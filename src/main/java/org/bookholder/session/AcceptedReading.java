@@ -5,19 +5,21 @@ import java.util.Optional;
 import org.bookholder.follow.model.Deviation;
 
 /**
- * A word that was read right although the recogniser heard something else: evidence about the recogniser, so that the
- * same is not called again.
+ * A word that was read correctly although the recogniser heard something else. It is remembered so that the same
+ * mistake is not reported again.
  *
- * <p>A swap is known again in every line, by the two words. That nothing or something more was heard says little of other
- * lines, where the same word may really be left out or put in; so that is known again in its own line only.
+ * <p>A swap is recognised again in every line, by its two words. A missing or added word is recognised again only in
+ * its own line, because in another line the same word may really be missing or added.
  *
- * @param line the line, from 1; 0 for a swap, in whatever line
+ * @param line the line, from 1; 0 for a swap, which applies to every line
  * @param written the script's word in lower case, empty for an added one
  * @param said what was heard in lower case, empty for a dropped one
- * @param kind what was called
+ * @param kind the kind of deviation that was reported
  */
 public record AcceptedReading(int line, String written, String said, Deviation.Kind kind) {
-    /** What is learned from a call that was wrong; nothing if the recogniser could not say what it heard. */
+    /**
+     * What to remember of a deviation that was reported wrongly; empty if the recogniser could not tell what it heard.
+     */
     static Optional<AcceptedReading> from(int line, Deviation call) {
         boolean swap = call.kind() == Deviation.Kind.SWAPPED;
         if (swap && (call.written().isEmpty() || call.said().isEmpty())) {
@@ -26,7 +28,7 @@ public record AcceptedReading(int line, String written, String said, Deviation.K
         return Optional.of(of(swap ? 0 : line, call));
     }
 
-    /** As {@code call} in {@code line} would be remembered. */
+    /** The form in which a deviation in a line would be remembered. */
     static AcceptedReading of(int line, Deviation call) {
         return new AcceptedReading(
                 call.kind() == Deviation.Kind.SWAPPED ? 0 : line,

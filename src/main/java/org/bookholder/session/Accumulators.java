@@ -8,14 +8,14 @@ import org.bookholder.pace.WordCounts;
 import org.bookholder.script.model.Script;
 
 /**
- * Running sums that make an event cost the same however long the script and the session.
+ * Running sums, so that the cost of an event does not grow with the script or the session.
  *
  * @param counts the script's words
  * @param pace sums for the pace
  * @param fatigue sums for the fatigue report
- * @param heard what was heard of all lines, without what people decided
+ * @param heard what was heard of all lines, without people's decisions
  * @param unjudged what the program failed to judge
- * @param revision how many events were applied
+ * @param revision number of events applied
  */
 record Accumulators(
         WordCounts counts, PaceLog pace, FatigueLog fatigue, LineIndex heard, UnjudgedLines unjudged, long revision) {

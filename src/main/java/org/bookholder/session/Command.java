@@ -1,10 +1,10 @@
 package org.bookholder.session;
 
-/** What a person asks of a session, from the reading window, the terminal or the desk. */
+/** Something a person asks of a session, from the reading window, the terminal or the desk. */
 public sealed interface Command permits TakeCommand, NoteCommand {
-    /** Has {@code handler} do what is asked. */
+    /** Calls the handler's method for this command. */
     void to(Handler handler);
 
-    /** Does everything that can be asked of a running session. */
+    /** Carries out all commands of a running session. */
     interface Handler extends TakeCommand.Handler, NoteCommand.Handler {}
 }

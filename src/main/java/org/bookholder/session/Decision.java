@@ -3,23 +3,23 @@ package org.bookholder.session;
 import org.bookholder.timing.StreamTime;
 
 /**
- * What was decided on a line in the review.
+ * A decision about a line in the review.
  *
- * @param choice what is to become of it
- * @param take the take of the attempt that it is about, from 1; 0 if it is about none
- * @param ordinal that attempt's number within its take, from 1; 0 if it is about none
- * @param at audio taken in when it was decided
+ * @param choice what should happen to the line
+ * @param take take of the attempt that it concerns, from 1; 0 if it concerns none
+ * @param ordinal number of that attempt within its take, from 1; 0 if it concerns none
+ * @param at audio captured when it was made
  */
 public record Decision(Choice choice, int take, int ordinal, StreamTime at) {
-    /** What can become of a line. */
+    /** What can be decided about a line. */
     public enum Choice {
-        /** It is to be read once more. */
+        /** The line should be read again. */
         RECORD_AGAIN("record again"),
         /** The attempt is used as it is. */
         KEEP("keep"),
-        /** The attempt is used and mended by the editor. */
+        /** The attempt is used, and the editor fixes it. */
         FIX_IN_EDIT("fix in the edit"),
-        /** The attempt was read right; what was heard amiss was the recogniser's fault. */
+        /** The attempt was read correctly; the recogniser was wrong. */
         NOT_A_FAULT("not a fault");
 
         private final String label;

@@ -4,11 +4,11 @@ import org.bookholder.follow.model.FollowState;
 import org.bookholder.follow.model.ReadingPosition;
 
 /**
- * Where reading stands.
+ * The reading position.
  *
- * @param position the word to be read next
+ * @param position the next word to read
  * @param mover who or what moved it there
- * @param certainty how sure the follower is
+ * @param certainty how certain the follower is
  */
 public record Following(ReadingPosition position, Mover mover, FollowState certainty) {
     static Following from(ReadingPosition position) {

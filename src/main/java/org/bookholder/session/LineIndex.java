@@ -15,12 +15,12 @@ import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
 /**
- * The notes of all lines, kept so that changing one costs the same in a script of any length.
+ * The notes of all lines. Changing one costs the same in a script of any length.
  *
  * @param lines notes in script order
- * @param where for each take the lines of its attempts, by ordinal
+ * @param where for each take, the lines of its attempts by ordinal
  * @param furthest the last line that has an attempt, 0 if none has
- * @param leftOut lines that the voice jumped over, for as long as their take has not settled
+ * @param leftOut lines that the voice jumped over in a take that is not settled yet
  */
 record LineIndex(
         PVector<LineNotes> lines, PMap<Integer, PMap<Integer, Integer>> where, int furthest, PSet<Integer> leftOut) {
@@ -34,7 +34,7 @@ record LineIndex(
                 HashTreePSet.empty());
     }
 
-    /** The attempt known under this take and ordinal, or an empty list. */
+    /** The attempt with this take and ordinal, as a list; empty if there is none. */
     List<Attempt> attempt(int take, int ordinal) {
         Integer line = ordinals(where, take).get(ordinal);
         return line == null
@@ -44,14 +44,14 @@ record LineIndex(
                         .toList();
     }
 
-    /** All attempts of a take, in no certain order. */
+    /** All attempts of a take, in no particular order. */
     List<Attempt> attempts(int take) {
         return ordinals(where, take).keySet().stream()
                 .flatMap(o -> attempt(take, o).stream())
                 .toList();
     }
 
-    /** With an attempt of which none is known under the same take and ordinal. */
+    /** Adds an attempt; there must be none with the same take and ordinal. */
     LineIndex with(Attempt attempt) {
         int line = attempt.line();
         if (line < 1 || line > lines.size()) {
@@ -64,7 +64,7 @@ record LineIndex(
                 leftOut);
     }
 
-    /** Without attempts that are known. */
+    /** Removes attempts, all of which must be present. */
     LineIndex without(Collection<Attempt> attempts) {
         PVector<LineNotes> notes = lines;
         PMap<Integer, PMap<Integer, Integer>> places = where;
@@ -80,8 +80,8 @@ record LineIndex(
     }
 
     /**
-     * With the voice having jumped from one line to another: those between were left out, and after a jump back those
-     * from its goal on are yet to be read.
+     * Notes that the voice jumped from one line to another. The lines between count as left out; after a jump back, the
+     * lines from its target on are still to be read and no longer count as left out.
      */
     LineIndex jumped(int from, int to) {
         PSet<Integer> left = leftOut;
@@ -96,18 +96,18 @@ record LineIndex(
         return replaced(lines, where, furthest, left);
     }
 
-    /** With no line known to be left out beyond what the attempts tell. */
+    /** Forgets the lines left out; from now on only the attempts count. */
     LineIndex noneLeftOut() {
         return replaced(lines, where, furthest, HashTreePSet.empty());
     }
 
-    /** With a mark; one past the last line is of the last line. */
+    /** Adds a mark; a mark past the last line belongs to the last line. */
     LineIndex marked(StreamTime at, int line, String note) {
         int index = Math.min(line, lines.size()) - 1;
         return new LineIndex(lines.with(index, lines.get(index).marked(at, note)), where, furthest, leftOut);
     }
 
-    /** The same notes for the lines of a changed script, of which there are {@code count}. */
+    /** The same notes for a changed script with {@code count} lines. */
     LineIndex renumbered(Renumbering change, int count) {
         LineIndex fresh = blank(count);
         PVector<LineNotes> notes = fresh.lines;

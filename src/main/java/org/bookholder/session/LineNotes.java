@@ -9,17 +9,17 @@ import org.bookholder.follow.model.Outcome;
 import org.bookholder.timing.StreamTime;
 
 /**
- * What is known of one line.
+ * Everything known about one line.
  *
  * @param line line number, from 1
- * @param outcome that of the best attempt; where none is complete, incomplete; where there is none, skipped; where none is
- *     complete and the program failed to judge what was read, not judged
- * @param reached whether the reading came to it or past it
- * @param attempts in order of time
- * @param best the last complete and clean attempt; where none is clean, the last complete one
+ * @param outcome outcome of the best attempt; incomplete if no attempt is complete; skipped if there is no attempt; not
+ *     judged if no attempt is complete and the program failed to judge what was read
+ * @param reached whether the reading has reached or passed it
+ * @param attempts its attempts in order of time
+ * @param best the last complete and clean attempt; if none is clean, the last complete one
  * @param marks notes of people who marked it as a pickup by hand
- * @param lastMark when it was last marked; a clean attempt that begins later answers the marks
- * @param decision what was decided on it in the review
+ * @param lastMark when it was last marked; a clean attempt that begins later settles the marks
+ * @param decision the decision about it in the review
  */
 public record LineNotes(
         int line,
@@ -39,7 +39,7 @@ public record LineNotes(
         marks = List.copyOf(marks);
     }
 
-    /** Nothing known. */
+    /** A line about which nothing is known. */
     static LineNotes unread(int line) {
         return new LineNotes(
                 line,
@@ -52,7 +52,7 @@ public record LineNotes(
                 Optional.empty());
     }
 
-    /** Whether the line is to be recorded again. */
+    /** Whether the line should be recorded again. */
     public boolean pickup() {
         if (decision.isPresent()) {
             return !decision.get().settles() && !answers(decision.get().at());
@@ -60,30 +60,33 @@ public record LineNotes(
         return marked() || (reached && outcome != Outcome.CLEAN);
     }
 
-    /** Whether someone marked it, and since then no clean attempt has begun and nothing was decided. */
+    /** Whether someone marked it, with no decision about it and no clean attempt begun since. */
     public boolean marked() {
         return !marks.isEmpty()
                 && decision.isEmpty()
                 && !lastMark.filter(this::answers).isPresent();
     }
 
-    /** Whether the best attempt is used whatever was heard amiss in it, because someone has decided so. */
+    /** Whether someone decided to use the best attempt in spite of any errors heard in it. */
     public boolean kept() {
         return decision.filter(Decision::settles).isPresent();
     }
 
-    /** Whether that was decided on it. */
+    /** Whether the decision about it is this choice. */
     public boolean decidedTo(Decision.Choice choice) {
         return decision.filter(made -> made.choice() == choice).isPresent();
     }
 
-    /** Whether a clean attempt has begun since. */
+    /** Whether a clean attempt has begun since this time. */
     private boolean answers(StreamTime asked) {
         return outcome == Outcome.CLEAN
                 && best.filter(b -> asked.isBefore(b.start())).isPresent();
     }
 
-    /** The same with other attempts and what was decided on them; for what was heard and is not decided on yet. */
+    /**
+     * The same with other attempts and a decision applied to them. Call it on notes of what was heard, to which no
+     * decision was applied yet.
+     */
     LineNotes ruled(List<Attempt> seen, Optional<Decision> ruling) {
         LineNotes judged = judged(seen);
         Optional<Attempt> chosen = ruling.filter(Decision::settles).flatMap(d -> chosen(seen, d));
@@ -114,14 +117,14 @@ public record LineNotes(
         return a.take() == b.take() && a.ordinal() == b.ordinal();
     }
 
-    /** The same notes of the same line under another number. */
+    /** The same notes under the line's new number. */
     LineNotes movedTo(int number) {
         List<Attempt> moved = attempts.stream().map(a -> a.withLine(number)).toList();
         return new LineNotes(
                 number, outcome, reached, moved, best.map(a -> a.withLine(number)), marks, lastMark, decision);
     }
 
-    /** The same, but that the program failed to judge what was read of it. */
+    /** The same, with the outcome "not judged". */
     LineNotes notJudged() {
         return new LineNotes(line, Outcome.NOT_JUDGED, true, attempts, best, marks, lastMark, decision);
     }
@@ -144,7 +147,7 @@ public record LineNotes(
         return judged(more);
     }
 
-    /** The attempt that tells what became of the line: the best, else the last; empty if it was never tried. */
+    /** The attempt that decides the line's outcome: the best one, or else the last; empty if it was never tried. */
     public Optional<Attempt> telling() {
         return best.or(() -> attempts.stream().reduce((a, b) -> b));
     }

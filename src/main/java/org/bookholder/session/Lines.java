@@ -6,19 +6,19 @@ import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
 /**
- * What is known of the lines, and what was said between them.
+ * Everything known about the lines, and what was said between them.
  *
  * @param all the notes of each line, in script order
- * @param asides in order of time
+ * @param asides the asides in order of time
  */
 public record Lines(PVector<LineNotes> all, PVector<Aside> asides) {
-    /** Lines made by hand, to show. */
+    /** Lines made by hand, for display. */
     public static Lines of(List<LineNotes> all) {
         return new Lines(TreePVector.from(all), TreePVector.empty());
     }
 
     /**
-     * What is known of a line.
+     * The notes of a line.
      *
      * @param line line number, from 1 to {@link #count}
      */
@@ -26,7 +26,7 @@ public record Lines(PVector<LineNotes> all, PVector<Aside> asides) {
         return all.get(line - 1);
     }
 
-    /** How many lines the script has. */
+    /** Number of lines in the script. */
     public int count() {
         return all.size();
     }

@@ -2,7 +2,7 @@ package org.bookholder.session;
 
 /** Who or what moved the reading position. */
 public enum Mover {
-    /** The voice, followed. */
+    /** The voice, through following. */
     VOICE,
     /** The steady glide at the target pace. */
     STEADY,

@@ -3,12 +3,12 @@ package org.bookholder.session;
 import org.bookholder.timing.StreamTime;
 
 /**
- * What a person noted on a line.
+ * A person's note on a line.
  *
- * @param at audio taken in when it was noted
+ * @param at audio captured when it was written
  * @param line line number, from 1
- * @param text what was written; may be empty if the line was marked
- * @param by who noted it
- * @param pickup whether the line was marked as a pickup with it
+ * @param text the note; may be empty if the line was marked
+ * @param by who wrote it
+ * @param pickup whether it also marks the line as a pickup
  */
 public record Note(StreamTime at, int line, String text, Person by, boolean pickup) {}

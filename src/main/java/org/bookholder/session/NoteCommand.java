@@ -1,8 +1,8 @@
 package org.bookholder.session;
 
-/** What a person asks to be noted or decided, in a running session or in its review. */
+/** A request to note or decide something, in a running session or in its review. */
 public sealed interface NoteCommand extends Command {
-    /** Has {@code handler} note it. */
+    /** Calls the handler's method for this command. */
     void note(Handler handler);
 
     @Override
@@ -10,16 +10,16 @@ public sealed interface NoteCommand extends Command {
         note(handler);
     }
 
-    /** Notes what is asked. */
+    /** Carries out the commands. */
     interface Handler {
-        /** Does {@link MarkPickup}. */
+        /** Carries out {@link MarkPickup}. */
         void markPickup(int line, String note);
 
-        /** Does {@link Add}. */
+        /** Carries out {@link Add}. */
         void add(Remark remark);
     }
 
-    /** Note the line as a pickup. */
+    /** Mark the line as a pickup. */
     record MarkPickup(int line, String note) implements NoteCommand {
         @Override
         public void note(NoteCommand.Handler handler) {
@@ -27,7 +27,7 @@ public sealed interface NoteCommand extends Command {
         }
     }
 
-    /** Add something to the session. */
+    /** Add a remark to the session. */
     record Add(Remark remark) implements NoteCommand {
         @Override
         public void note(NoteCommand.Handler handler) {

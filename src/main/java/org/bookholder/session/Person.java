@@ -2,9 +2,9 @@ package org.bookholder.session;
 
 /** Who said or did something. */
 public enum Person {
-    /** Whoever reads, at the reading window. */
+    /** The person who reads, at the reading window. */
     PRESENTER("presenter"),
-    /** Whoever watches, at the desk. */
+    /** The person who watches, at the desk. */
     PRODUCER("producer");
 
     private final String label;

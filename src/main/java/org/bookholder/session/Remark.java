@@ -6,37 +6,37 @@ import org.bookholder.timing.StreamTime;
 
 /** What a person at the desk adds to a session: notes, words to the presenter, breaks and decisions. */
 public sealed interface Remark {
-    /** Tells {@code handler} what was added. */
+    /** Calls the handler's method for this remark. */
     void to(Handler handler);
 
-    /** Who is told what was added. */
+    /** Receives remarks by kind. */
     interface Handler {
-        /** Told of {@link Noted}. */
+        /** Receives {@link Noted}. */
         void noted(Noted remark);
 
-        /** Told of {@link Told}. */
+        /** Receives {@link Told}. */
         void told(Told remark);
 
-        /** Told of {@link BreakBegan}. */
+        /** Receives {@link BreakBegan}. */
         void breakBegan(BreakBegan remark);
 
-        /** Told of {@link BreakOver}. */
+        /** Receives {@link BreakOver}. */
         void breakOver(BreakOver remark);
 
-        /** Told of {@link Decided}. */
+        /** Receives {@link Decided}. */
         void decided(Decided remark);
 
-        /** Told of {@link Bounded}. */
+        /** Receives {@link Bounded}. */
         void bounded(Bounded remark);
 
-        /** Told of {@link Undone}. */
+        /** Receives {@link Undone}. */
         void undone(Undone remark);
 
-        /** Told of {@link Carried}. */
+        /** Receives {@link Carried}. */
         void carried(Carried remark);
     }
 
-    /** A note on a line, from 1, which with {@code pickup} is marked as a pickup, too. */
+    /** A note on a line, from 1; {@code pickup} also marks the line as a pickup. */
     record Noted(int line, String text, boolean pickup) implements Remark {
         @Override
         public void to(Handler handler) {
@@ -44,7 +44,7 @@ public sealed interface Remark {
         }
     }
 
-    /** A short message to the presenter; an empty one takes the last one back. */
+    /** A short message to the presenter; an empty one withdraws the last one. */
     record Told(String text) implements Remark {
         @Override
         public void to(Handler handler) {
@@ -52,7 +52,7 @@ public sealed interface Remark {
         }
     }
 
-    /** A break began, at that time of day. */
+    /** A break began at this time of day. */
     record BreakBegan(Instant when) implements Remark {
         @Override
         public void to(Handler handler) {
@@ -60,7 +60,7 @@ public sealed interface Remark {
         }
     }
 
-    /** The break is over, at that time of day. */
+    /** The break ended at this time of day. */
     record BreakOver(Instant when) implements Remark {
         @Override
         public void to(Handler handler) {
@@ -69,11 +69,11 @@ public sealed interface Remark {
     }
 
     /**
-     * A line was decided on; replaces what was decided before.
+     * A decision about a line; it replaces an earlier one.
      *
      * @param line line number, from 1
-     * @param choice what is to become of it
-     * @param take take of the attempt it is about, 0 for none
+     * @param choice what should happen to the line
+     * @param take take of the attempt it concerns, 0 for none
      * @param ordinal number of that attempt within its take, 0 for none
      */
     record Decided(int line, Decision.Choice choice, int take, int ordinal) implements Remark {
@@ -83,7 +83,7 @@ public sealed interface Remark {
         }
     }
 
-    /** Someone has heard where an attempt begins and ends. */
+    /** Someone has set by ear where an attempt begins and ends. */
     record Bounded(int take, int ordinal, StreamTime start, StreamTime end) implements Remark {
         @Override
         public void to(Handler handler) {
@@ -91,7 +91,7 @@ public sealed interface Remark {
         }
     }
 
-    /** The last {@link Decided} or {@link Bounded} that still holds is taken back. */
+    /** Undoes the last {@link Decided} or {@link Bounded} that still holds. */
     record Undone() implements Remark {
         @Override
         public void to(Handler handler) {
@@ -99,7 +99,7 @@ public sealed interface Remark {
         }
     }
 
-    /** What was learned in earlier sessions of the same course. */
+    /** Accepted readings carried over from earlier sessions of the same course. */
     record Carried(List<AcceptedReading> readRight) implements Remark {
         /** Copies the list. */
         public Carried {

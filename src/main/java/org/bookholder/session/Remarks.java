@@ -13,9 +13,10 @@ import org.pcollections.TreePVector;
  *
  * @param notes notes and marks in the order in which they were made
  * @param message the last message to the presenter
- * @param breakSince time of day at which the break that is going on began
- * @param rulings what was ruled on lines and attempts, of no interest to views: lines have it laid over them
- * @param before the rulings before the last one, and so on
+ * @param breakSince time of day at which the current break began; empty if there is none
+ * @param rulings decisions about lines and attempts; views need not look at them, because the lines already include
+ *     them
+ * @param before earlier states of the rulings, for undo
  */
 public record Remarks(
         PVector<Note> notes,
@@ -29,18 +30,18 @@ public record Remarks(
     /**
      * A message to the presenter.
      *
-     * @param at audio taken in when it was sent
-     * @param number 1 for the session's first, and so on
-     * @param text what it says; empty if the one before was taken back
+     * @param at audio captured when it was sent
+     * @param number number of the message in the session, from 1
+     * @param text its text; empty if the one before was withdrawn
      */
     public record Message(StreamTime at, int number, String text) {}
 
-    /** How many rulings can be taken back, one after another. */
+    /** How many rulings can be undone, one after another. */
     public int undoable() {
         return before.size();
     }
 
-    /** Calls of the recogniser that are known to be wrong. */
+    /** Deviations that are known to be mistakes of the recogniser. */
     public List<AcceptedReading> readRight() {
         return List.copyOf(rulings.readRight());
     }
@@ -66,7 +67,9 @@ public record Remarks(
         return ruled(rulings.bounded(b.take(), b.ordinal(), b.start(), b.end()));
     }
 
-    /** What was learned before is no ruling of this session, and stays whatever is taken back. */
+    /**
+     * Adds readings accepted in earlier sessions. They are not rulings of this session, so undo does not remove them.
+     */
     Remarks carried(List<AcceptedReading> earlier) {
         return new Remarks(
                 notes,
@@ -84,7 +87,7 @@ public record Remarks(
         return new Remarks(notes, message, breakSince, before.get(last), before.minus(last));
     }
 
-    /** The same for a changed script; notes on lines that are gone stay where those were. */
+    /** The same for a changed script; a note on a deleted line moves to the line now in its place. */
     Remarks renumbered(Renumbering change) {
         return new Remarks(
                 TreePVector.from(notes.stream()

@@ -14,14 +14,14 @@ import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
 
 /**
- * Where the lines of a script went when its text was changed. A line stays itself as long as the same words are to be
- * spoken, whatever became of its punctuation; a line whose words were changed is another line.
+ * Maps the lines of a script to those of its changed text. A line counts as the same line if its spoken words are the
+ * same, whatever its punctuation; a line with changed words is a new line.
  */
 public final class Renumbering {
-    /** For each earlier line, from 0, its number now; 0 if it is gone. */
+    /** For each old line, from 0, its new number; 0 if it is gone. */
     private final int[] now;
 
-    /** For each earlier line, from 0, where reading goes on that was in it. */
+    /** For each old line, from 0, the new line at which a reading that was in it continues. */
     private final int[] goesOn;
 
     private final int lines;
@@ -32,7 +32,7 @@ public final class Renumbering {
         this.lines = lines;
     }
 
-    /** Compares two texts of one script; most lines are taken to be the same. */
+    /** Compares two texts of one script, matching as many lines as possible. */
     public static Renumbering between(Script before, Script after) {
         List<List<Object>> from = words(before);
         List<List<Object>> to = words(after);
@@ -59,22 +59,25 @@ public final class Renumbering {
         return new Renumbering(now, goesOn, to.size());
     }
 
-    /** The number now of what was line {@code line}; 0 if it is gone. */
+    /** The new number of old line {@code line}; 0 if it is gone. */
     public int line(int line) {
         return line >= 1 && line <= now.length ? now[line - 1] : 0;
     }
 
-    /** The line that stands where line {@code line} was: itself, or what came in its place. */
+    /** The line now in the place of old line {@code line}: itself, or what replaced it. */
     int place(int line) {
         return Math.max(1, Math.min(position(new ReadingPosition(line, 1)).line(), lines));
     }
 
-    /** How many earlier lines are still there. */
+    /** How many of the old lines still exist. */
     public int kept() {
         return (int) Arrays.stream(now).filter(line -> line > 0).count();
     }
 
-    /** Where reading goes on that had come to {@code position}: at the same word, or where the line that is gone was. */
+    /**
+     * Where a reading at {@code position} continues: at the same word or, if its line is gone, at the line now in its
+     * place.
+     */
     public ReadingPosition position(ReadingPosition position) {
         int line = position.line();
         if (line > now.length) {
@@ -85,34 +88,37 @@ public final class Renumbering {
                 : new ReadingPosition(Math.min(goesOn[line - 1], lines + 1), 1);
     }
 
-    /** The same stretch in terms of the changed script; lines that are gone go with it. */
+    /** The stretch with new line numbers, without lines that are gone. */
     public UnjudgedStretch stretch(UnjudgedStretch old) {
         List<Integer> lines =
                 old.lines().stream().map(this::line).filter(line -> line > 0).toList();
         return new UnjudgedStretch(old.take(), old.start(), old.end(), lines);
     }
 
-    /** The attempt under its line's number now; empty if the line is gone. */
+    /** The attempt with its line's new number; empty if the line is gone. */
     public Optional<Attempt> attempt(Attempt a) {
         int line = line(a.line());
         return line == 0 ? Optional.empty() : Optional.of(a.withLine(line));
     }
 
-    /** The attempts whose lines are still there, under their numbers now. */
+    /** The attempts whose lines still exist, with new line numbers. */
     public List<Attempt> attempts(List<Attempt> attempts) {
         List<Attempt> kept = new ArrayList<>();
         attempts.forEach(a -> attempt(a).ifPresent(kept::add));
         return kept;
     }
 
-    /** The asides, each after the line that it was said after, or after the nearest one before it that is still there. */
+    /**
+     * The asides with new line numbers: each follows the same line as before or, if that is gone, the nearest earlier
+     * line that still exists.
+     */
     public List<Aside> asides(List<Aside> asides) {
         return asides.stream()
                 .map(a -> new Aside(a.take(), a.start(), a.end(), a.said(), lineAtOrBefore(a.line())))
                 .toList();
     }
 
-    /** The number now of line {@code line}, or of the nearest line before it that is still there; 0 if none is. */
+    /** The new number of line {@code line}, or of the nearest earlier line that still exists; 0 if there is none. */
     private int lineAtOrBefore(int line) {
         int old = Math.min(line, now.length);
         while (old > 0 && now[old - 1] == 0) {
@@ -125,7 +131,7 @@ public final class Renumbering {
         return script.lines().stream().map(Renumbering::words).toList();
     }
 
-    /** What makes a line itself: its words as written, without the punctuation around them, and as spoken. */
+    /** What identifies a line: its words as written, without surrounding punctuation, and as spoken. */
     private static List<Object> words(ScriptLine line) {
         List<Object> words = new ArrayList<>();
         line.words().forEach(word -> {

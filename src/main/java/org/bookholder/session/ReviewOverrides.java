@@ -13,12 +13,12 @@ import org.pcollections.PSet;
 import org.pcollections.PVector;
 
 /**
- * What people ruled on lines and attempts. It is laid over what was heard and changes nothing of it, so that it can be
- * taken back.
+ * People's decisions about lines and attempts. They are applied on top of what was heard and do not change it, so that
+ * they can be undone.
  *
  * @param lines decisions by line
- * @param bounds where attempts begin and end by ear
- * @param readRight calls of the recogniser that were wrong
+ * @param bounds begin and end of attempts as set by ear
+ * @param readRight deviations that were mistakes of the recogniser
  */
 record ReviewOverrides(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, PSet<AcceptedReading> readRight) {
     static final ReviewOverrides NONE =
@@ -27,7 +27,7 @@ record ReviewOverrides(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, 
     /** An attempt's take and its number within it. */
     record Key(int take, int ordinal) {}
 
-    /** Where an attempt begins and ends. */
+    /** The begin and end of an attempt. */
     record Bounds(StreamTime start, StreamTime end) {}
 
     boolean isEmpty() {
@@ -56,7 +56,7 @@ record ReviewOverrides(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, 
         return new ReviewOverrides(lines, bounds, readRight.plusAll(earlier));
     }
 
-    /** The same for a changed script; what was ruled on a line that is gone goes with it. */
+    /** The same for a changed script, without the decisions about lines that are gone. */
     ReviewOverrides renumbered(Renumbering change) {
         PMap<Integer, Decision> moved = HashTreePMap.empty();
         for (Map.Entry<Integer, Decision> decided : lines.entrySet()) {
@@ -74,11 +74,11 @@ record ReviewOverrides(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, 
     }
 
     /**
-     * The notes with the rulings laid over them.
+     * Applies the decisions to the notes.
      *
      * @param heard what was heard
-     * @param heardBefore what had been heard when {@code seenBefore} was laid over with these same rulings
-     * @param seenBefore empty if there is none
+     * @param heardBefore what had been heard when {@code seenBefore} was made with these same decisions
+     * @param seenBefore the earlier result; empty if there is none
      */
     PVector<LineNotes> over(PVector<LineNotes> heard, PVector<LineNotes> heardBefore, List<LineNotes> seenBefore) {
         boolean fresh = seenBefore.size() != heard.size();

@@ -9,20 +9,20 @@ import org.bookholder.timing.StreamTime;
 import org.pcollections.TreePVector;
 
 /**
- * The one function from what happened to where a session stands.
+ * The one function that derives a session's state from its events.
  *
- * <p>Pure: the same events give the same state, on any thread and any day. The cost of an event does not grow with the
- * script or the session; only settling a whole take costs in proportion to the take.
+ * <p>It is pure: the same events give the same state, on any thread and at any time. The cost of an event does not grow
+ * with the script or the session; only settling a whole take takes time proportional to the take.
  */
 public final class Session {
     private Session() {}
 
-    /** The state before anything happened. */
+    /** The state before any event. */
     public static SessionState begin(Script script, FatigueLimits limits) {
         return begin(script, limits, PaceRules.defaults());
     }
 
-    /** The state before anything happened, with pace measured by {@code rules}. */
+    /** The state before any event, with pace measured by {@code rules}. */
     public static SessionState begin(Script script, FatigueLimits limits, PaceRules rules) {
         Accumulators sums = Accumulators.begin(script, rules, limits);
         return new SessionState(
@@ -49,7 +49,10 @@ public final class Session {
         return apply(state, List.of(event));
     }
 
-    /** The state after events in order: the same as after one by one, without the states between, which cost most of it. */
+    /**
+     * The state after several events. The result is the same as applying them one by one, but faster, because the
+     * states in between are not built.
+     */
     public static SessionState apply(SessionState state, List<SessionEvent> events) {
         if (events.isEmpty()) {
             return state;

@@ -14,19 +14,19 @@ import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Something that happened in a session. All that anyone sees or saves is derived from these, in order.
+ * Something that happened in a session. Everything that is shown or saved is derived from the events in order.
  *
- * <p>Times are counted in the session's audio. The machine's clock enters only as {@code when} of the events that tie
- * that audio to the time of day.
+ * <p>Times are positions in the session's audio. The machine's clock appears only as {@code when} in the events that
+ * relate that audio to the time of day.
  */
 public sealed interface SessionEvent {
-    /** How much of the session's audio had been taken in. */
+    /** How much of the session's audio had been captured. */
     StreamTime at();
 
-    /** Tells {@code handler} what happened. */
+    /** Calls the handler's method for this event. */
     void to(Handler handler);
 
-    /** Who is told what happened. */
+    /** Receives events by kind. */
     interface Handler {
         /** Told of {@link Opened}. */
         void opened(Opened event);
@@ -86,7 +86,7 @@ public sealed interface SessionEvent {
     /**
      * The session began, or was opened again.
      *
-     * @param at audio taken in so far
+     * @param at audio captured so far
      * @param when time of day
      * @param title the lesson's title
      * @param source the script's file, as given
@@ -100,13 +100,13 @@ public sealed interface SessionEvent {
     }
 
     /**
-     * The script's text was changed; lines whose words are the same keep what is known of them.
+     * The script's text changed; lines with the same words keep their notes.
      *
-     * @param at audio taken in so far
-     * @param scriptText the text from now on, in the same markup and under the same source as before
+     * @param at audio captured so far
+     * @param scriptText the new text, in the same markup and from the same source as before
      */
     record TextChanged(StreamTime at, String scriptText) implements SessionEvent {
-        /** The script that the text makes; only a text that makes one becomes an event. */
+        /** Parses the text. It always parses, because only a valid text becomes an event. */
         Script script(String source) {
             try {
                 return ScriptReader.parse(scriptText, source, Format.of(source));
@@ -122,13 +122,13 @@ public sealed interface SessionEvent {
     }
 
     /**
-     * A take was rolled.
+     * A take started.
      *
-     * @param at audio taken in so far: where the take's audio begins
+     * @param at audio captured so far: where the take's audio begins
      * @param take take number, from 1
      * @param when time of day of its first sample
      * @param audio name of the microphone or file; empty if there is none
-     * @param from where reading is to begin
+     * @param from where reading begins
      */
     record TakeStarted(StreamTime at, int take, Instant when, String audio, ReadingPosition from)
             implements SessionEvent {
@@ -138,7 +138,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** A take ended, {@code when} is the time of day. */
+    /** A take ended; {@code when} is the time of day. */
     record TakeEnded(StreamTime at, int take, Instant when, TakeEnd reason) implements SessionEvent {
         @Override
         public void to(Handler handler) {
@@ -149,10 +149,10 @@ public sealed interface SessionEvent {
     /**
      * The reading position changed.
      *
-     * @param at audio taken in
-     * @param position the word to be read next
+     * @param at audio captured
+     * @param position the next word to read
      * @param mover who or what moved it
-     * @param wordsRead spoken words read to get there, 0 for a jump or a step back
+     * @param wordsRead number of spoken words read to get there, 0 for a jump or a step back
      */
     record PositionMoved(StreamTime at, ReadingPosition position, Mover mover, int wordsRead) implements SessionEvent {
         @Override
@@ -161,7 +161,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** The follower became more or less sure of its position. */
+    /** The follower became more or less certain of its position. */
     record FollowChanged(StreamTime at, FollowState state) implements SessionEvent {
         @Override
         public void to(Handler handler) {
@@ -169,7 +169,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** An attempt was settled, or an earlier one of the same take and ordinal corrected. */
+    /** An attempt was settled, or an earlier one with the same take and ordinal was corrected. */
     record AttemptSettled(StreamTime at, Attempt attempt) implements SessionEvent {
         @Override
         public void to(Handler handler) {
@@ -177,7 +177,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** What became of a whole take; replaces all that was settled of it. */
+    /** The final result for a whole take; it replaces everything settled in the take before. */
     record TakeSettled(StreamTime at, int take, List<Attempt> attempts, List<Aside> asides) implements SessionEvent {
         /** Copies the lists. */
         public TakeSettled {
@@ -194,9 +194,9 @@ public sealed interface SessionEvent {
     /**
      * The program failed to judge a stretch of a take; following and recording went on.
      *
-     * @param at audio taken in
-     * @param stretch what is not judged
-     * @param log what went wrong, with all that brings it about again
+     * @param at audio captured
+     * @param stretch the part that is not judged
+     * @param log what went wrong, with the input needed to reproduce it
      */
     record NotJudged(StreamTime at, UnjudgedStretch stretch, String log) implements SessionEvent {
         @Override
@@ -205,7 +205,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** Someone marked a line as a pickup by hand, or its sound was found to be spoiled. */
+    /** Someone marked a line as a pickup by hand, or its sound was found to be unusable. */
     record PickupMarked(StreamTime at, int line, String note) implements SessionEvent {
         @Override
         public void to(Handler handler) {
@@ -216,10 +216,10 @@ public sealed interface SessionEvent {
     /**
      * The sound of the last second.
      *
-     * @param at audio taken in
+     * @param at audio captured
      * @param rms root mean square in dBFS (a full-scale square wave is 0), -120 for digital silence
      * @param peak highest sample in dBFS, likewise
-     * @param clipped samples at full scale in runs of three or more
+     * @param clipped number of samples at full scale in runs of three or more
      */
     record SoundMeasured(StreamTime at, double rms, double peak, int clipped) implements SessionEvent {
         @Override
@@ -228,7 +228,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** Audio was lost on the way in; the gap is filled with silence. */
+    /** Audio was lost during capture; the gap is filled with silence. */
     record SamplesLost(StreamTime at, StreamTime length) implements SessionEvent {
         @Override
         public void to(Handler handler) {
@@ -236,7 +236,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** The microphone is gone; the take goes on by hand. */
+    /** The microphone was lost; the take continues by hand. */
     record SourceLost(StreamTime at, String reason) implements SessionEvent {
         @Override
         public void to(Handler handler) {
@@ -244,7 +244,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** A microphone listens again. */
+    /** A microphone works again. */
     record SourceFound(StreamTime at, String name) implements SessionEvent {
         @Override
         public void to(Handler handler) {
@@ -252,7 +252,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** The take's audio can no longer be written; following goes on. */
+    /** The take's audio can no longer be written; following continues. */
     record RecordingFailed(StreamTime at, String reason) implements SessionEvent {
         @Override
         public void to(Handler handler) {
@@ -260,7 +260,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** The presenter or producer holds the take. */
+    /** The presenter or producer held the take. */
     record Held(StreamTime at) implements SessionEvent {
         @Override
         public void to(Handler handler) {
@@ -268,7 +268,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** The take goes on after a hold. */
+    /** The take continued after a hold. */
     record Resumed(StreamTime at) implements SessionEvent {
         @Override
         public void to(Handler handler) {
@@ -276,7 +276,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** A person at the desk has added something. */
+    /** A person at the desk added a remark. */
     record Remarked(StreamTime at, Remark remark) implements SessionEvent {
         @Override
         public void to(Handler handler) {

@@ -9,10 +9,10 @@ import org.bookholder.script.model.ScriptLine;
 import org.bookholder.timing.StreamTime;
 
 /**
- * The state of a session: what every view shows and every file is written from. Immutable.
+ * The state of a session. Every view shows it and every file is written from it. Immutable.
  *
- * <p>Equal states are those that the same events lead to. The running sums that the next event needs are kept inside and
- * are of no interest to views.
+ * <p>States are equal if the same events lead to them. The running sums needed for the next event are kept inside;
+ * views do not need them.
  */
 public final class SessionState {
     private final Script script;
@@ -46,7 +46,7 @@ public final class SessionState {
         this.sums = sums;
     }
 
-    /** A state made by hand, to show; events applied to it begin with empty sums. */
+    /** A state made by hand, for display; events applied to it start from empty sums. */
     public SessionState(
             Script script,
             StreamTime now,
@@ -77,17 +77,17 @@ public final class SessionState {
         return now;
     }
 
-    /** The takes so far, and what is going on in the last one. */
+    /** The takes so far, and the condition of the last one. */
     public Takes takes() {
         return takes;
     }
 
-    /** Where reading stands, and how sure that is. */
+    /** The reading position, and how certain it is. */
     public Following following() {
         return following;
     }
 
-    /** What is known of each line. */
+    /** Everything known about the lines. */
     public Lines lines() {
         return lines;
     }
@@ -102,7 +102,7 @@ public final class SessionState {
         return troubles;
     }
 
-    /** What people have added: notes, messages, breaks and decisions. */
+    /** What people added: notes, messages, breaks and decisions. */
     public Remarks remarks() {
         return remarks;
     }
@@ -111,17 +111,17 @@ public final class SessionState {
         return sums;
     }
 
-    /** The same with something else that is wrong now, for views only. */
+    /** The same with one more trouble, for views only. */
     public SessionState with(Trouble trouble) {
         return new SessionState(script, now, takes, following, lines, measures, troubles.with(trouble), remarks, sums);
     }
 
-    /** Spoken words before the reading position. */
+    /** Number of spoken words before the reading position. */
     public int wordsBefore() {
         return sums.counts().before(following.position());
     }
 
-    /** Spoken words in the whole lesson. */
+    /** Number of spoken words in the whole lesson. */
     public int wordsTotal() {
         return sums.counts().total();
     }
@@ -136,12 +136,12 @@ public final class SessionState {
         return following.position().line() > sums.counts().lines();
     }
 
-    /** The stretches that the program failed to judge, in the order in which it did. */
+    /** The stretches that the program failed to judge, in the order in which they occurred. */
     public List<UnjudgedStretch> unjudged() {
         return sums.unjudged().stretches();
     }
 
-    /** How many events led here: two states of one session with the same count are the same. */
+    /** Number of events applied; two states of one session with the same number are equal. */
     public long revision() {
         return sums.revision();
     }

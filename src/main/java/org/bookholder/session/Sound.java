@@ -5,10 +5,10 @@ import org.bookholder.timing.StreamTime;
 /**
  * The sound of the last second.
  *
- * @param rms in dBFS
- * @param peak in dBFS
- * @param clipped samples at full scale in runs of three or more, in the session so far
- * @param lost audio lost on the way in, in the session so far
+ * @param rms root mean square in dBFS
+ * @param peak peak level in dBFS
+ * @param clipped number of samples at full scale in runs of three or more, in the session so far
+ * @param lost audio lost during capture, in the session so far
  */
 public record Sound(double rms, double peak, long clipped, StreamTime lost) {
     /** The level of digital silence, in dBFS. */

@@ -21,7 +21,7 @@ import org.bookholder.timing.StreamTime;
 import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
-/** A state while events are worked into it; lives no longer than that. */
+/** A mutable copy of a state, used only while events are applied. */
 final class StateBuilder implements SessionEvent.Handler {
     private final SessionState before;
     private Script script;
@@ -55,14 +55,14 @@ final class StateBuilder implements SessionEvent.Handler {
         unjudged = before.sums().unjudged();
     }
 
-    /** Works an event in; what is shown of the pace depends on what was shown before. */
+    /** Applies an event. The displayed pace also depends on what was displayed before. */
     void take(SessionEvent event) {
         passTo(event.at());
         event.to(this);
         pace = pace.shown(script.settings().targetPace());
     }
 
-    /** Lets time pass as it was spent until now; an event that comes late does not turn it back. */
+    /** Counts the time until now as it was spent; a late event does not turn time back. */
     private void passTo(StreamTime at) {
         if (!now.isBefore(at)) {
             return;
@@ -111,7 +111,7 @@ final class StateBuilder implements SessionEvent.Handler {
         }
     }
 
-    /** Time of day went by since the last take was cut, or the last break ended. */
+    /** Counts the rest since the last take was cut or the last break ended, by time of day. */
     private void restTo(Instant when) {
         takes.restingSince()
                 .map(c -> Duration.between(c, when))
@@ -124,7 +124,7 @@ final class StateBuilder implements SessionEvent.Handler {
         endTake(event.when());
     }
 
-    /** The program ended without cutting the take: it ran as long as there is audio. */
+    /** Ends a take that the program left without cutting it: it lasted as long as there is audio. */
     private void cutIfRolling() {
         if (takes.rolling()) {
             Take take = takes.last();
@@ -149,8 +149,8 @@ final class StateBuilder implements SessionEvent.Handler {
         if (takes.rolling() && !takes.held() && event.mover() != Mover.HAND) {
             pace = pace.read(event.wordsRead());
         }
-        // Lines that the voice reads one after another await their attempts; those that it left out do not. A hand may
-        // move past lines for any reason.
+        // Lines that the voice reads one after another still get their attempts; lines that it jumped over do not. A
+        // move by hand past lines says nothing about them.
         if (jump) {
             heard = event.mover() == Mover.VOICE
                     ? heard.jumped(from, event.position().line())
@@ -222,7 +222,7 @@ final class StateBuilder implements SessionEvent.Handler {
         remarks = remarks.noted(new Note(at, real, text, by, pickup));
     }
 
-    /** What a person's remark changes. */
+    /** Applies remarks. */
     private final class Remarking implements Remark.Handler {
         private final StreamTime at;
 
@@ -285,7 +285,7 @@ final class StateBuilder implements SessionEvent.Handler {
         unjudged = unjudged.with(event.stretch());
     }
 
-    /** What was heard of the lines, with what people decided laid over it. */
+    /** The notes on the lines: what was heard, with people's decisions applied. */
     private PVector<LineNotes> lines() {
         ReviewOverrides rulings = remarks.rulings();
         if (rulings.isEmpty()) {
@@ -333,7 +333,7 @@ final class StateBuilder implements SessionEvent.Handler {
         takes = takes.resumed(now);
     }
 
-    /** The state after so many events. */
+    /** The state after this many events. */
     SessionState toState(int events) {
         int target = script.settings().targetPace();
         return new SessionState(

@@ -4,11 +4,11 @@ import java.time.Instant;
 import org.bookholder.timing.StreamTime;
 
 /**
- * One run of the lesson.
+ * One continuous recording.
  *
- * @param number from 1
+ * @param number take number, from 1
  * @param start where its audio begins in the session's audio
- * @param end where it ends, so far
+ * @param end where it ends so far
  * @param when time of day of its first sample
  * @param audio name of the microphone or file; empty if there is none
  */

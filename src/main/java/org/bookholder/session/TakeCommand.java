@@ -2,30 +2,30 @@ package org.bookholder.session;
 
 import org.bookholder.follow.model.ReadingPosition;
 
-/** What a person asks of the take that is being recorded; only a running session can do it. */
+/** A command about the take being recorded; only a running session can carry it out. */
 public sealed interface TakeCommand extends Command {
-    /** Does what is asked of a take. */
+    /** Carries out the commands. */
     interface Handler {
-        /** Does {@link Hold}. */
+        /** Carries out {@link Hold}. */
         void hold();
 
-        /** Does {@link Resume}. */
+        /** Carries out {@link Resume}. */
         void resume();
 
-        /** Does {@link GoTo}. */
+        /** Carries out {@link GoTo}. */
         void goTo(ReadingPosition position, Mover mover);
 
-        /** Does {@link NextTake}. */
+        /** Carries out {@link NextTake}. */
         void nextTake(ReadingPosition from);
 
-        /** Does {@link Cut}. */
+        /** Carries out {@link Cut}. */
         void cut();
 
-        /** Does {@link Quit}. */
+        /** Carries out {@link Quit}. */
         void quit();
     }
 
-    /** Stop following and pace; the recording goes on. */
+    /** Pause following and pace; the recording continues. */
     record Hold() implements TakeCommand {
         @Override
         public void to(Command.Handler handler) {
@@ -33,7 +33,7 @@ public sealed interface TakeCommand extends Command {
         }
     }
 
-    /** Go on after a hold. */
+    /** Continue after a hold. */
     record Resume() implements TakeCommand {
         @Override
         public void to(Command.Handler handler) {
@@ -41,7 +41,7 @@ public sealed interface TakeCommand extends Command {
         }
     }
 
-    /** Put the reading position somewhere by hand. */
+    /** Move the reading position. */
     record GoTo(ReadingPosition position, Mover mover) implements TakeCommand {
         @Override
         public void to(Command.Handler handler) {

@@ -9,14 +9,13 @@ import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
 /**
- * The takes of a session, and what is going on in the last one. Immutable; shares its unchanged parts with the value
- * before.
+ * The takes of a session, and the condition of the last one. Immutable; a changed copy shares its unchanged parts.
  *
  * @param all the takes so far, the last one possibly running
  * @param rolling whether a take is running
  * @param begun whether reading has begun in the last take
- * @param heldSince when the hold that is going on began; empty if the take is not held
- * @param holds the holds that are over, in order
+ * @param heldSince when the current hold began; empty if the take is not held
+ * @param holds the finished holds, in order
  * @param restingSince time of day at which the last take was cut or the last break ended; empty before the first cut
  */
 public record Takes(
@@ -29,7 +28,7 @@ public record Takes(
     static final Takes NONE =
             new Takes(TreePVector.empty(), false, false, Optional.empty(), TreePVector.empty(), Optional.empty());
 
-    /** Takes made by hand, to show. */
+    /** Takes made by hand, for display. */
     public static Takes of(List<Take> all, boolean rolling, Optional<StreamTime> heldSince) {
         return new Takes(TreePVector.from(all), rolling, rolling, heldSince, TreePVector.empty(), Optional.empty());
     }
@@ -39,7 +38,7 @@ public record Takes(
         return heldSince.isPresent();
     }
 
-    /** How many takes there are. */
+    /** Number of takes. */
     public int count() {
         return all.size();
     }
@@ -49,12 +48,12 @@ public record Takes(
         return all.get(all.size() - 1);
     }
 
-    /** The take of that number; empty if there is none. */
+    /** The take with this number; empty if there is none. */
     public Optional<Take> number(int number) {
         return all.stream().filter(take -> take.number() == number).findFirst();
     }
 
-    /** Whether the take was held, in a hold that is over, at some moment between two times. */
+    /** Whether a finished hold overlaps the time between {@code from} and {@code to}. */
     public boolean heldWithin(StreamTime from, StreamTime to) {
         return holds.stream().anyMatch(hold -> hold.start().isBefore(to) && from.isBefore(hold.end()));
     }
@@ -63,17 +62,17 @@ public record Takes(
         return new Takes(all.plus(take), true, false, heldSince, holds, restingSince);
     }
 
-    /** With reading having begun in the take that is running. */
+    /** The same with reading begun in the running take. */
     Takes begin() {
         return begun ? this : new Takes(all, rolling, true, heldSince, holds, restingSince);
     }
 
-    /** With the audio of the take that is running having come to {@code at}. */
+    /** The same with the running take's audio extended to {@code at}. */
     Takes reached(StreamTime at) {
         return new Takes(all.with(all.size() - 1, last().endingAt(at)), rolling, begun, heldSince, holds, restingSince);
     }
 
-    /** With the running take cut, and its hold over at {@code at}. */
+    /** The same with the running take cut, and its hold ended, at {@code at}. */
     Takes cut(StreamTime at, Instant when) {
         Takes resumed = resumed(at);
         return new Takes(all, false, begun, Optional.empty(), resumed.holds, Optional.of(when));
@@ -90,7 +89,7 @@ public record Takes(
                 .orElse(this);
     }
 
-    /** With a rest reckoned up to a time of day, if one was going on. */
+    /** The same with a current rest counted up to this time of day. */
     Takes restedTo(Instant when) {
         return new Takes(all, rolling, begun, heldSince, holds, restingSince.map(before -> when));
     }

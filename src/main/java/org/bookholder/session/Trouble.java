@@ -1,49 +1,49 @@
 package org.bookholder.session;
 
 /**
- * Something that is wrong now, or that whoever is at the window has to know now.
+ * Something that is wrong now, or that the person at the window has to know now.
  *
  * @param kind what it is
- * @param detail its cause as the device or disk told it, or an address; empty if there is no more to tell
+ * @param detail its cause as reported by the device or disk, or an address; empty if there are no details
  */
 public record Trouble(Kind kind, String detail) {
-    /** What can be wrong, in the order in which it is told. */
+    /** What can be wrong, in the order in which troubles are shown. */
     public enum Kind {
         /** Events cannot be written to the journal. */
         NOT_SAVED,
-        /** The script was saved during a take; its text is read from the next hold on. */
+        /** The script was saved during a take; the new text is used from the next hold on. */
         TEXT_WAITS,
-        /** The text that was saved is no script; the text before stays. */
+        /** The saved text is not a valid script; the text before stays in use. */
         TEXT_UNUSABLE,
-        /** The text being read could not be kept in the session's folder. */
+        /** The text being read could not be saved in the session's folder. */
         TEXT_NOT_KEPT,
-        /** The microphone is gone; the take goes on by hand. */
+        /** The microphone was lost; the take continues by hand. */
         NO_SOUND,
         /** The take's audio can no longer be written. */
         NOT_RECORDED,
-        /** Speech recognition has failed and is being started again. */
+        /** Speech recognition has failed and is being restarted. */
         EAR_RESTARTS,
         /** Speech recognition has failed for the rest of the take. */
         EAR_LOST,
-        /** The recognition that checks what was read has failed and is being started again. */
+        /** The recogniser that checks what was read has failed and is being restarted. */
         CHECK_RESTARTS,
-        /** The recognition that checks what was read has failed for the rest of the take. */
+        /** The recogniser that checks what was read has failed for the rest of the take. */
         CHECK_LOST,
-        /** The desk's pages are not told of anything for a moment. */
+        /** The desk's pages get no updates for a moment. */
         DESK_RESTARTS,
-        /** The desk's pages are told of nothing more. */
+        /** The desk's pages get no more updates. */
         DESK_LOST,
-        /** The reading window is being opened again. */
+        /** The reading window has failed and is being reopened. */
         WINDOW_RESTARTS,
-        /** There is no reading window any more. */
+        /** The reading window has failed for good. */
         WINDOW_LOST,
-        /** A saved script is not noticed any more. */
+        /** Saved changes of the script are no longer noticed. */
         SCRIPT_NOT_WATCHED,
-        /** The sound is not measured any more, nor are spoiled lines marked. */
+        /** The sound is no longer measured, and spoiled lines are no longer marked. */
         SOUND_NOT_WATCHED,
-        /** Another part of the program has failed; the detail is its name. */
+        /** Another part of the program has failed; {@code detail} is its name. */
         PART_LOST,
-        /** Nothing is wrong: the desk can be opened, at the address that is the detail. */
+        /** Nothing is wrong: the desk can be opened at the address in {@code detail}. */
         DESK_READY
     }
 }

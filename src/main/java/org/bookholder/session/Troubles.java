@@ -22,14 +22,14 @@ public record Troubles(List<Trouble> all) {
         return all.isEmpty();
     }
 
-    /** The same with one more, which takes the place of another of its kind. */
+    /** The same with one more; it replaces one of the same kind. */
     public Troubles with(Trouble trouble) {
         return new Troubles(Stream.concat(without(trouble.kind()).all.stream(), Stream.of(trouble))
                 .sorted((a, b) -> a.kind().compareTo(b.kind()))
                 .toList());
     }
 
-    /** The same without what is wrong of a kind. */
+    /** The same without the trouble of this kind. */
     public Troubles without(Trouble.Kind kind) {
         return all.stream().noneMatch(t -> t.kind() == kind)
                 ? this

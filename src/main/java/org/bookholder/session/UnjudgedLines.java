@@ -4,7 +4,7 @@ import org.bookholder.follow.model.UnjudgedStretch;
 import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
-/** What the program failed to judge. It is laid over what else is known of the lines. */
+/** What the program failed to judge. It is applied on top of everything else known about the lines. */
 record UnjudgedLines(PVector<UnjudgedStretch> stretches) {
     static final UnjudgedLines NONE = new UnjudgedLines(TreePVector.empty());
 
@@ -17,7 +17,7 @@ record UnjudgedLines(PVector<UnjudgedStretch> stretches) {
                 TreePVector.from(stretches.stream().map(change::stretch).toList()));
     }
 
-    /** The notes, in which a line of a stretch that was not read whole besides is not judged. */
+    /** Sets the outcome "not judged" for each line of a stretch that was not also read completely elsewhere. */
     PVector<LineNotes> over(PVector<LineNotes> notes) {
         PVector<LineNotes> lines = notes;
         for (UnjudgedStretch stretch : stretches) {

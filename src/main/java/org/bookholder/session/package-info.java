@@ -1,4 +1,4 @@
-/** Everything that happened to one state; start at {@link org.bookholder.session.Session}. */
+/** Turns events into one state; start at {@link org.bookholder.session.Session}. */
 @NullMarked
 package org.bookholder.session;
 
