@@ -7,8 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
-import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -59,7 +57,7 @@ public final class Settings {
 
     private Optional<Node> compose(String yaml) throws ProblemException {
         try {
-            return new Compose(LoadSettings.builder().build()).composeString(yaml);
+            return Yaml.compose(yaml);
         } catch (MarkedYamlEngineException e) {
             int where = e.getProblemMark()
                     .map(mark -> mark.getLine() + 1 + linesBefore)

@@ -19,6 +19,9 @@ import org.bookholder.problem.ProblemException;
  * @param what what it holds, for messages: "the limits"
  */
 public record SettingsFile(Path path, String what) {
+    /** Far more than all settings with their comments. */
+    static final long MOST_BYTES = 1 << 20;
+
     /**
      * Reads one of the program's own files, and rewrites lines that an earlier version wrote in its old form. Without a
      * file nothing is set.
@@ -81,6 +84,12 @@ public record SettingsFile(Path path, String what) {
      */
     private String load(boolean strict) throws ProblemException {
         try {
+            if (Files.size(path) > MOST_BYTES) {
+                throw new ProblemException(
+                        what + " cannot be read (over 1 MB)",
+                        path.toString(),
+                        "make it a file of settings, or remove it");
+            }
             return strict ? Files.readString(path) : new String(Files.readAllBytes(path), StandardCharsets.UTF_8);
         } catch (CharacterCodingException e) {
             throw new ProblemException("this is not UTF-8 text", path.toString(), "save it as UTF-8", e);

@@ -18,6 +18,9 @@ import org.bookholder.problem.ProblemException;
  * anywhere. Immutable.
  */
 public final class SettingsText {
+    /** A list with more items is no setting; the lines after a broken one are tried again one by one. */
+    private static final int MOST_LINES = 100;
+
     private final String file;
     private final List<String> lines;
 
@@ -193,7 +196,8 @@ public final class SettingsText {
             int end = first + 1;
             if (isSaid(lines.get(first))) {
                 int more = end;
-                while (more < lines.size() && lines.get(more).matches("(\\s+|- ).*\\S.*")) {
+                while (more < Math.min(lines.size(), end + MOST_LINES)
+                        && lines.get(more).matches("(\\s+|- ).*\\S.*")) {
                     more++;
                 }
                 boolean together =

@@ -4,6 +4,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.CollectionEndEvent;
+import org.snakeyaml.engine.v2.events.CollectionStartEvent;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.exceptions.ParserException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -11,8 +16,13 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
-/** One name with its value, in YAML. */
+/** Reads YAML: a whole text, or one name with its value. */
 final class Yaml {
+    /** Deeper than anyone nests settings by hand; what composes the nodes calls itself at each level. */
+    static final int DEEPEST = 50;
+
+    private static final LoadSettings SETTINGS = LoadSettings.builder().build();
+
     private Yaml() {}
 
     /**
@@ -23,10 +33,30 @@ final class Yaml {
      */
     record Pair(String name, String value, String rest) {}
 
+    /**
+     * The node that a text holds, empty if it holds none.
+     *
+     * @throws YamlEngineException if it is no YAML, or is nested more than {@value #DEEPEST} deep
+     */
+    static Optional<Node> compose(String text) {
+        int depth = 0;
+        for (Event event : new Parse(SETTINGS).parseString(text)) {
+            if (event instanceof CollectionStartEvent) {
+                depth++;
+            } else if (event instanceof CollectionEndEvent) {
+                depth--;
+            }
+            if (depth > DEEPEST) {
+                throw new ParserException("lists and names are nested too deeply", event.getStartMark());
+            }
+        }
+        return new Compose(SETTINGS).composeString(text);
+    }
+
     /** The pair that a text holds; empty if it is no YAML, or holds something else. */
     static Optional<Pair> pair(String text) {
         try {
-            Optional<Node> root = new Compose(LoadSettings.builder().build()).composeString(text);
+            Optional<Node> root = compose(text);
             return root.isPresent() && root.get() instanceof MappingNode mapping
                     ? pair(text, mapping)
                     : Optional.empty();

@@ -94,4 +94,25 @@ final class SettingsFileTest {
         Files.createDirectories(file.path().getParent());
         Files.writeString(file.path(), text);
     }
+
+    @Test
+    void aFileFarLargerThanSettingsIsNotRead() throws IOException {
+        Files.createDirectories(file.path().getParent());
+        Files.write(file.path(), new byte[(int) SettingsFile.MOST_BYTES + 1]);
+
+        assertThatThrownBy(() -> file.read(FORM))
+                .hasMessage(file.path() + ": the settings cannot be read (over 1 MB);"
+                        + " make it a file of settings, or remove it");
+    }
+
+    @Test
+    void brokenListsAreTriedLineByLineAndNotEachWithAllBelowIt() throws IOException, ProblemException {
+        Files.createDirectories(file.path().getParent());
+        Files.writeString(file.path(), "  - [\n".repeat(3_000) + "size: 3\n");
+
+        Values<String> read = file.readOnly(FORM);
+
+        assertThat(read.values()).containsEntry("size", "3");
+        assertThat(read.wrong()).hasSize(3_000);
+    }
 }

@@ -43,6 +43,9 @@ record FrontMatter(@Nullable String title, ScriptSettings settings, boolean pace
         Settings given = Settings.parse(text.substring(opening.end(), closing.start()), source, 1, "the front matter")
                 .refuseMistyped(NAMES);
         Optional<Setting> title = given.value("title");
+        if (title.isPresent() && title.get().text().length() > ScriptLimits.LONGEST_TITLE) {
+            throw title.get().problem("the title is too long (over 300 characters)", "shorten it");
+        }
         int bodyLine = (int) text.substring(0, closing.end()).lines().count();
         return new FrontMatter(
                 title.isPresent() ? MarkedSourceLine.plain(title.get().text()).text() : null,

@@ -60,6 +60,8 @@ final class MarkdownSource extends AbstractVisitor {
     static void read(String text, int firstLine, boolean titleWanted, ScriptBuilder draft) {
         Parser parser = Parser.builder()
                 .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
+                .maxOpenBlockParsers(ScriptLimits.DEEPEST)
+                .maxInlineNesting(ScriptLimits.DEEPEST)
                 .linkProcessor(SpokenFormNode.processor())
                 .build();
         parser.parse(text).accept(new MarkdownSource(draft, firstLine, titleWanted));
@@ -223,7 +225,9 @@ final class MarkdownSource extends AbstractVisitor {
     public void visit(CustomNode node) {
         if (node instanceof SpokenFormNode said) {
             String written = plain(said);
-            if (draft.says(said.said())) {
+            if (ScriptLimits.hasEndlessWord(said.said())) {
+                draft.endlessWord(said.said(), sourceLine);
+            } else if (draft.says(said.said())) {
                 line.addSaid(written, emphasis(said), said.said());
             } else {
                 draft.problem(

@@ -28,6 +28,7 @@ final class ScriptBuilder {
     private int paragraph;
     private int inParagraph;
     private int lines;
+    private int spoken;
     private @Nullable String heading;
     private @Nullable ProblemException problem;
 
@@ -48,6 +49,9 @@ final class ScriptBuilder {
 
     /** Takes one source line; each of its sentences becomes a line. */
     void line(MarkedSourceLine text, int sourceLine) {
+        if (!mayTake(text.text(), sourceLine)) {
+            return;
+        }
         if (text.text().contains("](say:")) {
             problem("the spoken form in '" + brief(text.text()) + "' is not closed", sourceLine, "end it with )");
         }
@@ -71,12 +75,32 @@ final class ScriptBuilder {
         int before = lines;
         for (List<ScriptWord> words : found) {
             elements.add(new ScriptLine(++lines, words, paragraph, sourceLine));
+            spoken += words.size();
             inParagraph++;
+        }
+        if (spoken > ScriptLimits.MOST_WORDS) {
+            problem("the script is too long (over 60,000 words)", sourceLine, "split it into lessons");
         }
         placeFacts(before);
         if (found.isEmpty() && text.text().codePoints().anyMatch(c -> c > 0x2fff)) {
             direction(text.text(), sourceLine);
         }
+    }
+
+    /** Whether the script is still to be read on and {@code text} is not too long for it. */
+    private boolean mayTake(String text, int sourceLine) {
+        if (problem == null && ScriptLimits.hasEndlessWord(text)) {
+            endlessWord(text, sourceLine);
+        }
+        return problem == null;
+    }
+
+    /** Notes that {@code text} has a word that is too long. */
+    void endlessWord(String text, int sourceLine) {
+        problem(
+                "a word is too long (over 500 characters without a space): '" + brief(text) + "'",
+                sourceLine,
+                "put spaces between its words, or take it out");
     }
 
     /** Takes in a fact of the next source line that may become outdated. */
@@ -115,7 +139,7 @@ final class ScriptBuilder {
     /** Takes in text that is shown to the presenter but not spoken. */
     void direction(String text, int sourceLine) {
         String even = MarkedSourceLine.plain(text).text();
-        if (!even.isEmpty()) {
+        if (mayTake(even, sourceLine) && !even.isEmpty()) {
             elements.add(new Direction(even, paragraph, sourceLine));
             inParagraph++;
         }
@@ -126,6 +150,9 @@ final class ScriptBuilder {
         paragraph();
         if (heading == null && lines == 0 && titleWanted && !text.isBlank()) {
             heading = MarkedSourceLine.plain(text).text();
+            if (heading.length() > ScriptLimits.LONGEST_TITLE) {
+                problem("the title is too long (over 300 characters)", sourceLine, "shorten it");
+            }
         } else {
             direction(text, sourceLine);
         }

@@ -1,9 +1,11 @@
 package org.bookholder.script.source;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptElement;
 
 /**
  * Reads script files.
@@ -42,7 +44,7 @@ public final class ScriptReader {
      * otherwise plain text; UTF-8, or UTF-16 with a byte order mark.
      *
      * @throws ProblemException if there is no such file, it is not text, its front matter is malformed or out of range,
-     *     or it contains nothing to speak
+     *     it or a part of it is larger than {@link ScriptLimits} allows, or it contains nothing to speak
      */
     public static Script read(Path file) throws ProblemException {
         return parse(text(file), file.toString(), Format.of(file.toString()));
@@ -55,6 +57,7 @@ public final class ScriptReader {
      * @throws ProblemException as {@link #read(Path)}
      */
     public static Script parse(String text, String source, Format format) throws ProblemException {
+        ScriptLimits.check(text, source);
         FrontMatter front = FrontMatter.split(text, source);
         ScriptBuilder draft = new ScriptBuilder(source, front.settings());
         if (format == Format.MARKDOWN) {
@@ -62,9 +65,9 @@ public final class ScriptReader {
         } else {
             PlainTextSource.read(front.body(), front.bodyLine(), draft);
         }
+        List<ScriptElement> elements = draft.finish();
         String title = front.title() != null ? front.title() : draft.heading();
-        return new Script(
-                title == null ? nameOf(source) : title, source, front.settings(), draft.finish(), draft.facts());
+        return new Script(title == null ? nameOf(source) : title, source, front.settings(), elements, draft.facts());
     }
 
     /** Whether a script sets its own target pace. */

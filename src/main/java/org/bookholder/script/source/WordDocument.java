@@ -44,21 +44,29 @@ final class WordDocument {
     /**
      * The document's text.
      *
-     * @throws ProblemException if it is not a DOCX document, is protected by a password, or is damaged
+     * @throws ProblemException if it is not a DOCX document, is protected by a password, is damaged, or is too large
+     *     unpacked
      */
     static String text(byte[] bytes, String source) throws ProblemException {
-        try (XWPFDocument document = new XWPFDocument(new ByteArrayInputStream(bytes))) {
-            WordDocument reader = new WordDocument();
-            for (IBodyElement element : document.getBodyElements()) {
-                reader.add(element, document);
-            }
-            return reader.text.toString();
+        try {
+            WordArchive.check(bytes, source);
+            return text(bytes);
         } catch (IOException | POIXMLException | IllegalArgumentException | IllegalStateException e) {
             throw new ProblemException(
                     "this is not a DOCX document that can be read",
                     source,
                     "save it anew as .docx without a password, or as Markdown or plain text",
                     e);
+        }
+    }
+
+    private static String text(byte[] bytes) throws IOException {
+        try (XWPFDocument document = new XWPFDocument(new ByteArrayInputStream(bytes))) {
+            WordDocument reader = new WordDocument();
+            for (IBodyElement element : document.getBodyElements()) {
+                reader.add(element, document);
+            }
+            return reader.text.toString();
         }
     }
 
