@@ -105,7 +105,7 @@ final class CheckCommand implements Callable<Integer> {
                 try {
                     reports.add(checked(job, ears.ears(), stop));
                 } catch (ProblemException e) {
-                    // The others are checked all the same.
+                    // The other films are still checked.
                     terminal.warn(e.getMessage());
                 }
             }

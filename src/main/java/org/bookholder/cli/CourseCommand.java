@@ -16,7 +16,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Shows where a course stands, and takes in what only people know of it. */
+/** Shows the state of a course, and takes marks that only people can make. */
 @Command(
         name = "course",
         sortOptions = false,
@@ -51,7 +51,7 @@ final class CourseCommand implements Callable<Integer> {
         this.terminal = terminal;
     }
 
-    /** One of these, or none. */
+    /** At most one of these options. */
     static final class Edit {
         @Option(
                 names = "--edited",

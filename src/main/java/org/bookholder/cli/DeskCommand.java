@@ -23,7 +23,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-/** Opens the review of a kept session. */
+/** Opens the review of a stored session. */
 @Command(
         name = "desk",
         sortOptions = false,
@@ -86,7 +86,7 @@ final class DeskCommand implements Callable<Integer> {
         DeskRequest request = options.request();
         try (Shutdown shutdown = Shutdown.onInterrupt(() -> {});
                 CourseDesk shelf = new CourseDesk(here, folder, course)) {
-            // What stands in the way of its page is told before it is opened.
+            // Problems with the page are reported before it is opened.
             shelf.now();
             try (RunningDesk desk = RunningDesk.of(here, request, keys(folder), shelf)) {
                 terminal.out().println((course ? "Course: " : "Sessions: ") + folder);
@@ -97,7 +97,7 @@ final class DeskCommand implements Callable<Integer> {
         return 0;
     }
 
-    /** Not in the folder itself, which may be shared or under version control. */
+    /** Where the credentials are stored: not in the folder itself, which may be shared or under version control. */
     private Path keys(Path folder) throws ProblemException {
         Path keys = here.data().resolve("desks").resolve(CourseJson.name(folder));
         try {
@@ -108,7 +108,7 @@ final class DeskCommand implements Callable<Integer> {
         }
     }
 
-    /** Whether it is a course; otherwise sessions lie in the folder. */
+    /** Whether the folder holds a course; otherwise it holds sessions. */
     private static boolean isCourse(Path folder) throws ProblemException {
         try {
             CourseReader.read(folder);

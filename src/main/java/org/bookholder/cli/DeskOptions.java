@@ -7,7 +7,7 @@ import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
-/** Where the desk can be reached. */
+/** The options of the desk's address. */
 final class DeskOptions {
     @Option(
             names = "--desk-port",
@@ -29,7 +29,7 @@ final class DeskOptions {
             description = "A name that the desk is reached by, where a TLS proxy stands before it.")
     private List<String> names = List.of();
 
-    /** What was asked for. */
+    /** The request that the options describe. */
     DeskRequest request() throws ProblemException {
         if (port != null && (port < 1 || port > 0xFFFF)) {
             throw new ProblemException("there is no port " + port, "--desk-port", "give a number from 1 to 65535");

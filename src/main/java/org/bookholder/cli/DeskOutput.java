@@ -3,7 +3,7 @@ package org.bookholder.cli;
 import java.util.Locale;
 import org.bookholder.app.desk.RunningDesk;
 
-/** Prints where a desk can be reached. */
+/** Prints the desk's addresses. */
 final class DeskOutput {
     private DeskOutput() {}
 

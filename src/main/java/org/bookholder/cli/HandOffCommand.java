@@ -12,7 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-/** Writes what the editor needs. */
+/** Writes the files for the editor. */
 @Command(
         name = "handoff",
         sortOptions = false,

@@ -49,7 +49,7 @@ final class HandOffOptions {
     @Option(names = "--replace", description = "Replace files that are there already.")
     private boolean replace;
 
-    /** What was asked for. */
+    /** The request that the options describe. */
     HandOffRequest request() throws ProblemException {
         return new HandOffRequest(
                 Optional.ofNullable(out),

@@ -4,7 +4,7 @@ import org.bookholder.app.handoff.HandOffService;
 
 /** Prints what a hand-off has written. */
 final class HandOffOutput {
-    /** What is said when a hand-off was interrupted. */
+    /** Message after an interrupted hand-off. */
     static final String INTERRUPTED = "no file of the hand-off was written or changed";
 
     private HandOffOutput() {}

@@ -33,7 +33,10 @@ import org.bookholder.speech.vosk.VoskEars;
 import org.bookholder.view.gl.ReadingWindow;
 import org.bookholder.view.settings.WindowWish;
 
-/** The one list of what a user can choose: a new exporter or audio source is added here and nowhere else. */
+/**
+ * The single list of exporters, hand-off files and devices. A new exporter or audio source is added here and nowhere
+ * else.
+ */
 public final class Installed {
     private static final List<Exporter> EXPORTERS =
             List.of(new PickupListExporter(ZoneId.systemDefault()), new NotesJsonExporter(), new TraceExporter());
@@ -50,17 +53,19 @@ public final class Installed {
 
     private Installed() {}
 
-    /** Every export format, in the order that the command line lists them; the first is the one to read. */
+    /**
+     * Every export format, in the order in which the command line lists them; the first is the one for people to read.
+     */
     public static List<Exporter> exporters() {
         return EXPORTERS;
     }
 
-    /** Every kind of file that a hand-off can hold, in the order in which they are written. */
+    /** Every kind of file in a hand-off, in the order in which they are written. */
     public static List<HandOffPart> handOffParts() {
         return HAND_OFF_PARTS;
     }
 
-    /** The export format of that name. */
+    /** The export format with this name. */
     static Exporter exporter(String name) {
         return EXPORTERS.stream()
                 .filter(exporter -> exporter.name().equals(name))
@@ -68,7 +73,7 @@ public final class Installed {
                 .orElseThrow(() -> new IllegalArgumentException("name (" + name + ") must be that of an exporter"));
     }
 
-    /** The real things. */
+    /** The real devices. */
     static final class OnThisMachine implements Equipment {
         @Override
         public Ears ears(Path model) throws ProblemException {

@@ -7,7 +7,7 @@ import org.bookholder.fatigue.LimitsForm;
 import org.bookholder.problem.ProblemException;
 import picocli.CommandLine.Command;
 
-/** Shows when a break is advised, in the form in which it can be set. */
+/** Shows the break limits in the form in which they can be set. */
 @Command(
         name = "limits",
         description = {

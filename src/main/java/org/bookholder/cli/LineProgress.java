@@ -9,7 +9,7 @@ import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 import org.bookholder.wording.Pickups;
 
-/** Prints each line's outcome, with what was said instead, when it is first known, and again when it changes. */
+/** Prints each line's outcome, with what was said instead, as soon as it is known and again when it changes. */
 final class LineProgress {
     private static final int FIRST_WORDS = 60;
 
@@ -23,12 +23,12 @@ final class LineProgress {
     /**
      * Prints what is new.
      *
-     * @param settled whether nothing more is to be heard
+     * @param settled whether no more outcomes will follow
      */
     void show(SessionState state, boolean settled) {
         int heard = settled ? Integer.MAX_VALUE : lastTried(state);
         for (LineNotes notes : state.lines().all()) {
-            // A line that nobody was heard to read may still be on its way, until one behind it was heard.
+            // A line that was not heard may still come, until a later line has been heard.
             boolean known = !notes.attempts().isEmpty() || (notes.reached() && notes.line() < heard);
             if (known) {
                 print(state, notes);

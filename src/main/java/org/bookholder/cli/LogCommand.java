@@ -23,7 +23,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Makes a session and a hand-off of footage that was filmed without the program. */
+/** Turns footage that was filmed without the program into a session and a hand-off. */
 @Command(
         name = "log",
         sortOptions = false,
@@ -76,7 +76,7 @@ final class LogCommand implements Callable<Integer> {
                 Path place = new FootageLogging(here, takes, TerminalReading.control(end, terminal)).log(request);
                 return handOff(place, handOff, takes.status, end);
             } catch (OperationInterrupted e) {
-                // Before the shutdown is let go on, or the line would be lost.
+                // Print this before the shutdown continues, or the line would be lost.
                 terminal.warn("interrupted; nothing was followed");
                 terminal.err().flush();
                 return InterruptibleCommand.STATUS;
@@ -95,7 +95,7 @@ final class LogCommand implements Callable<Integer> {
         });
     }
 
-    /** Prints how each file is followed; the worst exit status counts. */
+    /** Prints the progress of each file; the command ends with the worst exit status. */
     private final class Takes implements FootageLogListener {
         private int status;
         private ReadingPrinter printer = new ReadingPrinter(here, terminal, false);

@@ -8,7 +8,7 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
 import org.bookholder.journal.SessionLocks;
 
-/** Reads the environment of the process from the machine: its clock, its time zone and the folders of its user. */
+/** Gets the environment of the process from the machine: clock, time zone and the user's folders. */
 final class Machine {
     private Machine() {}
 
@@ -29,7 +29,7 @@ final class Machine {
                 new Installed.OnThisMachine());
     }
 
-    /** Where the platform's conventions want a user's data. */
+    /** The folder for a user's data by the platform's conventions. */
     static Path dataFolder(String system, Path userHome, UnaryOperator<String> variables) {
         if (system.startsWith("Mac")) {
             return userHome.resolve("Library/Application Support/Bookholder");
@@ -41,7 +41,7 @@ final class Machine {
         return baseFolder(variables.apply("XDG_DATA_HOME"), userHome.resolve(".local/share"));
     }
 
-    /** Where the platform's conventions want a user's settings. */
+    /** The folder for a user's settings by the platform's conventions. */
     static Path settingsFolder(String system, Path userHome, UnaryOperator<String> variables) {
         if (system.startsWith("Mac")) {
             return dataFolder(system, userHome, variables);
@@ -53,7 +53,7 @@ final class Machine {
         return baseFolder(variables.apply("XDG_CONFIG_HOME"), userHome.resolve(".config"));
     }
 
-    /** The XDG base directory specification wants a path that is not absolute to be ignored. */
+    /** The XDG base directory specification requires that a path that is not absolute be ignored. */
     private static Path baseFolder(String given, Path otherwise) {
         return (given.isEmpty() || !Path.of(given).isAbsolute() ? otherwise : Path.of(given)).resolve("bookholder");
     }

@@ -16,9 +16,9 @@ import picocli.CommandLine.Spec;
 /**
  * The program.
  *
- * <p>Exit status: 0 if all was done, 2 if the arguments or something outside the program stand in the way, with one line
- * on the standard error that says what, where, and what to do; 1 for a fault of the program; 3 if what was checked needs
- * mending.
+ * <p>Exit status: 0 for success; 1 for a fault of the program; 2 if the arguments or something outside the program
+ * prevented the work, with one line on standard error that says what, where, and what to do; 3 if what was checked must
+ * be fixed.
  */
 @Command(
         name = "bookholder",
@@ -40,10 +40,10 @@ import picocli.CommandLine.Spec;
             ""
         })
 public final class Main implements Runnable {
-    /** What was checked needs mending. */
+    /** What was checked must be fixed. */
     static final int TO_MEND = 3;
 
-    /** Something outside the program stands in the way. */
+    /** Something outside the program prevented the work. */
     static final int NOT_OUR_FAULT = 2;
 
     /** A fault of the program stopped it. */

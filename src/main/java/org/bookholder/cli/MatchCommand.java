@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-/** Finds where footage lies in a session. */
+/** Finds the place of footage in a session. */
 @Command(
         name = "match",
         sortOptions = false,

@@ -13,7 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Writes what was noted in a session. */
+/** Writes the notes of a session. */
 @Command(
         name = "notes",
         sortOptions = false,
@@ -36,7 +36,7 @@ final class NotesCommand implements Callable<Integer> {
         this.terminal = terminal;
     }
 
-    /** One of these, or none for the list to read. */
+    /** At most one of these options; without any, the list for people is written. */
     static final class Kind {
         @Option(names = "--json", description = "All notes as JSON, for other programs.")
         private boolean json;

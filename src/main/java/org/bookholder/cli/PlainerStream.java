@@ -7,7 +7,7 @@ import java.nio.charset.CharsetEncoder;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Prints in a console's character set, with plainer signs for the few of ours that it may not have. */
+/** Prints in a console's character set, and replaces the few characters that the set may lack by simpler ones. */
 final class PlainerStream extends PrintStream {
     private static final Map<Character, String> PLAINER = Map.of('\u201c', "\"", '\u201d', "\"", '\u2026', "...");
 
@@ -18,7 +18,7 @@ final class PlainerStream extends PrintStream {
         encoder = charset.newEncoder();
     }
 
-    /** All that is printed as text comes this way. */
+    /** All text output passes through this method. */
     @Override
     public void print(@Nullable String text) {
         super.print(text == null ? null : plainer(text));

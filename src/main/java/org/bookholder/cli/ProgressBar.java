@@ -7,8 +7,8 @@ import org.bookholder.app.environment.Progress;
 import org.bookholder.course.Text;
 
 /**
- * Shows on a console how far work has got, and about how long it still takes. Prints nothing where another program or a
- * file reads the output.
+ * Shows the progress and the estimated remaining time of work on a console. Prints nothing if the output goes to
+ * another program or a file.
  */
 final class ProgressBar implements AutoCloseable {
     private static final int WIDTH = 30;
@@ -27,7 +27,7 @@ final class ProgressBar implements AutoCloseable {
         shown = nanoTime.getAsLong() - PERIOD_NANOS;
     }
 
-    /** Shows progress, unless it showed some a moment ago. */
+    /** Shows progress, unless it did so a moment ago. */
     void show(Progress progress) {
         long now = nanoTime.getAsLong();
         if (!console || now - shown < PERIOD_NANOS) {
@@ -40,7 +40,7 @@ final class ProgressBar implements AutoCloseable {
         out.flush();
     }
 
-    /** Takes the bar away. */
+    /** Removes the bar. */
     @Override
     public void close() {
         if (console) {

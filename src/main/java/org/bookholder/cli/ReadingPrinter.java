@@ -16,7 +16,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.session.Troubles;
 import org.bookholder.wording.TroubleText;
 
-/** Prints how a reading goes, and what came of it. Confined to the command's thread. */
+/** Prints the progress and the result of a reading. Confined to the command's thread. */
 final class ReadingPrinter implements ReadingListener {
     private final Environment here;
     private final Terminal terminal;
@@ -25,7 +25,7 @@ final class ReadingPrinter implements ReadingListener {
     private Optional<ProgressBar> recovery = Optional.empty();
     private String interrupted = "no session was begun";
 
-    /** Prints more if {@code verbose}. */
+    /** Creates a printer, which prints more if {@code verbose}. */
     ReadingPrinter(Environment here, Terminal terminal, boolean verbose) {
         this.here = here;
         this.terminal = terminal;
@@ -33,7 +33,7 @@ final class ReadingPrinter implements ReadingListener {
         this.lines = new LineProgress(terminal.out());
     }
 
-    /** What is said if the reading is interrupted now, before it has begun. */
+    /** The message if the reading is interrupted now, before it has begun. */
     String interrupted() {
         endRecovery();
         return interrupted;
@@ -110,7 +110,7 @@ final class ReadingPrinter implements ReadingListener {
         recovery = Optional.empty();
     }
 
-    /** Prints the list of pickups and what did not go well; returns the exit status. */
+    /** Prints the list of pickups and any problems; returns the exit status. */
     int finished(ReadingResult result) {
         endRecovery();
         try {

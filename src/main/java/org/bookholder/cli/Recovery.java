@@ -9,11 +9,11 @@ import org.bookholder.app.session.SessionSettler;
 import org.bookholder.problem.ProblemException;
 
 /**
- * Settles what a kill left unsettled before a session is shown or gone on with, and says so. What stands in the way is said
- * too and stops nobody: the session is then shown as it is.
+ * Settles what a kill left unsettled before a session is shown or continued, and reports it. If that fails, the reason
+ * is printed and the session is shown as it is.
  */
 final class Recovery {
-    /** What is said if it was interrupted. */
+    /** Message after an interruption. */
     static final String INTERRUPTED = "the take that was being listened to stays as it was";
 
     private final Environment here;
@@ -28,7 +28,7 @@ final class Recovery {
      * Settles a session, unless somebody has it open.
      *
      * @return 0, or the exit status of a program that was interrupted
-     * @throws ProblemException if no session that can be read lies there
+     * @throws ProblemException if there is no readable session there
      */
     int settle(Path place) throws ProblemException {
         List<Integer> takes = SessionSettler.unsettled(here, place);
@@ -53,7 +53,7 @@ final class Recovery {
         });
     }
 
-    /** What is said before takes are listened to again. */
+    /** The message before takes are followed again. */
     static String announcement(List<Integer> takes) {
         String numbers = takes.stream().map(String::valueOf).collect(Collectors.joining(", "));
         return (takes.size() == 1 ? "take " + numbers + " was" : "takes " + numbers + " were")

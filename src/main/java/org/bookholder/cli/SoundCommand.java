@@ -101,7 +101,7 @@ final class SoundCommand implements Callable<Integer> {
         }
     }
 
-    /** What a person is told meanwhile; another program that reads the result must not find it there. */
+    /** Prints a message for people; not to standard output if another program reads the result there. */
     private void note(String text) {
         PrintStream to = json ? terminal.err() : terminal.out();
         to.println(text);

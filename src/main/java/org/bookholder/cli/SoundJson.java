@@ -8,7 +8,9 @@ import org.bookholder.sound.LoudnessReading;
 import org.bookholder.sound.SoundCheck;
 import org.bookholder.sound.SoundFinding;
 
-/** A sound check as JSON, for other programs: levels in dBFS, loudness in LUFS, and what is said of each side. */
+/**
+ * Writes a sound check as JSON for other programs: levels in dBFS, loudness in LUFS, and the remarks on each aspect.
+ */
 final class SoundJson {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 

@@ -12,29 +12,32 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
- * Where the program is talked to.
+ * The terminal: reads lines, prints results and messages.
  *
  * @param out results and progress
- * @param err what stands in the way
- * @param in keys, a line at a time
- * @param charset of all three
+ * @param err problems and warnings
+ * @param in input, a line at a time
+ * @param charset character set of all three
  */
 record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charset) {
-    /** The process's own: in a console's character set, or UTF-8 where a file or another program reads on. */
+    /**
+     * The process's own terminal: in a console's character set, or UTF-8 if the output goes to a file or another
+     * program.
+     */
     static Terminal ofProcess() {
-        // The Java platform sets this only where the output is a console.
+        // The Java platform sets this only if the output is a console.
         String console = System.getProperty("sun.stdout.encoding", "");
         Charset charset = console.isEmpty() ? StandardCharsets.UTF_8 : Charset.forName(console);
         return new Terminal(
                 stream(FileDescriptor.out, charset), stream(FileDescriptor.err, charset), System.in, charset);
     }
 
-    /** Whether a person looks on while the program works: the Java platform sets this only where messages go to a console. */
+    /** Whether a person is watching: the Java platform sets this property only if messages go to a console. */
     static boolean console() {
         return !System.getProperty("sun.stderr.encoding", "").isEmpty();
     }
 
-    /** Whether a line was entered since the last call; never waits. */
+    /** Whether a line was entered since the last call; never blocks. */
     boolean entered() {
         try {
             boolean entered = false;
@@ -47,17 +50,17 @@ record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charse
         }
     }
 
-    /** Says what stands in the way, in a line of its own. */
+    /** Prints a problem or warning on its own line. */
     void warn(String text) {
         err.println("bookholder: " + text);
     }
 
-    /** Names the sessions that could not be read. */
+    /** Lists the sessions that could not be read. */
     void leftOut(List<String> unreadable) {
         unreadable.forEach(session -> warn("left out: " + session));
     }
 
-    /** Results and progress, for who wants a writer. */
+    /** The output for results and progress, as a writer. */
     PrintWriter writer() {
         return new PrintWriter(new OutputStreamWriter(out, charset), true);
     }

@@ -8,11 +8,11 @@ import org.bookholder.app.reading.ReadingService;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Shutdown;
 
-/** Reads a lesson from the command line: Enter and Ctrl-C end the reading in order. */
+/** Runs a reading from the command line; Enter and Ctrl-C end it in an orderly way. */
 final class TerminalReading {
     private TerminalReading() {}
 
-    /** Reads and prints; returns the exit status. Prints more if {@code verbose}. */
+    /** Runs the reading and prints its progress, more of it if {@code verbose}; returns the exit status. */
     static int run(Environment here, Terminal terminal, ReadingRequest request, boolean verbose)
             throws ProblemException {
         ReadingPrinter printer = new ReadingPrinter(here, terminal, verbose);
@@ -20,7 +20,7 @@ final class TerminalReading {
             try {
                 return printer.finished(new ReadingService(here, request, printer, control(shutdown, terminal)).read());
             } catch (OperationInterrupted e) {
-                // Before the shutdown is let go on, or the line would be lost.
+                // Print this before the shutdown continues, or the line would be lost.
                 terminal.warn("interrupted; " + printer.interrupted());
                 terminal.err().flush();
                 return InterruptibleCommand.STATUS;
@@ -28,7 +28,7 @@ final class TerminalReading {
         }
     }
 
-    /** The control that a person has at a terminal. */
+    /** The control of a reading from a terminal. */
     static ReadingControl control(Shutdown shutdown, Terminal terminal) {
         return new ReadingControl() {
             @Override

@@ -6,14 +6,14 @@ import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.problem.ProblemException;
 
-/** A text file that an option names. */
+/** Writes a text file that an option names. */
 final class TextFile {
     private TextFile() {}
 
     /**
-     * Writes it whole or not at all.
+     * Writes the file completely or not at all.
      *
-     * @param what what the text is, for messages: "the page"
+     * @param what what the text is, for messages, for example "the page"
      */
     static void write(Path file, String what, String text) throws ProblemException {
         try {

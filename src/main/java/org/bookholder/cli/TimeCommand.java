@@ -16,7 +16,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Tells how long lessons will run, and what in them is hard to say. */
+/** Estimates how long lessons will run, and lists words that are hard to say. */
 @Command(
         name = "time",
         sortOptions = false,

@@ -60,12 +60,12 @@ final class WindowOptions {
             description = "Cues to leave out: pace, pickups, time, break, sound, footlights.")
     private Set<Cue> hidden = Set.of();
 
-    /** What moves the text. */
+    /** What should move the text. */
     Mover move() {
         return move;
     }
 
-    /** What the options make of a wish. */
+    /** Applies the options to saved settings. */
     WindowWish over(WindowWish kept) throws ProblemException {
         WindowSettings settings = kept.settings().withWay(move);
         settings = mirror == null ? settings : settings.withMirrored(mirror);

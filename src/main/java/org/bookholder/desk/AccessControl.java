@@ -16,8 +16,8 @@ import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 
 /**
- * Checks join codes, and issues tokens that say what their holder may do. Wrong codes are counted, for each address and for all
- * together, so that no code can be guessed. Safe for use by several threads.
+ * Checks join codes, and issues tokens that state what their holder may do. Wrong codes are counted, for each address
+ * and in total, so that nobody can guess a code. Safe for use by several threads.
  */
 public final class AccessControl {
     /** The most wrong codes from one address within {@link #WINDOW_NANOS}. */
@@ -38,7 +38,7 @@ public final class AccessControl {
     private final Deque<Long> all = new ArrayDeque<>();
     private final Map<String, Deque<Long>> from = new LinkedHashMap<>();
 
-    /** What someone may do. */
+    /** What the holder of a token may do. */
     public enum Role {
         /** See everything. */
         LOOK,

@@ -50,11 +50,11 @@ public final class Actions {
     }
 
     /**
-     * Asks the session for what a page wants. Whatever it wants is absolute, as the page showed it when a key was pressed:
-     * of two people who press the same key at the same moment, neither takes back what the other did.
+     * Turns a page's action into a request to the session. Actions are absolute and refer to what the page showed when
+     * the key was pressed: if two people press the same key at the same moment, neither undoes what the other did.
      *
-     * @param json one object, what to do in {@code do}
-     * @param reply told what became of it
+     * @param json one object; {@code do} holds the action
+     * @param reply receives the outcome
      * @throws IllegalArgumentException if that is no action; the message is for people
      */
     public void act(String json, Request.Reply reply) {
@@ -156,12 +156,15 @@ public final class Actions {
         return new ReadingPosition(line, 1);
     }
 
-    /** The line being read, the last one if all are. */
+    /** The line being read; the last one at the end. */
     private static int here(SessionState state) {
         return Math.min(state.following().position().line(), state.lines().count());
     }
 
-    /** The line that a remark on what was just heard is about: the current one, or the one before if it has only begun. */
+    /**
+     * The line that a remark about what was just heard refers to: the current one, or the one before if the current one
+     * has only just begun.
+     */
     private static int justRead(SessionState state) {
         int line = state.following().position().line();
         boolean begun = state.following().position().word() > 1;

@@ -21,9 +21,9 @@ public interface DeskCourse {
     Standing now() throws ProblemException;
 
     /**
-     * Does what the page asks for.
+     * Carries out an action of the page.
      *
-     * @param json one object, what to do in {@code do}
+     * @param json one object; {@code do} holds the action
      * @return why it cannot be done, for people; empty if it was done
      */
     Optional<String> act(String json);

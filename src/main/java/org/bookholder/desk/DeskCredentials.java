@@ -14,12 +14,12 @@ import org.bookholder.files.AtomicFiles;
 import org.bookholder.problem.ProblemException;
 
 /**
- * The secrets and join codes of a desk. Kept beside the session, so that pages stay logged in when the program is started
- * again.
+ * The secrets and join codes of a desk. Kept beside the session, so that pages stay logged in when the program is
+ * started again.
  *
- * @param port the port that the desk was last reached at; 0 if it was not yet
- * @param secret what tokens are signed with, Base64
- * @param key lets whoever sits at this machine in, by the address that the terminal shows
+ * @param port the port at which the desk was last reached; 0 if it never was
+ * @param secret key that signs the tokens, Base64
+ * @param key admits the person at this machine, as a part of the address that the terminal shows
  * @param act the join code for those who may act
  * @param look the join code for those who may only look
  */
@@ -30,7 +30,7 @@ public record DeskCredentials(int port, String secret, String key, String act, S
             .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
             .build();
 
-    /** Letters and digits that are not mistaken for one another. */
+    /** Letters and digits that are not easily confused. */
     private static final String CODE_LETTERS = "ABCDEFGHJKMNPQRSTUVWXYZ23456789";
 
     /** Eight of them make about 850,000 million codes. */
@@ -41,12 +41,12 @@ public record DeskCredentials(int port, String secret, String key, String act, S
         return new DeskCredentials(0, bytes(random), bytes(random), code(random), code(random));
     }
 
-    /** The keys of the session in a folder; fresh ones if there are none, or none that can be read. */
+    /** The stored credentials of the session in a folder; new ones if there are none, or none that can be read. */
     public static DeskCredentials of(Path folder, SecureRandom random) {
         return kept(folder).orElseGet(() -> fresh(random));
     }
 
-    /** The keys that are kept in a folder; empty if there are none, or none that can be read. */
+    /** The credentials stored in a folder; empty if there are none, or none that can be read. */
     public static Optional<DeskCredentials> kept(Path folder) {
         try {
             DeskCredentials kept = MAPPER.readValue(Files.readString(folder.resolve(FILE)), DeskCredentials.class);
@@ -57,7 +57,7 @@ public record DeskCredentials(int port, String secret, String key, String act, S
     }
 
     /**
-     * Keeps them beside the session, readable by the owner only where the file system knows owners.
+     * Stores them beside the session; only the owner can read them, where the file system supports owners.
      *
      * @throws ProblemException if they cannot be written
      */

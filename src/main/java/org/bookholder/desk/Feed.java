@@ -33,7 +33,7 @@ public final class Feed {
     /** A page that joins may be sent a snapshot that is this many messages old, and then those messages. */
     private static final int STALE = 64;
 
-    /** If nothing has changed but the time, pages are told once in so many seconds of audio. */
+    /** If only the time has changed, pages get a message once per this many seconds of audio. */
     private static final double TICK = 0.25;
 
     private final DeskSession session;
@@ -63,7 +63,9 @@ public final class Feed {
     /** Receives the messages. */
     @FunctionalInterface
     public interface Listener {
-        /** Takes a message, read-only and its own, to pass on; must not wait, and may ask the feed for nothing. */
+        /**
+         * Receives a message to pass on, in a read-only buffer of its own. Must not block, and must not call the feed.
+         */
         void send(ByteBuffer message);
     }
 
@@ -82,7 +84,7 @@ public final class Feed {
         parts = StateJson.parts(told, this.trail, handedOff);
     }
 
-    /** Looks at the session and sends what has changed to everyone; says whether anything was sent. */
+    /** Looks at the session and sends what has changed to everyone; returns whether anything was sent. */
     public synchronized boolean look() {
         SessionState state = session.state();
         HandOffStatus files = session.handOff().now();
@@ -114,7 +116,7 @@ public final class Feed {
         told = state;
         handedOff = files;
         if (change.isEmpty() || isMereTick(change)) {
-            // Later states are still compared with what pages were last sent.
+            // Nothing was sent, so later states are still compared with the last one that was.
             return false;
         }
         parts = now;
@@ -163,7 +165,7 @@ public final class Feed {
         return true;
     }
 
-    /** How many listeners there are. */
+    /** Number of listeners. */
     public synchronized int listening() {
         return listeners.size();
     }
@@ -194,7 +196,7 @@ public final class Feed {
         List.copyOf(listeners).forEach(l -> l.send(message.text().duplicate()));
     }
 
-    /** The number in an id; empty if it is none of this run. */
+    /** The number in an id; empty if the id is not from this run. */
     private Optional<Long> numberOf(String id) {
         String prefix = run + ".";
         boolean ours = id.startsWith(prefix) && id.substring(prefix.length()).matches("\\d{1,18}");

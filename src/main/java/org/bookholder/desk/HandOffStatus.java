@@ -18,13 +18,13 @@ public record HandOffStatus(Step step, String folder, List<Entry> files, String 
 
     /** How far a hand-off can be. */
     public enum Step {
-        /** Nobody has asked for them. */
+        /** Nobody has asked for the files. */
         IDLE,
         /** They are being written. */
         WRITING,
         /** They were written. */
         WRITTEN,
-        /** Nothing was written: there are files already, and nobody has said that they may be replaced. */
+        /** Nothing was written: files exist already, and nobody has confirmed that they may be replaced. */
         IN_THE_WAY,
         /** Nothing was written, because something went wrong. */
         FAILED
@@ -34,7 +34,7 @@ public record HandOffStatus(Step step, String folder, List<Entry> files, String 
      * A file.
      *
      * @param name its name, without a folder
-     * @param bytes how long it is
+     * @param bytes its size in bytes
      */
     public record Entry(String name, long bytes) {}
 }

@@ -9,13 +9,13 @@ import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
 /**
- * What a state no longer holds: the pace of each second, and the sound of the last half minute. Built up from one state after
- * another; states may be skipped. Immutable.
+ * History that the state itself does not hold: the pace of each second, and the sound of the last half minute. Built
+ * from one state after another; states may be skipped. Immutable.
  *
  * @param pace the live pace, a point for each second of audio in which a take rolled
  * @param heard the sound of the last seconds, oldest first
  * @param clippedAt when a sample was last clipped; zero if none was
- * @param wrong what is wrong now, empty if nothing is
+ * @param wrong what is wrong with the sound now, empty if nothing is
  * @param since when that began
  */
 public record LiveHistory(
@@ -33,16 +33,16 @@ public record LiveHistory(
     /** How long clipping is shown after it was heard, in seconds. */
     private static final double CLIPPING_TOLD = 10;
 
-    /** Speech should peak between -20 and -6 dBFS (common practice); with less than this nothing is heard well. */
+    /** Speech should peak between -20 and -6 dBFS (common practice); below this level it is not recognised well. */
     private static final double TOO_LOW = -32;
 
     private static final double SILENT = -90;
 
     /**
-     * A live pace.
+     * The live pace at one second.
      *
-     * @param second of the session's audio
-     * @param take in which it was measured
+     * @param second second of the session's audio
+     * @param take the take in which it was measured
      * @param perMinute words per minute, NaN if unknown
      */
     public record PacePoint(long second, int take, double perMinute) {}
@@ -104,7 +104,7 @@ public record LiveHistory(
         return loudest(heard, HOLD);
     }
 
-    /** The quietest of the last seconds, in dBFS: the noise of the room. NaN if too little was heard. */
+    /** The lowest level of the last seconds, in dBFS: the noise of the room. NaN if too little was heard. */
     public double room() {
         return heard.size() < HOLD
                 ? Double.NaN

@@ -20,8 +20,9 @@ import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
 
 /**
- * The state as JSON, in parts that the page replaces one by one. Times are seconds of the session's audio, those about breaks
- * whole minutes; an unknown figure is null. Figures are rounded as they are shown, since each change is sent to every page.
+ * The state as JSON, in parts that the page replaces one by one. Times are seconds of the session's audio, or whole
+ * minutes where they concern breaks; an unknown figure is null. Figures are rounded as they are displayed, because each
+ * change is sent to every page.
  */
 final class StateJson {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
@@ -135,7 +136,7 @@ final class StateJson {
         return cautions;
     }
 
-    /** A rolling take has no end yet, so that its going on is not a change. */
+    /** The takes. A rolling take has no end, so that its growing is not a change. */
     private static ArrayNode takes(SessionState state) {
         ArrayNode takes = NODES.arrayNode();
         for (Take take : state.takes().all()) {
@@ -204,7 +205,7 @@ final class StateJson {
         return lines;
     }
 
-    /** Points of the pace from one on: second, take, words a minute. */
+    /** Points of the pace from an index on: second, take, words per minute. */
     static ArrayNode points(List<LiveHistory.PacePoint> points, int from) {
         ArrayNode list = NODES.arrayNode();
         for (LiveHistory.PacePoint point : points.subList(from, points.size())) {

@@ -39,7 +39,10 @@ final class SummaryJson {
         }
     }
 
-    /** What follows from the lines alone. Length and pace change every second and are sent in other parts. */
+    /**
+     * The part of the summary that depends on the lines alone. Length and pace change every second and are sent in
+     * other parts.
+     */
     static ObjectNode of(SessionState state) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("lines", state.lines().count());

@@ -28,8 +28,8 @@ public final class Waveform {
      * @param recording the take's file
      * @param takeStart where the take begins in the session's audio
      * @param from session time of the beginning, in seconds
-     * @param to of the end, at most {@value #LONGEST} s later
-     * @param points how many slices, 1 to {@value #MOST_POINTS}
+     * @param to session time of the end, at most {@value #LONGEST} s later
+     * @param points number of slices, 1 to {@value #MOST_POINTS}
      * @return {@code from}, {@code to} as drawn and {@code peaks}, each 0 to 100 per cent of full scale
      * @throws ProblemException if the recording cannot be read
      */

@@ -4,6 +4,6 @@ package org.bookholder.files;
 public enum Access {
     /** Its owner only: mode 600 on POSIX systems, an access list with one entry on Windows. */
     OWNER,
-    /** Whoever the system lets by default: for files that are made to be given away. */
+    /** Whoever the system allows by default: for files that are meant to be given away. */
     SYSTEM_DEFAULT
 }

@@ -17,13 +17,14 @@ import java.util.Set;
 import org.bookholder.problem.ProblemException;
 
 /**
- * Writes files so that at any moment, a kill or a power cut included, either the old file or the whole new one is there.
+ * Writes files so that at any moment, even after a kill or a power cut, either the old file or the complete new one
+ * exists.
  *
- * <p>The content goes to a temporary file in the same folder, is forced to disk and takes the file's name. If a step
- * fails, the temporary file is removed and the old file is as it was. A kill may leave a temporary file behind; its name
- * begins with a dot and ends with {@code .part}.
+ * <p>The content is written to a temporary file in the same folder and forced to disk; then the temporary file is
+ * renamed. If a step fails, the temporary file is removed and the old file is as it was. A kill may leave a temporary
+ * file behind; its name begins with a dot and ends with {@code .part}.
  *
- * <p>Any thread may call it. Of two writers of one file the later one wins.
+ * <p>Any thread may call it. If two threads write the same file, the later one wins.
  */
 public final class AtomicFiles {
     private static final int LONGEST_NAME_PART = 60;
@@ -45,8 +46,8 @@ public final class AtomicFiles {
     /**
      * Writes a text in UTF-8.
      *
-     * @param file in a folder that exists; where it is a symbolic link, the file it leads to is replaced
-     * @throws IOException if a step failed; nothing is changed then
+     * @param file the file, in an existing folder; if it is a symbolic link, its target is replaced
+     * @throws IOException if a step failed; then nothing is changed
      */
     public void write(Path file, String text) throws IOException {
         try {
@@ -57,12 +58,12 @@ public final class AtomicFiles {
     }
 
     /**
-     * Writes several files: all or none. They take their names only when all are whole and on disk; if one cannot, those
-     * that did get their old content back.
+     * Writes several files: all or none. They are renamed only once all are complete and on disk; if one cannot be
+     * renamed, the others get their old content back.
      *
-     * @param files the files, in folders that exist, with what they hold, in the order in which they are written
-     * @throws IOException if a step failed; nothing is changed then
-     * @throws ProblemException if a content's own source cannot be read; nothing is changed then
+     * @param files the files, in existing folders, with their contents, in the order in which they are written
+     * @throws IOException if a step failed; then nothing is changed
+     * @throws ProblemException if the source of a content cannot be read; then nothing is changed
      */
     public void writeAll(Map<Path, Content> files) throws IOException, ProblemException {
         Map<Path, Path> drafts = new LinkedHashMap<>();
@@ -80,7 +81,7 @@ public final class AtomicFiles {
     }
 
     private void writeDraft(Path draft, Content content) throws IOException, ProblemException {
-        // If the program is interrupted (Ctrl-C), nothing half-written stays behind.
+        // If the program is interrupted (Ctrl-C), no incomplete file stays behind.
         draft.toFile().deleteOnExit();
         try (OutputStream out = new BufferedOutputStream(operations.create(draft, access))) {
             content.write(out);
@@ -92,7 +93,7 @@ public final class AtomicFiles {
         Map<Path, Path> replaced = new LinkedHashMap<>();
         List<Path> done = new ArrayList<>();
         try {
-            // One file is replaced in one step; only for several there must be a way back.
+            // A single file is replaced in one step; a way back is needed only for several.
             for (Path target : drafts.size() > 1 ? drafts.keySet() : Set.<Path>of()) {
                 if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
                     Path old = beside(target, ".old.part");
@@ -136,7 +137,7 @@ public final class AtomicFiles {
         try {
             operations.delete(file);
         } catch (IOException e) {
-            // The caller is told what went wrong before; a temporary file left behind does no harm.
+            // The caller gets the earlier error; a temporary file left behind does no harm.
         }
     }
 

@@ -4,14 +4,14 @@ import java.io.IOException;
 import java.io.OutputStream;
 import org.bookholder.problem.ProblemException;
 
-/** What a file holds. */
+/** The content of a file. */
 @FunctionalInterface
 public interface Content {
     /**
-     * Writes it, once, and leaves the stream open.
+     * Writes the content; called once. Leaves the stream open.
      *
      * @throws IOException if {@code out} cannot be written
-     * @throws ProblemException if the content's own source cannot be read
+     * @throws ProblemException if the source of the content cannot be read
      */
     void write(OutputStream out) throws IOException, ProblemException;
 }

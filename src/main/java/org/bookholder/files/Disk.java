@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
-/** The steps as the machine's file system does them. */
+/** File operations on the machine's file system. */
 public final class Disk implements FileOperations {
     @Override
     public OutputStream create(Path file, Access access) throws IOException {
@@ -51,7 +51,7 @@ public final class Disk implements FileOperations {
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
         } catch (IOException e) {
-            // Windows opens no folder as a file, and some network file systems cannot force one.
+            // Windows cannot open a folder as a file, and some network file systems cannot force one.
         }
     }
 

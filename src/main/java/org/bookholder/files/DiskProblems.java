@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.bookholder.problem.ProblemException;
 
-/** Turns errors of the file system into problems that a person understands. */
+/** Turns file system errors into problems that people understand. */
 public final class DiskProblems {
     private DiskProblems() {}
 

@@ -19,17 +19,17 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Makes files and folders that only their owner may read: mode 600 and 700 on POSIX systems, an access list with the
- * owner as its one entry on Windows. Where a file system knows no owners (FAT), they are as readable as all else there.
+ * Creates files and folders that only their owner can read: mode 600 and 700 on POSIX systems, an access list with the
+ * owner as its only entry on Windows. On a file system without owners (FAT), everyone can read them.
  */
 public final class PrivateFiles {
     private PrivateFiles() {}
 
     /**
-     * Creates a folder and the folders above it that are missing. One that is there keeps its permissions.
+     * Creates a folder and any missing folders above it. An existing folder keeps its permissions.
      *
      * @return the folder
-     * @throws IOException if one cannot be created, or a file has its name
+     * @throws IOException if one cannot be created, or a file with that name exists
      */
     public static Path createFolder(Path folder) throws IOException {
         // createDirectories refuses a symbolic link to a folder.
@@ -53,9 +53,9 @@ public final class PrivateFiles {
     }
 
     /**
-     * Creates the folder that a file is to lie in, as {@link #createFolder} does.
+     * Creates the folder for a file, as {@link #createFolder} does.
      *
-     * @throws IOException if it cannot be created, or a file has its name
+     * @throws IOException if it cannot be created, or a file with that name exists
      */
     public static void createFolderFor(Path file) throws IOException {
         Path folder = file.toAbsolutePath().getParent();
@@ -65,7 +65,7 @@ public final class PrivateFiles {
     }
 
     /**
-     * Creates an empty file for those who write it piece by piece. One that is there is left as it is.
+     * Creates an empty file that will be written piece by piece. An existing file is left as it is.
      *
      * @throws IOException if it cannot be created
      */
@@ -73,11 +73,11 @@ public final class PrivateFiles {
         try {
             create(file).close();
         } catch (FileAlreadyExistsException e) {
-            // It is there, as asked for.
+            // It exists already.
         }
     }
 
-    /** Creates a file that is not there yet, and opens it for writing. */
+    /** Creates a file that must not exist yet, and opens it for writing. */
     static FileChannel create(Path file) throws IOException {
         FileChannel channel = FileChannel.open(
                 file, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), attributes(file, "rw-------"));
@@ -100,7 +100,7 @@ public final class PrivateFiles {
         }
     }
 
-    /** Leaves the owner as the only one in an access list; without effect where the file system refuses. */
+    /** Makes the owner the only entry of an access list; has no effect if the file system refuses. */
     static void restrict(AclFileAttributeView list, Set<AclEntryFlag> inheritance) {
         try {
             list.setAcl(List.of(AclEntry.newBuilder()
@@ -110,7 +110,7 @@ public final class PrivateFiles {
                     .setFlags(inheritance)
                     .build()));
         } catch (IOException e) {
-            // A share may not let its access lists be changed; the file is then as private as its folder.
+            // A network share may refuse changes to access lists; the file is then as private as its folder.
         }
     }
 }

@@ -1,6 +1,7 @@
 /**
- * Writes small files whole and private: start with {@link org.bookholder.files.AtomicFiles}. Recordings and the journal,
- * which are written piece by piece, get their folder and their permissions from {@link org.bookholder.files.PrivateFiles}.
+ * Writes small files completely and privately; start with {@link org.bookholder.files.AtomicFiles}. For recordings and
+ * the journal, which are written piece by piece, {@link org.bookholder.files.PrivateFiles} creates folders and sets
+ * permissions.
  */
 @NullMarked
 package org.bookholder.files;

@@ -9,11 +9,11 @@ import java.util.stream.Collectors;
 import org.bookholder.problem.ProblemException;
 
 /**
- * What can be set in a file: the one declaration from which it is read, written and explained.
+ * Declares what can be set in a file. Reading, writing and explaining the file all use this one declaration.
  *
- * @param what what one of the fields is called in messages: "limit"
+ * @param what what one field is called in messages, for example "limit"
  * @param fields the fields, in the order in which they are shown
- * @param <V> what a value is read to
+ * @param <V> the type of the values
  */
 public record Form<V>(String what, List<Field<V>> fields) {
     private static final int COMMENT_AT = 40;
@@ -26,8 +26,8 @@ public record Form<V>(String what, List<Field<V>> fields) {
     /**
      * One name that can be set.
      *
-     * @param name the name; one that ends with a blank stands for all that begin with it
-     * @param meaning a comment for people, with the unit and the source; may be empty
+     * @param name the name; a name that ends with a blank stands for all names that begin with it
+     * @param meaning a comment for people, with unit and source; may be empty
      * @param reader reads a value
      */
     public record Field<V>(String name, String meaning, Reader<V> reader) {
@@ -40,11 +40,18 @@ public record Form<V>(String what, List<Field<V>> fields) {
     /** Reads a value. */
     @FunctionalInterface
     public interface Reader<V> {
-        /** Reads it; a problem if it cannot be understood or is out of range. The text may be empty. */
+        /**
+         * Reads a value, whose text may be empty.
+         *
+         * @throws ProblemException if it cannot be understood or is out of range
+         */
         V read(Setting setting) throws ProblemException;
     }
 
-    /** The lines that read back as some values, each with its meaning; a field without a text is left out. */
+    /**
+     * Writes values as lines that can be read back, each with its meaning as a comment; a field without a text is left
+     * out.
+     */
     public List<String> lines(Function<String, Optional<String>> text) {
         List<String> lines = new ArrayList<>();
         for (Field<V> field : fields) {
@@ -53,7 +60,7 @@ public record Form<V>(String what, List<Field<V>> fields) {
         return lines;
     }
 
-    /** The line that sets a value, with its meaning as a comment. */
+    /** Writes the line for a value, with its meaning as a comment. */
     String line(String name, String value) {
         String set = Yaml.line(name, value);
         String meaning = field(name).map(Field::meaning).orElse("");

@@ -10,7 +10,7 @@ import org.bookholder.problem.ProblemException;
 /**
  * A setting as it was written: name and text, not interpreted yet.
  *
- * @param name the name it has
+ * @param name its name
  * @param text the value
  * @param where file and line
  */
@@ -40,7 +40,7 @@ public record Setting(String name, String text, String where) {
      * The value as a number with or without decimals.
      *
      * @param unit what is measured, plural, for messages
-     * @throws ProblemException if it is none, or not from {@code from} to {@code to}
+     * @throws ProblemException if it is not a number, or not in the range {@code from} to {@code to}
      */
     public double number(double from, double to, String unit) throws ProblemException {
         String range = "give " + plain(from) + " to " + plain(to) + " " + unit;
@@ -54,7 +54,11 @@ public record Setting(String name, String text, String where) {
         return number;
     }
 
-    /** The value as a day of this century; a problem if there is no such day. */
+    /**
+     * The value as a date of this century.
+     *
+     * @throws ProblemException if there is no such date
+     */
     public LocalDate day() throws ProblemException {
         try {
             LocalDate day = LocalDate.parse(text);
@@ -73,7 +77,11 @@ public record Setting(String name, String text, String where) {
         }
     }
 
-    /** The value as a time of day; a problem if there is no such time. */
+    /**
+     * The value as a time of day.
+     *
+     * @throws ProblemException if there is no such time
+     */
     public LocalTime time() throws ProblemException {
         try {
             return LocalTime.parse(text.length() == "9:30".length() ? "0" + text : text);
@@ -86,7 +94,7 @@ public record Setting(String name, String text, String where) {
         }
     }
 
-    /** The values between the commas; none if the text is empty. */
+    /** The values separated by commas; an empty list if the text is empty. */
     public List<Setting> parts() {
         return Arrays.stream(text.split(",", -1))
                 .map(part -> new Setting(name, part.strip(), where))
@@ -94,12 +102,20 @@ public record Setting(String name, String text, String where) {
                 .toList();
     }
 
-    /** Whether the value is yes or no; a problem if it is neither. */
+    /**
+     * The value as yes (true) or no (false).
+     *
+     * @throws ProblemException if it is neither
+     */
     public boolean yes() throws ProblemException {
         return oneOf(List.of("yes", "no")).equals("yes");
     }
 
-    /** The value if it is one of these; a problem if it is not. */
+    /**
+     * The value, which must be one of these.
+     *
+     * @throws ProblemException if it is not
+     */
     public String oneOf(List<String> values) throws ProblemException {
         if (!values.contains(text)) {
             throw problem(
@@ -108,7 +124,7 @@ public record Setting(String name, String text, String where) {
         return text;
     }
 
-    /** Something wrong with this value. */
+    /** A problem with this value. */
     public ProblemException problem(String what, String remedy) {
         return new ProblemException(what, where, remedy);
     }

@@ -38,8 +38,8 @@ public final class Settings {
     /**
      * Reads settings.
      *
-     * @param file where the text stands, for messages
-     * @param linesBefore how many lines of the file stand before it
+     * @param file the file that holds the text, for messages
+     * @param linesBefore number of lines before the text in that file
      * @param what what the text is called in messages, such as "the front matter"
      * @throws ProblemException if it is not YAML, is not a list of names and values, or gives a name twice
      */
@@ -82,7 +82,11 @@ public final class Settings {
         }
     }
 
-    /** Returns these settings; a problem if there are other names than these. */
+    /**
+     * Returns these settings.
+     *
+     * @throws ProblemException if there are names other than {@code names}
+     */
     public Settings only(List<String> names) throws ProblemException {
         refuseMistyped(names);
         for (Map.Entry<String, Entry> entry : entries.entrySet()) {
@@ -96,7 +100,11 @@ public final class Settings {
         return this;
     }
 
-    /** Returns these settings; a problem if a name looks like a mistyped one of {@code names}. */
+    /**
+     * Returns these settings.
+     *
+     * @throws ProblemException if a name looks like a misspelling of one of {@code names}
+     */
     public Settings refuseMistyped(List<String> names) throws ProblemException {
         for (Map.Entry<String, Entry> entry : entries.entrySet()) {
             String name = entry.getKey();
@@ -112,12 +120,16 @@ public final class Settings {
         return this;
     }
 
-    /** The names that are given, in order. */
+    /** The names that are set, in order. */
     public List<String> names() {
         return List.copyOf(entries.keySet());
     }
 
-    /** The value with that name; empty if it is not given; a problem if it is not a single value. */
+    /**
+     * The value with this name; empty if it is not set.
+     *
+     * @throws ProblemException if it is not a single value
+     */
     public Optional<Setting> value(String name) throws ProblemException {
         Entry entry = entries.get(name);
         if (entry == null) {
@@ -132,7 +144,11 @@ public final class Settings {
         return Optional.of(new Setting(name, scalar.getValue(), file + ":" + entry.line()));
     }
 
-    /** The group with that name; empty settings if it is not given; a problem if it is not a group. */
+    /**
+     * The group with this name; empty settings if it is not set.
+     *
+     * @throws ProblemException if it is not a group
+     */
     public Settings group(String name) throws ProblemException {
         Entry entry = entries.get(name);
         Settings group = new Settings(file, linesBefore, "'" + name + "'", entry == null ? line : entry.line());
@@ -148,12 +164,16 @@ public final class Settings {
         return group;
     }
 
-    /** Whether that name is given. */
+    /** Whether this name is set. */
     public boolean has(String name) {
         return entries.containsKey(name);
     }
 
-    /** The items of the list with that name; none if it is not given; a problem if it is not a list. */
+    /**
+     * The items of the list with this name; no items if it is not set.
+     *
+     * @throws ProblemException if it is not a list
+     */
     public List<Item> list(String name) throws ProblemException {
         Entry entry = entries.get(name);
         if (entry == null) {
@@ -187,7 +207,7 @@ public final class Settings {
      */
     public record Item(Optional<Setting> value, Optional<Settings> group) {}
 
-    /** Something wrong with these settings as a whole. */
+    /** A problem with these settings as a whole. */
     public ProblemException problem(String problem, String remedy) {
         return problem(problem, line, remedy);
     }

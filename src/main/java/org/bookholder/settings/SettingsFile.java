@@ -16,17 +16,17 @@ import org.bookholder.problem.ProblemException;
  * A file of settings that people edit.
  *
  * @param path the file; need not exist
- * @param what what it holds, for messages: "the limits"
+ * @param what what it holds, for messages, for example "the limits"
  */
 public record SettingsFile(Path path, String what) {
     /** Far more than all settings with their comments. */
     static final long MOST_BYTES = 1 << 20;
 
     /**
-     * Reads one of the program's own files, and rewrites lines that an earlier version wrote in its old form. Without a
-     * file nothing is set.
+     * Reads one of the program's own files, and updates lines in the form of earlier versions. If there is no file,
+     * nothing is set.
      *
-     * @throws ProblemException if the file is there and cannot be read
+     * @throws ProblemException if the file exists and cannot be read
      */
     public <V> SettingsText.Values<V> read(Form<V> form) throws ProblemException {
         if (!Files.exists(path)) {
@@ -39,14 +39,14 @@ public record SettingsFile(Path path, String what) {
             try {
                 new AtomicFiles(Access.OWNER).write(path, renewed.text());
             } catch (IOException e) {
-                // It has been read; the next time it will be read in the same way.
+                // The values have been read; the old lines can be read again next time.
             }
         }
         return text.read(form);
     }
 
     /**
-     * Reads a file that a person named, and leaves it as it is.
+     * Reads a file that a person named, without changing it.
      *
      * @throws ProblemException if the file cannot be read
      */
@@ -55,10 +55,10 @@ public record SettingsFile(Path path, String what) {
     }
 
     /**
-     * Changes some values and leaves all else in the file as it is, comments included.
+     * Changes some values and leaves everything else in the file as it is, including comments.
      *
      * @param changed new values by name
-     * @param gone names that are not to be set any more
+     * @param gone names to remove
      * @throws ProblemException if the file cannot be read or written
      */
     public void change(Form<?> form, Map<String, String> changed, Set<String> gone) throws ProblemException {

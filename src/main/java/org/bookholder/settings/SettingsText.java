@@ -10,12 +10,12 @@ import java.util.Set;
 import org.bookholder.problem.ProblemException;
 
 /**
- * The text of a file of settings that people edit: YAML, on each line a name and a single value, or a list below it. A
- * wrong line costs itself only. Comments, and lines that cannot be understood, stay where they are when a value is
- * changed.
+ * The text of a settings file that people edit. It is YAML; each line holds a name and a single value, or a name with a
+ * list below it. A wrong line affects no other line. Comments, and lines that cannot be understood, stay where they are
+ * when a value is changed.
  *
- * <p>Lines as earlier versions wrote them are read too: they had no quotes around any value, and a comment could begin
- * anywhere. Immutable.
+ * <p>The form of earlier versions can be read too: no quotes around values, and comments that begin anywhere.
+ * Immutable.
  */
 public final class SettingsText {
     /** A list with more items is no setting; the lines after a broken one are tried again one by one. */
@@ -30,7 +30,7 @@ public final class SettingsText {
     }
 
     /**
-     * Takes a text.
+     * Creates one from a text.
      *
      * @param file where it comes from, for messages
      */
@@ -39,19 +39,22 @@ public final class SettingsText {
     }
 
     /**
-     * What a text sets.
+     * The values that a text sets.
      *
-     * @param values by name, in the order in which they were written
+     * @param values values by name, in the order in which they were written
      * @param misread known names whose values could not be read
-     * @param wrong what is wrong with the lines that were left out, each with file and line
-     * @param <V> what a value was read to
+     * @param wrong the problems of the ignored lines, each with file and line
+     * @param <V> the type of the values
      */
     public record Values<V>(Map<String, V> values, Set<String> misread, List<ProblemException> wrong) {}
 
-    /** The lines from {@code first} up to {@code end}, counted from 0, that set one name. */
+    /** The lines that set one name: from {@code first} up to but not including {@code end}, counted from 0. */
     private record Entry(int first, int end) {}
 
-    /** What was read from an entry. {@code line} is its line in today's form, if it was in that of earlier versions. */
+    /**
+     * What was read from an entry. {@code line} is its line in the current form, if it was in the form of earlier
+     * versions.
+     */
     private record Read<V>(String name, V value, Optional<String> line) {}
 
     /** Reads what the text sets. */
@@ -74,20 +77,20 @@ public final class SettingsText {
         return new Values<>(values, misread, wrong);
     }
 
-    /** The same, with lines of earlier versions written as they are today. */
+    /** The same text with lines of earlier versions in the current form. */
     public SettingsText renewed(Form<?> form) {
         List<String> all = new ArrayList<>(lines);
         for (Entry entry : entries()) {
             try {
                 read(entry, form).line().ifPresent(line -> all.set(entry.first(), line));
             } catch (ProblemException e) {
-                // A line that cannot be understood is left to the person who wrote it.
+                // A line that cannot be understood is left as it is.
             }
         }
         return new SettingsText(file, all);
     }
 
-    /** The same with a value set: in its line if there is one, otherwise in a new line at the end. */
+    /** The same text with a value set: in its existing line if there is one, otherwise in a new line at the end. */
     public SettingsText with(Form<?> form, String name, String value) {
         List<String> all = new ArrayList<>(lines);
         for (Entry entry : entries()) {
@@ -106,7 +109,7 @@ public final class SettingsText {
         return new SettingsText(file, all);
     }
 
-    /** The same without the line that sets a name. */
+    /** The same text without the line that sets a name. */
     public SettingsText without(String name) {
         List<String> all = new ArrayList<>(lines);
         List<Entry> entries = entries();
@@ -119,12 +122,14 @@ public final class SettingsText {
         return new SettingsText(file, all);
     }
 
-    /** The text, each line with its end. */
+    /** The text, including line ends. */
     public String text() {
         return lines.isEmpty() ? "" : String.join("\n", lines) + "\n";
     }
 
-    /** A way to take an entry; {@code comment} stands behind the setting, for lines as earlier versions wrote them. */
+    /**
+     * One interpretation of an entry; {@code comment} is the comment after the setting, for lines of earlier versions.
+     */
     private record Way(Setting setting, boolean today, String comment) {}
 
     private <V> Read<V> read(Entry entry, Form<V> form) throws ProblemException {
@@ -139,7 +144,7 @@ public final class SettingsText {
                 String line = Yaml.line(setting.name(), setting.text()) + way.comment();
                 return new Read<>(setting.name(), value, way.today() ? Optional.empty() : Optional.of(line));
             } catch (ProblemException e) {
-                // Another way may do.
+                // Another interpretation may work.
             }
         }
         Setting told = known(ways, form).orElse(ways.get(0).setting());
@@ -153,7 +158,10 @@ public final class SettingsText {
                 .findFirst();
     }
 
-    /** As YAML; then as earlier versions did: with a comment after a blank, with none, and with one anywhere. */
+    /**
+     * The interpretations to try: as YAML; then as earlier versions did: with a comment after a blank, with none, and
+     * with one anywhere.
+     */
     private List<Way> ways(Entry entry, Form<?> form) {
         List<Way> ways = new ArrayList<>();
         Yaml.pair(text(entry))
@@ -171,7 +179,7 @@ public final class SettingsText {
         return ways;
     }
 
-    /** A line as earlier versions read it: a name that is known, a colon and the value. */
+    /** A line as earlier versions read it: a known name, a colon and the value. */
     private static Setting earlier(String line, Form<?> form, String where) {
         int colon = line.length();
         for (int at = line.lastIndexOf(':'); at >= 0; at = line.lastIndexOf(':', at - 1)) {
@@ -187,7 +195,8 @@ public final class SettingsText {
     }
 
     /**
-     * Following lines belong to an entry if they are indented or are list items, and if together they are valid YAML.
+     * Splits the text into entries. Following lines belong to an entry if they are indented or are list items, and if
+     * together they are valid YAML.
      */
     private List<Entry> entries() {
         List<Entry> entries = new ArrayList<>();

@@ -18,7 +18,7 @@ import org.snakeyaml.engine.v2.nodes.Tag;
 
 /** Reads YAML: a whole text, or one name with its value. */
 final class Yaml {
-    /** Deeper than anyone nests settings by hand; what composes the nodes calls itself at each level. */
+    /** Deeper than anyone nests settings by hand; composing the nodes recurses once per level. */
     static final int DEEPEST = 50;
 
     private static final LoadSettings SETTINGS = LoadSettings.builder().build();
@@ -28,15 +28,15 @@ final class Yaml {
     /**
      * A name with its value.
      *
-     * @param value a single value, or the items of a list with commas between them; empty if none was written
-     * @param rest what stands after a single value on its line: a comment with the blanks before it, or nothing
+     * @param value a single value, or the items of a list separated by commas; empty if there is none
+     * @param rest the text after a single value on its line: a comment with the blanks before it, or nothing
      */
     record Pair(String name, String value, String rest) {}
 
     /**
-     * The node that a text holds, empty if it holds none.
+     * The node in a text; empty if there is none.
      *
-     * @throws YamlEngineException if it is no YAML, or is nested more than {@value #DEEPEST} deep
+     * @throws YamlEngineException if it is not YAML, or is nested more than {@value #DEEPEST} levels deep
      */
     static Optional<Node> compose(String text) {
         int depth = 0;
@@ -53,7 +53,7 @@ final class Yaml {
         return new Compose(SETTINGS).composeString(text);
     }
 
-    /** The pair that a text holds; empty if it is no YAML, or holds something else. */
+    /** The pair in a text; empty if the text is not YAML or holds something else. */
     static Optional<Pair> pair(String text) {
         try {
             Optional<Node> root = compose(text);
@@ -91,7 +91,7 @@ final class Yaml {
         return Optional.empty();
     }
 
-    /** The line that is read as that name and value; quotes where they are needed. */
+    /** Writes the line for a name and value, with quotes where needed. */
     static String line(String name, String value) {
         String plainName = pair(name + ": 1").filter(p -> p.name().equals(name)).isPresent() ? name : quoted(name);
         String plain = value.isEmpty() ? plainName + ":" : plainName + ": " + value;

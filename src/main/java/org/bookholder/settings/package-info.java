@@ -1,4 +1,6 @@
-/** Settings that people write as YAML, each with the line it stands in; start with {@link org.bookholder.settings.Settings}. */
+/**
+ * Settings that people write as YAML, each with its line number; start with {@link org.bookholder.settings.Settings}.
+ */
 @NullMarked
 package org.bookholder.settings;
 

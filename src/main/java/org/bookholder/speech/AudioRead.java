@@ -18,7 +18,7 @@ public sealed interface AudioRead {
         /** The file has ended. */
         int ended();
 
-        /** The device is gone. */
+        /** The device was lost. */
         int gone(String reason);
     }
 
@@ -47,7 +47,7 @@ public sealed interface AudioRead {
     }
 
     /**
-     * The device is gone and will deliver no more samples.
+     * The device was lost and will deliver no more samples.
      *
      * @param reason shown to the user, for instance "the microphone was unplugged"
      */

@@ -3,7 +3,7 @@ package org.bookholder.speech;
 import java.util.List;
 import org.bookholder.timing.StreamTime;
 
-/** What a recogniser reports to have heard. */
+/** Words that a recogniser reports. */
 public sealed interface Hypothesis {
     /** Which ear. */
     EarKind ear();

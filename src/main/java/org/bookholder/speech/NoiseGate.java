@@ -7,14 +7,15 @@ import java.util.List;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Turns what is no louder than the room into digital silence, so that a recogniser hears no words in it and knows where
- * an utterance ends. Confined to one thread.
+ * Replaces sound no louder than the room by digital silence, so that a recogniser hears no words in it and can tell
+ * where an utterance ends. Confined to one thread.
  *
- * <p>The room is the quietest tenth of the last ten seconds. A block {@value #OPENING_DB} dB above it opens the gate,
- * which then stays open for {@value #HOLD_SECONDS} s. While the gate is shut the last {@value #LEAD_SECONDS} s are held
- * back and come out unchanged when it opens, so that a word keeps its soft beginning; while it is open nothing is
- * delayed. Levels are taken about their mean, so that an offset of the microphone is no sound. Below {@value #LOWEST_DB}
- * dBFS the gate stays shut, and from {@value #HIGHEST_DB} dBFS it is always open.
+ * <p>The room's level is that of the quietest tenth of the last ten seconds. A block {@value #OPENING_DB} dB above it
+ * opens the gate, which then stays open for {@value #HOLD_SECONDS} s. While the gate is shut, the last {@value
+ * #LEAD_SECONDS} s are held back and released unchanged when it opens, so that a word keeps its soft beginning; while
+ * it is open, nothing is delayed. The mean is subtracted from levels, so that a DC offset of the microphone does not
+ * count as sound. Below {@value #LOWEST_DB} dBFS the gate stays shut, and from {@value #HIGHEST_DB} dBFS it is always
+ * open.
  */
 public final class NoiseGate {
     private static final double OPENING_DB = 6;
@@ -37,8 +38,8 @@ public final class NoiseGate {
     private record Level(StreamTime end, double power) {}
 
     /**
-     * Takes a block and returns what is to be listened to now, in order; together with {@link #flush()} as many samples
-     * as went in.
+     * Takes a block and returns what the recogniser should hear now, in order. Together with {@link #flush()} as many
+     * samples come out as went in.
      */
     public List<short[]> pass(AudioBlock block) {
         if (!started) {
@@ -66,12 +67,12 @@ public final class NoiseGate {
         return out;
     }
 
-    /** How long nothing louder than the room has been heard, up to now. */
+    /** For how long nothing louder than the room has been heard. */
     public StreamTime quiet() {
         return heardTo.since(loudUntil);
     }
 
-    /** Returns what is held back, as silence. */
+    /** Returns the samples held back, as silence. */
     public List<short[]> flush() {
         List<short[]> out = new ArrayList<>();
         heldBack.forEach(b -> out.add(new short[b.samples().length]));
@@ -92,7 +93,7 @@ public final class NoiseGate {
         return Math.max(ofDecibels(LOWEST_DB), Math.min(ofDecibels(HIGHEST_DB), room));
     }
 
-    /** Mean square about the mean, of samples from -1 to 1. */
+    /** Variance of the samples, scaled to -1 to 1. */
     private static double power(short[] samples) {
         double sum = 0;
         double squares = 0;

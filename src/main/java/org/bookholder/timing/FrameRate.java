@@ -75,13 +75,13 @@ public record FrameRate(int numerator, int denominator) {
         return denominator == NTSC && countedPerSecond() % 30 == 0;
     }
 
-    /** The frame that is on show after {@code ticks} ticks of {@link StreamTime}, from 0; negative before the start. */
+    /** The frame that is shown after {@code ticks} ticks of {@link StreamTime}, from 0; negative before the start. */
     public long frameAt(long ticks) {
         return Math.floorDiv(
                 Math.multiplyExact(ticks, (long) numerator), (long) StreamTime.TICKS_PER_SECOND * denominator);
     }
 
-    /** The frame that begins nearest to {@code ticks}; the later one if two are equally near. */
+    /** The frame whose beginning is nearest to {@code ticks}; the later one if two are equally near. */
     public long nearestFrame(long ticks) {
         long whole = (long) StreamTime.TICKS_PER_SECOND * denominator;
         return Math.floorDiv(Math.addExact(Math.multiplyExact(ticks, (long) numerator), whole / 2), whole);

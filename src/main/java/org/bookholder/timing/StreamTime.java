@@ -26,7 +26,7 @@ public record StreamTime(long ticks) implements Comparable<StreamTime> {
         }
     }
 
-    /** The time at which {@code samples} samples at {@code rate} per second have passed. */
+    /** The time after {@code samples} samples at {@code rate} per second. */
     public static StreamTime ofSamples(long samples, int rate) {
         if (rate <= 0) {
             throw new IllegalArgumentException("rate (" + rate + ") must be positive");

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  * at 59.94), so that labels stay close to clock time. Only labels are skipped, never frames. Labels start again at zero
  * after 24 hours.
  *
- * @param rate pictures a second
+ * @param rate the frame rate
  * @param drop whether numbers are dropped; only where the rate {@link FrameRate#canDrop() can}
  */
 public record Timecode(FrameRate rate, boolean drop) {
@@ -47,7 +47,7 @@ public record Timecode(FrameRate rate, boolean drop) {
                 + pair(number % counted);
     }
 
-    /** The frame with that label, from 0; empty if the text is not a label, or is one that drop-frame skips. */
+    /** The frame with this label, from 0; empty if the text is not a label, or is a label that drop-frame skips. */
     public Optional<Long> frame(String label) {
         Matcher parts = LABEL.matcher(label.strip());
         if (!parts.matches()) {
@@ -72,7 +72,7 @@ public record Timecode(FrameRate rate, boolean drop) {
         return drop ? all - droppedPerMinute() * (24L * 60 - 24L * 6) : all;
     }
 
-    /** Whether a label is written as drop-frame is: with a semicolon or full stop before the frames. */
+    /** Whether a label is written in drop-frame style: with a semicolon or full stop before the frames. */
     public static boolean looksDropped(String label) {
         Matcher parts = LABEL.matcher(label.strip());
         return parts.matches() && !parts.group(4).equals(":");
@@ -87,7 +87,7 @@ public record Timecode(FrameRate rate, boolean drop) {
         long tenMinutes = 10 * minute + dropped;
         long tens = frame / tenMinutes;
         long rest = frame % tenMinutes;
-        // The first of ten minutes drops none, so it is longer than the others.
+        // The first of ten minutes drops no labels, so it is longer than the others.
         long dropsInRest = rest < dropped ? 0 : dropped * ((rest - dropped) / minute);
         return frame + 9 * dropped * tens + dropsInRest;
     }

@@ -10,7 +10,7 @@ import org.bookholder.follow.model.Outcome;
 import org.bookholder.follow.model.WordTime;
 import org.bookholder.script.model.ScriptLine;
 
-/** What was said instead of a line, in words for people. */
+/** Describes to people what was said instead of a line. */
 final class DeviationText {
     private DeviationText() {}
 
@@ -31,7 +31,7 @@ final class DeviationText {
                 .orElse("broken off");
     }
 
-    /** Neighbours of one kind are told together: three words left out are one omission. */
+    /** Describes neighbouring deviations of one kind together: three words left out are one omission. */
     private static String deviations(ScriptLine line, Attempt attempt) {
         List<String> phrases = new ArrayList<>();
         List<Deviation> run = new ArrayList<>();

@@ -5,7 +5,7 @@ import org.bookholder.follow.model.Aside;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
-/** What an editor reads of a line: that it is to be recorded again, to be mended, or what people wrote on it. */
+/** The texts of an editor's markers: a line to record again, a line to fix, a person's note, or an aside. */
 public final class MarkerText {
     private MarkerText() {}
 
@@ -30,7 +30,7 @@ public final class MarkerText {
         if (!line.reached()) {
             return text(head + "not read yet", told);
         }
-        // A clean line that nobody marked is to be recorded again because someone wants it better.
+        // A clean line without a mark is on the list because someone decided to record a better one.
         boolean better =
                 told.said().isEmpty() && !line.marked() && told.decision().isPresent();
         return text(head + (better ? told.decision().get().label() : outcome(told)), told);

@@ -5,12 +5,12 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * Where English text can be broken so that each part keeps its sense: gladly at punctuation, hardly after an article or a
- * preposition, never between a number and its unit. After the BBC Subtitle Guidelines: break at punctuation; not between
- * article and noun, preposition and phrase, conjunction and clause, pronoun and verb, or the parts of a verb.
+ * Rates the places at which English text can be broken: best at punctuation, badly after an article or a preposition,
+ * never between a number and its unit. After the BBC Subtitle Guidelines: break at punctuation; not between article and
+ * noun, preposition and phrase, conjunction and clause, pronoun and verb, or the parts of a verb.
  */
 public final class PhraseBreaks {
-    /** What lies between two words, from the best place for a break to the worst. */
+    /** Kinds of place between two words, from the best for a break to the worst. */
     public enum Place {
         /** The end of a sentence. */
         SENTENCE_END,
@@ -18,7 +18,7 @@ public final class PhraseBreaks {
         CLAUSE_END,
         /** A conjunction or preposition begins a phrase. */
         BEFORE_PHRASE,
-        /** Nothing holds the two words together more than others. */
+        /** Two words that nothing in particular holds together. */
         BETWEEN_WORDS,
         /** A conjunction, pronoun or auxiliary verb belongs to what follows it. */
         AFTER_CONJUNCTION,
@@ -49,11 +49,11 @@ public final class PhraseBreaks {
             Set.of("and", "or", "but", "nor", "so", "because", "if", "when", "while", "where", "which", "who", "that");
     private static final Set<String> TITLES = Set.of("mr.", "mrs.", "ms.", "dr.", "prof.", "st.");
 
-    /** A number may follow, and then belongs to them. */
+    /** Words that belong to a number after them. */
     private static final Set<String> NUMBERED =
             Set.of("no.", "fig.", "vol.", "figure", "part", "chapter", "step", "page", "lesson", "lines", "line");
 
-    /** Written out, they may have a unit as figures have. */
+    /** Written-out numbers, which may be followed by a unit just as digits may. */
     private static final Set<String> COUNTS = Set.of(
             "two",
             "three",
@@ -83,7 +83,7 @@ public final class PhraseBreaks {
 
     private PhraseBreaks() {}
 
-    /** What lies between two words as they are written; {@code after} is empty at the end of the text. */
+    /** The kind of place between two written words; {@code after} is empty at the end of the text. */
     public static Place between(String before, String after) {
         String next = bare(after);
         if (inseparable(before, after, next)) {
@@ -111,7 +111,7 @@ public final class PhraseBreaks {
         return OPENINGS.contains(next) || PREPOSITIONS.contains(next) ? Place.BEFORE_PHRASE : Place.BETWEEN_WORDS;
     }
 
-    /** Whether a word belongs to what follows it, so that a part may well begin with it. */
+    /** Whether a word belongs to what follows it, so that a part can well begin with it. */
     public static boolean leads(String written) {
         String word = bare(written);
         return ARTICLES.contains(word) || PREPOSITIONS.contains(word) || CONJUNCTIONS.contains(word);
@@ -132,12 +132,12 @@ public final class PhraseBreaks {
         return TITLES.contains(lower) || numbered || (isNumber(before) && mayBeUnit(next));
     }
 
-    /** What joins a phrase to a number is no unit of it; but "in" may be inches. */
+    /** A preposition or conjunction is not a unit, except "in", which may mean inches. */
     private static boolean mayBeUnit(String next) {
         return next.equals("in") || !(PREPOSITIONS.contains(next) || OPENINGS.contains(next));
     }
 
-    /** Whether the word ends in a stop, which may be followed by what closes and by a dash. */
+    /** Whether the word ends in a full stop or the like, possibly followed by closing quotes or brackets and a dash. */
     private static boolean endsSentence(String written) {
         int end = without(written, written.length(), "—–-", 1);
         return endsIn(written, without(written, end, "'\"’”)]", end), ".!?…");
@@ -147,7 +147,10 @@ public final class PhraseBreaks {
         return endsIn(written, without(written, written.length(), "'\"’”", written.length()), ",;:—–)");
     }
 
-    /** Where {@code text} up to {@code end} ends without some of its last chars, but for the first. */
+    /**
+     * The end of {@code text} before {@code end} when up to {@code most} trailing {@code chars} are left out; the first
+     * character always stays.
+     */
     private static int without(String text, int end, String chars, int most) {
         int at = end;
         while (at > 1 && end - at < most && chars.indexOf(text.charAt(at - 1)) >= 0) {
@@ -160,7 +163,10 @@ public final class PhraseBreaks {
         return end > 0 && chars.indexOf(text.charAt(end - 1)) >= 0;
     }
 
-    /** A number in figures, perhaps of money; one with a stop or comma behind it is the end of something. */
+    /**
+     * Whether the word is a number in digits, possibly with a currency sign. A number followed by a full stop or comma
+     * does not count, because something ends there.
+     */
     private static boolean isNumber(String written) {
         int from = !written.isEmpty() && "$£€¥#".indexOf(written.charAt(0)) >= 0 ? 1 : 0;
         int to = written.length();

@@ -9,18 +9,18 @@ import org.bookholder.session.Decision;
 import org.bookholder.timing.StreamTime;
 
 /**
- * A line to be recorded again, or to be mended by the editor, as a person wants to read of it.
+ * A line to record again, or for the editor to fix, described for people.
  *
  * @param line line number, from 1
  * @param firstWords the line's first words, with an ellipsis if there are more
- * @param outcome what became of it
+ * @param outcome its outcome
  * @param said what was said instead, one phrase for people; "not read" for a skipped line, empty for a clean one that
  *     was marked by hand
- * @param attempts how often it was tried
- * @param where where to listen; empty if there is no place for it
- * @param marks notes of people who marked it, an empty one where nothing was written
- * @param notes what people noted on it besides, none of them empty
- * @param decision what was decided on it
+ * @param attempts number of attempts
+ * @param where where to listen; empty if there is no such place
+ * @param marks notes of people who marked it; an empty string for a mark without text
+ * @param notes further notes on it, none of them empty
+ * @param decision the decision about it
  */
 public record Pickup(
         int line,
@@ -38,7 +38,7 @@ public record Pickup(
         notes = List.copyOf(notes);
     }
 
-    /** All that people wrote on the line. */
+    /** Everything people wrote about the line. */
     public List<String> written() {
         return Stream.concat(marks.stream().filter(mark -> !mark.isEmpty()), notes.stream())
                 .toList();

@@ -14,9 +14,9 @@ import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.wording.Pickup.Place;
 
-/** The pickup list of a session, for whoever shows or writes it. */
+/** Makes the pickup list of a session, for display or for files. */
 public final class Pickups {
-    /** Enough words to know a line by. */
+    /** Enough words to recognise a line. */
     private static final int FIRST_WORDS = 6;
 
     private Pickups() {}
@@ -26,7 +26,7 @@ public final class Pickups {
         return state.lines().pickups().stream().map(l -> of(state, l)).toList();
     }
 
-    /** The lines that the editor is to mend, in script order. */
+    /** The lines that the editor should fix, in script order. */
     public static List<Pickup> fixes(SessionState state) {
         return state.lines().all().stream()
                 .filter(line -> line.decidedTo(Decision.Choice.FIX_IN_EDIT))
@@ -34,7 +34,7 @@ public final class Pickups {
                 .toList();
     }
 
-    /** Any line of a session, told as a pickup is. */
+    /** Describes any line of a session in the same form. */
     public static Pickup of(SessionState state, LineNotes notes) {
         ScriptLine line = state.line(notes.line());
         Optional<Attempt> tried = notes.telling();
@@ -68,7 +68,7 @@ public final class Pickups {
         return line.words().size() > FIRST_WORDS ? words + " \u2026" : words;
     }
 
-    /** Where a skipped line would have been: at the end of what was last read before it. */
+    /** Where a skipped line would have been: at the end of the last line read before it. */
     private static Optional<Place> gap(SessionState state, int line) {
         for (int before = line - 1; before >= 1; before--) {
             Optional<Attempt> last =

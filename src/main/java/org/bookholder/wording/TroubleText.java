@@ -4,11 +4,11 @@ import java.util.stream.Collectors;
 import org.bookholder.session.Trouble;
 import org.bookholder.session.Troubles;
 
-/** Tells people what is wrong. */
+/** Describes troubles to people. */
 public final class TroubleText {
     private TroubleText() {}
 
-    /** All that is wrong, one sentence each; empty if nothing is. */
+    /** One sentence for each trouble; empty if there is none. */
     public static String of(Troubles troubles) {
         return troubles.all().stream().map(TroubleText::of).collect(Collectors.joining(" "));
     }

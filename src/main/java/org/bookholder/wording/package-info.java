@@ -1,4 +1,4 @@
-/** What is said to people: the words for what the packages before tell as kinds and figures. */
+/** Texts for people: puts the kinds and figures of the earlier packages into words. */
 @NullMarked
 package org.bookholder.wording;
 

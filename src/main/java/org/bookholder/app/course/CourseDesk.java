@@ -25,8 +25,8 @@ import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
 
 /**
- * The desk of a course: its sessions, to be opened one by one, its board and its plan. What is shown is worked out anew
- * whenever something on the disk has changed. Safe for use by several threads.
+ * The desk of a course: its sessions, which can be opened one by one, its board and its plan. Everything is recomputed
+ * whenever something on disk has changed. Safe for use by several threads.
  */
 public final class CourseDesk implements SessionDirectory, DeskCourse, AutoCloseable {
     private static final JsonMapper MAPPER = new JsonMapper();
@@ -40,9 +40,9 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
     private Standing standing = new Standing("", "");
 
     /**
-     * The desk of what lies in a folder.
+     * Creates the desk of a folder.
      *
-     * @param course whether it is a course; otherwise only sessions lie in it
+     * @param course whether the folder holds a course; otherwise it holds only sessions
      */
     public CourseDesk(Environment here, Path folder, boolean course) {
         this.here = here;
@@ -61,7 +61,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
 
     @Override
     public Optional<ServedSession> session(String name) throws ProblemException {
-        // One that is open has been found before; its page asks often.
+        // An open session needs no search; its page asks often.
         Optional<Path> open = named(name, reviews.folders());
         Optional<Path> found = open.isPresent() ? open : named(name, states.folders());
         return found.isEmpty() ? Optional.empty() : Optional.of(reviews.of(found.get()));
@@ -119,7 +119,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
         reviews.close();
     }
 
-    /** Whatever the page shows comes from these files, from the day, and from what can be taken back. */
+    /** Everything the page shows depends on these files, the date, and the marks that can be undone. */
     private String revision(List<SessionCache.Kept> kept) {
         StringBuilder seen = new StringBuilder();
         kept.forEach(session -> seen.append(session.folder()).append(session.stamp()));

@@ -23,7 +23,7 @@ import org.bookholder.desk.PickupListJson;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
-/** A course as its page at the desk gets it. Times of day are milliseconds since 1970, lengths are seconds. */
+/** A course as JSON for its page at the desk. Times of day are milliseconds since 1970, lengths are seconds. */
 public final class CourseJson {
     private static final int NAME_BYTES = 8;
 
@@ -35,7 +35,7 @@ public final class CourseJson {
         json.set("sessions", sessions);
     }
 
-    /** The board and the plan. */
+    /** Adds the board and the plan. */
     void board(CourseStatus view, ZoneId zone) {
         Board board = view.board();
         json.set("board", BoardJson.of(board));
@@ -44,21 +44,21 @@ public final class CourseJson {
         board.lessons().forEach(state -> edited.add(state.edited().isPresent()));
     }
 
-    /** How many marks can be taken back. */
+    /** Adds how many marks can be undone. */
     void undoable(int marks) {
         json.put("undoable", marks);
     }
 
-    /** Sessions that cannot be read, a line for each. */
+    /** Adds the sessions that cannot be read, one line each. */
     void left(List<String> troubles) {
         ArrayNode left = json.putArray("left");
         troubles.forEach(left::add);
     }
 
     /**
-     * A session.
+     * Adds a session.
      *
-     * @param lesson where its lesson stands; empty if the sessions lie in no course
+     * @param lesson the state of its lesson; empty if the sessions belong to no course
      */
     void session(RecordedSession session, Optional<LessonState> lesson, String standing) {
         SessionState state = session.state();
@@ -81,7 +81,7 @@ public final class CourseJson {
         Optional<Set<String>> open = lesson.map(CourseJson::texts);
         int left = 0;
         for (var line : lines) {
-            // A later session may have read the line clean; a line that is no longer in the script needs no pickup.
+            // A later session may have read the line clean, and a line no longer in the script needs no pickup.
             boolean since = line.path("pickup").asBoolean()
                     && open.filter(texts -> !texts.contains(line.path("text").asText()))
                             .isPresent();
@@ -103,7 +103,7 @@ public final class CourseJson {
         return json.toString();
     }
 
-    /** The name of a session in the desk's addresses: of the folder it tells nothing, and stays the same. */
+    /** The name of a session in the desk's addresses: always the same for a folder, and reveals nothing about it. */
     public static String name(Path folder) {
         try {
             byte[] path = folder.toAbsolutePath().normalize().toString().getBytes(StandardCharsets.UTF_8);

@@ -13,13 +13,13 @@ import org.bookholder.course.shoot.PlanText;
 import org.bookholder.problem.ProblemException;
 
 /**
- * What is left of a course to record and to edit.
+ * The plan for what is left to record and edit in a course.
  *
- * @param status the course as it stands
- * @param zone the zone in which its days begin
+ * @param status the course's current state
+ * @param zone time zone of its days
  */
 public record CoursePlan(CourseStatus status, ZoneId zone) {
-    /** The sessions that are left, the edit week by week, its costs and the date hoped for, line by line. */
+    /** The plan as lines of text: the remaining sessions, the edit week by week, its costs and the expected date. */
     public List<String> lines() {
         Course course = status.course();
         List<EditTask> tasks = EditTasks.of(status.board(), zone);
@@ -40,7 +40,7 @@ public record CoursePlan(CourseStatus status, ZoneId zone) {
     }
 
     /**
-     * The sessions for a calendar program, in the format of RFC 5545.
+     * The sessions as a calendar in the format of RFC 5545.
      *
      * @param now when the calendar is made
      * @throws ProblemException if no session has a day

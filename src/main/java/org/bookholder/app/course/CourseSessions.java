@@ -16,16 +16,16 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 
 /**
- * The sessions of a course: those in its own folder, and those where sessions go unless a place is named.
+ * The sessions of a course: those in its own folder and those in the default place.
  *
  * @param byLesson the sessions of each lesson that has any
- * @param unreadable why a session could not be read, one line each
+ * @param unreadable the reasons why sessions could not be read, one line each
  */
 public record CourseSessions(Map<Lesson, List<RecordedSession>> byLesson, List<String> unreadable) {
     /**
      * Finds the sessions of some lessons.
      *
-     * @param own the course's own folder of sessions; need not be there
+     * @param own the course's own folder of sessions; need not exist
      */
     public static CourseSessions of(List<Lesson> lessons, Path own, Environment here) throws ProblemException {
         CourseSessions found = new CourseSessions(new HashMap<>(), new ArrayList<>());
@@ -53,7 +53,7 @@ public record CourseSessions(Map<Lesson, List<RecordedSession>> byLesson, List<S
         }
     }
 
-    /** The lesson that a session's script is of; empty if it is of none. */
+    /** The lesson that a session's script belongs to; empty if none. */
     static Optional<Lesson> lesson(List<Lesson> lessons, Script read) {
         return LessonMatcher.lesson(lessons, Path.of(read.source()).toAbsolutePath(), read);
     }

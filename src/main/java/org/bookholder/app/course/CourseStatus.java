@@ -19,13 +19,13 @@ import org.bookholder.course.shoot.Terms;
 import org.bookholder.problem.ProblemException;
 
 /**
- * A course as it stands today.
+ * The current state of a course.
  *
- * @param board its board, with the days of the plan in it
- * @param works what is left to record
- * @param plan when
- * @param terms what the plan keeps to
- * @param unreadable why a session of the course could not be read, one line each
+ * @param board its board, including the days of the plan
+ * @param works the work left to record
+ * @param plan when it will be done
+ * @param terms the conditions of the plan
+ * @param unreadable the reasons why sessions of the course could not be read, one line each
  */
 public record CourseStatus(
         Board board, RecordingBacklog works, SessionPlan plan, Terms terms, List<String> unreadable) {
@@ -34,7 +34,7 @@ public record CourseStatus(
         return of(course, CourseSessions.of(course.lessons(), course.sessions(), here), here);
     }
 
-    /** A course of which the sessions are known. */
+    /** The state of a course whose sessions are known already. */
     static CourseStatus of(Course course, CourseSessions sessions, Environment here) throws ProblemException {
         LocalDate today = here.today();
         Board board = BoardReader.read(course, sessions.byLesson(), today);
@@ -49,7 +49,7 @@ public record CourseStatus(
         return board.course();
     }
 
-    /** How the edit goes against its plan. */
+    /** The progress of the edit compared with the plan. */
     public BurnDown burnDown(ZoneId zone) {
         return BurnDown.of(EditTasks.of(board, zone), board.course().editing(), board.today());
     }

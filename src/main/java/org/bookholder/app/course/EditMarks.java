@@ -12,16 +12,16 @@ import org.bookholder.course.Lesson;
 import org.bookholder.course.Progress;
 import org.bookholder.problem.ProblemException;
 
-/** What only people know of a course, set by hand, with undo. Confined to one thread at a time. */
+/** Marks lessons as edited, which only people can know, with undo. Used by one thread at a time. */
 public final class EditMarks {
-    /** The most hours that an edit may be said to have taken. */
+    /** Largest number of hours accepted for an edit. */
     public static final double MOST_HOURS = 1000;
 
     private final Environment here;
     private final Path folder;
     private final Deque<Before> before = new ArrayDeque<>();
 
-    /** How a lesson stood before it was marked. */
+    /** The state of a lesson before it was marked. */
     private record Before(String lesson, Optional<Progress.Edited> edited) {}
 
     public EditMarks(Environment here, Path folder) {
@@ -29,7 +29,7 @@ public final class EditMarks {
         this.folder = folder;
     }
 
-    /** How many marks can be taken back, one after another. */
+    /** How many marks can be undone, one after another. */
     int undoable() {
         return before.size();
     }
@@ -37,7 +37,7 @@ public final class EditMarks {
     /**
      * Marks a lesson as edited, or as not edited after all.
      *
-     * @param hours what the edit took; 0 if that was not said
+     * @param hours hours that the edit took; 0 if not given
      */
     public void edited(String name, boolean done, double hours) throws ProblemException {
         Lesson lesson = lesson(name);
@@ -46,7 +46,7 @@ public final class EditMarks {
         before.push(new Before(lesson.name(), progress.edited(lesson)));
     }
 
-    /** Takes the last mark back; nothing is deleted, a later mark answers an earlier one. */
+    /** Undoes the last mark. Nothing is deleted: a new mark overrides the earlier one. */
     void undo() throws ProblemException {
         if (before.isEmpty()) {
             throw new ProblemException("there is nothing to take back", folder.toString(), "mark a lesson first");

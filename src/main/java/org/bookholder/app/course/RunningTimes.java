@@ -18,13 +18,13 @@ import org.bookholder.script.source.ScriptReader;
 import org.bookholder.speech.Ears;
 
 /**
- * How long lessons will run, and what in them is hard to say.
+ * Expected running times of lessons, and words in them that are hard to say.
  *
  * @param course the course's title; empty for a single lesson
  * @param lessons each lesson's times, in order
- * @param measured the pace at which earlier sessions were read
- * @param wordsChecked whether the recogniser was there to say which words it does not know
- * @param unreadable why an earlier session could not be read, one line each
+ * @param measured the pace of earlier sessions
+ * @param wordsChecked whether a recogniser was available to find words it does not know
+ * @param unreadable the reasons why earlier sessions could not be read, one line each
  */
 public record RunningTimes(
         Optional<String> course,
@@ -33,7 +33,7 @@ public record RunningTimes(
         boolean wordsChecked,
         List<String> unreadable) {
     /**
-     * Takes the times of a lesson, or of all lessons of a course.
+     * Estimates the times of a lesson or of all lessons of a course.
      *
      * @param place a script, or a course's folder
      */
@@ -65,7 +65,7 @@ public record RunningTimes(
         }
     }
 
-    /** The words that the recogniser knows, if there is one on this machine. */
+    /** The recogniser's vocabulary, if there is a recogniser on this machine. */
     private record KnownWords(Optional<Ears> ears) implements AutoCloseable {
         static KnownWords of(Environment here) {
             try {

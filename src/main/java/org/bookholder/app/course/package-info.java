@@ -1,4 +1,4 @@
-/** A course: its board, its sessions, its plan, and what people mark in it. */
+/** Services for a course: its board, sessions, plan, and people's marks. */
 @NullMarked
 package org.bookholder.app.course;
 

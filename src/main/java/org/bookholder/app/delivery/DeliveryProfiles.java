@@ -10,7 +10,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.settings.SettingsFile;
 import org.bookholder.settings.SettingsText.Values;
 
-/** What an exported film has to be: as the user has set it, by default the program's own. */
+/** Reads the delivery profile: the requirements for an exported film, as set by the user or by default. */
 public final class DeliveryProfiles {
     private static final String WHAT = "the profile";
 
@@ -23,7 +23,7 @@ public final class DeliveryProfiles {
                 : ProfileForm.usual();
     }
 
-    /** The profile in a file that a person named. */
+    /** Reads the profile in a file that a person named. */
     public static Profile read(Path file, Environment here) throws ProblemException {
         return of(new SettingsFile(file, WHAT).readOnly(ProfileForm.FORM), file, here);
     }

@@ -25,9 +25,9 @@ import org.bookholder.footage.ffmpeg.FilmReader;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.Ears;
 
-/** Checks one export: its picture and sound on this thread, and beside it its words. */
+/** Checks one export: picture and sound on this thread, words on other threads at the same time. */
 public final class ExportCheckService {
-    /** What is added to a film's name for the file with its result. */
+    /** Added to a film's name for the file with its result. */
     static final String ENDING = ".check.json";
 
     private static final long PERIOD_MILLIS = 100;
@@ -36,14 +36,14 @@ public final class ExportCheckService {
     private final Consumer<Progress> listener;
     private final Interruption stop;
 
-    /** A check that tells {@code listener} how far it is, and can be stopped. */
+    /** Creates a check that reports its progress to {@code listener} and can be stopped. */
     public ExportCheckService(Environment here, Consumer<Progress> listener, Interruption stop) {
         this.here = here;
         this.listener = listener;
         this.stop = stop;
     }
 
-    /** Checks a film; the ears are there if any film has a script. */
+    /** Checks a film. The ears are given if any film has a script. */
     public CheckReport check(ExportJob job, Optional<Ears> ears) throws ProblemException {
         Path film = job.film();
         Optional<ScriptFile> lesson = job.lesson();
@@ -98,9 +98,9 @@ public final class ExportCheckService {
     }
 
     /**
-     * Keeps the result beside the film, and in its course what must be mended.
+     * Saves the result beside the film, and in its course what must be fixed.
      *
-     * @return why it could not be kept, one sentence; empty if it was
+     * @return why it could not be saved, one sentence; empty if it was
      */
     public static Optional<String> keep(ExportJob job, CheckReport report) {
         Path place = job.film().resolveSibling(job.film().getFileName() + ENDING);

@@ -10,15 +10,15 @@ import org.bookholder.delivery.Profile;
 import org.bookholder.problem.ProblemException;
 
 /**
- * An exported film and what it is to be checked against.
+ * An exported film and what to check it against.
  *
- * @param film where it lies
- * @param course the course that it belongs to, if it lies in one
- * @param profile what it has to be
+ * @param film the film's file
+ * @param course the course it belongs to, if any
+ * @param profile its requirements
  * @param lesson its script, if there is one
  */
 public record ExportJob(Path film, Optional<Course> course, Profile profile, Optional<ScriptFile> lesson) {
-    /** Finds the course and with it the script of a film; what {@code choices} names goes before. */
+    /** Finds the course and script of a film; anything named in {@code choices} takes precedence. */
     public static ExportJob of(Path film, Choices choices, Environment here) throws ProblemException {
         Optional<Path> folder = CourseReader.around(film);
         Optional<Course> course = folder.isEmpty() ? Optional.empty() : Optional.of(CourseReader.read(folder.get()));
@@ -39,10 +39,10 @@ public record ExportJob(Path film, Optional<Course> course, Profile profile, Opt
     }
 
     /**
-     * What was named on the command line.
+     * Choices made on the command line.
      *
      * @param profile the profile's file
-     * @param usual the profile otherwise
+     * @param usual the profile if no file is named
      * @param script the script's file
      * @param words whether words are checked at all
      */

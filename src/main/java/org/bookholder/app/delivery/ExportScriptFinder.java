@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Finds the script of an export by its name: {@code lesson-1_v2.mp4} is an export of {@code lesson-1.md}, which lies beside it
- * or in the folder above.
+ * Finds the script of an export by its name: {@code lesson-1_v2.mp4} is an export of {@code lesson-1.md} in the same
+ * folder or the one above.
  */
 public final class ExportScriptFinder {
     private static final List<String> ENDINGS = List.of(".md", ".markdown", ".txt", ".docx");
@@ -28,7 +28,7 @@ public final class ExportScriptFinder {
                 .findFirst();
     }
 
-    /** The one whose name is the longest beginning of the export's. */
+    /** The script with the longest name with which the export's name begins. */
     private static Optional<Path> in(Path folder, String name) {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(Files::isRegularFile)
@@ -41,7 +41,10 @@ public final class ExportScriptFinder {
         }
     }
 
-    /** What follows the script's name must not go on with its number or word. */
+    /**
+     * Whether the export's name really refers to the script: what follows must not continue the script's last number or
+     * word.
+     */
     private static boolean belongs(String script, String export) {
         return export.startsWith(script)
                 && (export.length() == script.length() || !Character.isLetterOrDigit(export.charAt(script.length())));

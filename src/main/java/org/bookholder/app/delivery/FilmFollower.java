@@ -29,8 +29,8 @@ import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 
 /**
- * Follows a film's sound against a script, on threads of its own, as if it were a take. The session lies in a temporary folder
- * and goes when this is closed.
+ * Follows a film's sound against a script as if it were a take, on its own threads. The session lies in a temporary
+ * folder, which is deleted on close.
  */
 public final class FilmFollower implements AutoCloseable {
     private final Path place;
@@ -43,7 +43,7 @@ public final class FilmFollower implements AutoCloseable {
         this.reading = reading;
     }
 
-    /** Begins to follow; the ears stay open. */
+    /** Starts following; the ears are not closed. */
     public static FilmFollower start(Environment here, Path film, ScriptFile lesson, Ears ears)
             throws ProblemException {
         Footage footage = FootageFile.look(film);
@@ -78,22 +78,22 @@ public final class FilmFollower implements AutoCloseable {
         }
     }
 
-    /** Waits for the end; says whether it came within {@code millis}. */
+    /** Waits for the end; returns whether it came within {@code millis}. */
     public boolean await(long millis) {
         return reading.await(millis);
     }
 
-    /** How far it has got, in seconds of the film: the slower ear's place. */
+    /** Progress in seconds of the film: the position of the slower ear. */
     public double reached() {
         return reading.state().get().now().seconds()
                 - reading.progress().behind().seconds();
     }
 
-    /** What was heard; to be asked at the end. */
+    /** The result; call it at the end. */
     public SessionState state() throws ProblemException {
         Optional<StageFault> fault = reading.firstFault();
         if (fault.isPresent()) {
-            // A reading goes on without some stages; a check that has missed something would be wrong.
+            // A reading may continue without some stages, but a check that missed something would be wrong.
             throw new IllegalStateException(
                     "in the stage '" + fault.get().role() + "'", fault.get().cause());
         }
@@ -113,7 +113,7 @@ public final class FilmFollower implements AutoCloseable {
                 Files.deleteIfExists(file);
             }
         } catch (IOException | UncheckedIOException e) {
-            // The system clears its temporary folder in time.
+            // The system clears its temporary folder sooner or later.
         }
     }
 }

@@ -1,4 +1,4 @@
-/** Exported films: their script and profile, and what is wrong with them. */
+/** Services that check exported films against their script and profile. */
 @NullMarked
 package org.bookholder.app.delivery;
 

@@ -11,7 +11,7 @@ import org.bookholder.desk.http.DeskAddress;
 import org.bookholder.desk.http.DeskServer;
 import org.bookholder.problem.ProblemException;
 
-/** A desk that is open. */
+/** An open desk. */
 public final class RunningDesk implements AutoCloseable {
     private final DeskServer server;
     private final DeskCredentials keys;
@@ -26,8 +26,8 @@ public final class RunningDesk implements AutoCloseable {
     /**
      * Opens a desk.
      *
-     * @param folder where its keys are kept, so that pages find back to it when the program was started again
-     * @param shelf what is to be seen at it
+     * @param folder where its credentials are stored, so that pages can reconnect after a restart of the program
+     * @param shelf the sessions it shows
      */
     public static RunningDesk of(Environment here, DeskRequest request, Path folder, SessionDirectory shelf)
             throws ProblemException {
@@ -46,8 +46,8 @@ public final class RunningDesk implements AutoCloseable {
     }
 
     /**
-     * Lets those into a session's desk who were let in at an earlier one: the page that a producer has open goes on with the
-     * next lesson. A folder that has keys already, or takes none, stays as it is.
+     * Copies the credentials of an earlier session's desk, so that a producer's open page continues with the next
+     * lesson. A folder that already has credentials, or cannot be written, stays as it is.
      */
     public static void letIn(Path earlier, Path folder) {
         if (DeskCredentials.kept(folder).isEmpty()) {
@@ -59,7 +59,7 @@ public final class RunningDesk implements AutoCloseable {
         try {
             keys.keep(folder);
         } catch (ProblemException e) {
-            // Fresh keys cannot be kept either, which is told when the desk is opened.
+            // New credentials cannot be stored either; that is reported when the desk is opened.
         }
     }
 
@@ -68,7 +68,7 @@ public final class RunningDesk implements AutoCloseable {
         return "http://127.0.0.1:" + server.port() + "/#" + keys.key();
     }
 
-    /** Where other devices in the network reach it; empty if it is for this machine only. */
+    /** How other devices in the network reach it; empty if it is for this machine only. */
     public Optional<NetworkAddress> network() {
         if (!network) {
             return Optional.empty();
@@ -78,16 +78,16 @@ public final class RunningDesk implements AutoCloseable {
     }
 
     /**
-     * Where other devices reach a desk.
+     * How other devices reach a desk.
      *
      * @param host this machine's address in its network
-     * @param port the desk's
-     * @param joinCode the code for those who may act
-     * @param lookCode the code for those who only look
+     * @param port the desk's port
+     * @param joinCode the code for people who may act
+     * @param lookCode the code for people who may only look
      */
     public record NetworkAddress(String host, int port, String joinCode, String lookCode) {}
 
-    /** What the reading window says of it before the lesson is begun; empty if it is for this machine only. */
+    /** The text in the reading window before the lesson begins; empty if the desk is for this machine only. */
     public String invitation() {
         if (!network) {
             return "";

@@ -22,7 +22,7 @@ import org.bookholder.runtime.stage.Workers;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
 
-/** One session as the desk knows it, with the threads that keep its pages informed. */
+/** One session at the desk, with the threads that keep its pages up to date. */
 public final class SessionDesk implements AutoCloseable {
     private final ServedSession place;
     private final Workers workers;
@@ -33,10 +33,10 @@ public final class SessionDesk implements AutoCloseable {
     }
 
     /**
-     * Begins to watch a session.
+     * Starts watching a session.
      *
-     * @param trail what went before
-     * @param faults told of faults in the desk's stages
+     * @param trail its history so far
+     * @param faults receives faults of the desk's stages
      * @param live whether takes can be rolled
      */
     public static SessionDesk of(
@@ -66,7 +66,7 @@ public final class SessionDesk implements AutoCloseable {
         workers.close();
     }
 
-    /** What the desk sees of the session. */
+    /** The session as seen by the desk. */
     private record Session(
             Environment here,
             SessionFolder folder,

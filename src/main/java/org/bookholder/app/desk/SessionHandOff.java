@@ -21,7 +21,7 @@ import org.bookholder.runtime.stage.BackgroundTasks;
 import org.bookholder.runtime.stage.Latest;
 import org.bookholder.session.SessionState;
 
-/** Writes, for the desk, what {@code bookholder handoff} writes, to the same place. */
+/** Writes the same files as {@code bookholder handoff}, to the same place, for the desk. */
 final class SessionHandOff implements DeskHandOff {
     private static final int MOST_FILES = 500;
 
@@ -34,7 +34,7 @@ final class SessionHandOff implements DeskHandOff {
     private final Latest<HandOffStatus> latest;
 
     /**
-     * The hand-off of a session.
+     * Creates the hand-off of a session.
      *
      * @param session its folder
      * @param live whether takes can be rolled in it
@@ -92,7 +92,7 @@ final class SessionHandOff implements DeskHandOff {
                             Stream.concat(Stream.of(written.summary()), written.remarks().stream())
                                     .toList()));
         } catch (ProblemException e) {
-            // Where they go is on the page, and the remedy is for the command line.
+            // The page shows the folder already, and the remedy is meant for the command line.
             return standing(Step.FAILED, e.what());
         } catch (RuntimeException e) {
             return standing(Step.FAILED, "a fault of the program stopped it (" + e + "); please report it");
@@ -116,7 +116,7 @@ final class SessionHandOff implements DeskHandOff {
         }
     }
 
-    /** No link, which could lead out of the folder, and no draft. */
+    /** Whether it is a plain file: not a link, which could lead out of the folder, and not a temporary file. */
     private static boolean isPlain(Path file) {
         return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
                 && !file.getFileName().toString().startsWith(".");

@@ -1,4 +1,4 @@
-/** A session that is running or stored, opened to the pages of its producers. */
+/** Services that open a running or stored session to producers' pages. */
 @NullMarked
 package org.bookholder.app.desk;
 

@@ -8,17 +8,17 @@ import java.util.function.LongSupplier;
 import org.bookholder.journal.SessionLocks;
 
 /**
- * What the program is told by the machine it runs on.
+ * What the program knows about the machine it runs on.
  *
  * @param clock time of day
- * @param nanoTime a clock that only goes forward, in nanoseconds
+ * @param nanoTime monotonic clock in nanoseconds
  * @param zone the time zone for times of day
- * @param home the program's own folder, with the models and the demo in it
- * @param data the folder that the platform gives to programs for a user's data
- * @param settings the folder that the platform gives to programs for a user's settings
+ * @param home the program's own folder, with the models and the demo
+ * @param data the platform's folder for a user's data
+ * @param settings the platform's folder for a user's settings
  * @param locks the session folders that this process has locked
- * @param warnings tells of problems that stop nothing
- * @param equipment what there is to listen with and to show on
+ * @param warnings reports problems that do not stop the work
+ * @param equipment the devices and parts installed
  */
 public record Environment(
         InstantSource clock,
@@ -32,7 +32,7 @@ public record Environment(
         Equipment equipment) {
     private static final String MODEL = "models/vosk-model-en-us";
 
-    /** The same at another time of day. */
+    /** The same with another clock. */
     public Environment at(InstantSource time) {
         return new Environment(time, nanoTime, zone, home, data, settings, locks, warnings, equipment);
     }
@@ -42,32 +42,32 @@ public record Environment(
         return new Environment(clock, nanoTime, zone, home, data, settings, locks, other, equipment);
     }
 
-    /** The day it is here. */
+    /** Today's date in the time zone. */
     public LocalDate today() {
         return LocalDate.ofInstant(clock.instant(), zone);
     }
 
-    /** Where sessions go unless a place is named. */
+    /** Default folder of sessions. */
     public Path sessions() {
         return data.resolve("sessions");
     }
 
-    /** The file in which a user sets when a break is advised. */
+    /** The user's file of break limits. */
     public Path limits() {
         return settings.resolve("limits.txt");
     }
 
-    /** The file in which a user sets what an exported film has to be. */
+    /** The user's delivery profile. */
     public Path delivery() {
         return settings.resolve("delivery.txt");
     }
 
-    /** The model that came with the program. */
+    /** The speech model shipped with the program. */
     public Path model() {
         return home.resolve(MODEL);
     }
 
-    /** The demo's scripts and recording. */
+    /** The folder with the demo's scripts and recording. */
     public Path demoScripts() {
         return home.resolve("demo-scripts");
     }

@@ -16,7 +16,7 @@ import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 import org.bookholder.view.settings.WindowWish;
 
-/** What is installed on this machine: what the program listens with, shows on, and can write. */
+/** Devices and parts on this machine: recogniser, microphones, windows, and hand-off files. */
 public interface Equipment {
     /** Loads the recogniser's model. */
     Ears ears(Path model) throws ProblemException;
@@ -24,10 +24,14 @@ public interface Equipment {
     /** The microphones' names. */
     List<String> microphones() throws ProblemException;
 
-    /** Opens a microphone; the machine's default one if no name is given. */
+    /** Opens a microphone; the default one if no name is given. */
     AudioSource microphone(Optional<String> name, LongSupplier nanoTime) throws ProblemException;
 
-    /** Opens a reading window; a problem if there is no display that can show one. */
+    /**
+     * Opens a reading window.
+     *
+     * @throws ProblemException if there is no display that can show one
+     */
     Window window(WindowWish wish, Script script) throws ProblemException;
 
     /** Every kind of file that a hand-off can hold, in the order in which they are written. */
@@ -35,11 +39,11 @@ public interface Equipment {
 
     /** A reading window. Confined to the main thread. */
     interface Window extends AutoCloseable {
-        /** Shows the session until the presenter closes the window, or the program is to end. */
+        /** Shows the session until the presenter closes the window or the program ends. */
         void run(
                 Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime, BooleanSupplier ended);
 
-        /** How the presenter wants it by now. */
+        /** The settings as the presenter has changed them. */
         WindowWish wish();
 
         @Override

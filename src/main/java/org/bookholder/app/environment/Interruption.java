@@ -5,8 +5,8 @@ import org.bookholder.cutlist.TakeSound;
 import org.bookholder.footage.SoundTrack;
 
 /**
- * Lets long work be stopped between two of its steps. The work then cleans up as after any other failure, so that nothing
- * half-written stays behind. Confined to the thread that does the work.
+ * Stops long work between two of its steps. The work then cleans up as after any other failure, so that nothing
+ * incomplete stays behind. Confined to the thread that does the work.
  */
 public final class Interruption {
     /** Never stops the work. */
@@ -14,20 +14,20 @@ public final class Interruption {
 
     private final BooleanSupplier requested;
 
-    /** Stops the work as soon as {@code requested} says so. */
+    /** Stops the work once {@code requested} returns true. */
     public Interruption(BooleanSupplier requested) {
         this.requested = requested;
     }
 
-    /** Whether the work is to stop. */
+    /** Whether the work should stop. */
     public boolean requested() {
         return requested.getAsBoolean();
     }
 
     /**
-     * Leaves the work if it is to stop.
+     * Throws if the work should stop.
      *
-     * @throws OperationInterrupted if it is
+     * @throws OperationInterrupted if it should
      */
     public void check() {
         if (requested()) {
@@ -35,7 +35,7 @@ public final class Interruption {
         }
     }
 
-    /** The same recordings; each read is a step. */
+    /** Wraps recordings so that each read is a step. */
     public TakeSound over(TakeSound sound) {
         return (take, from, to) -> {
             check();
@@ -43,7 +43,7 @@ public final class Interruption {
         };
     }
 
-    /** The same sound; each read is a step. */
+    /** Wraps a sound track so that each read is a step. */
     public SoundTrack over(SoundTrack sound) {
         return new SoundTrack() {
             @Override

@@ -1,8 +1,8 @@
 package org.bookholder.app.environment;
 
 /**
- * Leaves work that was asked to stop. It passes through whatever is open, which closes itself; only whoever asked the work to
- * stop may catch it.
+ * Thrown when work was asked to stop. On its way it closes everything that is open; only the code that asked the work
+ * to stop may catch it.
  */
 public final class OperationInterrupted extends RuntimeException {
     private static final long serialVersionUID = 1L;

@@ -3,10 +3,10 @@ package org.bookholder.app.environment;
 import java.util.OptionalDouble;
 
 /**
- * How far work has got.
+ * The progress of some work.
  *
- * @param what what is being worked on, a name to show
- * @param done how much of it is done, from 0 to 1
- * @param secondsLeft about how long the rest will take; empty while that cannot be told
+ * @param what name of the item being worked on, for display
+ * @param done the part that is done, 0 to 1
+ * @param secondsLeft estimated time for the rest; empty while unknown
  */
 public record Progress(String what, double done, OptionalDouble secondsLeft) {}

@@ -6,17 +6,17 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.bookholder.problem.ProblemException;
 
-/** Tells of problems that stop nothing, each of them once. Any thread may call it. */
+/** Reports problems that do not stop the work, each only once. Any thread may call it. */
 public final class Warnings {
     private final Consumer<String> out;
     private final Set<String> told = new HashSet<>();
 
-    /** Creates one; {@code out} takes each warning, one line. */
+    /** Creates one; {@code out} receives each warning as one line. */
     public Warnings(Consumer<String> out) {
         this.out = out;
     }
 
-    /** Tells of lines in a file of settings that are left out. */
+    /** Reports ignored lines of a settings file. */
     public synchronized void leftOut(List<ProblemException> wrong) {
         for (ProblemException problem : wrong) {
             if (told.add(problem.getMessage())) {

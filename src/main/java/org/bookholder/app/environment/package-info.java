@@ -1,4 +1,4 @@
-/** What services are given: the clocks, the folders and devices of the machine, and a way to stop them. */
+/** What services depend on: clocks, folders and devices of the machine, and a way to stop them. */
 @NullMarked
 package org.bookholder.app.environment;
 

@@ -6,10 +6,10 @@ import org.bookholder.footage.PlacedFootage;
 import org.bookholder.problem.ProblemException;
 
 /**
- * What became of one file that was compared with a session.
+ * The result of matching one file with a session.
  *
  * @param file the camera's or recorder's file
- * @param placed where it lies in the session; empty if it could not be matched
+ * @param placed its place in the session; empty if it could not be matched
  * @param problem why it could not be matched; empty if it was
  */
 public record FileMatch(Path file, Optional<PlacedFootage> placed, Optional<ProblemException> problem) {}

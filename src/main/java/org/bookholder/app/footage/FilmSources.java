@@ -10,7 +10,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.speech.AudioSource;
 
-/** A film in the place of a microphone, and its own time in the place of the clock. */
+/** Uses a film instead of a microphone, and the film's time instead of the clock. */
 public final class FilmSources implements Sources, InstantSource {
     private final Footage footage;
     private final Instant begun;
@@ -19,7 +19,7 @@ public final class FilmSources implements Sources, InstantSource {
     /**
      * Creates the source of one take.
      *
-     * @param otherwise when it was begun, if the camera did not say
+     * @param otherwise start time to use if the camera did not record one
      */
     public FilmSources(Footage footage, Instant otherwise) {
         this.footage = footage;
@@ -38,7 +38,7 @@ public final class FilmSources implements Sources, InstantSource {
         return false;
     }
 
-    /** The time of day at which the camera recorded what was last heard. */
+    /** The time of day at which the camera recorded the last audio read. */
     @Override
     public Instant instant() {
         return begun.plus(open.map(o -> o.heard().toDuration()).orElse(Duration.ZERO));

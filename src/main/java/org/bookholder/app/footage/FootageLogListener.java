@@ -4,11 +4,11 @@ import org.bookholder.app.reading.ReadingListener;
 import org.bookholder.app.reading.ReadingResult;
 import org.bookholder.footage.Footage;
 
-/** Follows how footage becomes a session. Called on the thread that does the work. */
+/** Receives the progress of turning footage into a session. Called on the thread that does the work. */
 public interface FootageLogListener {
-    /** A file is followed from now on; returns who is told how that goes. */
+    /** Following of a file begins; returns the listener for it. */
     ReadingListener following(Footage file);
 
-    /** The file was followed to its end, or until the work was stopped. */
+    /** Following of a file ended, at its end or because the work was stopped. */
     void followed(ReadingResult result);
 }

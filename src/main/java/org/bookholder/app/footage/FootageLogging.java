@@ -23,13 +23,18 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Take;
 
-/** Makes a session of footage that was filmed without the program: each file is followed as if it were a live take. */
+/**
+ * Turns footage that was filmed without the program into a session: each file is followed as if it were a live take.
+ */
 public final class FootageLogging {
     private final Environment here;
     private final FootageLogListener listener;
     private final ReadingControl control;
 
-    /** A logging that is told to {@code listener}; {@code control} ends the take that is followed, and no other begins. */
+    /**
+     * Creates one that reports to {@code listener}. If {@code control} asks for the end, the current take ends and no
+     * other begins.
+     */
     public FootageLogging(Environment here, FootageLogListener listener, ReadingControl control) {
         this.here = here;
         this.listener = listener;
@@ -37,10 +42,10 @@ public final class FootageLogging {
     }
 
     /**
-     * Follows the files, and keeps with the session which take lies in which file.
+     * Follows the files, and saves in the session which take lies in which file.
      *
      * @return the session's folder
-     * @throws ProblemException if a file cannot be read, which is found out before the first is followed
+     * @throws ProblemException if a file cannot be read; all are checked before the first is followed
      * @throws OperationInterrupted if it was stopped before anything was followed
      */
     public Path log(FootageLogRequest request) throws ProblemException {
@@ -68,7 +73,7 @@ public final class FootageLogging {
         return films;
     }
 
-    /** Returns whether the file was followed; takes before one that was stopped in time are kept. */
+    /** Returns whether the file was followed. If one is stopped before it begins, the takes before it are kept. */
     private boolean follow(FootageLogRequest request, Path place, Footage film, boolean first) throws ProblemException {
         FilmSources sources = new FilmSources(film, here.clock().instant());
         try {
@@ -100,7 +105,7 @@ public final class FootageLogging {
                 request.model());
     }
 
-    /** Take and file are the same sound: where they lie needs no matching. */
+    /** Take and file have the same sound, so no matching is needed. */
     private void keep(Path place, List<Footage> films) throws ProblemException {
         try (StoredSession kept = StoredSession.open(here, place)) {
             List<Take> takes = kept.state().takes().all();

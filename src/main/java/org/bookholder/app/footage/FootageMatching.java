@@ -21,12 +21,12 @@ import org.bookholder.journal.TakeFile;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Take;
 
-/** Finds by their sound where camera and recorder files lie in a stored session, and keeps that with the session. */
+/** Finds the place of camera and recorder files in a stored session by their sound, and saves it in the session. */
 public final class FootageMatching {
     private final Environment here;
     private final Interruption stop;
 
-    /** A matching that can be stopped; nothing is kept then. */
+    /** Creates one that can be stopped; then nothing is saved. */
     public FootageMatching(Environment here, Interruption stop) {
         this.here = here;
         this.stop = stop;
@@ -35,8 +35,8 @@ public final class FootageMatching {
     /**
      * Compares files with a session.
      *
-     * @param listener gets what became of each file as soon as it is known, on the caller's thread
-     * @return what became of each file, in order
+     * @param listener receives the result for each file as soon as it is known, on the caller's thread
+     * @return the results in order
      * @throws ProblemException if the session cannot be read, or no take of it was recorded
      */
     public List<FileMatch> match(Path session, List<Path> files, Consumer<FileMatch> listener) throws ProblemException {
@@ -57,7 +57,7 @@ public final class FootageMatching {
         return matches;
     }
 
-    /** One file that does not match must not keep the others from it. */
+    /** One file that cannot be matched does not stop the others. */
     private FileMatch compared(Path file, TakeTracks takes) {
         try {
             return new FileMatch(file, Optional.of(match(file, takes)), Optional.empty());
@@ -98,7 +98,7 @@ public final class FootageMatching {
         }
     }
 
-    /** The takes' sound, each in a temporary file. */
+    /** The sound of the takes, each in a temporary file. */
     private record TakeTracks(List<Track> tracks) implements AutoCloseable {
         private record Track(Take take, StoredTrack sound) {}
 

@@ -1,4 +1,4 @@
-/** Camera and recorder files of a session: matched with it, or made into one. */
+/** Services for camera and recorder files: match them with a session, or turn them into one. */
 @NullMarked
 package org.bookholder.app.footage;
 

@@ -7,17 +7,17 @@ import org.bookholder.handoff.HandOffPart;
 import org.bookholder.timing.FrameRate;
 
 /**
- * What a hand-off is to hold, and where it goes.
+ * Contents and place of a hand-off.
  *
- * @param out where the files go; empty for the usual folder in the session
+ * @param out folder for the files; empty for the usual folder in the session
  * @param parts the kinds of files, in the order in which they are written
- * @param chosen whether the kinds were chosen one by one; otherwise those that cannot be written are left out
- * @param rate frames a second; empty for the camera's
- * @param dropFrame whether to count in drop-frame timecode; empty for as the camera does
- * @param useMisread whether a misread attempt fills a line that has no clean one
- * @param deliveryWidth of the delivered picture, pixels; limits the punch-in
- * @param deliveryHeight of the delivered picture, pixels
- * @param replace whether files that are there already are replaced
+ * @param chosen whether the kinds were chosen individually; otherwise those that cannot be written are left out
+ * @param rate frame rate; empty for the camera's
+ * @param dropFrame whether to use drop-frame timecode; empty to do as the camera does
+ * @param useMisread whether a misread attempt fills a line without a clean one
+ * @param deliveryWidth width of the delivered picture in pixels; limits the punch-in
+ * @param deliveryHeight height of the delivered picture in pixels
+ * @param replace whether existing files are replaced
  */
 public record HandOffRequest(
         Optional<Path> out,
@@ -32,7 +32,7 @@ public record HandOffRequest(
     private static final int FULL_HD_WIDTH = 1920;
     private static final int FULL_HD_HEIGHT = 1080;
 
-    /** The whole hand-off in the usual folder, as the camera has it, for a picture of 1920 by 1080. */
+    /** The complete hand-off in the usual folder, at the camera's rate, for a picture of 1920 by 1080. */
     public static HandOffRequest usual(List<HandOffPart> parts, boolean replace) {
         return new HandOffRequest(
                 Optional.empty(),
@@ -46,12 +46,12 @@ public record HandOffRequest(
                 replace);
     }
 
-    /** Where a session's hand-off goes unless another folder is named. */
+    /** The usual folder of a session's hand-off. */
     public static Path usualFolder(Path session) {
         return session.resolve("handoff");
     }
 
-    /** Where the files of a session go. */
+    /** The folder for the files of a session. */
     public Path folder(Path session) {
         return out.orElseGet(() -> usualFolder(session));
     }

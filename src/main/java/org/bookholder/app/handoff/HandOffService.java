@@ -34,7 +34,7 @@ public final class HandOffService {
     private final HandOffRequest request;
     private final Interruption stop;
 
-    /** A hand-off that can be stopped until its files are written. */
+    /** Creates a hand-off that can be stopped until its files are written. */
     public HandOffService(Environment here, HandOffRequest request, Interruption stop) {
         this.here = here;
         this.request = request;
@@ -45,12 +45,12 @@ public final class HandOffService {
      * What was written.
      *
      * @param summary the cut, in one line
-     * @param files in order
-     * @param remarks what is to be known of them, a line each
+     * @param files the files in order
+     * @param remarks notes on them, one line each
      */
     public record Written(String summary, List<Path> files, List<String> remarks) {}
 
-    /** Writes the files of a session; nothing is changed if that cannot be done. */
+    /** Writes the files of a session; if that fails, nothing is changed. */
     public Written write(Path session) throws ProblemException {
         List<HandOffPart> parts = request.parts();
         try (StoredSession kept = StoredSession.open(here, session)) {
@@ -67,7 +67,7 @@ public final class HandOffService {
         }
     }
 
-    /** Without recordings everything else can still be handed off. */
+    /** Leaves out what cannot be written: without recordings, everything else can still be handed off. */
     private List<HandOffPart> possible(List<HandOffPart> parts, StoredSession kept, List<String> remarks) {
         if (kept.recorded()) {
             kept.silent().forEach(take -> remarks.add("take " + take + " has no sound that can be read"));

@@ -11,7 +11,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
 
-/** The pickup list as a page to print, as far as it has come. */
+/** Writes the current pickup list as a page to print. */
 public final class PickupSheet {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 

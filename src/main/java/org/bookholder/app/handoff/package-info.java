@@ -1,4 +1,4 @@
-/** A stored session to the files that its editor needs. */
+/** Services that turn a stored session into the files that its editor needs. */
 @NullMarked
 package org.bookholder.app.handoff;
 

@@ -9,7 +9,7 @@ import org.bookholder.runtime.source.Sources;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.wav.WavSource;
 
-/** Chooses where the sound comes from. */
+/** Chooses the source of sound. */
 final class AudioSelection {
     private final Environment here;
     private final ReadingListener listener;
@@ -31,7 +31,7 @@ final class AudioSelection {
         return new MicrophoneSources(request.microphone());
     }
 
-    /** Whether to read without a microphone: there is none that works, and the voice does not move the text. */
+    /** Whether to read without a microphone: none works, and the voice does not move the text. */
     private boolean nothingToHear() throws ProblemException {
         if (!request.silentIfNone()) {
             return false;

@@ -11,11 +11,11 @@ import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.script.source.ScriptReader;
 
 /**
- * A lesson's file while it is read.
+ * A lesson's file, which may be edited while it is read.
  *
  * @param file the file
- * @param vocabulary the words that the recogniser knows
- * @param folder where the session is kept
+ * @param vocabulary the recogniser's vocabulary
+ * @param folder the session's folder
  */
 public record EditedScript(Path file, Vocabulary vocabulary, SessionFolder folder) implements Manuscript {
     @Override

@@ -14,9 +14,9 @@ import org.bookholder.runtime.Reading;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Trouble;
 
-/** The desk of a reading, if one is wanted and can be opened; without it the reading goes on. */
+/** The desk of a reading, if one is wanted and can be opened; the reading works without it. */
 public record OptionalDesk(Optional<SessionDesk> session, Optional<RunningDesk> desk) implements AutoCloseable {
-    /** Opens it and says where, or says why there is none. */
+    /** Opens the desk and reports its address, or reports why there is none. */
     static OptionalDesk open(
             Environment here,
             ReadingListener listener,
@@ -40,7 +40,7 @@ public record OptionalDesk(Optional<SessionDesk> session, Optional<RunningDesk> 
         }
     }
 
-    /** The state as the reading window shows it: before the lesson is begun, with how to come to the desk. */
+    /** The state for the reading window; before the lesson begins it also tells how to open the desk. */
     Supplier<SessionState> forWindow(Supplier<SessionState> state) {
         String invitation = desk.map(RunningDesk::invitation).orElse("");
         if (invitation.isEmpty()) {

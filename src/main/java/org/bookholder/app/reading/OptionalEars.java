@@ -7,14 +7,14 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.speech.Ears;
 
-/** The recogniser, if there is something to hear. */
+/** The recogniser, if there is sound to recognise. */
 public record OptionalEars(Optional<Ears> ears) implements AutoCloseable {
-    /** Loads it if {@code wanted}. */
+    /** Loads the model if {@code wanted}. */
     public static OptionalEars load(Environment here, Path model, boolean wanted) throws ProblemException {
         return new OptionalEars(wanted ? Optional.of(here.equipment().ears(model)) : Optional.empty());
     }
 
-    /** Its vocabulary; where nothing is heard, no word is unknown. */
+    /** The recogniser's vocabulary; without a recogniser, every word counts as known. */
     public Vocabulary vocabulary() {
         return ears.map(Ears::vocabulary).orElse(word -> true);
     }

@@ -30,7 +30,7 @@ final class OptionalWindow implements AutoCloseable {
         this.window = window;
     }
 
-    /** Opens it, or says why the reading goes on in the terminal. */
+    /** Opens the window, or reports why the reading continues in the terminal. */
     static OptionalWindow open(Environment here, ReadingListener listener, ReadingRequest request, Script script) {
         OptionalWindow opened = new OptionalWindow(here, listener, request, Optional.empty());
         opened.open(script);
@@ -51,17 +51,18 @@ final class OptionalWindow implements AutoCloseable {
         return window.isEmpty();
     }
 
-    /** Whether there was a window that failed for good. */
+    /** Whether the window has failed for good. */
     boolean lost() {
         return lost;
     }
 
     /**
-     * Shows the reading until the window is closed, then asks it to end; without a window does nothing. A window that fails is
-     * opened again, twice at most; then the reading goes on in the terminal, and {@link #lost()} tells so.
+     * Shows the reading until the window is closed, then asks the reading to end; does nothing if there is no window. A
+     * window that fails is reopened, at most twice; after that the reading continues in the terminal, and {@link
+     * #lost()} is true.
      *
-     * @param desk what the window invites to
-     * @param ended whether the program is to end whatever the presenter does
+     * @param desk the desk whose address the window shows
+     * @param ended whether the program should end whatever the presenter does
      */
     void run(Reading reading, OptionalDesk desk, BooleanSupplier ended) {
         for (int faults = 0; window.isPresent(); faults++) {
@@ -101,7 +102,7 @@ final class OptionalWindow implements AutoCloseable {
         }
     }
 
-    /** Settings that cannot be kept are no reason to lose a reading. */
+    /** Saves the settings; a failure must not end the reading. */
     private void keep(WindowWish closed) {
         try {
             if (request.window().isPresent()) {

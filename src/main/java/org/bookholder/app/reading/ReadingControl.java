@@ -1,10 +1,10 @@
 package org.bookholder.app.reading;
 
-/** How a reading is ended from outside. Asked several times a second, on the thread that runs the reading. */
+/** Ends a reading from outside. Called several times a second, on the thread that runs the reading. */
 public interface ReadingControl {
-    /** Whether the reading is to end as soon as it can; stays true from then on. */
+    /** Whether the reading should end as soon as possible; stays true once it is. */
     boolean interrupted();
 
-    /** Whether somebody has asked since the last call to end the reading; asked only where no window is shown. */
+    /** Whether somebody has asked since the last call to end the reading; called only if there is no window. */
     boolean finishRequested();
 }

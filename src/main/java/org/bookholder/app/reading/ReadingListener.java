@@ -7,7 +7,7 @@ import org.bookholder.app.environment.Progress;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Troubles;
 
-/** Follows a reading from its preparation to its end. Called on the thread that runs the reading. */
+/** Receives the progress of a reading from preparation to end. Called on the thread that runs the reading. */
 public interface ReadingListener {
     /** Script, sound and recogniser are ready; the session is not open yet. */
     void prepared(ReadingSetup setup);
@@ -16,31 +16,34 @@ public interface ReadingListener {
      * The session is open.
      *
      * @param session its folder
-     * @param continued whether it is one that was broken off and goes on by itself
+     * @param continued whether it is an interrupted session that continues
      */
     void opened(Path session, boolean continued);
 
-    /** Takes of the session that were broken off are listened to again first; {@link #progress} tells how far that is. */
+    /**
+     * Interrupted takes of the session are first followed again from their recordings; {@link #progress} reports how
+     * far.
+     */
     void recovering(List<Integer> takes);
 
-    /** How far work has got that must be done before the reading begins. */
+    /** Progress of work that must be done before the reading begins. */
     void progress(Progress progress);
 
     /** The desk is open. */
     void deskOpened(RunningDesk desk);
 
-    /** The state of the session, several times a second; only where no window shows it. */
+    /** The session's state, several times a second; only if there is no window. */
     void stateChanged(SessionState state, boolean over);
 
-    /** What stands in the way of the reading has changed; none if all is well again. */
+    /** The troubles have changed; empty if all is well again. */
     void troublesChanged(Troubles troubles);
 
-    /** The take is over, and so many seconds of it are still to be listened to. */
+    /** The take is over, but this many seconds of it are still to be processed. */
     void stillListening(double seconds);
 
-    /** Something that a person should know, one sentence; the reading goes on. */
+    /** Something a person should know, one sentence; the reading continues. */
     void warned(String sentence);
 
-    /** Something that only somebody who looks for a cause wants to know, one sentence. */
+    /** Something for people who look for the cause of a problem, one sentence. */
     void noted(String sentence);
 }

@@ -9,7 +9,10 @@ import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.session.Troubles;
 
-/** Looks at a reading several times a second until it is over: tells its listener and obeys its control. Confined to one thread. */
+/**
+ * Checks a reading several times a second until it is over: informs its listener and obeys its control. Confined to one
+ * thread.
+ */
 final class ReadingMonitor {
     private static final long PERIOD_MILLIS = 100;
     private static final long NOTICE_NANOS = 2_000_000_000L;
@@ -30,12 +33,12 @@ final class ReadingMonitor {
         this.noticed = nanoTime.getAsLong();
     }
 
-    /** Whether the reading is to end now: it was interrupted, or a fault of the program has ended it. */
+    /** Whether the reading must end now: it was interrupted, or a fault of the program has ended it. */
     boolean mustEnd() {
         return control.interrupted() || reading.fault().isPresent();
     }
 
-    /** Returns when everything is settled, or after an interruption when a part of the program does not end. */
+    /** Returns when everything is settled, or after an interruption if a part of the program does not stop. */
     void untilOver(boolean showLines) {
         while (!reading.await(PERIOD_MILLIS)) {
             look(showLines);
@@ -73,7 +76,7 @@ final class ReadingMonitor {
         }
     }
 
-    /** What is to be done about a reading that was interrupted and has not ended. */
+    /** What to do about a reading that was interrupted and has not ended. */
     private EndDeadline.Step step() {
         return deadline.map(EndDeadline::step).orElse(EndDeadline.Step.WAIT);
     }

@@ -6,19 +6,20 @@ import org.bookholder.app.desk.DeskRequest;
 import org.bookholder.view.settings.WindowWish;
 
 /**
- * What is to be read, and how.
+ * What to read, and how.
  *
  * @param script the lesson's file
- * @param session where the session is kept; empty for a new one in the usual place
- * @param anew whether to begin another session even if one of the script was broken off
+ * @param session folder of the session; empty for a new one in the default place
+ * @param anew whether to begin a new session even if one of this script was interrupted
  * @param from the line to begin at, from 1
- * @param audio a recording to hear instead of a microphone
+ * @param audio a recording to use instead of a microphone
  * @param microphone the name of the microphone; empty for the default one
- * @param silent whether to do without a microphone from the start
- * @param silentIfNone whether to do without one if there is none, since the voice does not move the text
- * @param unpaced whether the recording is read as fast as it can be
- * @param window how the window is wanted; empty for none
- * @param desk where the desk can be reached; empty for none
+ * @param silent whether to use no microphone at all
+ * @param silentIfNone whether to continue without a microphone if there is none, because the voice does not move the
+ *     text
+ * @param unpaced whether to read the recording as fast as possible
+ * @param window settings of the window; empty for none
+ * @param desk how the desk should be reachable; empty for none
  * @param model the recogniser's model
  */
 public record ReadingRequest(

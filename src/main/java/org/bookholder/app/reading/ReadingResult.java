@@ -10,15 +10,15 @@ import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
 
 /**
- * What came of a reading.
+ * The result of a reading.
  *
  * @param session the session's folder
  * @param state the session at its end
  * @param unheard how much was not followed live because the machine was too busy
- * @param unsaved why not all could be saved; empty if it was
+ * @param unsaved why not everything could be saved; empty if it was
  * @param fault the fault of the program that ended the reading, if one did
- * @param partFailed whether any part of the program failed, also one that the reading did without
- * @param unwrittenLog what the log of faults could not take, one entry each; empty if all is in the file
+ * @param partFailed whether any part of the program failed, even one the reading could do without
+ * @param unwrittenLog entries that could not be written to the log of faults; empty if all are in the file
  */
 public record ReadingResult(
         Path session,
@@ -39,7 +39,7 @@ public record ReadingResult(
                 reading.unwrittenLog());
     }
 
-    /** The log of faults; there only if a part of the program failed. */
+    /** The log of faults; exists only if a part of the program failed. */
     public Path log() {
         return session.resolve(FaultLog.FILE);
     }

@@ -40,7 +40,7 @@ public final class ReadingService {
     private final ReadingListener listener;
     private final ReadingControl control;
 
-    /** A reading that is told to {@code listener} and ended by {@code control}. */
+    /** Creates a reading that reports to {@code listener} and is ended by {@code control}. */
     public ReadingService(Environment here, ReadingRequest request, ReadingListener listener, ReadingControl control) {
         this.here = here;
         this.request = request;
@@ -48,15 +48,16 @@ public final class ReadingService {
         this.control = control;
     }
 
-    /** Reads and hears what the request asks for. */
+    /** Runs the reading with the source of sound that the request asks for. */
     public ReadingResult read() throws ProblemException {
         return read(Optional.empty());
     }
 
     /**
-     * Reads and hears what is given. What a user can put right is found out before a session is begun.
+     * Runs the reading with the given source of sound. Everything that a user can fix is checked before a session
+     * begins.
      *
-     * @throws ProblemException if something stands in the way; then no session was begun
+     * @throws ProblemException if something prevents the reading; then no session was begun
      * @throws org.bookholder.app.environment.OperationInterrupted if it was interrupted before the reading began
      */
     public ReadingResult read(Sources given) throws ProblemException {
@@ -156,7 +157,7 @@ public final class ReadingService {
         }
     }
 
-    /** Takes that a kill broke off are settled first, so that the reading goes on where they ended. */
+    /** First settles takes that were interrupted by a kill, so that the reading continues where they ended. */
     private void recover(SessionFolder folder, Ears ears) throws ProblemException {
         List<Integer> takes = SessionSettler.unsettled(folder);
         if (takes.isEmpty()) {
@@ -182,7 +183,7 @@ public final class ReadingService {
         return new EditedScript(request.script(), new OptionalEars(ears).vocabulary(), folder);
     }
 
-    /** A new session begins with what earlier ones of the course have taught about the recogniser. */
+    /** Starts a new session with the readings accepted in earlier sessions of the course. */
     private void carry(SessionState before, SessionFolder folder, Reading reading) {
         Path sessions = folder.path().toAbsolutePath().getParent();
         if (before.takes().all().isEmpty() && sessions != null) {
@@ -195,7 +196,9 @@ public final class ReadingService {
         }
     }
 
-    /** A disk that takes no notes is told of by the journal; this one is not worth a reading. */
+    /**
+     * Saves accepted readings. A failure must not end the reading; the journal reports a disk that cannot be written.
+     */
     private void keep(ReadRightNotes notes, SessionFolder folder) {
         try {
             notes.keep(folder.path());

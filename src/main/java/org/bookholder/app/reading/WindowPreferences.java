@@ -17,8 +17,8 @@ import org.bookholder.view.settings.WindowForm;
 import org.bookholder.view.settings.WindowWish;
 
 /**
- * How the reading window was left: for this machine, and for one script the size of its type and the length of its rows.
- * Only what was changed in the window is kept; what was given on the command line goes for that time alone.
+ * Saves the reading window's settings: most of them per machine, type size and row length per script. Only changes made
+ * in the window are saved; options on the command line apply to one run only.
  */
 public final class WindowPreferences {
     private static final String WHAT = "the window's settings";
@@ -33,7 +33,7 @@ public final class WindowPreferences {
         this.warnings = warnings;
     }
 
-    /** What is kept for a script; its full path tells it from others of the same name. */
+    /** The settings for a script; its full path distinguishes it from others of the same name. */
     public static WindowPreferences of(Environment here, Path script) {
         Path full = script.toAbsolutePath().normalize();
         String name = SessionFolders.plain(
@@ -46,7 +46,7 @@ public final class WindowPreferences {
                 here.warnings());
     }
 
-    /** How the window was left. */
+    /** The settings as last saved. */
     public WindowWish wish() throws ProblemException {
         return over(over(WindowWish.defaults(), machine), script);
     }
@@ -61,7 +61,7 @@ public final class WindowPreferences {
         return wish;
     }
 
-    /** Keeps what was changed between opening and closing the window. */
+    /** Saves what was changed between opening and closing the window. */
     public void keep(WindowWish opened, WindowWish closed) throws ProblemException {
         Map<String, String> before = WindowForm.values(opened);
         Map<String, String> after = WindowForm.values(closed);
@@ -75,7 +75,7 @@ public final class WindowPreferences {
                 .filter(name -> !after.containsKey(name))
                 .collect(Collectors.toSet());
         if (!changed.isEmpty() || !gone.isEmpty()) {
-            // A new script begins with the size and the rows that were chosen last.
+            // A new script starts with the type size and row length chosen last.
             machine.change(WindowForm.FORM, changed, gone);
         }
         changed.keySet().retainAll(WindowForm.OF_SCRIPT);

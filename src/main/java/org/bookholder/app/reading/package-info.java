@@ -1,4 +1,4 @@
-/** A lesson read at the camera: what is listened with, what is shown, and how it ends. */
+/** Services for reading a lesson at the camera: the source of sound, the window, and how a reading ends. */
 @NullMarked
 package org.bookholder.app.reading;
 

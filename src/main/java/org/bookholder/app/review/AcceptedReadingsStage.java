@@ -12,8 +12,8 @@ import org.bookholder.session.AcceptedReading;
 import org.bookholder.session.SessionState;
 
 /**
- * Keeps what a review teaches about the recogniser beside the session as soon as it is decided, so that the next session of
- * the course begins with it even if the program is killed.
+ * Saves readings accepted in a review beside the session at once, so that the next session of the course starts with
+ * them even if the program is killed.
  */
 public final class AcceptedReadingsStage implements Stage {
     private final Path session;
@@ -54,7 +54,7 @@ public final class AcceptedReadingsStage implements Stage {
         keep(state.get().remarks().readRight());
     }
 
-    /** A disk that takes no notes is told of by the journal; this is no reason to end a review, and is tried again. */
+    /** A failure must not end the review; it is tried again, and the journal reports a disk that cannot be written. */
     private void keep(List<AcceptedReading> learned) {
         if (kept.equals(Optional.of(learned))) {
             return;

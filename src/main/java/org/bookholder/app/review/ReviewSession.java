@@ -20,7 +20,7 @@ import org.bookholder.script.model.Script;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 
-/** A kept session that is gone through again. Nobody else can open it to go on with it meanwhile. */
+/** A stored session under review. Nobody else can open it for writing meanwhile. */
 public final class ReviewSession implements AutoCloseable {
     private final SessionFolder folder;
     private final Review review;
@@ -34,7 +34,7 @@ public final class ReviewSession implements AutoCloseable {
         this.desk = desk;
     }
 
-    /** Opens the session that lies in a folder. */
+    /** Opens the session in a folder. */
     public static ReviewSession of(Environment here, Path place) throws ProblemException {
         SessionFolder folder = SessionFolder.open(place, here.locks());
         try {
@@ -71,7 +71,7 @@ public final class ReviewSession implements AutoCloseable {
         return review.state();
     }
 
-    /** What was asked for is done first. */
+    /** Carries out pending requests first. */
     @Override
     public void close() {
         desk.close();

@@ -11,7 +11,9 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.desk.ServedSession;
 import org.bookholder.problem.ProblemException;
 
-/** The sessions of a course that are gone through now; one that nobody looks at is let go. Safe for use by several threads. */
+/**
+ * The sessions of a course that are under review; one that nobody looks at is closed. Safe for use by several threads.
+ */
 public final class ReviewSessions implements AutoCloseable {
     private static final int MOST = 6;
     private static final long IDLE_NANOS = 30_000_000_000L;
@@ -25,12 +27,12 @@ public final class ReviewSessions implements AutoCloseable {
         this.here = here;
     }
 
-    /** The folders of those that are open. */
+    /** The folders of the open sessions. */
     public synchronized List<Path> folders() {
         return List.copyOf(open.keySet());
     }
 
-    /** The session in a folder, opened if need be. */
+    /** The session in a folder; opened if necessary. */
     public synchronized ServedSession of(Path folder) throws ProblemException {
         long now = here.nanoTime().getAsLong();
         letGo(now);
@@ -43,7 +45,7 @@ public final class ReviewSessions implements AutoCloseable {
         return review.place();
     }
 
-    /** Lets go of what nobody looks at. */
+    /** Closes sessions that nobody looks at. */
     public synchronized void letGo() {
         letGo(here.nanoTime().getAsLong());
     }

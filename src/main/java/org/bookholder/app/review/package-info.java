@@ -1,4 +1,4 @@
-/** Stored sessions opened again to be gone through. */
+/** Services for reviewing stored sessions. */
 @NullMarked
 package org.bookholder.app.review;
 

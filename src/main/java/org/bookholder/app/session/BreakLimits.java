@@ -10,7 +10,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.settings.SettingsFile;
 import org.bookholder.settings.SettingsText.Values;
 
-/** When a break is advised: as the user has set it, by default as the sources say. */
+/** Reads the break limits: as set by the user, or the published defaults. */
 public final class BreakLimits {
     private BreakLimits() {}
 

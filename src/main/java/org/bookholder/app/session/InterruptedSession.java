@@ -7,11 +7,14 @@ import org.bookholder.journal.SessionLocks;
 import org.bookholder.journal.SessionSummary.Standing;
 import org.bookholder.problem.ProblemException;
 
-/** Tells a session that the same command goes on with when it is given again: the program was killed, or the power went. */
+/**
+ * Recognises a session that was interrupted by a kill or a power cut, which the same command continues when it is run
+ * again.
+ */
 public final class InterruptedSession {
     private InterruptedSession() {}
 
-    /** Whether a session was broken off and is of this very text. */
+    /** Whether a session was interrupted and has exactly this text. */
     public static boolean of(Path session, String text, SessionLocks locks) {
         if (SessionFolder.summary(session, locks).standing() != Standing.BROKEN_OFF) {
             return false;

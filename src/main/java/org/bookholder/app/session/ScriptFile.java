@@ -12,8 +12,8 @@ import org.bookholder.timing.StreamTime;
 /**
  * A script and its text.
  *
- * @param script what is read
- * @param text what the file holds
+ * @param script the parsed script
+ * @param text the file's content
  */
 public record ScriptFile(Script script, String text) {
     /** Reads a script's file. */
@@ -22,12 +22,12 @@ public record ScriptFile(Script script, String text) {
         return new ScriptFile(parse(text, file.toString()), text);
     }
 
-    /** The event that says that this is read from {@code when} on, {@code at} into the session's audio. */
+    /** The event that opens a session with this script at {@code when}, at position {@code at} in its audio. */
     public SessionEvent.Opened opened(StreamTime at, Instant when) {
         return new SessionEvent.Opened(at, when, script.title(), script.source(), text);
     }
 
-    /** The script of a text that was read before; its source tells how it is marked up. */
+    /** Parses a text that was valid before; the source's name determines the markup. */
     public static Script parse(String text, String source) throws ProblemException {
         return ScriptReader.parse(text, source, Format.of(source));
     }

@@ -12,23 +12,26 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionState;
 
-/** The sessions in some folders, each read again only when its journal has changed. Confined to one thread at a time. */
+/**
+ * Caches the sessions in some folders; each is read again only when its journal has changed. Used by one thread at a
+ * time.
+ */
 public final class SessionCache {
     private final Environment here;
     private final List<Path> places;
     private final Map<Path, Kept> known = new HashMap<>();
 
     /**
-     * What is known of a session.
+     * A cached session.
      *
-     * @param folder where it lies
-     * @param stamp changes with its journal
-     * @param state where it led; empty if nothing was recorded or it cannot be read
+     * @param folder its folder
+     * @param stamp changes when its journal changes
+     * @param state its state; empty if nothing was recorded or it cannot be read
      * @param trouble why it cannot be read, one line for people; empty if it can
      */
     public record Kept(Path folder, String stamp, Optional<SessionState> state, String trouble) {}
 
-    /** Looks into {@code places}; those that are not there hold no sessions. */
+    /** Creates a cache for the sessions in {@code places}; a missing folder holds no sessions. */
     public SessionCache(Environment here, Collection<Path> places) {
         this.here = here;
         this.places = List.copyOf(places);
@@ -39,7 +42,7 @@ public final class SessionCache {
         return SessionFolders.folders(places);
     }
 
-    /** All sessions as they stand. */
+    /** The current state of all sessions. */
     public List<Kept> all() throws ProblemException {
         List<Path> folders = folders();
         known.keySet().retainAll(folders);
@@ -65,13 +68,13 @@ public final class SessionCache {
         }
     }
 
-    /** The journal's files change with every event. */
+    /** A stamp from the journal's files, which change with every event. */
     private static String stamp(Path folder) {
         return stamp(folder.resolve("journal.db").toFile())
                 + stamp(folder.resolve("journal.db-wal").toFile());
     }
 
-    /** What changes when a file does; nothing for one that is not there. */
+    /** A stamp that changes when the file changes; empty if it does not exist. */
     public static String stamp(File file) {
         return file.length() + "-" + file.lastModified() + ";";
     }

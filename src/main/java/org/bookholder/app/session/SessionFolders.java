@@ -19,18 +19,18 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 
-/** Finds the folders of sessions, and names new ones. */
+/** Finds session folders, and names new ones. */
 public final class SessionFolders {
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmm", Locale.ROOT);
     private static final Pattern NAMED = Pattern.compile("\\d{4}-\\d\\d-\\d\\d-\\d{4}-");
     private static final int MOST_CHARACTERS = 40;
 
-    /** A session that began longer ago is another day's. */
+    /** A session that began longer ago counts as another day's. */
     private static final Duration TODAY = Duration.ofHours(12);
 
     private SessionFolders() {}
 
-    /** A folder under {@code parent} that does not exist yet, named after the time of day and the lesson. */
+    /** A new folder name under {@code parent}, made from the time and the lesson. */
     public static Path unused(Path parent, String title, Environment here) {
         String name = DATE.format(here.clock().instant().atZone(here.zone())) + "-" + plain(title);
         Path place = parent.resolve(name);
@@ -40,7 +40,7 @@ public final class SessionFolders {
         return place;
     }
 
-    /** The newest session under {@code parent} of those named here, if it began within the last hours. */
+    /** The newest session under {@code parent} with a name from {@link #unused}, if it began within the last hours. */
     public static Optional<Path> last(Path parent, Environment here) throws ProblemException {
         String since = DATE.format(here.clock().instant().minus(TODAY).atZone(here.zone()));
         return folders(List.of(parent)).stream()
@@ -49,7 +49,7 @@ public final class SessionFolders {
                 .max(Comparator.comparing(SessionFolders::name));
     }
 
-    /** The folders of all sessions in some places, sorted within each; none in a place that is not there. */
+    /** The folders of all sessions in some places, sorted within each place; a missing place has none. */
     public static List<Path> folders(Collection<Path> places) throws ProblemException {
         Set<Path> once = new LinkedHashSet<>();
         places.forEach(place -> once.add(place.toAbsolutePath().normalize()));
@@ -71,7 +71,7 @@ public final class SessionFolders {
         return String.valueOf(folder.getFileName());
     }
 
-    /** The title in letters, digits and hyphens, which every file system takes. */
+    /** The title reduced to letters, digits and hyphens, which every file system accepts. */
     public static String plain(String title) {
         String plain = title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
         int end = Math.min(plain.length(), MOST_CHARACTERS);

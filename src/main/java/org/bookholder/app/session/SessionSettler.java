@@ -10,14 +10,14 @@ import org.bookholder.runtime.recovery.RecoveryProgress;
 import org.bookholder.runtime.recovery.SessionRecovery;
 import org.bookholder.speech.Ears;
 
-/** Listens again to takes of a stored session that were broken off before they were settled. */
+/** Follows again those takes of a stored session that were interrupted before they were settled. */
 public final class SessionSettler {
     private SessionSettler() {}
 
     /**
-     * The takes that were not settled, in order; none while the session is open somewhere.
+     * The unsettled takes, in order; none while the session is open somewhere.
      *
-     * @throws ProblemException if no session that can be read lies in {@code place}
+     * @throws ProblemException if {@code place} holds no readable session
      */
     public static List<Integer> unsettled(Environment here, Path place) throws ProblemException {
         List<Integer> takes;
@@ -29,16 +29,16 @@ public final class SessionSettler {
         return open ? List.of() : takes;
     }
 
-    /** The same of a session that is open here. */
+    /** The same for a session that is open here. */
     public static List<Integer> unsettled(SessionFolder folder) throws ProblemException {
         return SessionRecovery.unsettled(folder.journal().events());
     }
 
     /**
-     * Settles them with the model that came with the program.
+     * Settles them with the model shipped with the program.
      *
-     * @param progress told how far it has got; may throw to leave the take that is being listened to as it was
-     * @return which takes could not be listened to and why, a sentence each
+     * @param progress receives the progress; may throw, which leaves the current take as it was
+     * @return which takes could not be processed and why, one sentence each
      * @throws ProblemException if there is no recogniser, or the session cannot be written
      */
     public static List<String> settle(Environment here, Path place, RecoveryProgress progress) throws ProblemException {
@@ -48,7 +48,7 @@ public final class SessionSettler {
         }
     }
 
-    /** The same of a session that is open here, with ears that are there already. */
+    /** The same for a session that is open here, with ears that are loaded already. */
     public static List<String> settle(Environment here, SessionFolder folder, Ears ears, RecoveryProgress progress)
             throws ProblemException {
         return SessionRecovery.settle(folder, ears, BreakLimits.of(here), progress);

@@ -18,11 +18,11 @@ import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
 
 /**
- * A session read from disk, also while it is running.
+ * A session read from disk, possibly while it is running.
  *
- * @param folder where it lies
- * @param events what happened, in order
- * @param state where that led
+ * @param folder its folder
+ * @param events its events, in order
+ * @param state the resulting state
  */
 public record StoredSession(SessionFolder folder, List<SessionEvent> events, SessionState state)
         implements AutoCloseable {
@@ -33,8 +33,8 @@ public record StoredSession(SessionFolder folder, List<SessionEvent> events, Ses
     }
 
     /**
-     * A session that was read from a wanted script; empty if it was not, or nothing was read in it yet. What came of an
-     * unwanted one is not worked out.
+     * Opens a session if its script is a wanted one; empty if it is not, or if nothing was read yet. The state of an
+     * unwanted session is not computed.
      */
     public static Optional<StoredSession> open(Environment here, Path place, Predicate<Script> wanted)
             throws ProblemException {
@@ -76,7 +76,7 @@ public record StoredSession(SessionFolder folder, List<SessionEvent> events, Ses
         return silent().size() < state.takes().all().size();
     }
 
-    /** The takes without a recording that can be read, in order: a kill may leave such, and they stop no other take. */
+    /** The takes without a readable recording, in order. A kill can leave such takes; the others are not affected. */
     public List<Integer> silent() {
         List<Integer> silent = new ArrayList<>();
         for (Take take : state.takes().all()) {

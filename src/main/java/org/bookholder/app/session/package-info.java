@@ -1,4 +1,4 @@
-/** Stored sessions: where they lie, what is in them, and the script and limits they are read with. */
+/** Services for stored sessions: their folders, their contents, and the script and limits used to read them. */
 @NullMarked
 package org.bookholder.app.session;
 

@@ -4,12 +4,12 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /**
- * What a sound check listens to.
+ * Input of a sound check.
  *
- * @param roomSeconds how long the room is heard
- * @param voiceSeconds how long the voice is heard, at most
+ * @param roomSeconds how long the room is measured, in seconds
+ * @param voiceSeconds how long the voice is measured at most, in seconds
  * @param microphone the microphone's name; empty for the default one
- * @param recording a recording (WAV) to hear instead: the room first, then the voice
+ * @param recording a recording (WAV) to use instead: first the room, then the voice
  */
 public record SoundCheckRequest(
         double roomSeconds, double voiceSeconds, Optional<String> microphone, Optional<Path> recording) {}

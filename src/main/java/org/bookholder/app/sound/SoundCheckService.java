@@ -14,19 +14,19 @@ import org.bookholder.speech.wav.WavSource;
 
 /** Measures a room and a voice before a session. */
 public final class SoundCheckService {
-    /** The fewest seconds of voice, and of room, that say anything. */
+    /** Shortest useful measurement of voice and of room, in seconds. */
     public static final double SHORTEST_SECONDS = 3;
 
     private static final long PERIOD_MILLIS = 100;
 
-    /** Seconds left out before each part, for people to get ready. */
+    /** Seconds skipped before each part, for people to get ready. */
     private static final double SETTLING_SECONDS = 1;
 
     private final Environment here;
     private final SoundCheckListener listener;
     private final Interruption stop;
 
-    /** A check that tells {@code listener} what it does, and can be stopped. */
+    /** Creates a check that reports to {@code listener} and can be stopped. */
     public SoundCheckService(Environment here, SoundCheckListener listener, Interruption stop) {
         this.here = here;
         this.listener = listener;
@@ -34,9 +34,9 @@ public final class SoundCheckService {
     }
 
     /**
-     * Listens and measures.
+     * Captures and measures.
      *
-     * @throws ProblemException if there is nothing to listen to, or too little was heard
+     * @throws ProblemException if there is no source of sound, or too little was heard
      */
     public SoundCheck check(SoundCheckRequest request) throws ProblemException {
         return request.recording().isPresent()

@@ -1,4 +1,4 @@
-/** The sound of a room and a voice, checked before anything is recorded. */
+/** The service that checks the sound of room and voice before a session. */
 @NullMarked
 package org.bookholder.app.sound;
 

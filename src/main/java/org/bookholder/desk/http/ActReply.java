@@ -6,7 +6,7 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.thread.ThreadPool;
 
-/** Answers a page's action when the session tells what became of it. The session's thread never writes to a socket. */
+/** Answers a page's action once the session has reported the outcome. The session's thread never writes to a socket. */
 record ActReply(ThreadPool threads, Response response, Callback callback) implements Request.Reply {
     @Override
     public void done() {
@@ -27,7 +27,7 @@ record ActReply(ThreadPool threads, Response response, Callback callback) implem
         try {
             threads.execute(answer);
         } catch (RuntimeException serverStops) {
-            // The page loses its connection, and says that the program does not answer.
+            // The page's connection then fails, and the page says that the program does not answer.
         }
     }
 }

@@ -55,7 +55,7 @@ final class Assets {
      * A file.
      *
      * @param type its media type
-     * @param bytes what is in it, read-only; to be duplicated before it is read
+     * @param bytes its contents, read-only; duplicate the buffer before reading it
      */
     record Asset(String type, ByteBuffer bytes) {}
 

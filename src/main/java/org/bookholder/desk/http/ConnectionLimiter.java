@@ -12,7 +12,7 @@ import org.eclipse.jetty.io.Connection;
  * Jetty limits only the connections of everybody together. Safe for use by several threads.
  */
 final class ConnectionLimiter implements Connection.Listener {
-    /** Six for each of twenty browsers, or for as many as stand behind one proxy. */
+    /** Six for each of twenty browsers, which may all be behind one proxy. */
     static final int MOST = 120;
 
     private final Map<Connection, String> addresses = new HashMap<>();

@@ -15,8 +15,8 @@ import java.util.Set;
  *
  * @param network whether other machines can reach it, too
  * @param port the port, 0 for any that is free
- * @param insist whether it must be that port; otherwise a free one is used if it is taken
- * @param names further names that it is reached by, as behind a TLS proxy
+ * @param insist whether it must be that port; otherwise a free one is used if that is taken
+ * @param names further host names under which it can be reached, as behind a TLS proxy
  */
 public record DeskAddress(boolean network, int port, boolean insist, List<String> names) {
     /** Copies the list and checks the range. */
@@ -27,17 +27,17 @@ public record DeskAddress(boolean network, int port, boolean insist, List<String
         names = names.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
     }
 
-    /** From this machine only, at any port. */
+    /** Reachable from this machine only, at any port. */
     public static DeskAddress local() {
         return new DeskAddress(false, 0, false, List.of());
     }
 
-    /** The address to listen at. */
+    /** The address to bind to. */
     String bindAddress() {
         return network ? "0.0.0.0" : "127.0.0.1";
     }
 
-    /** The host names by which a browser may ask for this desk at its port. */
+    /** The host names that requests for this desk may carry. */
     Set<String> ownNames() {
         Set<String> own = new LinkedHashSet<>(List.of("127.0.0.1", "localhost"));
         if (network) {

@@ -22,7 +22,7 @@ public final class DeskServer implements AutoCloseable {
     private static final int MOST_CONNECTIONS = 256;
     private static final int MOST_HEADER_BYTES = 8 * 1024;
 
-    /** A connection without traffic for so long is closed; event streams are kept alive by their beat. */
+    /** A connection without traffic for this long is closed; event streams are kept alive by their heartbeat. */
     private static final long IDLE_MILLIS = 20_000;
 
     private static final long STOP_MILLIS = 500;
@@ -38,7 +38,7 @@ public final class DeskServer implements AutoCloseable {
     /**
      * Opens a desk.
      *
-     * @throws ProblemException if there is no port to listen at
+     * @throws ProblemException if there is no port to listen on
      */
     public static DeskServer open(DeskAddress door, SessionDirectory shelf, AccessControl admission)
             throws ProblemException {
@@ -95,7 +95,7 @@ public final class DeskServer implements AutoCloseable {
         }
     }
 
-    /** The port that it listens at. */
+    /** The port it listens on. */
     public int port() {
         return connector.getLocalPort();
     }
@@ -110,7 +110,7 @@ public final class DeskServer implements AutoCloseable {
         try {
             LifeCycle.stop(server);
         } catch (RuntimeException e) {
-            // It ends with the program at the latest, and the session loses nothing by that.
+            // The server ends with the program at the latest; the session loses nothing.
         }
     }
 }

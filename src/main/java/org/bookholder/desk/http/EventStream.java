@@ -18,7 +18,7 @@ import org.eclipse.jetty.util.Callback;
 final class EventStream implements Feed.Listener {
     static final int MOST_BYTES = 4 << 20;
 
-    /** Shows the page that the program is there, and this side that the page is. */
+    /** Shows the page that the program is still there, and the program that the page is. */
     private static final String BEAT = "event: beat\ndata: well\n\n";
 
     private static final String HELLO = "retry: 1000\n\n";
@@ -46,7 +46,7 @@ final class EventStream implements Feed.Listener {
         return stream;
     }
 
-    /** Sends a beat, unless other messages wait to be sent. */
+    /** Sends a heartbeat, unless other messages are waiting. */
     void beat() {
         synchronized (this) {
             if (writing) {
@@ -97,7 +97,7 @@ final class EventStream implements Feed.Listener {
         response.write(false, next, Callback.from(this::writeNext, failure -> end()));
     }
 
-    /** Whether to close the stream after an idle time: not if it only had nothing to send. */
+    /** Whether to close the stream after an idle time; not if there was simply nothing to send. */
     private boolean idle() {
         synchronized (this) {
             return writing;

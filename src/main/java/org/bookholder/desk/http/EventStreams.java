@@ -8,8 +8,9 @@ import org.eclipse.jetty.util.thread.Scheduler;
 import org.jspecify.annotations.Nullable;
 
 /**
- * All open event streams, and the beat that keeps their connections alive. When a page reconnects, its last stream is closed,
- * since this side may not hear of a dead connection for a quarter of an hour. Safe for use by several threads.
+ * All open event streams, and the heartbeat that keeps their connections alive. When a page reconnects, its previous
+ * stream is closed, because the program may not notice a dead connection for a quarter of an hour. Safe for use by
+ * several threads.
  */
 final class EventStreams {
     private static final int MOST = 64;
@@ -18,20 +19,20 @@ final class EventStreams {
     private final List<Told> streams = new ArrayList<>();
     private @Nullable Scheduler scheduler;
 
-    /** The stream of a page, by the name that the page gives itself; empty if it has none. */
+    /** The stream of a page. The page chooses its own name, which may be empty. */
     private record Told(String page, EventStream stream) {
         boolean over() {
             return stream.over();
         }
     }
 
-    /** Starts the beat; it stops with the server. */
+    /** Starts the heartbeat, which stops with the server. */
     synchronized void beatWith(Scheduler given) {
         scheduler = given;
         next();
     }
 
-    /** Adds a stream in place of the one that the same page had before; false if there are too many. */
+    /** Adds a stream and closes the previous one of the same page; false if there are too many. */
     boolean add(String page, Supplier<EventStream> begin) {
         List<Told> before;
         synchronized (this) {

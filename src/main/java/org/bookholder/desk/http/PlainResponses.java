@@ -10,9 +10,14 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 
-/** Answers in one line of plain text, with the headers of every answer; also when the web server itself refuses a request. */
+/**
+ * Sends answers of one line of plain text with the common headers; also used when the web server itself refuses a
+ * request.
+ */
 final class PlainResponses implements Request.Handler {
-    /** Only content that this program serves, in no frame, of the type that it says, and no referrer for other sites. */
+    /**
+     * Allows only content served by this program, no frames, no guessing of types, and sends other sites no referrer.
+     */
     private static final List<HttpField> HEADERS = List.of(
             new HttpField(
                     "Content-Security-Policy",

@@ -9,23 +9,23 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.DoSHandler;
 import org.eclipse.jetty.util.Callback;
 
-/** How many requests one address may make: Jetty's leaking bucket, and a plain answer where it is full. */
+/** Limits the requests of one address: Jetty's leaky bucket, with a plain answer when it is full. */
 final class RateLimit {
-    /** Twenty pages opened at once from one machine stay below this. */
+    /** Size of a burst; twenty pages opened at once from one machine stay below it. */
     static final int AT_ONCE = 600;
 
-    /** So many requests a second can go on for ever. */
+    /** Sustained rate in requests per second. */
     static final int PER_SECOND = 100;
 
-    /** An address that asks for nothing for so long is forgotten. */
+    /** An address without requests for this long is forgotten. */
     private static final Duration FORGOTTEN = Duration.ofSeconds(10);
 
-    /** Addresses that are remembered at the same time; further ones are refused. */
+    /** Most addresses remembered at the same time; further ones are refused. */
     private static final int ADDRESSES = 10_000;
 
     private RateLimit() {}
 
-    /** Hands on what is within the limit. */
+    /** Passes requests within the limit on to {@code next}. */
     static Handler before(Handler next) {
         return new DoSHandler(
                 next,

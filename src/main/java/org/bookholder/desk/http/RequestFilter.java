@@ -84,7 +84,7 @@ final class RequestFilter extends Handler.Wrapper {
                 && host.substring(colon + 1).equals(Integer.toString(port.getAsInt()));
     }
 
-    /** Browsers send the origin with every POST; one that comes without it does not come from a page. */
+    /** Browsers send the origin with every POST; a request without it does not come from a page. */
     private static boolean fromOurPage(@Nullable String origin, String host, boolean post) {
         if (origin == null) {
             return !post;

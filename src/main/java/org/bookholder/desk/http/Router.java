@@ -25,9 +25,9 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.Promise;
 
-/** Finds who answers a request. Everything except the pages themselves needs a valid token. */
+/** Routes requests. Everything except the pages themselves needs a valid token. */
 final class Router extends Handler.Abstract {
-    /** The sessions of a course lie at addresses of their own; below those, all is as at a desk for one session. */
+    /** Each session of a course has its own path; below it, everything is as at a desk for one session. */
     private static final Pattern SESSION = Pattern.compile("/session/([0-9a-z]{1,40})(/.{0,200})");
 
     private static final JsonMapper MAPPER = new JsonMapper();
@@ -154,7 +154,7 @@ final class Router extends Handler.Abstract {
         }
     }
 
-    /** Passes an action on; it is answered once the session has told what became of it. */
+    /** Passes an action on; it is answered once the session has reported the outcome. */
     private void act(Actions actions, String text, Response response, Callback callback) {
         try {
             actions.act(text, new ActReply(getServer().getThreadPool(), response, callback));
@@ -192,7 +192,7 @@ final class Router extends Handler.Abstract {
         }
     }
 
-    /** Browsers share cookies between all ports of a host, so each desk's cookie has a name of its own. */
+    /** Browsers share cookies between all ports of a host, so each desk uses its own cookie name. */
     private String cookieName() {
         return "desk-" + port.getAsInt();
     }
@@ -205,7 +205,7 @@ final class Router extends Handler.Abstract {
                 .orElse("");
     }
 
-    /** Reads the body without holding a thread meanwhile; {@link RequestFilter} has checked its length. */
+    /** Reads the body without blocking a thread; {@link RequestFilter} has checked its length. */
     private static void body(Request request, Response response, Callback callback, Consumer<String> then) {
         Content.Source.asString(request, StandardCharsets.UTF_8, new Promise<String>() {
             @Override

@@ -1,8 +1,8 @@
 package org.bookholder.speech.microphone;
 
 /**
- * Detects samples that the device or the system dropped. Nothing reports them; but fewer samples arrive than the
- * elapsed time calls for.
+ * Detects samples that the device or the system dropped. Nothing reports them, but fewer samples arrive than the
+ * elapsed time requires.
  *
  * <p>The clocks of device and machine drift apart by up to a thousandth, so only a lag that grows faster than that
  * counts, and only if it lasts: samples that are merely late do arrive in the end.

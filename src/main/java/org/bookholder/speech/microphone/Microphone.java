@@ -147,8 +147,8 @@ public final class Microphone implements AudioSource {
     }
 
     /**
-     * A full ring buffer has dropped the samples that came after it: once it is drained, there is nothing more to wait
-     * for.
+     * Samples lost up to now. A full ring buffer has dropped everything after it, so once it is drained, the missing
+     * samples will not arrive later.
      */
     private long lost(long now, int available) {
         overrun |= available >= rate * RING_SECONDS;

@@ -57,8 +57,8 @@ final class ContinuousRecognizer implements AutoCloseable {
     }
 
     /**
-     * Ends the utterance here, in a pause long enough that its last word has been looked at: the recogniser is up to
-     * {@value #HEARD_AGAIN_SECONDS} s behind what it was given, and goes on from there.
+     * Ends the utterance here. Call it in a pause long enough for the last word to have been processed: the recogniser
+     * is up to {@value #HEARD_AGAIN_SECONDS} s behind its input, and continues from there.
      */
     List<RecognizedWord> end() {
         List<RecognizedWord> words = VoskJson.result(recognizer.getResult(), baseTime());
@@ -68,7 +68,7 @@ final class ContinuousRecognizer implements AutoCloseable {
         return words;
     }
 
-    /** The same in a shorter pause: what was given is looked at to its end, and the recogniser goes on afresh. */
+    /** The same in a shorter pause: all input so far is processed, and the recogniser starts afresh. */
     List<RecognizedWord> flush() {
         return VoskJson.result(recognizer.getFinalResult(), baseTime());
     }

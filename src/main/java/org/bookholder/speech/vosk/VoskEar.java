@@ -16,22 +16,23 @@ import org.jspecify.annotations.Nullable;
 /**
  * One ear: audio through the gate to a {@link ContinuousRecognizer}, its words turned into hypotheses.
  *
- * <p>A short gap in the audio is heard as silence; a long one ends the utterance, and listening begins anew after it.
+ * <p>A short gap in the audio is heard as silence; a long one ends the utterance, and recognition starts afresh after
+ * it.
  */
 final class VoskEar implements Ear {
     private static final StreamTime LONGEST_FILLED_GAP = StreamTime.ofSeconds(5);
 
-    /** Block times are rounded to a tick of their own; only more than this is a gap. */
+    /** Block times are rounded to ticks; only a difference larger than this is a gap. */
     private static final StreamTime ROUNDING = StreamTime.ofSeconds(0.001);
 
     private static final int PIECES_PER_SECOND = 10;
 
-    /** An utterance that has gone on for so long is ended in a pause of this length, which alone would not end it. */
+    /** An utterance at least this long is ended in a short pause that would not end a shorter one. */
     private static final StreamTime LONG = StreamTime.ofSeconds(2.4);
 
     private static final StreamTime PAUSE = StreamTime.ofSeconds(0.35);
 
-    /** The same where the pauses are shorter still. */
+    /** An utterance at least this long is ended in an even shorter pause. */
     private static final StreamTime VERY_LONG = StreamTime.ofSeconds(7);
 
     private static final StreamTime SHORT_PAUSE = StreamTime.ofSeconds(0.24);
@@ -52,7 +53,7 @@ final class VoskEar implements Ear {
      *
      * @param kind which of the two
      * @param rate samples per second
-     * @param listenings begins to listen at a moment
+     * @param listenings creates a recogniser that starts at a time
      * @param onClose called once, when native memory has been freed
      */
     VoskEar(EarKind kind, int rate, Function<StreamTime, ContinuousRecognizer> listenings, Runnable onClose) {
@@ -87,7 +88,10 @@ final class VoskEar implements Ear {
         return news;
     }
 
-    /** Lets nothing wait for long to be final: quick readers leave no pause in which a recogniser ends by itself. */
+    /**
+     * Ends long utterances in short pauses, because fast readers leave no pause in which the recogniser ends them by
+     * itself.
+     */
     private void endIfLong(ContinuousRecognizer l, List<Hypothesis> news) {
         if (lastPartial.isEmpty()) {
             return;
@@ -100,7 +104,7 @@ final class VoskEar implements Ear {
         }
     }
 
-    /** The listening that goes on at {@code start}, after what lies between there and the last block. */
+    /** The recogniser for audio at {@code start}, after the gap since the last block was handled. */
     private ContinuousRecognizer listeningAt(StreamTime start, List<Hypothesis> news) {
         ContinuousRecognizer l = listening;
         StreamTime gap = start.since(heardTo);
@@ -136,7 +140,7 @@ final class VoskEar implements Ear {
         ended.ifPresent(words -> addFinal(words, news));
     }
 
-    /** Long silence ends empty utterances one after the other; they are no news. */
+    /** During long silence empty utterances end one after another; they are not reported. */
     private void addFinal(List<RecognizedWord> words, List<Hypothesis> news) {
         if (!words.isEmpty() || !lastPartial.isEmpty()) {
             news.add(new Hypothesis.Final(kind, heardTo, words));

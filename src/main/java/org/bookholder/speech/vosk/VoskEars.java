@@ -13,7 +13,7 @@ import org.vosk.Model;
 import org.vosk.Recognizer;
 
 /**
- * Ears on a Vosk model.
+ * Ears that use a Vosk model.
  *
  * <p>Thread-safe. The model's memory is freed when the model and its last ear are both closed, in either order. Using
  * it after {@link #close()} is an {@link IllegalStateException}.
