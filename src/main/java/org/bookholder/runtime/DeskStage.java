@@ -5,7 +5,7 @@ import org.bookholder.desk.Feed;
 import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 
-/** Lets a desk's feed look at the session ten times a second. */
+/** Makes a desk's feed look at the session ten times a second. */
 public final class DeskStage implements Stage {
     private static final long PERIOD_NANOS = 100_000_000L;
 
@@ -13,7 +13,7 @@ public final class DeskStage implements Stage {
     private final LongSupplier nanoTime;
     private long last;
 
-    /** Creates the stage; {@code nanoTime} is a clock that only goes forward, in nanoseconds. */
+    /** Creates the stage; {@code nanoTime} is a monotonic clock in nanoseconds. */
     public DeskStage(Feed feed, LongSupplier nanoTime) {
         this.feed = feed;
         this.nanoTime = nanoTime;

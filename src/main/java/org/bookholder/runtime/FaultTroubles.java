@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.session.Trouble;
 
-/** What people are told of a fault in a stage. */
+/** The trouble to show people after a fault in a stage. */
 final class FaultTroubles {
     private record Kinds(Trouble.Kind restarts, Trouble.Kind givenUp) {}
 
@@ -20,7 +20,7 @@ final class FaultTroubles {
 
     private FaultTroubles() {}
 
-    /** What is wrong now that a stage has failed and the session goes on. */
+    /** The trouble after a stage has failed while the session continues. */
     static Trouble of(StageFault fault) {
         Kinds kinds = OF_ROLE.get(fault.role());
         if (kinds == null) {
@@ -30,7 +30,7 @@ final class FaultTroubles {
         return new Trouble(restarts ? kinds.restarts() : kinds.givenUp(), "");
     }
 
-    /** What is no longer wrong when a stage has been started again, or is given up. */
+    /** The trouble that ends when a stage has been restarted or given up. */
     static Optional<Trouble.Kind> mended(String role) {
         return Optional.ofNullable(OF_ROLE.get(role)).map(Kinds::restarts);
     }

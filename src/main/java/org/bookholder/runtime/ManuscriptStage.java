@@ -11,8 +11,9 @@ import org.bookholder.runtime.stage.Stage;
 import org.bookholder.runtime.take.Report;
 
 /**
- * Looks now and then whether another text was saved, and reports one that has stayed the same from one look to the next:
- * an editor may be writing still. Keeps the text that is read beside the session, which must not wait for a disk itself.
+ * Checks regularly whether a new text was saved, and reports it once it is the same in two checks, because an editor
+ * may still be writing. Also saves the text being read beside the session, because the session itself must not wait for
+ * a disk.
  */
 final class ManuscriptStage implements Stage {
     private static final long LOOK_NANOS = 400_000_000L;
@@ -70,7 +71,7 @@ final class ManuscriptStage implements Stage {
         return 1;
     }
 
-    /** Lets a text be kept beside the session; returns at once. For use by another thread. */
+    /** Asks for a text to be saved beside the session; returns at once. May be called from another thread. */
     void keepSoon(String text) {
         toKeep.add(text);
     }
@@ -89,7 +90,7 @@ final class ManuscriptStage implements Stage {
         try {
             text = manuscript.text();
         } catch (ProblemException away) {
-            // While an editor saves, there may be no file for a moment: the next look will tell.
+            // While an editor saves, the file may be missing for a moment; the next check will find it.
             return;
         }
         if (!text.equals(seen)) {

@@ -6,14 +6,14 @@ import java.util.Set;
 import org.bookholder.session.Request;
 
 /**
- * The replies that people still wait for. When the session ends, whatever the reason, all of them are told, and so is
- * everyone who asks later. Safe for use by several threads.
+ * Replies that people are still waiting for. When the session ends, for whatever reason, all of them are answered, and
+ * later ones at once. Safe for use by several threads.
  */
 final class PendingReplies {
     private final Set<Pending> waiting = new LinkedHashSet<>();
     private String ended = "";
 
-    /** Keeps a reply until it is told; it is told at once if the session has ended. */
+    /** Keeps a reply until it is answered; if the session has ended, it is answered at once. */
     Request.Reply open(Request.Reply reply) {
         Pending pending = new Pending(reply);
         String why;
@@ -29,7 +29,7 @@ final class PendingReplies {
         return pending;
     }
 
-    /** Nothing more is done; {@code why} is a sentence for everyone who waits or will ask. */
+    /** Ends all replies; {@code why} is a sentence for everyone who is waiting or asks later. */
     void end(String why) {
         List<Pending> all;
         synchronized (this) {

@@ -26,12 +26,12 @@ import org.bookholder.session.SessionState;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A session that is being read. Safe for use by several threads.
+ * A running session. Safe for use by several threads.
  *
- * <p>Threads: the session's stage alone changes the session; the journal's stage writes its events to disk behind it. Each
- * take has a capture stage, which records and hands blocks
- * to the script ear's stage, and an open ear's stage, which reads the recording behind them; all report to the session's
- * stage. Views look at {@link #state()} and never wait.
+ * <p>Threads: only the session's stage changes the session; the journal's stage writes the events to disk afterwards.
+ * Each take has a capture stage, which records and passes blocks to the script ear's stage, and an open ear's stage,
+ * which follows behind by reading the recording; all report to the session's stage. Views look at {@link #state()} and
+ * never wait.
  */
 public final class Reading implements FaultListener, AutoCloseable {
     private static final int REPORTS = 4096;
@@ -57,14 +57,14 @@ public final class Reading implements FaultListener, AutoCloseable {
         journalStage = new JournalStage(journal, plan.journal(), plan.nanoTime(), sessionEnded);
     }
 
-    /** Rolls the first take; the crew is to tell the reading of each fault in a stage. */
+    /** Rolls the first take; the crew must report each fault of a stage to the reading. */
     public static Reading begin(ReadingPlan plan, Crew crew) {
         Reading reading = new Reading(plan);
         reading.takeOn(plan, crew);
         return reading;
     }
 
-    /** Rolls the first take on threads of its own. */
+    /** Rolls the first take on its own threads. */
     public static Reading start(ReadingPlan plan) {
         Reading reading = new Reading(plan);
         Workers workers = new Workers(plan.nanoTime(), reading);
@@ -88,48 +88,50 @@ public final class Reading implements FaultListener, AutoCloseable {
         crew.takeOn(log.stage(ended::get));
     }
 
-    /** Where the session stands. */
+    /** The current state of the session. */
     public Supplier<SessionState> state() {
         return recorder.shown();
     }
 
-    /** How the reading gets on. */
+    /** The progress of the reading. */
     public ReadingProgress progress() {
         return progress.get().with(journal.unsaved(), ended.get());
     }
 
-    /** Asks for something; returns at once. */
+    /** Gives a command; returns at once. */
     public void tell(Command command) {
         reports.add(session -> command.to(session.commands()));
     }
 
-    /** Asks for something; returns at once. {@code reply} is told when it is in the journal, or that it will not be. */
+    /** Makes a request; returns at once. {@code reply} is called when it is in the journal, or when it cannot be. */
     public void ask(Request request, Request.Reply reply) {
         Request.Reply pending = replies.open(reply);
         reports.add(session -> session.ask(request, pending));
     }
 
-    /** Lets the open ear leave unheard what it has not heard yet, so that the session can end now. */
+    /** Makes the open ear skip everything it has not heard yet, so that the session can end now. */
     public void hurry() {
         reports.add(session -> session.takes().hurry());
     }
 
-    /** The first fault of an essential stage, if there was one; the session then ends in order, as if asked to. */
+    /**
+     * The first fault of an essential stage, if there was one; the session then ends in an orderly way, as if asked to.
+     */
     public Optional<StageFault> fault() {
         return essentialFault.get();
     }
 
-    /** The first fault of any stage, also of one that the session goes on without. */
+    /** The first fault of any stage, including those that the session can do without. */
     public Optional<StageFault> firstFault() {
         return firstFault.get();
     }
 
-    /** What could not be written to the log of faults; empty if all was. To be asked after {@link #close()}. */
+    /** Entries that could not be written to the log of faults; empty if all were. Call it after {@link #close()}. */
     public List<String> unwrittenLog() {
         return log.flush();
     }
 
-    /** Logs a fault and tells people of it; if the stage is essential, ends the session in order. */
+    /** Logs a fault and informs people; if the stage is essential, ends the session in an orderly way. */
     @Override
     public void failed(StageFault failed) {
         log.add(failed);
@@ -141,7 +143,7 @@ public final class Reading implements FaultListener, AutoCloseable {
             }
             case RESTARTS, GIVEN_UP -> reports.add(session -> session.stageFailed(failed));
             case LEFT_BEHIND -> {
-                // The session is over; the log has it.
+                // The session is over, and the log has the fault.
             }
         }
     }
@@ -161,7 +163,7 @@ public final class Reading implements FaultListener, AutoCloseable {
 
     private void ended() {
         try {
-            // Only after a fault is there anything left: what was entered after the journal's stage had ended.
+            // Anything is left only after a fault: events entered after the journal's stage had ended.
             journalStage.writeRest();
         } finally {
             replies.end((essentialFault.get().isEmpty()
@@ -173,7 +175,7 @@ public final class Reading implements FaultListener, AutoCloseable {
         }
     }
 
-    /** Lets go of the threads; to be called when the reading is over, or to stop it where it stands. */
+    /** Ends the threads. Call it when the reading is over, or to stop it where it is. */
     @Override
     public void close() {
         if (workers != null) {
@@ -182,7 +184,7 @@ public final class Reading implements FaultListener, AutoCloseable {
         }
     }
 
-    /** Waits for the end; says whether it came within {@code millis}, or the thread was interrupted. */
+    /** Waits for the end; returns true if it came within {@code millis} or the thread was interrupted. */
     public boolean await(long millis) {
         return over.await(millis);
     }

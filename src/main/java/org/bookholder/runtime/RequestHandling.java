@@ -7,18 +7,18 @@ import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
 
-/** Turns a request into commands when its turn has come, and has them carried out. */
+/** Turns a request into commands when its turn comes, and carries them out. */
 final class RequestHandling {
     private RequestHandling() {}
 
-    /** Whether it was carried out; if not, {@code reply} was told why. */
+    /** Carries out a request; returns false if it was refused, and tells {@code reply} why. */
     static boolean carryOut(Request request, Request.Reply reply, SessionState state, Command.Handler handler) {
         Optional<List<Command>> commands = commands(request, reply, state);
         commands.ifPresent(all -> all.forEach(command -> command.to(handler)));
         return commands.isPresent();
     }
 
-    /** The same where no take can be recorded: what is asked of one is refused, and nothing is done. */
+    /** The same if no take can be recorded: a request that concerns one is refused as a whole. */
     static boolean noteOnly(Request request, Request.Reply reply, SessionState state, NoteCommand.Handler handler) {
         Optional<List<Command>> commands = commands(request, reply, state);
         if (commands.isEmpty()) {

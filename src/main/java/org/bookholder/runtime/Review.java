@@ -23,8 +23,8 @@ import org.bookholder.session.SessionState;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A kept session that is gone through again: takes in notes and decisions, rolls no take. The stage alone changes the
- * session; the rest is safe for use by several threads.
+ * The review of a stored session: accepts notes and decisions, but rolls no take. Only the stage changes the session;
+ * everything else is safe for use by several threads.
  */
 public final class Review implements Stage, FaultListener, NoteCommand.Handler {
     private final Mailbox<Runnable> asked = new Mailbox<>(1024);
@@ -38,10 +38,10 @@ public final class Review implements Stage, FaultListener, NoteCommand.Handler {
     private final FaultLog log;
 
     /**
-     * Goes through a session.
+     * Creates the review of a session.
      *
-     * @param kept closed by whoever opened it, after the stages have ended
-     * @param nanoTime a clock that only goes forward, in nanoseconds
+     * @param kept its journal; whoever opened it closes it after the stages have ended
+     * @param nanoTime a monotonic clock in nanoseconds
      * @param log where faults of the program are logged
      */
     public Review(Journal kept, SessionState before, LongSupplier nanoTime, FaultLog log) {
@@ -50,7 +50,7 @@ public final class Review implements Stage, FaultListener, NoteCommand.Handler {
         journalStage = new JournalStage(journal, kept, nanoTime, ended);
     }
 
-    /** Gives the review's stages to a crew, which is to tell the review of each fault in a stage. */
+    /** Gives the review's stages to a crew, which must report each fault of a stage to the review. */
     public void begin(Crew crew) {
         StageGroup both = new StageGroup(2, this::end);
         crew.takeOn(both.member(this));
@@ -58,12 +58,12 @@ public final class Review implements Stage, FaultListener, NoteCommand.Handler {
         crew.takeOn(log.stage(over::get));
     }
 
-    /** Where the session stands. */
+    /** The current state of the session. */
     public Supplier<SessionState> state() {
         return ledger.shown();
     }
 
-    /** Asks for something; returns at once. {@code reply} is told when it is in the journal, or that it will not be. */
+    /** Makes a request; returns at once. {@code reply} is called when it is in the journal, or when it cannot be. */
     public void ask(Request request, Request.Reply reply) {
         Request.Reply pending = replies.open(reply);
         asked.add(() -> carryOut(request, pending));
@@ -75,7 +75,7 @@ public final class Review implements Stage, FaultListener, NoteCommand.Handler {
         }
     }
 
-    /** Logs a fault and tells people of it. */
+    /** Logs a fault and informs people. */
     @Override
     public void failed(StageFault fault) {
         log.add(fault);
@@ -111,7 +111,7 @@ public final class Review implements Stage, FaultListener, NoteCommand.Handler {
         return done;
     }
 
-    /** What was asked for before the end is done. */
+    /** Carries out everything that was requested before the end. */
     @Override
     public void onClose() {
         try {

@@ -9,13 +9,13 @@ import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeEnd;
 
-/** Does what people ask of a running session. Confined to one thread. */
+/** Carries out people's requests to a running session. Confined to one thread. */
 final class SessionCommands implements Command.Handler {
     private final SessionRecorder recorder;
     private final TakeLifecycle takes;
     private final TextRevision text;
 
-    /** Whether the request being carried out waits for the end of the take. */
+    /** Whether the current request has to wait for the end of the take. */
     private boolean waitsForEnd;
 
     SessionCommands(SessionRecorder recorder, TakeLifecycle takes, TextRevision text) {
@@ -24,7 +24,10 @@ final class SessionCommands implements Command.Handler {
         this.text = text;
     }
 
-    /** Does what is asked, and answers when the journal has it; what ends a take, when the journal has that end. */
+    /**
+     * Carries out a request and answers once the journal has saved it. If the request ends a take, answers once that
+     * end is saved.
+     */
     void ask(Request request, Request.Reply reply) {
         waitsForEnd = false;
         if (RequestHandling.carryOut(request, reply, recorder.state(), this)) {

@@ -19,11 +19,11 @@ import org.bookholder.session.Command;
 import org.bookholder.session.Request;
 
 /**
- * The only owner of a session: takes in, one after another, what the stages report and what people ask for. A take is rolled
- * at the start; the stage ends when it was asked to quit and every take is settled.
+ * The only owner of a session: handles the reports of the stages and the requests of people one after another. It rolls
+ * a take at the start, and ends when it was asked to quit and every take is settled.
  */
 final class SessionStage implements Stage, SessionReports {
-    /** Enough to be quick, few enough for a view to see what happens in between. */
+    /** Enough to be fast, few enough that views see the steps in between. */
     private static final int REPORTS_PER_STEP = 64;
 
     private final ReadingPlan plan;
@@ -37,8 +37,8 @@ final class SessionStage implements Stage, SessionReports {
     /**
      * Creates the stage.
      *
-     * @param keepText lets a text be kept beside the session; returns at once
-     * @param faults told of faults in what the stage can do without
+     * @param keepText asks for a text to be saved beside the session; returns at once
+     * @param faults receives faults of parts that the stage can do without
      */
     SessionStage(
             ReadingPlan plan,
@@ -87,7 +87,7 @@ final class SessionStage implements Stage, SessionReports {
         return done == 0 && takes.over() ? -1 : done;
     }
 
-    /** After a fault, or if it is stopped early, the take that rolls is ended here. */
+    /** After a fault or an early stop, ends the rolling take. */
     @Override
     public void onClose() {
         takes.abandon();

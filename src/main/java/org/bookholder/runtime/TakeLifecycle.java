@@ -29,8 +29,9 @@ import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The takes of a session from their roll until they are settled: rolls and cuts them, brings what their stages report to the
- * follower, and enters what it finds out. One take rolls at most; earlier ones may still be being heard. Confined to one thread.
+ * The takes of a session from their start until they are settled: rolls and cuts them, passes the reports of their
+ * stages to the follower, and records its findings. At most one take rolls; the ears may still be processing earlier
+ * ones. Confined to one thread.
  */
 final class TakeLifecycle implements TakeReports {
     private static final String LOG = "the script ear failed";
@@ -48,13 +49,16 @@ final class TakeLifecycle implements TakeReports {
     private StreamTime now;
     private StreamTime unheard = StreamTime.ZERO;
 
-    /** Where the reading was when the script ear had last finished an utterance: what it believed since goes with it. */
+    /**
+     * The reading position when the script ear last finished an utterance. If the ear fails, everything it assumed
+     * since is lost with it.
+     */
     private ReadingPosition settledTo = ReadingPosition.START;
 
     private Optional<UnheardStretch> unheardStretch = Optional.empty();
     private Runnable betweenTakes = () -> {};
 
-    /** Creates it without a take; {@code marking} guards the marking of spoiled lines. */
+    /** Creates it without a take; {@code marking} runs the marking of spoiled lines and survives its faults. */
     TakeLifecycle(ReadingPlan plan, TakeStarter starter, SessionRecorder recorder, OptionalWork marking) {
         this.plan = plan;
         this.starter = starter;
@@ -63,14 +67,17 @@ final class TakeLifecycle implements TakeReports {
         this.now = plan.before().now();
     }
 
-    /** From now on {@code work} is done after each take, before the next one is rolled. */
+    /** Sets work to run after each take, before the next one is rolled. */
     void betweenTakes(Runnable work) {
         betweenTakes = work;
     }
 
-    // --- what people ask for
+    // --- people's requests
 
-    /** Rolls a take, or cuts the one that rolls and rolls another one then; says whether an end is waited for. */
+    /**
+     * Rolls a take; if one is rolling, cuts it first and rolls another one once it has ended. Returns whether an end is
+     * pending.
+     */
     boolean next(ReadingPosition from) {
         if (rolling == null) {
             roll(from);
@@ -80,7 +87,7 @@ final class TakeLifecycle implements TakeReports {
         return cut(TakeEnd.NEXT_TAKE);
     }
 
-    /** Cuts the take that rolls; {@code reason} is for people. Says whether there is one, whose end is waited for. */
+    /** Cuts the rolling take. Returns whether there was one, whose end is then pending. */
     boolean cut(TakeEnd reason) {
         if (rolling == null) {
             return false;
@@ -89,21 +96,21 @@ final class TakeLifecycle implements TakeReports {
         return true;
     }
 
-    /** Cuts the take that rolls, and rolls no other. */
+    /** Cuts the rolling take, and rolls no other. */
     boolean quit() {
         quitting = true;
         next = Optional.empty();
         return cut(TakeEnd.CUT);
     }
 
-    /** Ends everything after a fault of the program, as if it had been asked for. */
+    /** Ends everything after a fault of the program, as if asked to. */
     void failed() {
         takes.values().forEach(take -> take.run().cut(TakeEnd.PROGRAM_FAILED));
         quitting = true;
         next = Optional.empty();
     }
 
-    /** Holds the take that rolls, if it is not held. */
+    /** Holds the rolling take, if it is not held. */
     void hold() {
         if (rolling != null && !held()) {
             enter(rolling, rolling.follower().hold(now), Mover.VOICE);
@@ -111,7 +118,7 @@ final class TakeLifecycle implements TakeReports {
         }
     }
 
-    /** Goes on with the take that rolls, if it is held. */
+    /** Continues the rolling take, if it is held. */
     void resume() {
         if (rolling != null && held()) {
             enter(rolling, rolling.follower().resume(now), Mover.VOICE);
@@ -119,7 +126,7 @@ final class TakeLifecycle implements TakeReports {
         }
     }
 
-    /** Puts the reading position somewhere. */
+    /** Moves the reading position. */
     void goTo(ReadingPosition position, Mover mover) {
         if (rolling != null) {
             enter(rolling, rolling.follower().move(now, position), mover);
@@ -128,29 +135,29 @@ final class TakeLifecycle implements TakeReports {
         }
     }
 
-    /** {@code work} is done when the take that rolls has ended. */
+    /** Sets work to run when the rolling take has ended. */
     void afterEnd(Runnable work) {
         afterEnd.add(work);
     }
 
-    // --- how it stands
+    // --- current state
 
-    /** The session's time: the sound taken in so far. */
+    /** The session's time: the sound captured so far. */
     StreamTime now() {
         return now;
     }
 
-    /** Whether a take rolls. */
+    /** Whether a take is rolling. */
     boolean rolling() {
         return rolling != null;
     }
 
-    /** Whether the session is to end and every take is settled. */
+    /** Whether the session was asked to end and every take is settled. */
     boolean over() {
         return quitting && takes.isEmpty();
     }
 
-    /** How the reading gets on. */
+    /** The progress of the reading. */
     ReadingProgress progress() {
         StreamTime behind = takes.values().stream().map(RunningTake::behind).reduce(StreamTime.ZERO, StreamTime::plus);
         return ReadingProgress.of(rolling != null, behind, unheard);
@@ -162,19 +169,19 @@ final class TakeLifecycle implements TakeReports {
 
     // --- the script's text
 
-    /** Whether another take may take the place of the one that rolls: it is held, live, and no other one is asked for. */
+    /** Whether the rolling take may be replaced by another one: it is held, live, and no other one is requested. */
     boolean replaceable() {
         return rolling != null && held() && plan.sources().live() && next.isEmpty();
     }
 
-    /** Lets another take, held as well, take the place of the one that rolls. */
+    /** Replaces the rolling take by another one, which is held as well. */
     void replace(TakeEnd reason) {
         next = Optional.of(recorder.state().following().position());
         nextIsHeld = true;
         cut(reason);
     }
 
-    /** The script was changed: what is found out of earlier takes is entered under the lines' numbers now. */
+    /** Call when the script was changed: findings about earlier takes are recorded under the new line numbers. */
     void textChanged(Renumbering lines) {
         takes.values().forEach(take -> take.textChanged(lines));
         next = next.map(lines::position);
@@ -225,7 +232,10 @@ final class TakeLifecycle implements TakeReports {
         }
     }
 
-    /** Once the voice is heard at another place, or the take is over, the lines from there to here are not judged. */
+    /**
+     * Ends a stretch that the script ear did not hear, once the voice is heard again or the take is over: the lines in
+     * between are not judged.
+     */
     private void endUnheardStretch() {
         SessionState state = recorder.state();
         unheardStretch.ifPresent(stretch -> recorder.enter(
@@ -284,9 +294,9 @@ final class TakeLifecycle implements TakeReports {
         takes.values().forEach(take -> take.run().hurry());
     }
 
-    // --- from roll to end
+    // --- from start to end
 
-    /** Rolls a take, unless the session is to end. */
+    /** Rolls a take, unless the session was asked to end. */
     void roll(ReadingPosition from) {
         if (quitting) {
             return;
@@ -323,7 +333,7 @@ final class TakeLifecycle implements TakeReports {
         }
     }
 
-    /** Ends the take that still rolls where its sound is now, because nobody will be there when that has ended. */
+    /** Ends the rolling take at its current sound, because nothing will be running when that sound ends. */
     void abandon() {
         if (rolling != null) {
             RunningTake take = rolling;

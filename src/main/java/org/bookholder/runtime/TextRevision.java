@@ -10,7 +10,10 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeEnd;
 import org.bookholder.session.Trouble;
 
-/** Brings a text that was saved during a session into it: at the next hold, or at once if no take rolls. Confined to one thread. */
+/**
+ * Adopts a text that was saved during a session: at the next hold, or at once if no take is rolling. Confined to one
+ * thread.
+ */
 final class TextRevision {
     private final SessionRecorder recorder;
     private final TakeLifecycle takes;
@@ -23,7 +26,7 @@ final class TextRevision {
      * Creates it.
      *
      * @param text the text that is being read
-     * @param keep lets a text be kept beside the session; returns at once
+     * @param keep asks for a text to be saved beside the session; returns at once
      */
     TextRevision(
             SessionRecorder recorder, TakeLifecycle takes, TakeStarter starter, String text, Consumer<String> keep) {
@@ -34,7 +37,7 @@ final class TextRevision {
         this.keep = keep;
     }
 
-    /** Takes in a text that was saved; it is read from the next hold on, or at once if nobody reads. */
+    /** Accepts a saved text; it is used from the next hold on, or at once if nobody is reading. */
     void saved(Revision revision) {
         waiting = revision.text().equals(text) ? Optional.empty() : Optional.of(revision);
         forgetTroubles();
@@ -42,21 +45,22 @@ final class TextRevision {
         useIfPossible();
     }
 
-    /** Says that a text was saved that is no script; the text before stays. */
+    /** Reports that the saved text is not a valid script; the text before stays in use. */
     void unusable(String problem) {
         waiting = Optional.empty();
         forgetTroubles();
         recorder.amiss(new Trouble(Trouble.Kind.TEXT_UNUSABLE, problem));
     }
 
-    /** Says that the text being read could not be kept. */
+    /** Reports that the text being read could not be saved beside the session. */
     void notKept(String problem) {
         recorder.amiss(new Trouble(Trouble.Kind.TEXT_NOT_KEPT, problem));
     }
 
     /**
-     * Uses the text that waits, if there is one and nobody is reading. A take is of one text: in a hold another one takes its
-     * place, held as well. A recording that is heard would begin anew, so it is heard to its end.
+     * Adopts a waiting text if nobody is reading. A take is always of one text, so in a hold the take is replaced by a
+     * new one, held as well. A recording used as input would start from its beginning again, so it is first read to its
+     * end.
      */
     void useIfPossible() {
         if (waiting.isEmpty()) {

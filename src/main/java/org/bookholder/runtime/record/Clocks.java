@@ -3,7 +3,7 @@ package org.bookholder.runtime.record;
 import java.util.Locale;
 import org.bookholder.timing.StreamTime;
 
-/** Times as people read them. */
+/** Formats times for people. */
 final class Clocks {
     private Clocks() {}
 

@@ -20,8 +20,8 @@ import org.bookholder.runtime.stage.Stage;
 import org.bookholder.runtime.stage.StageFault;
 
 /**
- * The log of faults of the program: a plain text file, to which entries with time, stage, consequence and cause are added.
- * Whoever adds one never waits; a stage writes. Safe for use by several threads, but for {@link #flush}.
+ * The log of the program's faults: a plain text file of entries with time, stage, consequence and cause. Adding an
+ * entry never blocks; a stage writes it. Safe for use by several threads, except {@link #flush}.
  */
 public final class FaultLog {
     /** The log's file in a session's folder. */
@@ -34,20 +34,20 @@ public final class FaultLog {
     private final Mailbox<String> waiting = new Mailbox<>(ROOM);
     private final List<String> unwritten = new ArrayList<>();
 
-    /** Where entries are written, one after the other. */
+    /** Where entries are written. */
     @FunctionalInterface
     public interface Output {
         /** Adds text at the end. */
         void append(String text) throws IOException;
     }
 
-    /** Creates a log with the time of day of {@code clock}. */
+    /** Creates a log; {@code clock} gives the time of day of entries. */
     public FaultLog(Output output, InstantSource clock) {
         this.output = output;
         this.clock = clock;
     }
 
-    /** The log in a session's folder; its file is made with the first entry. */
+    /** The log in a session's folder; its file is created with the first entry. */
     public static FaultLog in(Path folder, InstantSource clock) {
         Path file = folder.resolve(FILE);
         return new FaultLog(text -> append(file, text), clock);
@@ -63,7 +63,7 @@ public final class FaultLog {
         }
     }
 
-    /** Adds an entry. If a hundred wait for a disk that takes none, further ones are left out. */
+    /** Adds an entry. If a hundred entries are waiting because the disk fails, further ones are dropped. */
     public void add(StageFault fault) {
         StringWriter entry = new StringWriter();
         entry.append(clock.instant().truncatedTo(ChronoUnit.MILLIS).toString())
@@ -85,14 +85,14 @@ public final class FaultLog {
         };
     }
 
-    /** The stage that writes; it ends when {@code over}. */
+    /** The stage that writes; it ends when {@code over} is true. */
     public Stage stage(BooleanSupplier over) {
         return new Writing(over);
     }
 
     /**
-     * Writes what waits; to be called by the log's stage, and by whoever has ended that. What cannot be written is tried again
-     * with the next call.
+     * Writes waiting entries. Called by the log's stage, or after that stage has ended. Entries that cannot be written
+     * are tried again in the next call.
      *
      * @return the entries that could not be written so far
      */

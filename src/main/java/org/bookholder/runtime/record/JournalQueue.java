@@ -15,11 +15,12 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Events on their way from the session to its journal, so that the session never waits for a disk. Nothing is dropped: while
- * the disk takes nothing, the events stay in memory, in order. One thread adds, another one writes; whoever likes may ask.
+ * The queue of events from the session to its journal, so that the session never waits for a disk. Nothing is dropped:
+ * while the disk fails, the events stay in memory, in order. One thread adds and another writes; queries are allowed on
+ * any thread.
  */
 public final class JournalQueue {
-    /** A transaction of more takes a while to repeat. */
+    /** A larger transaction would take long to repeat. */
     private static final int LARGEST_BATCH = 1000;
 
     private final ConcurrentLinkedQueue<Entry> added = new ConcurrentLinkedQueue<>();
@@ -30,7 +31,7 @@ public final class JournalQueue {
     /** Confined to the writing thread. */
     private final Deque<Entry> waiting = new ArrayDeque<>();
 
-    /** An event, or someone who waits until all events before are written. */
+    /** An event, or a reply that waits until all events before it are written. */
     private sealed interface Entry {
         record Event(SessionEvent event) implements Entry {}
 
@@ -38,42 +39,42 @@ public final class JournalQueue {
     }
 
     /**
-     * What the disk has.
+     * What has been written.
      *
-     * @param events how many events, from the first that was added, are on the disk and forced to it
+     * @param events number of events, from the first one added, that are forced to disk
      * @param failure why the next ones could not be written, for people; empty if nothing is wrong
      * @param from when the first of those happened
      */
     private record Written(long events, String failure, StreamTime from) {}
 
-    /** Adds an event; returns its number, from 1. Never waits. */
+    /** Adds an event; returns its number, from 1. Never blocks. */
     public long add(SessionEvent event) {
         added.add(new Entry.Event(event));
         return entered.incrementAndGet();
     }
 
-    /** Answers when all events added so far are forced to disk, or says that they could not be saved yet. */
+    /** Calls {@code reply} when all events added so far are forced to disk, or when they could not be saved yet. */
     public void whenWritten(Request.Reply reply) {
         waiters.incrementAndGet();
         added.add(new Entry.Waiter(reply));
     }
 
-    /** Whether somebody waits for an answer. */
+    /** Whether a reply is waiting. */
     boolean awaited() {
         return waiters.get() > 0;
     }
 
-    /** How many events were added. */
+    /** Number of events added. */
     public long entered() {
         return entered.get();
     }
 
-    /** How many of them, from the first, are forced to disk. */
+    /** Number of events, from the first, that are forced to disk. */
     public long written() {
         return written.get().events();
     }
 
-    /** Why events cannot be written now, for people; empty if they can. */
+    /** Why events cannot be written at present, for people; empty if they can. */
     public String failure() {
         return written.get().failure();
     }
@@ -87,7 +88,7 @@ public final class JournalQueue {
                         + now.failure() + ")";
     }
 
-    /** Writes what waits, one batch; says how many entries that were, 0 if none waits or the disk refuses them. */
+    /** Writes one batch of waiting entries; returns their number, 0 if there are none or the disk fails. */
     int write(Journal journal) {
         for (Entry next = added.poll(); next != null; next = added.poll()) {
             waiting.add(next);

@@ -7,9 +7,9 @@ import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 
 /**
- * Writes a session's events to its journal, as many at once as have come while the disk was busy. The only stage that waits
- * for the journal's file. When the disk refuses, it tries again every second, when
- * somebody waits for an answer, and at the end.
+ * Writes a session's events to its journal, batching those that arrived while the disk was busy. The only stage that
+ * waits for the journal's file. If the disk fails, it tries again every second, when a reply is waiting, and at the
+ * end.
  */
 public final class JournalStage implements Stage {
     private static final long RETRY_NANOS = 1_000_000_000L;
@@ -23,7 +23,7 @@ public final class JournalStage implements Stage {
     /**
      * Creates the stage.
      *
-     * @param nanoTime a clock that only goes forward, in nanoseconds
+     * @param nanoTime a monotonic clock in nanoseconds
      * @param complete whether no more events will be added
      */
     public JournalStage(JournalQueue queue, Journal journal, LongSupplier nanoTime, Supplier<Boolean> complete) {
@@ -45,7 +45,7 @@ public final class JournalStage implements Stage {
 
     @Override
     public int doWork() {
-        // Asked before writing: what was added before the session ended is then written in any case.
+        // Checked before writing, so that everything added before the session ended is written.
         boolean last = complete.get();
         boolean refused = !queue.failure().isEmpty();
         if (refused && !last && !queue.awaited() && nanoTime.getAsLong() - failedAt < RETRY_NANOS) {
@@ -58,13 +58,13 @@ public final class JournalStage implements Stage {
         return done == 0 && last ? -1 : done;
     }
 
-    /** Also when the stage is stopped early, nothing that was added stays unwritten if it can be written. */
+    /** Writes everything that was added, even if the stage is stopped early. */
     @Override
     public void onClose() {
         writeRest();
     }
 
-    /** Writes all that still waits, if the disk takes it; to be called by one thread at a time. */
+    /** Writes everything that is waiting, if the disk works; call it from one thread at a time. */
     public void writeRest() {
         int done;
         do {

@@ -10,13 +10,13 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 
 /**
- * What a session has come to.
+ * The result of replaying a session's events.
  *
- * @param state where its events led
- * @param trail what a desk shows of the way there
+ * @param state the final state
+ * @param trail the history that a desk shows
  */
 public record ReplayedSession(SessionState state, LiveHistory trail) {
-    /** Follows the events of a session, which began with {@code script}. */
+    /** Replays the events of a session that began with {@code script}. */
     public static ReplayedSession of(Script script, FatigueLimits limits, List<SessionEvent> events) {
         return Replay.state(
                 new ReplayedSession(Session.begin(script, limits), LiveHistory.NONE), events, ReplayedSession::after);

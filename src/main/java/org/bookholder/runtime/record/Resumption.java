@@ -19,15 +19,15 @@ import org.bookholder.session.Take;
 import org.bookholder.session.TakeEnd;
 import org.bookholder.timing.StreamTime;
 
-/** Goes on with a session where it was left, also after a kill in mid-take. */
+/** Continues a session where it was left, even after a kill in the middle of a take. */
 public final class Resumption {
     private Resumption() {}
 
     /**
-     * Where the session in {@code folder} stands. A take that was broken off is ended in the journal first, at the end of
-     * what was recorded of it.
+     * Replays the session in {@code folder}. An interrupted take is first ended in the journal, at the end of its
+     * recording.
      *
-     * @param script the script that is to be read on
+     * @param script the script to continue with
      * @param scriptText its text
      * @throws ProblemException if the session was of another script, or cannot be read
      */
@@ -52,13 +52,13 @@ public final class Resumption {
         return past.after(ended);
     }
 
-    /** Where the next take of a session begins: at the line that was to be read next, or at the start again. */
+    /** Where the next take begins: at the line to read next, or at the start if everything was read. */
     public static ReadingPosition next(SessionState state) {
         int line = state.following().position().line();
         return line > state.lines().count() ? ReadingPosition.START : new ReadingPosition(line, 1);
     }
 
-    /** The script as it was when the session began: {@code script}, unless its text was changed since. */
+    /** The script with which the session began: {@code script}, unless its text has changed since. */
     private static Script firstScript(List<SessionEvent> events, Script script, String scriptText)
             throws ProblemException {
         Optional<SessionEvent.Opened> opened = Replay.firstOpened(events);
@@ -75,7 +75,7 @@ public final class Resumption {
         return new SessionEvent.TakeEnded(end, take.number(), when, TakeEnd.BROKEN_OFF);
     }
 
-    /** Where a take's recording ends; one that cannot be read stops nobody from reading on. */
+    /** Where a take's recording ends. An unreadable recording must not prevent the reading. */
     private static StreamTime recordedTo(SessionFolder folder, Take take) {
         try {
             Optional<TakeAudio> audio = folder.audio(take.number(), take.start());

@@ -9,8 +9,8 @@ import org.bookholder.session.Trouble;
 import org.bookholder.session.Troubles;
 
 /**
- * Where events are entered: each moves the state on and is handed to the journal. Whatever becomes of the journal,
- * everything goes on in memory. Confined to one thread, but for the state on show.
+ * Records events: each one changes the state and is passed to the journal. If the journal fails, everything continues
+ * in memory. Confined to one thread, except the displayed state.
  */
 public final class SessionRecorder {
     private final JournalQueue journal;
@@ -25,7 +25,7 @@ public final class SessionRecorder {
         this.shown = new Latest<>(before);
     }
 
-    /** The state after all that was entered. */
+    /** The state after all events entered. */
     public SessionState state() {
         return state;
     }
@@ -42,19 +42,19 @@ public final class SessionRecorder {
         show();
     }
 
-    /** Shows views what is wrong beside what the events tell, until it is {@link #mended}. */
+    /** Shows views a trouble that is not in the events, until it is {@link #mended}. */
     public void amiss(Trouble trouble) {
         troubles = troubles.with(trouble);
         show();
     }
 
-    /** Takes back what is wrong of a kind. */
+    /** Removes the trouble of this kind. */
     public void mended(Trouble.Kind kind) {
         troubles = troubles.without(kind);
         show();
     }
 
-    /** Shows people whether notes are being saved, if that has changed; to be called now and then. */
+    /** Updates the trouble about notes that cannot be saved; call it regularly. */
     public void look() {
         if (!failure.equals(journal.failure())) {
             failure = journal.failure();
@@ -70,7 +70,7 @@ public final class SessionRecorder {
         shown.set(failure.isEmpty() ? seen : seen.with(new Trouble(Trouble.Kind.NOT_SAVED, failure)));
     }
 
-    /** Tells {@code reply} when the events entered so far are on disk, or that they could not be saved. */
+    /** Calls {@code reply} when the events entered so far are on disk, or when they could not be saved. */
     public void tellWhetherSaved(Request.Reply reply) {
         journal.whenWritten(reply);
     }

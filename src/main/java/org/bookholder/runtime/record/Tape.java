@@ -5,20 +5,20 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
 
 /**
- * A take's audio on disk: written by the capture stage, made safe by another, read along by the open ear. Each method is
- * used by one stage only, and the three may do so at once.
+ * A take's audio on disk: one stage writes it (capture), one forces it to disk, and one reads it meanwhile (open ear).
+ * Each method is used by one stage only; the three stages may run at the same time.
  */
 public interface Tape {
     /** Adds a block, in session time; a gap before it becomes silence. */
     void append(AudioBlock block) throws ProblemException;
 
-    /** Makes what has been added safe against loss of power. */
+    /** Forces what has been added to disk. */
     void sync() throws ProblemException;
 
-    /** Ends the writing; what is there can still be read. */
+    /** Ends the writing; the audio can still be read. */
     void close() throws ProblemException;
 
-    /** Reads on, at most {@code samples} samples in session time; empty if there is nothing more for now. */
+    /** Reads the next audio, at most {@code samples} samples, in session time; empty if there is no more for now. */
     Optional<AudioBlock> read(int samples) throws ProblemException;
 
     /** Ends the reading. */

@@ -4,11 +4,11 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
 
-/** Where takes are recorded. */
+/** Creates the recordings of takes. */
 @FunctionalInterface
 public interface Tapes {
     /**
-     * Begins a take's recording.
+     * Starts a take's recording.
      *
      * @param take take number, from 1
      * @param rate samples per second

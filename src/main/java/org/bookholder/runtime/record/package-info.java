@@ -1,4 +1,4 @@
-/** Where events and sound are kept while a session runs, and how a kept session is taken up again. */
+/** Saves events and sound while a session runs, and resumes a stored session. */
 @NullMarked
 package org.bookholder.runtime.record;
 

@@ -7,7 +7,7 @@ import org.bookholder.sound.Spoil;
 import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 
-/** Stretches of a take in which no sound came in, as its journal tells; its recording is silent there. */
+/** The stretches of a take in which no sound came in, according to its journal; its recording is silent there. */
 final class LostSound {
     private static final StreamTime END = new StreamTime(Long.MAX_VALUE / 2);
 

@@ -9,11 +9,14 @@ import org.bookholder.runtime.take.EvidenceOrder.Kind;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionEvent;
 
-/** What people did in a take that its follower has to know: where they put the position, and when they held. */
+/** People's actions in a take that its follower has to know: moves of the position and holds. */
 final class PersonsActs {
     private PersonsActs() {}
 
-    /** All of them, each at its time. What they led to is in the journal already, so nothing is found out by them. */
+    /**
+     * All actions with their times. Their effects are in the journal already, so the evidence itself produces no
+     * findings.
+     */
     static List<Evidence> of(UnsettledTake take) {
         List<Evidence> acts = new ArrayList<>();
         for (SessionEvent event : take.events()) {

@@ -2,15 +2,15 @@ package org.bookholder.runtime.recovery;
 
 import org.bookholder.timing.StreamTime;
 
-/** Who is told how far listening again has got. */
+/** Receives the progress of following takes again. */
 @FunctionalInterface
 public interface RecoveryProgress {
     /**
-     * So much of a take was heard. May throw to leave off: then nothing of the take is changed.
+     * Reports progress in a take. May throw to stop the work; then the take is not changed.
      *
      * @param take take number, from 1
-     * @param heard its sound heard so far
-     * @param length all its sound
+     * @param heard length of its sound processed so far
+     * @param length length of all its sound
      */
     void heard(int take, StreamTime heard, StreamTime length);
 }

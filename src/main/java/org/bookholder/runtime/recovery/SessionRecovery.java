@@ -34,11 +34,11 @@ import org.bookholder.speech.Ears;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Settles the takes of a kept session that were broken off before they were settled: a kill leaves what was read in the
- * recording and not in the notes. Confined to one thread.
+ * Settles the takes of a stored session that were interrupted before they were settled: after a kill, what was read is
+ * in the recording but not in the notes. Confined to one thread.
  */
 public final class SessionRecovery {
-    /** A take whose recording is this much shorter than what is known of it has lost sound. */
+    /** A recording this much shorter than the known length of its take has lost sound. */
     private static final StreamTime MISSING = StreamTime.ofSeconds(2);
 
     private final SessionFolder folder;
@@ -58,19 +58,19 @@ public final class SessionRecovery {
         this.takes = takes;
     }
 
-    /** The numbers of the takes that were not settled, in order. */
+    /** The numbers of the unsettled takes, in order. */
     public static List<Integer> unsettled(List<SessionEvent> events) {
         return UnsettledTake.numbers(events);
     }
 
     /**
-     * Listens to each take that was not settled and enters what became of it in the journal. A take that cannot be listened
-     * to stays as it is.
+     * Follows each unsettled take from its recording and records the result in the journal. A take that cannot be
+     * processed stays as it is.
      *
-     * @param folder the session, opened to go on with it
+     * @param folder the session, opened for writing
      * @param ears the recogniser; not closed
-     * @param progress told how far it has got; what it throws leaves the take that is listened to as it was
-     * @return which takes could not be listened to and why, a sentence each
+     * @param progress receives the progress; if it throws, the current take stays as it was
+     * @return which takes could not be processed and why, one sentence each
      * @throws ProblemException if the session cannot be read or written
      */
     public static List<String> settle(SessionFolder folder, Ears ears, FatigueLimits limits, RecoveryProgress progress)
@@ -130,7 +130,7 @@ public final class SessionRecovery {
         }
     }
 
-    /** Where the recording stopped before the take did, attempts that were settled later are kept as they were. */
+    /** If the recording ends before the take does, later settled attempts are kept as they were. */
     private List<FollowEvent> withUnrecorded(UnsettledTake take, List<FollowEvent> found, StreamTime recordedTo) {
         StreamTime seen = take.seenTo();
         if (!MISSING.isBefore(seen.since(recordedTo))) {
@@ -157,7 +157,9 @@ public final class SessionRecovery {
         return new FollowEvent.TakeSettled(take.end(recordedTo), take.number(), attempts, List.of());
     }
 
-    /** Enters what the journal does not have yet: the end of the way through the take, its end, and its outcome. */
+    /**
+     * Records what the journal does not have yet: the remaining moves of the position, the take's end, and its outcome.
+     */
     private void enter(UnsettledTake take, List<FollowEvent> found, SpoiledLines spoiled) {
         FollowEntries entries = new FollowEntries(recorder, Mover.VOICE, take.changes(), spoiled, marking);
         Takes known = recorder.state().takes();

@@ -28,11 +28,11 @@ import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Follows a take from its recording as it would have been followed while it was read: both ears, how loud it was, and what
- * people did at its time. Confined to one thread.
+ * Follows a take from its recording as it would have been followed live: with both ears, its levels, and people's
+ * actions at their times. Confined to one thread.
  */
 final class TakeListener {
-    /** Blocks a second, as a file's are when it is read aloud: the script ear's, and the open ear's from the recording. */
+    /** Blocks per second, as for a file: for the script ear, and for the open ear. */
     private static final int SCRIPT_BLOCKS = 25;
 
     private static final int OPEN_BLOCKS = 10;
@@ -51,10 +51,10 @@ final class TakeListener {
     private StreamTime openHeardTo;
 
     /**
-     * Gets ready to listen.
+     * Creates a listener.
      *
      * @param audio the take's recording, for the script ear
-     * @param openAudio the same, opened once more for the open ear
+     * @param openAudio the same recording, opened again for the open ear
      */
     TakeListener(UnsettledTake take, PreparedScript script, TakeAudio audio, TakeAudio openAudio) {
         this.take = take;
@@ -73,10 +73,10 @@ final class TakeListener {
     }
 
     /**
-     * Listens to the whole take.
+     * Follows the whole take.
      *
-     * @param progress told after each tenth of a second or so; may throw to leave off
-     * @return what was found out, in order; the take's outcome is the last of it
+     * @param progress called about every tenth of a second; may throw to stop the work
+     * @return the findings in order; the last one is the take's outcome
      */
     List<FollowEvent> listen(PreparedScript script, Ears ears, RecoveryProgress progress) throws ProblemException {
         StreamTime length = audio.end().since(take.start());
@@ -101,7 +101,7 @@ final class TakeListener {
         return List.copyOf(found);
     }
 
-    /** What is known to be spoiled of the take. */
+    /** The known spoiled stretches of the take. */
     SpoiledLines spoiled() {
         return spoiled;
     }

@@ -17,12 +17,12 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
 
 /**
- * What a journal tells of a take that was not settled.
+ * An unsettled take, from its journal.
  *
- * @param started how it began
+ * @param started its start event
  * @param script the script that was read in it
- * @param changes how the script was changed since
- * @param events what happened from its start to that of the next take, in order
+ * @param changes the changes of the script since
+ * @param events the events from its start to the start of the next take, in order
  */
 record UnsettledTake(
         SessionEvent.TakeStarted started, Script script, List<Renumbering> changes, List<SessionEvent> events) {
@@ -32,7 +32,7 @@ record UnsettledTake(
         events = List.copyOf(events);
     }
 
-    /** The numbers of such takes, in order. */
+    /** The numbers of the unsettled takes, in order. */
     static List<Integer> numbers(List<SessionEvent> events) {
         List<Integer> open = new ArrayList<>();
         for (SessionEvent event : events) {
@@ -46,7 +46,7 @@ record UnsettledTake(
     }
 
     /**
-     * Such takes of a session, in order.
+     * The unsettled takes of a session, in order.
      *
      * @throws ProblemException if the script that the journal holds cannot be read
      */
@@ -90,12 +90,12 @@ record UnsettledTake(
         return started.at();
     }
 
-    /** How far following had got when it was broken off. */
+    /** How far following had got when it was interrupted. */
     StreamTime followedTo() {
         return last(true);
     }
 
-    /** Where it ended: as the journal says, or after the last that is known of it. */
+    /** Where it ended: according to the journal, or after the last known event or sound. */
     StreamTime end(StreamTime recordedTo) {
         return events.stream()
                 .filter(SessionEvent.TakeEnded.class::isInstance)
@@ -104,17 +104,17 @@ record UnsettledTake(
                 .orElseGet(() -> StreamTime.max(recordedTo, last(false)));
     }
 
-    /** The time of the last event before any other take. */
+    /** The time of the last event before the next take. */
     StreamTime seenTo() {
         return last(false);
     }
 
-    /** The attempts that were settled before it was broken off and that begin at {@code from} or later, in order. */
+    /** The attempts that were settled before the interruption and begin at {@code from} or later, in order. */
     List<Attempt> attemptsFrom(StreamTime from) {
         Map<Integer, Attempt> settled = new TreeMap<>();
         for (SessionEvent event : events) {
             if (event instanceof SessionEvent.TextChanged) {
-                // From here on lines have other numbers than those of the text that was read.
+                // From here on, line numbers differ from those of the text that was read.
                 break;
             }
             if (event instanceof SessionEvent.AttemptSettled one

@@ -1,4 +1,4 @@
-/** Takes of a kept session that were broken off, followed again from their recordings. */
+/** Follows interrupted takes of a stored session again from their recordings. */
 @NullMarked
 package org.bookholder.runtime.recovery;
 

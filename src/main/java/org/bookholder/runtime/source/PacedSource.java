@@ -6,7 +6,7 @@ import org.bookholder.speech.AudioSource;
 import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 
-/** A file that is played: it gives each block when its last sample would have sounded. Confined to one thread. */
+/** Plays a file in real time: delivers each block when its last sample would have sounded. Confined to one thread. */
 public final class PacedSource implements AudioSource {
     private static final double NANOS_PER_TICK = 1e9 / StreamTime.TICKS_PER_SECOND;
 
@@ -19,7 +19,7 @@ public final class PacedSource implements AudioSource {
     /**
      * Paces {@code source}; time begins with the first {@link #read()}.
      *
-     * @param nanoTime a clock that only goes forward, in nanoseconds
+     * @param nanoTime a monotonic clock in nanoseconds
      */
     public PacedSource(AudioSource source, LongSupplier nanoTime) {
         this.source = source;

@@ -7,11 +7,11 @@ import org.bookholder.speech.AudioSource;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Digital silence that comes as fast as time goes by: it keeps a session's time running where there is no microphone,
- * or none at the moment. Confined to one thread.
+ * Digital silence in real time. It keeps a session's time running if there is no microphone, or none at the moment.
+ * Confined to one thread.
  */
 public final class SilentSource implements AudioSource {
-    /** Enough for anything that asks. */
+    /** Sample rate in Hz; silence needs no more. */
     static final int RATE = 16_000;
 
     private static final int BLOCKS_PER_SECOND = 25;
@@ -51,6 +51,6 @@ public final class SilentSource implements AudioSource {
 
     @Override
     public void close() {
-        // nothing to let go
+        // nothing to release
     }
 }

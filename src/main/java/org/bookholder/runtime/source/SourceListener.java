@@ -11,7 +11,7 @@ import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.AudioSource;
 
-/** A source that is listened to on a thread of its own until enough was heard or it ends. Safe for use by several threads. */
+/** Reads a source on its own thread until enough was heard or the source ends. Safe for use by several threads. */
 public final class SourceListener implements AutoCloseable {
     private final CompletionLatch over = new CompletionLatch();
     private final Latest<String> trouble = new Latest<>("");
@@ -21,9 +21,9 @@ public final class SourceListener implements AutoCloseable {
     private SourceListener() {}
 
     /**
-     * Begins to listen; closes the source at the end.
+     * Starts listening; closes the source at the end.
      *
-     * @param wanted takes each block on the listening thread and says whether more is wanted
+     * @param wanted receives each block on the listening thread and returns whether more is wanted
      */
     public static SourceListener start(AudioSource source, Predicate<AudioBlock> wanted) {
         SourceListener listening = new SourceListener();
@@ -31,17 +31,17 @@ public final class SourceListener implements AutoCloseable {
         return listening;
     }
 
-    /** Waits for the end; says whether it came within {@code millis}, or the thread was interrupted. */
+    /** Waits for the end; returns true if it came within {@code millis} or the thread was interrupted. */
     public boolean await(long millis) {
         return over.await(millis);
     }
 
-    /** Why the device gave no more, for people; empty if it did, or a file is at its end. */
+    /** Why the device delivered no more, for people; empty if it works, or if a file has ended. */
     public String trouble() {
         return trouble.get();
     }
 
-    /** What failed, if something did; the listening is then over. */
+    /** What failed, if anything; the listening is then over. */
     public Optional<Throwable> fault() {
         return fault.get();
     }

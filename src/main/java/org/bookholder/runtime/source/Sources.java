@@ -4,20 +4,20 @@ import java.util.function.LongSupplier;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioSource;
 
-/** Where each take's sound comes from. */
+/** Provides the source of sound for each take. */
 public interface Sources {
-    /** Opens the microphone, or the file from its beginning. Called for each take and, if a device was lost, again. */
+    /** Opens the microphone, or the file at its beginning. Called for each take, and again if a device was lost. */
     AudioSource open() throws ProblemException;
 
-    /** Whether time goes on by itself, so that who reads late loses sound. */
+    /** Whether the source runs in real time, so that reading it too late loses sound. */
     boolean live();
 
-    /** Whether there is sound at all, to be heard and kept. */
+    /** Whether there is any sound to hear and record. */
     default boolean sounding() {
         return true;
     }
 
-    /** No sound, in real time: for reading by hand or at a steady pace without a microphone. */
+    /** Silence in real time, for moving the text by hand or at a steady pace without a microphone. */
     static Sources silent(LongSupplier nanoTime) {
         return new Sources() {
             @Override

@@ -1,4 +1,4 @@
-/** Where the sound and the text of a reading come from. */
+/** The sources of a reading's sound and text. */
 @NullMarked
 package org.bookholder.runtime.source;
 

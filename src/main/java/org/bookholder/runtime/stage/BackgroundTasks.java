@@ -2,11 +2,11 @@ package org.bookholder.runtime.stage;
 
 import org.jspecify.annotations.Nullable;
 
-/** Does what takes a while, one errand after another, for those who may not wait. Safe for use by several threads. */
+/** Runs slow tasks one after another, for callers that must not block. Safe for use by several threads. */
 public final class BackgroundTasks implements Stage {
     private final Mailbox<Runnable> asked = new Mailbox<>(64);
 
-    /** Asks for something; returns at once. What goes wrong in it is its own to tell. */
+    /** Queues a task; returns at once. The task reports its own failures. */
     public void ask(Runnable errand) {
         asked.add(errand);
     }

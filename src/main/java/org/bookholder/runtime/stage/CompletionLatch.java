@@ -3,16 +3,16 @@ package org.bookholder.runtime.stage;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
-/** An end that is waited for. Safe for use by several threads. */
+/** Lets threads wait until something has completed. Safe for use by several threads. */
 public final class CompletionLatch {
     private final CountDownLatch over = new CountDownLatch(1);
 
-    /** It has come; whoever waits goes on. */
+    /** Marks it as completed; waiting threads continue. */
     public void come() {
         over.countDown();
     }
 
-    /** Waits for it; says whether it came within {@code millis}, or the thread was interrupted. */
+    /** Waits for completion; returns true if it came within {@code millis} or the thread was interrupted. */
     public boolean await(long millis) {
         try {
             return over.await(millis, TimeUnit.MILLISECONDS);

@@ -1,7 +1,7 @@
 package org.bookholder.runtime.stage;
 
-/** Who works on stages: threads in the program, a loop in a test. */
+/** Runs stages: with threads in the program, in a loop in a test. */
 public interface Crew {
-    /** Takes a stage on and works on it until it ends by itself or the crew is stopped. */
+    /** Runs a stage until it ends by itself or the crew is stopped. */
     void takeOn(Stage stage);
 }

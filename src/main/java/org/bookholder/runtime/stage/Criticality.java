@@ -1,11 +1,11 @@
 package org.bookholder.runtime.stage;
 
-/** What the rest of a session does without a stage that has failed. */
+/** What happens to the session when a stage fails. */
 public enum Criticality {
-    /** A session without it makes no sense: it is ended in order. */
+    /** The session makes no sense without the stage: it ends in an orderly way. */
     ESSENTIAL,
-    /** It is started again, a few times; if that does not help, the session goes on without it. */
+    /** The stage is restarted, a few times; if that does not help, the session continues without it. */
     RESTARTABLE,
-    /** The session goes on without it. */
+    /** The session continues without the stage. */
     OPTIONAL
 }

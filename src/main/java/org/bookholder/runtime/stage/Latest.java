@@ -3,7 +3,7 @@ package org.bookholder.runtime.stage;
 import java.util.function.Supplier;
 
 /**
- * The newest value of something that one thread changes and others look at. A reader may miss values, never sees an
+ * The newest value of something that one thread changes and others read. A reader may miss values, but never sees an
  * older one after a newer one, and never waits.
  *
  * @param <T> an immutable value

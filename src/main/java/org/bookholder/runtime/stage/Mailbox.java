@@ -5,12 +5,12 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A queue from stages to one stage, which nobody ever waits in. Safe for use by several threads.
+ * A queue from stages to one stage. No operation blocks. Safe for use by several threads.
  *
- * <p>Being full is a state that producers ask for, not a wall that they run into: one that may hold back asks
- * {@link #full()} before it does its next step and idles if so (back-pressure); one that may not, a live capture, uses
- * {@link #offer} and reports what was refused. A producer that has asked may {@link #add} all that one step yields, so
- * that the content stays within the capacity and one step of each producer.
+ * <p>Producers check whether the mailbox is full; they are not blocked by it. A producer that can wait calls {@link
+ * #full()} before its next step and idles if it is (back-pressure). One that cannot, such as live capture, uses {@link
+ * #offer} and reports what was refused. After checking, a producer may {@link #add} everything that one step yields, so
+ * the content never exceeds the capacity by more than one step of each producer.
  *
  * @param <T> what is sent
  */
@@ -19,7 +19,7 @@ public final class Mailbox<T> {
     private final ConcurrentLinkedQueue<T> queue = new ConcurrentLinkedQueue<>();
     private final AtomicInteger size = new AtomicInteger();
 
-    /** Creates an empty mailbox that is full at {@code capacity} items, 1 or more. */
+    /** Creates an empty mailbox that counts as full at {@code capacity} items, 1 or more. */
     public Mailbox(int capacity) {
         if (capacity < 1) {
             throw new IllegalArgumentException("capacity (" + capacity + ") must be 1 or more");
@@ -32,18 +32,18 @@ public final class Mailbox<T> {
         return size.get() >= capacity;
     }
 
-    /** Items waiting. */
+    /** Number of waiting items. */
     public int size() {
         return size.get();
     }
 
-    /** Adds an item, also to a full mailbox: for what must not be lost and what one step yields. */
+    /** Adds an item even if the mailbox is full: for items that must not be lost, and for the results of one step. */
     public void add(T item) {
         size.incrementAndGet();
         queue.add(item);
     }
 
-    /** Adds an item unless the mailbox is full; says whether it did. */
+    /** Adds an item unless the mailbox is full; returns whether it did. */
     public boolean offer(T item) {
         if (full()) {
             return false;
@@ -52,7 +52,7 @@ public final class Mailbox<T> {
         return true;
     }
 
-    /** Takes the oldest item, or null if there is none. */
+    /** Removes and returns the oldest item; null if there is none. */
     public @Nullable T poll() {
         T item = queue.poll();
         if (item != null) {

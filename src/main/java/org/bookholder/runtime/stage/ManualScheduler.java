@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.LongSupplier;
 
 /**
- * A crew without threads: stages take a step each in turn when told to, in the order in which they were taken on.
- * Confined to one thread. With it a whole session runs in virtual time and comes out the same every time.
+ * A crew without threads: on request each stage runs one step, in the order in which the stages were added. Confined to
+ * one thread. With it a whole session runs in virtual time and gives the same result every time.
  */
 public final class ManualScheduler implements Crew {
     private final List<SupervisedStage> stages = new ArrayList<>();
@@ -14,10 +14,10 @@ public final class ManualScheduler implements Crew {
     private final FaultListener faults;
 
     /**
-     * Creates a crew that has nothing to do.
+     * Creates a crew without stages.
      *
      * @param nanoTime the virtual time, in nanoseconds
-     * @param faults told of each fault in a stage
+     * @param faults receives each fault of a stage
      */
     public ManualScheduler(LongSupplier nanoTime, FaultListener faults) {
         this.nanoTime = nanoTime;
@@ -29,7 +29,7 @@ public final class ManualScheduler implements Crew {
         stages.add(new SupervisedStage(stage, nanoTime, faults));
     }
 
-    /** Lets each stage take one step; returns how much was done in all, 0 if all were idle. */
+    /** Runs one step of each stage; returns the total amount of work, 0 if all were idle. */
     public int step() {
         int done = 0;
         for (SupervisedStage stage : List.copyOf(stages)) {
@@ -42,7 +42,7 @@ public final class ManualScheduler implements Crew {
         return done;
     }
 
-    /** Steps until all stages are idle; throws if that is not so after {@code limit} rounds. */
+    /** Runs steps until all stages are idle; throws if they are not after {@code limit} rounds. */
     public void runUntilIdle(int limit) {
         for (int i = 0; i < limit; i++) {
             if (step() == 0) {
@@ -57,7 +57,7 @@ public final class ManualScheduler implements Crew {
         return stages.stream().map(SupervisedStage::role).toList();
     }
 
-    /** Ends all stages where they stand. */
+    /** Ends all stages at once. */
     public void stop() {
         for (SupervisedStage stage : List.copyOf(stages)) {
             stages.remove(stage);

@@ -2,21 +2,19 @@ package org.bookholder.runtime.stage;
 
 import java.util.function.Supplier;
 
-/**
- * Work that a stage does beside its own and that is done without after its first fault. Confined to the stage's thread.
- */
+/** Additional work in a stage, which is dropped after its first fault. Confined to the stage's thread. */
 public final class OptionalWork {
     private final String role;
     private final FaultListener faults;
     private boolean givenUp;
 
-    /** Names the work, and who is told of its fault. */
+    /** Creates it with a name for the work; {@code faults} receives its fault. */
     public OptionalWork(String role, FaultListener faults) {
         this.role = role;
         this.faults = faults;
     }
 
-    /** What the work yields; {@code otherwise} if it fails or has failed before. */
+    /** The result of the work; {@code otherwise} if it fails or has failed before. */
     public <T> T get(Supplier<T> work, T otherwise) {
         if (givenUp) {
             return otherwise;

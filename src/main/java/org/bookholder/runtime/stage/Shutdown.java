@@ -1,11 +1,11 @@
 package org.bookholder.runtime.stage;
 
 /**
- * Lets a session end in order when the program is interrupted (Ctrl-C) or asked to terminate: what is to end is asked to,
- * and the Java virtual machine waits until it has.
+ * Ends a session in an orderly way when the program is interrupted (Ctrl-C) or asked to terminate: it asks the work to
+ * end, and the Java virtual machine waits until it has.
  */
 public final class Shutdown implements AutoCloseable {
-    /** Longer than a reading takes to be stopped (30 s) and its stages to let go; nobody should have to kill the program. */
+    /** Longer than it takes to stop a reading (30 s) and end its stages; nobody should have to kill the program. */
     private static final long PATIENCE_MILLIS = 60_000;
 
     private final Latest<Boolean> asked = new Latest<>(false);
@@ -16,24 +16,24 @@ public final class Shutdown implements AutoCloseable {
         hook = new Thread(() -> run(ask), "bookholder shutdown");
     }
 
-    /** From now on calls {@code ask}, on a thread of its own, when the program is to end. */
+    /** Registers {@code ask}, which is called on its own thread when the program should end. */
     public static Shutdown onInterrupt(Runnable ask) {
         Shutdown shutdown = new Shutdown(ask);
         Runtime.getRuntime().addShutdownHook(shutdown.hook);
         return shutdown;
     }
 
-    /** Whether the program is to end. */
+    /** Whether the program should end. */
     public boolean asked() {
         return asked.get();
     }
 
-    /** Waits a while; says whether the thread was interrupted while it did. */
+    /** Waits a while; returns whether the thread was interrupted meanwhile. */
     public boolean await(long millis) {
         return finished.await(millis);
     }
 
-    /** Everything has ended in order. */
+    /** Call when everything has ended. */
     @Override
     public void close() {
         finished.come();

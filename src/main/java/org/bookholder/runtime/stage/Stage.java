@@ -1,29 +1,31 @@
 package org.bookholder.runtime.stage;
 
-/** A piece of work that is done in small steps and knows no thread. */
+/** A piece of work that is done in small steps and does not depend on any thread. */
 public interface Stage {
-    /** What it does, one or two lower-case words; names its thread and its log entries. */
+    /** What it does, in one or two lower-case words; used as the name of its thread and in log entries. */
     String role();
 
-    /** What follows a fault in it. */
+    /** What happens after a fault in it. */
     Criticality criticality();
 
     /**
-     * Prepares; called on the thread that will call {@link #doWork()}, once, and once more each time that the stage is
-     * started again after a fault.
+     * Prepares the stage. Called on the thread that will call {@link #doWork()}, once, and again after each restart.
      */
     default void onStart() throws Exception {}
 
     /**
-     * Does what there is to do now, without waiting.
+     * Does the work that is available now, without blocking.
      *
-     * @return how much was done; 0 lets the thread idle a few milliseconds, negative ends the stage
+     * @return the amount of work done; 0 lets the thread idle for a few milliseconds, a negative number ends the stage
      */
     int doWork() throws Exception;
 
-    /** Lets go of what it holds; called on the same thread, once after each {@link #onStart()}, also after a fault. */
+    /** Releases resources; called on the same thread, once after each {@link #onStart()}, even after a fault. */
     default void onClose() throws Exception {}
 
-    /** The stage has failed and will not be started again: leaves nobody waiting for it. Called after the last close. */
+    /**
+     * Called after the last close if the stage has failed and will not be restarted. Must release everyone who is
+     * waiting for it.
+     */
     default void onGivenUp() throws Exception {}
 }

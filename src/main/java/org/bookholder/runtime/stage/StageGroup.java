@@ -2,7 +2,10 @@ package org.bookholder.runtime.stage;
 
 import java.util.concurrent.atomic.AtomicInteger;
 
-/** Stages, none of them restartable, of which the last one to end, for whatever reason, does something more on its thread. */
+/**
+ * A group of stages, none of them restartable. When the last one has ended, for whatever reason, an action runs on its
+ * thread.
+ */
 public final class StageGroup {
     private final AtomicInteger running;
     private final Runnable afterLast;
@@ -10,15 +13,15 @@ public final class StageGroup {
     /**
      * Creates the group.
      *
-     * @param size how many stages it has, 1 or more; each is to be given to {@link #member} once
-     * @param afterLast what the last one does when it has ended
+     * @param size number of stages, 1 or more; each must be passed to {@link #member} once
+     * @param afterLast the action after the last one has ended
      */
     public StageGroup(int size, Runnable afterLast) {
         this.running = new AtomicInteger(size);
         this.afterLast = afterLast;
     }
 
-    /** The stage as a member of the group. */
+    /** Wraps a stage as a member of the group. */
     public Stage member(Stage stage) {
         return new Member(stage);
     }

@@ -6,11 +6,11 @@ import java.util.concurrent.Callable;
 import java.util.function.LongSupplier;
 
 /**
- * A stage with the rule of what follows a fault in it (see {@link Criticality}), to be driven step by step. Threads and tests
- * drive stages through this, so that they follow one rule. Confined to one thread.
+ * Runs a stage step by step and applies the rule for faults (see {@link Criticality}). Threads and tests both run
+ * stages through this class, so that they follow the same rule. Confined to one thread.
  */
 final class SupervisedStage {
-    /** How long to wait before each start after a fault; after the last one the stage is given up. */
+    /** The waiting time before each restart; after the last restart the stage is given up. */
     static final List<Duration> GAPS = List.of(
             Duration.ofMillis(500),
             Duration.ofSeconds(1),
@@ -18,7 +18,7 @@ final class SupervisedStage {
             Duration.ofSeconds(4),
             Duration.ofSeconds(8));
 
-    /** A stage that has worked for so long without a fault has recovered. */
+    /** A stage that has worked this long without a fault has recovered. */
     static final Duration HEALTHY = Duration.ofSeconds(10);
 
     private enum Condition {
@@ -47,7 +47,10 @@ final class SupervisedStage {
         return stage.role();
     }
 
-    /** Starts the stage or lets it work; returns how much was done, 0 if nothing, negative if it has ended for good. */
+    /**
+     * Starts the stage or runs one step; returns the amount of work done, 0 for none, negative if the stage has ended
+     * for good.
+     */
     int step() {
         return switch (condition) {
             case WAITING -> nanoTime.getAsLong() - startAt < 0 ? 0 : attempt(this::start);
@@ -56,7 +59,7 @@ final class SupervisedStage {
         };
     }
 
-    /** Ends the stage where it stands; calling it again does nothing. */
+    /** Ends the stage at once; calling it again does nothing. */
     void close() {
         if (condition == Condition.RUNNING) {
             attempt(() -> -1);
@@ -80,7 +83,7 @@ final class SupervisedStage {
         return done;
     }
 
-    /** A thread that dies unseen is worse than any fault, so errors of the machine are handed on as well. */
+    /** Catches errors of the virtual machine too, because a thread that dies unnoticed is worse than any fault. */
     @SuppressWarnings("CatchingUnchecked")
     private int attempt(Callable<Integer> step) {
         try {
@@ -126,7 +129,7 @@ final class SupervisedStage {
                 cause));
     }
 
-    /** What goes wrong while a stage that has failed is closed is told with the fault itself. */
+    /** Adds an exception during the closing of a failed stage to the original fault. */
     @SuppressWarnings("CatchingUnchecked")
     private static void guard(Throwable cause, Step step) {
         try {

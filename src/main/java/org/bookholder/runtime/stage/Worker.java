@@ -4,9 +4,9 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 
-/** One thread that drives one stage; the only maker of threads. */
+/** One thread that runs one stage. The only class that creates threads. */
 final class Worker {
-    /** Long enough to cost nothing, short enough that a word is not seen to come late. */
+    /** Long enough to cost nothing, short enough that a word does not visibly come late. */
     private static final long FIRST_IDLE_NANOS = TimeUnit.MILLISECONDS.toNanos(1);
 
     private static final long LONGEST_IDLE_NANOS = TimeUnit.MILLISECONDS.toNanos(4);
@@ -33,27 +33,27 @@ final class Worker {
         return stage.role();
     }
 
-    /** Lets the stage do no further step; returns at once. */
+    /** Stops the stage after its current step; returns at once. */
     void stop() {
         stopped = true;
     }
 
-    /** Interrupts what the stage waits for. */
+    /** Interrupts the thread. */
     void interrupt() {
         thread.interrupt();
     }
 
-    /** What the thread does at this moment. */
+    /** The current stack of the thread. */
     StackTraceElement[] stack() {
         return thread.getStackTrace();
     }
 
-    /** Whether the thread has let go of its stage. */
+    /** Whether the thread is finished with its stage. */
     boolean ended() {
         return ended.getCount() == 0;
     }
 
-    /** Waits for the end; says whether it came in time. */
+    /** Waits for the end; returns whether it came in time. */
     boolean await(long nanos) throws InterruptedException {
         return ended.await(nanos, TimeUnit.NANOSECONDS);
     }
@@ -69,7 +69,7 @@ final class Worker {
 
     private void drive() {
         long idle = FIRST_IDLE_NANOS;
-        // At least the start: whatever waits for the stage's end relies on its being closed.
+        // Run at least the start: code that waits for the stage's end relies on it being closed.
         int done = stage.step();
         while (!stopped) {
             if (done < 0) {

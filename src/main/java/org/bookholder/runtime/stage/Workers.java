@@ -17,16 +17,16 @@ public final class Workers implements Crew, AutoCloseable {
     /**
      * How long stopping may take.
      *
-     * @param beforeInterrupt how long a stage may take for the step that it is in, before it is interrupted
-     * @param afterInterrupt how long it may take then, before it is left behind
+     * @param beforeInterrupt how long a stage may take for its current step before it is interrupted
+     * @param afterInterrupt how long it may take after that before it is abandoned
      */
     record Patience(Duration beforeInterrupt, Duration afterInterrupt) {}
 
     /**
      * Creates a crew without threads.
      *
-     * @param nanoTime a clock that only goes forward, in nanoseconds
-     * @param faults told of each fault in a stage, on the stage's thread; the one place where faults are handled
+     * @param nanoTime a monotonic clock in nanoseconds
+     * @param faults receives each fault on the stage's thread; the only place where faults are handled
      */
     public Workers(LongSupplier nanoTime, FaultListener faults) {
         this(nanoTime, faults, STANDARD);
@@ -45,9 +45,8 @@ public final class Workers implements Crew, AutoCloseable {
     }
 
     /**
-     * Stops all stages after the step that each is in. One that takes longer than five seconds for its step is interrupted;
-     * one that does not end then either is told of as left behind. So a stage that
-     * hangs costs six seconds.
+     * Stops each stage after its current step. A stage that takes longer than five seconds is interrupted; one that
+     * still does not end is abandoned and reported. So a stage that hangs costs six seconds.
      */
     @Override
     public void close() {
@@ -71,7 +70,7 @@ public final class Workers implements Crew, AutoCloseable {
         }
     }
 
-    /** The cause that a log shows: where the thread hangs. */
+    /** The cause for the log: the stack where the thread hangs. */
     private static Throwable hanging(Worker worker) {
         IllegalStateException cause = new IllegalStateException("did not stop when it was told to");
         cause.setStackTrace(worker.stack());

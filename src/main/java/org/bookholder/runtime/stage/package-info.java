@@ -1,4 +1,4 @@
-/** Stages, the threads that drive them, and what passes between them. */
+/** Stages, the threads that run them, and the queues between them. */
 @NullMarked
 package org.bookholder.runtime.stage;
 

@@ -20,11 +20,11 @@ import org.bookholder.speech.SoundLevel;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Takes in a take's sound: measures it, records it, hands it to the script ear. Never waits when the sound is live; holds
- * back when it is a file and the script ear is busy.
+ * Captures a take's sound: measures it, records it, and passes it to the script ear. Never waits if the sound is live;
+ * if it is a file, waits while the script ear is busy.
  */
 final class CaptureStage implements Stage, AudioRead.Reader {
-    /** Rounding of odd sample rates stays well below this; losses are far longer. */
+    /** Rounding errors of unusual sample rates are well below this; real losses are far longer. */
     private static final StreamTime GAP = StreamTime.ofSeconds(0.002);
 
     private static final long RETRY_NANOS = 2_000_000_000L;
@@ -48,8 +48,8 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     /**
      * Creates the stage.
      *
-     * @param source open already; if {@code lost}, silence that stands in for a device until one is found
-     * @param tape where the sound is kept, if anywhere
+     * @param source an open source; if {@code lost}, silence that replaces a device until one is found
+     * @param tape the recording, if there is one
      */
     CaptureStage(
             TakeChannels run,
@@ -144,7 +144,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         }
     }
 
-    /** Silence runs on while there is no device, so that the session's time does. */
+    /** Looks for a device. Meanwhile silence keeps the session's time running. */
     private void lookForSource() {
         if (nanoTime.getAsLong() - lastTry < RETRY_NANOS) {
             return;
@@ -164,7 +164,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         }
     }
 
-    /** What came in between was silence in place of sound. */
+    /** Reports the silence until now as lost sound. */
     private void found() {
         lost = false;
         spoiled(new Spoil(lostSince, position, Spoil.Kind.DROPOUT));

@@ -1,8 +1,8 @@
 package org.bookholder.runtime.take;
 
-/** What the capture stage hands to the script ear, in the order of time. */
+/** Input from the capture stage to the script ear's stage, in order of time. */
 @FunctionalInterface
 interface EarInput {
-    /** Hands it over. */
+    /** Delivers it. */
     void to(ScriptEarStage stage);
 }

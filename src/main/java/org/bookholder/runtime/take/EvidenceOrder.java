@@ -14,8 +14,8 @@ import org.bookholder.speech.EarKind;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Puts what several ears report of a file in the order of its audio, so that what is followed depends neither on the
- * reading's speed nor on the ears'. Live, evidence passes at once. Confined to one thread.
+ * Sorts the reports of several ears on a file by audio time, so that following depends neither on the speed at which
+ * the file is read nor on the speed of the ears. Live, evidence passes at once. Confined to one thread.
  */
 public final class EvidenceOrder {
     private static final StreamTime END = new StreamTime(Long.MAX_VALUE);
@@ -27,7 +27,7 @@ public final class EvidenceOrder {
                     .thenComparing(Numbered::number));
     private long count;
 
-    /** What evidence is of; of the same moment, earlier ones are told first. */
+    /** Kinds of evidence; at the same time, earlier kinds come first. */
     public enum Kind {
         LEVELS,
         OPEN_EAR,
@@ -40,33 +40,33 @@ public final class EvidenceOrder {
     }
 
     /**
-     * Something that a follower is told.
+     * Evidence for a follower.
      *
-     * @param at how much audio had been taken in
-     * @param tell tells it
+     * @param at how much audio had been captured
+     * @param tell passes it to the follower
      */
     public record Evidence(StreamTime at, Kind kind, Function<Follower, List<FollowEvent>> tell) {}
 
     private record Numbered(Evidence evidence, long number) {}
 
-    /** Creates the order of evidence from {@code ears}; of none, if it is to pass at once. */
+    /** Creates an order for evidence from {@code ears}; with no ears, evidence passes at once. */
     public EvidenceOrder(Set<EarKind> ears) {
         ears.forEach(ear -> heardTo.put(ear, StreamTime.ZERO));
     }
 
-    /** Takes in evidence and returns what may be told now, in order. */
+    /** Adds evidence; returns what can be passed on now, in order. */
     public List<Evidence> add(Evidence evidence) {
         waiting.add(new Numbered(evidence, count++));
         return ready();
     }
 
-    /** Takes in that an ear has reported everything to {@code time}, and returns what may be told now. */
+    /** Notes that an ear has reported everything up to {@code time}; returns what can be passed on now. */
     public List<Evidence> heardTo(EarKind ear, StreamTime time) {
         heardTo.computeIfPresent(ear, (e, before) -> StreamTime.max(before, time));
         return ready();
     }
 
-    /** Takes in that an ear will report nothing more, and returns what may be told now. */
+    /** Notes that an ear will report nothing more; returns what can be passed on now. */
     public List<Evidence> done(EarKind ear) {
         return heardTo(ear, END);
     }

@@ -11,7 +11,7 @@ import org.bookholder.session.Mover;
 import org.bookholder.session.Renumbering;
 import org.bookholder.session.SessionEvent;
 
-/** Enters what following found out, in terms of the script as it is now. Confined to the recorder's thread. */
+/** Records the follower's findings with current line numbers. Confined to the recorder's thread. */
 public final class FollowEntries implements FollowEvent.Listener {
     private final SessionRecorder ledger;
     private final Mover mover;
@@ -19,7 +19,7 @@ public final class FollowEntries implements FollowEvent.Listener {
     private final SpoiledLines spoiled;
     private final OptionalWork marking;
 
-    /** Enters what was found out of a take after which the script was changed as told; {@code marking} may fail. */
+    /** Creates the entries of a take after which the script was changed as given; {@code marking} may fail. */
     public FollowEntries(
             SessionRecorder ledger,
             Mover mover,

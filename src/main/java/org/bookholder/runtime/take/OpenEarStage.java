@@ -13,8 +13,8 @@ import org.bookholder.speech.Hypothesis;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Lets the open ear hear a take from its tape, so that it may fall behind by any length, in bounded memory, and catches
- * up when the take is over. After a fault another ear goes on behind the block at which the one before failed.
+ * Feeds the open ear from the take's recording, so that it may fall behind by any length in bounded memory, and catches
+ * up when the take is over. After a fault, a new ear continues after the block at which the one before failed.
  */
 final class OpenEarStage implements Stage {
     private static final int BLOCKS_PER_SECOND = 10;
@@ -60,7 +60,7 @@ final class OpenEarStage implements Stage {
         if (run.reports().full()) {
             return 0;
         }
-        // Asked before reading: what was written before the tape ended is then seen in any case.
+        // Checked before reading, so that everything written before the recording ended is read.
         boolean last = run.tapeEnded();
         Optional<AudioBlock> block = run.hurried() ? Optional.empty() : tape.read(samples);
         if (block.isPresent()) {
@@ -76,7 +76,7 @@ final class OpenEarStage implements Stage {
             ear.close();
             ear = null;
         }
-        // A step that was not finished failed: the tape is read on when the stage is started again.
+        // The step failed; reading continues when the stage is restarted.
         if (!working) {
             tape.closeReader();
         }

@@ -16,22 +16,22 @@ import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 
 /**
- * What a reading is to run with.
+ * Everything a reading needs.
  *
- * @param script the script as the ears can hear it
- * @param before where the session stands: at its beginning, or what its journal was replayed to
- * @param opened the event that says what is read
+ * @param script the script as prepared for the ears
+ * @param before the session so far: new, or replayed from its journal
+ * @param opened the opening event with script and source
  * @param from where the first take begins
- * @param ears the recogniser; empty to read without being followed
- * @param sources where sound comes from
- * @param first the first take's source, open already
- * @param endsWithSource whether the session ends when the source does, as a file's does without a window
- * @param journal where events are kept; closed by whoever opened it, after the reading is over
+ * @param ears the recogniser; empty to read without following
+ * @param sources the sources of sound
+ * @param first the first take's source, already open
+ * @param endsWithSource whether the session ends with the source, as for a file without a window
+ * @param journal where events are saved; whoever opened it closes it after the reading
  * @param tapes where takes are recorded
  * @param manuscript the script's file, if its text may change meanwhile
  * @param log where faults of the program are logged
  * @param clock time of day
- * @param nanoTime a clock that only goes forward, in nanoseconds
+ * @param nanoTime a monotonic clock in nanoseconds
  */
 public record ReadingPlan(
         PreparedScript script,

@@ -1,8 +1,8 @@
 package org.bookholder.runtime.take;
 
-/** What another stage or a person has to say to the session's only owner. */
+/** A message of another stage or a person to the session's owner. */
 @FunctionalInterface
 public interface Report {
-    /** Says it. */
+    /** Delivers it. */
     void to(SessionReports session);
 }

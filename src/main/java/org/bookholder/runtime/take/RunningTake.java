@@ -11,7 +11,7 @@ import org.bookholder.session.TakeEnd;
 import org.bookholder.speech.EarKind;
 import org.bookholder.timing.StreamTime;
 
-/** What the session's owner keeps of a take from its roll until it is settled. Confined to one thread. */
+/** A take from its start until it is settled, as held by the session's owner. Confined to one thread. */
 public final class RunningTake {
     private final TakeChannels run;
     private final Follower follower;
@@ -43,22 +43,24 @@ public final class RunningTake {
         return follower;
     }
 
-    /** Knows what is spoiled of its sound. */
+    /** The spoiled parts of its sound. */
     public SpoiledLines spoiled() {
         return spoiled;
     }
 
-    /** Brings what the ears report to the follower in order. */
+    /** Puts the reports of the ears in order for the follower. */
     public EvidenceOrder order() {
         return order;
     }
 
-    /** The script was changed after the take, which goes on in terms of the text that was read. */
+    /**
+     * Call when the script changes after the take; the take itself keeps the line numbers of the text that was read.
+     */
     public void textChanged(Renumbering lines) {
         changes.add(lines);
     }
 
-    /** What became of the take's lines since. */
+    /** The changes of line numbers since the take. */
     public List<Renumbering> changes() {
         return changes;
     }
@@ -73,7 +75,7 @@ public final class RunningTake {
         return end;
     }
 
-    /** Why it ended, for people. */
+    /** Why it ended. */
     public TakeEnd reason() {
         return reason;
     }
@@ -97,12 +99,12 @@ public final class RunningTake {
         return captured && !listening.contains(EarKind.SCRIPT);
     }
 
-    /** Whether nothing more is to be heard. */
+    /** Whether both ears have finished with it. */
     public boolean settled() {
         return captured && listening.isEmpty();
     }
 
-    /** How much the open ear still has to hear. */
+    /** How much audio the open ear still has to process. */
     public StreamTime behind() {
         return listening.contains(EarKind.OPEN) ? run.captured().since(heardByOpenEar) : StreamTime.ZERO;
     }

@@ -15,14 +15,13 @@ import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Lets the script ear hear a take, and passes on how loud it is and what the ear and the capture have to say, in the order
- * of time.
+ * Feeds the script ear, and passes on levels and the reports of ear and capture in order of time.
  *
- * <p>Live, it waits for nobody. A file it hears in step with the open ear, as both would hear it live, so that what is
- * followed does not depend on how fast the file is read.
+ * <p>Live, it waits for nothing. With a file, it keeps in step with the open ear, as both would be live, so that
+ * following does not depend on how fast the file is read.
  */
 final class ScriptEarStage implements Stage {
-    /** How far the ear may be ahead of the open ear when they keep step. */
+    /** How far the script ear may be ahead of the open ear when they keep in step. */
     private static final StreamTime AHEAD = StreamTime.ofSeconds(0.2);
 
     private final TakeChannels run;
@@ -39,9 +38,9 @@ final class ScriptEarStage implements Stage {
     /**
      * Creates the stage.
      *
-     * @param inStep whether to wait for the open ear
-     * @param maker makes the ear on the stage's own thread; empty if the recogniser knows no word of the script
-     * @param goOnDeaf begins a stage that passes on what comes in without hearing it, when this one is given up
+     * @param inStep whether to keep in step with the open ear
+     * @param maker creates the ear on the stage's own thread; empty if the recogniser knows no word of the script
+     * @param goOnDeaf starts a stage that passes input on without an ear, when this one is given up
      */
     ScriptEarStage(TakeChannels run, boolean inStep, Supplier<Optional<Ear>> maker, Runnable goOnDeaf) {
         this.goOnDeaf = goOnDeaf;
@@ -61,7 +60,7 @@ final class ScriptEarStage implements Stage {
         return Criticality.RESTARTABLE;
     }
 
-    /** After a fault it goes on from the present sound: what came meanwhile is passed on unheard. */
+    /** After a fault, continues with the current sound; what arrived meanwhile is passed on unheard. */
     @Override
     public void onStart() {
         if (started) {

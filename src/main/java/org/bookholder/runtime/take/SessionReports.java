@@ -5,32 +5,37 @@ import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.session.Command;
 import org.bookholder.session.Request;
 
-/** What stages and people tell the owner of a session. All of it is called on the session's thread. */
+/**
+ * Receives the reports and requests of stages and people for a session. All methods are called on the session's thread.
+ */
 public interface SessionReports {
-    /** Who is told what the stages of a take find out. */
+    /** Receives the reports of a take's stages. */
     TakeReports takes();
 
-    /** Who does what people ask. */
+    /** Carries out people's commands. */
     Command.Handler commands();
 
-    /** Another text of the script was saved. */
+    /** A new text of the script was saved. */
     void textSaved(Revision revision);
 
-    /** A text was saved that is no script; {@code problem} is for people. */
+    /** The saved text is not a valid script; {@code problem} is for people. */
     void textUnusable(String problem);
 
-    /** The text being read could not be kept in the session's folder; {@code problem} is for people. */
+    /** The text being read could not be saved in the session's folder; {@code problem} is for people. */
     void textNotKept(String problem);
 
-    /** Does what is asked. What ends or begins a take is answered when the journal has that end or beginning. */
+    /**
+     * Carries out a request. If it ends or begins a take, it is answered once the journal has saved that end or
+     * beginning.
+     */
     void ask(Request request, Request.Reply reply);
 
-    /** A stage has failed, and the session is to go on. */
+    /** A stage has failed, and the session continues. */
     void stageFailed(StageFault fault);
 
-    /** A stage that was started again works. */
+    /** A restarted stage works again. */
     void stageRecovered(String role);
 
-    /** An essential stage has failed: the session is to end in order. */
+    /** An essential stage has failed: the session must end in an orderly way. */
     void failed();
 }

@@ -10,7 +10,10 @@ import org.bookholder.speech.FrameLevels;
 import org.bookholder.speech.SoundLevel;
 import org.bookholder.speech.SoundMeter;
 
-/** Watches a take's sound: how loud it is, and what of it is spoiled. The take goes on without it. Confined to one thread. */
+/**
+ * Monitors a take's sound: its levels and spoiled stretches. If it fails, the take continues without it. Confined to
+ * one thread.
+ */
 final class SoundWatch {
     private final OptionalWork work;
     private final SoundMeter meter = new SoundMeter();
@@ -20,12 +23,12 @@ final class SoundWatch {
         this.work = work;
     }
 
-    /** How loud the seconds were that ended with the block. */
+    /** The levels of the seconds completed by a block. */
     List<SoundLevel> levels(AudioBlock block) {
         return work.get(() -> meter.hear(block), List.of());
     }
 
-    /** What was found to be spoiled. */
+    /** The spoiled stretches found. */
     List<Spoil> spoiled(AudioBlock block, Optional<FrameLevels> levels) {
         return work.get(() -> spoils.hear(block, levels), List.of());
     }

@@ -12,8 +12,8 @@ import org.bookholder.sound.Spoil;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Marks a line as a pickup when the attempt that would be used of it was spoiled, as a person would. A clean attempt that is
- * read later answers the mark. Confined to one thread; one for each take.
+ * Marks a line as a pickup, as a person would, if the attempt that would be used is spoiled. A later clean attempt
+ * settles the mark. Confined to one thread; one for each take.
  */
 public final class SpoiledLines {
     private final List<Spoil> spoils = new ArrayList<>();
@@ -21,12 +21,12 @@ public final class SpoiledLines {
 
     private record Mark(int line, StreamTime end, Spoil.Kind kind) {}
 
-    /** A stretch of the take is spoiled. */
+    /** Adds a spoiled stretch of the take. */
     public void add(Spoil spoil) {
         spoils.add(spoil);
     }
 
-    /** A mark of this take that was given before; one that a person gave is left alone. */
+    /** Notes an existing mark of this take; a person's mark is ignored. */
     public void given(SessionEvent.PickupMarked mark) {
         for (Spoil.Kind kind : Spoil.Kind.values()) {
             if (kind.label().equals(mark.note())) {
@@ -35,7 +35,7 @@ public final class SpoiledLines {
         }
     }
 
-    /** The marks that attempts which were just settled call for and that were not given yet. */
+    /** New marks required by attempts that were just settled. */
     public List<SessionEvent> marks(SessionState state, List<Attempt> settled) {
         List<SessionEvent> marks = new ArrayList<>();
         for (Attempt attempt : settled) {
@@ -56,7 +56,7 @@ public final class SpoiledLines {
                 .isPresent();
     }
 
-    /** Noise spoils an attempt of which it covers half; of the others a moment is enough. */
+    /** Noise spoils an attempt only if it covers half of it; for the other kinds a moment is enough. */
     private boolean spoiled(Attempt attempt, Spoil.Kind kind) {
         List<Spoil> ofKind = spoils.stream().filter(s -> s.kind() == kind).toList();
         if (kind != Spoil.Kind.NOISY) {

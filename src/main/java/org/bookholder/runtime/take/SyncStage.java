@@ -6,7 +6,7 @@ import org.bookholder.runtime.record.Tape;
 import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 
-/** Makes a take's recording safe once a second, away from the capture, which must not wait for a disk. */
+/** Forces a take's recording to disk once a second. Separate from capture, which must not wait for a disk. */
 final class SyncStage implements Stage {
     private static final long PERIOD_NANOS = 1_000_000_000L;
 

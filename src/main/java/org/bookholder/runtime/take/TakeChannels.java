@@ -8,7 +8,7 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeEnd;
 import org.bookholder.timing.StreamTime;
 
-/** What the stages of one running take share. Safe for use by several threads. */
+/** Shared by the stages of one running take: queues, positions and signals. Safe for use by several threads. */
 public final class TakeChannels {
     private final int number;
     private final StreamTime start;
@@ -40,12 +40,12 @@ public final class TakeChannels {
         return start;
     }
 
-    /** From capture to script ear. */
+    /** Queue from capture to script ear. */
     Mailbox<EarInput> ear() {
         return ear;
     }
 
-    /** To the session stage. */
+    /** Queue to the session's stage. */
     Mailbox<Report> reports() {
         return reports;
     }
@@ -55,12 +55,12 @@ public final class TakeChannels {
         cut.set(Optional.of(reason));
     }
 
-    /** The reason for the cut that was asked for; empty if none was. */
+    /** The reason for the requested cut; empty if none was requested. */
     Optional<TakeEnd> cutReason() {
         return cut.get();
     }
 
-    /** The audio taken in so far. */
+    /** The audio captured so far. */
     public StreamTime captured() {
         return captured.get();
     }
@@ -69,7 +69,7 @@ public final class TakeChannels {
         captured.set(to);
     }
 
-    /** An open ear begins to listen. */
+    /** An open ear starts. */
     void openEarBegins() {
         openEarListens.set(true);
     }
@@ -78,17 +78,17 @@ public final class TakeChannels {
         heardByOpenEar.set(to);
     }
 
-    /** The open ear will hear nothing more. */
+    /** The open ear has finished. */
     void openEarEnds() {
         openEarListens.set(false);
     }
 
-    /** Whether the open ear still has to hear what sounds at {@code time}. */
+    /** Whether the open ear has not yet processed the audio at {@code time}. */
     boolean openEarIsBehind(StreamTime time) {
         return openEarListens.get() && heardByOpenEar.get().isBefore(time);
     }
 
-    /** Nothing more will be written to the tape. */
+    /** The recording is complete. */
     void tapeEnds() {
         taped.set(true);
     }
@@ -97,7 +97,7 @@ public final class TakeChannels {
         return taped.get();
     }
 
-    /** Asks the open ear to leave the rest unheard. */
+    /** Asks the open ear to skip the rest. */
     public void hurry() {
         hurried.set(true);
     }
@@ -106,7 +106,7 @@ public final class TakeChannels {
         return hurried.get();
     }
 
-    /** The event that tells of a recording's failure, the first time that one is found. */
+    /** Reports the failure of the recording as an event, the first time only. */
     void recordingFailed(StreamTime at, String reason, EventSink events) {
         if (recordingFailed.compareAndSet(false, true)) {
             tapeEnds();
@@ -114,7 +114,7 @@ public final class TakeChannels {
         }
     }
 
-    /** Who is told of an event. */
+    /** Receives an event. */
     @FunctionalInterface
     interface EventSink {
         void tell(SessionEvent event);

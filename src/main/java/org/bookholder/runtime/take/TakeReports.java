@@ -8,35 +8,35 @@ import org.bookholder.speech.FrameLevels;
 import org.bookholder.speech.Hypothesis;
 import org.bookholder.timing.StreamTime;
 
-/** What the stages of a take tell the owner of its session, on the session's thread. */
+/** Receives the reports of a take's stages. All methods are called on the session's thread. */
 public interface TakeReports {
-    /** An ear believes to have heard this in a take. */
+    /** An ear reports a hypothesis about a take. */
     void heard(int take, Hypothesis hypothesis);
 
-    /** So loud were the frames of a take. */
+    /** The levels of a take's frames. */
     void heard(int take, FrameLevels levels);
 
-    /** An ear has heard a take up to {@code to}. */
+    /** An ear has processed a take up to {@code to}. */
     void heardTo(int take, EarKind ear, StreamTime to);
 
-    /** The script ear has not heard a stretch of a take, because it failed. */
+    /** The script ear failed and did not process a stretch of a take. */
     void notHeard(int take, StreamTime from, StreamTime to);
 
-    /** The script ear fell behind and did not hear this much. */
+    /** The script ear fell behind and skipped this much. */
     void unheard(StreamTime length);
 
-    /** Something happened that goes into the session as it is. */
+    /** An event to record in the session unchanged. */
     void happened(SessionEvent event);
 
-    /** A stretch of a take's sound cannot be used. */
+    /** A stretch of a take's sound is spoiled. */
     void spoiled(int take, Spoil spoil);
 
     /** A take's sound has ended. */
     void captureEnded(int take, StreamTime at, TakeEnd reason);
 
-    /** An ear has heard all of a take that it is going to hear. */
+    /** An ear has finished with a take. */
     void earDone(int take, EarKind ear);
 
-    /** The open ear may leave unheard what it has not heard yet. */
+    /** The open ear may skip everything it has not processed yet. */
     void hurry();
 }

@@ -24,9 +24,9 @@ import org.bookholder.speech.Ears;
 import org.bookholder.speech.Grammar;
 import org.bookholder.timing.StreamTime;
 
-/** Opens what a take needs and gives its stages to the crew. Confined to the session's thread. */
+/** Opens everything a take needs and gives its stages to the crew. Confined to the session's thread. */
 public final class TakeStarter {
-    /** A minute of live sound at 25 blocks a second; a file needs just enough to keep the ear busy. */
+    /** A minute of live sound at 25 blocks per second; a file needs only enough to keep the ear busy. */
     private static final int LIVE_CAPACITY = 1500;
 
     private static final int FILE_CAPACITY = 64;
@@ -39,7 +39,7 @@ public final class TakeStarter {
     private Optional<Grammar> grammar;
     private boolean firstUsed;
 
-    /** Prepares to start takes; {@code faults} is told of faults in what their stages can do without. */
+    /** Creates a starter; {@code faults} receives faults of parts that the stages can do without. */
     public TakeStarter(ReadingPlan plan, Mailbox<Report> reports, Crew crew, FaultListener faults) {
         this.faults = faults;
         this.plan = plan;
@@ -49,15 +49,15 @@ public final class TakeStarter {
         this.grammar = ScriptGrammar.of(script);
     }
 
-    /** Takes that are started from now on are of this script. */
+    /** Sets the script of takes started from now on. */
     public void use(PreparedScript changed) {
         script = changed;
         grammar = ScriptGrammar.of(script);
     }
 
     /**
-     * Starts a take, come what may: without a microphone it goes on by hand, without a disk it is not recorded, and the
-     * ledger says so.
+     * Starts a take in any case: without a microphone it continues by hand, without a disk it is not recorded; the
+     * recorder reports either.
      */
     public RunningTake start(int number, StreamTime start, ReadingPosition from, SessionRecorder ledger) {
         Opening opening = open();
@@ -96,7 +96,7 @@ public final class TakeStarter {
         return new RunningTake(run, new Follower(script), order, when, listening);
     }
 
-    /** Time of day at a take's end: the clock's, or, when a file was read at whatever speed, its own. */
+    /** Time of day at a take's end: by the clock, or for a file, which may be read at any speed, by its length. */
     public Instant endOf(RunningTake keeper) {
         if (plan.sources().live()) {
             return plan.clock().instant();
@@ -133,6 +133,6 @@ public final class TakeStarter {
         }
     }
 
-    /** A source, its name, and why it is silence instead of a device; empty if it is not. */
+    /** A source, its name, and why silence replaces a device; empty if it does not. */
     private record Opening(AudioSource source, String name, String trouble) {}
 }

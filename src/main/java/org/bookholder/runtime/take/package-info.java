@@ -1,4 +1,4 @@
-/** One running take: capture, ears and recording, and what they report. */
+/** One running take: its capture, ears and recording, and their reports. */
 @NullMarked
 package org.bookholder.runtime.take;
 
