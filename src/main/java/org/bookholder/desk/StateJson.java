@@ -8,7 +8,6 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.bookholder.fatigue.Cautions;
 import org.bookholder.fatigue.FatigueReport;
 import org.bookholder.script.model.Direction;
 import org.bookholder.script.model.Script;
@@ -18,6 +17,8 @@ import org.bookholder.script.model.ScriptWord;
 import org.bookholder.session.Remarks;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
+import org.bookholder.wording.BreakText;
+import org.bookholder.wording.Cautions;
 
 /**
  * The state as JSON, in parts that the page replaces one by one. Times are seconds of the session's audio, or whole
@@ -121,7 +122,7 @@ final class StateJson {
                         .put("reason", a.reason().name())
                         .put("urgency", a.urgency().name())
                         .put("left", minutes(a.left()))
-                        .put("text", a.text()));
+                        .put("text", BreakText.of(a)));
         return node;
     }
 

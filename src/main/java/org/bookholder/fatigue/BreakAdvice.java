@@ -8,9 +8,9 @@ import java.time.Duration;
  * @param reason what is measured
  * @param urgency how near the limit is
  * @param left time to the limit; negative past it; zero for evidence
- * @param text one calm sentence with the figures behind it
+ * @param figures the figures behind it
  */
-public record BreakAdvice(Reason reason, Urgency urgency, Duration left, String text) {
+public record BreakAdvice(Reason reason, Urgency urgency, Duration left, AdviceFigures figures) {
     /** What is measured. */
     public enum Reason {
         /** Continuous reading since the last real break: voice rest. */

@@ -1,7 +1,6 @@
 package org.bookholder.fatigue;
 
 import java.time.Duration;
-import java.util.Locale;
 import org.bookholder.fatigue.BreakAdvice.Reason;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.timing.StreamTime;
@@ -25,17 +24,23 @@ final class Evidence {
 
     static BreakAdvice advice(Stumbling stumbling, StreamTime now) {
         if (!stumbling.comparable(now)) {
-            return new BreakAdvice(
-                    Reason.STUMBLING, Urgency.NONE, Duration.ZERO, "Too little has been read to tell of stumbling.");
+            return advice(Urgency.NONE, new AdviceFigures.TooLittle());
         }
         StumbleTally recent = stumbling.recent(now);
         StumbleTally first = stumbling.baseline();
         Urgency fluffs = fluffs(recent, first);
         Urgency pace = pace(recent, first);
         if (fluffs.compareTo(pace) >= 0) {
-            return new BreakAdvice(Reason.STUMBLING, fluffs, Duration.ZERO, fluffText(stumbling, now, fluffs));
+            return advice(fluffs, new AdviceFigures.Fluffs(stumbling.recentRate(now), stumbling.baselineRate()));
         }
-        return new BreakAdvice(Reason.STUMBLING, pace, Duration.ZERO, paceText(recent, first));
+        return advice(
+                pace,
+                new AdviceFigures.Pace(
+                        recent.spoken().perMinute(), first.spoken().perMinute()));
+    }
+
+    private static BreakAdvice advice(Urgency urgency, AdviceFigures figures) {
+        return new BreakAdvice(Reason.STUMBLING, urgency, Duration.ZERO, figures);
     }
 
     private static Urgency fluffs(StumbleTally recent, StumbleTally first) {
@@ -64,25 +69,5 @@ final class Evidence {
             return Urgency.NONE;
         }
         return drift >= MUCH_DRIFT ? Urgency.DUE : Urgency.COMING;
-    }
-
-    private static String fluffText(Stumbling stumbling, StreamTime now, Urgency urgency) {
-        return String.format(
-                Locale.ROOT,
-                urgency == Urgency.NONE
-                        ? "%.1f fluffs in 100 words over the last ten minutes, %.1f in the first twenty."
-                        : "Stumbling more: %.1f fluffs in 100 words over the last ten minutes, %.1f in the first "
-                                + "twenty; a break may help.",
-                stumbling.recentRate(now),
-                stumbling.baselineRate());
-    }
-
-    private static String paceText(StumbleTally recent, StumbleTally first) {
-        return String.format(
-                Locale.ROOT,
-                "The pace has drifted from %.0f words a minute in the first twenty minutes to %.0f in the last ten; a "
-                        + "break may help.",
-                first.spoken().perMinute(),
-                recent.spoken().perMinute());
     }
 }

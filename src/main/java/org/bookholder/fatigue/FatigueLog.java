@@ -46,10 +46,10 @@ public final class FatigueLog {
     public FatigueReport report(StreamTime now) {
         FatigueClocks c = clocks.upToNow(limits);
         List<BreakAdvice> advice = Stream.of(
-                        advice(Reason.VOICE, limits.voice(), c.readingSinceBreak(), ClockText.voice(c, limits)),
-                        advice(Reason.SCREEN, limits.screen(), c.sinceBreak(), ClockText.screen(c, limits)),
-                        advice(Reason.READING, limits.reading(), c.reading(), ClockText.reading(c, limits)),
-                        advice(Reason.ON_CAMERA, limits.onCamera(), c.onCamera(), ClockText.onCamera(c, limits)),
+                        advice(Reason.VOICE, limits.voice(), c.readingSinceBreak(), c.rested()),
+                        advice(Reason.SCREEN, limits.screen(), c.sinceBreak(), c.rested()),
+                        advice(Reason.READING, limits.reading(), c.reading(), c.rested()),
+                        advice(Reason.ON_CAMERA, limits.onCamera(), c.onCamera(), c.rested()),
                         Evidence.advice(stumbling, now))
                 .sorted(Comparator.comparing(BreakAdvice::urgency).reversed())
                 .toList();
@@ -68,8 +68,12 @@ public final class FatigueLog {
         return stumbling.minutes().size();
     }
 
-    private static BreakAdvice advice(Reason reason, Limit limit, Duration elapsed, String text) {
-        return new BreakAdvice(reason, limit.urgency(elapsed), limit.due().minus(elapsed), text);
+    private static BreakAdvice advice(Reason reason, Limit limit, Duration elapsed, boolean rested) {
+        return new BreakAdvice(
+                reason,
+                limit.urgency(elapsed),
+                limit.due().minus(elapsed),
+                new AdviceFigures.Clock(elapsed, limit, rested));
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.Locale;
 import org.bookholder.fatigue.BreakAdvice;
 import org.bookholder.fatigue.FatigueReport;
+import org.bookholder.wording.BreakText;
 
 /** The fatigue part of the JSON notes. */
 final class FatigueJson {
@@ -26,7 +27,7 @@ final class FatigueJson {
             one.put("reason", lower(entry.reason()));
             one.put("urgency", lower(entry.urgency()));
             put(one, "left", entry.left());
-            one.put("text", entry.text());
+            one.put("text", BreakText.of(entry));
         }
         return node;
     }

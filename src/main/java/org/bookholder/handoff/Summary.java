@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.bookholder.fatigue.BreakAdvice;
-import org.bookholder.fatigue.Cautions;
 import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.BreakText;
+import org.bookholder.wording.Cautions;
 import org.bookholder.wording.TroubleText;
 
 /** How a reading went, in lines of text. */
@@ -88,7 +89,7 @@ final class Summary {
                 .toList();
         if (!due.isEmpty()) {
             text.add("");
-            due.forEach(advice -> text.add(advice.text()));
+            due.forEach(advice -> text.add(BreakText.of(advice)));
             text.addAll(Cautions.lines());
         }
     }

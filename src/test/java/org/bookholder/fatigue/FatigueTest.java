@@ -86,14 +86,18 @@ final class FatigueTest {
     }
 
     @Test
-    void saysTheFiguresBehindAnAdvice() {
+    void givesTheClocksAndTheirLimits() {
         FatigueLog rested = rest(read(begin(), 10), Duration.ofMinutes(6));
-        assertThat(advice(read(rested, 34), Reason.VOICE, 0).text())
-                .isEqualTo("Reading for 34 min since the last break; voice rest is advised at 35 min.");
-        assertThat(advice(read(begin(), 41), Reason.VOICE, 0).text())
-                .isEqualTo("Reading for 41 min without a break; voice rest was advised at 35 min.");
-        assertThat(advice(read(begin(), 110), Reason.READING, 0).text())
-                .isEqualTo("1 h 50 min of reading in this session; reading from a script tires after 2 h to 3 h.");
+        FatigueLimits limits = FatigueLimits.defaults();
+        assertThat(advice(read(rested, 34), Reason.VOICE, 0).figures())
+                .isEqualTo(new AdviceFigures.Clock(Duration.ofMinutes(34), limits.voice(), true));
+        assertThat(advice(read(begin(), 41), Reason.SCREEN, 0).figures())
+                .isEqualTo(new AdviceFigures.Clock(Duration.ofMinutes(41), limits.screen(), false));
+        assertThat(advice(read(rested, 110), Reason.READING, 0).figures())
+                .isEqualTo(new AdviceFigures.Clock(Duration.ofMinutes(120), limits.reading(), true));
+        assertThat(advice(read(begin(), 5), Reason.ON_CAMERA, 0).figures())
+                .isEqualTo(new AdviceFigures.Clock(Duration.ofMinutes(5), limits.onCamera(), false));
+        assertThat(advice(read(begin(), 5), Reason.STUMBLING, 0).figures()).isEqualTo(new AdviceFigures.TooLittle());
     }
 
     @Test
@@ -148,9 +152,9 @@ final class FatigueTest {
         assertThat(log.report(s(now)).fluffs()).isCloseTo(1.2, within(0.1));
         BreakAdvice stumbling = advice(log, Reason.STUMBLING, now);
         assertThat(stumbling.urgency()).isEqualTo(Urgency.DUE);
-        assertThat(stumbling.text())
-                .isEqualTo("Stumbling more: 1.3 fluffs in 100 words over the last ten minutes, 0.2 in the first "
-                        + "twenty; a break may help.");
+        AdviceFigures.Fluffs figures = (AdviceFigures.Fluffs) stumbling.figures();
+        assertThat(figures.recent()).isCloseTo(1.25, within(0.05));
+        assertThat(figures.baseline()).isCloseTo(0.25, within(0.01));
     }
 
     @Test
@@ -165,7 +169,9 @@ final class FatigueTest {
     void aDriftingPaceIsSaidWithItsFigures() {
         BreakAdvice drift = advice(lines(lines(begin(), 0, 20, 500, 10), 20, 30, 500, 8), Reason.STUMBLING, 1799);
         assertThat(drift.urgency()).isEqualTo(Urgency.DUE);
-        assertThat(drift.text()).contains("from 120 words a minute", "to 150 in the last ten");
+        AdviceFigures.Pace figures = (AdviceFigures.Pace) drift.figures();
+        assertThat(figures.baseline()).isCloseTo(120, within(0.5));
+        assertThat(figures.recent()).isCloseTo(150, within(0.5));
     }
 
     @Test
@@ -185,11 +191,5 @@ final class FatigueTest {
         assertThatThrownBy(() -> Limit.ofMinutes(30, 20, 40))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("must rise");
-    }
-
-    @Test
-    void theCautionsSendPainToRestAndToAClinician() {
-        assertThat(String.join(" ", Cautions.lines()))
-                .contains("hurts", "hoarse", "clinician", "water", "not medical advice", "Local work rules");
     }
 }

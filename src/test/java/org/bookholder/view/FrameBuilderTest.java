@@ -146,7 +146,7 @@ final class FrameBuilderTest {
         assertThat(captions(shown(lesson.trouble(gone))))
                 .contains("No sound comes in (the microphone is gone); move the text by hand.");
         assertThat(captions(shown(lesson.held(true).urgency(Urgency.DUE))))
-                .anyMatch(text -> text.contains("voice rest is advised"));
+                .anyMatch(text -> text.contains("voice rest was advised"));
         assertThat(captions(shown(lesson.urgency(Urgency.DUE)))).noneMatch(text -> text.contains("voice rest"));
     }
 

@@ -5,8 +5,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.fatigue.AdviceFigures;
 import org.bookholder.fatigue.BreakAdvice;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
+import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.fatigue.FatigueReport;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Deviation;
@@ -155,7 +157,8 @@ public record SampleState(
                 BreakAdvice.Reason.VOICE,
                 urgency,
                 urgency == Urgency.DUE ? Duration.ZERO : left,
-                "Reading for 41 min since the last break; voice rest is advised at 35.");
+                new AdviceFigures.Clock(
+                        Duration.ofMinutes(41), FatigueLimits.defaults().voice(), true));
         FatigueReport fatigue = new FatigueReport(
                 Duration.ofMinutes(41),
                 Duration.ofMinutes(50),

@@ -4,6 +4,7 @@ import org.bookholder.fatigue.BreakAdvice;
 import org.bookholder.fatigue.BreakAdvice.Reason;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.fatigue.FatigueReport;
+import org.bookholder.wording.BreakText;
 
 /**
  * The reading window's notice about the next break: a few words and a small disc that fills. It changes only at the end
@@ -33,7 +34,7 @@ public record BreakNotice(Urgency urgency, String text, String sentence, int lin
             return new BreakNotice(Urgency.NONE, "", "", currentLine);
         }
         BreakAdvice first = report.advice().get(0);
-        return new BreakNotice(first.urgency(), words(first), first.text(), currentLine);
+        return new BreakNotice(first.urgency(), words(first), BreakText.of(first), currentLine);
     }
 
     private static String words(BreakAdvice advice) {

@@ -1,8 +1,8 @@
-package org.bookholder.fatigue;
+package org.bookholder.wording;
 
 import java.util.List;
 
-/** What is always said with advice on breaks. */
+/** Sentences that always accompany advice on breaks. */
 public final class Cautions {
     private static final List<String> LINES = List.of(
             "If your throat hurts or your voice turns hoarse, stop and rest it; if that lasts, see a clinician.",
