@@ -36,7 +36,8 @@ final class ProgressBar implements AutoCloseable {
         shown = now;
         String text = text(progress);
         width = Math.max(width, text.length());
-        out.print("\r" + text);
+        out.write('\r');
+        out.print(text);
         out.flush();
     }
 
@@ -44,7 +45,9 @@ final class ProgressBar implements AutoCloseable {
     @Override
     public void close() {
         if (console) {
-            out.print("\r" + " ".repeat(width) + "\r");
+            out.write('\r');
+            out.print(" ".repeat(width));
+            out.write('\r');
             out.flush();
         }
     }

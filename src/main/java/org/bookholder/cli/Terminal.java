@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 
 /**
@@ -20,6 +21,9 @@ import java.util.List;
  * @param charset character set of all three
  */
 record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charset) {
+    /** More than anyone types between two looks; another program may write without end. */
+    static final int MOST_BYTES = 4_096;
+
     /**
      * The process's own terminal: in a console's character set, or UTF-8 if the output goes to a file or another
      * program.
@@ -29,7 +33,20 @@ record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charse
         String console = System.getProperty("sun.stdout.encoding", "");
         Charset charset = console.isEmpty() ? StandardCharsets.UTF_8 : Charset.forName(console);
         return new Terminal(
-                stream(FileDescriptor.out, charset), stream(FileDescriptor.err, charset), System.in, charset);
+                stream(FileDescriptor.out, charset), stream(FileDescriptor.err, charset), input(), charset);
+    }
+
+    /**
+     * The standard input; an empty one if it was closed when the process began. Then the first file that the Java virtual
+     * machine opened has its place, a large one of its own. Can be told on Linux only; the launcher sees to the other systems.
+     */
+    private static InputStream input() {
+        try {
+            boolean closed = Path.of("/proc/self/fd/0").toRealPath().startsWith(Path.of(System.getProperty("java.home")).toRealPath());
+            return closed ? InputStream.nullInputStream() : System.in;
+        } catch (IOException notAFile) {
+            return System.in;
+        }
     }
 
     /** Whether a person is watching: the Java platform sets this property only if messages go to a console. */
@@ -37,11 +54,11 @@ record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charse
         return !System.getProperty("sun.stderr.encoding", "").isEmpty();
     }
 
-    /** Whether a line was entered since the last call; never blocks. */
+    /** Whether a line was entered since the last call; never blocks, and reads at most {@value #MOST_BYTES} bytes. */
     boolean entered() {
         try {
             boolean entered = false;
-            while (in.available() > 0) {
+            for (int left = Math.min(in.available(), MOST_BYTES); left > 0; left--) {
                 entered |= in.read() == '\n';
             }
             return entered;
