@@ -1,5 +1,6 @@
 package org.bookholder.cli;
 
+import java.nio.file.InvalidPathException;
 import java.util.Objects;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
@@ -56,7 +57,16 @@ public final class Main implements Runnable {
 
     /** Runs the program and ends the process. */
     public static void main(String[] args) {
-        System.exit(run(Machine.environment(), Terminal.ofProcess(), args));
+        System.exit(run(Terminal.ofProcess(), args));
+    }
+
+    private static int run(Terminal terminal, String... args) {
+        try {
+            FileNames.check(args);
+            return run(Machine.environment(), terminal, args);
+        } catch (ProblemException e) {
+            return failed(terminal, e);
+        }
     }
 
     /** Runs the program; returns its exit status. */
@@ -102,6 +112,9 @@ public final class Main implements Runnable {
     }
 
     private static int failed(Terminal terminal, Exception failure) {
+        if (failure instanceof InvalidPathException unnamed) {
+            return failed(terminal, FileNames.problem(unnamed.getInput(), unnamed));
+        }
         if (failure instanceof ProblemException problem) {
             terminal.err().println("bookholder: " + problem.getMessage());
             return NOT_OUR_FAULT;

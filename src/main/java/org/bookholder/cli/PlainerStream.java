@@ -23,8 +23,8 @@ final class PlainerStream extends PrintStream {
      * Control characters but tab and line feed, a carriage return that would go back in its row, line and paragraph separators, and
      * the characters that set the direction of text (Unicode's property Bidi_Control).
      */
-    private static final Pattern COMMANDS = Pattern.compile("[\\p{Cc}&&[^\\t\\n\\r]]|\\r(?!\\n)"
-            + "|[\\u061c\\u200e\\u200f\\u2028-\\u202e\\u2066-\\u2069]");
+    private static final Pattern COMMANDS = Pattern.compile(
+            "[\\p{Cc}&&[^\\t\\n\\r]]|\\r(?!\\n)" + "|[\\u061c\\u200e\\u200f\\u2028-\\u202e\\u2066-\\u2069]");
 
     private final CharsetEncoder encoder;
 
@@ -40,8 +40,9 @@ final class PlainerStream extends PrintStream {
     }
 
     private static String harmless(String text) {
-        return COMMANDS.matcher(text).replaceAll(found -> String.format(
-                Locale.ROOT, "\\\\u%04x", (int) found.group().charAt(0)));
+        return COMMANDS.matcher(text)
+                .replaceAll(found -> String.format(
+                        Locale.ROOT, "\\\\u%04x", (int) found.group().charAt(0)));
     }
 
     private String plainer(String text) {

@@ -32,8 +32,7 @@ record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charse
         // The Java platform sets this only if the output is a console.
         String console = System.getProperty("sun.stdout.encoding", "");
         Charset charset = console.isEmpty() ? StandardCharsets.UTF_8 : Charset.forName(console);
-        return new Terminal(
-                stream(FileDescriptor.out, charset), stream(FileDescriptor.err, charset), input(), charset);
+        return new Terminal(stream(FileDescriptor.out, charset), stream(FileDescriptor.err, charset), input(), charset);
     }
 
     /**
@@ -42,7 +41,9 @@ record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charse
      */
     private static InputStream input() {
         try {
-            boolean closed = Path.of("/proc/self/fd/0").toRealPath().startsWith(Path.of(System.getProperty("java.home")).toRealPath());
+            boolean closed = Path.of("/proc/self/fd/0")
+                    .toRealPath()
+                    .startsWith(Path.of(System.getProperty("java.home")).toRealPath());
             return closed ? InputStream.nullInputStream() : System.in;
         } catch (IOException notAFile) {
             return System.in;

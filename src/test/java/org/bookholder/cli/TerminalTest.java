@@ -17,8 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 final class TerminalTest {
     private static final String COMMANDS = "\u001b]0;x\u0007\u009b31m\u202e\u2066\u200f\u2028\u007f";
-    private static final String ESCAPED =
-            "\\u001b]0;x\\u0007\\u009b31m\\u202e\\u2066\\u200f\\u2028\\u007f";
+    private static final String ESCAPED = "\\u001b]0;x\\u0007\\u009b31m\\u202e\\u2066\\u200f\\u2028\\u007f";
 
     @TempDir
     private Path folder;
@@ -74,7 +73,8 @@ final class TerminalTest {
     @Test
     void textCannotCommandTheTerminalOrReorderItsRows() {
         assertThat(printed("a\tb\r\nc " + COMMANDS + "\rd\n")).isEqualTo("a\tb\r\nc " + ESCAPED + "\\u000dd\n");
-        assertThat(printed("\u05e9\u05dc\u05d5\u05dd \u4f60\u597d \u00e9")).isEqualTo("\u05e9\u05dc\u05d5\u05dd \u4f60\u597d \u00e9");
+        assertThat(printed("\u05e9\u05dc\u05d5\u05dd \u4f60\u597d \u00e9"))
+                .isEqualTo("\u05e9\u05dc\u05d5\u05dd \u4f60\u597d \u00e9");
     }
 
     @Test
@@ -98,8 +98,10 @@ final class TerminalTest {
                     Main.class,
                     arguments.toArray(String[]::new))) {
                 List<String> lines = child.untilItEnds();
-                assertThat(lines).as("%s", arguments).hasSizeGreaterThan(1).noneMatch(l -> l.matches(
-                        ".*[\\p{Cc}\\u200e\\u200f\\u2028-\\u202e\\u2066-\\u2069].*"));
+                assertThat(lines)
+                        .as("%s", arguments)
+                        .hasSizeGreaterThan(1)
+                        .noneMatch(l -> l.matches(".*[\\p{Cc}\\u200e\\u200f\\u2028-\\u202e\\u2066-\\u2069].*"));
             }
         }
     }

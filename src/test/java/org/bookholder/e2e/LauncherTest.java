@@ -31,8 +31,10 @@ final class LauncherTest {
     @Test
     void javaIsNeverGivenAClosedStream() throws IOException, InterruptedException {
         // Said in a file, because the output itself is closed.
-        script("java/bin/java", "#!/bin/sh\n[ \"$1\" = -version ] && exit\n"
-                + "for fd in 0 1 2; do [ -e /dev/fd/$fd ] && echo open || echo closed; done >\"$TOLD\" 2>/dev/null\n");
+        script(
+                "java/bin/java",
+                "#!/bin/sh\n[ \"$1\" = -version ] && exit\n"
+                        + "for fd in 0 1 2; do [ -e /dev/fd/$fd ] && echo open || echo closed; done >\"$TOLD\" 2>/dev/null\n");
 
         for (String closed : new String[] {"<&-", ">&-", "2>&-", "<&- >&- 2>&-"}) {
             run("\"$0\" " + closed);
@@ -40,8 +42,19 @@ final class LauncherTest {
         }
     }
 
+    @Test
+    void javaIsGivenALocaleInWhichAccentsCanBeWritten() throws IOException, InterruptedException {
+        script("java/bin/java", "#!/bin/sh\n[ \"$1\" = -version ] && exit\nlocale charmap >\"$TOLD\"\n");
+
+        for (String locale : new String[] {"LC_ALL=C", "LC_ALL=POSIX", "LANG=xx_YY.UTF-8", "LC_CTYPE=C", "LANG="}) {
+            run("unset LC_ALL LC_CTYPE LANG; export " + locale + "; \"$0\"");
+            assertThat(Files.readAllLines(told)).as(locale).containsExactly("UTF-8");
+        }
+    }
+
     private void run(String command) throws IOException, InterruptedException {
-        ProcessBuilder shell = new ProcessBuilder("sh", "-c", command, folder.resolve("bin/bookholder").toString());
+        ProcessBuilder shell = new ProcessBuilder(
+                "sh", "-c", command, folder.resolve("bin/bookholder").toString());
         shell.environment().put("JAVA_HOME", folder.resolve("java").toString());
         shell.environment().put("TOLD", told.toString());
         Process process = shell.redirectErrorStream(true).start();
