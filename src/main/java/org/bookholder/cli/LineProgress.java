@@ -7,6 +7,7 @@ import java.util.Map;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Labels;
 import org.bookholder.wording.Pickups;
 
 /** Prints each line's outcome, with what was said instead, as soon as it is known and again when it changes. */
@@ -38,7 +39,7 @@ final class LineProgress {
     }
 
     private void print(SessionState state, LineNotes notes) {
-        String outcome = notes.outcome().label();
+        String outcome = Labels.of(notes.outcome());
         String said = Pickups.of(state, notes).said();
         if (!(outcome + said).equals(printed.put(notes.line(), outcome + said))) {
             out.printf(Locale.ROOT, "%4d  %-10s  %s%n", notes.line(), outcome, words(state, notes.line()));

@@ -9,6 +9,7 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionSummary;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.wording.Labels;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -58,7 +59,7 @@ final class SessionsCommand implements Callable<Integer> {
                 Locale.ROOT,
                 "%-16s  %-10s  %2d %s  %3d:%02d  %s  %s",
                 began,
-                session.standing().label(),
+                Labels.of(session.standing()),
                 session.takes(),
                 session.takes() == 1 ? "take " : "takes",
                 seconds / 60,

@@ -9,6 +9,7 @@ import org.bookholder.pace.PaceOfLine;
 import org.bookholder.pace.PaceRules;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Labels;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
 
@@ -22,7 +23,7 @@ final class LineJson {
         Pickup pickup = Pickups.of(state, notes);
         ObjectNode node = NODES.objectNode();
         node.put("line", notes.line());
-        node.put("outcome", notes.outcome().label());
+        node.put("outcome", Labels.of(notes.outcome()));
         node.put("reached", notes.reached());
         node.put("pickup", notes.pickup());
         node.put("marked", notes.marked());
@@ -43,7 +44,7 @@ final class LineJson {
         notes.decision()
                 .ifPresent(d -> node.putObject("decision")
                         .put("choice", d.choice().name())
-                        .put("label", d.choice().label())
+                        .put("label", Labels.of(d.choice()))
                         .put("take", d.take())
                         .put("ordinal", d.ordinal()));
         return node;
@@ -57,7 +58,7 @@ final class LineJson {
         node.put("ordinal", attempt.ordinal());
         node.put("start", JsonFigures.seconds(attempt.start()));
         node.put("end", JsonFigures.seconds(attempt.end()));
-        node.put("outcome", attempt.outcome().label());
+        node.put("outcome", Labels.of(attempt.outcome()));
         JsonFigures.put(node, "pace", pace.wordsPerMinute(), 0);
         ArrayNode words = node.putArray("words");
         for (Deviation deviation : attempt.deviations()) {
@@ -65,7 +66,7 @@ final class LineJson {
                     .put("word", deviation.word())
                     .put("written", deviation.written())
                     .put("said", deviation.said())
-                    .put("kind", deviation.kind().label())
+                    .put("kind", Labels.of(deviation.kind()))
                     .put("certainty", Math.round(100 * deviation.certainty()) / 100.0);
         }
         return node;

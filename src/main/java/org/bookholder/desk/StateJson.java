@@ -19,6 +19,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
 import org.bookholder.wording.BreakText;
 import org.bookholder.wording.Cautions;
+import org.bookholder.wording.Labels;
 
 /**
  * The state as JSON, in parts that the page replaces one by one. Times are seconds of the session's audio, or whole
@@ -89,7 +90,7 @@ final class StateJson {
         JsonFigures.put(node, "figure", state.measures().pace().figure(), 0);
         JsonFigures.put(node, "lesson", state.measures().pace().lesson(), 0);
         JsonFigures.put(node, "articulation", state.measures().pace().articulation(), 0);
-        node.put("band", state.measures().pace().band().label());
+        node.put("band", Labels.of(state.measures().pace().band()));
         node.put("projected", Math.round(state.measures().pace().projected().seconds()));
         node.put("left", Math.round(state.measures().pace().left().seconds()));
         return node;
@@ -172,7 +173,7 @@ final class StateJson {
                         .put("at", JsonFigures.seconds(n.at()))
                         .put("line", n.line())
                         .put("text", n.text())
-                        .put("by", n.by().label())
+                        .put("by", Labels.of(n.by()))
                         .put("pickup", n.pickup()));
         return notes;
     }

@@ -19,6 +19,7 @@ import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
+import org.bookholder.wording.Labels;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
 
@@ -81,7 +82,7 @@ public final class NotesJsonExporter implements Exporter {
         ObjectNode node = JSON.objectNode();
         node.put("line", notes.line());
         node.put("text", line.text());
-        node.put("outcome", notes.outcome().label());
+        node.put("outcome", Labels.of(notes.outcome()));
         node.put("reached", notes.reached());
         node.put("pickup", notes.pickup());
         ArrayNode attempts = node.putArray("attempts");
@@ -110,7 +111,7 @@ public final class NotesJsonExporter implements Exporter {
         }
         Decision made = notes.decision().get();
         return JSON.objectNode()
-                .put("choice", made.choice().label())
+                .put("choice", Labels.of(made.choice()))
                 .put("take", made.take())
                 .put("attempt", made.ordinal());
     }
@@ -138,7 +139,7 @@ public final class NotesJsonExporter implements Exporter {
         ObjectNode node = JSON.objectNode();
         node.put("word", deviation.written());
         node.put("said", deviation.said());
-        node.put("kind", deviation.kind().label());
+        node.put("kind", Labels.of(deviation.kind()));
         node.put("place", deviation.word());
         node.set("certainty", JsonNumbers.number(deviation.certainty()));
         return node;

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Labels;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickup.Place;
 import org.bookholder.wording.Pickups;
@@ -68,7 +69,7 @@ public final class PickupListExporter implements Exporter {
         Optional<Place> where = pickup.where();
         text.add(row(
                 Integer.toString(pickup.line()),
-                pickup.outcome().label(),
+                Labels.of(pickup.outcome()),
                 pickup.firstWords(),
                 Integer.toString(pickup.attempts()),
                 where.map(place -> Integer.toString(place.take())).orElse(""),

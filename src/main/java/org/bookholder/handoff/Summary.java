@@ -11,6 +11,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.wording.BreakText;
 import org.bookholder.wording.Cautions;
+import org.bookholder.wording.Labels;
 import org.bookholder.wording.TroubleText;
 
 /** How a reading went, in lines of text. */
@@ -57,7 +58,7 @@ final class Summary {
                     .filter(notes -> notes.outcome() == outcome)
                     .count();
             if (count > 0) {
-                text.append(", ").append(count).append(' ').append(outcome.label());
+                text.append(", ").append(count).append(' ').append(Labels.of(outcome));
             }
         }
         long beyond =

@@ -27,25 +27,14 @@ public record SessionSummary(
     /** How a session was left. */
     public enum Standing {
         /** Its last take was cut, and it was closed. */
-        FINISHED("finished"),
+        FINISHED,
         /** It ended in the middle of a take, or was not closed: the program was killed, or the power failed. */
-        BROKEN_OFF("broken off"),
+        BROKEN_OFF,
         /** Nothing was kept in it: the program was ended while it began. */
-        EMPTY("empty"),
+        EMPTY,
         /** It is open now. */
-        OPEN("open"),
+        OPEN,
         /** It cannot be read. */
-        UNREADABLE("unreadable");
-
-        private final String label;
-
-        Standing(String label) {
-            this.label = label;
-        }
-
-        /** The word shown in lists. */
-        public String label() {
-            return label;
-        }
+        UNREADABLE
     }
 }

@@ -3,30 +3,19 @@ package org.bookholder.pace;
 /** How the live pace compares with the target. */
 public enum PaceBand {
     /** Too little read to tell. */
-    UNKNOWN("unknown"),
+    UNKNOWN,
     /** Slower than the target by more than the tolerance. */
-    SLOW("slow"),
+    SLOW,
     /** Within the tolerance of the target. */
-    ON_PACE("on pace"),
+    ON_PACE,
     /** Faster than the target by more than the tolerance. */
-    FAST("fast");
+    FAST;
 
     /**
      * Hysteresis: a band is left only when the pace has returned by this fraction of the tolerance, so that the cue
      * does not flicker.
      */
     private static final double COME_BACK = 0.3;
-
-    private final String label;
-
-    PaceBand(String label) {
-        this.label = label;
-    }
-
-    /** The word for it on screen and in every file. */
-    public String label() {
-        return label;
-    }
 
     /**
      * The next band after this one.

@@ -14,24 +14,13 @@ public record Decision(Choice choice, int take, int ordinal, StreamTime at) {
     /** What can be decided about a line. */
     public enum Choice {
         /** The line should be read again. */
-        RECORD_AGAIN("record again"),
+        RECORD_AGAIN,
         /** The attempt is used as it is. */
-        KEEP("keep"),
+        KEEP,
         /** The attempt is used, and the editor fixes it. */
-        FIX_IN_EDIT("fix in the edit"),
+        FIX_IN_EDIT,
         /** The attempt was read correctly; the recogniser was wrong. */
-        NOT_A_FAULT("not a fault");
-
-        private final String label;
-
-        Choice(String label) {
-            this.label = label;
-        }
-
-        /** The words for it on screen and in every file. */
-        public String label() {
-            return label;
-        }
+        NOT_A_FAULT
     }
 
     /** Whether the line need not be recorded again. */

@@ -13,22 +13,11 @@ public record Spoil(StreamTime start, StreamTime end, Kind kind) {
     /** What can spoil sound. */
     public enum Kind {
         /** Clipped at full scale. */
-        CLIPPED("sound clipped"),
+        CLIPPED,
         /** The voice is hardly louder than the room. */
-        NOISY("sound too noisy"),
+        NOISY,
         /** A piece is missing. */
-        DROPOUT("sound dropped out");
-
-        private final String label;
-
-        Kind(String label) {
-            this.label = label;
-        }
-
-        /** The words used on screen and in every file. */
-        public String label() {
-            return label;
-        }
+        DROPOUT
     }
 
     /** How much of it lies between two times. */

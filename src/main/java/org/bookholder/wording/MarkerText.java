@@ -33,11 +33,11 @@ public final class MarkerText {
         // A clean line without a mark is on the list because someone decided to record a better one.
         boolean better =
                 told.said().isEmpty() && !line.marked() && told.decision().isPresent();
-        return text(head + (better ? told.decision().get().label() : outcome(told)), told);
+        return text(head + (better ? Labels.of(told.decision().get()) : outcome(told)), told);
     }
 
     private static String decided(LineNotes line, Pickup told) {
-        String head = line.decision().orElseThrow().choice().label() + ", line " + line.line();
+        String head = Labels.of(line.decision().orElseThrow().choice()) + ", line " + line.line();
         return text(told.said().isEmpty() ? head : head + ", " + outcome(told), told);
     }
 
@@ -46,7 +46,7 @@ public final class MarkerText {
     }
 
     private static String outcome(Pickup told) {
-        return told.outcome().label() + (told.said().isEmpty() ? "" : ": " + told.said());
+        return Labels.of(told.outcome()) + (told.said().isEmpty() ? "" : ": " + told.said());
     }
 
     private static String text(String head, Pickup told) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.bookholder.bench.Findings.LineFound;
 import org.bookholder.bench.Truth.LineTruth;
+import org.bookholder.wording.Labels;
 
 /** Says line by line where what was found departs from what happened, for people who look for the reason. */
 final class Details {
@@ -14,8 +15,8 @@ final class Details {
                 reading.script().lines().skip(4).filter(line -> !line.isEmpty()).toList();
         return reading.truth().lines().stream()
                 .filter(line -> differs(reading.truth(), line, found.lines().get(line.line() - 1)))
-                .map(line -> "  line " + line.line() + " is " + line.outcome().label()
-                        + line.deviation().map(k -> " (" + k.label() + ")").orElse("") + " in "
+                .map(line -> "  line " + line.line() + " is " + Labels.of(line.outcome())
+                        + line.deviation().map(k -> " (" + Labels.of(k) + ")").orElse("") + " in "
                         + reading.truth().of(line.line()).size() + " attempts, found "
                         + found.lines().get(line.line() - 1) + ": " + written.get(line.line() - 1))
                 .collect(Collectors.joining("\n"));

@@ -27,6 +27,7 @@ import org.bookholder.speech.Ears;
 import org.bookholder.testing.ChildJvm;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.Labels;
 
 /**
  * The demo's reading, killed in another process and settled from what it left, beside the same reading that was cut in order
@@ -154,7 +155,7 @@ final class KilledReading {
     }
 
     private static String told(LineNotes notes) {
-        StringBuilder told = new StringBuilder(notes.outcome().label());
+        StringBuilder told = new StringBuilder(Labels.of(notes.outcome()));
         for (Attempt a : notes.attempts()) {
             told.append(String.format(
                     Locale.ROOT,

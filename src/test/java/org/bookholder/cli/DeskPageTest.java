@@ -55,6 +55,7 @@ import org.bookholder.testing.Browser;
 import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.GatedSource;
 import org.bookholder.testing.Needs;
+import org.bookholder.wording.Labels;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -286,7 +287,7 @@ final class DeskPageTest {
         for (int i = 0; i < shown.size(); i++) {
             LineNotes line = state.lines().all().get(i);
             Map<String, Object> page = shown.get(i);
-            assertThat(page.get("outcome")).isEqualTo(line.outcome().label());
+            assertThat(page.get("outcome")).isEqualTo(Labels.of(line.outcome()));
             assertThat(page.get("pickup")).isEqualTo(line.pickup());
             assertThat((List<Object>) page.get("attempts")).hasSameSizeAs(line.attempts());
         }

@@ -9,6 +9,7 @@ import org.bookholder.follow.model.Deviation;
 import org.bookholder.pace.PaceReading;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Labels;
 import org.bookholder.wording.TroubleText;
 
 /** Renders a session's state as text for golden files: the same state always gives the same text. */
@@ -60,7 +61,7 @@ public final class SessionDump {
                 out,
                 "line %d %s%s%s: %s",
                 line.line(),
-                line.outcome().label(),
+                Labels.of(line.outcome()),
                 line.reached() ? "" : " (not reached)",
                 line.pickup() ? " PICKUP" : "",
                 state.line(line.line()).text());
@@ -77,7 +78,7 @@ public final class SessionDump {
                 attempt.ordinal(),
                 seconds(attempt.start().seconds()),
                 seconds(attempt.end().seconds()),
-                attempt.outcome().label(),
+                Labels.of(attempt.outcome()),
                 best ? " best" : "",
                 attempt.deviations().stream().map(SessionDump::deviation).collect(Collectors.joining()));
     }
@@ -87,7 +88,7 @@ public final class SessionDump {
                 Locale.ROOT,
                 " [%d %s '%s' > '%s']",
                 deviation.word(),
-                deviation.kind().label(),
+                Labels.of(deviation.kind()),
                 deviation.written(),
                 deviation.said());
     }
@@ -112,7 +113,7 @@ public final class SessionDump {
                 pace.articulation(),
                 seconds(pace.projected().seconds()),
                 seconds(pace.left().seconds()),
-                pace.band().label());
+                Labels.of(pace.band()));
     }
 
     private static String advice(BreakAdvice advice) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import org.bookholder.handoff.pdf.PickupPdf;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Labels;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
 
@@ -27,7 +28,7 @@ public final class PickupSheet {
         return new PickupPdf.Entry(
                 Integer.toString(pickup.line()),
                 state.line(pickup.line()).text(),
-                pickup.outcome().label() + (pickup.said().isEmpty() ? "" : ": " + pickup.said()),
+                Labels.of(pickup.outcome()) + (pickup.said().isEmpty() ? "" : ": " + pickup.said()),
                 pickup.where()
                         .map(w ->
                                 "take " + w.take() + ", " + TIME.format(w.when().atZone(zone)))

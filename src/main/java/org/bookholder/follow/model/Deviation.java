@@ -14,21 +14,10 @@ public record Deviation(int word, String written, String said, Kind kind, double
     /** What can happen to a word. */
     public enum Kind {
         /** Another word was said. */
-        SWAPPED("swapped"),
+        SWAPPED,
         /** Nothing was said in its place. */
-        DROPPED("dropped"),
+        DROPPED,
         /** A word was said that is not in the script. */
-        ADDED("added");
-
-        private final String label;
-
-        Kind(String label) {
-            this.label = label;
-        }
-
-        /** The word used in every file. */
-        public String label() {
-            return label;
-        }
+        ADDED
     }
 }

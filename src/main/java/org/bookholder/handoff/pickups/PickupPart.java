@@ -17,6 +17,7 @@ import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.handoff.pdf.PickupPdf;
+import org.bookholder.wording.Labels;
 import org.bookholder.wording.Pickup;
 
 /** The lines to record again, as a table, as a page to print, and as JSON with its schema. */
@@ -85,7 +86,7 @@ public final class PickupPart implements HandOffPart {
         Pickup pickup = row.pickup();
         return List.of(
                 Integer.toString(pickup.line()),
-                pickup.outcome().label(),
+                Labels.of(pickup.outcome()),
                 row.text(),
                 pickup.said(),
                 Integer.toString(pickup.attempts()),
@@ -102,7 +103,7 @@ public final class PickupPart implements HandOffPart {
         return new PickupPdf.Entry(
                 Integer.toString(pickup.line()),
                 row.text(),
-                pickup.outcome().label() + (pickup.said().isEmpty() ? "" : ": " + pickup.said()),
+                Labels.of(pickup.outcome()) + (pickup.said().isEmpty() ? "" : ": " + pickup.said()),
                 where(row),
                 row.marks());
     }
@@ -143,7 +144,7 @@ public final class PickupPart implements HandOffPart {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("line", pickup.line());
         node.put("text", row.text());
-        node.put("outcome", pickup.outcome().label());
+        node.put("outcome", Labels.of(pickup.outcome()));
         node.put("said", pickup.said());
         node.put("attempts", pickup.attempts());
         pickup.where().ifPresent(where -> {
@@ -153,7 +154,7 @@ public final class PickupPart implements HandOffPart {
             row.time().map(LocalDateTime::toString).ifPresent(time -> place.put("time_of_day", time));
             row.place().ifPresent(p -> place.put("file", p.media().name()).put("timecode", p.timecode()));
         });
-        pickup.decision().ifPresent(choice -> node.put("decision", choice.label()));
+        pickup.decision().ifPresent(choice -> node.put("decision", Labels.of(choice)));
         ArrayNode notes = node.putArray("notes");
         pickup.written().forEach(notes::add);
         return node;

@@ -17,11 +17,11 @@ import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.handoff.timeline.MediaLocator;
-import org.bookholder.session.Decision;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.Labels;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
 
@@ -105,7 +105,7 @@ public final class TakeLogPart implements HandOffPart {
             attempt.deviations().stream().map(TakeLogPart::deviation).forEach(notes::add);
             if (line.telling().filter(attempt::equals).isPresent()) {
                 Pickup told = Pickups.of(state, line);
-                told.decision().map(Decision.Choice::label).ifPresent(notes::add);
+                told.decision().map(Labels::of).ifPresent(notes::add);
                 notes.addAll(told.written());
             }
             return row(
@@ -115,7 +115,7 @@ public final class TakeLogPart implements HandOffPart {
                     Integer.toString(attempt.ordinal()),
                     attempt.start(),
                     attempt.end(),
-                    attempt.outcome().label(),
+                    Labels.of(attempt.outcome()),
                     used.contains(attempt) ? "yes" : "no",
                     String.join("; ", notes));
         }
@@ -160,7 +160,7 @@ public final class TakeLogPart implements HandOffPart {
     }
 
     private static String deviation(Deviation deviation) {
-        return List.of(deviation.kind().label() + ":", deviation.written(), deviation.said()).stream()
+        return List.of(Labels.of(deviation.kind()) + ":", deviation.written(), deviation.said()).stream()
                 .filter(s -> !s.isEmpty())
                 .collect(Collectors.joining(" "));
     }

@@ -10,6 +10,7 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.sound.Spoil;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.Labels;
 
 /**
  * Marks a line as a pickup, as a person would, if the attempt that would be used is spoiled. A later clean attempt
@@ -29,7 +30,7 @@ public final class SpoiledLines {
     /** Notes an existing mark of this take; a person's mark is ignored. */
     public void given(SessionEvent.PickupMarked mark) {
         for (Spoil.Kind kind : Spoil.Kind.values()) {
-            if (kind.label().equals(mark.note())) {
+            if (Labels.of(kind).equals(mark.note())) {
                 marked.add(new Mark(mark.line(), mark.at(), kind));
             }
         }
@@ -42,7 +43,7 @@ public final class SpoiledLines {
             if (used(state, attempt)) {
                 for (Spoil.Kind kind : Spoil.Kind.values()) {
                     if (spoiled(attempt, kind) && marked.add(new Mark(attempt.line(), attempt.end(), kind))) {
-                        marks.add(new SessionEvent.PickupMarked(attempt.end(), attempt.line(), kind.label()));
+                        marks.add(new SessionEvent.PickupMarked(attempt.end(), attempt.line(), Labels.of(kind)));
                     }
                 }
             }

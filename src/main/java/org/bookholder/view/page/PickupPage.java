@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.SessionState;
+import org.bookholder.wording.Labels;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
 
@@ -40,7 +41,7 @@ final class PickupPage {
         return new ListPage.Entry(
                 Integer.toString(pickup.line()),
                 pickup.firstWords(),
-                marked ? "marked" : pickup.outcome().label(),
+                marked ? "marked" : Labels.of(pickup.outcome()),
                 note(pickup));
     }
 

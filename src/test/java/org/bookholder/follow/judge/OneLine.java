@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.testing.ReadAloud;
 import org.bookholder.testing.Scripts;
+import org.bookholder.wording.Labels;
 
 /** What becomes of one line that is read between two others. */
 public final class OneLine {
@@ -25,7 +26,7 @@ public final class OneLine {
         List<Attempt> attempts = read(line, read);
         assertThat(attempts).singleElement().matches(Attempt::complete);
         return attempts.get(0).deviations().stream()
-                .map(d -> d.written() + " " + d.kind().label())
+                .map(d -> d.written() + " " + Labels.of(d.kind()))
                 .toList();
     }
 
