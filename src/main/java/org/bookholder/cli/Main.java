@@ -84,6 +84,8 @@ public final class Main implements Runnable {
             new SoundCommand(here, terminal),
             new CheckCommand(here, terminal),
             new SessionsCommand(here, terminal),
+            new PackCommand(here, terminal),
+            new UnpackCommand(here, terminal),
             new TimeCommand(here, terminal),
             new CourseCommand(here, terminal),
             new PlanCommand(here, terminal),
