@@ -2,6 +2,7 @@ package org.bookholder.runtime;
 
 import java.util.Map;
 import java.util.Optional;
+import org.bookholder.runtime.record.JournalQueue;
 import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.session.Trouble;
 
@@ -10,13 +11,22 @@ final class FaultTroubles {
     private record Kinds(Trouble.Kind restarts, Trouble.Kind givenUp) {}
 
     private static final Map<String, Kinds> OF_ROLE = Map.of(
-            "script ear", new Kinds(Trouble.Kind.EAR_RESTARTS, Trouble.Kind.EAR_LOST),
-            "open ear", new Kinds(Trouble.Kind.CHECK_RESTARTS, Trouble.Kind.CHECK_LOST),
-            "desk", new Kinds(Trouble.Kind.DESK_RESTARTS, Trouble.Kind.DESK_LOST),
-            "window", new Kinds(Trouble.Kind.WINDOW_RESTARTS, Trouble.Kind.WINDOW_LOST),
-            "manuscript", new Kinds(Trouble.Kind.SCRIPT_NOT_WATCHED, Trouble.Kind.SCRIPT_NOT_WATCHED),
-            "sound watch", new Kinds(Trouble.Kind.SOUND_NOT_WATCHED, Trouble.Kind.SOUND_NOT_WATCHED),
-            "spoiled lines", new Kinds(Trouble.Kind.SOUND_NOT_WATCHED, Trouble.Kind.SOUND_NOT_WATCHED));
+            JournalQueue.ONE_NOTE,
+            new Kinds(Trouble.Kind.ONE_NOT_SAVED, Trouble.Kind.ONE_NOT_SAVED),
+            "script ear",
+            new Kinds(Trouble.Kind.EAR_RESTARTS, Trouble.Kind.EAR_LOST),
+            "open ear",
+            new Kinds(Trouble.Kind.CHECK_RESTARTS, Trouble.Kind.CHECK_LOST),
+            "desk",
+            new Kinds(Trouble.Kind.DESK_RESTARTS, Trouble.Kind.DESK_LOST),
+            "window",
+            new Kinds(Trouble.Kind.WINDOW_RESTARTS, Trouble.Kind.WINDOW_LOST),
+            "manuscript",
+            new Kinds(Trouble.Kind.SCRIPT_NOT_WATCHED, Trouble.Kind.SCRIPT_NOT_WATCHED),
+            "sound watch",
+            new Kinds(Trouble.Kind.SOUND_NOT_WATCHED, Trouble.Kind.SOUND_NOT_WATCHED),
+            "spoiled lines",
+            new Kinds(Trouble.Kind.SOUND_NOT_WATCHED, Trouble.Kind.SOUND_NOT_WATCHED));
 
     private FaultTroubles() {}
 

@@ -54,7 +54,7 @@ public final class Reading implements FaultListener, AutoCloseable {
     private Reading(ReadingPlan plan) {
         recorder = new SessionRecorder(journal, plan.before());
         log = plan.log();
-        journalStage = new JournalStage(journal, plan.journal(), plan.nanoTime(), sessionEnded);
+        journalStage = new JournalStage(journal, plan.journal(), plan.nanoTime(), sessionEnded, this);
     }
 
     /** Rolls the first take; the crew must report each fault of a stage to the reading. */

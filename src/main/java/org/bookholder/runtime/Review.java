@@ -47,7 +47,7 @@ public final class Review implements Stage, FaultListener, NoteCommand.Handler {
     public Review(Journal kept, SessionState before, LongSupplier nanoTime, FaultLog log) {
         this.log = log;
         ledger = new SessionRecorder(journal, before);
-        journalStage = new JournalStage(journal, kept, nanoTime, ended);
+        journalStage = new JournalStage(journal, kept, nanoTime, ended, this);
     }
 
     /** Gives the review's stages to a crew, which must report each fault of a stage to the review. */

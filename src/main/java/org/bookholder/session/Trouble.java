@@ -11,6 +11,8 @@ public record Trouble(Kind kind, String detail) {
     public enum Kind {
         /** Events cannot be written to the journal. */
         NOT_SAVED,
+        /** One event can never be written to the journal; the others are. */
+        ONE_NOT_SAVED,
         /** The script was saved during a take; the new text is used from the next hold on. */
         TEXT_WAITS,
         /** The saved text is not a valid script; the text before stays in use. */

@@ -17,6 +17,7 @@ public final class TroubleText {
         String detail = trouble.detail();
         return switch (trouble.kind()) {
             case NOT_SAVED -> "Notes are not being saved (" + detail + ").";
+            case ONE_NOT_SAVED -> "One note cannot be saved and is lost when the session ends; the others are saved.";
             case TEXT_WAITS -> "The new text is used from the next hold on.";
             case TEXT_UNUSABLE -> "The new text is not used: " + detail;
             case TEXT_NOT_KEPT -> "The session's folder still holds the old text: " + detail;

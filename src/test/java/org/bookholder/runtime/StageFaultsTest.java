@@ -16,6 +16,7 @@ import org.bookholder.runtime.stage.Stage;
 import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.Script;
+import org.bookholder.session.NoteCommand;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
@@ -166,6 +167,21 @@ final class StageFaultsTest {
         read();
         assertThat(told).containsExactly("A part of the program has failed (recording); the reading goes on.");
         assertThat(rig.log()).contains("stage 'recording': failed, is done without", "a planted fault");
+        assertIsReadToItsEnd();
+    }
+
+    @Test
+    void aNoteThatCanNeverBeWrittenCostsOnlyItself() {
+        rig.journal.unwritable(SessionEvent.PickupMarked.class::isInstance);
+        Reading reading = begin();
+        pass(FAULT);
+        reading.tell(new NoteCommand.MarkPickup(2, "a door"));
+        pass(VOICE.seconds() + 1 - FAULT);
+        assertThat(told)
+                .containsExactly("One note cannot be saved and is lost when the session ends; the others are saved.");
+        assertThat(rig.log()).contains("stage 'one note': failed, is done without", "can never be written");
+        assertThat(state().lines().notes(2).marks()).containsExactly("a door");
+        assertThat(reading.progress().unsaved()).startsWith("1 note, from 0:30 on, cannot be saved");
         assertIsReadToItsEnd();
     }
 

@@ -2,6 +2,7 @@ package org.bookholder.testing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.bookholder.journal.event.Journal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
@@ -12,6 +13,7 @@ public final class FakeJournal implements Journal {
     private int room = Integer.MAX_VALUE;
     private int batches;
     private boolean faulty;
+    private Predicate<SessionEvent> unwritable = event -> false;
     private Runnable onAppend = () -> {};
 
     /** From now on the disk takes {@code count} more events. */
@@ -22,6 +24,11 @@ public final class FakeJournal implements Journal {
     /** From now on each attempt to write ends in a fault of the program. */
     public void faulty() {
         faulty = true;
+    }
+
+    /** From now on such events can never be written. */
+    public void unwritable(Predicate<SessionEvent> events) {
+        unwritable = events;
     }
 
     /** Is called by whoever writes. */
@@ -39,6 +46,9 @@ public final class FakeJournal implements Journal {
         onAppend.run();
         if (faulty) {
             throw new IllegalStateException("a planted fault");
+        }
+        if (batch.stream().anyMatch(unwritable)) {
+            throw new IllegalArgumentException("a planted event that can never be written");
         }
         if (room < batch.size()) {
             throw new ProblemException("the disk is full", "journal.db", "make room");

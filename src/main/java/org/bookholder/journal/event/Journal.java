@@ -12,6 +12,7 @@ public interface Journal extends AutoCloseable {
      *
      * @throws ProblemException if they could not be written. Give them again, in the same order, when there is room: those
      *     that the failed attempt left on disk after all are then not added twice
+     * @throws IllegalArgumentException if one of them can never be written, whatever the disk does; none was added
      */
     void append(List<SessionEvent> events) throws ProblemException;
 

@@ -37,6 +37,11 @@ final class SqlProblems {
         };
     }
 
+    /** Whether it is not the disk that refuses, but one value that no disk could take. */
+    static boolean tooLarge(SQLException cause) {
+        return primary(cause) == SQLiteErrorCode.SQLITE_TOOBIG;
+    }
+
     private static ProblemException problem(String what, Path file, String remedy, SQLException cause) {
         return new ProblemException(what, file.toString(), remedy, cause);
     }

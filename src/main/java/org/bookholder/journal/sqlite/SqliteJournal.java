@@ -1,6 +1,7 @@
 package org.bookholder.journal.sqlite;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -125,6 +126,9 @@ public final class SqliteJournal implements Journal {
             write(events);
         } catch (SQLException e) {
             rollBack();
+            if (SqlProblems.tooLarge(e)) {
+                throw new IllegalArgumentException("each event must be small enough for the database", e);
+            }
             throw SqlProblems.of(file, e);
         } catch (ProblemException | RuntimeException e) {
             rollBack();
@@ -166,7 +170,7 @@ public final class SqliteJournal implements Journal {
     }
 
     private void write(List<SessionEvent> events) throws SQLException, ProblemException {
-        List<String> bodies = events.stream().map(EventCodec::encode).toList();
+        List<String> bodies = events.stream().map(SqliteJournal::body).toList();
         // The statement is prepared each time: the driver gives up a statement that has failed.
         try (Statement transaction = connection.createStatement();
                 PreparedStatement insert =
@@ -182,6 +186,11 @@ public final class SqliteJournal implements Journal {
             transaction.execute("COMMIT");
             last = OptionalLong.of(before + bodies.size());
         }
+    }
+
+    /** The event as SQLite will give it back: half a surrogate pair is no UTF-8 and becomes a question mark. */
+    private static String body(SessionEvent event) {
+        return new String(EventCodec.encode(event).getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
     }
 
     private long lastOnDisk(Statement statement) throws SQLException {

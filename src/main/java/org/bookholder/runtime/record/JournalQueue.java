@@ -9,27 +9,37 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import org.bookholder.journal.event.Journal;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.Latest;
+import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
 
 /**
  * The queue of events from the session to its journal, so that the session never waits for a disk. Nothing is dropped:
- * while the disk fails, the events stay in memory, in order. One thread adds and another writes; queries are allowed on
- * any thread.
+ * while the disk fails, the events stay in memory, in order. An event that can never be written is set aside, so that it
+ * does not block the others. One thread adds and another writes; queries are allowed on any thread.
  */
 public final class JournalQueue {
+    /** The role under which an event that can never be written is reported to a {@link FaultListener}. */
+    public static final String ONE_NOTE = "one note";
+
     /** A larger transaction would take long to repeat. */
     private static final int LARGEST_BATCH = 1000;
+
+    private static final Aside NOTHING_ASIDE = new Aside(0, StreamTime.ZERO);
 
     private final ConcurrentLinkedQueue<Entry> added = new ConcurrentLinkedQueue<>();
     private final AtomicLong entered = new AtomicLong();
     private final AtomicInteger waiters = new AtomicInteger();
-    private final Latest<Written> written = new Latest<>(new Written(0, "", StreamTime.ZERO));
+    private final Latest<Written> written = new Latest<>(new Written(0, NOTHING_ASIDE, "", StreamTime.ZERO));
 
     /** Confined to the writing thread. */
     private final Deque<Entry> waiting = new ArrayDeque<>();
+
+    /** Whether an event was set aside since the last reply; confined to the writing thread. */
+    private boolean asideUntold;
 
     /** An event, or a reply that waits until all events before it are written. */
     private sealed interface Entry {
@@ -41,11 +51,19 @@ public final class JournalQueue {
     /**
      * What has been written.
      *
-     * @param events number of events, from the first one added, that are forced to disk
+     * @param events number of events that are forced to disk
+     * @param aside the events that can never be written
      * @param failure why the next ones could not be written, for people; empty if nothing is wrong
      * @param from when the first of those happened
      */
-    private record Written(long events, String failure, StreamTime from) {}
+    private record Written(long events, Aside aside, String failure, StreamTime from) {}
+
+    /** Number of events that can never be written, and when the first of them happened. */
+    private record Aside(long events, StreamTime from) {
+        Aside plus(SessionEvent event) {
+            return new Aside(events + 1, events == 0 ? event.at() : from);
+        }
+    }
 
     /** Adds an event; returns its number, from 1. Never blocks. */
     public long add(SessionEvent event) {
@@ -69,7 +87,7 @@ public final class JournalQueue {
         return entered.get();
     }
 
-    /** Number of events, from the first, that are forced to disk. */
+    /** Number of events that are forced to disk. */
     public long written() {
         return written.get().events();
     }
@@ -82,21 +100,49 @@ public final class JournalQueue {
     /** What is not saved, and why, for people; empty if everything can be. */
     public String unsaved() {
         Written now = written.get();
-        return now.failure().isEmpty()
-                ? ""
-                : (entered.get() - now.events()) + " notes, from " + Clocks.minutes(now.from()) + " on, are not saved ("
-                        + now.failure() + ")";
+        Aside aside = now.aside();
+        List<String> parts = new ArrayList<>();
+        if (!now.failure().isEmpty()) {
+            long refused = entered.get() - now.events() - aside.events();
+            parts.add(notes(refused, now.from()) + (refused == 1 ? " is" : " are") + " not saved (" + now.failure()
+                    + ")");
+        }
+        if (aside.events() > 0) {
+            parts.add(notes(aside.events(), aside.from()) + " cannot be saved (a fault of the program)");
+        }
+        return String.join("; ", parts);
     }
 
-    /** Writes one batch of waiting entries; returns their number, 0 if there are none or the disk fails. */
-    int write(Journal journal) {
+    private static String notes(long count, StreamTime from) {
+        return count + (count == 1 ? " note" : " notes") + ", from " + Clocks.minutes(from) + " on,";
+    }
+
+    /**
+     * Writes one batch of waiting entries; returns their number, 0 if there are none or the disk fails.
+     *
+     * @param faults told of an event that can never be written, which is set aside
+     */
+    int write(Journal journal, FaultListener faults) {
         for (Entry next = added.poll(); next != null; next = added.poll()) {
             waiting.add(next);
         }
-        List<Entry> batch = waiting.stream().limit(LARGEST_BATCH).toList();
-        if (batch.isEmpty()) {
-            return 0;
+        int size = Math.min(waiting.size(), LARGEST_BATCH);
+        while (size > 0) {
+            try {
+                return write(journal, waiting.stream().limit(size).toList());
+            } catch (IllegalArgumentException e) {
+                if (size == 1) {
+                    setAside(e, faults);
+                    return 1;
+                }
+                // One of them can never be written: in smaller batches it is found, and the others are written.
+                size /= 2;
+            }
         }
+        return 0;
+    }
+
+    private int write(Journal journal, List<Entry> batch) {
         List<SessionEvent> events = events(batch);
         try {
             if (!events.isEmpty()) {
@@ -104,16 +150,38 @@ public final class JournalQueue {
             }
         } catch (ProblemException e) {
             String why = e.getMessage();
-            written.set(new Written(written(), why, events.get(0).at()));
+            written.set(new Written(
+                    written(), written.get().aside(), why, events.get(0).at()));
             answerUnsaved(why);
             return 0;
         }
         for (int i = 0; i < batch.size(); i++) {
             waiting.remove();
         }
-        written.set(new Written(written() + events.size(), "", StreamTime.ZERO));
-        replies(batch).forEach(Request.Reply::done);
+        written.set(new Written(written() + events.size(), written.get().aside(), "", StreamTime.ZERO));
+        answer(batch);
         return batch.size();
+    }
+
+    /** The first reply after an event that was set aside reports it. */
+    private void answer(List<Entry> batch) {
+        for (Request.Reply reply : replies(batch)) {
+            if (asideUntold) {
+                asideUntold = false;
+                reply.failed("Done, but a note of it cannot be saved: a fault of the program.");
+            } else {
+                reply.done();
+            }
+        }
+    }
+
+    private void setAside(IllegalArgumentException cause, FaultListener faults) {
+        if (waiting.remove() instanceof Entry.Event entry) {
+            Written before = written.get();
+            written.set(new Written(before.events(), before.aside().plus(entry.event()), "", StreamTime.ZERO));
+            asideUntold = true;
+            faults.failed(new StageFault(ONE_NOTE, StageFault.Consequence.GIVEN_UP, cause));
+        }
     }
 
     private void answerUnsaved(String why) {

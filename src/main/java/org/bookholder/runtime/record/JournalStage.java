@@ -4,6 +4,7 @@ import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.bookholder.journal.event.Journal;
 import org.bookholder.runtime.stage.Criticality;
+import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.Stage;
 
 /**
@@ -17,6 +18,7 @@ public final class JournalStage implements Stage {
     private final JournalQueue queue;
     private final Journal journal;
     private final LongSupplier nanoTime;
+    private final FaultListener faults;
     private final Supplier<Boolean> complete;
     private long failedAt;
 
@@ -25,12 +27,19 @@ public final class JournalStage implements Stage {
      *
      * @param nanoTime a monotonic clock in nanoseconds
      * @param complete whether no more events will be added
+     * @param faults told of each event that can never be written
      */
-    public JournalStage(JournalQueue queue, Journal journal, LongSupplier nanoTime, Supplier<Boolean> complete) {
+    public JournalStage(
+            JournalQueue queue,
+            Journal journal,
+            LongSupplier nanoTime,
+            Supplier<Boolean> complete,
+            FaultListener faults) {
         this.queue = queue;
         this.journal = journal;
         this.nanoTime = nanoTime;
         this.complete = complete;
+        this.faults = faults;
     }
 
     @Override
@@ -51,7 +60,7 @@ public final class JournalStage implements Stage {
         if (refused && !last && !queue.awaited() && nanoTime.getAsLong() - failedAt < RETRY_NANOS) {
             return 0;
         }
-        int done = queue.write(journal);
+        int done = queue.write(journal, faults);
         if (!queue.failure().isEmpty()) {
             failedAt = nanoTime.getAsLong();
         }
@@ -68,7 +77,7 @@ public final class JournalStage implements Stage {
     public void writeRest() {
         int done;
         do {
-            done = queue.write(journal);
+            done = queue.write(journal, faults);
         } while (done > 0);
     }
 }

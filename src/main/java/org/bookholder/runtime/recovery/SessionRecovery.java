@@ -17,6 +17,7 @@ import org.bookholder.runtime.record.JournalQueue;
 import org.bookholder.runtime.record.JournalStage;
 import org.bookholder.runtime.record.ReplayedSession;
 import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.OptionalWork;
 import org.bookholder.runtime.take.FollowEntries;
 import org.bookholder.runtime.take.SpoiledLines;
@@ -100,7 +101,9 @@ public final class SessionRecovery {
     }
 
     private void save(UnsettledTake take) throws ProblemException {
-        new JournalStage(queue, folder.journal(), () -> 0, () -> true).writeRest();
+        FaultListener lost =
+                fault -> troubles.add("a note of take " + take.number() + " cannot be saved (" + fault.cause() + ")");
+        new JournalStage(queue, folder.journal(), () -> 0, () -> true, lost).writeRest();
         if (!queue.failure().isEmpty()) {
             throw new ProblemException(
                     "what became of take " + take.number() + " cannot be saved (" + queue.failure() + ")",

@@ -2,6 +2,7 @@ package org.bookholder.journal.sqlite;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.io.IOException;
@@ -25,6 +26,7 @@ import org.bookholder.testing.FailingConnection;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 
 final class SqliteJournalTest {
@@ -185,6 +187,35 @@ final class SqliteJournalTest {
             journal.append(held(1));
             journal.append(List.of(held(2), held(3)));
             assertThat(journal.events()).containsExactly(held(1), held(2), held(3));
+        }
+    }
+
+    /** Half a surrogate pair, as a page may send it, is no UTF-8. */
+    @Test
+    void findsAnEventThatSqliteKeepsInOtherLetters() throws ProblemException, SQLException {
+        SqliteJournal.open(file()).close();
+        FailingConnection disk = new FailingConnection();
+        SessionEvent odd = new SessionEvent.PickupMarked(new StreamTime(1), 1, "half a letter: \ud83d");
+        try (SqliteJournal journal = new SqliteJournal(disk.over(connect()), () -> disk.over(connect()), file())) {
+            disk.failAfterCommit();
+            assertProblem(() -> journal.append(odd), "cannot be read or written");
+            journal.append(odd);
+            assertThat(journal.events()).hasSize(1);
+        }
+    }
+
+    @Test
+    void tellsAnEventThatCanNeverBeWrittenFromADiskThatRefuses() throws ProblemException, SQLException {
+        SqliteJournal.open(file()).close();
+        SQLiteConfig small = new SQLiteConfig();
+        small.setPragma(SQLiteConfig.Pragma.LIMIT_LENGTH, "1000");
+        Connection connection = small.createConnection("jdbc:sqlite:" + file());
+        try (SqliteJournal journal = new SqliteJournal(connection, this::connect, file())) {
+            SessionEvent large = new SessionEvent.PickupMarked(new StreamTime(1), 1, "x".repeat(1000));
+            assertThatIllegalArgumentException().isThrownBy(() -> journal.append(List.of(held(1), large, held(2))));
+            assertThat(journal.events()).isEmpty();
+            journal.append(List.of(held(1), held(2)));
+            assertThat(journal.events()).containsExactly(held(1), held(2));
         }
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.FakeClock;
@@ -18,8 +19,9 @@ final class JournalStageTest {
     private final FakeJournal disk = new FakeJournal();
     private final JournalQueue queue = new JournalQueue();
     private final List<String> answers = new ArrayList<>();
+    private final List<StageFault> faults = new ArrayList<>();
     private boolean complete;
-    private final JournalStage stage = new JournalStage(queue, disk, clock, () -> complete);
+    private final JournalStage stage = new JournalStage(queue, disk, clock, () -> complete, faults::add);
 
     @Test
     void writesInOneBatchWhatCameWhileTheDiskWasBusy() {
@@ -116,6 +118,35 @@ final class JournalStageTest {
         assertThatIllegalStateException().isThrownBy(stage::doWork);
         assertThat(queue.written()).isZero();
         assertThat(queue.entered()).isEqualTo(2);
+    }
+
+    @Test
+    void writesAllButTheEventThatCanNeverBeWritten() {
+        disk.unwritable(event -> event.equals(held(1700)));
+        add(1, 1699);
+        queue.whenWritten(answer("a"));
+        add(1700, 1701);
+        queue.whenWritten(answer("b"));
+        add(1702, 2500);
+        queue.whenWritten(answer("c"));
+        complete = true;
+        int done;
+        do {
+            done = stage.doWork();
+        } while (done > 0);
+        assertThat(disk.events())
+                .hasSize(2499)
+                .startsWith(held(1))
+                .endsWith(held(2500))
+                .doesNotContain(held(1700));
+        assertThat(answers).hasSize(3).startsWith("a done").endsWith("c done");
+        assertThat(answers.get(1)).startsWith("b failed: Done, but a note of it cannot be saved");
+        assertThat(queue.unsaved()).startsWith("1 note, from 0:00 on, cannot be saved");
+        assertThat(faults).singleElement().satisfies(fault -> {
+            assertThat(fault.role()).isEqualTo(JournalQueue.ONE_NOTE);
+            assertThat(fault.cause()).hasMessageContaining("can never be written");
+        });
+        assertThat(queue.failure()).as("it is not the disk that refuses").isEmpty();
     }
 
     private void add(int from, int to) {
