@@ -178,12 +178,32 @@ final class FatigueTest {
     void anAttemptTakenBackLeavesNoTrace() {
         Attempt attempt = broken(1, 1, 1, 3, 5, 6);
         PaceOfLine pace = PaceOfLine.of(LINE, attempt, s(0.25));
-        assertThat(begin().plus(attempt, pace).minus(attempt, pace)).isEqualTo(begin());
+        assertThat(begin().plus(attempt, pace)).isNotEqualTo(begin());
+        assertThat(begin().plus(attempt, pace).minus(attempt, pace)).isEqualTo(begin()).hasSameHashCodeAs(begin());
+    }
+
+    @Test
+    void anAttemptTakenBackAfterTwentyMinutesLeavesTheFirstTwentyAlone() {
+        FatigueLog log = lines(begin(), 0, 21, 20, 10);
+        Attempt attempt = broken(1, 1, 1, 3, 1200, 1201);
+        PaceOfLine pace = PaceOfLine.of(LINE, attempt, s(0.25));
+        FatigueLog back = log.plus(attempt, pace).minus(attempt, pace);
+        assertThat(back.report(s(1260)).baselineFluffs()).isEqualTo(log.report(s(1260)).baselineFluffs());
     }
 
     @Test
     void keepsOneEntryForAMinute() {
-        assertThat(lines(begin(), 0, 180, 5, 10).minutes()).isLessThanOrEqualTo(181);
+        assertThat(lines(begin(), 0, 180, 5, 10).minutes()).isBetween(180, 181);
+    }
+
+    @Test
+    void stepsOfALimitMayFallTogetherAndARestMayBeEqualToTheRecovery() {
+        Limit at = Limit.ofMinutes(0, 30, 30);
+        assertThat(at.urgency(Duration.ofMinutes(29))).isEqualTo(Urgency.COMING);
+        assertThat(at.urgency(Duration.ofMinutes(30))).isEqualTo(Urgency.OVERDUE);
+        assertThat(Limit.ofMinutes(30, 30, 30).urgency(Duration.ofMinutes(29))).isEqualTo(Urgency.NONE);
+        Duration rest = Duration.ofMinutes(5);
+        assertThat(new FatigueLimits(at, at, at, at, rest, rest).recovery()).isEqualTo(rest);
     }
 
     @Test
