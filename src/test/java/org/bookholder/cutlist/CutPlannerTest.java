@@ -16,6 +16,8 @@ import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
+import org.bookholder.session.Decision;
+import org.bookholder.session.Remark;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
@@ -125,7 +127,7 @@ final class CutPlannerTest {
         assertThat(described(plan(take(1, 0, 20, complete(1, 1, 1, 6, 1, 3), complete(1, 2, 2, 7, 5.1, 7))))
                         .subList(0, 2))
                 .containsExactly("1 take 1 0.900-3.100", "2 take 1 5.000-7.100");
-        assertThat(described(plan(take(1, 0, 20, complete(1, 1, 1, 6, 1, 3), complete(1, 2, 2, 7, 4.9, 7))))
+        assertThat(described(plan(take(1, 0, 20, complete(1, 1, 1, 6, 1, 3), complete(1, 2, 2, 7, 5, 7))))
                         .get(0))
                 .isEqualTo("1-2 take 1 0.900-7.100");
     }
@@ -166,6 +168,60 @@ final class CutPlannerTest {
     }
 
     @Test
+    void whatSomeoneDecidedOrWroteIsMarkedAtItsLine() throws ProblemException {
+        List<SessionEvent> events = new ArrayList<>(take(
+                1,
+                0,
+                20,
+                complete(1, 1, 1, 6, 1, 3),
+                complete(1, 2, 2, 7, 3.5, 6, swapped(3, "spokes", "folks")),
+                complete(1, 3, 3, 5, 7, 9),
+                complete(1, 4, 4, 7, 9.6, 12)));
+        events.add(remark(new Remark.Decided(2, Decision.Choice.FIX_IN_EDIT, 1, 2)));
+        events.add(remark(new Remark.Noted(3, "show the picture here", false)));
+        events.add(remark(new Remark.Noted(4, "", false)));
+        CutList cut = plan(events);
+        assertThat(described(cut)).containsExactly("1-4 take 1 0.900-12.100");
+        assertThat(cut.items().get(0).markers())
+                .containsExactly(
+                        CutMarker.of(CutMarker.Kind.FIX, s(2.6), 2), CutMarker.of(CutMarker.Kind.NOTE, s(6.1), 3));
+    }
+
+    @Test
+    void aMarkThatALaterReadingAnsweredStaysAsANote() throws ProblemException {
+        List<SessionEvent> events = new ArrayList<>();
+        events.add(rolled(1, 0));
+        events.add(new SessionEvent.PickupMarked(s(4), 1, "a door slammed"));
+        events.add(cut(1, 20));
+        events.add(settled(1, 20, complete(1, 1, 1, 6, 1, 3), complete(1, 2, 1, 6, 5, 7)));
+        assertThat(plan(events).items().get(0).markers()).containsExactly(CutMarker.of(CutMarker.Kind.NOTE, s(0.1), 1));
+    }
+
+    @Test
+    void anAsideAtALineThatIsMissingIsMarkedInItsGap() throws ProblemException {
+        Aside aside = new Aside(1, s(3.4), s(4.4), "was that the post", 2);
+        List<SessionEvent> events = new ArrayList<>(take(1, 0, 30));
+        events.add(new SessionEvent.TakeSettled(s(30), 1, List.of(complete(1, 1, 1, 6, 1, 3)), List.of(aside)));
+        CutList cut = plan(events);
+        assertThat(cut.items().get(0).markers()).isEmpty();
+        assertThat(cut.items().get(1).markers())
+                .containsExactly(
+                        CutMarker.of(CutMarker.Kind.PICKUP, StreamTime.ZERO, 2),
+                        new CutMarker(CutMarker.Kind.ASIDE, StreamTime.ZERO, 2, Optional.of(aside)));
+        assertThat(cut.items().get(2).markers()).hasSize(1);
+    }
+
+    /** The recogniser gave the first word's beginning to the line that was broken off before it. */
+    @Test
+    void aLineAfterABrokenOffOneBeginsWhereItIsHeard() throws ProblemException {
+        TakeSound sound = Sounds.of(10, t -> (t >= 4 && t < 4.6) || (t >= 4.8 && t < 7) ? 6000 : 12);
+        List<SessionEvent> events =
+                take(1, 0, 10, broken(1, 1, 1, 3, 4, 4.95), complete(1, 2, 1, 6, 5, 7), complete(1, 3, 2, 7, 8, 9.5));
+        assertThat(CutPlanner.plan(state(events), RULES, sound).clips().get(0).in())
+                .isEqualTo(s(4.7));
+    }
+
+    @Test
     void aSessionInWhichNothingWasReadIsAllGaps() throws ProblemException {
         CutList cut = plan(List.of());
         assertThat(cut.items()).hasSize(4);
@@ -184,6 +240,10 @@ final class CutPlannerTest {
 
     private static List<SessionEvent> take(int take, double from, double to, Attempt... attempts) {
         return List.of(rolled(take, from), cut(take, to), settled(take, to, attempts));
+    }
+
+    private static SessionEvent remark(Remark remark) {
+        return new SessionEvent.Remarked(s(20), remark);
     }
 
     private static SessionEvent settled(int take, double at, Attempt... attempts) {

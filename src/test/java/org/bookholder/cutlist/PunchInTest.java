@@ -13,7 +13,8 @@ final class PunchInTest {
     @ParameterizedTest
     @CsvSource({
         "3840, 2160, 1920, 1080, 200", "1920, 1080, 1920, 1080, 100", "4096, 2160, 1920, 1080, 200",
-        "2704, 1520, 1920, 1080, 140", "1280, 720, 1920, 1080, 100", "3840, 1600, 1920, 1080, 148"
+        "2704, 1520, 1920, 1080, 140", "1280, 720, 1920, 1080, 100", "3840, 1600, 1920, 1080, 148",
+        "1920, 2160, 1920, 1080, 100", "1, 1, 1, 1, 100"
     })
     void aSourceAllowsAsMuchAsItHasPixelsToSpare(int width, int height, int toWidth, int toHeight, int most) {
         assertThat(PunchIn.most(width, height, toWidth, toHeight)).isEqualTo(most);
@@ -30,6 +31,14 @@ final class PunchInTest {
         assertThat(new PunchIn(130, 110).plan(List.of(false, true))).containsExactly(100, 110);
         assertThat(new PunchIn(115, 100).plan(List.of(false, true))).containsExactly(100, 100);
         assertThat(new PunchIn(115, 104).possible()).isFalse();
+        assertThat(new PunchIn(115, 107).possible()).isFalse();
+        assertThat(new PunchIn(108, 200).plan(List.of(false, true))).containsExactly(100, 108);
+        assertThat(new PunchIn(100, 100).plan(List.of(false, true))).containsExactly(100, 100);
+    }
+
+    @Test
+    void theFirstPieceShowsTheFullPicture() {
+        assertThat(new PunchIn(115, 200).plan(List.of(true, true))).containsExactly(100, 115);
     }
 
     @Test

@@ -6,12 +6,14 @@ import static org.bookholder.testing.Readings.s;
 
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class SpeechEdgesTest {
@@ -96,6 +98,64 @@ final class SpeechEdgesTest {
     void believesTheRecogniserWhereNothingTellsVoiceFromRoom() throws ProblemException {
         assertThat(new SpeechEdges(sound(t -> 3000)).onset(1, s(1), s(0.2))).isEqualTo(s(1));
         assertThat(new SpeechEdges(TakeSound.NONE).offset(1, s(1), s(2))).isEqualTo(s(1));
+    }
+
+    /** A closure is shorter than a tenth of a second; whatever is further away is another sound. */
+    @ParameterizedTest
+    @CsvSource({"0.09, 0.7, 2.2", "0.10, 1, 2", "0.15, 1, 2"})
+    void aSoundATenthOfASecondAwayIsNotTheWords(double pause, double onset, double offset) throws ProblemException {
+        SpeechEdges edges = edges(t -> (t >= 0.7 && t < 1 - pause) || (t >= 1 && t < 2) || (t >= 2 + pause && t < 2.2));
+        assertThat(edges.onset(1, s(1), s(0.5))).isEqualTo(s(onset));
+        assertThat(edges.offset(1, s(1.98), s(2.5))).isEqualTo(s(offset));
+    }
+
+    @Test
+    void aPauseInsideAWordDoesNotMoveItsEnds() throws ProblemException {
+        SpeechEdges edges = edges(t -> (t >= 1 && t < 1.1) || (t >= 1.25 && t < 1.75) || (t >= 1.88 && t < 2));
+        assertThat(edges.onset(1, s(1), s(0.2))).isEqualTo(s(1));
+        assertThat(edges.offset(1, s(2), s(2.5))).isEqualTo(s(2));
+    }
+
+    @Test
+    void aWordStaysBetweenItsNeighbours() throws ProblemException {
+        SpeechEdges edges = edges(t -> t >= 0.5 && t < 2 && !(t >= 0.9 && t < 0.95) && !(t >= 1.2 && t < 1.25));
+        assertThat(edges.onset(1, s(0.8), s(0.7))).isEqualTo(s(0.7));
+        assertThat(edges.offset(1, s(1.4), s(1.5))).isEqualTo(s(1.5));
+        assertThat(edges.offset(1, s(1.5), s(1.5))).isEqualTo(s(1.5));
+    }
+
+    @Test
+    void aSoftConsonantBelongsToTheWord() throws ProblemException {
+        SpeechEdges edges = new SpeechEdges(Sounds.of(3, t -> t >= 1 && t < 2 ? 8000 : t >= 0.9 && t < 1 ? 100 : 6));
+        assertThat(edges.onset(1, s(1), s(0.2))).isEqualTo(s(0.9));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.70, 0.80, 1.00, 0.70", // a tenth of a second is a silence
+        "0.71, 0.80, 1.00, 0.95", // less is not
+        "0.60, 0.80, 1.10, 0.60", // the word may begin three tenths before the recognised time
+        "0.60, 0.79, 1.10, 0.95" // but not earlier
+    })
+    void aSilenceLastsATenthOfASecondAndIsNear(double quiet, double loud, double start, double silence)
+            throws ProblemException {
+        SpeechEdges edges = edges(t -> (t >= 0.2 && t < quiet) || (t >= loud && t < 2));
+        assertThat(edges.silenceBefore(1, s(start), s(0.95))).isEqualTo(s(silence));
+    }
+
+    @Test
+    void aSilenceIsSearchedForNineTenthsOfASecond() throws ProblemException {
+        assertThat(edges(t -> t >= 0.95 && t < 2).silenceBefore(1, s(1), s(0.95)))
+                .isEqualTo(s(0.1));
+    }
+
+    @Test
+    void whereTheRecordingEndsTheQuietestPlaceIsTakenToBeInTheMiddle() throws ProblemException {
+        assertThat(edges(t -> true).quietest(1, s(2.995), s(3.025))).isEqualTo(s(3.01));
+    }
+
+    private static SpeechEdges edges(DoublePredicate spoken) {
+        return new SpeechEdges(Sounds.of(3, t -> spoken.test(t) ? 6000 : 12));
     }
 
     /** Noise of the given amplitude over a room that murmurs at 12. */

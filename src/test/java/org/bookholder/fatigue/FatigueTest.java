@@ -179,7 +179,9 @@ final class FatigueTest {
         Attempt attempt = broken(1, 1, 1, 3, 5, 6);
         PaceOfLine pace = PaceOfLine.of(LINE, attempt, s(0.25));
         assertThat(begin().plus(attempt, pace)).isNotEqualTo(begin());
-        assertThat(begin().plus(attempt, pace).minus(attempt, pace)).isEqualTo(begin()).hasSameHashCodeAs(begin());
+        assertThat(begin().plus(attempt, pace).minus(attempt, pace))
+                .isEqualTo(begin())
+                .hasSameHashCodeAs(begin());
     }
 
     @Test
@@ -188,7 +190,8 @@ final class FatigueTest {
         Attempt attempt = broken(1, 1, 1, 3, 1200, 1201);
         PaceOfLine pace = PaceOfLine.of(LINE, attempt, s(0.25));
         FatigueLog back = log.plus(attempt, pace).minus(attempt, pace);
-        assertThat(back.report(s(1260)).baselineFluffs()).isEqualTo(log.report(s(1260)).baselineFluffs());
+        assertThat(back.report(s(1260)).baselineFluffs())
+                .isEqualTo(log.report(s(1260)).baselineFluffs());
     }
 
     @Test
