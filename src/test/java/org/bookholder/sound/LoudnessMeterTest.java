@@ -185,11 +185,15 @@ final class LoudnessMeterTest {
     /** Down to half the rate that is left afterwards: a sinc under a Hann window. */
     private static double[] lowPassed(double[] fine) {
         int half = 128;
+        double[] taps = new double[2 * half + 1];
+        for (int k = -half; k <= half; k++) {
+            double sinc = k == 0 ? 0.25 : Math.sin(Math.PI * k / 4) / (Math.PI * k);
+            taps[half + k] = sinc * 0.5 * (1 + Math.cos(Math.PI * k / half));
+        }
         double[] out = new double[fine.length];
         for (int i = half; i < fine.length - half; i++) {
             for (int k = -half; k <= half; k++) {
-                double sinc = k == 0 ? 0.25 : Math.sin(Math.PI * k / 4) / (Math.PI * k);
-                out[i] += fine[i + k] * sinc * 0.5 * (1 + Math.cos(Math.PI * k / half));
+                out[i] += fine[i + k] * taps[half + k];
             }
         }
         return out;
