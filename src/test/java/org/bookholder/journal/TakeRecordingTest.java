@@ -153,6 +153,27 @@ final class TakeRecordingTest {
     }
 
     @Test
+    void tellsHowLongATakeBecameThatFillsItsFile() throws Exception {
+        try (TakeRecording recording =
+                TakeRecording.create(file(), 1, START, 7_200, f -> new RandomAccessFile(f.toFile(), "rw"))) {
+            recording.append(Audio.block(START, 1, 0, 2_000));
+            assertThatExceptionOfType(ProblemException.class)
+                    .isThrownBy(() -> recording.append(Audio.block(START, 1, 2_000, 2_000)))
+                    .satisfies(e -> assertThat(e.what()).startsWith("the take has reached 1.0 hours"));
+        }
+        assertThat(samplesReadByTheJdk(1)).hasSize(3_600).satisfies(this::areInPlace);
+    }
+
+    @Test
+    void leavesNothingOfAFileThatItOverwrites() throws Exception {
+        Files.write(file(), new byte[10_000]);
+        try (TakeRecording recording = TakeRecording.create(file(), RATE, START)) {
+            recording.append(Audio.block(START, RATE, 0, 480));
+        }
+        assertThat(Files.size(file())).isEqualTo(WavHeader.BYTES + 960);
+    }
+
+    @Test
     void holdsTakesOfADayInOneFile() {
         // Sizes are unsigned 32-bit counts of bytes: 12.4 hours at 48 kHz, 37.3 hours at 16 kHz.
         assertThat(WavHeader.MAX_DATA / 2.0 / 48_000 / 3_600).isBetween(12.4, 12.5);
