@@ -85,7 +85,8 @@ final class ArchitectureTest {
                             "course",
                             "footage",
                             "delivery",
-                            "sound"));
+                            "sound",
+                            "home"));
 
     /** What a session is turned into; none reads another. */
     private static final List<String> OUTPUTS = List.of("view", "desk", "handoff");

@@ -15,7 +15,7 @@ final class Machine {
     /** The environment of this process. */
     static Environment environment() {
         String system = System.getProperty("os.name", "");
-        Path userHome = Path.of(System.getProperty("user.home", ""));
+        Path userHome = userHome();
         UnaryOperator<String> variables = name -> System.getenv().getOrDefault(name, "");
         return new Environment(
                 Instant::now,
@@ -27,6 +27,11 @@ final class Machine {
                 new SessionLocks(),
                 new Warnings(unheard -> {}),
                 new Installed.OnThisMachine());
+    }
+
+    /** The user's own folder. */
+    static Path userHome() {
+        return Path.of(System.getProperty("user.home", "")).toAbsolutePath();
     }
 
     /** The folder for a user's data by the platform's conventions. */

@@ -1,18 +1,23 @@
 package org.bookholder.cli;
 
+import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
-import java.util.Objects;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
 import org.bookholder.problem.ProblemException;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.Spec;
 
 /**
  * The program.
@@ -30,8 +35,9 @@ import picocli.CommandLine.Spec;
         description = {
             "Follows you while you read a lesson to the camera, and lists the lines to pick up.",
             "",
+            "To do it all in a page:  bookholder",
             "To see it work:          bookholder demo",
-            "To read your own lesson: bookholder read lesson.md",
+            "To read your own lesson: bookholder lesson.md",
             "To see its notes again:  bookholder notes FOLDER",
             "To go through it again:  bookholder desk FOLDER",
             "To give it to an editor: bookholder handoff FOLDER",
@@ -40,7 +46,7 @@ import picocli.CommandLine.Spec;
             "bookholder COMMAND --help says more about each command.",
             ""
         })
-public final class Main implements Runnable {
+public final class Main implements Callable<Integer> {
     /** What was checked must be fixed. */
     static final int TO_MEND = 3;
 
@@ -50,10 +56,22 @@ public final class Main implements Runnable {
     /** A fault of the program stopped it. */
     static final int OUR_FAULT = 1;
 
-    @Spec
-    private @Nullable CommandSpec spec;
+    private final Environment here;
+    private final Terminal terminal;
 
-    private Main() {}
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "COURSE",
+            description = "The folder of a course to open in the page. A lesson's file is read at once.")
+    private List<Path> courses = List.of();
+
+    @Option(names = "--no-browser", description = "Show the page's address and open no browser.")
+    private boolean noBrowser;
+
+    private Main(Environment here, Terminal terminal) {
+        this.here = here;
+        this.terminal = terminal;
+    }
 
     /** Runs the program and ends the process. */
     public static void main(String[] args) {
@@ -71,8 +89,13 @@ public final class Main implements Runnable {
 
     /** Runs the program; returns its exit status. */
     static int run(Environment machine, Terminal terminal, String... args) {
-        Environment here = machine.warning(new Warnings(terminal::warn));
-        CommandLine line = new CommandLine(new Main());
+        CommandLine line = commands(machine.warning(new Warnings(terminal::warn)), terminal);
+        return line.execute(reading(line, args));
+    }
+
+    /** The program with all its commands. */
+    static CommandLine commands(Environment here, Terminal terminal) {
+        CommandLine line = new CommandLine(new Main(here, terminal));
         for (Object command : new Object[] {
             new ReadCommand(here, terminal),
             new NotesCommand(here, terminal),
@@ -97,13 +120,29 @@ public final class Main implements Runnable {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler((problem, a) -> wrongArguments(terminal, problem));
         line.setExecutionExceptionHandler((failure, command, result) -> failed(terminal, failure));
-        return line.execute(args);
+        return line;
+    }
+
+    /** A lesson's file in place of a command is read: that is what an application is given when a file is opened with it. */
+    private static String[] reading(CommandLine line, String... args) {
+        boolean lesson = args.length > 0 && !line.getSubcommands().containsKey(args[0]) && new File(args[0]).isFile();
+        return lesson ? Stream.concat(Stream.of("read"), Stream.of(args)).toArray(String[]::new) : args;
     }
 
     @Override
-    public void run() {
-        CommandLine line = Objects.requireNonNull(spec).commandLine();
-        line.usage(line.getOut());
+    public Integer call() throws ProblemException, InterruptedException {
+        Optional<Path> course = courses.stream().findFirst();
+        if (course.isPresent() && !Files.isDirectory(course.get())) {
+            throw new ProblemException(
+                    "there is no such command, lesson or course",
+                    course.get().toString(),
+                    "bookholder --help lists the commands");
+        }
+        if (courses.size() > 1) {
+            throw new ProblemException(
+                    "the page opens one course at a time", courses.get(1).toString(), "leave it out");
+        }
+        return new HomePage(here, terminal).show(course, !noBrowser);
     }
 
     private static int wrongArguments(Terminal terminal, ParameterException problem) {

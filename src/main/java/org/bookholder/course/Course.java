@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param folder its folder
  * @param title its title
  * @param lessons in order, at least one, each with a name of its own
+ * @param unreadable the lessons that can't be read; none unless they were to be left out
  * @param shooting how it will be recorded
  * @param editing how it will be edited
  * @param delivery the delivery profile that exports are checked against; empty for the usual one
@@ -22,6 +23,7 @@ public record Course(
         Path folder,
         String title,
         List<Lesson> lessons,
+        List<UnreadableLesson> unreadable,
         Shooting shooting,
         Editing editing,
         Optional<Path> delivery,
@@ -33,9 +35,10 @@ public record Course(
     /** The folder in it for exported files. */
     static final String EXPORTS = "exports";
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public Course {
         lessons = List.copyOf(lessons);
+        unreadable = List.copyOf(unreadable);
     }
 
     /** The folder of the course's own sessions. */

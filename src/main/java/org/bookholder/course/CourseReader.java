@@ -27,10 +27,13 @@ public final class CourseReader {
 
     private final Path folder;
     private final CourseSettings settings;
+    private final boolean leavesOut;
+    private final List<UnreadableLesson> unreadable = new ArrayList<>();
 
-    private CourseReader(Path folder, CourseSettings settings) {
+    private CourseReader(Path folder, CourseSettings settings, boolean leavesOut) {
         this.folder = folder;
         this.settings = settings;
+        this.leavesOut = leavesOut;
     }
 
     /**
@@ -40,6 +43,18 @@ public final class CourseReader {
      *     in {@code course.yaml} or in a script must be fixed
      */
     public static Course read(Path folder) throws ProblemException {
+        return read(folder, false);
+    }
+
+    /**
+     * The same, but a lesson whose script can't be read is left out and named in {@link Course#unreadable()}; a problem only
+     * if none can be read.
+     */
+    public static Course readable(Path folder) throws ProblemException {
+        return read(folder, true);
+    }
+
+    private static Course read(Path folder, boolean leavesOut) throws ProblemException {
         if (!Files.isDirectory(folder)) {
             boolean there = Files.exists(folder);
             throw new ProblemException(
@@ -48,7 +63,7 @@ public final class CourseReader {
                     "name the folder with the course's scripts");
         }
         CourseSettings settings = CourseSettings.read(folder);
-        return new CourseReader(folder, settings).course();
+        return new CourseReader(folder, settings, leavesOut).course();
     }
 
     /**
@@ -87,11 +102,19 @@ public final class CourseReader {
                 add(lessons, item);
             }
         }
+        if (lessons.isEmpty()) {
+            UnreadableLesson first = unreadable.get(0);
+            throw new ProblemException(
+                    "no lesson can be read; the first one: " + first.why(),
+                    folder.toString(),
+                    "mend one of the scripts");
+        }
         Path name = folder.toAbsolutePath().normalize().getFileName();
         return new Course(
                 folder,
                 settings.title().orElse(name == null ? "Course" : name.toString()),
                 lessons,
+                unreadable,
                 settings.shooting(),
                 settings.editing(),
                 settings.delivery(),
@@ -135,8 +158,18 @@ public final class CourseReader {
     }
 
     private void add(List<Lesson> lessons, Path file, LessonKind kind, String where) throws ProblemException {
-        Script script = settings.paced(ScriptReader.read(file), file);
-        Lesson lesson = new Lesson(lessons.size() + 1, file, script, kind);
+        int number = lessons.size() + unreadable.size() + 1;
+        Script script;
+        try {
+            script = settings.paced(ScriptReader.read(file), file);
+        } catch (ProblemException e) {
+            if (!leavesOut) {
+                throw e;
+            }
+            unreadable.add(new UnreadableLesson(number, file, String.valueOf(e.getMessage())));
+            return;
+        }
+        Lesson lesson = new Lesson(number, file, script, kind);
         for (Lesson other : lessons) {
             boolean sameName = other.name().equalsIgnoreCase(lesson.name());
             if (sameName || other.title().equalsIgnoreCase(lesson.title())) {
@@ -169,7 +202,8 @@ public final class CourseReader {
         }
     }
 
-    private static boolean isScript(Path file) {
+    /** Whether a file would be a lesson if it lay in a course. */
+    public static boolean isScript(Path file) {
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
         boolean text =
                 name.endsWith(".md") || name.endsWith(".markdown") || name.endsWith(".txt") || name.endsWith(".docx");

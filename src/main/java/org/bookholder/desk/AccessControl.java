@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.stream.Stream;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 
@@ -28,6 +29,9 @@ public final class AccessControl {
 
     static final long WINDOW_NANOS = 300_000_000_000L;
 
+    /** How long a ticket can be used. */
+    static final long TICKET_NANOS = 60_000_000_000L;
+
     private static final int ADDRESSES = 1000;
     private static final String ALGORITHM = "HmacSHA256";
 
@@ -37,6 +41,7 @@ public final class AccessControl {
     private final LongSupplier nanoTime;
     private final Deque<Long> all = new ArrayDeque<>();
     private final Map<String, Deque<Long>> from = new LinkedHashMap<>();
+    private final Map<String, Long> tickets = new LinkedHashMap<>();
 
     /** What the holder of a token may do. */
     public enum Role {
@@ -70,14 +75,17 @@ public final class AccessControl {
         return recent(all) >= FROM_ALL || recent(tries(address)) >= FROM_ONE;
     }
 
-    /** A token for a right code; empty, and counted, for a wrong one. */
+    /**
+     * A token for a right code; empty, and counted, for a wrong one. The key cannot be guessed, so whoever has it never waits
+     * because others have tried wrong codes.
+     */
     public synchronized Optional<String> join(String code, String address) {
+        String typed = code.strip();
+        if (same(typed, keys.key()) || admits(typed)) {
+            return Optional.of(token(Role.ACT));
+        }
         if (mustWait(address)) {
             return Optional.empty();
-        }
-        String typed = code.strip();
-        if (same(typed, keys.key())) {
-            return Optional.of(token(Role.ACT));
         }
         String plain = typed.toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9]", "");
         boolean act = open && same(plain, keys.act().replace("-", ""));
@@ -91,24 +99,72 @@ public final class AccessControl {
         return Optional.empty();
     }
 
+    /**
+     * A code that admits one page within {@link #TICKET_NANOS}. It may stand where other users of the machine can read it, as
+     * in the arguments of a process.
+     */
+    public synchronized String ticket() {
+        String ticket = nonce();
+        tickets.put(ticket, nanoTime.getAsLong());
+        return ticket;
+    }
+
+    /** A ticket for whoever has the key; empty for everyone else. */
+    public Optional<String> ticket(String key) {
+        return same(key, keys.key()) ? Optional.of(ticket()) : Optional.empty();
+    }
+
+    /** Shows whoever knows these credentials that the holder knows them, too, without giving them away. */
+    public String proof(String challenge) {
+        return proof(keys, challenge);
+    }
+
+    /** The proof that the holder of these credentials gives. */
+    public static String proof(DeskCredentials keys, String challenge) {
+        return signature(keys, "proof." + challenge);
+    }
+
+    private boolean admits(String typed) {
+        long now = nanoTime.getAsLong();
+        tickets.values().removeIf(issued -> now - issued > TICKET_NANOS);
+        Optional<String> used =
+                tickets.keySet().stream().filter(ticket -> same(ticket, typed)).findFirst();
+        used.ifPresent(tickets::remove);
+        return used.isPresent();
+    }
+
     /** What the holder of a token may do; empty if this desk did not issue it. */
     public Optional<Role> role(String token) {
         int dot = token.lastIndexOf('.');
         if (dot < 0 || !same(token.substring(dot + 1), signature(token.substring(0, dot)))) {
             return Optional.empty();
         }
-        return Optional.of(token.startsWith("act.") ? Role.ACT : Role.LOOK);
+        // Other things are signed with the same secret.
+        return Stream.of(Role.values())
+                .filter(role -> token.startsWith(prefix(role)))
+                .findFirst();
     }
 
     private String token(Role role) {
-        byte[] nonce = new byte[16];
-        random.nextBytes(nonce);
-        String body = role.name().toLowerCase(Locale.ROOT) + "."
-                + Base64.getUrlEncoder().withoutPadding().encodeToString(nonce);
+        String body = prefix(role) + nonce();
         return body + "." + signature(body);
     }
 
+    private static String prefix(Role role) {
+        return role.name().toLowerCase(Locale.ROOT) + ".";
+    }
+
+    private String nonce() {
+        byte[] nonce = new byte[16];
+        random.nextBytes(nonce);
+        return Base64.getUrlEncoder().withoutPadding().encodeToString(nonce);
+    }
+
     private String signature(String body) {
+        return signature(keys, body);
+    }
+
+    private static String signature(DeskCredentials keys, String body) {
         try {
             Mac mac = Mac.getInstance(ALGORITHM);
             mac.init(new SecretKeySpec(keys.secret().getBytes(StandardCharsets.UTF_8), ALGORITHM));

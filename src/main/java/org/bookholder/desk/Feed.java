@@ -24,7 +24,7 @@ import org.bookholder.session.SessionState;
  * <p>A message is made once for all pages, by whoever calls {@link #look}; listeners only pass it on and must not wait.
  * Safe for use by several threads.
  */
-public final class Feed {
+public final class Feed implements EventFeed {
     /** Messages kept for pages that come back: some 20 s of a lively take. */
     private static final int KEPT = 256;
 
@@ -59,15 +59,6 @@ public final class Feed {
      * @param text the event with its id
      */
     private record Message(long number, ByteBuffer text) {}
-
-    /** Receives the messages. */
-    @FunctionalInterface
-    public interface Listener {
-        /**
-         * Receives a message to pass on, in a read-only buffer of its own. Must not block, and must not call the feed.
-         */
-        void send(ByteBuffer message);
-    }
 
     /**
      * A feed without listeners.
@@ -135,12 +126,7 @@ public final class Feed {
         return passed < TICK && at.deepCopy().set("now", had.get("now")).equals(had);
     }
 
-    /**
-     * Adds a listener.
-     *
-     * @param lastId the id of the last message that it has received; empty if none
-     * @return removes the listener
-     */
+    @Override
     public Runnable listen(Listener listener, String lastId) {
         Optional<Long> had = numberOf(lastId);
         while (had.isEmpty() || !listenFrom(had.get(), Optional.empty(), listener)) {
@@ -165,7 +151,7 @@ public final class Feed {
         return true;
     }
 
-    /** Number of listeners. */
+    @Override
     public synchronized int listening() {
         return listeners.size();
     }

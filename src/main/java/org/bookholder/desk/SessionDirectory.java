@@ -19,6 +19,11 @@ public interface SessionDirectory {
     /** The course; empty if the desk is for one session. */
     Optional<DeskCourse> course();
 
+    /** The program's own page, with courses as its rooms; empty if there is none at this address. */
+    default Optional<DeskHome> home() {
+        return Optional.empty();
+    }
+
     /** A desk for one session only. */
     static SessionDirectory of(ServedSession only) {
         return new SessionDirectory() {

@@ -2,6 +2,7 @@ package org.bookholder.fatigue;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,6 +62,12 @@ public final class LimitsForm {
 
     /** Writes {@code limits} as lines that can be read back, each with a comment. */
     public static List<String> lines(FatigueLimits limits) {
+        Map<String, String> all = values(limits);
+        return FORM.lines(name -> Optional.ofNullable(all.get(name)));
+    }
+
+    /** The limits as they are written, by name. */
+    public static Map<String, String> values(FatigueLimits limits) {
         Map<String, List<Duration>> all = Map.of(
                 "voice", steps(limits.voice()),
                 "screen", steps(limits.screen()),
@@ -68,7 +75,9 @@ public final class LimitsForm {
                 "on-camera", steps(limits.onCamera()),
                 "break", List.of(limits.realBreak()),
                 "recovery", List.of(limits.recovery()));
-        return FORM.lines(name -> Optional.ofNullable(all.get(name)).map(LimitsForm::minutes));
+        Map<String, String> values = new LinkedHashMap<>();
+        all.forEach((name, durations) -> values.put(name, minutes(durations)));
+        return values;
     }
 
     private static List<Duration> steps(Limit limit) {

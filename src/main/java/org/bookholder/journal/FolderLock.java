@@ -14,10 +14,10 @@ import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Lets only one writer use a session's folder: an operating-system lock on the file {@code lock}. The lock is released
+ * Lets only one process use a folder, such as that of a session: an operating-system lock on the file {@code lock}. The lock is released
  * when the process ends, however it ends; the file stays.
  */
-final class FolderLock implements AutoCloseable {
+public final class FolderLock implements AutoCloseable {
     private static final String FILE = "lock";
 
     private final SessionLocks locks;
@@ -68,7 +68,12 @@ final class FolderLock implements AutoCloseable {
         return file.endsWith(FILE);
     }
 
-    private static Optional<FolderLock> tryTake(Path folder, SessionLocks locks) throws IOException {
+    /**
+     * Locks an existing folder; empty if it is locked already, by this process or another one.
+     *
+     * @throws IOException if the folder can't be written
+     */
+    public static Optional<FolderLock> tryTake(Path folder, SessionLocks locks) throws IOException {
         Path key = folder.toRealPath();
         if (!locks.add(key)) {
             return Optional.empty();

@@ -55,6 +55,16 @@ public record SettingsFile(Path path, String what) {
     }
 
     /**
+     * Sets one value, if it can be understood.
+     *
+     * @throws ProblemException if it can't, or the file cannot be read or written; the file stays as it was then
+     */
+    public void set(Form<?> form, String name, String value) throws ProblemException {
+        form.read(new Setting(name, value, path.toString()));
+        change(form, Map.of(name, value), Set.of());
+    }
+
+    /**
      * Changes some values and leaves everything else in the file as it is, including comments.
      *
      * @param changed new values by name

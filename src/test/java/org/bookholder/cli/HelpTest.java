@@ -13,10 +13,10 @@ final class HelpTest {
     private Path folder;
 
     @Test
-    void namesEveryCommandWhenNoneIsGiven() {
+    void namesEveryCommand() {
         Program program = new Program(folder);
-        assertThat(program.run()).isZero();
-        assertThat(program.out()).contains("read", "notes", "demo", "sessions", "bookholder read lesson.md");
+        assertThat(program.run("--help")).isZero();
+        assertThat(program.out()).contains("read", "notes", "demo", "sessions", "bookholder lesson.md", "--no-browser");
     }
 
     @ParameterizedTest

@@ -58,6 +58,34 @@ final class AccessControlTest {
     }
 
     @Test
+    void whoeverHasTheKeyNeverWaitsForOthers() {
+        for (int i = 0; i < AccessControl.FROM_ALL; i++) {
+            assertThat(open.join("WRONG", "address " + i)).isEmpty();
+        }
+        assertThat(open.join(keys.key(), "address 1")).isPresent();
+    }
+
+    @Test
+    void aTicketAdmitsOnePageWithinAMinute() {
+        assertThat(open.ticket("wrong")).isEmpty();
+        String ticket = open.ticket(keys.key()).orElseThrow();
+        assertThat(open.role(open.join(ticket, "a").orElseThrow())).contains(AccessControl.Role.ACT);
+        assertThat(open.join(ticket, "a")).isEmpty();
+        String late = open.ticket();
+        clock.pass(Duration.ofNanos(AccessControl.TICKET_NANOS + 1));
+        assertThat(open.join(late, "a")).isEmpty();
+    }
+
+    @Test
+    void aProofTellsTheSecretAndGivesNoToken() {
+        assertThat(open.proof("challenge")).isEqualTo(AccessControl.proof(keys, "challenge"));
+        assertThat(open.proof("challenge"))
+                .isNotEqualTo(AccessControl.proof(DeskCredentials.fresh(random), "challenge"));
+        assertThat(open.role("proof.challenge." + open.proof("challenge"))).isEmpty();
+        assertThat(open.role("act.x." + open.proof("act.x"))).isEmpty();
+    }
+
+    @Test
     void manyWhoTryALittleWaitTogether() {
         for (int i = 0; i < AccessControl.FROM_ALL; i++) {
             assertThat(open.join("WRONG", "address " + i)).isEmpty();

@@ -38,6 +38,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
     private final EditMarks marks;
     private final ReviewSessions reviews;
     private Standing standing = new Standing("", "");
+    private Optional<CourseOverview> overview = Optional.empty();
 
     /**
      * Creates the desk of a folder.
@@ -84,6 +85,16 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
         return standing;
     }
 
+    /**
+     * The course as it stands now; empty if the folder is no course.
+     *
+     * @throws ProblemException if the course cannot be read as it is
+     */
+    public synchronized Optional<CourseOverview> overview() throws ProblemException {
+        now();
+        return overview;
+    }
+
     @Override
     public synchronized Optional<String> act(String json) {
         try {
@@ -114,6 +125,11 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
         }
     }
 
+    /** Lets go of a session, so that it can be read on. */
+    public void letGo(Path session) {
+        reviews.letGo(session);
+    }
+
     @Override
     public void close() {
         reviews.close();
@@ -136,16 +152,18 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
     }
 
     private String json(List<SessionCache.Kept> kept) throws ProblemException {
-        List<String> troubles = kept.stream()
+        List<String> troubles = new ArrayList<>();
+        kept.stream()
                 .map(SessionCache.Kept::trouble)
                 .filter(trouble -> !trouble.isEmpty())
-                .toList();
+                .forEach(troubles::add);
         List<RecordedSession> recorded = new ArrayList<>();
         for (SessionCache.Kept session : kept) {
             session.state().ifPresent(state -> recorded.add(new RecordedSession(session.folder(), state)));
         }
         recorded.sort(Comparator.comparing(RecordedSession::began));
         CourseJson json = course ? ofCourse(recorded) : ofFolder(recorded);
+        overview.ifPresent(known -> known.status().course().unreadable().forEach(lesson -> troubles.add(lesson.why())));
         json.left(troubles);
         json.undoable(marks.undoable());
         return json.toString();
@@ -159,7 +177,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
     }
 
     private CourseJson ofCourse(List<RecordedSession> recorded) throws ProblemException {
-        Course known = CourseReader.read(folder);
+        Course known = CourseReader.readable(folder);
         Map<Lesson, List<RecordedSession>> byLesson = new HashMap<>();
         for (RecordedSession session : recorded) {
             CourseSessions.lesson(known.lessons(), session.state().script())
@@ -167,6 +185,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
                             .add(session));
         }
         CourseStatus view = CourseStatus.of(known, new CourseSessions(byLesson, List.of()), here);
+        overview = Optional.of(new CourseOverview(view, byLesson));
         CourseJson json = new CourseJson(known.title());
         json.board(view, here.zone());
         for (LessonState state : view.board().lessons()) {

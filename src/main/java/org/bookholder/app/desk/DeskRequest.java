@@ -10,8 +10,19 @@ import org.bookholder.desk.http.DeskAddress;
  * @param port its port, 1 to 65535; empty for the one it had before in this session, or any free one
  * @param network whether other devices in the network can open it, too
  * @param names further host names under which it can be reached, as behind a TLS proxy
+ * @param hosted whether whoever asks for it shows the session at an address of its own; then no other one is opened
  */
-public record DeskRequest(Optional<Integer> port, boolean network, List<String> names) {
+public record DeskRequest(Optional<Integer> port, boolean network, List<String> names, boolean hosted) {
+    /** With an address of its own. */
+    public DeskRequest(Optional<Integer> port, boolean network, List<String> names) {
+        this(port, network, names, false);
+    }
+
+    /** Shown at the address of whoever asks for it. */
+    public static DeskRequest atHome() {
+        return new DeskRequest(Optional.empty(), false, List.of(), true);
+    }
+
     /** Reachable from this machine only, at the usual port. */
     public static DeskRequest usual() {
         return new DeskRequest(Optional.empty(), false, List.of());

@@ -28,6 +28,10 @@ public record OptionalDesk(Optional<SessionDesk> session, Optional<RunningDesk> 
             return new OptionalDesk(Optional.empty(), Optional.empty());
         }
         SessionDesk session = SessionDesk.of(here, folder, trail, reading.state(), reading::ask, reading, true);
+        listener.served(session.place());
+        if (request.desk().get().hosted()) {
+            return new OptionalDesk(Optional.of(session), Optional.empty());
+        }
         try {
             RunningDesk desk =
                     RunningDesk.of(here, request.desk().get(), folder.path(), SessionDirectory.of(session.place()));

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.environment.Progress;
+import org.bookholder.desk.ServedSession;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Troubles;
 
@@ -28,6 +29,9 @@ public interface ReadingListener {
 
     /** Progress of work that must be done before the reading begins. */
     void progress(Progress progress);
+
+    /** The session can be shown to producers until the reading is over. */
+    default void served(ServedSession session) {}
 
     /** The desk is open. */
     void deskOpened(RunningDesk desk);

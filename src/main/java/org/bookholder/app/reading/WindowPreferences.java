@@ -41,9 +41,18 @@ public final class WindowPreferences {
         String file =
                 String.format(Locale.ROOT, "%s-%08x.txt", name, full.toString().hashCode());
         return new WindowPreferences(
-                here.settings().resolve("window.txt"),
-                here.settings().resolve("scripts").resolve(file),
-                here.warnings());
+                ofMachine(here).path(), here.settings().resolve("scripts").resolve(file), here.warnings());
+    }
+
+    /** The file of what is kept for the machine. */
+    public static SettingsFile ofMachine(Environment here) {
+        return new SettingsFile(here.settings().resolve("window.txt"), WHAT);
+    }
+
+    /** How the window opens for a script that was not read before. */
+    public static WindowWish usual(Environment here) throws ProblemException {
+        Path none = here.settings().resolve("scripts").resolve("none.txt");
+        return new WindowPreferences(ofMachine(here).path(), none, here.warnings()).wish();
     }
 
     /** The settings as last saved. */

@@ -50,6 +50,11 @@ public final class ReviewSessions implements AutoCloseable {
         letGo(here.nanoTime().getAsLong());
     }
 
+    /** Lets go of one, whoever looks at it. */
+    public synchronized void letGo(Path folder) {
+        close(folder);
+    }
+
     @Override
     public synchronized void close() {
         open.values().forEach(used -> used.review().close());

@@ -37,11 +37,12 @@ public record Board(Course course, Measured measured, List<LessonState> lessons,
     }
 
     /**
-     * Whether the course is finished: every lesson recorded, without open pickups, edited, exported and checked. Before
+     * Whether the course is finished: every lesson recorded, without open pickups, edited, exported and checked, and none unreadable. Before
      * that, nobody should be given a launch date.
      */
     public boolean finished() {
-        return lessons.stream().allMatch(lesson -> lesson.missing().isEmpty());
+        return course.unreadable().isEmpty()
+                && lessons.stream().allMatch(lesson -> lesson.missing().isEmpty());
     }
 
     /** The first unfinished lesson; empty if the course is finished. */

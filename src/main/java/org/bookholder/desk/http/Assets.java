@@ -14,6 +14,13 @@ final class Assets {
     private static final String FONTS = "/com/formdev/flatlaf/fonts/inter/";
     private static final List<String> FILES = List.of(
             "index.html",
+            "home.html",
+            "home.css",
+            "home.js",
+            "homelink.js",
+            "today.js",
+            "folder.js",
+            "options.js",
             "course.html",
             "course.css",
             "course.js",

@@ -5,7 +5,7 @@ import java.nio.channels.ClosedChannelException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import org.bookholder.desk.Feed;
+import org.bookholder.desk.EventFeed;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -15,7 +15,7 @@ import org.eclipse.jetty.util.Callback;
  * The event stream of one page. What the page cannot receive yet waits in a queue; if more than {@value #MOST_BYTES} bytes
  * wait, the stream is closed, and the page is sent a snapshot when it reconnects. Safe for use by several threads.
  */
-final class EventStream implements Feed.Listener {
+final class EventStream implements EventFeed.Listener {
     static final int MOST_BYTES = 4 << 20;
 
     /** Shows the page that the program is still there, and the program that the page is. */
@@ -36,7 +36,7 @@ final class EventStream implements Feed.Listener {
         this.callback = callback;
     }
 
-    static EventStream begin(Feed feed, Request request, Response response, Callback callback) {
+    static EventStream begin(EventFeed feed, Request request, Response response, Callback callback) {
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, "text/event-stream");
         EventStream stream = new EventStream(response, callback);
         request.addIdleTimeoutListener(timeout -> stream.idle());

@@ -12,6 +12,7 @@ import org.bookholder.desk.AccessControl;
 import org.bookholder.desk.AccessControl.Role;
 import org.bookholder.desk.Actions;
 import org.bookholder.desk.DeskCourse;
+import org.bookholder.desk.DeskHome;
 import org.bookholder.desk.ServedSession;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
@@ -29,6 +30,9 @@ import org.eclipse.jetty.util.Promise;
 final class Router extends Handler.Abstract {
     /** Each session of a course has its own path; below it, everything is as at a desk for one session. */
     private static final Pattern SESSION = Pattern.compile("/session/([0-9a-z]{1,40})(/.{0,200})");
+
+    /** The courses at home lie at addresses of their own; below those, all is as at the desk of a course. */
+    private static final Pattern COURSE = Pattern.compile("/course/([0-9a-z]{1,40})(/.{0,260})");
 
     private static final JsonMapper MAPPER = new JsonMapper();
 
@@ -58,48 +62,101 @@ final class Router extends Handler.Abstract {
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
+        Optional<DeskHome> home = shelf.home();
         String path = Request.getPathInContext(request);
-        Matcher inSession = SESSION.matcher(path);
+        Matcher inCourse = COURSE.matcher(path);
+        Optional<String> course =
+                home.isPresent() && inCourse.matches() ? Optional.of(inCourse.group(1)) : Optional.empty();
+        String inside = course.isPresent() ? inCourse.group(2) : path;
+        Matcher inSession = SESSION.matcher(inside);
         String name = inSession.matches() ? inSession.group(1) : SessionDirectory.ONLY;
-        String rest = inSession.matches() ? inSession.group(2) : path;
+        String rest = inSession.matches() ? inSession.group(2) : inside;
         boolean post = request.getMethod().equals("POST");
         if (post && rest.equals("/join")) {
             body(request, response, callback, text -> join(text, request, response, callback));
-            return true;
-        }
-        boolean ofCourse = name.equals(SessionDirectory.ONLY) && shelf.course().isPresent();
-        Optional<Assets.Asset> asset =
-                post ? Optional.empty() : assets.find(ofCourse && rest.equals("/") ? "/course.html" : rest);
-        if (asset.isPresent()) {
-            response.getHeaders().put(HttpHeader.CONTENT_TYPE, asset.get().type());
-            response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-cache");
-            PlainResponses.send(response, callback, asset.get().bytes().duplicate());
-            return true;
-        }
-        Optional<Role> role = admission.role(token(request));
-        if (role.isEmpty()) {
-            PlainResponses.answer(response, callback, HttpStatus.UNAUTHORIZED_401, admission.asks());
-        } else if (post && role.get() != Role.ACT) {
-            PlainResponses.answer(response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
-        } else if (ofCourse) {
-            course(rest, role.get(), post, request, response, callback);
-        } else {
-            session(name, rest, role.get(), post, request, response, callback);
+        } else if (!page(name, course.isPresent(), rest, post, response, callback)
+                && !HomeRoutes.opened(home.isPresent(), admission, path, post, request, response, callback)) {
+            Optional<Role> role = admission.role(token(request));
+            if (role.isEmpty()) {
+                String asks = home.map(DeskHome::asks).orElseGet(admission::asks);
+                PlainResponses.answer(response, callback, HttpStatus.UNAUTHORIZED_401, asks);
+            } else if (post && role.get() != Role.ACT) {
+                PlainResponses.answer(
+                        response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
+            } else if (home.isPresent() && course.isEmpty()) {
+                new HomeRoutes(home.get(), streams).answer(path, role.get(), post, request, response, callback);
+            } else {
+                home.ifPresent(DeskHome::seen);
+                room(course, name, rest, role.get(), post, request, response, callback);
+            }
         }
         return true;
     }
 
-    private String who(Role role) {
+    /** Sends one of the pages' files, if it is one. */
+    private boolean page(
+            String session, boolean inCourse, String rest, boolean post, Response response, Callback callback) {
+        String file = rest;
+        if (rest.equals("/") && session.equals(SessionDirectory.ONLY)) {
+            boolean ofCourse = inCourse || shelf.course().isPresent();
+            file = ofCourse ? "/course.html" : shelf.home().isPresent() ? "/home.html" : rest;
+        }
+        Optional<Assets.Asset> asset = post ? Optional.empty() : assets.find(file);
+        asset.ifPresent(found -> {
+            response.getHeaders().put(HttpHeader.CONTENT_TYPE, found.type());
+            response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-cache");
+            PlainResponses.send(response, callback, found.bytes().duplicate());
+        });
+        return asset.isPresent();
+    }
+
+    /** Answers what is asked of a course or a session; of a course at home if one is named. */
+    private void room(
+            Optional<String> course,
+            String name,
+            String rest,
+            Role role,
+            boolean post,
+            Request request,
+            Response response,
+            Callback callback)
+            throws Exception {
+        Optional<SessionDirectory> shown;
+        try {
+            shown = course.isEmpty()
+                    ? Optional.of(shelf)
+                    : shelf.home().orElseThrow().course(course.get());
+        } catch (ProblemException e) {
+            PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, String.valueOf(e.getMessage()));
+            return;
+        }
+        if (shown.isEmpty()) {
+            PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
+        } else if (name.equals(SessionDirectory.ONLY) && shown.get().course().isPresent()) {
+            course(shown.get(), rest, role, post, request, response, callback);
+        } else {
+            session(shown.get(), name, rest, role, post, request, response, callback);
+        }
+    }
+
+    private String who(Role role, SessionDirectory shown) {
         return "{\"acts\":" + (role == Role.ACT) + ",\"course\":"
-                + shelf.course().isPresent() + "}";
+                + shown.course().isPresent() + (shelf.home().isPresent() ? ",\"home\":true}" : "}");
     }
 
     private void session(
-            String name, String rest, Role role, boolean post, Request request, Response response, Callback callback)
+            SessionDirectory shown,
+            String name,
+            String rest,
+            Role role,
+            boolean post,
+            Request request,
+            Response response,
+            Callback callback)
             throws Exception {
         Optional<ServedSession> place;
         try {
-            place = shelf.session(name);
+            place = shown.session(name);
         } catch (ProblemException e) {
             PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, String.valueOf(e.getMessage()));
             return;
@@ -110,18 +167,25 @@ final class Router extends Handler.Abstract {
             ServedSession known = place.get();
             body(request, response, callback, text -> act(known.actions(), text, response, callback));
         } else if (rest.equals("/who")) {
-            PlainResponses.json(response, callback, who(role));
+            PlainResponses.json(response, callback, who(role, shown));
         } else {
             new SessionRoutes(place.get(), streams).get(rest, role, request, response, callback);
         }
     }
 
-    private void course(String rest, Role role, boolean post, Request request, Response response, Callback callback) {
-        DeskCourse course = shelf.course().orElseThrow();
+    private void course(
+            SessionDirectory shown,
+            String rest,
+            Role role,
+            boolean post,
+            Request request,
+            Response response,
+            Callback callback) {
+        DeskCourse course = shown.course().orElseThrow();
         if (post && rest.equals("/act")) {
             body(request, response, callback, text -> act(course, text, response, callback));
         } else if (!post && rest.equals("/who")) {
-            PlainResponses.json(response, callback, who(role));
+            PlainResponses.json(response, callback, who(role, shown));
         } else if (!post && rest.equals("/course")) {
             standing(course, request, response, callback);
         } else {
@@ -165,12 +229,13 @@ final class Router extends Handler.Abstract {
 
     private void join(String body, Request request, Response response, Callback callback) {
         String address = Request.getRemoteAddr(request);
-        if (admission.mustWait(address)) {
+        boolean waits = admission.mustWait(address);
+        Optional<String> token = admission.join(code(body), address);
+        if (token.isEmpty() && waits) {
             PlainResponses.answer(
                     response, callback, HttpStatus.TOO_MANY_REQUESTS_429, "too many wrong codes; wait a while");
             return;
         }
-        Optional<String> token = admission.join(code(body), address);
         if (token.isEmpty()) {
             PlainResponses.answer(response, callback, HttpStatus.UNAUTHORIZED_401, "this code is not right");
             return;
@@ -206,7 +271,7 @@ final class Router extends Handler.Abstract {
     }
 
     /** Reads the body without blocking a thread; {@link RequestFilter} has checked its length. */
-    private static void body(Request request, Response response, Callback callback, Consumer<String> then) {
+    static void body(Request request, Response response, Callback callback, Consumer<String> then) {
         Content.Source.asString(request, StandardCharsets.UTF_8, new Promise<String>() {
             @Override
             public void succeeded(String text) {

@@ -20,6 +20,9 @@ let lost = '';
 let notice = 0;
 let boardShown = '';
 
+/** A link to this page may name the view. */
+let asked = new URLSearchParams(location.search).get('view') ?? '';
+
 const REASONS = {
   ...COMMON,
   open: (l) => l.pickup && !l.since,
@@ -69,6 +72,8 @@ async function takeIn(answer) {
   tag = answer.headers.get('ETag') ?? '';
   course = await answer.json();
   show();
+  if (asked) go(asked);
+  asked = '';
 }
 
 const day = (ms) => new Date(ms).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
@@ -210,7 +215,7 @@ function showBoard() {
 }
 
 function go(next) {
-  if (next === 'board' && !course?.board) return;
+  if (!VIEWS.includes(next) || (next === 'board' && !course?.board)) return;
   view = next;
   for (const name of VIEWS) {
     byId(name).hidden = name !== view;
@@ -238,6 +243,7 @@ function onKey(event) {
 function start() {
   enter((may) => {
     acts = may.acts;
+    byId('home').hidden = !may.home;
     look();
   }, say);
 }

@@ -72,7 +72,7 @@ function askForCode(how, inside, say) {
     if (answer.ok) enter(inside, say);
   };
   byId('door').replaceChildren(el('form', { id: 'join', onsubmit: join },
-    el('h1', {}, 'The desk'),
+    el('h1', {}, document.body.dataset.name ?? 'The desk'),
     el('label', { for: 'code' }, how),
     el('input', { id: 'code', autocomplete: 'off', autocapitalize: 'characters', spellcheck: 'false', required: true }),
     el('button', { type: 'submit' }, 'Join'),

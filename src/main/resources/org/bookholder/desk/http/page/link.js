@@ -1,6 +1,6 @@
 // The connection to the program: log in, receive changes, send actions.
 
-import { enter, request } from './door.js';
+import { ask, enter, request } from './door.js';
 import { aloud, byId, put } from './words.js';
 import { model, takeChange, takeWhole } from './model.js';
 import { ownIsDone } from './seen.js';
@@ -11,6 +11,8 @@ const NOTICE = 8_000;
 
 /** A page hidden for this long closes its connection: a browser allows six per desk, however many tabs show it. */
 const UNSEEN = 3000;
+
+const HERE = 60_000;
 
 /** Identifies this page: when it opens a new connection, the program closes its previous one. */
 const PAGE = Array.from(crypto.getRandomValues(new Uint32Array(2)), (n) => n.toString(36)).join('');
@@ -24,6 +26,7 @@ let notice = 0;
 let hiding = 0;
 let letIn = false;
 let had = '';
+let home = false;
 
 /** The id of the message after the given one; ids have no gaps. */
 const after = (id) => id.replace(/\d+$/, (number) => String(Number(number) + 1));
@@ -68,6 +71,7 @@ export async function begin(whenChanged) {
 const again = () => enter((may) => {
   model.acts = may.acts;
   byId('back').hidden = !may.course;
+  home = may.home === true;
   letIn = true;
   listen();
 }, say);
@@ -121,6 +125,8 @@ function watch() {
   if (lost === LOST && Date.now() - lostAt > LONG) say(LONG_LOST);
 }
 
+// Home goes on while one of its pages is open, also one that is hidden.
+setInterval(() => { if (home) ask('who').catch(() => {}); }, HERE);
 // If a network silently drops everything, a browser reports no error for minutes, for open and new connections alike.
 setInterval(watch, 2000);
 window.addEventListener('online', () => { if (lost && stream) listen(); });

@@ -1,0 +1,38 @@
+package org.bookholder.app.course;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.RecordedSession;
+
+/**
+ * A course as it stands, with its sessions.
+ *
+ * @param status board and plan
+ * @param sessions the sessions of each lesson that has any
+ */
+public record CourseOverview(CourseStatus status, Map<Lesson, List<RecordedSession>> sessions) {
+    /** Copies the map. */
+    public CourseOverview {
+        sessions = Map.copyOf(sessions);
+    }
+
+    /** The session of a lesson that began last. */
+    public Optional<RecordedSession> newest(Lesson lesson) {
+        return sessions.getOrDefault(lesson, List.of()).stream().max(Comparator.comparing(RecordedSession::began));
+    }
+
+    /** How long was read on a day, in all sessions of the course. */
+    public Duration read(LocalDate day, ZoneId zone) {
+        return sessions.values().stream()
+                .flatMap(List::stream)
+                .filter(session -> LocalDate.ofInstant(session.began(), zone).equals(day))
+                .map(session -> session.state().measures().fatigue().reading())
+                .reduce(Duration.ZERO, Duration::plus);
+    }
+}

@@ -1,0 +1,220 @@
+package org.bookholder.app.home;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.desk.AccessControl;
+import org.bookholder.desk.DeskCourse;
+import org.bookholder.desk.DeskCredentials;
+import org.bookholder.desk.DeskHome;
+import org.bookholder.desk.PartsFeed;
+import org.bookholder.desk.ServedSession;
+import org.bookholder.desk.SessionDirectory;
+import org.bookholder.desk.http.DeskAddress;
+import org.bookholder.desk.http.DeskServer;
+import org.bookholder.files.DiskProblems;
+import org.bookholder.files.PrivateFiles;
+import org.bookholder.journal.FolderLock;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.record.FaultLog;
+import org.bookholder.runtime.stage.Latest;
+import org.bookholder.runtime.stage.StageFault;
+import org.bookholder.runtime.stage.Workers;
+
+/**
+ * The program's own page, and what stays running behind it. A user has one at a time. Its methods are for the thread that has
+ * opened it.
+ */
+public final class Home implements AutoCloseable {
+    private final FolderLock lock;
+    private final DeskServer server;
+    private final AccessControl admission;
+    private final DeskCredentials keys;
+    private final HomeReading reading;
+    private final HomeCourses courses;
+    private final IdleTimer idle;
+    private final Latest<Boolean> quitting;
+    private final Workers workers;
+
+    private Home(
+            FolderLock lock,
+            DeskServer server,
+            AccessControl admission,
+            DeskCredentials keys,
+            HomeReading reading,
+            HomeCourses courses,
+            IdleTimer idle,
+            Latest<Boolean> quitting,
+            Workers workers) {
+        this.lock = lock;
+        this.server = server;
+        this.admission = admission;
+        this.keys = keys;
+        this.reading = reading;
+        this.courses = courses;
+        this.idle = idle;
+        this.quitting = quitting;
+        this.workers = workers;
+    }
+
+    /** Where the lock and the keys of a user's home lie. */
+    static Path folder(Environment here) {
+        return here.data().resolve("home");
+    }
+
+    /**
+     * Opens home.
+     *
+     * @return empty if the user has it open already: see {@link RunningHome}
+     * @throws ProblemException if something stands in the way
+     */
+    public static Optional<Home> open(Environment here, HomeRequest request) throws ProblemException {
+        Path folder = folder(here);
+        Optional<FolderLock> lock;
+        try {
+            lock = FolderLock.tryTake(PrivateFiles.createFolder(folder), here.locks());
+        } catch (IOException e) {
+            throw DiskProblems.writing(folder, e);
+        }
+        if (lock.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(open(here, request, lock.get(), folder));
+        } catch (ProblemException | RuntimeException e) {
+            lock.get().close();
+            throw e;
+        }
+    }
+
+    private static Home open(Environment here, HomeRequest request, FolderLock lock, Path folder)
+            throws ProblemException {
+        FaultLog log = FaultLog.in(folder, here.clock());
+        HomeReading reading = new HomeReading(
+                here, fault -> log.add(new StageFault("reading", StageFault.Consequence.GIVEN_UP, fault)));
+        HomeCourses courses = new HomeCourses(here, reading);
+        if (request.course().isPresent()) {
+            courses.open(request.course().get().toAbsolutePath().normalize());
+        }
+        HomeSettings settings = new HomeSettings(here);
+        BeforeReading before = new BeforeReading(here, settings);
+        FolderList folders = new FolderList(request.userHome());
+        Latest<Boolean> quitting = new Latest<>(false);
+        HomeActions actions = new HomeActions(courses, reading, settings, before, folders, () -> quitting.set(true));
+        IdleTimer idle = new IdleTimer(here.nanoTime());
+        PartsFeed feed = new PartsFeed();
+        HomeStage stage = new HomeStage(here, courses, reading, before, settings, feed, idle);
+        SecureRandom random = new SecureRandom();
+        // New keys each time: a cookie that a page sent to another program at this port, while this one was not
+        // running,
+        // is worth nothing afterwards.
+        DeskCredentials fresh = DeskCredentials.fresh(random)
+                .at(DeskCredentials.kept(folder).map(DeskCredentials::port).orElse(0));
+        AccessControl admission = new AccessControl(fresh, false, random, here.nanoTime());
+        DeskServer server = DeskServer.open(
+                new DeskAddress(false, fresh.port(), false, List.of()),
+                new Rooms(courses, feed, actions, folders, idle, stage),
+                admission);
+        DeskCredentials keys = fresh.at(server.port());
+        try {
+            keys.keep(folder);
+        } catch (ProblemException e) {
+            server.close();
+            throw e;
+        }
+        Workers workers = new Workers(here.nanoTime(), log::add);
+        workers.takeOn(log.stage(() -> false));
+        workers.takeOn(stage);
+        return new Home(lock, server, admission, keys, reading, courses, idle, quitting, workers);
+    }
+
+    /** The address of its page; whoever has it may use it until the program ends. */
+    public String address() {
+        return address(server.port(), keys.key());
+    }
+
+    /** The address of its page for a browser that is started with it: it admits one page within a minute. */
+    public String addressForBrowser() {
+        return address(server.port(), admission.ticket());
+    }
+
+    static String address(int port, String code) {
+        return "http://127.0.0.1:" + port + "/#" + code;
+    }
+
+    /**
+     * Reads the lesson that the page has asked for, to its end; otherwise returns at once.
+     *
+     * @param interrupted whether the program is to end
+     * @return whether to go on: false when the page has asked to end, or nobody needs it any more
+     */
+    public boolean work(BooleanSupplier interrupted) {
+        reading.work(interrupted);
+        return !quitting.get() && !idle.over();
+    }
+
+    @Override
+    public void close() {
+        workers.close();
+        server.close();
+        courses.close();
+        lock.close();
+    }
+
+    /** What pages can reach. */
+    private record Rooms(
+            HomeCourses courses,
+            PartsFeed feed,
+            HomeActions actions,
+            FolderList folders,
+            IdleTimer idle,
+            HomeStage stage)
+            implements SessionDirectory, DeskHome {
+        @Override
+        public Optional<DeskHome> home() {
+            return Optional.of(this);
+        }
+
+        @Override
+        public Optional<ServedSession> session(String name) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<DeskCourse> course() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<SessionDirectory> course(String name) {
+            return courses.directory(name);
+        }
+
+        @Override
+        public String asks() {
+            return "Start Bookholder again: it opens its page by itself. Or give what stands after # in the address"
+                    + " that the terminal shows";
+        }
+
+        @Override
+        public Optional<String> act(String json) {
+            Optional<String> refused = actions.act(json);
+            stage.look();
+            return refused;
+        }
+
+        @Override
+        public String folder(String path) throws ProblemException {
+            return folders.list(path);
+        }
+
+        @Override
+        public void seen() {
+            idle.needed();
+        }
+    }
+}

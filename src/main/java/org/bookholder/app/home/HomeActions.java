@@ -1,0 +1,116 @@
+package org.bookholder.app.home;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.bookholder.app.course.CourseOverview;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.RecordedSession;
+import org.bookholder.course.board.LessonState;
+import org.bookholder.problem.ProblemException;
+
+/** Does what the page asks for. Safe for use by several threads. */
+final class HomeActions {
+    private static final JsonMapper MAPPER = new JsonMapper();
+
+    private final HomeCourses courses;
+    private final HomeReading reading;
+    private final HomeSettings settings;
+    private final BeforeReading before;
+    private final FolderList folders;
+    private final Runnable quit;
+
+    /** Acts on these; {@code quit} ends the program when it is called. */
+    HomeActions(
+            HomeCourses courses,
+            HomeReading reading,
+            HomeSettings settings,
+            BeforeReading before,
+            FolderList folders,
+            Runnable quit) {
+        this.courses = courses;
+        this.reading = reading;
+        this.settings = settings;
+        this.before = before;
+        this.folders = folders;
+        this.quit = quit;
+    }
+
+    /** Does it; returns why it can't be done, for people, or nothing. */
+    Optional<String> act(String json) {
+        try {
+            return act(MAPPER.readTree(json));
+        } catch (JsonProcessingException e) {
+            return Optional.of("this is not JSON");
+        } catch (ProblemException e) {
+            return Optional.of(e.what() + "; " + e.remedy());
+        }
+    }
+
+    private Optional<String> act(JsonNode asked) throws ProblemException {
+        switch (asked.path("do").asText()) {
+            case "open" -> courses.open(folders.allowed(asked.path("folder").asText()));
+            case "choose" -> {
+                if (!courses.choose(asked.path("course").asText())) {
+                    return Optional.of("this course is not known any more");
+                }
+            }
+            case "forget" -> courses.forget(asked.path("course").asText());
+            case "read" -> {
+                return read(asked.path("lesson").asText(), asked.path("pickups").asBoolean());
+            }
+            case "end_reading" -> reading.end();
+            case "dismiss" -> reading.dismiss();
+            case "microphones" -> before.look();
+            case "set" -> {
+                settings.set(
+                        asked.path("group").asText(),
+                        asked.path("name").asText(),
+                        asked.path("value").asText());
+                before.look();
+            }
+            case "quit" -> {
+                if (reading.standing().goesOn() && !asked.path("sure").asBoolean()) {
+                    return Optional.of("a lesson is being read");
+                }
+                reading.end();
+                quit.run();
+            }
+            default -> {
+                return Optional.of("there is no such action");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<String> read(String name, boolean pickups) throws ProblemException {
+        HomeCourses.Seen seen = courses.seen();
+        Optional<LessonState> found = seen.overview().stream()
+                .map(CourseOverview::status)
+                .flatMap(status -> status.board().lessons().stream())
+                .filter(state -> state.lesson().name().equals(name))
+                .findFirst();
+        if (found.isEmpty()) {
+            return Optional.of("the course has no lesson '" + name + "' that can be read");
+        }
+        Lesson lesson = found.get().lesson();
+        Optional<Path> session = pickups
+                ? seen.overview().flatMap(course -> course.newest(lesson)).map(RecordedSession::folder)
+                : Optional.empty();
+        session.ifPresent(folder -> courses.desk(seen.name()).ifPresent(desk -> desk.letGo(folder)));
+        List<Integer> unread = found.get().recording().unread();
+        boolean goesOn = !pickups && found.get().recording().begun() && !unread.isEmpty();
+        return reading.ask(new HomeReading.Order(
+                seen.name(),
+                name,
+                lesson.title(),
+                lesson.file(),
+                session,
+                goesOn ? Stream.of(unread.get(0)).findFirst() : Optional.empty(),
+                settings.microphone()));
+    }
+}

@@ -1,0 +1,159 @@
+package org.bookholder.app.home;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.app.course.CourseDesk;
+import org.bookholder.app.course.CourseJson;
+import org.bookholder.app.course.CourseOverview;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.course.CourseReader;
+import org.bookholder.desk.DeskCourse;
+import org.bookholder.desk.ServedSession;
+import org.bookholder.desk.SessionDirectory;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.stage.Latest;
+
+/** The courses that are known, and the one that the page shows. Safe for use by several threads. */
+final class HomeCourses implements AutoCloseable {
+    private final Environment here;
+    private final HomeReading reading;
+    private final KnownCourses known;
+    private final Map<String, CourseDesk> desks = new HashMap<>();
+    private final Latest<Seen> seen = new Latest<>(Seen.NOTHING);
+
+    /**
+     * How the course that the page shows was last seen.
+     *
+     * @param name its name in addresses; empty if there is none
+     * @param folder its folder
+     * @param overview the course; empty if it can't be read
+     * @param trouble why it can't be read; empty if it can
+     */
+    record Seen(String name, String folder, Optional<CourseOverview> overview, String trouble) {
+        static final Seen NOTHING = new Seen("", "", Optional.empty(), "");
+    }
+
+    HomeCourses(Environment here, HomeReading reading) {
+        this.here = here;
+        this.reading = reading;
+        known = new KnownCourses(here.data().resolve("courses.json"));
+    }
+
+    KnownCourses known() {
+        return known;
+    }
+
+    Seen seen() {
+        return seen.get();
+    }
+
+    /**
+     * Opens a course and shows it.
+     *
+     * @throws ProblemException if the folder is no course that can be read
+     */
+    synchronized void open(Path folder) throws ProblemException {
+        CourseReader.readable(folder);
+        known.use(folder);
+        look();
+    }
+
+    /** Shows a course that is known; says whether there is one of that name. */
+    synchronized boolean choose(String name) throws ProblemException {
+        Optional<KnownCourses.Entry> entry = known.find(name);
+        if (entry.isPresent()) {
+            known.use(Path.of(entry.get().folder()));
+            look();
+        }
+        return entry.isPresent();
+    }
+
+    /** Takes a course off the list. */
+    synchronized void forget(String name) throws ProblemException {
+        known.forget(name);
+        CourseDesk desk = desks.remove(name);
+        if (desk != null) {
+            desk.close();
+        }
+        look();
+    }
+
+    /** Looks at the course that the page shows. Takes a while if much has changed. */
+    synchronized void look() {
+        Optional<KnownCourses.Entry> first = known.all().stream().findFirst();
+        if (first.isEmpty()) {
+            seen.set(Seen.NOTHING);
+            return;
+        }
+        KnownCourses.Entry entry = first.get();
+        try {
+            Optional<CourseOverview> overview = desk(entry).overview();
+            seen.set(new Seen(entry.name(), entry.folder(), overview, ""));
+            overview.ifPresent(course ->
+                    known.saw(Path.of(entry.folder()), course.status().course().title(), note(course)));
+        } catch (ProblemException e) {
+            boolean gone = !Files.isDirectory(Path.of(entry.folder()));
+            seen.set(new Seen(
+                    entry.name(),
+                    entry.folder(),
+                    Optional.empty(),
+                    gone ? "Its folder is not there any more, or its disk is not plugged in." : e.getMessage()));
+        }
+    }
+
+    private static String note(CourseOverview course) {
+        long recorded = course.status().board().lessons().stream()
+                .filter(lesson -> lesson.recording().complete())
+                .count();
+        int all = course.status().board().lessons().size()
+                + course.status().course().unreadable().size();
+        return course.status().board().finished()
+                ? "ready to go out"
+                : all + (all == 1 ? " lesson, " : " lessons, ") + recorded + " recorded";
+    }
+
+    /** The desk of a course that is known; empty if none of that name is. */
+    synchronized Optional<CourseDesk> desk(String name) {
+        return known.find(name).map(this::desk);
+    }
+
+    private CourseDesk desk(KnownCourses.Entry entry) {
+        return desks.computeIfAbsent(entry.name(), none -> new CourseDesk(here, Path.of(entry.folder()), true));
+    }
+
+    /** A course with its sessions; that of the lesson that is being read is the running one. */
+    Optional<SessionDirectory> directory(String name) {
+        return desk(name).map(desk -> new WithRunningSession(desk, reading));
+    }
+
+    @Override
+    public synchronized void close() {
+        desks.values().forEach(CourseDesk::close);
+        desks.clear();
+    }
+
+    private record WithRunningSession(CourseDesk desk, HomeReading reading) implements SessionDirectory {
+        @Override
+        public Optional<ServedSession> session(String name) throws ProblemException {
+            HomeReading.Standing now = reading.standing();
+            boolean wanted = now.session()
+                    .filter(folder -> CourseJson.name(folder).equals(name))
+                    .isPresent();
+            if (!wanted || !now.goesOn()) {
+                return desk.session(name);
+            }
+            if (now.place().isEmpty()) {
+                throw new ProblemException("this session is being opened", "the desk", "wait a moment");
+            }
+            return now.place();
+        }
+
+        @Override
+        public Optional<DeskCourse> course() {
+            return Optional.of(desk);
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package org.bookholder.app.home;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.bookholder.app.course.CourseJson;
+import org.bookholder.session.LineNotes;
+import org.bookholder.session.SessionState;
+
+/** What the page shows, as JSON, in parts that are replaced one by one. */
+final class HomeParts {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private HomeParts() {}
+
+    /** All but the reading. */
+    static Map<String, JsonNode> of(HomeCourses courses, BeforeReading.Known before, JsonNode settings, ZoneId zone) {
+        Map<String, JsonNode> parts = new LinkedHashMap<>();
+        parts.put("courses", courses(courses.known().all()));
+        parts.put("course", course(courses.seen(), zone));
+        parts.put("before", before(before));
+        parts.put("settings", settings);
+        parts.put("services", services());
+        return parts;
+    }
+
+    private static JsonNode courses(List<KnownCourses.Entry> known) {
+        ArrayNode courses = NODES.arrayNode();
+        for (KnownCourses.Entry entry : known) {
+            courses.addObject()
+                    .put("name", entry.name())
+                    .put("title", entry.title())
+                    .put("note", entry.note())
+                    .put("folder", entry.folder());
+        }
+        return courses;
+    }
+
+    private static JsonNode course(HomeCourses.Seen seen, ZoneId zone) {
+        ObjectNode course = NODES.objectNode();
+        course.put("name", seen.name());
+        course.put("folder", seen.folder());
+        course.put("trouble", seen.trouble());
+        seen.overview().ifPresent(overview -> course.set("today", TodayJson.of(overview, zone)));
+        return course;
+    }
+
+    static JsonNode reading(HomeReading.Standing now) {
+        ObjectNode reading = NODES.objectNode();
+        reading.put("step", now.step().name());
+        now.order()
+                .ifPresent(order -> reading.put("course", order.course())
+                        .put("lesson", order.lesson())
+                        .put("title", order.title()));
+        now.session().ifPresent(session -> reading.put("session", CourseJson.name(session)));
+        now.place().ifPresent(place -> progress(reading, place.session().state()));
+        now.result().ifPresent(result -> {
+            progress(reading, result.state());
+            reading.put("faulty", result.fault().isPresent());
+        });
+        ArrayNode said = reading.putArray("said");
+        now.said().forEach(said::add);
+        return reading;
+    }
+
+    private static void progress(ObjectNode reading, SessionState state) {
+        List<LineNotes> lines = state.lines().all();
+        reading.put("line", Math.min(state.following().position().line(), lines.size()));
+        reading.put("lines", lines.size());
+        reading.put("takes", state.takes().all().size());
+        reading.put("rolling", state.takes().rolling());
+        reading.put("held", state.takes().held());
+        reading.put("read", lines.stream().filter(LineNotes::reached).count());
+        reading.put("pickups", lines.stream().filter(LineNotes::pickup).count());
+    }
+
+    private static JsonNode before(BeforeReading.Known known) {
+        ObjectNode before = NODES.objectNode();
+        ArrayNode names = before.putArray("microphones");
+        known.microphones().forEach(names::add);
+        before.put("microphone", known.chosen());
+        before.put("trouble", known.trouble());
+        return before;
+    }
+
+    private static JsonNode services() {
+        ArrayNode services = NODES.arrayNode();
+        for (HomeService service : HomeService.values()) {
+            services.addObject()
+                    .put("name", service.title())
+                    .put("good", service.goodFor())
+                    .put("where", service.where());
+        }
+        return services;
+    }
+}

@@ -1,0 +1,269 @@
+package org.bookholder.app.home;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import org.bookholder.app.desk.DeskRequest;
+import org.bookholder.app.desk.RunningDesk;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.OperationInterrupted;
+import org.bookholder.app.environment.Progress;
+import org.bookholder.app.reading.ReadingControl;
+import org.bookholder.app.reading.ReadingListener;
+import org.bookholder.app.reading.ReadingRequest;
+import org.bookholder.app.reading.ReadingResult;
+import org.bookholder.app.reading.ReadingService;
+import org.bookholder.app.reading.ReadingSetup;
+import org.bookholder.app.reading.WindowPreferences;
+import org.bookholder.desk.ServedSession;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.stage.Latest;
+import org.bookholder.runtime.stage.Mailbox;
+import org.bookholder.session.SessionState;
+import org.bookholder.session.Troubles;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads the lessons that the page asks for, one at a time, on the thread that calls {@link #work}. The other methods are safe
+ * for use by several threads.
+ */
+final class HomeReading {
+    private final Environment here;
+    private final Consumer<RuntimeException> faults;
+    private final Mailbox<Order> orders = new Mailbox<>(1);
+    private final Latest<Standing> standing = new Latest<>(Standing.NOTHING);
+    private final Latest<Boolean> ending = new Latest<>(false);
+
+    /** Reads in {@code here}; faults of the program that end a reading are told to {@code faults}. */
+    HomeReading(Environment here, Consumer<RuntimeException> faults) {
+        this.here = here;
+        this.faults = faults;
+    }
+
+    /**
+     * A lesson to be read.
+     *
+     * @param course the name of its course
+     * @param lesson the lesson's name
+     * @param title its title
+     * @param script its file
+     * @param session the session to go on with; empty for another one
+     * @param from the line to begin at; empty for the first one, or where an earlier reading ended
+     * @param microphone the microphone's name; empty for the default one
+     */
+    record Order(
+            String course,
+            String lesson,
+            String title,
+            Path script,
+            Optional<Path> session,
+            Optional<Integer> from,
+            Optional<String> microphone) {}
+
+    /** How far a reading has come. */
+    enum Step {
+        NONE,
+        PREPARING,
+        OPEN,
+        ENDED,
+        FAILED
+    }
+
+    /**
+     * What is known of the reading that is going on, or of the last one.
+     *
+     * @param step how far it has come
+     * @param order what is read; empty if nothing was yet
+     * @param session its folder; empty before it is open
+     * @param place the session while it is open
+     * @param result what came of it; empty before its end
+     * @param said what a person should know, one sentence each
+     */
+    record Standing(
+            Step step,
+            Optional<Order> order,
+            Optional<Path> session,
+            Optional<ServedSession> place,
+            Optional<ReadingResult> result,
+            List<String> said) {
+        static final Standing NOTHING = new Standing(
+                Step.NONE, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+
+        Standing saying(String sentence) {
+            List<String> all = new ArrayList<>(said);
+            all.add(sentence);
+            return new Standing(step, order, session, place, result, List.copyOf(all));
+        }
+
+        Standing at(Step now) {
+            return new Standing(now, order, session, place, result, said);
+        }
+
+        boolean goesOn() {
+            return step == Step.PREPARING || step == Step.OPEN;
+        }
+    }
+
+    Standing standing() {
+        return standing.get();
+    }
+
+    /** Asks for a reading; returns why that can't be, or nothing. */
+    synchronized Optional<String> ask(Order order) {
+        if (standing().goesOn()) {
+            return Optional.of("a lesson is being read; end it first");
+        }
+        ending.set(false);
+        standing.set(new Standing(
+                Step.PREPARING, Optional.of(order), order.session(), Optional.empty(), Optional.empty(), List.of()));
+        orders.add(order);
+        return Optional.empty();
+    }
+
+    /** Asks the reading that is going on to end. */
+    void end() {
+        ending.set(true);
+    }
+
+    /** The page has seen how the last reading ended. */
+    synchronized void dismiss() {
+        if (!standing().goesOn()) {
+            standing.set(Standing.NOTHING);
+        }
+    }
+
+    /** Reads the lesson that was asked for, to its end; returns at once if none was. */
+    void work(BooleanSupplier interrupted) {
+        @Nullable Order order = orders.poll();
+        if (order != null) {
+            read(order, interrupted);
+        }
+    }
+
+    private void read(Order order, BooleanSupplier interrupted) {
+        Following following = new Following(interrupted);
+        try {
+            ReadingResult result = new ReadingService(here, request(order), following, following).read();
+            if (!result.unsaved().isEmpty()) {
+                change(standing().saying(result.unsaved()));
+            }
+            Standing last = standing();
+            change(new Standing(
+                    Step.ENDED,
+                    last.order(),
+                    Optional.of(result.session()),
+                    Optional.empty(),
+                    Optional.of(result),
+                    last.said()));
+        } catch (ProblemException e) {
+            change(closed(e.getMessage()).at(Step.FAILED));
+        } catch (OperationInterrupted e) {
+            change(closed("It was ended before the window opened; no session was begun.")
+                    .at(Step.FAILED));
+        } catch (RuntimeException e) {
+            faults.accept(e);
+            change(closed("A fault of the program stopped it (" + e + "); please report it.")
+                    .at(Step.FAILED));
+        }
+    }
+
+    private Standing closed(@Nullable String why) {
+        Standing last = standing();
+        return new Standing(last.step(), last.order(), last.session(), Optional.empty(), Optional.empty(), last.said())
+                .saying(String.valueOf(why));
+    }
+
+    private ReadingRequest request(Order order) throws ProblemException {
+        return new ReadingRequest(
+                order.script(),
+                order.session(),
+                false,
+                order.from(),
+                Optional.empty(),
+                order.microphone(),
+                false,
+                false,
+                false,
+                Optional.of(WindowPreferences.of(here, order.script()).wish()),
+                Optional.of(DeskRequest.atHome()),
+                here.model());
+    }
+
+    private synchronized void change(Standing next) {
+        standing.set(next);
+    }
+
+    /** Follows one reading. Confined to the thread that reads, but for what it asks. */
+    private final class Following implements ReadingListener, ReadingControl {
+        private final BooleanSupplier interrupted;
+        private boolean windowless;
+
+        Following(BooleanSupplier interrupted) {
+            this.interrupted = interrupted;
+        }
+
+        /** A window is closed by an interruption; without one, the reading ends as it does at a terminal. */
+        @Override
+        public boolean interrupted() {
+            return interrupted.getAsBoolean() || (ending.get() && !windowless);
+        }
+
+        @Override
+        public boolean finishRequested() {
+            return ending.get();
+        }
+
+        @Override
+        public void prepared(ReadingSetup setup) {}
+
+        @Override
+        public void opened(Path session, boolean continued) {
+            Standing now = standing();
+            change(new Standing(now.step(), now.order(), Optional.of(session), now.place(), now.result(), now.said()));
+        }
+
+        @Override
+        public void recovering(List<Integer> takes) {
+            say("Listening again to what was recorded and not yet judged.");
+        }
+
+        @Override
+        public void progress(Progress progress) {}
+
+        @Override
+        public void served(ServedSession session) {
+            Standing now = standing();
+            change(new Standing(
+                    Step.OPEN, now.order(), now.session(), Optional.of(session), Optional.empty(), now.said()));
+        }
+
+        @Override
+        public void deskOpened(RunningDesk desk) {}
+
+        @Override
+        public void stateChanged(SessionState state, boolean over) {
+            windowless = true;
+        }
+
+        @Override
+        public void troublesChanged(Troubles troubles) {}
+
+        @Override
+        public void stillListening(double seconds) {}
+
+        @Override
+        public void warned(String sentence) {
+            say(sentence);
+        }
+
+        @Override
+        public void noted(String sentence) {}
+
+        private void say(String sentence) {
+            change(standing().saying(sentence));
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package org.bookholder.app.home;
+
+/**
+ * What a person can do from the page: each of these is what one command does, too. {@link #where} is the address of the place
+ * on the page, below the home's own; {@code COURSE} stands for the course that is shown.
+ */
+public enum HomeService {
+    READ("read", "Read", "Follows you while you read a lesson to the camera, and lists the lines to pick up.", "./"),
+    COURSE(
+            "course",
+            "Board",
+            "Shows where each lesson stands, and what is missing before it can go out.",
+            "course/COURSE/?view=board"),
+    PLAN(
+            "plan",
+            "Plan",
+            "Fits the lessons that are left into your recording days, and counts the weeks of editing.",
+            "course/COURSE/?view=board"),
+    SESSIONS("sessions", "Sessions", "Lists what you have recorded, lesson by lesson.", "course/COURSE/?view=sessions"),
+    DESK(
+            "desk",
+            "Review",
+            "Lets you hear each attempt of a line and decide what becomes of it.",
+            "course/COURSE/?view=sessions"),
+    NOTES("notes", "Pickups", "Lists the lines to record again, of all sessions.", "course/COURSE/?view=pickups"),
+    HAND_OFF(
+            "handoff",
+            "Hand-off",
+            "Writes what the editor needs: cut list, captions, pickups, log, sound. W in a review.",
+            "course/COURSE/?view=sessions"),
+    LIMITS("limits", "Break reminders", "Sets when you are reminded to rest.", "?view=settings");
+
+    private final String command;
+    private final String title;
+    private final String goodFor;
+    private final String where;
+
+    HomeService(String command, String title, String goodFor, String where) {
+        this.command = command;
+        this.title = title;
+        this.goodFor = goodFor;
+        this.where = where;
+    }
+
+    /** The command that does the same. */
+    public String command() {
+        return command;
+    }
+
+    String title() {
+        return title;
+    }
+
+    /** What it is good for, one sentence. */
+    String goodFor() {
+        return goodFor;
+    }
+
+    String where() {
+        return where;
+    }
+}

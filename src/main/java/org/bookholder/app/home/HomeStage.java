@@ -1,0 +1,114 @@
+package org.bookholder.app.home;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.LongSupplier;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.desk.PartsFeed;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.stage.Criticality;
+import org.bookholder.runtime.stage.Latest;
+import org.bookholder.runtime.stage.Stage;
+
+/**
+ * Looks at what the page shows and tells the pages of changes. While a lesson is read only the reading is looked at, so that
+ * nothing else takes time from following it.
+ */
+final class HomeStage implements Stage {
+    private static final long PERIOD_NANOS = 250_000_000L;
+    private static final int COURSE_PERIODS = 8;
+    private static final int MICROPHONE_PERIODS = 40;
+
+    private final Environment here;
+    private final HomeCourses courses;
+    private final HomeReading reading;
+    private final BeforeReading before;
+    private final HomeSettings settings;
+    private final PartsFeed feed;
+    private final IdleTimer idle;
+    private final LongSupplier nanoTime;
+    private final Latest<Map<String, JsonNode>> looked = new Latest<>(Map.of());
+    private long last;
+    private int periods;
+
+    HomeStage(
+            Environment here,
+            HomeCourses courses,
+            HomeReading reading,
+            BeforeReading before,
+            HomeSettings settings,
+            PartsFeed feed,
+            IdleTimer idle) {
+        this.here = here;
+        this.courses = courses;
+        this.reading = reading;
+        this.before = before;
+        this.settings = settings;
+        this.feed = feed;
+        this.idle = idle;
+        this.nanoTime = here.nanoTime();
+    }
+
+    @Override
+    public String role() {
+        return "home";
+    }
+
+    @Override
+    public Criticality criticality() {
+        return Criticality.RESTARTABLE;
+    }
+
+    @Override
+    public void onStart() {
+        last = nanoTime.getAsLong();
+        courses.look();
+        before.look();
+        look();
+    }
+
+    @Override
+    public int doWork() {
+        long now = nanoTime.getAsLong();
+        if (now - last < PERIOD_NANOS) {
+            return 0;
+        }
+        last = now;
+        periods++;
+        boolean goesOn = reading.standing().goesOn();
+        boolean watched = feed.listening() > 0;
+        if (goesOn || watched) {
+            idle.needed();
+        }
+        if (!goesOn && watched && periods % MICROPHONE_PERIODS == 0) {
+            before.look();
+        }
+        if (!goesOn && watched && periods % COURSE_PERIODS == 0) {
+            courses.look();
+            return look() ? 1 : 0;
+        }
+        return tell() ? 1 : 0;
+    }
+
+    /** Takes in what has changed and tells pages; safe for use by several threads. */
+    boolean look() {
+        looked.set(HomeParts.of(courses, before.known(), settings(), here.zone()));
+        return tell();
+    }
+
+    private boolean tell() {
+        Map<String, JsonNode> parts = new HashMap<>(looked.get());
+        parts.put("reading", HomeParts.reading(reading.standing()));
+        return feed.tell(parts);
+    }
+
+    private JsonNode settings() {
+        try {
+            return settings.json();
+        } catch (ProblemException e) {
+            return JsonNodeFactory.instance.objectNode().put("trouble", e.getMessage());
+        }
+    }
+}

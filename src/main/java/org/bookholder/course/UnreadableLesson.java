@@ -1,0 +1,17 @@
+package org.bookholder.course;
+
+import java.nio.file.Path;
+
+/**
+ * A lesson whose script can't be read as it is.
+ *
+ * @param number its place in the course, from 1
+ * @param file its script
+ * @param why what is wrong, where, and what to do, one line
+ */
+public record UnreadableLesson(int number, Path file, String why) {
+    /** The script's file name without its ending. */
+    public String name() {
+        return Lesson.stem(file);
+    }
+}

@@ -1,0 +1,41 @@
+package org.bookholder.desk;
+
+import java.util.Optional;
+import org.bookholder.problem.ProblemException;
+
+/** The program's own page, with the courses that are open as its rooms. Safe for use by several threads. */
+public interface DeskHome {
+    /**
+     * What can be seen of a course.
+     *
+     * @return empty if no course of that name is known
+     * @throws ProblemException if it cannot be opened
+     */
+    Optional<SessionDirectory> course(String name) throws ProblemException;
+
+    /** Tells people who were not let in what to do. */
+    String asks();
+
+    /** Sends what the page shows. */
+    EventFeed feed();
+
+    /**
+     * Does what the page asks for.
+     *
+     * @param json one object, what to do in {@code do}
+     * @return why it cannot be done, for people; empty if it was done
+     */
+    Optional<String> act(String json);
+
+    /**
+     * A folder to choose from.
+     *
+     * @param path the folder; empty for the one to begin with
+     * @return its folders and files as JSON
+     * @throws ProblemException if it may not or cannot be listed
+     */
+    String folder(String path) throws ProblemException;
+
+    /** Somebody who was let in has a page open: each of its requests tells so. */
+    void seen();
+}

@@ -1,0 +1,118 @@
+package org.bookholder.desk.http;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.Optional;
+import org.bookholder.desk.AccessControl;
+import org.bookholder.desk.AccessControl.Role;
+import org.bookholder.desk.DeskHome;
+import org.bookholder.problem.ProblemException;
+import org.eclipse.jetty.http.HttpStatus;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
+import org.jspecify.annotations.Nullable;
+
+/** Answers requests of the program's own page. It is for the owner only: a code that lets people look opens none of this. */
+final class HomeRoutes {
+    private static final JsonMapper MAPPER = new JsonMapper();
+
+    /** Longer challenges are no use to anyone. */
+    private static final int MOST_CHALLENGE = 100;
+
+    private final DeskHome home;
+    private final EventStreams streams;
+
+    HomeRoutes(DeskHome home, EventStreams streams) {
+        this.home = home;
+        this.streams = streams;
+    }
+
+    /**
+     * Answers what a second start of the program asks, which has no token: a proof that this is the program that wrote the
+     * key, and then a ticket for its page. Says whether it was such a request.
+     *
+     * @param home whether there is such a page at this address
+     */
+    static boolean opened(
+            boolean home,
+            AccessControl admission,
+            String path,
+            boolean post,
+            Request request,
+            Response response,
+            Callback callback) {
+        if (home && !post && path.equals("/proof")) {
+            String challenge = Request.extractQueryParameters(request).getValue("challenge");
+            if (challenge == null || challenge.length() > MOST_CHALLENGE) {
+                PlainResponses.answer(response, callback, HttpStatus.BAD_REQUEST_400, "a challenge is asked for");
+            } else {
+                PlainResponses.json(response, callback, "{\"proof\":\"" + admission.proof(challenge) + "\"}");
+            }
+            return true;
+        }
+        if (home && post && path.equals("/ticket")) {
+            Router.body(request, response, callback, text -> ticket(admission, text, response, callback));
+            return true;
+        }
+        return false;
+    }
+
+    private static void ticket(AccessControl admission, String body, Response response, Callback callback) {
+        Optional<String> ticket = admission.ticket(text(body, "key"));
+        if (ticket.isEmpty()) {
+            PlainResponses.answer(response, callback, HttpStatus.UNAUTHORIZED_401, "this key is not right");
+        } else {
+            PlainResponses.json(response, callback, "{\"ticket\":\"" + ticket.get() + "\"}");
+        }
+    }
+
+    private static String text(String body, String field) {
+        try {
+            return MAPPER.readTree(body).path(field).asText("");
+        } catch (JsonProcessingException e) {
+            return "";
+        }
+    }
+
+    void answer(String path, Role role, boolean post, Request request, Response response, Callback callback) {
+        if (role != Role.ACT) {
+            PlainResponses.answer(response, callback, HttpStatus.FORBIDDEN_403, "this page is for its owner");
+            return;
+        }
+        home.seen();
+        if (post && path.equals("/act")) {
+            Router.body(request, response, callback, text -> act(text, response, callback));
+        } else if (!post && path.equals("/who")) {
+            PlainResponses.json(response, callback, "{\"acts\":true,\"course\":false,\"home\":true}");
+        } else if (!post && path.equals("/events")) {
+            String page = Request.extractQueryParameters(request).getValue("page");
+            if (!streams.add(
+                    page == null ? "" : page, () -> EventStream.begin(home.feed(), request, response, callback))) {
+                PlainResponses.answer(
+                        response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, "too many pages are open");
+            }
+        } else if (!post && path.equals("/folder")) {
+            folder(Request.extractQueryParameters(request).getValue("path"), response, callback);
+        } else {
+            PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
+        }
+    }
+
+    private void folder(@Nullable String path, Response response, Callback callback) {
+        try {
+            PlainResponses.json(response, callback, home.folder(path == null ? "" : path));
+        } catch (ProblemException e) {
+            PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, e.what() + "; " + e.remedy());
+        }
+    }
+
+    private void act(String text, Response response, Callback callback) {
+        Optional<String> refused = home.act(text);
+        if (refused.isPresent()) {
+            PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, refused.get());
+        } else {
+            PlainResponses.json(response, callback, "{}");
+        }
+    }
+}

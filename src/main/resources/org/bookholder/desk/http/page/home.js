@@ -1,0 +1,200 @@
+// The program's own page: courses, today's lessons, the reading that is going on, and settings.
+
+import { request } from './door.js';
+import { dress, turn } from './dress.js';
+import { chooseFolder } from './folder.js';
+import { begin, ended } from './homelink.js';
+import { meant, showKeys } from './keys.js';
+import { showSettings } from './options.js';
+import { readNext, showNext, showOrder, showReading } from './today.js';
+import { byId, el, hours, put } from './words.js';
+
+const VIEWS = ['today', 'settings'];
+const NOTICE = 8000;
+
+const home = {};
+let view = 'today';
+let notice = 0;
+
+/** Asks the program for something; returns whether it was done, and says why if it was not. */
+async function act(action) {
+  const trouble = await request(action);
+  if (trouble) tell(trouble);
+  return !trouble;
+}
+
+function tell(text) {
+  clearTimeout(notice);
+  say(text);
+  notice = setTimeout(() => say(''), NOTICE);
+}
+
+function say(text) {
+  put('link', text);
+  byId('link').classList.toggle('lost', text !== '');
+}
+
+function changed(parts) {
+  Object.assign(home, parts);
+  byId('desk').hidden = false;
+  const has = (...names) => names.some((name) => name in parts);
+  if (has('courses', 'course')) showCourses();
+  if (has('course')) showHead();
+  if (has('reading', 'course')) showReading(home, act);
+  if (has('course', 'reading')) {
+    showNext(home, act);
+    showOrder(home, act);
+    showRest();
+  }
+  if (has('before')) showBefore();
+  if (has('settings', 'before')) showSettings(home);
+}
+
+/** Replaces what an element holds, and gives the focus back to the thing of the same id. */
+function fill(id, ...children) {
+  const focused = document.activeElement?.id;
+  byId(id).replaceChildren(...children.filter(Boolean));
+  if (focused) byId(focused)?.focus();
+}
+
+const rooms = (name) => [
+  ['Today', '#today', 'today'],
+  ...(name ? [['Board and plan', `course/${name}/?view=board`], ['Pickups', `course/${name}/?view=pickups`],
+    ['Sessions', `course/${name}/?view=sessions`]] : []),
+  ['Settings', '#settings', 'settings'],
+];
+
+function showCourses() {
+  const { name } = home.course;
+  fill('courses', ...home.courses.map((course) => el('li', {},
+    el('button', {
+      type: 'button', id: `course-${course.name}`, class: 'course', 'aria-current': course.name === name && 'true',
+      title: course.folder, onclick: () => act({ do: 'choose', course: course.name }),
+    }, el('span', { class: 'name' }, course.title), el('span', { class: 'small' }, course.note)))));
+  fill('rooms', ...rooms(name).map(([title, href, own], i) => el('li', {},
+    el('a', {
+      id: `room-${i}`, href, 'aria-current': own === view && 'page',
+      onclick: own && ((event) => { event.preventDefault(); go(own); }),
+    }, title))));
+}
+
+function showHead() {
+  const { today, trouble, name } = home.course;
+  put('title', today?.title ?? '');
+  document.title = today ? `${today.title} · Bookholder` : 'Bookholder';
+  put('h-today', headline(today));
+  fill('trouble',
+    trouble && el('div', { class: 'card wrong-card' }, el('h3', {}, 'This course can\u2019t be read'), el('p', {}, trouble),
+      el('p', { class: 'choices' }, el('button', { type: 'button', id: 'forget',
+        onclick: () => act({ do: 'forget', course: name }) }, 'Take it off the list'))),
+    !name && el('div', { class: 'card' }, el('h3', {}, 'Where are your lessons?'),
+      el('p', {}, 'A course is a folder with your lessons in it: Markdown, plain text or Word files, one for each lesson.'),
+      el('p', { class: 'choices' }, el('button', { type: 'button', class: 'main', id: 'open-first', onclick: openFolder },
+        'Open a folder…'))));
+}
+
+const plural = (n, one) => `${n} ${n === 1 ? one : `${one}s`}`;
+
+function headline(today) {
+  if (!today) return 'Welcome';
+  if (today.finished) return 'Every lesson is finished';
+  if (today.day === 'none') return 'Everything is recorded';
+  const much = `${plural(today.lessons, 'lesson')}, ${plural(today.minutes, 'minute')} of reading`;
+  if (today.day === 'today') return `Today: ${much}`;
+  if (today.day === 'unset') return `Next: ${much}`;
+  const then = new Date(`${today.date}T12:00`);
+  const date = then.toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'long',
+    ...(then.getFullYear() === new Date().getFullYear() ? {} : { year: 'numeric' }) });
+  return `${date}: ${much}`;
+}
+
+function showRest() {
+  const today = home.course.today;
+  byId('voice').hidden = !today;
+  if (!today) return;
+  fill('rest',
+    el('p', {}, today.readMinutes ? `Read ${hours(today.readMinutes)} today in this course.` : 'Nothing read today in this course.'),
+    el('p', { class: 'small' }, 'Stop sooner if your voice hurts or you grow hoarse. ',
+      el('a', { href: '#settings', onclick: (event) => { event.preventDefault(); go('settings'); } }, 'Break reminders')));
+}
+
+function showBefore() {
+  const { microphones, microphone, trouble } = home.before;
+  const select = el('select', { id: 'microphone', onchange: (event) =>
+    act({ do: 'set', group: 'home', name: 'microphone', value: event.target.value }) },
+  el('option', { value: '' }, 'The machine\u2019s own choice'),
+  ...[...new Set([...microphones, ...(microphone ? [microphone] : [])])].map((name) => el('option', { value: name }, name)));
+  select.value = microphone;
+  fill('before', el('label', { for: 'microphone', class: 'label' }, 'Microphone'), select,
+    trouble ? el('p', { class: 'wrong', role: 'alert' }, trouble)
+      : el('p', { class: 'small' }, microphones.length === 1 ? '1 microphone is there.' : `${microphones.length} microphones are there.`),
+    el('p', { class: 'choices' }, el('button', { type: 'button', id: 'look', onclick: () => act({ do: 'microphones' }) }, 'Look again')));
+}
+
+const openFolder = () => chooseFolder((folder) => act({ do: 'open', folder }).then((done) => { if (done) go('today'); return done; }));
+
+function go(next) {
+  view = next;
+  for (const name of VIEWS) byId(name).hidden = name !== view;
+  history.replaceState(null, '', view === 'today' ? './' : `?view=${view}`);
+  if (home.courses) showCourses();
+}
+
+async function quit(sure) {
+  const trouble = await request({ do: 'quit', sure });
+  if (!trouble) {
+    ended('Bookholder has ended. Start it again to go on.');
+  } else if (!sure && home.reading.step !== 'NONE') {
+    askToEnd();
+  } else {
+    tell(trouble);
+  }
+}
+
+function askToEnd() {
+  byId('ask').replaceChildren(el('h2', { id: 'ask-title' }, 'A lesson is being read'),
+    el('p', {}, `End the reading of ${home.reading.title} and close Bookholder? What was read so far is kept.`),
+    el('form', { method: 'dialog', class: 'choices' }, el('button', { type: 'submit' }, 'Go on reading'),
+      el('button', { type: 'submit', onclick: () => quit(true) }, 'End both')));
+  byId('ask').showModal();
+}
+
+const keys = () => [['Enter', 'read the next lesson'], ['O', 'open a folder'], ['1 2', 'today, settings'],
+  ['D', 'dark or light'], ['?', 'these keys']];
+
+function showHelp() {
+  showKeys(keys());
+  const list = el('dl', {}, ...home.services.flatMap(({ name, good, where }) => [
+    el('dt', {}, home.course.name || !where.includes('COURSE')
+      ? el('a', { href: where.replace('COURSE', home.course.name) }, name) : name), el('dd', {}, good)]));
+  byId('keys').querySelector('form').before(el('h2', {}, 'What you can do here'), list);
+}
+
+function onKey(event) {
+  if (!home.courses || !meant(event)) return;
+  const key = event.key.toUpperCase();
+  const named = VIEWS[['Digit1', 'Digit2'].indexOf(event.code)];
+  if (named) go(named);
+  else if (key === 'ENTER' && event.target === document.body && view === 'today') readNext(home, act);
+  else if (key === '?') showHelp();
+  else if (key === 'D') turn();
+  else if (key === 'O') openFolder();
+  else return;
+  event.preventDefault();
+}
+
+dress();
+byId('theme').addEventListener('click', turn);
+byId('help').addEventListener('click', showHelp);
+byId('open').addEventListener('click', openFolder);
+byId('quit').addEventListener('click', () => quit(false));
+document.addEventListener('keydown', onKey);
+const date = () => put('date', new Date().toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'long' }));
+date();
+setInterval(date, 60_000);
+const asked = new URLSearchParams(location.search).get('view');
+if (VIEWS.includes(asked)) go(asked);
+begin(changed, say);
+
+// For code that inspects the page from outside, such as tests.
+window.homeState = home;

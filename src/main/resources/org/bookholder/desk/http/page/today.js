@@ -1,0 +1,152 @@
+// Today: the one thing to do next, the running order with its breaks, and the reading that is going on.
+
+import { byId, count, el, short } from './words.js';
+
+const goesOn = (home) => ['PREPARING', 'OPEN'].includes(home.reading.step);
+
+/** What a lesson asks for now, as a button or a link; null if nothing here can do it. */
+function step(home, lesson, act, strong) {
+  const id = `do-${lesson.name}`;
+  const attributes = { type: 'button', id: strong ? 'do-next' : id, class: strong ? 'main' : '', disabled: goesOn(home) };
+  const key = strong ? el('kbd', {}, 'Enter') : '';
+  if (lesson.unread) {
+    return el('button', { ...attributes, onclick: () => act({ do: 'read', lesson: lesson.name }) },
+      lesson.begun ? 'Read on' : 'Read it', ' ', key);
+  }
+  if (lesson.pickups) {
+    return el('button', { ...attributes, onclick: () => act({ do: 'read', lesson: lesson.name, pickups: true }) },
+      'Pick them up', ' ', key);
+  }
+  return lesson.session ? el('a', { class: 'button', id: attributes.id, href: address(home.course.name, lesson.session) }, 'Review') : null;
+}
+
+const address = (course, session) => `course/${course}/session/${session}/`;
+
+export function readNext(home, act) {
+  const next = home.course.today?.next;
+  if (next && !goesOn(home)) step(home, next, act, true)?.click();
+}
+
+function fill(id, ...children) {
+  const focused = document.activeElement?.id;
+  byId(id).replaceChildren(...children.filter(Boolean));
+  if (focused) byId(focused)?.focus();
+}
+
+/** The reading that is going on, or how the last one ended. */
+export function showReading(home, act) {
+  const now = home.reading;
+  const show = { NONE: () => [], PREPARING: preparing, OPEN: open, ENDED: over, FAILED: failed }[now.step];
+  const shown = show(home, now, act);
+  fill('reading', shown.length && el('div', { class: `card ${now.step === 'FAILED' ? 'wrong-card' : 'live-card'}` }, ...shown,
+    now.said.length ? el('ul', { class: 'said' }, ...now.said.map((sentence) => el('li', {}, sentence))) : null));
+}
+
+const preparing = (home, now) => [
+  el('p', { class: 'small' }, 'Getting ready'),
+  el('h3', {}, now.title),
+  el('p', {}, 'The reading window opens in a moment.'),
+];
+
+const open = (home, now, act) => [
+  el('p', { class: 'small' }, now.rolling ? (now.held ? 'Held' : 'Being read now') : 'The reading window is open'),
+  el('h3', {}, now.title),
+  el('p', {}, [now.takes ? `Line ${now.line} of ${now.lines}` : count(now.lines, 'line'),
+    now.pickups ? `${now.pickups} to pick up so far` : ''].filter(Boolean).join(' · ')),
+  el('p', { class: 'choices' },
+    el('a', { class: 'button', id: 'live', href: address(now.course, now.session) }, 'Live desk'),
+    el('button', { type: 'button', id: 'end-reading', onclick: () => act({ do: 'end_reading' }) }, 'End the reading')),
+  el('p', { class: 'small' }, 'In the reading window: K shows the keys, Esc twice ends.'),
+];
+
+function over(home, now, act) {
+  const next = home.course.today?.next;
+  const other = next && next.name !== now.lesson && home.course.name === now.course;
+  return [
+    el('p', { class: 'small' }, now.faulty ? 'A fault of the program ended the session. What was read is kept.' : 'Session ended'),
+    el('h3', {}, now.title),
+    el('p', { id: 'came-to' }, now.read ? `${now.read} of ${count(now.lines, 'line')} read, ${now.pickups ? `${now.pickups} to pick up` : 'nothing to pick up'}.`
+      : 'Nothing was read.'),
+    el('p', { class: 'choices' },
+      now.pickups && el('button', { type: 'button', class: 'main', id: 'pick-up',
+        onclick: () => act({ do: 'read', lesson: now.lesson, pickups: true }) }, 'Pick them up'),
+      now.read && el('a', { class: 'button', id: 'review', href: address(now.course, now.session) }, 'Hear and decide'),
+      other && next.unread && el('button', { type: 'button', id: 'read-next',
+        onclick: () => act({ do: 'read', lesson: next.name }) }, `Next: ${next.title}`),
+      el('button', { type: 'button', class: 'quiet', id: 'dismiss', onclick: () => act({ do: 'dismiss' }) }, 'Close')),
+    now.pickups ? el('p', { class: 'small' }, 'To pick up: the window opens again; press R there for the pickup round.') : '',
+  ];
+}
+
+const failed = (home, now, act) => [
+  el('p', { class: 'small' }, 'This did not work'),
+  el('h3', {}, now.title ?? ''),
+  el('p', { class: 'choices' },
+    el('button', { type: 'button', id: 'retry', onclick: () => act({ do: 'read', lesson: now.lesson }) }, 'Try again'),
+    el('button', { type: 'button', class: 'quiet', id: 'dismiss', onclick: () => act({ do: 'dismiss' }) }, 'Close')),
+];
+
+export function showNext(home, act) {
+  const { today } = home.course;
+  const next = today?.next;
+  const quiet = home.reading.step !== 'NONE' || !next;
+  if (quiet) {
+    fill('next');
+    return;
+  }
+  const facts = [next.unread ? count(next.words, 'word') : '',
+    next.unread ? `about ${short(next.seconds)} ${next.ownPace ? 'at your pace' : 'long'}` : '',
+    next.begun || !next.unread ? next.todo : '', next.breakAfter ? 'a break after it' : ''];
+  fill('next', el('div', { class: 'card next' },
+    el('div', {}, el('p', { class: 'small' }, 'Next'), el('h3', {}, `${next.number} · ${next.title}`),
+      el('p', { class: 'small' }, facts.filter(Boolean).join(' · '))),
+    step(home, next, act, true)));
+}
+
+export function showOrder(home, act) {
+  const { today } = home.course;
+  if (!today) {
+    fill('order');
+    return;
+  }
+  fill('order',
+    ...list('Running order', today.order, home, act),
+    ...list(today.order.length ? 'The other lessons' : 'Lessons', today.rest, home, act),
+    el('p', { class: 'small' }, `Each lesson\u2019s way: ${today.steps.join(' · ')}`),
+    ...today.unplanned.map((why) => el('p', { class: 'small' }, why)));
+}
+
+function list(title, rows, home, act) {
+  if (!rows.length) return [];
+  return [el('h3', { class: 'list-title' }, title), el('ol', { class: 'lessons' }, ...rows.map((row) => (
+    { lesson, break: pause, unreadable }[row.kind](row, home, act))))];
+}
+
+const pause = (row) => el('li', { class: 'pause' },
+  `break, ${row.minutes} minutes, away from the screen${row.at ? `; about ${row.at}` : ''}`);
+
+const unreadable = (row) => el('li', { class: 'lesson broken' },
+  el('span', { class: 'n' }, String(row.number)), el('span', { class: 'name' }, row.title),
+  el('span', { class: 'why' }, row.why));
+
+function lesson(row, home, act) {
+  const { today } = home.course;
+  const isNext = today.next?.name === row.name && home.reading.step === 'NONE';
+  const length = row.camera ? `${short(row.seconds)} · about ${row.camera} min to record` : short(row.seconds);
+  return el('li', { class: 'lesson' },
+    el('span', { class: 'n' }, String(row.number)),
+    el('span', { class: 'name' }, row.title),
+    way(row, today.steps),
+    el('span', { class: `todo ${row.pickups && !row.unread ? 'open' : ''}` }, row.begun ? row.todo : length),
+    isNext ? el('span', { class: 'do' }) : el('span', { class: 'do' }, step(home, row, act, false)));
+}
+
+/** Six small bars; a screen reader is told the last step that is done. */
+function way(row, names) {
+  const said = names.map((name, i) => (row.way[i] >= 1 ? name : row.way[i] > 0 ? `partly ${name}` : '')).filter(Boolean).join(', ');
+  const bars = row.way.map((part) => {
+    const meter = el('progress', { max: '1', value: String(part), 'aria-hidden': 'true' });
+    return meter;
+  });
+  return el('span', { class: 'way', role: 'img', 'aria-label': said, title: said }, ...bars);
+}

@@ -1,0 +1,203 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.locks.LockSupport;
+import java.util.stream.Stream;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Warnings;
+import org.bookholder.app.home.Home;
+import org.bookholder.app.home.HomeRequest;
+import org.bookholder.journal.SessionLocks;
+import org.bookholder.testing.Browser;
+import org.bookholder.testing.FakeAudioSource;
+import org.bookholder.testing.FakeEars;
+import org.bookholder.testing.FakeEquipment;
+import org.bookholder.testing.GatedSource;
+import org.bookholder.testing.Spoken;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+/** The program's own page in a real browser, on a machine on which the program was never started. */
+@Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+final class HomePageTest {
+    private static final Path DEMO = Path.of(System.getProperty("bookholder.home"), "demo-scripts");
+    private static final int RATE = 16_000;
+
+    /** Lines 1, 2 and 4 of the demo's first lesson: one is left out. */
+    private static final Spoken VOICE = new Spoken(0.5)
+            .says("hello and welcome to the workshop")
+            .says("today we look at one tired wheel and decide whether it deserves another year")
+            .says("first watch the gap between the rim and the brake pad")
+            .pauses(1);
+
+    private final CountDownLatch presenterLeaves = new CountDownLatch(1);
+    private final FakeEquipment equipment = new FakeEquipment();
+    private final GatedSource microphone = new GatedSource(microphone());
+
+    @TempDir
+    private Path folder;
+
+    private Home home;
+    private Thread main;
+    private volatile boolean interrupted;
+    private Browser browser;
+
+    @BeforeEach
+    void open() throws Exception {
+        Browser.needed();
+        Path course = Files.createDirectories(folder.resolve("user/films/wheels"));
+        try (Stream<Path> files = Files.list(DEMO)) {
+            for (Path file : files.filter(f -> f.toString().matches(".*(lesson-\\d\\.md|yaml)"))
+                    .toList()) {
+                Files.copy(file, course.resolve(file.getFileName()));
+            }
+        }
+        Files.writeString(course.resolve("lesson-3.md"), "> Nothing to be said.\n");
+        equipment.hears(new FakeEars(VOICE.hypotheses()));
+        equipment.hasMicrophone(microphone);
+        equipment.hasPresenter(commands -> presents());
+        Environment here = new Environment(
+                Instant::now,
+                System::nanoTime,
+                ZoneOffset.UTC,
+                folder,
+                folder.resolve("data"),
+                folder.resolve("settings"),
+                new SessionLocks(),
+                new Warnings(line -> {}),
+                equipment);
+        home = Home.open(here, new HomeRequest(folder.resolve("user"), Optional.empty()))
+                .orElseThrow();
+        main = new Thread(this::work, "main of the page");
+        main.start();
+        browser = new Browser();
+        browser.size(1440, 900);
+        browser.open(home.addressForBrowser());
+        browser.until("window.homeState && homeState.courses");
+    }
+
+    private static FakeAudioSource microphone() {
+        return FakeAudioSource.of(RATE, VOICE.sound(RATE)).thenSilence(30);
+    }
+
+    private void presents() {
+        try {
+            presenterLeaves.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void work() {
+        while (!interrupted && home.work(() -> interrupted)) {
+            LockSupport.parkNanos(10_000_000);
+        }
+    }
+
+    @AfterEach
+    void close() throws InterruptedException {
+        presenterLeaves.countDown();
+        interrupted = true;
+        if (main != null) {
+            main.join();
+            home.close();
+        }
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @Test
+    void aLessonIsReadWithoutATerminal() throws IOException {
+        openTheCourse();
+        assertThat(browser.text("#order"))
+                .contains("Reading a bent wheel", "Bringing it back to true", "lesson-3.md", "Each lesson");
+        browser.lookAtEverySize("home-today");
+
+        browser.press(Keys.ENTER);
+        browser.until("homeState.reading.step === 'OPEN'");
+        microphone.openTo(VOICE.seconds());
+        browser.until("homeState.reading.read >= 4");
+        assertThat(browser.text("#reading")).contains("Being read now", "Reading a bent wheel");
+        browser.lookAtEverySize("home-reading");
+        String live = String.valueOf(browser.value("document.querySelector('#live').href"));
+        browser.openTab(live);
+        browser.until("window.deskState && deskState.model.known && deskState.model.live");
+        browser.firstTab();
+
+        presenterLeaves.countDown();
+        browser.until("homeState.reading.step === 'ENDED'");
+        assertThat(browser.text("#came-to")).contains("4 of ", "1 to pick up");
+        browser.until("homeState.course.today.next.begun");
+        browser.lookAtEverySize("home-ended");
+        browser.click("#review");
+        browser.until("window.deskState && deskState.model.known && !deskState.model.live");
+        browser.click("#back");
+        browser.until("window.courseState && courseState()");
+        browser.press("2");
+        assertThat(browser.text("#items")).contains("3");
+        browser.click("#home");
+        browser.until("window.homeState && homeState.course?.today");
+        assertThat(browser.errors()).isEmpty();
+    }
+
+    @Test
+    void whatIsWrongWithASettingStandsBesideIt() throws IOException {
+        browser.press("2");
+        browser.until("document.querySelector('#s-limits-voice')");
+        browser.type("#s-limits-voice", "30, 20, 10", Keys.TAB);
+        browser.until("document.querySelector('#s-limits-voice-w').textContent.includes('smaller number first')");
+        assertThat(folder.resolve("settings/limits.txt")).doesNotExist();
+        browser.lookAtEverySize("home-settings");
+        browser.type("#s-limits-voice", "20, 30, 40", Keys.TAB);
+        browser.until("document.querySelector('#s-limits-voice-w').textContent === ''");
+        browser.until("homeState.settings[0].fields[0].value === '20, 30, 40'");
+        assertThat(folder.resolve("settings/limits.txt")).content().contains("voice: 20, 30, 40");
+        browser.type("#s-window-distance-cm", "3", Keys.TAB);
+        browser.until("document.querySelector('#s-window-distance-cm-w').textContent.includes('20 to 2000 cm')");
+    }
+
+    @Test
+    void itsButtonEndsTheProgramAndAsksWhileALessonIsRead() throws IOException, InterruptedException {
+        openTheCourse();
+        browser.press(Keys.ENTER);
+        browser.until("homeState.reading.step === 'OPEN'");
+        browser.click("#quit");
+        browser.until("document.querySelector('#ask[open]')");
+        browser.press(Keys.ENTER);
+        browser.until("!document.querySelector('#ask[open]') && homeState.reading.step === 'OPEN'");
+        presenterLeaves.countDown();
+        browser.until("homeState.reading.step === 'ENDED'");
+        browser.click("#quit");
+        browser.until("document.querySelector('#ended')");
+        main.join();
+        assertThat(home.work(() -> false)).isFalse();
+    }
+
+    /** By keys alone. */
+    private void openTheCourse() throws IOException {
+        assertThat(browser.text("#trouble")).contains("Where are your lessons?");
+        browser.press("o");
+        browser.until("document.querySelector('#folder[open] .folders button')");
+        browser.press(Keys.ENTER);
+        browser.until("document.querySelector('#folder .path').textContent.endsWith('films')");
+        browser.press(Keys.TAB);
+        browser.press(Keys.ENTER);
+        browser.until("document.querySelector('#folder .path').textContent.endsWith('wheels')");
+        browser.lookAtEverySize("home-folder");
+        browser.press(Keys.ENTER);
+        browser.until("homeState.course.today && !document.querySelector('#folder[open]')");
+    }
+}
