@@ -1,5 +1,6 @@
 package org.bookholder.course;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -166,7 +167,8 @@ public final class CourseReader {
             if (!leavesOut) {
                 throw e;
             }
-            unreadable.add(new UnreadableLesson(number, file, String.valueOf(e.getMessage())));
+            String why = String.valueOf(e.getMessage()).replace(folder + File.separator, "");
+            unreadable.add(new UnreadableLesson(number, file, why));
             return;
         }
         Lesson lesson = new Lesson(number, file, script, kind);

@@ -7,7 +7,7 @@ import java.nio.file.Path;
  *
  * @param number its place in the course, from 1
  * @param file its script
- * @param why what is wrong, where, and what to do, one line
+ * @param why where in the course's folder something is wrong, what, and what to do; one line
  */
 public record UnreadableLesson(int number, Path file, String why) {
     /** The script's file name without its ending. */

@@ -67,13 +67,13 @@ function over(home, now, act) {
     el('h3', {}, now.title),
     el('p', { id: 'came-to' }, now.read ? `${now.read} of ${count(now.lines, 'line')} read, ${now.pickups ? `${now.pickups} to pick up` : 'nothing to pick up'}.`
       : 'Nothing was read.'),
-    el('p', { class: 'choices' },
+    el('p', { class: 'choices' }, ...[
       now.pickups && el('button', { type: 'button', class: 'main', id: 'pick-up',
         onclick: () => act({ do: 'read', lesson: now.lesson, pickups: true }) }, 'Pick them up'),
       now.read && el('a', { class: 'button', id: 'review', href: address(now.course, now.session) }, 'Hear and decide'),
       other && next.unread && el('button', { type: 'button', id: 'read-next',
         onclick: () => act({ do: 'read', lesson: next.name }) }, `Next: ${next.title}`),
-      el('button', { type: 'button', class: 'quiet', id: 'dismiss', onclick: () => act({ do: 'dismiss' }) }, 'Close')),
+      el('button', { type: 'button', class: 'quiet', id: 'dismiss', onclick: () => act({ do: 'dismiss' }) }, 'Close')].filter(Boolean)),
     now.pickups ? el('p', { class: 'small' }, 'To pick up: the window opens again; press R there for the pickup round.') : '',
   ];
 }
@@ -96,7 +96,7 @@ export function showNext(home, act) {
   }
   const facts = [next.unread ? count(next.words, 'word') : '',
     next.unread ? `about ${short(next.seconds)} ${next.ownPace ? 'at your pace' : 'long'}` : '',
-    next.begun || !next.unread ? next.todo : '', next.breakAfter ? 'a break after it' : ''];
+    next.begun || !next.unread ? todo(next) : '', next.breakAfter ? 'a break after it' : ''];
   fill('next', el('div', { class: 'card next' },
     el('div', {}, el('p', { class: 'small' }, 'Next'), el('h3', {}, `${next.number} · ${next.title}`),
       el('p', { class: 'small' }, facts.filter(Boolean).join(' · '))),
@@ -122,6 +122,9 @@ function list(title, rows, home, act) {
     { lesson, break: pause, unreadable }[row.kind](row, home, act))))];
 }
 
+/** The planned day stands above the list. */
+const todo = (row) => row.todo.replace(/ on \d{4}-\d\d-\d\d$/, '');
+
 const pause = (row) => el('li', { class: 'pause' },
   `break, ${row.minutes} minutes, away from the screen${row.at ? `; about ${row.at}` : ''}`);
 
@@ -137,7 +140,7 @@ function lesson(row, home, act) {
     el('span', { class: 'n' }, String(row.number)),
     el('span', { class: 'name' }, row.title),
     way(row, today.steps),
-    el('span', { class: `todo ${row.pickups && !row.unread ? 'open' : ''}` }, row.begun ? row.todo : length),
+    el('span', { class: `todo ${row.pickups && !row.unread ? 'open' : ''}` }, row.begun ? todo(row) : length),
     isNext ? el('span', { class: 'do' }) : el('span', { class: 'do' }, step(home, row, act, false)));
 }
 
