@@ -11,6 +11,9 @@ public interface EventFeed {
     interface Listener {
         /** Receives a message to pass on, in a read-only buffer of its own. Must not block, and must not call the feed. */
         void send(ByteBuffer message);
+
+        /** There will be no more messages. */
+        default void end() {}
     }
 
     /**

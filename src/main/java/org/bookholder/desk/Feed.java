@@ -156,6 +156,15 @@ public final class Feed implements EventFeed {
         return listeners.size();
     }
 
+    /** Tells all listeners that there will be no more messages: their pages come back and are shown what is there then. */
+    public void end() {
+        List<Listener> all;
+        synchronized (this) {
+            all = List.copyOf(listeners);
+        }
+        all.forEach(Listener::end);
+    }
+
     private synchronized void forget(Listener listener) {
         listeners.remove(listener);
     }

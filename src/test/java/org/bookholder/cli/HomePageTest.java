@@ -135,9 +135,9 @@ final class HomePageTest {
         String live = String.valueOf(browser.value("document.querySelector('#live').href"));
         browser.openTab(live);
         browser.until("window.deskState && deskState.model.known && deskState.model.live");
-        browser.firstTab();
-
         presenterLeaves.countDown();
+        browser.until("!deskState.model.live && !document.querySelector('#summary').hidden");
+        browser.firstTab();
         browser.until("homeState.reading.step === 'ENDED'");
         assertThat(browser.text("#came-to")).contains("4 of ", "1 to pick up");
         browser.until("homeState.course.today.next.begun");
@@ -150,7 +150,8 @@ final class HomePageTest {
         assertThat(browser.text("#items")).contains("3");
         browser.click("#home");
         browser.until("window.homeState && homeState.course?.today");
-        assertThat(browser.errors()).isEmpty();
+        // The end of the take's stream is one that the browser writes down.
+        assertThat(browser.errors()).allMatch(error -> error.contains("/events?"));
     }
 
     @Test

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.bookholder.app.course.CourseOverview;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.RecordedSession;
@@ -101,16 +100,18 @@ final class HomeActions {
         Optional<Path> session = pickups
                 ? seen.overview().flatMap(course -> course.newest(lesson)).map(RecordedSession::folder)
                 : Optional.empty();
-        session.ifPresent(folder -> courses.desk(seen.name()).ifPresent(desk -> desk.letGo(folder)));
         List<Integer> unread = found.get().recording().unread();
         boolean goesOn = !pickups && found.get().recording().begun() && !unread.isEmpty();
-        return reading.ask(new HomeReading.Order(
+        HomeReading.Order order = new HomeReading.Order(
                 seen.name(),
                 name,
                 lesson.title(),
                 lesson.file(),
                 session,
-                goesOn ? Stream.of(unread.get(0)).findFirst() : Optional.empty(),
-                settings.microphone()));
+                goesOn ? Optional.of(unread.get(0)) : Optional.empty(),
+                settings.microphone());
+        return reading.ask(
+                order,
+                () -> session.ifPresent(folder -> courses.desk(seen.name()).ifPresent(desk -> desk.letGo(folder))));
     }
 }

@@ -111,14 +111,19 @@ final class HomeReading {
         return standing.get();
     }
 
-    /** Asks for a reading; returns why that can't be, or nothing. */
-    synchronized Optional<String> ask(Order order) {
+    /**
+     * Asks for a reading; returns why that can't be, or nothing.
+     *
+     * @param before done before the reading begins, when its session is no longer opened for anyone else
+     */
+    synchronized Optional<String> ask(Order order, Runnable before) {
         if (standing().goesOn()) {
             return Optional.of("a lesson is being read; end it first");
         }
         ending.set(false);
         standing.set(new Standing(
                 Step.PREPARING, Optional.of(order), order.session(), Optional.empty(), Optional.empty(), List.of()));
+        before.run();
         orders.add(order);
         return Optional.empty();
     }
@@ -147,6 +152,7 @@ final class HomeReading {
         Following following = new Following(interrupted);
         try {
             ReadingResult result = new ReadingService(here, request(order), following, following).read();
+            Optional<ServedSession> shown = standing().place();
             if (!result.unsaved().isEmpty()) {
                 change(standing().saying(result.unsaved()));
             }
@@ -158,6 +164,8 @@ final class HomeReading {
                     Optional.empty(),
                     Optional.of(result),
                     last.said()));
+            // The pages of the live desk come back to the same address, and find the review there.
+            shown.ifPresent(place -> place.feed().end());
         } catch (ProblemException e) {
             change(closed(e.getMessage()).at(Step.FAILED));
         } catch (OperationInterrupted e) {

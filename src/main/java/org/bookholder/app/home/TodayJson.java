@@ -93,7 +93,7 @@ final class TodayJson {
                         .put("minutes", slot.length().toMinutes())
                         .put("at", session.date().isPresent() ? at.toString() : "");
             }
-            Optional<LessonState> state = slot.work().map(work -> byNumber.get(work.lesson()));
+            Optional<LessonState> state = slot.work().flatMap(work -> Optional.ofNullable(byNumber.get(work.lesson())));
             if (state.isPresent() && state.get().lesson().number() != last) {
                 last = state.get().lesson().number();
                 ObjectNode row = lesson(order.addObject(), state.get());

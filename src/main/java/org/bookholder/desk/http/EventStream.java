@@ -116,7 +116,8 @@ final class EventStream implements EventFeed.Listener {
     }
 
     /** Closes the stream. */
-    void end() {
+    @Override
+    public void end() {
         Runnable how;
         synchronized (this) {
             if (ended) {

@@ -12,11 +12,12 @@ import { listenToFilters, openAt, reviewKey, reviewKeys, showReview } from './re
 import { buildScript, followAgain, showAsides, showLine, showPosition, watchScrolling } from './script.js';
 import { lookAround, seenTake } from './seen.js';
 import { layOut, showSummary } from './summary.js';
-import { byId, put } from './words.js';
+import { aloud, byId, put } from './words.js';
 
 const VIEWS = ['live', 'review', 'summary'];
 const CODES = { live: 'Digit1', review: 'Digit2', summary: 'Digit3' };
 let view = '';
+let wasLive = false;
 
 // The parts of the state that these views show. An element rebuilt under the pointer would lose the click and any
 // selection, so a view is left alone while only the position in the script changes.
@@ -40,8 +41,17 @@ function changed(parts) {
   if (any(PEOPLE)) showPeople();
   showFoot();
   if (any(['handoff', 'at'])) showHandOff();
+  const ended = wasLive && !model.live;
+  wasLive = model.live;
   if (!view) begun();
+  else if (ended) over();
   else if (view !== 'review' || any(REVIEW)) refresh();
+}
+
+/** The session has ended, and the same address is now its review. */
+function over() {
+  show('summary');
+  aloud('The session has ended.');
 }
 
 /** A course's page may name the line to listen to. */
