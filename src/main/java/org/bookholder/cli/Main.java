@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
 import org.bookholder.problem.ProblemException;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -63,7 +64,7 @@ public final class Main implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "COURSE",
             description = "The folder of a course to open in the page. A lesson's file is read at once.")
-    private List<Path> courses = List.of();
+    private @Nullable List<Path> courses;
 
     @Option(names = "--no-browser", description = "Show the page's address and open no browser.")
     private boolean noBrowser;
@@ -131,16 +132,17 @@ public final class Main implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException, InterruptedException {
-        Optional<Path> course = courses.stream().findFirst();
+        List<Path> given = courses == null ? List.of() : courses;
+        Optional<Path> course = given.stream().findFirst();
         if (course.isPresent() && !Files.isDirectory(course.get())) {
             throw new ProblemException(
                     "there is no such command, lesson or course",
                     course.get().toString(),
                     "bookholder --help lists the commands");
         }
-        if (courses.size() > 1) {
+        if (given.size() > 1) {
             throw new ProblemException(
-                    "the page opens one course at a time", courses.get(1).toString(), "leave it out");
+                    "the page opens one course at a time", given.get(1).toString(), "leave it out");
         }
         return new HomePage(here, terminal).show(course, !noBrowser);
     }
