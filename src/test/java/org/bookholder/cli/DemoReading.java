@@ -3,6 +3,9 @@ package org.bookholder.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import org.bookholder.testing.ChildJvm;
 import org.bookholder.testing.Needs;
 
@@ -27,17 +30,31 @@ final class DemoReading {
 
     /** Begins to read, without a window. */
     static ChildJvm start(String session) throws IOException {
-        return ChildJvm.start(
-                Main.class,
+        return ChildJvm.start(Main.class, arguments(session, "--no-window"));
+    }
+
+    /** The same as a program that a person runs in a terminal, whose temporary files go to {@code temporary}. */
+    static ChildJvm startInFront(Path temporary, String session) throws IOException {
+        return ChildJvm.startInFront(temporary, Main.class, arguments(session, "--no-window"));
+    }
+
+    /** Begins to read with the window on an X display. */
+    static ChildJvm startOn(String display, String session) throws IOException {
+        return ChildJvm.startWith(Map.of("DISPLAY", display, "WAYLAND_DISPLAY", ""), Main.class, arguments(session));
+    }
+
+    private static String[] arguments(String session, String... more) {
+        List<String> arguments = new ArrayList<>(List.of(
                 "read",
                 LESSON.toString(),
                 "--audio",
                 demo("lesson-1.wav").toString(),
-                "--no-window",
                 "--model",
                 MODEL.toString(),
                 "--session",
-                session);
+                session));
+        arguments.addAll(List.of(more));
+        return arguments.toArray(String[]::new);
     }
 
     private static Path demo(String name) {

@@ -2,13 +2,14 @@ package org.bookholder.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
 import org.bookholder.testing.ChildJvm;
 import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.Test;
@@ -30,18 +31,68 @@ final class DisplayTest {
 
     @Test
     void onADisplayWithoutOpenGlItSaysSoAndReadsOnInTheTerminal() throws IOException, InterruptedException {
-        Needs.program("Xvfb", "Debian package xvfb");
-        Process server = new ProcessBuilder(
-                        "Xvfb", "-displayfd", "1", "-screen", "0", "640x480x24", "-extension", "GLX", "-noreset")
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        try {
-            BufferedReader output = server.inputReader(StandardCharsets.UTF_8);
-            String display = ":" + output.readLine();
-            assertReadsOn(Map.of("DISPLAY", display, "WAYLAND_DISPLAY", ""), "the display has no OpenGL 3.3");
-        } finally {
-            server.destroy();
-            assertThat(server.waitFor(10, TimeUnit.SECONDS)).isTrue();
+        try (XServer server = XServer.start("-extension", "GLX")) {
+            assertReadsOn(Map.of("DISPLAY", server.display(), "WAYLAND_DISPLAY", ""), "the display has no OpenGL 3.3");
+        }
+    }
+
+    @Test
+    void whenTheDisplayDiesTheTakeGoesOnInTheTerminalAndEndsInOrder() throws IOException, InterruptedException {
+        DemoReading.needed();
+        Program program = new Program(folder);
+        String session = program.path("session");
+        try (XServer server = XServer.start();
+                ChildJvm child = DemoReading.startOn(server.display(), session)) {
+            String opened = child.readTo(": ");
+            while (!opened.startsWith("Desk: ")) {
+                // Without OpenGL there is nothing that could be lost.
+                Needs.that(!opened.contains("without a window"), "the display has no OpenGL 3.3");
+                opened = child.readTo(": ");
+            }
+            while (!outcomeOfFirstLine(program, session).equals("clean")) {
+                // The window is on show, and the recording is heard in real time.
+            }
+            server.kill();
+            child.readTo("bookholder: the display is gone; the reading goes on in the terminal");
+            child.readTo("clean       Today we look at one tired wheel");
+            assertThat(child.terminate()).contains("Pickup list: Reading a bent wheel");
+        }
+        assertThat(folder.resolve("session/journal.db-wal")).doesNotExist();
+        assertThat(folder.resolve("session/fault.log")).doesNotExist();
+        assertThat(outcomeOfFirstLine(program, session)).isEqualTo("clean");
+        assertThat(program.err()).isEmpty();
+        assertThat(program.run("sessions", folder.toString())).isZero();
+        assertThat(program.out()).contains("finished", "1 take");
+    }
+
+    private static String outcomeOfFirstLine(Program program, String session) throws IOException {
+        // While the take is going on it is not listened to again.
+        assertThat(program.run("notes", session, "--json")).as(program.err()).isZero();
+        return new ObjectMapper().readTree(program.out()).at("/lines/0/outcome").asText();
+    }
+
+    /** An X server of the test's own. */
+    private record XServer(Process process, String display) implements AutoCloseable {
+        static XServer start(String... more) throws IOException {
+            Needs.program("Xvfb", "Debian package xvfb");
+            List<String> command =
+                    new ArrayList<>(List.of("Xvfb", "-displayfd", "1", "-screen", "0", "640x480x24", "-noreset"));
+            command.addAll(List.of(more));
+            Process process = new ProcessBuilder(command)
+                    .redirectError(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            BufferedReader output = process.inputReader(StandardCharsets.UTF_8);
+            return new XServer(process, ":" + output.readLine());
+        }
+
+        void kill() {
+            process.destroyForcibly();
+        }
+
+        @Override
+        public void close() {
+            process.destroy();
+            process.onExit().join();
         }
     }
 

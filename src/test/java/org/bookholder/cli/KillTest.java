@@ -85,6 +85,18 @@ final class KillTest {
         assertThat(notes().at("/lines/0/outcome").asText()).isEqualTo("clean");
     }
 
+    @Test
+    void aTakeWhoseTerminalIsClosedEndsInOrder() throws IOException, InterruptedException {
+        try (ChildJvm child = DemoReading.startInFront(folder, session)) {
+            readUntilALineIsClean(child);
+            // 128 and the signal's number, as with shells.
+            assertThat(child.hangUp()).contains("Pickup list: Reading a bent wheel", "exit status 129");
+        }
+        assertThat(folder.resolve("session/journal.db-wal")).doesNotExist();
+        assertThat(notes().at("/lines/0/outcome").asText()).isEqualTo("clean");
+        assertThat(program.err()).isEmpty();
+    }
+
     private static void readUntilALineIsClean(ChildJvm child) throws IOException {
         assertThat(child.readTo("clean")).contains("Hello, and welcome to the workshop.");
     }

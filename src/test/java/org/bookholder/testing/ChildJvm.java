@@ -59,7 +59,7 @@ public final class ChildJvm implements AutoCloseable {
      * temporary files go to {@code temporary}. What it prints as errors is read among its lines.
      */
     public static ChildJvm startInFront(Path temporary, Class<?> main, String... arguments) throws IOException {
-        List<String> command = new ArrayList<>(List.of("env", "--default-signal=INT"));
+        List<String> command = new ArrayList<>(List.of("env", "--default-signal=INT,HUP"));
         command.addAll(java(main, arguments));
         command.add(command.indexOf("-cp"), "-Djava.io.tmpdir=" + temporary);
         return new ChildJvm(
@@ -113,7 +113,16 @@ public final class ChildJvm implements AutoCloseable {
 
     /** Sends it what Ctrl-C sends, SIGINT; returns the lines that it still printed, and its exit status as the last. */
     public List<String> interrupt() throws IOException, InterruptedException {
-        new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
+        return signal("-INT");
+    }
+
+    /** The same with what a terminal sends that is closed, SIGHUP. */
+    public List<String> hangUp() throws IOException, InterruptedException {
+        return signal("-HUP");
+    }
+
+    private List<String> signal(String name) throws IOException, InterruptedException {
+        new ProcessBuilder("kill", name, Long.toString(process.pid())).start().waitFor();
         return untilItEnds();
     }
 

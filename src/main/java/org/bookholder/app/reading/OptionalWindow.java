@@ -9,6 +9,7 @@ import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.TakeCommand;
+import org.bookholder.view.DisplayLostException;
 import org.bookholder.view.settings.WindowWish;
 
 /** The reading window, if one is wanted and there is a display that can show it. Confined to the main thread. */
@@ -58,8 +59,8 @@ final class OptionalWindow implements AutoCloseable {
 
     /**
      * Shows the reading until the window is closed, then asks the reading to end; does nothing if there is no window. A
-     * window that fails is reopened, at most twice; after that the reading continues in the terminal, and {@link
-     * #lost()} is true.
+     * window that fails is reopened, at most twice; after that, or if its display is gone, the reading continues in the
+     * terminal, and {@link #lost()} is true.
      *
      * @param desk the desk whose address the window shows
      * @param ended whether the program should end whatever the presenter does
@@ -73,6 +74,10 @@ final class OptionalWindow implements AutoCloseable {
                 close();
                 reading.tell(new TakeCommand.Quit());
                 return;
+            } catch (DisplayLostException gone) {
+                close();
+                lost = true;
+                listener.warned("the display is gone; the reading goes on in the terminal, and Enter ends it");
             } catch (RuntimeException fault) {
                 closeAfter(fault);
                 if (faults < REOPENINGS) {

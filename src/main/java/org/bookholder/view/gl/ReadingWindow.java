@@ -27,6 +27,7 @@ import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
+import org.bookholder.view.DisplayLostException;
 import org.bookholder.view.Frame;
 import org.bookholder.view.Scene;
 import org.bookholder.view.Scene.Screen;
@@ -53,6 +54,7 @@ public final class ReadingWindow implements AutoCloseable {
     private static final double WAITING_SHARE = 0.8;
 
     private final Window window;
+    private final DisplayWatch display;
     private final WindowSettings settings;
     private final Fonts fonts;
     private final Texts texts;
@@ -66,6 +68,7 @@ public final class ReadingWindow implements AutoCloseable {
 
     private ReadingWindow(Window window, WindowSettings settings) {
         this.window = window;
+        display = DisplayWatch.begin();
         this.settings = settings;
         fonts = new Fonts(SystemFonts::find);
         shaper = new Shaper(fonts);
@@ -104,6 +107,7 @@ public final class ReadingWindow implements AutoCloseable {
      * @param state returns the newest state without waiting
      * @param commands accepts the presenter's commands without waiting
      * @param nanoTime a clock in nanoseconds that never goes back
+     * @throws DisplayLostException if the display is gone
      */
     public void run(Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime) {
         run(state, commands, nanoTime, () -> false);
@@ -120,7 +124,9 @@ public final class ReadingWindow implements AutoCloseable {
         while (!ended.getAsBoolean()) {
             long now = nanoTime.getAsLong();
             glfwPollEvents();
+            checkDisplay();
             boolean shown = frame(state.get(), (now - last) / NANOS);
+            checkDisplay();
             last = now;
             if (scene != null) {
                 scene.drainTo(commands);
@@ -151,9 +157,18 @@ public final class ReadingWindow implements AutoCloseable {
         return picture(current.advance(state, seconds));
     }
 
-    /** Closes the window and frees everything it holds. */
+    private void checkDisplay() {
+        if (display.lost()) {
+            throw new DisplayLostException();
+        }
+    }
+
+    /** Closes the window and frees everything it holds; if the display is gone, the end of the program does that. */
     @Override
     public void close() {
+        if (display.lost()) {
+            return;
+        }
         freeOld(glfwSetMonitorCallback(null));
         texts.close();
         canvas.close();
@@ -294,6 +309,7 @@ public final class ReadingWindow implements AutoCloseable {
         double left = period - (nanoTime.getAsLong() - began) / NANOS;
         while (left > 0.0005) {
             glfwWaitEventsTimeout(left);
+            checkDisplay();
             left = period - (nanoTime.getAsLong() - began) / NANOS;
         }
     }
