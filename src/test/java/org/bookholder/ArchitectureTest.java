@@ -261,7 +261,7 @@ final class ArchitectureTest {
     }
 
     @Test
-    void noReasonToWriteFilesIsLeftOver() {
+    void everyExceptionToTheFileRuleIsStillNeeded() {
         Set<String> writers = CLASSES.stream()
                 .filter(c -> c.getAccessesFromSelf().stream().anyMatch(writesFiles()))
                 .map(c -> outermost(c).getSimpleName())

@@ -73,7 +73,7 @@ final class DocumentsTest {
                 "demo-scripts/README.md",
                 "models/README.md"
             })
-    void linksLeadSomewhere(String guide) throws IOException {
+    void linksPointToExistingFiles(String guide) throws IOException {
         Path folder = Path.of(guide).toAbsolutePath().getParent();
         assertThat(found(read(guide), "\\]\\((?!say:|check:|http|#)([^)#]+)\\)"))
                 .allSatisfy(link -> assertThat(folder.resolve(link)).exists());
@@ -90,7 +90,7 @@ final class DocumentsTest {
     }
 
     @Test
-    void everyDecisionStandsInTheIndexOnce() throws IOException {
+    void everyDecisionIsInTheIndexOnce() throws IOException {
         try (var notes = Files.list(Path.of("docs/decisions"))) {
             assertThat(found(read("docs/decisions/README.md"), "\\((\\d{4}-[^)]+)\\)"))
                     .containsExactlyInAnyOrderElementsOf(

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 final class StaticStateTest {
     @Test
-    void findsWhatCanChangeBehindAFinalField() {
+    void findsMutableContentsOfFinalFields() {
         assertThat(ArchRuleDefinition.fields()
                         .that()
                         .areStatic()

@@ -26,7 +26,7 @@ final class ComposerTest {
                     .toList());
 
     @Test
-    void theSameSeedGivesTheSameReadingAndAnotherAnother() {
+    void equalSeedsGiveEqualReadingsAndOthersDoNot() {
         Composition reading = Composer.compose(VOICE, 0, Recipe.eventful(), 5);
         assertThat(Composer.compose(VOICE, 0, Recipe.eventful(), 5).sound()).isEqualTo(reading.sound());
         assertThat(Composer.compose(VOICE, 0, Recipe.eventful(), 6).script()).isNotEqualTo(reading.script());
@@ -73,7 +73,7 @@ final class ComposerTest {
     }
 
     @Test
-    void linesThatAreMisreadAreWrittenOtherwiseAndOnlyThose() {
+    void onlyMisreadLinesDifferFromTheScript() {
         Composition reading = Composer.compose(VOICE, 0, Recipe.eventful(), 3);
         List<String> written =
                 reading.script().lines().skip(4).filter(l -> !l.isEmpty()).toList();

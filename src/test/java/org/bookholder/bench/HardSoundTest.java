@@ -51,7 +51,7 @@ final class HardSoundTest {
     }
 
     @Test
-    void readingSomethingElseIsNoReadingOfTheScript() {
+    void readingAnotherTextIsNotReadingTheScript() {
         short[] other = ANOTHER.say(ELSEWHERE);
         Ended ended = read(room(1), other, room(1), other, room(1), spoken.get(0), room(1));
         Findings found = Findings.of(ended);
@@ -64,7 +64,7 @@ final class HardSoundTest {
     }
 
     @Test
-    void musicBetweenLinesIsNoSpeech() {
+    void musicBetweenLinesIsNotTakenForSpeech() {
         Ended ended = read(
                 room(1),
                 spoken.get(0),
@@ -106,7 +106,7 @@ final class HardSoundTest {
     }
 
     @Test
-    void theSoundsOfASetAreNeitherReadNorSaid() {
+    void noisesOfASetAreNotTakenForReadingOrAsides() {
         Random random = new Random(5);
         Ended ended = read(
                 room(0.5),
@@ -135,7 +135,7 @@ final class HardSoundTest {
     }
 
     @Test
-    void mumbledLineEndsAreFollowedAndNotTakenForBrokenOff() {
+    void mumbledLineEndsAreFollowedAndNotReportedAsBrokenOff() {
         Ended ended = read(
                 room(1),
                 SetSounds.mumbled(spoken.get(0)),

@@ -20,7 +20,7 @@ final class NoiseTest {
     }
 
     @Test
-    void noiseOverAVoiceIsAsFarBelowItAsAsked() {
+    void noiseIsMixedAtTheRequestedDistanceBelowTheVoice() {
         short[] silence = new short[Sound.RATE];
         short[] noisy = Noise.over(silence, 1_000, 15, new Random(2));
         assertThat(20 * Math.log10(1_000 / Sound.rms(Sound.asDoubles(noisy)))).isCloseTo(15, within(0.1));

@@ -27,7 +27,7 @@ final class ScorerTest {
             20);
 
     @Test
-    void aPerfectFindingScoresFull() {
+    void perfectResultsGetTheFullScore() {
         Score score = Scorer.score(
                 TRUTH,
                 new Findings(
@@ -94,7 +94,7 @@ final class ScorerTest {
     }
 
     @Test
-    void aQuantileIsAValueThatSoManyDoNotExceed() {
+    void aQuantileIsTheValueThatThisShareDoesNotExceed() {
         Score.Lengths lengths = new Score.Lengths();
         for (int i = 1; i <= 20; i++) {
             lengths.add(i);

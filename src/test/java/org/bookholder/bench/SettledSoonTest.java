@@ -26,7 +26,7 @@ final class SettledSoonTest {
     private static final double LATEST_SECONDS = 10;
 
     @Test
-    void nothingStaysUnsettledForLong() throws IOException, ProblemException {
+    void linesAreSettledWithinSeconds() throws IOException, ProblemException {
         Needs.file(KilledReading.MODEL.resolve("am/final.mdl"), "mvn compile");
         String script = Files.readString(HOME.resolve("demo-scripts/lesson-1.md"));
         List<SessionEvent> events;

@@ -48,7 +48,7 @@ final class BadInputTest {
     }
 
     @Test
-    void aScriptThatIsNoText() throws IOException {
+    void aScriptThatIsNotText() throws IOException {
         Path zip = Files.write(folder.resolve("wheel.zip"), new byte[] {'P', 'K', 3, 4, 0, 0, (byte) 0xff, 0});
         refuses("this is not a text file", "read", zip.toString(), "--audio", recording, "--session", session);
     }
@@ -60,7 +60,7 @@ final class BadInputTest {
         "brisk, pace 'brisk' is not a whole number",
         "'a: b', the front matter is broken"
     })
-    void frontMatterThatCannotBe(String pace, String message) {
+    void invalidFrontMatter(String pace, String message) {
         String bad = program.file("bad.md", "---\ntitle: Hub\npace: " + pace + "\n---\nEvery wheel has one.\n");
         refuses("bad.md:3: " + message, "read", bad, "--audio", recording, "--session", session);
     }
@@ -71,7 +71,7 @@ final class BadInputTest {
     }
 
     @Test
-    void aLineThatTheScriptDoesNotHave() {
+    void aLineNumberBeyondTheScript() {
         refuses("there is no line 2", "read", script, "--from", "2", "--audio", recording, "--session", session);
     }
 
@@ -81,7 +81,7 @@ final class BadInputTest {
     }
 
     @Test
-    void aRecordingThatIsNone() {
+    void aFileThatIsNotARecording() {
         refuses("wheel.md", "read", script, "--audio", script, "--session", session);
     }
 
@@ -91,7 +91,7 @@ final class BadInputTest {
     }
 
     @Test
-    void aModelThatIsMissingEmptyOrOfAnotherKind() throws IOException {
+    void aMissingEmptyOrUnsuitableModel() throws IOException {
         program.equipment.hearsForReal();
         Path model = folder.resolve("model");
         refusesModel("there is no model folder", model);
@@ -108,17 +108,17 @@ final class BadInputTest {
     }
 
     @Test
-    void fasterThanLifeWithoutARecording() {
+    void unpacedWithoutARecording() {
         refuses("--unpaced", "read", script, "--no-window", "--unpaced");
     }
 
     @Test
-    void anOptionThatThereIsNot() {
+    void anUnknownOption() {
         refuses("--loud", "read", script, "--loud");
     }
 
     @Test
-    void aNumberThatIsNone() {
+    void aValueThatIsNotANumber() {
         refuses("--words", "read", script, "--words", "many");
     }
 
@@ -128,17 +128,17 @@ final class BadInputTest {
     }
 
     @Test
-    void aWayOfMovingThatThereIsNot() {
+    void anUnknownWayOfMovingTheText() {
         refuses("--move", "read", script, "--move", "tide");
     }
 
     @Test
-    void aCommandThatThereIsNot() {
+    void anUnknownCommand() {
         refuses("raed", "raed", script);
     }
 
     @Test
-    void aSessionFolderThatCannotBe() {
+    void anImpossibleSessionFolder() {
         refuses("wheel.md", "read", script, "--audio", recording, "--session", script + "/session");
     }
 
@@ -150,7 +150,7 @@ final class BadInputTest {
     }
 
     @Test
-    void aFolderThatHoldsOtherThings() throws IOException {
+    void aFolderWithOtherContents() throws IOException {
         Files.createDirectories(folder.resolve("session"));
         program.file("session/letter.txt", "Dear aunt");
         refuses("holds no session", reading());
@@ -184,7 +184,7 @@ final class BadInputTest {
     }
 
     @Test
-    void notesOfNoSession() {
+    void notesOfAFolderThatIsNotASession() {
         refuses("there is no such folder", "notes", program.path("none"));
         refuses("holds no session", "notes", folder.toString());
     }
@@ -197,7 +197,7 @@ final class BadInputTest {
 
     /** What a kill leaves that comes before the journal is begun. */
     @Test
-    void aSessionThatWasNeverBegunIsEmpty() throws IOException {
+    void aSessionThatNeverBeganIsEmpty() throws IOException {
         Files.createDirectories(folder.resolve("session"));
         Files.write(folder.resolve("session/journal.db"), new byte[0]);
         refuses("nothing was read", "notes", session);
@@ -207,7 +207,7 @@ final class BadInputTest {
     }
 
     @Test
-    void twoKindsOfNotes() {
+    void twoFormatsOfNotesAtOnce() {
         refuses("--json", "notes", session, "--json", "--trace");
     }
 

@@ -44,7 +44,7 @@ final class CheckCommandTest {
      * line 6 is missing.
      */
     @Test
-    void whatAnEditDidToTheWordsIsFoundWithItsTime() throws IOException {
+    void editingMistakesInTheWordsAreFoundWithTheirTimes() throws IOException {
         Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
         program.equipment.hearsForReal();
         String text = Files.readString(HOME.resolve("demo-scripts/lesson-1.md"));
@@ -141,7 +141,7 @@ final class CheckCommandTest {
     }
 
     @Test
-    void aFilmThatIsFineByAProfileOfOnesOwn() throws IOException {
+    void aFilmThatMeetsACustomProfile() throws IOException {
         Path film = film("fine.mp4");
         String profile = program.file("ours.txt", "height: at least 180\nloudness: at least -40\n");
 
@@ -161,7 +161,7 @@ final class CheckCommandTest {
     }
 
     @Test
-    void aFilmInACourseIsCheckedAsTheCourseWantsAndTheCourseKnows() throws ProblemException, IOException {
+    void aFilmInACourseIsCheckedByItsProfileAndShownOnItsBoard() throws ProblemException, IOException {
         program.file("course.yaml", "title: Wheels\ndelivery: site.txt\n");
         program.file("site.txt", "height: at least 360\n");
         program.file("lesson-1.md", "One.\n");
@@ -179,7 +179,7 @@ final class CheckCommandTest {
     }
 
     @Test
-    void theBoardOfAFolderOfScriptsKnowsToo() throws IOException {
+    void aFilmInAFolderOfScriptsIsShownOnItsBoard() throws IOException {
         program.file("lesson-1.md", "One.\n");
         Files.createDirectories(folder.resolve("exports"));
         Path film = film("exports/lesson-1.mp4");

@@ -55,7 +55,7 @@ final class CourseInputTest {
     }
 
     @Test
-    void aDayThatThereIsNot() {
+    void anImpossibleDate() {
         Path file = files.file("course.yaml", "recording:\n  days: [2026-03-09, 2026-02-30]\n");
         refuses("plan", file + ":2: there is no day '2026-02-30'; write it as year-month-day: 2027-03-09");
     }
@@ -67,7 +67,7 @@ final class CourseInputTest {
     }
 
     @Test
-    void daysThatAreOver() {
+    void recordingDaysInThePast() {
         files.file("course.yaml", "recording: {days: [2026-02-27, 2026-03-01]}\n");
         plans("Why: every recording day is over; write new days into recording: days: in course.yaml.");
         files.file("course.yaml", "recording: {days: [2026-03-01, 2026-03-09]}\n");
@@ -76,7 +76,7 @@ final class CourseInputTest {
     }
 
     @Test
-    void aLaunchThatIsOver() {
+    void aLaunchInThePast() {
         files.file("course.yaml", "launch: 2026-02-01\n");
         plans("You hoped to launch on 2026-02-01: by the forecast the edit is not done by then.");
     }

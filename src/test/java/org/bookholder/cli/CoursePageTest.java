@@ -121,7 +121,7 @@ final class CoursePageTest {
     }
 
     @Test
-    void whatOnlyPeopleKnowIsSetByOneClickAndTakenBack() throws IOException {
+    void marksAreSetByOneClickAndUndone() throws IOException {
         browser.press("3");
         browser.until("document.querySelector('#standing table')");
         assertThat(browser.text("#standing")).contains("Not finished.", "record line 6", "Recording", "Edit");
@@ -136,7 +136,7 @@ final class CoursePageTest {
     }
 
     @Test
-    void whatIsNotAnsweredInTimeIsNotSaidToBeUndone() {
+    void anActionWithoutATimelyAnswerIsNotReportedAsFailed() {
         browser.press("3");
         browser.until("document.querySelector('[data-lesson=\"2-hub\"]')");
         browser.value("(window.fetch = () => Promise.reject(new DOMException('too late', 'TimeoutError')))");
@@ -147,7 +147,7 @@ final class CoursePageTest {
 
     /** What is changed elsewhere is seen without being asked for, and what cannot be understood is told. */
     @Test
-    void thePageFollowsTheFolder() {
+    void thePageShowsChangesInTheFolder() {
         files.lesson("3-rim", "Every wheel ends with its rim.");
         browser.until("courseState().board.lessons.length === 3");
         files.file("course.yaml", "lessons: [none.md]\n");

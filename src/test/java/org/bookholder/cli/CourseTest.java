@@ -61,7 +61,7 @@ final class CourseTest {
     }
 
     @Test
-    void takesInThatALessonIsEdited() {
+    void marksALessonAsEdited() {
         assertThat(program.run("course", files.path().toString(), "--edited", "hub", "--hours", "2.5"))
                 .isZero();
         assertThat(program.out()).contains("  hub: recording, export, check");
@@ -103,7 +103,7 @@ final class CourseTest {
     }
 
     @Test
-    void whatCannotBeIsOneLine() {
+    void impossibleRequestsGetOneLine() {
         refuses("there is no such folder", "course", program.path("none"));
         refuses("the folder holds no script", "time", folder.toString());
         refuses("there is no such file", "time", program.path("none.md"));

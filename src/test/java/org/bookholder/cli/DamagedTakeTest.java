@@ -53,7 +53,7 @@ final class DamagedTakeTest {
 
     @ParameterizedTest
     @EnumSource
-    void costsItselfOnly(Damage damage) throws IOException {
+    void affectsNoOtherTake(Damage damage) throws IOException {
         damage(damage);
         assertThat(program.run("notes", session)).as(program.err()).isZero();
         assertThat(program.run("handoff", session)).as(program.err()).isZero();

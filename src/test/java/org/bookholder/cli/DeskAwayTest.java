@@ -47,7 +47,7 @@ final class DeskAwayTest {
     }
 
     @Test
-    void aDeadNetworkIsNoticedAndComeBackFromWithNothingMissedAndNothingTwice() throws IOException {
+    void aPageNoticesADeadNetworkAndCatchesUpWithoutGapsOrRepeats() throws IOException {
         URI address = URI.create(desk.address());
         try (Relay network = new Relay(address.getPort())) {
             show("http://localhost:" + network.port() + "/#" + address.getFragment());
@@ -103,7 +103,7 @@ final class DeskAwayTest {
 
     /** A browser makes six connections to one server at most (from memory; RFC 9112, section 9.4, asks for some limit). */
     @Test
-    void moreTabsThanABrowserHasConnections() {
+    void worksWithMoreTabsThanABrowserHasConnections() {
         show(desk.address());
         for (int tab = 2; tab <= 10; tab++) {
             browser.openTab(desk.address());
@@ -119,7 +119,7 @@ final class DeskAwayTest {
     }
 
     @Test
-    void whoScrollsAwayIsLeftThereUntilOneKeyBringsThemBack() {
+    void aReaderWhoScrollsAwayStaysThereUntilAKeyIsPressed() {
         show(desk.address());
         // The page's own gliding, also when it is turned round in mid-glide, is nobody's scrolling away.
         for (int line : List.of(30, 28, 60, 5, 45, 44, 46, 70, 20)) {

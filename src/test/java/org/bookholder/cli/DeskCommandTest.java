@@ -50,7 +50,7 @@ final class DeskCommandTest {
     }
 
     @Test
-    void whatCannotBeOpenedIsOneLine() throws IOException, ProblemException {
+    void impossibleRequestsGetOneLine() throws IOException, ProblemException {
         Files.createDirectory(folder.resolve("empty"));
         CourseFolder course = new CourseFolder(folder.resolve("wheels"));
         course.lesson("hub", "Every wheel begins with its hub.");

@@ -56,7 +56,7 @@ final class DeskTogetherTest {
     }
 
     @Test
-    void whatBothDoAtOnceDoesNotFight() {
+    void simultaneousActionsOfTwoProducersDoNotCancelEachOther() {
         for (int round = 0; round < ROUNDS; round++) {
             int line = 2 + round;
             bothDo(producer -> producer.click("[data-line='" + (line + ROUNDS * producers.indexOf(producer)) + "']"));
@@ -83,7 +83,7 @@ final class DeskTogetherTest {
     }
 
     @Test
-    void ofTwoDecisionsTheLastHoldsAndTheOtherIsNotLost() {
+    void theLastOfTwoDecisionsHoldsAndTheOtherCanBeRestored() {
         producers.get(0).click("[data-line='3']");
         producers.get(0).press("p");
         bothDo(producer -> producer.press("2"));
@@ -106,7 +106,7 @@ final class DeskTogetherTest {
      * code, with its clock moved by hand.
      */
     @Test
-    void aKeyMeansWhatWasShownWhenItWasDecidedToPressIt() {
+    void aKeyRefersToWhatWasShownWhenThePersonDecidedToPressIt() {
         String code = "import('./seen.js').then(({ seen, REACTION }) => {"
                 + "let held = false; let time = 0; const s = seen(() => held, () => time); const meant = [];"
                 + "const at = (t) => { time = t; s.look(); meant.push(s.value()); };"

@@ -91,7 +91,7 @@ final class FootageCommandsTest {
     }
 
     @Test
-    void aFileThatTheCameraSplitGoesOnInTheNextOne() throws IOException, InterruptedException {
+    void aTakeContinuesInTheNextFileIfTheCameraSplitIt() throws IOException, InterruptedException {
         Path first = film("A.mp4", Films.reading(0, 31), "-c:a", "aac");
         Path second = film("B.mp4", Films.reading(31, 29), "-c:a", "aac");
         assertThat(program.run("match", session.toString(), first.toString(), second.toString()))
@@ -106,7 +106,7 @@ final class FootageCommandsTest {
     }
 
     @Test
-    void whatDoesNotMatchIsRefusedByNameAndTheRestIsKept() throws IOException, InterruptedException {
+    void unmatchedFilesAreNamedAndTheOthersKept() throws IOException, InterruptedException {
         Path good = film("good.wav", List.of("-ss", "5", "-t", "30", "-i", Films.READING));
         Path other = film("other.wav", List.of("-i", Films.READING), "-af", "areverse");
         Path silent = film("silent.mp4", Films.PICTURE, "-t", "2");
@@ -145,7 +145,7 @@ final class FootageCommandsTest {
 
     /** A camera that lost its power: the beginning is there and is used. */
     @Test
-    void aFileThatBreaksOffIsUsedAsFarAsItGoes() throws IOException, InterruptedException {
+    void aTruncatedFileIsUsedAsFarAsItGoes() throws IOException, InterruptedException {
         Path whole = film("whole.mp4", Films.reading(0, 60), "-c:a", "aac", "-movflags", "frag_keyframe+empty_moov");
         byte[] bytes = Files.readAllBytes(whole);
         Path half = Files.write(folder.resolve("half.mp4"), Arrays.copyOf(bytes, bytes.length / 2));
@@ -164,7 +164,7 @@ final class FootageCommandsTest {
     }
 
     @Test
-    void aRateThatVariesIsSaid() throws IOException, InterruptedException {
+    void aVariableFrameRateIsReported() throws IOException, InterruptedException {
         Path film = film(
                 "phone.mp4",
                 Films.reading(0, 30),

@@ -49,7 +49,7 @@ final class FullDiskTest {
     }
 
     @Test
-    void notesThatCanNoLongerBeSavedAreListedAndTold() throws IOException, InterruptedException {
+    void notesThatCannotBeSavedAreShownAndTheFailureIsReported() throws IOException, InterruptedException {
         program.file("wheel.md", lines(TOO_MANY));
         program.recording("wheel.wav", 3.5 * TOO_MANY);
         List<String> lines = read();
@@ -61,7 +61,7 @@ final class FullDiskTest {
     }
 
     @Test
-    void savingGoesOnByItselfWhenThereIsRoomAgain() throws IOException, InterruptedException {
+    void savingResumesByItselfWhenTheDiskHasRoom() throws IOException, InterruptedException {
         program.file("wheel.md", lines(MANY));
         program.recording("wheel.wav", 3.5 * MANY);
         assertThat(read())

@@ -90,7 +90,7 @@ final class HandOffCommandTest {
 
     /** Another process reads to the camera while this one hands off. */
     @Test
-    void aSessionThatIsStillRunningIsHandedOffAsFarAsItHasCome() throws Exception {
+    void aRunningSessionIsHandedOffAsFarAsItHasBeenRead() throws Exception {
         try (SessionFolder running = SessionFolder.create(session, new SessionLocks())) {
             for (SessionEvent event : READ) {
                 running.journal().append(event);
@@ -107,7 +107,7 @@ final class HandOffCommandTest {
     }
 
     @Test
-    void whatIsThereIsReplacedOnlyIfAsked() throws Exception {
+    void existingFilesAreReplacedOnlyIfAsked() throws Exception {
         keep(READ);
         assertThat(program.run("handoff", session.toString(), "--only", "edl")).isZero();
         Path edl = Files.writeString(session.resolve("handoff/lesson.edl"), "edited");
@@ -120,7 +120,7 @@ final class HandOffCommandTest {
     }
 
     @Test
-    void whatCannotBeIsSaidInOneLine() throws Exception {
+    void impossibleRequestsGetOneLine() throws Exception {
         keep(READ);
         assertRefused("there is no kind 'edit'; give some of: pickups, log, captions,", "--only", "edit");
         assertRefused("there is no rate '26'; give one of: 23.976, 24, 25,", "--rate", "26");
@@ -133,8 +133,7 @@ final class HandOffCommandTest {
 
     /** As somebody to whom a folder's permissions mean something: they mean nothing to the administrator. */
     @Test
-    void aFolderThatMayNotBeWrittenIsSaidInOneLineAndStaysEmpty()
-            throws IOException, InterruptedException, ProblemException {
+    void aReadOnlyFolderGetsOneLineAndStaysEmpty() throws IOException, InterruptedException, ProblemException {
         keep(READ);
         Path out = Files.createDirectory(folder.resolve("read-only"));
         assertThat(out.toFile().setWritable(false, false)).isTrue();

@@ -57,7 +57,7 @@ final class HandOffPageTest {
     }
 
     @Test
-    void whatIsSurestToBeWrongCanComeFirst() {
+    void theListCanBeSortedByCertainty() {
         assertThat(listed()).isEqualTo(List.of("item-2", "item-3", "item-4", "item-5"));
         browser.choose("#f-order", "sure");
         browser.until("document.querySelector('#items .item').id === 'item-3'");
@@ -65,7 +65,7 @@ final class HandOffPageTest {
     }
 
     @Test
-    void theNextVoiceRestIsToldByTheMinute() {
+    void theNextVoiceRestIsShownInMinutes() {
         assertThat(browser.awaited("import(new URL('figures.js', location.href)).then(m => [5, 0, -3].map(left => {"
                         + " deskState.model.tired.advice = [{ reason: 'VOICE', urgency: 'NONE', left }];"
                         + " m.showTired(); return"
@@ -76,7 +76,7 @@ final class HandOffPageTest {
     }
 
     @Test
-    void aBoundIsDraggedAndTakenBack() {
+    void aBoundIsDraggedAndUndone() {
         browser.until("document.querySelector('.wave path').getAttribute('d').length > 100");
         double before = bound();
         browser.drag("#bound-start", 30);
@@ -129,7 +129,7 @@ final class HandOffPageTest {
     }
 
     @Test
-    void whatStandsInTheWayIsSaidInOneLine() throws IOException {
+    void problemsAreShownInOneLine() throws IOException {
         Files.writeString(session.resolve("handoff"), "a file where the folder should be");
         browser.press("w");
         browser.click("#write");

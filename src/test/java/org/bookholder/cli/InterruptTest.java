@@ -58,7 +58,7 @@ final class InterruptTest {
     }
 
     @Test
-    void aHandOffThatIsInterruptedWritesNothing() throws IOException, InterruptedException, ProblemException {
+    void anInterruptedHandOffWritesNothing() throws IOException, InterruptedException, ProblemException {
         keepALongSession();
         Path out = Files.createDirectories(folder.resolve("out"));
         List<String> rest;
@@ -74,7 +74,7 @@ final class InterruptTest {
     }
 
     @Test
-    void aMatchThatIsInterruptedNotesNothing() throws IOException, InterruptedException, ProblemException {
+    void anInterruptedMatchSavesNothing() throws IOException, InterruptedException, ProblemException {
         keepALongSession();
         Path film = Wav.write(folder.resolve("film.wav"), RATE, Wav.sine(300, 0.1, RATE, 5));
         List<String> rest;
@@ -90,7 +90,7 @@ final class InterruptTest {
     }
 
     @Test
-    void aLogThatIsInterruptedKeepsWhatItHasFollowed() throws IOException, InterruptedException {
+    void anInterruptedLogKeepsTheFilesFollowed() throws IOException, InterruptedException {
         Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
         List<String> rest;
         try (ChildJvm child = start(
@@ -118,7 +118,7 @@ final class InterruptTest {
     }
 
     @Test
-    void aCheckThatIsInterruptedLeavesNoResult() throws IOException, InterruptedException {
+    void anInterruptedCheckLeavesNoResult() throws IOException, InterruptedException {
         Needs.program("ffmpeg", "Debian's ffmpeg");
         Needs.file(MODEL.resolve("am/final.mdl"), "mvn compile");
         Path film = Films.make(folder.resolve("lesson-1.mp4"), Films.reading(0, 90), "-c:a", "aac");

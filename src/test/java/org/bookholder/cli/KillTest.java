@@ -73,7 +73,7 @@ final class KillTest {
     }
 
     @Test
-    void aTakeThatIsInterruptedEndsInOrder() throws IOException, InterruptedException {
+    void anInterruptedTakeEndsInOrder() throws IOException, InterruptedException {
         List<String> rest;
         try (ChildJvm child = DemoReading.start(session)) {
             readUntilALineIsClean(child);

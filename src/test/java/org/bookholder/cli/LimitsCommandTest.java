@@ -29,7 +29,7 @@ final class LimitsCommandTest {
     }
 
     @Test
-    void areShownAsTheyCanBeSet() {
+    void limitsAreShownInTheFormInWhichTheyAreSet() {
         assertThat(program.run("limits")).isZero();
         assertThat(program.out())
                 .contains("voice: 25, 35, 45 ", "save these lines as " + program.path("settings/limits.txt"));
@@ -39,7 +39,7 @@ final class LimitsCommandTest {
     }
 
     @Test
-    void areKeptToInAReadingAndInItsNotes() {
+    void limitsApplyToAReadingAndItsNotes() {
         assertThat(read()).isZero();
         assertThat(program.out()).doesNotContain("voice rest");
         program.file("settings/limits.txt", "voice: 1, 1, 1\n");
@@ -61,7 +61,7 @@ final class LimitsCommandTest {
     }
 
     @Test
-    void thatMayNotBeReadAreNamedBeforeAnySessionIsBegun() throws IOException {
+    void unreadableLimitsAreReportedBeforeASessionBegins() throws IOException {
         Files.createDirectory(folder.resolve("settings/limits.txt"));
         assertThat(read()).isEqualTo(2);
         assertThat(program.err()).contains("the limits cannot be read").hasLineCount(1);

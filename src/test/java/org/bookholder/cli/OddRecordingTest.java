@@ -55,7 +55,8 @@ final class OddRecordingTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("kinds")
-    void areReadAlike(String name, int tag, int rate, int bits, int channels, BiConsumer<ByteBuffer, Short> sample)
+    void allFormatsGiveTheSameResult(
+            String name, int tag, int rate, int bits, int channels, BiConsumer<ByteBuffer, Short> sample)
             throws ProblemException {
         short[][] sound = new short[channels][];
         Arrays.fill(sound, DemoVoice.firstLine().at(rate));
@@ -66,7 +67,7 @@ final class OddRecordingTest {
     }
 
     @Test
-    void oneThatIsCutShortIsReadAsFarAsItGoesAndSaysSo() throws ProblemException, IOException {
+    void aTruncatedRecordingIsReadAsFarAsItGoesAndReported() throws ProblemException, IOException {
         Path voice = DemoVoice.firstLine().write(folder.resolve("voice.wav"));
         byte[] bytes = Files.readAllBytes(voice);
         Files.write(voice, Arrays.copyOf(bytes, bytes.length - 1_000));
@@ -79,7 +80,7 @@ final class OddRecordingTest {
     }
 
     @Test
-    void oneWithoutSoundOrWithoutAnythingIsRefusedAndLeavesNothingBehind() throws IOException {
+    void aSilentOrEmptyRecordingIsRefusedAndLeavesNothingBehind() throws IOException {
         Wav.write(folder.resolve("voice.wav"), 16_000, new short[0]);
         assertThat(read()).isEqualTo(2);
         assertThat(program.err()).hasLineCount(1).contains("voice.wav: ", "holds no sound");

@@ -46,7 +46,7 @@ final class OddScriptTest {
     }
 
     @Test
-    void aLineOfTwoThousandWordsIsBegunAndKept() throws IOException {
+    void aLineOfTwoThousandWordsIsFollowedAndSaved() throws IOException {
         String words = FILLER.replaceAll("[,.]", "").repeat(154);
         assertThat(words.split(" ")).hasSizeGreaterThan(2_000);
         assertThat(read("---\nlines: as-written\n---\nHello and welcome to the workshop " + words))
@@ -57,7 +57,7 @@ final class OddScriptTest {
     }
 
     @Test
-    void numbersAloneAreReadPast() throws IOException {
+    void aScriptOfOnlyNumbersIsRead() throws IOException {
         assertThat(read("1\n2,500\n1999\n" + SPOKEN)).isZero();
         assertThat(program.err()).isEmpty();
         assertThat(line(3).path("outcome").asText()).isEqualTo("clean");
@@ -66,7 +66,7 @@ final class OddScriptTest {
     }
 
     @Test
-    void unknownWordsAloneAreToldWithWhatIsListenedFor() throws IOException {
+    void unknownWordsAreListedWithTheirStandIns() throws IOException {
         assertThat(read("Xylqrt.\nVbrizzt.\n")).isZero();
         assertThat(program.err()).isEmpty();
         assertThat(program.out())
@@ -75,7 +75,7 @@ final class OddScriptTest {
     }
 
     @Test
-    void anotherWritingThanTheModelsIsToldWordByWord() throws IOException {
+    void wordsInAnotherWritingSystemAreListed() throws IOException {
         assertThat(read("\u041a\u043e\u043b\u0435\u0441\u043e.\n\u8eca\u8f2a\u3002\n"))
                 .isZero();
         assertThat(program.err()).isEmpty();

@@ -86,7 +86,7 @@ final class ReadCommandTest {
     }
 
     @Test
-    void goesOnWithASessionInANewTake() {
+    void continuesASessionInANewTake() {
         readRecording();
         program.equipment.hears(new FakeEars(List.of()));
         assertThat(readRecording()).isZero();
@@ -178,7 +178,7 @@ final class ReadCommandTest {
     }
 
     @Test
-    void readsSteadilyWhereThereIsNoMicrophoneAndSaysSo() {
+    void movesSteadilyAndSaysSoIfThereIsNoMicrophone() {
         program.equipment.hasPresenter(commands -> commands.accept(new TakeCommand.Quit()));
         assertThat(program.run("read", script, "--session", session, "--move", "steady"))
                 .isZero();
@@ -186,7 +186,7 @@ final class ReadCommandTest {
     }
 
     @Test
-    void readsSteadilyWhereTheMicrophoneCannotBeOpenedAndSaysSo() {
+    void movesSteadilyAndSaysSoIfTheMicrophoneCannotBeOpened() {
         program.equipment.hasDeadMicrophone("front panel");
         program.equipment.hasPresenter(commands -> commands.accept(new TakeCommand.Quit()));
         assertThat(program.run("read", script, "--session", session, "--move", "steady"))
@@ -197,7 +197,7 @@ final class ReadCommandTest {
     }
 
     @Test
-    void opensAWindowAgainThatFails() {
+    void reopensAWindowThatFails() {
         AtomicInteger opened = new AtomicInteger();
         program.equipment.hasMicrophone(quiet());
         program.equipment.hasPresenter(commands -> {
@@ -216,7 +216,7 @@ final class ReadCommandTest {
     }
 
     @Test
-    void readsOnInTheTerminalWhenTheWindowFailsAgainAndAgain() {
+    void continuesInTheTerminalIfTheWindowKeepsFailing() {
         AtomicInteger opened = new AtomicInteger();
         program.equipment.hasMicrophone(quiet());
         program.equipment.hasPresenter(commands -> {

@@ -42,7 +42,7 @@ final class SoundCommandTest {
     }
 
     @Test
-    void aNoisyRoomAndAVoiceCutOff() throws ProblemException {
+    void aNoisyRoomAndAClippedVoice() throws ProblemException {
         assertThat(program.run("sound", "--audio", recording(400, 20, 8))).isEqualTo(3);
         assertThat(program.out())
                 .contains("clipping       poor", "room noise     poor", "try: turn the gain down")

@@ -39,7 +39,7 @@ final class TerminalTest {
     }
 
     @Test
-    void anInputWithoutEndCostsAFewBytesAtEachLook() {
+    void anEndlessInputIsReadAFewBytesAtATime() {
         Endless endless = new Endless();
         assertThat(terminal(endless).entered()).isFalse();
         assertThat(endless.read).isEqualTo(Terminal.MOST_BYTES);
@@ -53,7 +53,7 @@ final class TerminalTest {
     }
 
     @Test
-    void aClosedInputIsNothingAndNotTheFirstFileThatJavaOpened() throws IOException, InterruptedException {
+    void aClosedInputIsEmptyAndNotAnotherOpenFile() throws IOException, InterruptedException {
         List<String> closed = List.of("sh", "-c", "exec \"$@\" <&-", "sh");
         try (ChildJvm child = ChildJvm.startBy(closed, Waiting.class)) {
             assertThat(child.untilItEnds()).containsExactly("0 waiting, entered: false", "exit status 0");
@@ -71,7 +71,7 @@ final class TerminalTest {
     }
 
     @Test
-    void textCannotCommandTheTerminalOrReorderItsRows() {
+    void textCannotControlTheTerminalOrReorderItsRows() {
         assertThat(printed("a\tb\r\nc " + COMMANDS + "\rd\n")).isEqualTo("a\tb\r\nc " + ESCAPED + "\\u000dd\n");
         assertThat(printed("\u05e9\u05dc\u05d5\u05dd \u4f60\u597d \u00e9"))
                 .isEqualTo("\u05e9\u05dc\u05d5\u05dd \u4f60\u597d \u00e9");

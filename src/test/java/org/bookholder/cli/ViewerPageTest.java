@@ -26,7 +26,7 @@ final class ViewerPageTest {
     private Path folder;
 
     @Test
-    void whoJoinsToLookSeesAllAndCannotAct() throws IOException, ProblemException {
+    void aViewerSeesEverythingAndCannotAct() throws IOException, ProblemException {
         Browser.needed();
         Path session = folder.resolve("session");
         StoredExamples.write(session, "lesson.md");

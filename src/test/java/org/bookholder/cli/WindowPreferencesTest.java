@@ -23,7 +23,7 @@ final class WindowPreferencesTest {
     private Program fresh = new Program(Path.of(""));
 
     @Test
-    void whatWasChangedInTheWindowIsThereTheNextTime() throws IOException {
+    void changesMadeInTheWindowAreSaved() throws IOException {
         WindowSettings changed = WindowSettings.defaults()
                 .withMirrored(true)
                 .withColumnWords(8)
@@ -52,7 +52,7 @@ final class WindowPreferencesTest {
     }
 
     @Test
-    void theCommandLineWinsAndGoesForThatTimeAlone() {
+    void optionsOnTheCommandLineApplyToOneRunOnly() {
         read("one.md", new WindowWish(WindowSettings.defaults().withMirrored(true), WindowPlace.windowed()));
         assertThat(read("one.md", "--no-mirror", "--words", "4", "--distance", "200")
                         .settings())
@@ -62,7 +62,7 @@ final class WindowPreferencesTest {
     }
 
     @Test
-    void aLineThatSomebodySpoiledIsNamedAndTheRestIsKept() throws IOException {
+    void aWrongLineIsReportedAndTheRestIsKept() throws IOException {
         Files.createDirectories(folder.resolve("settings"));
         Path file = folder.resolve("settings/window.txt");
         Files.writeString(file, "# by hand\nwords: many\nmirror: yes\n", StandardCharsets.UTF_8);
@@ -81,7 +81,7 @@ final class WindowPreferencesTest {
     }
 
     @Test
-    void aFolderThatCannotBeWrittenToIsNoReasonToLoseTheReading() throws IOException {
+    void aReadOnlyFolderDoesNotStopTheReading() throws IOException {
         Files.createDirectories(folder.resolve("settings"));
         Files.writeString(folder.resolve("settings/scripts"), "in the way", StandardCharsets.UTF_8);
         fresh = program();

@@ -148,7 +148,7 @@ final class CourseReaderTest {
                 "'delivery: none.yaml' | 1: there is no file 'none.yaml' in the course's folder; "
                         + "write the name of a file that is there",
             })
-    void whatMustBePutRightIsNamedByLine(String text, String message) {
+    void mistakesAreReportedWithTheirLines(String text, String message) {
         Path file = files.file(Course.FILE, text + "\n");
         assertThat(problem(folder)).hasMessage(file + ":" + message);
     }

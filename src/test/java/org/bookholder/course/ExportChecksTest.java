@@ -40,7 +40,7 @@ final class ExportChecksTest {
     }
 
     @Test
-    void aFileMadeAnewIsUnchecked() throws ProblemException, IOException {
+    void aNewExportIsUnchecked() throws ProblemException, IOException {
         Path export = new CourseFolder(folder).export("hub.mp4", MADE);
         ExportChecks.keep(folder, export, CHECKED, List.of());
 
@@ -53,7 +53,7 @@ final class ExportChecksTest {
     }
 
     @Test
-    void aBrokenNoteIsNamed() {
+    void aDamagedFileIsReported() {
         CourseFolder course = new CourseFolder(folder);
         Path export = course.export("hub.mp4", MADE);
         course.file("checks/hub.mp4.json", "{");

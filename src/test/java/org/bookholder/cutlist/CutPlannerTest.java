@@ -49,7 +49,7 @@ final class CutPlannerTest {
     }
 
     @Test
-    void theLastCleanAttemptIsUsedAndTheRestCutAway() throws ProblemException {
+    void usesTheLastCleanAttempt() throws ProblemException {
         CutList cut = plan(take(
                 1,
                 0,
@@ -87,7 +87,7 @@ final class CutPlannerTest {
 
     /** At 120 words a minute, and with a quarter of a minute for something else in the second line's attempt. */
     @Test
-    void aGapIsAsLongAsItsWordsWhereAnAttemptSaysNothingSensible() throws ProblemException {
+    void anAttemptOfImplausibleLengthDoesNotSetTheLengthOfAGap() throws ProblemException {
         List<SessionEvent> events =
                 take(1, 0, 60, complete(1, 1, 1, 6, 1, 4), complete(1, 2, 2, 7, 5, 20, swapped(3, "spokes", "folks")));
         assertThat(plan(events).items().get(1).length().seconds()).isBetween(7.0, 10.0);
@@ -146,7 +146,7 @@ final class CutPlannerTest {
 
     /** Two lines with hardly any quiet between them share it. */
     @Test
-    void aCutNeverReachesIntoWhatIsSaidNextToIt() throws ProblemException {
+    void aClipNeverIncludesNeighbouringSpeech() throws ProblemException {
         CutList cut = plan(take(
                 1,
                 0,

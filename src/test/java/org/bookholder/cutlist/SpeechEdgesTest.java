@@ -26,14 +26,14 @@ final class SpeechEdgesTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {0.8, 0.88, 0.95, 1.0, 1.1})
-    void findsTheBeginningHoweverTheRecogniserIsOut(double recognised) throws ProblemException {
+    void findsTheBeginningWhateverTheErrorOfTheRecogniser(double recognised) throws ProblemException {
         StreamTime onset = new SpeechEdges(sound(SpeechEdgesTest::word)).onset(1, s(recognised), s(0.2));
         assertThat(onset.seconds()).isCloseTo(0.9, within(0.0101));
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {1.85, 1.95, 2.0, 2.1, 2.2})
-    void findsTheEndHoweverTheRecogniserIsOut(double recognised) throws ProblemException {
+    void findsTheEndWhateverTheErrorOfTheRecogniser(double recognised) throws ProblemException {
         StreamTime offset = new SpeechEdges(sound(SpeechEdgesTest::word)).offset(1, s(recognised), s(2.9));
         assertThat(offset.seconds()).isCloseTo(2.0, within(0.0101));
     }
@@ -46,7 +46,7 @@ final class SpeechEdgesTest {
     }
 
     @Test
-    void whatSomebodySaidBeforeIsNotTakenForTheWord() throws ProblemException {
+    void earlierSpeechIsNotTakenForTheWord() throws ProblemException {
         DoubleUnaryOperator two = t -> (t >= 0.4 && t < 0.85) || (t >= 1 && t < 2) ? 6000 : 0;
         assertThat(new SpeechEdges(sound(two)).onset(1, s(1.02), s(0.85)).seconds())
                 .isCloseTo(1, within(0.0101));
@@ -64,7 +64,7 @@ final class SpeechEdgesTest {
     }
 
     @Test
-    void whereNoSilenceIsNearTheRecogniserIsBelieved() throws ProblemException {
+    void trustsTheRecogniserIfThereIsNoSilenceNearby() throws ProblemException {
         DoubleUnaryOperator one = t -> t >= 0.2 && t < 2 ? 6000 : 0;
         assertThat(new SpeechEdges(sound(one)).silenceBefore(1, s(0.98), s(0.98)))
                 .isEqualTo(s(0.98));
@@ -72,7 +72,7 @@ final class SpeechEdgesTest {
 
     /** What a codec leaves of digital silence is none of the word's. */
     @Test
-    void anotherSilenceIsNotTakenForSoundBecauseItIsLessDeep() throws ProblemException {
+    void aLessDeepSilenceIsNotTakenForSound() throws ProblemException {
         DoubleUnaryOperator act = t -> t >= 1 && t < 2 ? 8000 : t >= 2.5 ? -12 : -9;
         assertThat(new SpeechEdges(sound(act)).offset(1, s(2.1), s(2.9)).seconds())
                 .isCloseTo(2, within(0.0101));
@@ -88,14 +88,14 @@ final class SpeechEdgesTest {
     }
 
     @Test
-    void withoutSoundTheQuietestPlaceIsTakenToBeInTheMiddle() throws ProblemException {
+    void withoutSoundTheQuietestPlaceIsTheMiddle() throws ProblemException {
         assertThat(new SpeechEdges(TakeSound.NONE).quietest(1, s(0.9), s(1.1))).isEqualTo(s(1));
         assertThat(new SpeechEdges(sound(t -> 6000)).quietest(1, s(1), s(1.008)))
                 .isEqualTo(s(1.004));
     }
 
     @Test
-    void believesTheRecogniserWhereNothingTellsVoiceFromRoom() throws ProblemException {
+    void trustsTheRecogniserIfVoiceAndRoomCannotBeDistinguished() throws ProblemException {
         assertThat(new SpeechEdges(sound(t -> 3000)).onset(1, s(1), s(0.2))).isEqualTo(s(1));
         assertThat(new SpeechEdges(TakeSound.NONE).offset(1, s(1), s(2))).isEqualTo(s(1));
     }

@@ -143,7 +143,7 @@ final class FilmCheckTest {
     }
 
     @Test
-    void theClickThroughTheCodec() {
+    void findsAClickAfterTheCodec() {
         assertThat(found(ProfileSetting.CLICKS))
                 .filteredOn(click -> click.place().orElseThrow().start().seconds() < 13)
                 .singleElement()
@@ -153,7 +153,7 @@ final class FilmCheckTest {
     }
 
     @Test
-    void soundThatIsCutOffThroughTheCodec() {
+    void findsClippingAfterTheCodec() {
         // Within one and a half of the frames that AAC codes, 1024 samples each.
         liesAt(place(ProfileSetting.CLIPPED), 14, 14.2, 0.032);
     }
@@ -216,7 +216,7 @@ final class FilmCheckTest {
 
     /** A file whose index stands at its beginning can be opened, though its end is missing. */
     @Test
-    void aFilmThatBreaksOff() throws ProblemException, IOException {
+    void aTruncatedFilm() throws ProblemException, IOException {
         Path whole = Ffmpeg.make(
                 folder.resolve("whole.mp4"),
                 "-f",

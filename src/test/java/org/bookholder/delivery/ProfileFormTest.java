@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 final class ProfileFormTest {
     @Test
-    void whatIsShownReadsBack() throws ProblemException {
+    void theShownFormCanBeReadBack() throws ProblemException {
         Profile usual = ProfileForm.usual();
         Profile again = profile(String.join("\n", ProfileForm.lines(usual)));
 
@@ -22,7 +22,7 @@ final class ProfileFormTest {
     }
 
     @Test
-    void whatIsLeftOutIsNotChecked() throws ProblemException {
+    void missingSettingsAreNotChecked() throws ProblemException {
         Profile profile = profile("# ours\nheight: at least 720   # small\n\n");
 
         assertThat(profile.limits()).containsOnlyKeys(ProfileSetting.HEIGHT);
@@ -43,7 +43,7 @@ final class ProfileFormTest {
     }
 
     @Test
-    void rangesHoldTheirEnds() throws ProblemException {
+    void rangesIncludeTheirEnds() throws ProblemException {
         Limit.Between loudness =
                 profile("loudness: -18 to -14.5").range(ProfileSetting.LOUDNESS).orElseThrow();
         assertThat(loudness.allows(-18)).isTrue();
@@ -63,7 +63,7 @@ final class ProfileFormTest {
                 "audio | 'audio' says nothing",
                 "container: mkv | 'container' is given twice"
             })
-    void aWrongLineCostsItselfOnly(String line, String message) throws ProblemException {
+    void aWrongLineAffectsNoOtherLine(String line, String message) throws ProblemException {
         Values<Limit> values = values("container: mp4\n" + line + "\nsilent: at most 5\n");
         assertThat(values.wrong())
                 .singleElement()

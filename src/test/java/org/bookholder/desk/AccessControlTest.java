@@ -20,7 +20,7 @@ final class AccessControlTest {
     private final AccessControl open = new AccessControl(keys, true, random, clock);
 
     @Test
-    void aCodeLetsInToWhatItIsFor() {
+    void aCodeGivesTheRightsItIsFor() {
         assertThat(open.join(keys.key(), "a").flatMap(open::role)).contains(Role.ACT);
         assertThat(open.join(keys.act(), "a").flatMap(open::role)).contains(Role.ACT);
         assertThat(open.join(keys.look(), "a").flatMap(open::role)).contains(Role.LOOK);
@@ -29,7 +29,7 @@ final class AccessControlTest {
     }
 
     @Test
-    void joinCodesAreNotTakenUnlessTheDeskIsOpenToTheNetwork() {
+    void joinCodesWorkOnlyIfTheDeskIsOpenToTheNetwork() {
         AccessControl local = new AccessControl(keys, false, random, clock);
         assertThat(local.join(keys.act(), "a")).isEmpty();
         assertThat(local.join(keys.look(), "a")).isEmpty();
@@ -37,7 +37,7 @@ final class AccessControlTest {
     }
 
     @Test
-    void aTokenIsOnlyGoodAsItWasGiven() {
+    void aChangedTokenIsInvalid() {
         String look = open.join(keys.look(), "a").orElseThrow();
         assertThat(open.role(look.replaceFirst("look", "act"))).isEmpty();
         assertThat(open.role(look + "A")).isEmpty();
@@ -47,7 +47,7 @@ final class AccessControlTest {
     }
 
     @Test
-    void whoTriesTooOftenWaitsWhateverTheyTryThen() {
+    void tooManyWrongCodesMakeAnAddressWait() {
         for (int i = 0; i < AccessControl.FROM_ONE; i++) {
             assertThat(open.join("WRONG-" + i, "a")).isEmpty();
         }
@@ -86,7 +86,7 @@ final class AccessControlTest {
     }
 
     @Test
-    void manyWhoTryALittleWaitTogether() {
+    void manyAddressesWithFewWrongCodesEachHaveToWait() {
         for (int i = 0; i < AccessControl.FROM_ALL; i++) {
             assertThat(open.join("WRONG", "address " + i)).isEmpty();
         }
@@ -94,7 +94,7 @@ final class AccessControlTest {
     }
 
     @Test
-    void keysAreKeptForTheOwnerAndKnownAgain(@TempDir Path folder) throws Exception {
+    void credentialsAreStoredForTheOwnerAndReadBack(@TempDir Path folder) throws Exception {
         DeskCredentials kept = DeskCredentials.of(folder, random).at(4711);
         kept.keep(folder);
         assertThat(DeskCredentials.of(folder, random)).isEqualTo(kept);

@@ -59,7 +59,7 @@ final class ActionsTest {
     }
 
     @Test
-    void nothingIsAskedForThatIsSoAlready() {
+    void actionsWithoutEffectMakeNoCommands() {
         for (String what : new String[] {"go_on", "back"}) {
             assertThat(act("{\"do\":\"" + what + "\"}")).isEqualTo("done");
         }
@@ -69,7 +69,7 @@ final class ActionsTest {
     }
 
     @Test
-    void whatCannotBeDoneNowIsRefusedWithTheReason() {
+    void impossibleActionsAreRefusedWithAReason() {
         session.happens(new SessionEvent.TakeEnded(s(8), 1, clock.instant(), TakeEnd.CUT));
         assertThat(act("{\"do\":\"hold\"}")).isEqualTo("refused: no take is rolling");
         assertThat(act("{\"do\":\"go_on\"}")).isEqualTo("refused: no take is rolling");
@@ -119,7 +119,7 @@ final class ActionsTest {
                 "{\"do\":\"bound\",\"take\":1,\"ordinal\":1,\"start\":2,\"end\":1}",
                 "{\"do\":\"bound\",\"take\":1,\"ordinal\":1,\"start\":\"NaN\",\"end\":1e999}"
             })
-    void whatMakesNoSenseIsRefusedAndChangesNothing(String asked) {
+    void invalidActionsAreRefusedAndChangeNothing(String asked) {
         assertThat(act(asked)).startsWith("refused: ");
         assertThat(session.told).isEmpty();
     }

@@ -86,7 +86,7 @@ final class FeedTest {
     }
 
     @Test
-    void aPageThatListensKnowsTheWhole() {
+    void aPageHasTheCompleteState() {
         Page page = new Page();
         feed.listen(page, "");
         for (int i = 1; i <= 40; i++) {
@@ -99,7 +99,7 @@ final class FeedTest {
     }
 
     @Test
-    void aPageThatComesBackIsToldWhatItMissedAndNothingTwice() {
+    void aPageThatReconnectsGetsWhatItMissedAndNothingTwice() {
         Page page = new Page();
         Runnable stop = feed.listen(page, "");
         happens(moved(7, 2, 2, 1));
@@ -114,7 +114,7 @@ final class FeedTest {
     }
 
     @Test
-    void aPageOfAnotherRunOrOfLongAgoIsToldTheWhole() {
+    void aPageOfAnotherRunOrAfterALongTimeGetsASnapshot() {
         Page page = new Page();
         feed.listen(page, "other.1").run();
         assertThat(page.known.has("script")).isTrue();
@@ -130,7 +130,7 @@ final class FeedTest {
 
     /** What is told to those who join is made while everyone else is told of changes, and once for all of them. */
     @Test
-    void pagesThatJoinHoldNobodyUp() throws InterruptedException {
+    void joiningPagesBlockNobody() throws InterruptedException {
         Page first = new Page();
         feed.listen(first, "");
         happens(moved(100, 3, 1, 1));
@@ -175,7 +175,7 @@ final class FeedTest {
     }
 
     @Test
-    void whoHasStoppedIsToldNothing() {
+    void aRemovedListenerGetsNothing() {
         Page page = new Page();
         feed.listen(page, "").run();
         happens(moved(7, 2, 2, 1));
@@ -185,7 +185,7 @@ final class FeedTest {
 
     /** Twenty pages that were told of each tick would cost the reading what it has not got. */
     @Test
-    void thatTimeGoesByIsToldAFewTimesASecond() {
+    void theTimeIsSentAFewTimesASecond() {
         Page page = new Page();
         feed.listen(page, "");
         for (int i = 0; i <= 40; i++) {
@@ -199,7 +199,7 @@ final class FeedTest {
     }
 
     @Test
-    void nothingIsSaidWhereNothingHappened() {
+    void nothingIsSentIfNothingChanged() {
         Page page = new Page();
         feed.listen(page, "");
         assertThat(feed.look()).isFalse();

@@ -61,7 +61,7 @@ final class TwoProducersTest {
     }
 
     @Test
-    void aHoldOfBothIsAHoldAndAGoOnOfBothIsAGoOn() {
+    void twoSimultaneousHoldsAreOneHold() {
         both("{\"do\":\"hold\"}");
         assertThat(state().takes().held()).isTrue();
         both("{\"do\":\"go_on\"}");
@@ -72,7 +72,7 @@ final class TwoProducersTest {
     }
 
     @Test
-    void ofTwoNextTakesOneIsBegun() {
+    void twoSimultaneousNextTakesBeginOneTake() {
         both("{\"do\":\"next_take\",\"take\":1}");
         assertThat(state().takes().all()).hasSize(2);
         assertThat(state().takes().rolling()).isTrue();
@@ -80,7 +80,7 @@ final class TwoProducersTest {
     }
 
     @Test
-    void aTakeThatSomeoneElseBeganIsNotCutForTheOneBefore() {
+    void aCutMeantForTheTakeBeforeDoesNotEndANewOne() {
         actions.act("{\"do\":\"next_take\",\"take\":1}", told);
         rig.pass(0.5);
         for (String action : List.of("cut", "break")) {
@@ -96,7 +96,7 @@ final class TwoProducersTest {
     }
 
     @Test
-    void aBreakOfBothIsOneBreak() {
+    void twoSimultaneousBreaksAreOneBreak() {
         both("{\"do\":\"break\",\"take\":1}");
         assertThat(state().remarks().breakSince()).isPresent();
         both("{\"do\":\"back\"}");
@@ -107,7 +107,7 @@ final class TwoProducersTest {
     }
 
     @Test
-    void anUndoOfBothTakesOneDecisionBack() {
+    void twoSimultaneousUndosUndoOneDecision() {
         for (String choice : List.of("FIX_IN_EDIT", "RECORD_AGAIN")) {
             actions.act("{\"do\":\"decide\",\"line\":2,\"choice\":\"" + choice + "\"}", told);
         }
@@ -151,7 +151,7 @@ final class TwoProducersTest {
     }
 
     @Test
-    void whoeverStillWaitsWhenTheSessionEndsIsToldThatItIsNotDone() {
+    void pendingRequestsAreRefusedWhenTheSessionEnds() {
         actions.act("{\"do\":\"mark\"}", told);
         rig.runner().stop();
         actions.act("{\"do\":\"mark\"}", told);
@@ -160,7 +160,7 @@ final class TwoProducersTest {
     }
 
     @Test
-    void whoeverWaitsWhenAFaultEndsTheSessionIsToldSo() {
+    void pendingRequestsAreToldOfAFaultThatEndsTheSession() {
         reading.ask(
                 state -> {
                     throw new IllegalStateException("a fault of the program");
@@ -176,7 +176,7 @@ final class TwoProducersTest {
     }
 
     @Test
-    void aSessionThatWasAskedToQuitStillDoesWhatIsAskedBeforeItsEndAndNothingAfter() {
+    void requestsAreCarriedOutUntilTheSessionHasEndedAndNotAfter() {
         reading.tell(new TakeCommand.Quit());
         actions.act("{\"do\":\"mark\"}", told);
         rig.pass(1);

@@ -29,7 +29,7 @@ final class LauncherTest {
     }
 
     @Test
-    void javaIsNeverGivenAClosedStream() throws IOException, InterruptedException {
+    void javaNeverGetsAClosedStream() throws IOException, InterruptedException {
         // Said in a file, because the output itself is closed.
         script(
                 "java/bin/java",
@@ -43,7 +43,7 @@ final class LauncherTest {
     }
 
     @Test
-    void javaIsGivenALocaleInWhichAccentsCanBeWritten() throws IOException, InterruptedException {
+    void javaGetsALocaleThatSupportsAccents() throws IOException, InterruptedException {
         script("java/bin/java", "#!/bin/sh\n[ \"$1\" = -version ] && exit\nlocale charmap >\"$TOLD\"\n");
 
         for (String locale : new String[] {"LC_ALL=C", "LC_ALL=POSIX", "LANG=xx_YY.UTF-8", "LC_CTYPE=C", "LANG="}) {

@@ -48,7 +48,7 @@ final class PaceInEveryWayTest {
 
     @ParameterizedTest
     @EnumSource
-    void thePaceIsMeasuredAndShown(Mover way) {
+    void thePaceIsMeasuredWhateverMovesTheText(Mover way) {
         Spoken voice = new Spoken(0.6);
         for (String line : LINES) {
             voice.says(line.toLowerCase(Locale.ROOT).replace(".", ""));

@@ -37,12 +37,12 @@ final class ReadingSessionTest {
             .pauses(1);
 
     @Test
-    void aReadingWithASkippedLineARestartAndASwappedWordComesOutAsItAlwaysDid() throws IOException {
+    void aReadingWithASkippedLineARestartAndASwappedWordGivesTheExpectedEvents() throws IOException {
         Golden.assertMatches("e2e/reading-session.txt", dump(false));
     }
 
     @Test
-    void aFileReadInRealTimeAndAtFullSpeedComeOutTheSame() throws IOException {
+    void aFileGivesTheSameResultInRealTimeAndAtFullSpeed() throws IOException {
         assertThat(dump(true)).isEqualTo(dump(false));
     }
 

@@ -81,7 +81,7 @@ final class FatigueTest {
         "ON_CAMERA, 180, DUE",
         "ON_CAMERA, 240, OVERDUE"
     })
-    void warnsAsALimitNearsAtItAndPastIt(Reason reason, long minutes, Urgency urgency) {
+    void warnsBeforeAtAndAfterALimit(Reason reason, long minutes, Urgency urgency) {
         assertThat(advice(read(begin(), minutes), reason, 0).urgency()).isEqualTo(urgency);
     }
 
@@ -101,7 +101,7 @@ final class FatigueTest {
     }
 
     @Test
-    void aBreakOfFiveMinutesStartsTheBreakClocksAnewAndAShorterOneDoesNot() {
+    void onlyABreakOfFiveMinutesResetsTheBreakClocks() {
         FatigueLog tired = read(begin(), 34);
         FatigueReport shorter = read(rest(tired, Duration.ofSeconds(299)), 1).report(s(0));
         assertThat(shorter.readingSinceBreak()).isEqualTo(Duration.ofMinutes(35));
@@ -122,7 +122,7 @@ final class FatigueTest {
     }
 
     @Test
-    void afterRecoveryAllClocksBeginAnew() {
+    void recoveryResetsAllClocks() {
         // after 2 h of reading 90 % is recovered in 4 to 6 h: Hunter and Titze 2009
         FatigueReport next =
                 read(rest(read(begin(), 130), Duration.ofHours(4)), 1).report(s(0));
@@ -145,7 +145,7 @@ final class FatigueTest {
     }
 
     @Test
-    void stumblingMoreThanInTheFirstTwentyMinutesIsSaidBeforeTheClockDoes() {
+    void moreStumblingThanInTheFirstTwentyMinutesWarnsBeforeTheClocks() {
         FatigueLog log = lines(lines(begin(), 0, 20, 20, 10), 20, 30, 4, 10);
         double now = 30 * 60 - 1;
         assertThat(log.report(s(now)).baselineFluffs()).isCloseTo(0.25, within(0.01));
@@ -166,7 +166,7 @@ final class FatigueTest {
     }
 
     @Test
-    void aDriftingPaceIsSaidWithItsFigures() {
+    void aDriftingPaceIsReportedWithItsFigures() {
         BreakAdvice drift = advice(lines(lines(begin(), 0, 20, 500, 10), 20, 30, 500, 8), Reason.STUMBLING, 1799);
         assertThat(drift.urgency()).isEqualTo(Urgency.DUE);
         AdviceFigures.Pace figures = (AdviceFigures.Pace) drift.figures();
@@ -175,7 +175,7 @@ final class FatigueTest {
     }
 
     @Test
-    void anAttemptTakenBackLeavesNoTrace() {
+    void removingAnAttemptRestoresTheStateBefore() {
         Attempt attempt = broken(1, 1, 1, 3, 5, 6);
         PaceOfLine pace = PaceOfLine.of(LINE, attempt, s(0.25));
         assertThat(begin().plus(attempt, pace)).isNotEqualTo(begin());

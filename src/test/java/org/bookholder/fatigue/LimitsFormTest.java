@@ -38,7 +38,7 @@ final class LimitsFormTest {
                 "voice:\n  - 10\n  - 20\n  - 30\nbreak: '10'\n",
                 "  voice : 10, 20, 30#soon\n\tbreak:10\n"
             })
-    void changesOnlyWhatIsNamedHoweverItIsWritten(String text) {
+    void changesOnlyTheNamedSettingsInAnyNotation(String text) {
         FatigueLimits limits = limits(text);
         assertThat(wrong).isEmpty();
         assertThat(limits.voice()).isEqualTo(Limit.ofMinutes(10, 20, 30));
@@ -71,7 +71,7 @@ final class LimitsFormTest {
                 "recovery: 4 | limits.txt: 'recovery' is shorter than 'break'; make it at least as long, usually some "
                         + "hours",
             })
-    void aWrongLineCostsItselfOnly(String line, String message) {
+    void aWrongLineAffectsNoOtherLine(String line, String message) {
         FatigueLimits limits = limits("screen: 11, 12, 13\n" + line + "\non-camera: 14, 15, 16\n");
         assertThat(wrong).extracting(ProblemException::getMessage).containsExactly(message);
         FatigueLimits defaults = FatigueLimits.defaults();

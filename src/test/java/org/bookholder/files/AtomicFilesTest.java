@@ -59,7 +59,7 @@ final class AtomicFilesTest {
     }
 
     @Test
-    void aFileToBeGivenAwayIsAsReadableAsAnyOther() throws IOException {
+    void aFileToGiveAwayHasDefaultPermissions() throws IOException {
         Path plain = Files.createFile(folder.resolve("plain"));
         Path given = folder.resolve("given");
         new AtomicFiles(Access.SYSTEM_DEFAULT).write(given, "text");
@@ -67,7 +67,7 @@ final class AtomicFilesTest {
     }
 
     @Test
-    void forcesTheFileBeforeItTakesItsNameAndTheFolderAfter() throws IOException {
+    void forcesTheFileBeforeTheRenameAndTheFolderAfterIt() throws IOException {
         FailingDisk disk = new FailingDisk(step -> false);
         new AtomicFiles(disk, Access.OWNER).write(folder.resolve("list.txt"), "text");
         assertThat(disk.steps())
@@ -85,7 +85,7 @@ final class AtomicFilesTest {
     }
 
     @Test
-    void theNewFileIsWholeWhenItsFolderCannotBeForced() throws IOException {
+    void theNewFileIsCompleteIfItsFolderCannotBeForced() throws IOException {
         Path file = Files.writeString(folder.resolve("list.txt"), "old");
         AtomicFiles broken = new AtomicFiles(new FailingDisk("forceFolder 1"::equals), Access.OWNER);
         assertThatThrownBy(() -> broken.write(file, "new")).hasMessage("no forceFolder 1");

@@ -31,7 +31,7 @@ final class PrivateFilesTest {
     }
 
     @Test
-    void aFolderThatIsThereKeepsItsPermissions() throws IOException {
+    void anExistingFolderKeepsItsPermissions() throws IOException {
         Path folder = Files.createDirectory(parent.resolve("shared"));
         Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxrwxr-x"));
         Path link = Files.createSymbolicLink(parent.resolve("link"), folder);
@@ -41,7 +41,7 @@ final class PrivateFilesTest {
     }
 
     @Test
-    void refusesAFolderWhoseNameAFileHas() throws IOException {
+    void refusesAFolderIfAFileHasItsName() throws IOException {
         Path file = Files.createFile(parent.resolve("file"));
         assertThatThrownBy(() -> PrivateFiles.createFolder(file)).isInstanceOf(FileAlreadyExistsException.class);
         assertThatThrownBy(() -> PrivateFiles.createFolder(file.resolve("below")))
@@ -57,7 +57,7 @@ final class PrivateFilesTest {
     }
 
     @Test
-    void aFileThatIsThereIsLeftAsItIs() throws IOException {
+    void anExistingFileIsLeftAsItIs() throws IOException {
         Path file = Files.writeString(parent.resolve("take.wav"), "sound");
         PrivateFiles.createIfMissing(file);
         assertThat(file).hasContent("sound");

@@ -47,7 +47,7 @@ final class FaultInSettlingTest {
     }
 
     @Test
-    void attemptsThatAreToldAfterAFaultDoNotReplaceThoseBeforeIt() {
+    void attemptsAfterAFaultDoNotReplaceThoseBeforeIt() {
         ReadAloud reader = reader("rings");
         LINES.forEach(reader::say);
         assertThat(reader.events())
@@ -66,14 +66,14 @@ final class FaultInSettlingTest {
     }
 
     @Test
-    void aFaultWhenTheTakeIsSettledKeepsWhatWasTold() {
+    void aFaultAtTheEndOfATakeKeepsEarlierResults() {
         ReadAloud reader = reader("finish");
         LINES.subList(0, 2).forEach(reader::say);
         assertThat(reader.cut().attempts()).extracting(Attempt::line).containsExactly(1, 2);
     }
 
     @Test
-    void holdsThatGoOnWhenItFailsStillHold() {
+    void aHoldContinuesAfterAFault() {
         ReadAloud reader = reader("telephone");
         reader.say(LINES.get(0));
         reader.follower().hold(reader.now());
@@ -84,7 +84,7 @@ final class FaultInSettlingTest {
     }
 
     @Test
-    void theLogHasAllThatBringsTheFaultAboutAgain() {
+    void theLogHasEverythingNeededToReproduceTheFault() {
         ReadAloud reader = reader("rings");
         LINES.forEach(reader::say);
         String log = stretches(reader).get(0).log();

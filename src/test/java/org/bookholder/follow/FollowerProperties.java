@@ -12,7 +12,7 @@ import org.bookholder.script.model.PreparedScript;
 /** What holds whatever the ears report and hands do, however little sense it makes. */
 final class FollowerProperties {
     @Property(tries = 4000)
-    void allThatIsFoundOutIsOfTheScriptAndOfTheTake(
+    void findingsLieWithinTheScriptAndTheTake(
             @ForAll("scripts") PreparedScript script, @ForAll("wild") List<Deed> deeds) {
         FollowInvariants.check(script, RandomReading.of(script, deeds));
     }
@@ -23,7 +23,7 @@ final class FollowerProperties {
     }
 
     @Property(tries = 500)
-    void whatIsSettledInTheEndDoesNotDependOnHowFarTheEarsAreApart(
+    void finalOutcomesDoNotDependOnTheDelayBetweenTheEars(
             @ForAll("scripts") PreparedScript script, @ForAll("orderly") List<Deed> deeds) {
         assertThat(RandomReading.settled(RandomReading.openEarLast(script, deeds)))
                 .isEqualTo(RandomReading.settled(RandomReading.of(script, deeds)));

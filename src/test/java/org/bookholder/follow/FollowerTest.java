@@ -52,7 +52,7 @@ final class FollowerTest {
     }
 
     @Test
-    void takesAWordBeforeTheFirstOfATakeForNoPartOfALine() {
+    void ignoresAWordBeforeTheFirstOneOfATake() {
         TakeSettled take = ReadAloud.of(LESSON)
                 .say("so turn the wheel slowly and watch the gap beside the brake")
                 .cut();
@@ -83,7 +83,7 @@ final class FollowerTest {
     }
 
     @Test
-    void tellsAgainWhatWasCorrectedAfterThePause() {
+    void reportsCorrectionsAfterThePause() {
         ReadAloud reader = ReadAloud.of(LESSON)
                 .say("turn the wheel slowly and watch the gap beside the window")
                 .say("beside the brake")
@@ -122,7 +122,7 @@ final class FollowerTest {
     }
 
     @Test
-    void holdsDuringAnAsideAndFindsItsWayBack() {
+    void stopsDuringAnAsideAndContinuesAfterIt() {
         ReadAloud reader = ReadAloud.of(LESSON)
                 .say("turn the wheel slowly and watch the gap beside the brake")
                 .say("sorry somebody left their telephone on could you switch it off");
@@ -148,7 +148,7 @@ final class FollowerTest {
     }
 
     @Test
-    void isNotCarriedOffByAnAsideThatHasWordsOfAnotherLine() {
+    void anAsideWithWordsOfAnotherLineDoesNotMoveThePosition() {
         ReadAloud reader = ReadAloud.of(LESSON)
                 .say("turn the wheel slowly and watch the gap beside the brake")
                 .say("sorry my phone rang could you please check both sides");
@@ -173,7 +173,7 @@ final class FollowerTest {
     }
 
     @Test
-    void listensAgainFromWhereAHandPutIt() {
+    void continuesFromAPositionSetByHand() {
         ReadAloud reader = ReadAloud.of(LESSON).say("turn the wheel slowly");
         assertThat(reader.follower().move(reader.now(), new ReadingPosition(3, 1)))
                 .containsExactly(new FollowEvent.Moved(reader.now(), new ReadingPosition(3, 1), 0));
@@ -182,7 +182,7 @@ final class FollowerTest {
     }
 
     @Test
-    void bearsAWordTakenBackAfterAHandPutItSomewhere() {
+    void acceptsARevisedWordAfterAMoveByHand() {
         Follower follower = new Follower(Prepared.of(LESSON));
         StreamTime at = StreamTime.ofSeconds(1);
         follower.hear(new Hypothesis.Partial(EarKind.SCRIPT, at, List.of("turn")));
@@ -198,7 +198,7 @@ final class FollowerTest {
     }
 
     @Test
-    void leavesOutWhatIsSaidDuringAHold() {
+    void ignoresSpeechDuringAHold() {
         ReadAloud reader = ReadAloud.of(LESSON).say("turn the wheel slowly and watch the gap beside the brake");
         reader.follower().hold(reader.now());
         reader.say("a spoke that rings low is loose and wants half a turn");
@@ -210,7 +210,7 @@ final class FollowerTest {
     }
 
     @Test
-    void callsTheWordThatWasSaidInsteadOfTheLast() {
+    void reportsAWordSwappedForTheLastOne() {
         List<Attempt> first = ReadAloud.of(LESSON)
                 .say(
                         "turn the wheel slowly and watch the gap beside the window | a spoke that rings low is loose and wants half a turn")
@@ -223,7 +223,7 @@ final class FollowerTest {
     }
 
     @Test
-    void callsAWordThatWasAdded() {
+    void reportsAnAddedWord() {
         assertThat(firstLine("turn the wheel slowly backwards and watch the gap beside the brake")
                         .deviations())
                 .singleElement()
@@ -235,7 +235,7 @@ final class FollowerTest {
     }
 
     @Test
-    void callsAWordThatWasAddedBesideAFunctionWordThatWasMisheard() {
+    void reportsAnAddedWordNextToAMisheardFunctionWord() {
         assertThat(firstLine("turn the wheel slowly backwards an watch the gap beside the brake")
                         .deviations())
                 .extracting(Deviation::kind, Deviation::said)
@@ -243,14 +243,14 @@ final class FollowerTest {
     }
 
     @Test
-    void doesNotCallAWordThatWasSaidTwiceNorAFiller() {
+    void doesNotReportARepeatedWordOrAFiller() {
         assertThat(firstLine("turn the wheel wheel slowly um and watch the gap beside the brake")
                         .outcome())
                 .isEqualTo(Outcome.CLEAN);
     }
 
     @Test
-    void takesALineForBegunAgainAfterALongAsideInIt() {
+    void aLineContinuedAfterALongAsideIsANewAttempt() {
         TakeSettled take = ReadAloud.of(LESSON)
                 .say("turn the | sorry there was somebody at our door just now |")
                 .say("turn the wheel slowly and watch the gap beside the brake")

@@ -39,7 +39,7 @@ final class HardReadingsTest {
             "they were watching the game and every window was open");
 
     @Test
-    void aReadingOfSomethingElseMovesNothingAndIsSaidToBeLost() {
+    void readingAnotherTextMovesNothingAndIsReportedAsLost() {
         ReadAloud reader = ReadAloud.of(LESSON);
         for (int i = 0; i < 20; i++) {
             reader.say(ELSEWHERE.get(i % ELSEWHERE.size()));
@@ -69,7 +69,7 @@ final class HardReadingsTest {
     }
 
     @Test
-    void fiveMinutesOffTheScriptHoldThePositionAndOneLineBringsItBack() {
+    void afterFiveMinutesOffTheScriptOneLineIsEnoughToContinue() {
         ReadAloud reader = ReadAloud.of(LESSON).say(LINES.get(0)).say(LINES.get(1));
         double left = reader.now().seconds();
         for (int i = 0; reader.now().seconds() < left + 300; i++) {
@@ -137,7 +137,7 @@ final class HardReadingsTest {
     }
 
     @Test
-    void theNextLineIsFoundThoughItsFirstWordWasSwallowedAfterALineThatWasBrokenOff() {
+    void theNextLineIsFoundAfterABrokenOffLineEvenWithoutItsFirstWord() {
         ReadAloud reader = ReadAloud.of(Scripts.of(
                         "Turn the wheel slowly and watch the gap beside the brake",
                         "He is never the one who tightens anything near a valve",
@@ -147,7 +147,7 @@ final class HardReadingsTest {
     }
 
     @Test
-    void oneWordInTenThatTheRecogniserDoesNotKnowDoesNotHinderIt() {
+    void copesWithOneUnknownWordInTen() {
         List<String> lines = Stream.of(
                         "before wendlebury you turn the small wheel with one hand only",
                         "then count the gribbles on the left side of the hub",

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 final class OralReadingRulesTest {
     @Test
     @DisplayName("rule 7: an omission is an error")
-    void callsAnOmittedWord() {
+    void reportsAnOmittedWord() {
         assertThat(OneLine.deviations("Mario climbed the oak tree.", "mario climbed the tree"))
                 .containsExactly("oak dropped");
     }
@@ -30,7 +30,7 @@ final class OralReadingRulesTest {
 
     @Test
     @DisplayName("rule 1: another word in context is an error")
-    void callsAnotherWord() {
+    void reportsASubstitution() {
         assertThat(OneLine.deviations("Mark saw an elephant.", "mark saw an anchor"))
                 .containsExactly("elephant swapped");
     }
@@ -44,14 +44,14 @@ final class OralReadingRulesTest {
 
     @Test
     @DisplayName("rule 9: each of two transposed words is an error")
-    void callsTransposedWords() {
+    void reportsTransposedWords() {
         assertThat(OneLine.deviations("Charlie ran quickly.", "charlie quickly ran"))
                 .isNotEmpty();
     }
 
     @Test
     @DisplayName("rule 8: a word that does not come is an error, and the one error")
-    void callsAWordThatDoesNotCome() {
+    void reportsAWordThatIsNotSaid() {
         assertThat(OneLine.deviations("Mark saw an elephant.", "mark saw an | |"))
                 .containsExactly("elephant dropped");
     }

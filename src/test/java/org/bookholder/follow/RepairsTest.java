@@ -61,7 +61,7 @@ final class RepairsTest {
 
     @Test
     @DisplayName("deletion: well go down until you're in a ver- right see the windows")
-    void whatIsBegunAndDroppedIsNotInTheLine() {
+    void anAbandonedBeginningIsNotPartOfTheLine() {
         ReadAloud reader = ReadAloud.of(Scripts.of(
                         "Nobody answered the question from the back row",
                         "Well go down until you're in a village",

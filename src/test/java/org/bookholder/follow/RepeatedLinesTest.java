@@ -25,7 +25,7 @@ final class RepeatedLinesTest {
             "round goes the wheel and round again");
 
     @Test
-    void aRefrainIsReadWhereTheSongHasIt() {
+    void aRefrainIsMatchedToTheRightPlace() {
         TakeSettled take = readThrough(SONG);
         assertThat(take.attempts()).extracting(Attempt::line).containsExactly(1, 2, 3, 4, 5, 6);
         assertThat(take.attempts()).extracting(Attempt::outcome).containsOnly(Outcome.CLEAN);
@@ -63,7 +63,7 @@ final class RepeatedLinesTest {
     }
 
     @Test
-    void linesOfOneWordAreFollowedAndNotPassedOver() {
+    void linesOfOneWordAreNotSkipped() {
         TakeSettled take = readThrough(List.of(
                 "is the rim round",
                 "yes",

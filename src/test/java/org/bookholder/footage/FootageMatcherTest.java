@@ -97,7 +97,7 @@ final class FootageMatcherTest {
     /** A microphone on one input of a camera leaves the other channel silent. */
     @ParameterizedTest
     @ValueSource(ints = {0, 1})
-    void aCameraWithASilentChannelIsFoundByTheOther(int heard) throws ProblemException {
+    void aCameraWithOneSilentChannelIsFound(int heard) throws ProblemException {
         float[] film = Cameras.counted(AS_RECORDED.get(0), 3 * RECORDED_RATE, 0, 40 * RECORDED_RATE);
         short[][] channels = new short[2][film.length];
         for (int i = 0; i < film.length; i++) {

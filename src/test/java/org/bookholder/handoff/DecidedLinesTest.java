@@ -100,7 +100,7 @@ final class DecidedLinesTest {
     }
 
     @Test
-    void theNotesTellOfThem() throws Exception {
+    void theNotesListThem() throws Exception {
         StringBuilder out = new StringBuilder();
         new NotesJsonExporter().write(decided().state(), List.of(), out);
         JsonNode lines = json(out.toString()).path("lines");

@@ -26,7 +26,7 @@ abstract class ExporterContract {
     }
 
     @Test
-    void writesTheExampleAsItAlwaysDid() throws IOException {
+    void writesTheExampleAsExpected() throws IOException {
         String name = exporter().getClass().getSimpleName();
         Golden.assertMatches("handoff/" + name + ".txt", written(ExampleSession.state(), ExampleSession.events()));
     }
@@ -60,7 +60,7 @@ abstract class ExporterContract {
     }
 
     @Test
-    void passesOnThatTheTextCannotBeWritten() {
+    void passesOnAWriteError() {
         assertThatThrownBy(() -> exporter().write(ExampleSession.state(), ExampleSession.events(), new FullDisk()))
                 .isInstanceOf(IOException.class)
                 .hasMessage("no room");

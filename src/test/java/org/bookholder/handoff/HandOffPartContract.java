@@ -29,7 +29,7 @@ public abstract class HandOffPartContract {
     }
 
     @Test
-    void writesTheExamplesAsItAlwaysDid() throws Exception {
+    void writesTheExamplesAsExpected() throws Exception {
         assertGolden("plain", files(ExampleHandOff.plain()));
         assertGolden("filmed", files(ExampleHandOff.filmed()));
     }
@@ -55,7 +55,7 @@ public abstract class HandOffPartContract {
     }
 
     @Test
-    void passesOnThatTheDiskIsFull() {
+    void passesOnAWriteError() {
         for (HandOffFile file : part().files(ExampleHandOff.plain())) {
             assertThatThrownBy(() -> file.content().write(new FullDisk()))
                     .isInstanceOf(IOException.class)

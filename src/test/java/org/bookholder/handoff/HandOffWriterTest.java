@@ -43,7 +43,7 @@ final class HandOffWriterTest {
     }
 
     @Test
-    void leavesEverythingAsItIsIfOneFileIsThere() throws Exception {
+    void changesNothingIfOneFileExists() throws Exception {
         Files.createDirectories(folder);
         Files.writeString(folder.resolve("b.edl"), "old b");
         assertThatThrownBy(() -> new HandOffWriter().write(folder, TWO, false))
@@ -80,14 +80,14 @@ final class HandOffWriterTest {
     }
 
     @Test
-    void leavesNoDraftIfAFileCannotTakeItsName() throws Exception {
+    void leavesNoTemporaryFileIfARenameFails() throws Exception {
         HandOffWriter failing = new HandOffWriter(new FailingDisk("move 1"::equals));
         assertThatThrownBy(() -> failing.write(folder, TWO, false)).hasMessageContaining("no move 1");
         assertThat(folder.toFile().list()).isEmpty();
     }
 
     @Test
-    void takesTheFirstFileBackIfTheSecondCannotTakeItsName() throws Exception {
+    void restoresTheFirstFileIfTheSecondRenameFails() throws Exception {
         Files.createDirectories(folder);
         Files.writeString(folder.resolve("a.vtt"), "old a");
         HandOffWriter failing = new HandOffWriter(new FailingDisk("move 2"::equals));

@@ -59,7 +59,7 @@ final class CrashTest {
     }
 
     @Test
-    void freesTheFolderWithTheProcessHoweverItEnds() throws ProblemException, IOException, InterruptedException {
+    void theFolderIsUnlockedHoweverTheProcessEnds() throws ProblemException, IOException, InterruptedException {
         SessionFolder.create(parent, LOCKS).close();
         try (ChildJvm child = ChildJvm.start(CrashChild.class, "hold", parent.toString())) {
             assertThat(child.readLine()).startsWith("holding");
@@ -86,7 +86,7 @@ final class CrashTest {
     @DisabledOnOs(
             value = OS.WINDOWS,
             disabledReason = "Windows limits a process's time, memory and children, not the size of its files")
-    void keepsAllThatFittedWhenTheDiskTakesNoMore()
+    void keepsEverythingWrittenBeforeTheDiskWasFull()
             throws ProblemException, IOException, InterruptedException, UnsupportedAudioFileException {
         Path folder = parent.resolve("full");
         String audio;

@@ -15,7 +15,7 @@ final class ReadRightNotesTest {
     private static final AcceptedReading OWN_LINE = new AcceptedReading(3, "a", "", Kind.DROPPED);
 
     @Test
-    void aCourseLearnsFromItsOwnSessionsWhatHoldsInEveryLine(@TempDir Path sessions) throws Exception {
+    void readingsAcceptedInACourseAreCarriedToItsNextSession(@TempDir Path sessions) throws Exception {
         Path first = Files.createDirectory(sessions.resolve("first"));
         Path other = Files.createDirectory(sessions.resolve("other"));
         Files.createDirectory(sessions.resolve("none"));
@@ -29,7 +29,7 @@ final class ReadRightNotesTest {
     }
 
     @Test
-    void whatCannotBeReadTeachesNothing(@TempDir Path sessions) throws Exception {
+    void unreadableNotesAreIgnored(@TempDir Path sessions) throws Exception {
         Path broken = Files.createDirectory(sessions.resolve("broken"));
         for (String damaged : List.of("[", "null", "{\"course\": null, \"readRight\": []}", "")) {
             Files.writeString(broken.resolve("read-right.json"), damaged);

@@ -24,14 +24,14 @@ import org.bookholder.testing.SessionEvents;
 final class ReplayProperties {
     /** A state that is all that happened: if this comes back, so does every state that is derived from events. */
     @Property(tries = 20)
-    void leadsWhereTheEventsLedThatWereWritten(@ForAll("events") List<SessionEvent> events)
+    void replayGivesTheStateOfTheWrittenEvents(@ForAll("events") List<SessionEvent> events)
             throws ProblemException, IOException {
         assertThat(history(written(events))).isEqualTo(history(events));
     }
 
     /** replay(journal(events)) = fold(events). */
     @Property(tries = 40)
-    void leadsToTheStateThatTheSessionHad(@ForAll @Size(max = 80) List<@IntRange(min = 0, max = 5000) Integer> numbers)
+    void replayGivesTheStateOfTheSession(@ForAll @Size(max = 80) List<@IntRange(min = 0, max = 5000) Integer> numbers)
             throws ProblemException, IOException {
         List<SessionEvent> events = Histories.of(numbers);
         SessionState begin = Session.begin(Histories.SCRIPT, FatigueLimits.defaults());

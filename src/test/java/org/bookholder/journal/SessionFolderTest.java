@@ -83,7 +83,7 @@ final class SessionFolderTest {
     }
 
     @Test
-    void scattersNoFilesIntoOtherFolders() throws IOException {
+    void createsNoFilesInOtherFolders() throws IOException {
         Files.writeString(parent.resolve("letter.txt"), "Dear");
         assertProblem(() -> SessionFolder.create(parent, LOCKS), "not empty");
         assertProblem(() -> SessionFolder.open(parent, LOCKS), "holds no session");
@@ -118,7 +118,7 @@ final class SessionFolderTest {
 
     /** Even the super-user cannot open a folder as a file, so this stands for all that forbids the lock. */
     @Test
-    void tellsWhenTheFolderCannotBeWritten() throws ProblemException, IOException {
+    void reportsAReadOnlyFolder() throws ProblemException, IOException {
         SessionFolder.create(parent, LOCKS).close();
         Files.delete(parent.resolve("lock"));
         Files.createDirectory(parent.resolve("lock"));

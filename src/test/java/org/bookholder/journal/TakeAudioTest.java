@@ -48,7 +48,7 @@ final class TakeAudioTest {
     }
 
     @Test
-    void looksUpWhatLiesBetweenTwoTimes() throws ProblemException {
+    void readsTheAudioBetweenTwoTimes() throws ProblemException {
         try (TakeRecording recording = TakeRecording.create(file, RATE, START);
                 TakeAudio audio = TakeAudio.open(file, START)) {
             recording.append(Audio.block(START, RATE, 0, RATE));
@@ -86,7 +86,7 @@ final class TakeAudioTest {
     }
 
     @Test
-    void tellsOfFilesThatAreNoTake() throws IOException {
+    void refusesFilesThatAreNotATake() throws IOException {
         assertProblem("no such file");
         Files.createFile(file);
         assertProblem("not the recording of a take");

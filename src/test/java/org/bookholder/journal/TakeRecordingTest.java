@@ -75,7 +75,7 @@ final class TakeRecordingTest {
     }
 
     @Test
-    void tellsOnceThatTheDiskCannotBeForcedAndTriesOn() throws Exception {
+    void reportsAFailedForceOnceAndKeepsTrying() throws Exception {
         ForcedSizes disk = new ForcedSizes();
         TakeRecording recording = TakeRecording.create(file(), RATE, START, WavHeader.MAX_DATA, disk);
         recording.append(Audio.block(START, RATE, 0, 480));
@@ -103,7 +103,7 @@ final class TakeRecordingTest {
     }
 
     @Test
-    void takesRoundedTimesForNoGap() throws Exception {
+    void roundedTimesAreNotGaps() throws Exception {
         StreamTime start = new StreamTime(1_234_567);
         int rate = 44_100;
         try (TakeRecording recording = TakeRecording.create(file(), rate, start)) {
@@ -142,7 +142,7 @@ final class TakeRecordingTest {
     }
 
     @Test
-    void tellsWhenAWavFileCanHoldNoMore() throws Exception {
+    void reportsAFullWavFile() throws Exception {
         TakeRecording recording =
                 TakeRecording.create(file(), RATE, START, 2_000, f -> new RandomAccessFile(f.toFile(), "rw"));
         assertThatExceptionOfType(ProblemException.class)
@@ -182,7 +182,7 @@ final class TakeRecordingTest {
     }
 
     @Test
-    void tellsWhenTheFileCannotBeMade() {
+    void reportsAFileThatCannotBeCreated() {
         assertThatExceptionOfType(ProblemException.class)
                 .isThrownBy(() -> TakeRecording.create(folder.resolve("gone/take.wav"), RATE, START))
                 .satisfies(e -> assertThat(e.what()).startsWith("cannot be written"));

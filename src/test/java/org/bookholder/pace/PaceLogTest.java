@@ -40,7 +40,7 @@ final class PaceLogTest {
     }
 
     @Test
-    void livePaceLooksBackTwentySecondsAndTheLessonsOverAll() {
+    void livePaceCoversTwentySecondsAndTheLessonsPaceEverything() {
         PaceReading pace = reading(read(read(begun(), 60, 1), 40, 0.5));
         assertThat(pace.live()).isCloseTo(120, within(1e-9));
         assertThat(pace.lesson()).isCloseTo(100 * 60 / 80.0, within(1e-9));
@@ -64,7 +64,7 @@ final class PaceLogTest {
     }
 
     @Test
-    void anotherTakeBeginsAnewButTheLessonGoesOn() {
+    void aNewTakeResetsTheLivePaceButNotTheLessons() {
         PaceLog first = read(begun(), 60, 0.5);
         PaceLog second = first.takeChanged(2);
         assertThat(reading(second).live()).isNaN();
@@ -89,7 +89,7 @@ final class PaceLogTest {
     }
 
     @Test
-    void aReadingThatWaversBetweenTwoFiguresShowsOne() {
+    void aPaceThatWaversBetweenTwoFiguresShowsOne() {
         SteadyFigure figure = SteadyFigure.NONE.next(102.6, 5);
         List<Double> shown = new ArrayList<>();
         for (int i = 0; i < 50; i++) {
@@ -102,7 +102,7 @@ final class PaceLogTest {
     }
 
     @Test
-    void aBandIsLeftOnlyWhenThePaceHasClearlyComeBack() {
+    void aBandChangesOnlyWhenThePaceHasClearlyReturned() {
         assertThat(PaceBand.UNKNOWN.next(109, 100, 0.1)).isEqualTo(PaceBand.ON_PACE);
         assertThat(PaceBand.ON_PACE.next(111, 100, 0.1)).isEqualTo(PaceBand.FAST);
         assertThat(PaceBand.FAST.next(108, 100, 0.1)).isEqualTo(PaceBand.FAST);

@@ -47,7 +47,7 @@ final class PaceOfLineTest {
     }
 
     @Test
-    void aSilenceOfTheLimitIsAPauseAndAShorterOneIsNot() {
+    void aSilenceCountsAsAPauseFromTheLimitOn() {
         assertThat(PaceOfLine.of(LINE, read(0, 250, 0, 0), PAUSE).articulated().ticks())
                 .isEqualTo(s(1.0).ticks());
         assertThat(PaceOfLine.of(LINE, read(0, 249, 0, 0), PAUSE).articulated().ticks())
@@ -64,7 +64,7 @@ final class PaceOfLineTest {
     }
 
     @Test
-    void droppedWordsWereNotReadSwappedOnesWereAndAddedOnesAreNotTheScripts() {
+    void swappedWordsCountAsReadDroppedAndAddedOnesDoNot() {
         assertThat(PaceOfLine.of(LINE, complete(1, 1, 1, 5, 0, 2, dropped(4, "oak")), PAUSE)
                         .spoken()
                         .words())

@@ -42,7 +42,7 @@ final class PaceProperties {
     }
 
     @Property
-    void theFigureOnShowIsNeverAStepAway(
+    void theShownFigureIsNeverAStepAway(
             @ForAll @Size(min = 1, max = 100) List<@DoubleRange(min = 0, max = 400) Double> values) {
         SteadyFigure figure = SteadyFigure.NONE;
         for (double value : values) {

@@ -39,7 +39,7 @@ final class RunningTimeTest {
     }
 
     @Test
-    void aScriptWithoutSettingsIsReckonedAtAHundredWordsAMinute() {
+    void aScriptWithoutSettingsIsCountedAtAHundredWordsAMinute() {
         // common practice: 100 words a minute for a lively delivery to camera
         assertThat(RunningTime.of(500, ScriptSettings.defaults().targetPace()).seconds())
                 .isEqualTo(300);

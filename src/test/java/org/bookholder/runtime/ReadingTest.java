@@ -49,7 +49,7 @@ final class ReadingTest {
     }
 
     @Test
-    void keepsTheEventsInTheOrderInWhichASessionIsMadeOfThem() {
+    void recordsTheEventsOfASessionInOrder() {
         ReadingRig rig = file();
         rig.begin(sound(VOICE.seconds()));
         rig.pass(0.1);
@@ -91,7 +91,7 @@ final class ReadingTest {
     }
 
     @Test
-    void goesOnByHandInSilenceWhenTheMicrophoneIsGoneAndTakesItBackWhenItReturns() {
+    void continuesByHandWithoutTheMicrophoneAndUsesItAgainWhenItReturns() {
         ReadingRig rig = new ReadingRig(SCRIPT, List.of(), true);
         FakeAudioSource first = sound(2).then(new AudioRead.Gone("the microphone was unplugged"));
         Reading reading = rig.begin(first);
@@ -114,7 +114,7 @@ final class ReadingTest {
     }
 
     @Test
-    void goesOnWithoutARecordingWhenTheDiskIsFull() {
+    void continuesWithoutARecordingIfTheDiskIsFull() {
         ReadingRig rig = file();
         FakeTape tape = new FakeTape();
         tape.room(25);
@@ -127,7 +127,7 @@ final class ReadingTest {
     }
 
     @Test
-    void tellsOfASyncThatFailedOnce() {
+    void reportsAFailedForceOnce() {
         ReadingRig rig = live();
         FakeTape tape = new FakeTape();
         tape.syncFails();
@@ -138,7 +138,7 @@ final class ReadingTest {
     }
 
     @Test
-    void makesTheRecordingSafeOnceASecond() {
+    void forcesTheRecordingOnceASecond() {
         ReadingRig rig = live();
         FakeTape tape = new FakeTape();
         rig.tapes.put(1, tape);
@@ -148,7 +148,7 @@ final class ReadingTest {
     }
 
     @Test
-    void goesOnInMemoryWhenTheJournalFailsAndSavesTheRestWhenItCanAgain() {
+    void continuesInMemoryIfTheJournalFailsAndSavesTheRestLater() {
         ReadingRig rig = live();
         Reading reading = rig.begin(silent());
         rig.pass(1);

@@ -45,7 +45,7 @@ final class ReviewTest {
     }
 
     @Test
-    void notesWhatIsAskedAndAnswers() {
+    void carriesOutRequestsAndAnswers() {
         ask(NOTE, new NoteCommand.MarkPickup(1, "a door"));
         assertThat(replies).containsExactly("done");
         assertThat(review.state().get().remarks().notes()).extracting("text").containsExactly("too quick", "a door");
@@ -53,7 +53,7 @@ final class ReviewTest {
     }
 
     @Test
-    void refusesWhatIsAskedOfATakeAndDoesNoneOfIt() {
+    void refusesARequestAboutATakeAsAWhole() {
         ask(NOTE, new TakeCommand.Hold());
         assertThat(replies).containsExactly("refused: this session is only reviewed, no take can be recorded");
         assertThat(review.state().get().remarks().notes()).isEmpty();
@@ -61,7 +61,7 @@ final class ReviewTest {
     }
 
     @Test
-    void refusesWhatTheStateDoesNotAllow() {
+    void refusesRequestsThatTheStateDoesNotAllow() {
         review.ask(
                 state -> {
                     throw new IllegalArgumentException("there is no line 9");

@@ -29,7 +29,7 @@ final class SlowDiskTest {
     private record Shown(long millis, ReadingPosition position) {}
 
     @Test
-    void thePositionIsAsQuickWithADiskThatTakesHalfASecondForACommit() {
+    void aDiskThatTakesHalfASecondForACommitDoesNotDelayThePosition() {
         ReadingRig quick = new ReadingRig(SCRIPT, VOICE.hypotheses(), true);
         ReadingRig slow = new ReadingRig(SCRIPT, VOICE.hypotheses(), true);
         slow.takesLong("journal", COMMIT);

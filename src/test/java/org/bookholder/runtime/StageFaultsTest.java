@@ -56,7 +56,7 @@ final class StageFaultsTest {
     private final List<String> told = new ArrayList<>();
 
     @Test
-    void theReadingGoesOnAlsoWhereNothingFails() {
+    void aReadingWithoutFaultsReachesItsEnd() {
         read();
         assertThat(told).isEmpty();
         assertThat(rig.log()).isEmpty();
@@ -67,7 +67,7 @@ final class StageFaultsTest {
     // --- restartable
 
     @Test
-    void theScriptEarStartsAgainAndGoesOnFromThePresentSound() {
+    void theScriptEarRestartsAndContinuesWithTheCurrentSound() {
         rig.plant("script ear", FAULT, 1);
         Reading reading = read();
         assertThat(told)
@@ -87,7 +87,7 @@ final class StageFaultsTest {
     }
 
     @Test
-    void aScriptEarThatFailsAgainAndAgainIsDoneWithout() {
+    void theReadingContinuesWithoutAScriptEarThatKeepsFailing() {
         rig.plant("script ear", FAULT, 6);
         Reading reading = read();
         assertThat(told)
@@ -114,7 +114,7 @@ final class StageFaultsTest {
     }
 
     @Test
-    void anOpenEarThatFailsAgainAndAgainIsDoneWithout() {
+    void theReadingContinuesWithoutAnOpenEarThatKeepsFailing() {
         rig.plant("open ear", FAULT, 6);
         Reading reading = read();
         assertThat(told)
@@ -138,7 +138,7 @@ final class StageFaultsTest {
     // --- optional
 
     @Test
-    void theReadingGoesOnWithoutTheScriptsFile() {
+    void theReadingContinuesWithoutTheScriptsFile() {
         rig.plant("manuscript", FAULT, 1);
         rig.reads(new Unchanged());
         read();
@@ -148,7 +148,7 @@ final class StageFaultsTest {
     }
 
     @Test
-    void aFaultInASavedScriptEndsOnlyTheWatchingOfIt() {
+    void aFaultInASavedScriptOnlyEndsTheWatchingOfTheFile() {
         Unchanged file = new Unchanged();
         rig.reads(file);
         Reading reading = begin();
@@ -162,7 +162,7 @@ final class StageFaultsTest {
     }
 
     @Test
-    void theReadingGoesOnWithoutTheForcingOfItsSound() {
+    void theReadingContinuesWithoutForcingItsSoundToDisk() {
         rig.plant("recording", FAULT, 1);
         read();
         assertThat(told).containsExactly("A part of the program has failed (recording); the reading goes on.");
@@ -207,7 +207,7 @@ final class StageFaultsTest {
     }
 
     @Test
-    void aFaultOfTheJournalEndsTheTakeInOrderAndWhatItHadNotWrittenIsWritten() {
+    void aFaultOfTheJournalEndsTheTakeInOrderAndTheRestIsWritten() {
         assertEndsInOrder("journal");
         assertThat(rig.journal.events(SessionEvent.TakeSettled.class)).hasSize(1);
     }

@@ -22,12 +22,12 @@ final class AsideRenumberingTest {
     }
 
     @Test
-    void whereThatLineIsGoneItFollowsTheNearestOneBefore() {
+    void anAsideOfADeletedLineFollowsTheNearestLineBefore() {
         assertThat(now(2)).isEqualTo(2);
     }
 
     @Test
-    void whatWasSaidBeforeTheFirstLineStaysBeforeIt() {
+    void anAsideBeforeTheFirstLineStaysThere() {
         assertThat(now(0)).isZero();
         Renumbering firstGone = Renumbering.between(Scripts.of("One wheel.", "Two."), Scripts.of("Two."));
         assertThat(firstGone.asides(List.of(aside(1))).get(0).line()).isZero();

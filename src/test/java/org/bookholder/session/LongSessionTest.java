@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 final class LongSessionTest {
     /** Three hours at 100 words a minute over and over a script of 2,000 words, without a break. */
     @Test
-    void threeHoursKeepNoMoreThanTheirAttempts() {
+    void threeHoursKeepOnlyTheirAttempts() {
         Script script = Scripts.sized(100, 100, 20);
         SessionState state = Session.apply(Session.begin(script, FatigueLimits.defaults()), rolled(1, 0));
         double at = 1;

@@ -43,7 +43,7 @@ final class NotJudgedTest {
     }
 
     @Test
-    void aLineThatIsReadWholeBesidesIsKnownByThat() {
+    void aCompleteAttemptElsewhereDecidesTheLine() {
         tell(settled(1, 2, true));
         tell(notJudged(1, 2, 3));
         tell(settled(2, 3, false));
@@ -53,7 +53,7 @@ final class NotJudgedTest {
     }
 
     @Test
-    void theTakesSettlementDoesNotUndoIt() {
+    void settlingTheTakeDoesNotUndoIt() {
         tell(notJudged(2));
         tell(new SessionEvent.TakeSettled(at(9), 1, List.of(attempt(1, 1, true), attempt(2, 3, true)), List.of()));
         assertThat(outcomes().subList(0, 3)).containsExactly(Outcome.CLEAN, Outcome.NOT_JUDGED, Outcome.CLEAN);
@@ -61,7 +61,7 @@ final class NotJudgedTest {
     }
 
     @Test
-    void linesKeepItWhenTheTextChangesBeforeThem() {
+    void linesStayNotJudgedIfTheTextBeforeThemChanges() {
         tell(notJudged(2));
         tell(new SessionEvent.TextChanged(
                 at(5), "A new line.\n\none two three\n\nfour five six\n\nseven eight\n\nnine ten\n"));

@@ -58,7 +58,7 @@ final class RemarksTest {
     }
 
     @Test
-    void aKeptAttemptIsTheBestWhateverWasHeardAndGoesIntoTheCut() {
+    void aKeptAttemptIsTheBestOneAndIsUsedInTheCut() {
         SessionState kept = with(heard(), new Remark.Decided(2, Choice.KEEP, 1, 2));
         assertThat(pickups(heard())).containsExactly(2, 3, 4);
         assertThat(pickups(kept)).containsExactly(3, 4);
@@ -71,7 +71,7 @@ final class RemarksTest {
     }
 
     @Test
-    void whatIsNoFaultIsCleanAndTheSameSwapIsNotCalledAgain() {
+    void aLineThatIsNotAFaultIsCleanAndTheSameSwapIsNotReportedAgain() {
         SessionState right = with(heard(), new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 3));
         assertThat(line(right, 2).outcome()).isEqualTo(Outcome.CLEAN);
         assertThat(line(right, 4).outcome()).as("the same swap in another line").isEqualTo(Outcome.CLEAN);
@@ -80,7 +80,7 @@ final class RemarksTest {
     }
 
     @Test
-    void aWordThatWasNotHeardIsExcusedInItsOwnLineOnly() {
+    void aMissingWordIsAcceptedInItsOwnLineOnly() {
         SessionState right = with(heard(), new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 3));
         SessionState later = Session.apply(
                 right,
@@ -96,7 +96,7 @@ final class RemarksTest {
     }
 
     @Test
-    void whatWasLearnedInAnEarlierSessionHoldsInThisOne() {
+    void readingsAcceptedEarlierApplyToThisSession() {
         SessionState right = with(heard(), new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 2));
         SessionState next = with(heard(), new Remark.Carried(right.remarks().readRight()));
         assertThat(line(next, 4).outcome()).isEqualTo(Outcome.CLEAN);
@@ -112,7 +112,7 @@ final class RemarksTest {
     }
 
     @Test
-    void undoTakesBackOneAfterAnother() {
+    void undoWorksStepByStep() {
         SessionState state = with(
                 heard(),
                 new Remark.Decided(2, Choice.KEEP, 1, 2),
@@ -140,7 +140,7 @@ final class RemarksTest {
     }
 
     @Test
-    void aBreakBetweenTakesRests() {
+    void aBreakBetweenTakesCountsAsRest() {
         SessionState cut =
                 Session.apply(heard(), new SessionEvent.TakeEnded(s(20), 1, MORNING.plusSeconds(20), TakeEnd.CUT));
         Remark over = new Remark.BreakOver(MORNING.plusSeconds(20 + 600));

@@ -48,7 +48,7 @@ final class ScoringRulesTest {
     }
 
     @Test
-    void aSelfCorrectionWithinTheAttemptIsNone() {
+    void aSelfCorrectionWithinTheAttemptIsNotAnError() {
         // rule 2: "The river was could ... cold" counts as read; following settles it without a deviation
         Pickup line = read("The river was cold", complete(1, 1, 1, 4, 0, 4));
         assertThat(line.outcome()).isEqualTo(Outcome.CLEAN);
@@ -74,7 +74,7 @@ final class ScoringRulesTest {
     }
 
     @Test
-    void aContentWordThatWasAddedIsToldApart() {
+    void anAddedContentWordIsReportedAsAdded() {
         // schemes differ: Speece does not count an insertion, others do; a lesson is to be said as written
         Pickup line = read("The river was cold", complete(1, 1, 1, 4, 0, 2, added(4, "very")));
         assertThat(line.outcome()).isEqualTo(Outcome.MISREAD);

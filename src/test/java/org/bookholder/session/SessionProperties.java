@@ -25,7 +25,7 @@ final class SessionProperties {
     }
 
     @Property(tries = 300)
-    void settlingATakeTwiceIsSettlingItOnce(
+    void settlingATakeTwiceChangesNothing(
             @ForAll @Size(max = 60) List<@IntRange(min = 0, max = 5000) Integer> numbers,
             @ForAll @IntRange(min = 0, max = 5000) int n) {
         SessionState before = Session.apply(begin(), Histories.of(numbers));
@@ -38,7 +38,7 @@ final class SessionProperties {
     }
 
     @Property(tries = 300)
-    void eachLinesNotesHoldTogether(@ForAll @Size(max = 80) List<@IntRange(min = 0, max = 5000) Integer> numbers) {
+    void eachLinesNotesAreConsistent(@ForAll @Size(max = 80) List<@IntRange(min = 0, max = 5000) Integer> numbers) {
         SessionState state = Session.apply(begin(), Histories.of(numbers));
         for (LineNotes line : state.lines().all()) {
             assertThat(line.best()

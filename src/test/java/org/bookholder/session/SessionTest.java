@@ -64,7 +64,7 @@ final class SessionTest {
     }
 
     @Test
-    void aTakeRunsFromRollToCut() {
+    void aTakeLastsFromItsStartToItsCut() {
         SessionState rolling = after(rolled(1, 0), moved(4, 1, 3, 2));
         assertThat(rolling.takes().rolling()).isTrue();
         assertThat(rolling.following().position()).isEqualTo(new ReadingPosition(1, 3));
@@ -160,7 +160,7 @@ final class SessionTest {
     }
 
     @Test
-    void aJumpLeavesTheLinesReadBeforeItWaiting() {
+    void aJumpDoesNotMarkLinesReadBeforeItAsSkipped() {
         SessionState state = after(rolled(1, 0), moved(2, 2, 1, 5), moved(3, 4, 1, 0));
         assertThat(state.lines().pickups()).extracting(LineNotes::line).containsExactly(2, 3);
     }
@@ -199,19 +199,19 @@ final class SessionTest {
     }
 
     @Test
-    void aMarkPastTheEndIsOfTheLastLine() {
+    void aMarkPastTheEndBelongsToTheLastLine() {
         assertThat(line(after(new PickupMarked(s(4), 5, "cough")), 4).marked()).isTrue();
     }
 
     @Test
-    void anAttemptAtALineThatIsNotThereIsRefused() {
+    void anAttemptAtAMissingLineIsRefused() {
         assertThatThrownBy(() -> after(settled(complete(1, 1, 5, 4, 1, 2))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("line (5)");
     }
 
     @Test
-    void troubleIsToldUntilItIsOver() {
+    void aTroubleIsShownUntilItIsOver() {
         SessionState both = after(
                 rolled(1, 0),
                 new SourceLost(s(1), "the microphone was unplugged"),
@@ -280,7 +280,7 @@ final class SessionTest {
     }
 
     @Test
-    void timeNeverTurnsBack() {
+    void timeNeverGoesBack() {
         SessionState state = after(rolled(1, 0), moved(10, 2, 1, 5), settled(complete(1, 1, 1, 5, 1, 3)));
         assertThat(state.now()).isEqualTo(s(10));
         assertThat(state.revision()).isEqualTo(3);

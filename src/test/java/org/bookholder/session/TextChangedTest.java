@@ -72,7 +72,7 @@ final class TextChangedTest {
     }
 
     @Test
-    void attemptsThatAreSettledAgainAfterwardsTakeThePlaceOfTheEarlierOnes() throws ProblemException {
+    void attemptsSettledAgainLaterReplaceTheEarlierOnes() throws ProblemException {
         SessionState state = change("A new one.\n" + BEFORE);
         SessionState settled = Session.apply(
                 state, new SessionEvent.TakeSettled(s(30), 1, List.of(complete(1, 1, 2, 6, 2, 5)), List.of()));
@@ -81,7 +81,7 @@ final class TextChangedTest {
     }
 
     @Test
-    void aTextThatIsNoScriptIsNoEvent() {
+    void anInvalidTextCannotBecomeAnEvent() {
         assertThatThrownBy(() -> change("---\npace: fast\n---\nHello.\n"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("pace");

@@ -39,7 +39,7 @@ final class SettingsFileTest {
     }
 
     @Test
-    void whatIsChangedReadsBackAndIsPrivate() throws ProblemException, IOException {
+    void changesCanBeReadBackAndAreForTheOwnerOnly() throws ProblemException, IOException {
         file.change(FORM, Map.of("name", "[a]", "size", "3"), Set.of());
         file.change(FORM, Map.of("name", "b"), Set.of("size"));
         assertThat(file.read(FORM).values()).containsExactly(Map.entry("name", "b"));
@@ -68,7 +68,7 @@ final class SettingsFileTest {
     }
 
     @Test
-    void bytesThatAreNoTextSpoilTheirLineOnlyAndAreNotOverwritten() throws ProblemException, IOException {
+    void invalidBytesAffectOnlyTheirLineAndAreNotOverwritten() throws ProblemException, IOException {
         byte[] damaged = "name: [a]+\nsize: \u00e9\n".getBytes(StandardCharsets.ISO_8859_1);
         Files.createDirectories(file.path().getParent());
         Files.write(file.path(), damaged);
@@ -83,7 +83,7 @@ final class SettingsFileTest {
     }
 
     @Test
-    void aFolderInItsPlaceIsNamed() throws IOException {
+    void aFolderInPlaceOfTheFileIsReported() throws IOException {
         Files.createDirectories(file.path());
         assertThatThrownBy(() -> file.read(FORM))
                 .hasMessage(

@@ -73,7 +73,7 @@ final class SettingsTextTest {
                 "\t",
                 "depth: \"1"
             })
-    void aWrongLineCostsItselfOnly(String line) {
+    void aWrongLineAffectsNoOtherLine(String line) {
         Values<String> values = read("height: 1\n" + line + "\nkey a: b\n");
         assertThat(values.values()).containsOnlyKeys("height", "key a");
         if (!line.isBlank()) {
@@ -96,7 +96,7 @@ final class SettingsTextTest {
     }
 
     @Test
-    void aChangeKeepsCommentsOrderAndLinesThatAreNotUnderstood() {
+    void aChangeKeepsCommentsOrderAndUnknownLines() {
         SettingsText text = SettingsText.of(
                 "# how I like it\nheight: 1      # tall enough\n\nwidth: wide\nkey a:\n  - b\ndepth: 3\n", "f");
         assertThat(text.with(FORM, "height", "22")
@@ -109,7 +109,7 @@ final class SettingsTextTest {
     }
 
     @Test
-    void aNewSettingStandsAtTheEndWithItsMeaning() {
+    void aNewSettingIsAddedAtTheEndWithItsMeaning() {
         SettingsText text = SettingsText.of("depth: 3", "f");
         assertThat(text.with(FORM, "height", "1 # 2").text())
                 .isEqualTo("depth: 3\n" + String.format("%-40s # in metres", "height: '1 # 2'") + "\n");

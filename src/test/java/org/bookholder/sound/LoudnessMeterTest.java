@@ -122,7 +122,7 @@ final class LoudnessMeterTest {
 
     /** A live meter shows the last 400 ms only: what was louder before is forgotten as soon as they are over. */
     @Test
-    void momentaryLoudnessForgetsWhatIsOver() {
+    void momentaryLoudnessForgetsEarlierSound() {
         LoudnessMeter meter = stereo(Tones.sine(1_000, -20, RATE, 5));
         meter.hear(both(Tones.sine(1_000, -40, RATE, 0.4)));
         assertThat(meter.momentary()).isCloseTo(-40, within(0.2));

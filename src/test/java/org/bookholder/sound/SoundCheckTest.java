@@ -34,7 +34,7 @@ final class SoundCheckTest {
 
     /** The European grid is kept within 0.2 Hz of its frequency in normal operation (common practice). */
     @Test
-    void aGridThatIsOffALittleHumsAsWell() {
+    void findsHumOfAGridThatIsSlightlyOff() {
         float[] room = Tones.mixed(Tones.noise(-75, RATE, 10), Tones.sine(100.4, -50, RATE, 10));
         assertThat(Hum.of(room, RATE).map(Hum::hertz)).isEqualTo(Optional.of(50));
     }
@@ -47,7 +47,7 @@ final class SoundCheckTest {
     }
 
     @Test
-    void theRoomIsMeasuredAboutItsOffsetAndWithoutTheOneNoise() {
+    void theRoomIsMeasuredWithoutItsOffsetAndASingleNoise() {
         float[] quiet = Tones.noise(-62, RATE, 9);
         float[] room = Tones.joined(quiet, Tones.noise(-30, RATE, 0.3), Tones.noise(-62, RATE, 0.7));
         for (int i = 0; i < room.length; i++) {
@@ -104,7 +104,7 @@ final class SoundCheckTest {
         "-45, -9, room noise, POOR, switch off fans",
         "-45, -9, voice to room, POOR, go closer"
     })
-    void whatIsAmissIsSaidWithWhatToTry(double floor, double peak, String about, Grade grade, String advice)
+    void problemsAreReportedWithARemedy(double floor, double peak, String about, Grade grade, String advice)
             throws ProblemException {
         SoundFinding remark = about(check(floor, peaking(demo(10), peak)), about);
         assertThat(remark.grade()).isEqualTo(grade);
@@ -112,7 +112,7 @@ final class SoundCheckTest {
     }
 
     @Test
-    void aVoiceThatIsCutOffIsPoor() throws ProblemException {
+    void aClippedVoiceIsPoor() throws ProblemException {
         float[] voice = peaking(demo(10), 6);
         for (int i = 0; i < voice.length; i++) {
             voice[i] = Math.max(-1, Math.min(1, voice[i]));

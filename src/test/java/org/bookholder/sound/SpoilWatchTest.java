@@ -37,7 +37,7 @@ final class SpoilWatchTest {
     }
 
     @Test
-    void aVoiceThatIsCutOffIsSpoiledWhereItIs() throws ProblemException {
+    void aClippedVoiceIsSpoiledWhereItClips() throws ProblemException {
         short[] samples = Wav.demo(SECONDS);
         for (int i = 9 * RATE; i < 12 * RATE; i++) {
             samples[i] = (short) Math.max(-32_768, Math.min(32_767, 8 * samples[i]));
@@ -117,7 +117,7 @@ final class SpoilWatchTest {
     }
 
     @Test
-    void aPauseThatAMicrophoneGatesAwayIsNoHole() throws ProblemException {
+    void aPauseSilencedByTheMicrophoneIsNotAHole() throws ProblemException {
         short[] samples = Wav.demo(SECONDS);
         for (int from = 0; from < samples.length; from += RATE / 50) {
             if (level(samples, from) < -50) {

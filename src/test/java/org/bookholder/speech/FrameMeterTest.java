@@ -21,14 +21,14 @@ final class FrameMeterTest {
     }
 
     @Test
-    void takesAnOffsetOfTheMicrophoneForNoSound() {
+    void anOffsetOfTheMicrophoneIsNotSound() {
         short[] offset = new short[320];
         Arrays.fill(offset, (short) 5000);
         assertThat(decibels(16_000, 0, offset)).containsExactly(FrameLevels.SILENCE, FrameLevels.SILENCE);
     }
 
     @Test
-    void keepsItsFramesWhereBlocksAreShorterThanThey() {
+    void handlesBlocksShorterThanAFrame() {
         assertThat(meter.hear(block(16_000, 1, new short[100]))).isEmpty();
         Optional<FrameLevels> levels = meter.hear(new AudioBlock(
                 StreamTime.ofSeconds(1).plus(StreamTime.ofSamples(100, 16_000)), 16_000, new short[100]));
@@ -53,7 +53,7 @@ final class FrameMeterTest {
     }
 
     @Test
-    void beginsAgainAfterAGap() {
+    void startsAgainAfterAGap() {
         meter.hear(block(16_000, 0, new short[1_600]));
         assertThat(meter.hear(block(16_000, 5, new short[1_600])).map(FrameLevels::start))
                 .hasValue(StreamTime.ofSeconds(5));

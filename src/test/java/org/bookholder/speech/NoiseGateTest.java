@@ -58,14 +58,14 @@ final class NoiseGateTest {
     }
 
     @Test
-    void anOffsetOfTheMicrophoneIsNoSound() {
+    void anOffsetOfTheMicrophoneIsNotSound() {
         short[] in = new short[RATE * 5];
         Arrays.fill(in, (short) 3_000);
         assertThat(Arrays.copyOfRange(gated(in), RATE * 2, in.length)).containsOnly((short) 0);
     }
 
     @Test
-    void aLoudRoomIsNeverShutOut() {
+    void aLoudRoomIsNeverSilenced() {
         short[] in = room(5, 2_000);
         assertArrayEquals(in, gated(in));
     }

@@ -45,7 +45,7 @@ final class FrameRateTest {
     }
 
     @Test
-    void aTimeBeforeTheStartLiesInAFrameBeforeIt() {
+    void aTimeBeforeTheStartHasANegativeFrame() {
         assertThat(FrameRate.FPS_25.frameAt(-1)).isEqualTo(-1);
         assertThat(FrameRate.FPS_25.nearestFrame(-960)).isEqualTo(0);
         assertThat(FrameRate.FPS_25.nearestFrame(-961)).isEqualTo(-1);

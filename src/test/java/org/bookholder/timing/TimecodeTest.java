@@ -81,7 +81,7 @@ final class TimecodeTest {
 
     @ParameterizedTest
     @CsvSource({"00:01:00;00", "00:01:00;01", "00:00:00;30", "24:00:00;00", "00:60:00;00", "1:00:00;00", "x"})
-    void knowsNoFrameForALabelThatIsLeftOutOrNone(String label) {
+    void hasNoFrameForASkippedOrInvalidLabel(String label) {
         assertThat(DROP_30.frame(label)).isEmpty();
     }
 

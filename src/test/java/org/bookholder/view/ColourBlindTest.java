@@ -68,7 +68,7 @@ final class ColourBlindTest {
 
     @ParameterizedTest
     @EnumSource
-    void fastSlowAndOnPaceAreToldApartByColourBesideTheirShape(Eye eye) {
+    void fastSlowAndOnPaceDifferInColourAsWellAsShape(Eye eye) {
         assertThat(distance(eye, Palette.FAST, Palette.SLOW)).isGreaterThan(2 * CLEARLY);
         assertThat(distance(eye, Palette.FAST, Palette.ON_PACE)).isGreaterThan(CLEARLY);
         assertThat(distance(eye, Palette.SLOW, Palette.ON_PACE)).isGreaterThan(CLEARLY);
@@ -76,7 +76,7 @@ final class ColourBlindTest {
 
     @ParameterizedTest
     @EnumSource
-    void directionsAndPickupsStandApartFromTheText(Eye eye) {
+    void directionsAndPickupsDifferFromTheText(Eye eye) {
         assertThat(distance(eye, Palette.DIRECTION, Palette.COMING)).isGreaterThan(CLEARLY);
         assertThat(distance(eye, Palette.DOG_EAR, Palette.GROUND)).isGreaterThan(4 * CLEARLY);
         assertThat(distance(eye, Palette.ASKING, Palette.FIGURE)).isGreaterThan(CLEARLY);
@@ -84,7 +84,7 @@ final class ColourBlindTest {
 
     @ParameterizedTest
     @EnumSource
-    void spokenLeadInAndRestingWordsStandApartByLightness(Eye eye) {
+    void spokenLeadInAndRestingWordsDifferInLightness(Eye eye) {
         assertThat(eye.lab(Palette.COMING)[0] - eye.lab(Palette.LEAD_IN)[0]).isGreaterThan(CLEARLY);
         assertThat(eye.lab(Palette.LEAD_IN)[0] - eye.lab(Palette.SPOKEN)[0]).isGreaterThan(CLEARLY);
         assertThat(eye.lab(Palette.SPOKEN)[0] - eye.lab(Palette.RESTING)[0]).isGreaterThan(CLEARLY);

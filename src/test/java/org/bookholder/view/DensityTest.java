@@ -25,7 +25,7 @@ final class DensityTest {
         "2.0, 2160, 2160",
         "1.25, 1350, 1080"
     })
-    void capitalsAreAsHighInMillimetresAndRowsAsLongInWords(double density, int pixels, int units) {
+    void capitalsAndRowsHaveTheSameSizeAtEveryDensity(double density, int pixels, int units) {
         int width = pixels * 16 / 9;
         Geometry geometry = full(pixels, width, Scene.Screen.pixels(pixels, units, units));
         Geometry plain = full(1080, 1920, 1080);

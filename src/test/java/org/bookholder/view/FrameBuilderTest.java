@@ -27,7 +27,7 @@ final class FrameBuilderTest {
     private final SampleState lesson = SampleState.lesson();
 
     @Test
-    void wordsBeforeThePositionAreSpokenThoseAfterItAreToCome() {
+    void wordsBeforeThePositionAreSpoken() {
         RowView row = rowOfLine(shown(lesson), 5);
         assertThat(row.stretches())
                 .containsExactly(
@@ -36,7 +36,7 @@ final class FrameBuilderTest {
     }
 
     @Test
-    void theVerdictOnTheSoundIsSaidOnce() {
+    void theVerdictOnTheSoundIsShownOnce() {
         assertThat(captions(shown(lesson.sounding(-120, 0)))).contains("no sound");
         Frame start = shown(SampleState.of(lesson.script()).sounding(-120, 0));
         assertThat(start.opening().sound()).isEqualTo("no sound");
@@ -55,7 +55,7 @@ final class FrameBuilderTest {
     }
 
     @Test
-    void theStretchesOfARowAreAllOfItsPieces() {
+    void theStretchesOfARowCoverItsPieces() {
         for (RowView row : shown(lesson).rows()) {
             int next = 0;
             for (Stretch stretch : row.stretches()) {
@@ -67,7 +67,7 @@ final class FrameBuilderTest {
     }
 
     @Test
-    void onlyRowsThatCanBeSeenAreThere() {
+    void containsOnlyVisibleRows() {
         Frame view = shown(lesson);
         double pitch = view.geometry().pitch();
         assertThat(view.rows()).isNotEmpty();
@@ -77,7 +77,7 @@ final class FrameBuilderTest {
     }
 
     @Test
-    void theMarksAtTheEyeLineTellFollowedHeldLostAndCutByTheirShape() {
+    void theShapeOfTheMarksTellsFollowedHeldLostAndCut() {
         assertThat(shown(lesson).footlights()).isEqualTo(Footlights.BARS);
         assertThat(shown(lesson.held(true)).footlights()).isEqualTo(Footlights.OUTLINES);
         assertThat(shown(lesson.rolling(false)).footlights()).isEqualTo(Footlights.OUTLINES);
@@ -141,7 +141,7 @@ final class FrameBuilderTest {
     }
 
     @Test
-    void aTroubleIsSaidAndSoIsABreakInFullWhenNobodyReads() {
+    void showsATroubleAndWhileNobodyReadsTheFullAdvice() {
         Trouble gone = new Trouble(Trouble.Kind.NO_SOUND, "the microphone is gone");
         assertThat(captions(shown(lesson.trouble(gone))))
                 .contains("No sound comes in (the microphone is gone); move the text by hand.");

@@ -57,7 +57,7 @@ final class SceneTest {
     }
 
     @Test
-    void whatWasAskedIsForgottenAfterAWhile() {
+    void aConfirmationQuestionExpires() {
         act(Action.QUIT);
         pass(6);
         assertThat(act(Action.QUIT)).isEmpty();
@@ -114,7 +114,7 @@ final class SceneTest {
     }
 
     @Test
-    void theCuesAtTheEdgesGoTogetherAndThoseComeBackThatWereThere() {
+    void allCuesAreHiddenTogetherAndTheSameOnesReturn() {
         act(Action.CUE_TIME);
         act(Action.CUES);
         assertThat(scene.settings().cues()).containsExactly(Cue.FOOTLIGHTS);
@@ -124,7 +124,7 @@ final class SceneTest {
     }
 
     @Test
-    void inTheSteadyWayTheTextMovesByItself() {
+    void theTextMovesByItselfAtASteadyPace() {
         act(Action.WAY);
         assertThat(scene.settings().way()).isEqualTo(Mover.STEADY);
         List<Command> commands = pass(20);
@@ -132,7 +132,7 @@ final class SceneTest {
     }
 
     @Test
-    void wordsSinkBackOneAfterTheOtherAndNotAtOnce() {
+    void wordsDimOneAfterTheOther() {
         scene.settle(session.state());
         session.becomes(session.sample().at(5, 6));
         Frame soon = scene.advance(session.state(), 0.05);
@@ -146,7 +146,7 @@ final class SceneTest {
     }
 
     @Test
-    void anotherTextComesWithThePlaceWhereItWas() {
+    void aChangedTextKeepsThePlace() {
         scene.settle(session.state());
         List<String> lines = new ArrayList<>(List.of("A line that was put in front of all others."));
         session.state().script().lines().forEach(line -> lines.add(line.text()));
@@ -161,7 +161,7 @@ final class SceneTest {
     }
 
     @Test
-    void tellsTheSessionInTheOrderInWhichThePresenterAsked() {
+    void commandsKeepTheOrderInWhichThePresenterGaveThem() {
         pass(0.1);
         scene.act(Action.MARK_PICKUP, session.state());
         scene.act(Action.FORWARD_LINE, session.state());

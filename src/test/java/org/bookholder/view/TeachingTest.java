@@ -27,7 +27,7 @@ final class TeachingTest {
     }
 
     @Test
-    void aUsualKeyCanBeGivenOtherWork() {
+    void aDefaultKeyCanGetAnotherAction() {
         teach("Page Up", "P");
         assertThat(scene.press("Page Up")).contains(Action.BACK_LINE);
         teach("Left", "Page Up");
@@ -38,7 +38,7 @@ final class TeachingTest {
     }
 
     @Test
-    void theWayOutCannotBeTaughtAway() {
+    void theKeyThatQuitsCannotBeReassigned() {
         act(Action.TEACH);
         assertThat(scene.press("Esc")).isEmpty();
         assertThat(scene.teaching()).isFalse();
@@ -46,7 +46,7 @@ final class TeachingTest {
     }
 
     @Test
-    void aKeyWithoutWorkIsNoExample() {
+    void aKeyWithoutAnActionCannotBeCopied() {
         act(Action.TEACH);
         scene.press("F13");
         scene.press("F14");
@@ -56,7 +56,7 @@ final class TeachingTest {
     }
 
     @Test
-    void shiftMakesNoDifferenceUnlessItHasWorkOfItsOwn() {
+    void shiftMakesNoDifferenceUnlessItHasItsOwnAction() {
         assertThat(scene.press("Shift H")).contains(Action.HOLD);
         assertThat(scene.press("Shift W")).contains(Action.NARROWER);
         assertThat(scene.press("Shift F5")).contains(Action.HOLD);
@@ -64,7 +64,7 @@ final class TeachingTest {
     }
 
     @Test
-    void sentencesNameTheKeysThatThereAre() {
+    void messagesNameTheAssignedKeys() {
         teach("Left", "F");
         act(Action.QUIT);
         act(Action.QUIT);

@@ -42,7 +42,7 @@ final class MarkerTextTest {
     }
 
     @Test
-    void aLineThatReadingHasNotComeToIsNotCalledSkipped() {
+    void aLineNotReachedIsNotCalledSkipped() {
         assertThat(text(READ, Kind.PICKUP, 3)).isEqualTo("pickup, line 3, not read yet (Then lace the first side.)");
     }
 

@@ -27,7 +27,7 @@ final class PhraseBreaksTest {
                 "Dr. | Moore | INSEPARABLE",
                 "step | 4 | INSEPARABLE",
             })
-    void tellsWhatLiesBetweenTwoWords(String before, String after, Place place) {
+    void ratesThePlaceBetweenTwoWords(String before, String after, Place place) {
         assertThat(PhraseBreaks.between(before, after)).isEqualTo(place);
     }
 

@@ -55,7 +55,7 @@ final class PickupsTest {
     }
 
     @Test
-    void aSkippedLinesPlaceIsWhereTheReadingBeforeItEnded() {
+    void aSkippedLinesPlaceIsTheEndOfTheReadingBeforeIt() {
         assertThat(Pickups.of(reading()).get(1).where()).contains(new Place(1, s(7), MORNING.plusSeconds(9)));
     }
 

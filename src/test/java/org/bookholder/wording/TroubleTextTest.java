@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 final class TroubleTextTest {
     @Test
-    void nothingIsSaidWhenNothingIsWrong() {
+    void isEmptyIfNothingIsWrong() {
         assertThat(TroubleText.of(Troubles.NONE)).isEmpty();
     }
 
@@ -24,7 +24,7 @@ final class TroubleTextTest {
     }
 
     @Test
-    void aTroubleTakesThePlaceOfTheOneOfItsKindAndGoesAlone() {
+    void aTroubleReplacesTheOneOfItsKind() {
         Troubles two = Troubles.NONE
                 .with(new Trouble(Kind.TEXT_WAITS, ""))
                 .with(new Trouble(Kind.NOT_SAVED, "the disk is full"))

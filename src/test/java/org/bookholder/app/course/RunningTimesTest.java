@@ -34,7 +34,7 @@ final class RunningTimesTest {
     }
 
     @Test
-    void namesASessionThatCannotBeReadAndGoesOn() throws ProblemException, IOException {
+    void reportsAnUnreadableSessionAndContinues() throws ProblemException, IOException {
         Path broken = folder.resolve("sessions/broken");
         StoredExamples.write(broken, script.toString());
         Files.writeString(broken.resolve("journal.db"), "not a journal");

@@ -19,7 +19,7 @@ final class FootageMatchingTest {
     private Path folder;
 
     @Test
-    void tellsOfEachFileThatCannotBeMatchedAndGoesOn() throws ProblemException, IOException {
+    void reportsEachFileThatCannotBeMatchedAndContinues() throws ProblemException, IOException {
         Path session = folder.resolve("session");
         StoredExamples.write(session, "lesson.md");
         Path letter = Files.writeString(folder.resolve("letter.mov"), "Dear aunt");

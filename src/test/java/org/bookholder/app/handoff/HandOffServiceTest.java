@@ -39,14 +39,14 @@ final class HandOffServiceTest {
     }
 
     @Test
-    void changesNothingWhenItIsStopped() {
+    void changesNothingIfInterrupted() {
         assertThatThrownBy(() -> service(new Interruption(() -> true)).write(session))
                 .isInstanceOf(OperationInterrupted.class);
         assertThat(HandOffRequest.usualFolder(session)).doesNotExist();
     }
 
     @Test
-    void leavesOutWhatNeedsSoundWhereNothingWasRecorded() throws ProblemException {
+    void leavesOutFilesThatNeedSoundIfNothingWasRecorded() throws ProblemException {
         assertThat(session.resolve("take-001.wav").toFile().delete()).isTrue();
         List<String> remarks = service(Interruption.NONE).write(session).remarks();
         assertThat(remarks).contains("no take was recorded; the files that need sound are left out");

@@ -24,7 +24,7 @@ final class AcceptedReadingsStageTest {
 
     /** If the program is killed, the recogniser's mistakes must not be reported again in the course. */
     @Test
-    void keepsWhatAReviewTeachesAsSoonAsItIsDecided() {
+    void savesAcceptedReadingsAsSoonAsTheyAreDecided() {
         AtomicReference<SessionState> state = new AtomicReference<>(ExampleSession.state());
         AcceptedReadingsStage learning = new AcceptedReadingsStage(folder, "/course", state::get);
         learning.doWork();

@@ -55,7 +55,7 @@ final class BoardTest {
     }
 
     @Test
-    void linesNotComeToAreLeftToRecord() throws ProblemException {
+    void linesNotReachedAreLeftToRecord() throws ProblemException {
         LessonState state = state(session(FIRST, "c"));
         assertThat(state.stage()).isEqualTo(LessonStage.BEGUN);
         assertThat(state.next()).isEqualTo("record lines 2, 3");
@@ -101,7 +101,7 @@ final class BoardTest {
     }
 
     @Test
-    void anExportOlderThanTheLastRecordingCountsNoMore() throws ProblemException {
+    void anExportOlderThanTheLastRecordingDoesNotCount() throws ProblemException {
         files.export("hub.mp4", FIRST);
         LessonState state = state(session(FIRST.minusSeconds(3600), "mcc"), session(LATER, "c"));
         assertThat(state.stage()).isEqualTo(LessonStage.RECORDED);
@@ -109,7 +109,7 @@ final class BoardTest {
     }
 
     @Test
-    void theCourseIsFinishedWhenEveryExportWasCheckedAsItIs() throws ProblemException, IOException {
+    void theCourseIsFinishedWhenEveryCurrentExportWasChecked() throws ProblemException, IOException {
         Path export = files.export("hub.mp4", LATER);
         ExportChecks.keep(folder, export, LATER, List.of("black from 3 s to 5 s", "too loud"));
         LessonState found = state(session(FIRST, "ccc"));
@@ -129,7 +129,7 @@ final class BoardTest {
     }
 
     @Test
-    void beforeThatNoDayOfItsLaunchIsOffered() throws ProblemException {
+    void noLaunchDateIsGivenBeforeTheCourseIsFinished() throws ProblemException {
         files.file(Course.FILE, "launch: 2027-06-01\n");
         course = files.read();
         lesson = course.lessons().get(0);
@@ -140,7 +140,7 @@ final class BoardTest {
     }
 
     @Test
-    void whatAgesComesUpWithItsLineAndExports() throws ProblemException {
+    void dueFactsAreListedWithTheirLinesAndExports() throws ProblemException {
         files.export("hub.mp4", LATER);
         Board board = board(session(FIRST, "ccc"));
         assertThat(BoardText.of(board))

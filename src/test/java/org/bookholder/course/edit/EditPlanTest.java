@@ -36,7 +36,7 @@ final class EditPlanTest {
     }
 
     @Test
-    void noMoreLessonsAWeekThanWasSaidAndTheSlackStaysFree() {
+    void neverExceedsTheLessonsPerWeekAndLeavesTheSlackFree() {
         EditPlan plan = EditPlan.of(tasks(1, 1, 1, 1, 1), editing(10, 3, 0.2), MONDAY, 1);
         assertThat(plan.weeks())
                 .containsExactly(
@@ -78,7 +78,7 @@ final class EditPlanTest {
     }
 
     @Test
-    void aLaunchThatWasHopedForIsHeldAgainstTheForecast() {
+    void theDesiredLaunchIsComparedWithTheForecast() {
         Editing editing = editing(5, 3, 0.2);
         assertThat(EditText.launch(MONDAY.plusWeeks(3), tasks(4, 4), editing, MONDAY))
                 .first()
@@ -160,7 +160,7 @@ final class EditPlanTest {
     }
 
     @Test
-    void whereNothingWasFinishedThereIsNoForecast() {
+    void thereIsNoForecastBeforeAnythingIsFinished() {
         BurnDown burnDown = BurnDown.of(tasks(4, 4), editing(5, 3, 0.2), MONDAY.plusWeeks(2));
         assertThat(burnDown.forecast()).isEmpty();
         assertThat(EditText.of(tasks(4, 4), editing(5, 3, 0.2), MONDAY.plusWeeks(2)))
@@ -168,7 +168,7 @@ final class EditPlanTest {
     }
 
     @Test
-    void saysWhetherTheWeeksAreWhatIsUsual() {
+    void saysWhetherTheNumberOfWeeksIsUsual() {
         assertThat(text(tasks(4, 4), MONDAY)).contains("2 weeks: a first course usually takes 6 to 12 weeks");
         assertThat(text(tasks(60), MONDAY)).contains("15 weeks: ", "more hours a week, simpler pictures");
         assertThat(text(tasks(32), MONDAY)).contains("8 weeks: ", "(common practice).");
@@ -183,7 +183,7 @@ final class EditPlanTest {
     }
 
     @Test
-    void salesThatPayForIt() {
+    void countsTheSalesThatPayForTheEdit() {
         // 400 + 20 h at 25 = 900; a sale brings 40; a quote of 600 with the same equipment is 1000.
         assertThat(Balance.of(new Costs("USD", 400, 25, 600, 50, 0.8), 20)).isEqualTo(new Balance(900, 1000, 23, 25));
         assertThat(Balance.of(new Costs("", 0, 10, 0, 50, 1), 20)).isEqualTo(new Balance(200, 0, 4, 0));

@@ -58,7 +58,7 @@ final class HardStretchesTest {
                 "Bring the brown brake bright side up.",
                 "Freshly fried flying fish, then fresh fried frogs."
             })
-    void runsOfWordsThatBeginAlike(String text) throws ProblemException {
+    void wordsInARowThatBeginAlike(String text) throws ProblemException {
         assertThat(in(text))
                 .extracting(HardStretch::kind)
                 .containsOnly(Kind.ONSETS)

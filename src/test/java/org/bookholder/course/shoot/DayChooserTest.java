@@ -23,7 +23,7 @@ final class DayChooserTest {
 
     /** On the first day there would be room for both of the short ones; the last needs the only long day. */
     @Test
-    void noSessionTakesTheOnlyDayThatAnotherCouldHave() {
+    void noSessionTakesTheOnlyPossibleDayOfAnother() {
         assertThat(DayChooser.days(
                         List.of(120, 60, 60), List.of(new Wanting(50, 1), new Wanting(100, 3), new Wanting(40, 2))))
                 .containsExactly(1, 0, 2);

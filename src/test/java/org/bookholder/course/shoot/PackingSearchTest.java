@@ -25,7 +25,7 @@ final class PackingSearchTest {
      */
     @ParameterizedTest
     @ValueSource(ints = {20, 30, 40, 60})
-    void aPlanThatWasTakenApartIsPutTogetherAgain(int lessons) {
+    void findsAPlanWhoseExistenceIsKnown(int lessons) {
         int found = 0;
         for (int seed = 1; seed <= 25; seed++) {
             Planted planted = new Planted(lessons, new Random(31L * lessons + seed));
@@ -67,7 +67,7 @@ final class PackingSearchTest {
 
     /** Five lessons of 22 minutes fill a day of 150 minutes with their breaks, and a day of 120 holds four. */
     @Test
-    void whatCannotBeIsShown() {
+    void provesThatNoPlanExists() {
         int[] lessons = new int[30];
         Arrays.fill(lessons, 22);
         PackingSearch search = new PackingSearch(lessons, BREAKS, READING);

@@ -12,7 +12,7 @@ import net.jqwik.api.constraints.Size;
 final class SessionPackingProperties {
     /** Held against all that could be read in a session, tried one after another. */
     @Property(tries = 300)
-    void noSessionHoldsMore(
+    void noLessonCouldBeAdded(
             @ForAll @Size(min = 1, max = 9) List<@IntRange(min = 1, max = 60) Integer> works,
             @ForAll @IntRange(min = 0, max = 200) int room,
             @ForAll @IntRange(min = 1, max = 150) int reading,

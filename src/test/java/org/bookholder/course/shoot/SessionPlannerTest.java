@@ -65,7 +65,7 @@ final class SessionPlannerTest {
     }
 
     @Test
-    void theOrderGivesWayIfThatIsWhatItTakes() {
+    void changesTheOrderOnlyIfNecessary() {
         // In order: 20 on the first day, 30 on the second, and no room for 12 more on either.
         SessionPlan plan = plan(works(20, 30, 12), days(62, 62));
         assertThat(plan.left()).isEmpty();
@@ -145,7 +145,7 @@ final class SessionPlannerTest {
     }
 
     @Test
-    void saysThatNoSessionCouldDo() {
+    void saysThatNoSessionIsLongEnough() {
         Terms slow =
                 new Terms(Duration.ofHours(4), Duration.ofMinutes(35), Duration.ofMinutes(10), Duration.ofHours(2));
         Shooting shooting = new Shooting(List.of(), slow.setUp(), Optional.empty());

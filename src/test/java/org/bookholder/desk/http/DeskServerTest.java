@@ -111,7 +111,7 @@ final class DeskServerTest {
                 "/page/index.html",
                 "/..;/desk.json"
             })
-    void noPathLeadsOut(String path) throws IOException {
+    void noPathLeavesThePagesFolder(String path) throws IOException {
         assertThat(status(wire.get(path, acting))).isIn(400, 404);
     }
 
@@ -136,7 +136,7 @@ final class DeskServerTest {
     }
 
     @Test
-    void whoMayOnlyLookCannotAct() throws IOException {
+    void aViewerCannotAct() throws IOException {
         assertThat(wire.get("/who", looking)).endsWith("{\"acts\":false,\"course\":false}");
         assertThat(status(wire.post("/act", looking, "{\"do\":\"mark\"}"))).isEqualTo(403);
         assertThat(session.told).isEmpty();
@@ -145,7 +145,7 @@ final class DeskServerTest {
     }
 
     @Test
-    void anActionIsAnsweredByWhatBecameOfIt() throws IOException {
+    void anActionIsAnsweredWithItsOutcome() throws IOException {
         assertThat(status(wire.post("/act", acting, "{\"do\":\"applaud\"}"))).isEqualTo(400);
         String refused = wire.post("/act", acting, "{\"do\":\"undo\"}");
         assertThat(status(refused)).isEqualTo(409);
@@ -173,7 +173,7 @@ final class DeskServerTest {
     }
 
     @Test
-    void codesCannotBeFoundByTrying() throws IOException {
+    void codesCannotBeGuessed() throws IOException {
         List<Integer> answers = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
             answers.add(status(wire.post("/join", "", "{\"code\":\"AAAA-AAA" + i + "\"}")));
@@ -185,7 +185,7 @@ final class DeskServerTest {
     }
 
     @Test
-    void tenThousandRequestsAreTurnedAwayAndTheNextOneAfterAWhileIsServed() throws IOException {
+    void tenThousandRequestsAreRefusedAndALaterOneIsServed() throws IOException {
         Map<Integer, Integer> answers = new HashMap<>();
         long begun = System.nanoTime();
         try (Socket socket = wire.open();
@@ -214,7 +214,7 @@ final class DeskServerTest {
     }
 
     @Test
-    void halfOpenConnectionsHoldNobodyUp() throws IOException {
+    void halfOpenConnectionsBlockNobody() throws IOException {
         List<Socket> half = new ArrayList<>();
         try {
             for (int i = 0; i < 100; i++) {
@@ -264,7 +264,7 @@ final class DeskServerTest {
 
     /** Of the half-open ones and of those who ask and do not read, nothing is left. */
     @Test
-    void whatStandsStillIsDropped() throws Exception {
+    void idleConnectionsAreClosed() throws Exception {
         server.close();
         server = DeskServer.open(
                 DeskAddress.local(),
@@ -282,7 +282,7 @@ final class DeskServerTest {
     }
 
     @Test
-    void aPageThatComesBackLetsGoOfItsLastConnection() throws IOException {
+    void aPageThatReconnectsClosesItsLastConnection() throws IOException {
         try (Socket first = events("one");
                 Socket other = events("two");
                 Socket again = events("one")) {
@@ -332,7 +332,7 @@ final class DeskServerTest {
     }
 
     @Test
-    void aPageIsToldOfChangesAsTheyCome() throws IOException {
+    void aPageGetsChangesAsTheyHappen() throws IOException {
         try (Socket socket = events("one");
                 BufferedReader in = new BufferedReader(new InputStreamReader(socket.getInputStream(), UTF_8))) {
             session.happens(Readings.moved(7, 3, 2, 1));
@@ -344,7 +344,7 @@ final class DeskServerTest {
     }
 
     @Test
-    void aPageThatDoesNotReadIsDroppedAndHoldsNothingUp() throws IOException {
+    void aPageThatDoesNotReadIsClosedAndBlocksNothing() throws IOException {
         try (Socket socket = wire.open()) {
             socket.setReceiveBufferSize(4096);
             socket.getOutputStream()

@@ -31,7 +31,7 @@ final class LoudnessTest {
     }
 
     @Test
-    void takesALoudRoomForARoom() {
+    void aLoudRoomCountsAsTheRoom() {
         sounds((byte) -35, 2);
         sounds(VOICE, 3);
         sounds((byte) -35, 0.3);
@@ -97,7 +97,7 @@ final class LoudnessTest {
     }
 
     @Test
-    void outsideWhatWasMeasuredTimesStayAsTheyAre() {
+    void timesOutsideTheMeasuredStretchStayAsTheyAre() {
         sounds(VOICE, 1);
         assertThat(loudness.voiceUntil(at(5), at(9))).isEqualTo(at(5));
         assertThat(loudness.around(at(5), at(6), at(0), at(9))).isEqualTo(new Loudness.Stretch(at(5), at(6)));

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 
 final class OpenAlignmentTest {
     @Test
-    void givesEachWordItsOwn() {
+    void alignsEachWord() {
         OpenAlignment alignment = align("lace the first side", "lace the first side");
         assertThat(counterparts(alignment, 4)).containsExactly("lace", "the", "first", "side");
         assertThat(alignment.extras()).isEmpty();
@@ -28,7 +28,7 @@ final class OpenAlignmentTest {
     }
 
     @Test
-    void leavesAWordAloneThatStandsBesideAWholeOne() {
+    void doesNotJoinAWordToACompleteNeighbour() {
         OpenAlignment alignment = align("this is for the rim", "this one is for the rim");
         assertThat(counterparts(alignment, 5)).containsExactly("this", "is", "for", "the", "rim");
         assertThat(alignment.extras())
@@ -37,13 +37,13 @@ final class OpenAlignmentTest {
     }
 
     @Test
-    void findsWhatWasSaidInPlaceOfAWord() {
+    void findsASubstitution() {
         OpenAlignment alignment = align("turn the wheel over", "turn the hammer over");
         assertThat(counterparts(alignment, 4)).containsExactly("turn", "the", "hammer", "over");
     }
 
     @Test
-    void findsWhatWasNotSaid() {
+    void findsAnOmission() {
         OpenAlignment alignment = align("turn the heavy wheel", "turn the wheel");
         assertThat(counterparts(alignment, 4)).containsExactly("turn", "the", "", "wheel");
     }

@@ -15,7 +15,7 @@ final class TextSimilarityTest {
 
     @ParameterizedTest
     @CsvSource({"truing,truingly,true", "lake,oak,false"})
-    void takesWordsForTheSameGiveOrTakeSomeLetters(String a, String b, boolean same) {
+    void wordsThatDifferInAFewLettersAreSimilar(String a, String b, boolean same) {
         assertThat(TextSimilarity.same(a, b)).isEqualTo(same);
     }
 }

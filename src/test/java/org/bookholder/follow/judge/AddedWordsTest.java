@@ -22,7 +22,7 @@ final class AddedWordsTest {
                     .split(" ", -1)));
 
     @Test
-    void areCalledBesideAnUnknownWordThatBothEarsHeardAsItSounds() throws ProblemException {
+    void areReportedNextToAnUnknownWordThatBothEarsHeardAsItSounds() throws ProblemException {
         assertThat(deviations("open the valve before you push consult the roof top against the rim"))
                 .singleElement()
                 .satisfies(deviation -> {
@@ -35,7 +35,7 @@ final class AddedWordsTest {
     }
 
     @Test
-    void piecesOfAnUnknownWordAreNoneThatWereAdded() throws ProblemException {
+    void piecesOfAnUnknownWordAreNotAddedWords() throws ProblemException {
         assertThat(deviations("open the valve before you push the roof top against the rim"))
                 .isEmpty();
     }

@@ -8,17 +8,17 @@ import org.junit.jupiter.api.Test;
 
 final class CertaintyTest {
     @Test
-    void aWordThatSoundsAltogetherDifferentIsSurerThanOneHalfAlike() {
+    void certaintyGrowsWithTheDifferenceInSound() {
         assertThat(Certainty.of(1, false, 0.2)).isGreaterThan(Certainty.of(0.5, false, 0.2));
     }
 
     @Test
-    void callsAreLessSureOfAReaderWhomTheRecogniserOftenMishears() {
+    void certaintyIsLowerForAReaderWhomTheRecogniserOftenMishears() {
         assertThat(Certainty.of(1, false, 0.1)).isGreaterThan(Certainty.of(1, false, 0.8));
     }
 
     @Test
-    void severalCallsInOneReadingAreLessSureThanOne() {
+    void certaintyIsLowerForSeveralReportsInOneReading() {
         assertThat(certainty("turn the wheel slowly and watch the window beside the brake"))
                 .isGreaterThan(certainty("turn the window slowly and watch the window beside the brake"));
     }

@@ -34,7 +34,7 @@ final class ReaderProfileTest {
     }
 
     @Test
-    void notIfItWasHeardRightOnce() {
+    void aWordThatWasOnceHeardCorrectlyIsStillReported() {
         for (int i = 0; i < 3; i++) {
             wrong(1, i, "brandel", "brand all");
         }
@@ -43,7 +43,7 @@ final class ReaderProfileTest {
     }
 
     @Test
-    void notIfOneLineIsMisreadTheSameWayAgainAndAgain() {
+    void aLineMisreadTheSameWayRepeatedlyIsStillReported() {
         for (int take = 1; take <= 5; take++) {
             wrong(take, 7, "sixty", "fifty");
         }
@@ -51,7 +51,7 @@ final class ReaderProfileTest {
     }
 
     @Test
-    void notIfNothingIsHeardForIt() {
+    void aWordForWhichNothingIsHeardIsStillReported() {
         for (int i = 0; i < 5; i++) {
             wrong(1, i, "brandel", "");
         }
@@ -67,7 +67,7 @@ final class ReaderProfileTest {
     }
 
     @Test
-    void callsOnANameThatIsNeverRecognisedAreTakenBackWithinTheTake() {
+    void reportsOnANameThatIsNeverRecognisedAreWithdrawnWithinTheTake() {
         List<Attempt> attempts = ReadAloud.of(NAMES)
                 .say("every morning window opens the workshop and turns on the lamp")
                 .say("the wheel that window trued was warped again by evening")

@@ -29,19 +29,19 @@ final class OpenEarOpinionTest {
     }
 
     @Test
-    void takesAWordForTheSameGiveOrTakeSomeLetters() {
+    void wordsThatDifferInAFewLettersAgree() {
         echo.partial(List.of("nipple"), at(1));
         assertThat(echo.agreement(List.of("nipples"))).isEqualTo(1);
     }
 
     @Test
-    void hasForgottenWhatWasHeardLongAgo() {
+    void forgetsWordsHeardLongAgo() {
         echo.settle(List.of("lace", "and", "so", "it", "went", "on", "for", "ever"), at(1));
         assertThat(echo.agreement(List.of("lace"))).isZero();
     }
 
     @Test
-    void isInTimeWhileItIsNotFarBehind() {
+    void countsAsInTimeUnlessItIsFarBehind() {
         echo.partial(List.of("lace"), at(1));
         assertThat(echo.inTime(at(1.5))).isTrue();
         assertThat(echo.inTime(at(2))).isFalse();

@@ -17,7 +17,7 @@ final class FalseStartsTest {
             "A spoke that rings low is loose and wants half a turn");
 
     @Test
-    void whatSoundsLikeTheLineBegunDirectlyAfterwardsIsAnAttempt() {
+    void speechLikeTheBeginningOfTheNextLineIsAnAttempt() {
         TakeSettled take = ReadAloud.of(LESSON)
                 .say("turned wheels slow lee")
                 .say("turn the wheel slowly and watch the gap beside the brake")

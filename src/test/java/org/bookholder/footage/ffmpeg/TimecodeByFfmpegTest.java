@@ -30,7 +30,7 @@ final class TimecodeByFfmpegTest {
 
     /** Around each of the first hour's minutes, where numbers are dropped or not. */
     @Test
-    void everyMinuteTurnsAsItDoesThere() {
+    void everyMinuteBoundaryCountsAsFfmpegDoes() {
         for (Timecode timecode : all()) {
             int minute = 60 * timecode.rate().countedPerSecond();
             for (long frame = 0; frame < 61L * minute; frame++) {

@@ -32,7 +32,7 @@ final class WavChunksTest {
         assertThatThrownBy(() -> WavChunks.begin(out, RATE, MOST + 1, List.of()))
                 .isInstanceOf(ProblemException.class)
                 .hasMessageContaining(
-                        "a WAV file holds 4 GB at most, which 12 hours at 48000 Hz are beyond; leave it out");
+                        "a WAV file holds 4 GB at most, which 12 hours at 48000 Hz are beyond; leave the sound out of the hand-off");
         assertThat(out.size()).isZero();
     }
 

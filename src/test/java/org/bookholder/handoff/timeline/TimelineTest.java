@@ -61,7 +61,7 @@ final class TimelineTest {
     }
 
     @Test
-    void aFileThatEndsInAClipGoesOnInTheNextOne() {
+    void aClipContinuesInTheNextFileOfACamera() {
         Media first = camera("A", 0, 0, s(10));
         Media second = new Media(
                 "B",
@@ -80,7 +80,7 @@ final class TimelineTest {
     }
 
     @Test
-    void framingAlternatesWithinAShotAndBeginsAnewAfterAGap() {
+    void framingAlternatesWithinAShotAndRestartsAfterAGap() {
         CutList cut = cut(
                 clip(1, s(1), s(2)),
                 clip(2, s(3), s(4)),
@@ -93,7 +93,7 @@ final class TimelineTest {
     }
 
     @Test
-    void whereTheCameraWasNotRunningOurOwnRecordingIsUsed() {
+    void usesTheSessionsRecordingIfTheCameraWasNotRunning() {
         Media camera = camera("A", 0, 0, s(10));
         Media own = new Media(
                 "TAKE001",

@@ -63,13 +63,13 @@ final class EventCodecTest {
     }
 
     @Test
-    void passesOverFieldsOfALaterVersion() throws ProblemException {
+    void ignoresFieldsOfALaterVersion() throws ProblemException {
         assertThat(EventCodec.decode("{\"type\":\"held\",\"at\":7,\"by\":{\"name\":[1,2]}}", "test"))
                 .isEqualTo(new SessionEvent.Held(new StreamTime(7)));
     }
 
     @Test
-    void namesAKindThatItDoesNotKnow() {
+    void reportsAnUnknownKind() {
         assertThatExceptionOfType(ProblemException.class)
                 .isThrownBy(() -> EventCodec.decode("{\"type\":\"applause\",\"at\":7}", "a/journal.db, event 3"))
                 .satisfies(e -> {
@@ -94,7 +94,7 @@ final class EventCodecTest {
                 "[]",
                 "7"
             })
-    void tellsOfTextThatIsNoEvent(String text) {
+    void refusesTextThatIsNotAnEvent(String text) {
         assertThatExceptionOfType(ProblemException.class)
                 .isThrownBy(() -> EventCodec.decode(text, "test"))
                 .satisfies(e -> assertThat(e.getMessage()).startsWith("test: holds an event"));

@@ -102,7 +102,7 @@ final class SqliteJournalTest {
     }
 
     @Test
-    void tellsOfADamagedDatabase() throws IOException, ProblemException {
+    void reportsADamagedDatabase() throws IOException, ProblemException {
         try (SqliteJournal journal = SqliteJournal.open(file())) {
             for (int i = 0; i < 2_000; i++) {
                 StreamTime at = new StreamTime(i);
@@ -118,7 +118,7 @@ final class SqliteJournalTest {
     }
 
     @Test
-    void takesAnEmptyFileThatAKillLeftForANewJournal() throws IOException, ProblemException {
+    void anEmptyFileAfterAKillBecomesANewJournal() throws IOException, ProblemException {
         Files.createFile(file());
         try (SqliteJournal nothing = SqliteJournal.openForReading(file())) {
             assertThat(nothing.events()).isEmpty();
@@ -129,7 +129,7 @@ final class SqliteJournalTest {
     }
 
     @Test
-    void tellsWhenAnotherHoldsTheDatabase() throws ProblemException, SQLException {
+    void reportsALockedDatabase() throws ProblemException, SQLException {
         SqliteJournal.open(file()).close();
         try (Connection other = connect();
                 Statement statement = other.createStatement();
@@ -143,7 +143,7 @@ final class SqliteJournalTest {
     }
 
     @Test
-    void tellsWhenTheFolderIsMissing() {
+    void reportsAMissingFolder() {
         assertProblem(() -> SqliteJournal.open(folder.resolve("gone/journal.db")), "no such file or folder");
     }
 
@@ -232,7 +232,7 @@ final class SqliteJournalTest {
 
     /** The disk is full in SQLite's own eyes: the database may not grow. */
     @Test
-    void goesOnWhenAFullDiskHasRoomAgain() throws ProblemException, SQLException {
+    void continuesWhenAFullDiskHasRoomAgain() throws ProblemException, SQLException {
         SqliteJournal.open(file()).close();
         AtomicInteger pages = new AtomicInteger(1_000_000);
         Connection first = connect();

@@ -24,7 +24,7 @@ final class JournalStageTest {
     private final JournalStage stage = new JournalStage(queue, disk, clock, () -> complete, faults::add);
 
     @Test
-    void writesInOneBatchWhatCameWhileTheDiskWasBusy() {
+    void batchesEventsThatArriveWhileTheDiskIsBusy() {
         add(1, 50);
         stage.doWork();
         assertThat(disk.batches()).isEqualTo(1);
@@ -36,7 +36,7 @@ final class JournalStageTest {
     }
 
     @Test
-    void answersOnlyWhenTheDiskHasIt() {
+    void answersOnlyWhenEventsAreOnDisk() {
         add(1, 2);
         queue.whenWritten(answer("a"));
         add(3, 3);
@@ -47,7 +47,7 @@ final class JournalStageTest {
     }
 
     @Test
-    void keepsInOrderWhatAFullDiskRefusesAndWritesItWhenThereIsRoom() {
+    void keepsEventsInOrderWhileTheDiskIsFullAndWritesThemLater() {
         disk.room(0);
         add(1, 3);
         stage.doWork();
@@ -65,7 +65,7 @@ final class JournalStageTest {
     }
 
     @Test
-    void triesAgainAtOnceForOneWhoWaitsAndTellsThatItIsNotSaved() {
+    void triesAgainAtOnceIfAReplyWaitsAndReportsTheFailure() {
         disk.room(0);
         add(1, 1);
         stage.doWork();
@@ -80,7 +80,7 @@ final class JournalStageTest {
     }
 
     @Test
-    void triesOnceMoreAtTheEndAndThenEnds() {
+    void triesAgainAtTheEndAndThenEnds() {
         disk.room(0);
         add(1, 1);
         stage.doWork();
@@ -92,7 +92,7 @@ final class JournalStageTest {
     }
 
     @Test
-    void endsAlsoWithADiskThatStaysFullAndSaysWhatIsMissing() {
+    void endsEvenIfTheDiskStaysFullAndReportsWhatIsMissing() {
         disk.room(0);
         add(1, 7);
         complete = true;

@@ -88,7 +88,7 @@ final class SessionRecoveryTest {
     }
 
     @Test
-    void whereverTheJournalEndsTheNotesAreThoseOfAnOrderlyCut() throws ProblemException, IOException {
+    void givesTheNotesOfAnOrderlyCutWhereverTheJournalEnds() throws ProblemException, IOException {
         SessionState whole = state(orderly);
         assertThat(outcomes(whole)).containsExactly(Outcome.CLEAN, Outcome.SKIPPED, Outcome.CLEAN, Outcome.CLEAN);
         for (int end = lastAct() + 1; end < orderly.size(); end++) {
@@ -114,7 +114,7 @@ final class SessionRecoveryTest {
     }
 
     @Test
-    void linesAreThoseOfTheTextThatWasReadAlsoIfItWasChangedSince() throws ProblemException {
+    void usesTheTextThatWasReadEvenIfItHasChangedSince() throws ProblemException {
         List<SessionEvent> kept = new ArrayList<>(orderly.subList(0, orderly.size() - 1));
         kept.removeIf(SessionEvent.AttemptSettled.class::isInstance);
         kept.add(new SessionEvent.TextChanged(kept.get(kept.size() - 1).at(), "First a word.\n\n" + TEXT));
@@ -125,7 +125,7 @@ final class SessionRecoveryTest {
     }
 
     @Test
-    void leavesATakeAsItWasWhenItIsLeftOff() throws ProblemException {
+    void leavesATakeAsItWasIfInterrupted() throws ProblemException {
         List<SessionEvent> kept = keep(orderly.subList(0, orderly.size() - 2));
         try (SessionFolder open = SessionFolder.open(session, new SessionLocks())) {
             assertThat(catchThrowable(() -> SessionRecovery.settle(
@@ -138,7 +138,7 @@ final class SessionRecoveryTest {
     }
 
     @Test
-    void aTakeWhoseSoundIsGoneStaysAsItWasAndIsNamed() throws ProblemException, IOException {
+    void aTakeWithoutItsSoundStaysAsItWasAndIsReported() throws ProblemException, IOException {
         List<SessionEvent> kept = keep(orderly.subList(0, orderly.size() - 2));
         Path take = session.resolve("take-001.wav");
         Files.delete(take);
@@ -161,7 +161,7 @@ final class SessionRecoveryTest {
     }
 
     @Test
-    void whatWasReadAfterTheRecordingStoppedIsKeptIfItWasSettled() throws ProblemException {
+    void settledAttemptsAfterTheEndOfTheRecordingAreKept() throws ProblemException {
         recorded = Arrays.copyOf(recorded, 3 * RATE);
         keep(orderly.subList(0, orderly.size() - 2));
         assertThat(settle()).singleElement().asString().contains("only the first 3 s");

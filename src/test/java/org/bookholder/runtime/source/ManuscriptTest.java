@@ -64,7 +64,7 @@ final class ManuscriptTest implements Manuscript {
     }
 
     @Test
-    void theEventsTellTheSameStoryWhenTheyAreReplayed() {
+    void replayingTheEventsGivesTheSameState() {
         Reading reading = begin();
         reading.tell(new TakeCommand.Hold());
         save(CHANGED);
@@ -77,7 +77,7 @@ final class ManuscriptTest implements Manuscript {
     }
 
     @Test
-    void theVoiceIsFollowedThroughTheNewText() {
+    void theNewTextIsFollowed() {
         Spoken more = new Spoken(VOICE.seconds() + 1).says("every wheel begins with its hub count them");
         FakeEars ears = new FakeEars(more.hypotheses());
         ears.hearOnlyMeanwhile();
@@ -99,7 +99,7 @@ final class ManuscriptTest implements Manuscript {
     }
 
     @Test
-    void whatWasSaidBesideTheScriptStaysWithItsLine() {
+    void asidesStayWithTheirLines() {
         Spoken voice = new Spoken(0.5)
                 .says("every wheel begins with its hub")
                 .says("somebody is at the door")
@@ -129,7 +129,7 @@ final class ManuscriptTest implements Manuscript {
     }
 
     @Test
-    void betweenTakesItComesAtOnce() {
+    void theNewTextIsUsedAtOnceBetweenTakes() {
         Reading reading = begin();
         reading.tell(new TakeCommand.Cut());
         rig.pass(0.5);
@@ -139,7 +139,7 @@ final class ManuscriptTest implements Manuscript {
     }
 
     @Test
-    void aTextThatIsNoScriptIsNotReadAndTheReasonSaid() {
+    void anInvalidTextIsNotUsedAndTheReasonIsShown() {
         Reading reading = begin();
         reading.tell(new TakeCommand.Hold());
         save("---\npace: fast\n---\nHello.\n");
@@ -153,7 +153,7 @@ final class ManuscriptTest implements Manuscript {
     }
 
     @Test
-    void aTextThatWasTakenBackIsForgotten() {
+    void aRevertedTextIsForgotten() {
         Reading reading = begin();
         save(CHANGED);
         save(ReadingRig.TEXT);

@@ -25,7 +25,7 @@ final class PacedSourceTest {
     }
 
     @Test
-    void countsTimeFromTheFirstReadNotFromWhenItWasOpened() {
+    void timeStartsWithTheFirstReadAndNotWithTheOpening() {
         try (PacedSource source = new PacedSource(FakeAudioSource.of(RATE, new short[RATE / 10]), clock)) {
             clock.passMillis(5000);
             assertThat(source.read()).isInstanceOf(AudioRead.NothingYet.class);

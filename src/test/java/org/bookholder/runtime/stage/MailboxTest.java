@@ -9,7 +9,7 @@ final class MailboxTest {
     private final Mailbox<String> mailbox = new Mailbox<>(2);
 
     @Test
-    void givesItemsInTheOrderInWhichTheyCame() {
+    void returnsItemsInTheOrderOfArrival() {
         mailbox.add("a");
         mailbox.add("b");
         assertThat(mailbox.poll()).isEqualTo("a");
@@ -28,7 +28,7 @@ final class MailboxTest {
     }
 
     @Test
-    void takesWhatMustNotBeLostAlsoWhenFull() {
+    void addsItemsThatMustNotBeLostEvenIfFull() {
         mailbox.add("a");
         mailbox.add("b");
         mailbox.add("c");
@@ -44,7 +44,7 @@ final class MailboxTest {
     }
 
     @Test
-    void wantsACapacityOfOneAtLeast() {
+    void requiresACapacityOfAtLeastOne() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Mailbox<>(0))
                 .withMessage("capacity (0) must be 1 or more");

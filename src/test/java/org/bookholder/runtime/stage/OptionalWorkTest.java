@@ -12,13 +12,13 @@ final class OptionalWorkTest {
     private int calls;
 
     @Test
-    void yieldsWhatTheWorkYields() {
+    void returnsTheResultOfTheWork() {
         assertThat(work.get(() -> "level", "none")).isEqualTo("level");
         assertThat(faults).isEmpty();
     }
 
     @Test
-    void isDoneWithoutAfterItsFirstFaultWhichIsToldOnce() {
+    void isDroppedAfterItsFirstFaultWhichIsReportedOnce() {
         for (int i = 0; i < 3; i++) {
             assertThat(work.get(this::fail, "none")).isEqualTo("none");
         }

@@ -15,7 +15,7 @@ final class SupervisedStageTest implements FaultListener {
     private int faults;
 
     @Test
-    void startsARestartableStageAgainWithGrowingGapsAndThenGivesItUp() {
+    void restartsARestartableStageWithGrowingGapsAndThenGivesItUp() {
         faults = 6;
         crew.takeOn(new Failing(Criticality.RESTARTABLE));
         List<Long> starts = new ArrayList<>();
@@ -49,7 +49,7 @@ final class SupervisedStageTest implements FaultListener {
     }
 
     @Test
-    void tellsWhenAStageThatWasStartedAgainWorks() {
+    void reportsWhenARestartedStageWorks() {
         faults = 1;
         crew.takeOn(new Failing(Criticality.RESTARTABLE));
         pass(10_400);
@@ -61,7 +61,7 @@ final class SupervisedStageTest implements FaultListener {
     }
 
     @Test
-    void goesOnWithoutAnOptionalStage() {
+    void continuesWithoutAnOptionalStage() {
         faults = 1;
         crew.takeOn(new Failing(Criticality.OPTIONAL));
         pass(60_000);
@@ -69,7 +69,7 @@ final class SupervisedStageTest implements FaultListener {
     }
 
     @Test
-    void neverStartsAnEssentialStageAgain() {
+    void neverRestartsAnEssentialStage() {
         faults = 1;
         crew.takeOn(new Failing(Criticality.ESSENTIAL));
         pass(60_000);

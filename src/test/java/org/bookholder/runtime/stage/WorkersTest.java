@@ -19,7 +19,7 @@ final class WorkersTest {
     private final CountDownLatch closed = new CountDownLatch(1);
 
     @Test
-    void drivesAStageOnANamedThreadOfItsOwn() throws InterruptedException {
+    void runsAStageOnItsOwnNamedThread() throws InterruptedException {
         try (Workers workers = new Workers(clock, fault -> calls.add("failed"))) {
             workers.takeOn(new Recorded(2, null));
             awaitClosed();
@@ -30,7 +30,7 @@ final class WorkersTest {
     }
 
     @Test
-    void closesAStageThatFailsAndTellsOfItOnce() throws InterruptedException {
+    void closesAStageThatFailsAndReportsItOnce() throws InterruptedException {
         ConcurrentLinkedQueue<Throwable> failures = new ConcurrentLinkedQueue<>();
         IllegalStateException failure = new IllegalStateException("no more");
         try (Workers workers = new Workers(clock, fault -> failures.add(fault.cause()))) {
@@ -51,7 +51,7 @@ final class WorkersTest {
     }
 
     @Test
-    void interruptsAStageThatTakesLongerForItsStepThanItMay() throws InterruptedException {
+    void interruptsAStageWhoseStepTakesTooLong() throws InterruptedException {
         ConcurrentLinkedQueue<StageFault> faults = new ConcurrentLinkedQueue<>();
         Workers workers = new Workers(clock, faults::add, new Patience(Duration.ZERO, Duration.ofSeconds(10)));
         CountDownLatch waiting = new CountDownLatch(1);
@@ -64,7 +64,7 @@ final class WorkersTest {
     }
 
     @Test
-    void leavesAStageBehindThatDoesNotEndAndSaysWhereItHangs() throws InterruptedException {
+    void abandonsAStageThatDoesNotEndAndReportsWhereItHangs() throws InterruptedException {
         ConcurrentLinkedQueue<StageFault> faults = new ConcurrentLinkedQueue<>();
         Workers workers = new Workers(clock, faults::add, new Patience(Duration.ZERO, Duration.ZERO));
         CountDownLatch waiting = new CountDownLatch(1);

@@ -28,7 +28,7 @@ final class CaptureStageTest {
     private final TakeChannels run = new TakeChannels(1, StreamTime.ofSeconds(10), CAPACITY, reports);
 
     @Test
-    void holdsAFileBackWhileTheScriptEarIsBusy() {
+    void waitsWithAFileWhileTheScriptEarIsBusy() {
         CaptureStage stage = stage(false);
         for (int i = 0; i < 1000; i++) {
             stage.doWork();
@@ -41,7 +41,7 @@ final class CaptureStageTest {
     }
 
     @Test
-    void neverHoldsLiveSoundBackButRecordsWhatTheScriptEarMisses() {
+    void neverWaitsWithLiveSoundAndRecordsWhatTheScriptEarMisses() {
         CaptureStage stage = stage(true);
         for (int i = 0; i < 20; i++) {
             stage.doWork();
@@ -61,7 +61,7 @@ final class CaptureStageTest {
     }
 
     @Test
-    void closesItsTapeBeforeItSaysThatNothingMoreComes() {
+    void closesItsRecordingBeforeItReportsTheEnd() {
         CaptureStage stage = stage(false);
         run.cut(TakeEnd.CUT);
         assertThat(run.tapeEnded()).isFalse();

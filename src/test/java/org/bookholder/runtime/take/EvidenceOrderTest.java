@@ -17,7 +17,7 @@ final class EvidenceOrderTest {
     private final Evidence levels = evidence(1, Kind.LEVELS);
 
     @Test
-    void passesAtOnceWhatIsLive() {
+    void passesLiveEvidenceAtOnce() {
         EvidenceOrder order = new EvidenceOrder(Set.of());
         assertThat(order.add(script)).containsExactly(script);
         assertThat(order.add(open)).containsExactly(open);
@@ -33,7 +33,7 @@ final class EvidenceOrderTest {
     }
 
     @Test
-    void tellsWhatIsOfTheSameMomentInOneOrderAlways() {
+    void sortsEvidenceOfTheSameMomentAlwaysTheSameWay() {
         EvidenceOrder order = new EvidenceOrder(EnumSet.allOf(EarKind.class));
         order.add(script);
         order.add(levels);

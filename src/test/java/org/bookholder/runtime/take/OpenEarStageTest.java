@@ -31,7 +31,7 @@ final class OpenEarStageTest {
     }
 
     @Test
-    void hearsATakeThatIsLongOverToItsEnd() throws ProblemException {
+    void processesAFinishedTakeToItsEnd() throws ProblemException {
         record(100);
         run.tapeEnds();
         work(101);
@@ -50,7 +50,7 @@ final class OpenEarStageTest {
     }
 
     @Test
-    void leavesTheRestUnheardWhenHurried() throws ProblemException {
+    void skipsTheRestWhenHurried() throws ProblemException {
         record(100);
         stage.doWork();
         run.hurry();
@@ -70,13 +70,13 @@ final class OpenEarStageTest {
     }
 
     @Test
-    void letsTheTapeGoAtTheEnd() {
+    void closesTheRecordingAtTheEnd() {
         stage.onClose();
         assertThat(tape.readerClosed()).isTrue();
     }
 
     @Test
-    void tellsThatItHearsNothingMoreWhenItIsGivenUp() {
+    void reportsItsEndWhenItIsGivenUp() {
         stage.onGivenUp();
         assertThat(tape.readerClosed()).isTrue();
         assertThat(reports.size()).isEqualTo(1);

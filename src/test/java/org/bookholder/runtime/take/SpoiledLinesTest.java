@@ -21,7 +21,7 @@ final class SpoiledLinesTest {
     private static final Script SCRIPT = Scripts.of("Every wheel begins with its hub.", "Count the spokes twice.");
 
     @Test
-    void aLineThatWasCutOffIsAPickupThoughItWasReadWell() {
+    void aClippedLineIsAPickupEvenIfReadClean() {
         Spoken voice = new Spoken(0.5)
                 .says("every wheel begins with its hub")
                 .says("count the spokes twice")
@@ -36,7 +36,7 @@ final class SpoiledLinesTest {
     }
 
     @Test
-    void readingItAgainAnswers() {
+    void readingTheLineAgainSettlesTheMark() {
         Spoken voice = new Spoken(0.5)
                 .says("every wheel begins with its hub")
                 .says("every wheel begins with its hub")

@@ -27,7 +27,7 @@ final class SyncStageTest {
     }
 
     @Test
-    void aDiskThatFailsIsToldOnceAndEndsTheForcing() {
+    void aFailingDiskIsReportedOnceAndEndsTheForcing() {
         tape.syncFails();
         clock.passMillis(1_000);
         stage.doWork();

@@ -45,7 +45,7 @@ final class ScriptPreparerTest {
     }
 
     @Test
-    void knowsTheRivalsOfContractionsThatAreToBeReadAsWritten() throws ProblemException {
+    void findsAlternativesForContractionsReadAsWritten() throws ProblemException {
         String text = "---\ncontractions: as-written\n---\nNow it is true and won't wobble.";
         PreparedScript prepared = ScriptPreparer.prepare(
                 ScriptReader.parse(text, "x.txt", Format.PLAIN_TEXT), word -> !word.equals("shan't"));
@@ -60,7 +60,7 @@ final class ScriptPreparerTest {
     }
 
     @Test
-    void knowsNothingForAnotherWritingSystem() throws ProblemException {
+    void findsNothingForAnotherWritingSystem() throws ProblemException {
         PreparedScript prepared = prepare("привет");
         assertThat(prepared.lines().get(0).get(0).forms()).isEmpty();
         assertThat(prepared.lines().get(0).get(0).standIn()).isTrue();

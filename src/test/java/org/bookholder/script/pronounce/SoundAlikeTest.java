@@ -21,7 +21,7 @@ final class SoundAlikeTest {
     }
 
     @Test
-    void aWordIsNoDistanceFromItself() {
+    void aWordHasNoDistanceFromItself() {
         assertThat(SoundAlike.distance("nipple", "nipple")).isZero();
         assertThat(SoundAlike.distance("", "")).isZero();
     }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 final class AgeingFactTest {
     @Test
-    void isReadAsAnyWordsAndKeepsItsLineAndDay() throws ProblemException {
+    void isReadLikeOtherWordsAndKeepsItsLineAndDate() throws ProblemException {
         Script script = ScriptReader.parse(
                 "Welcome. It costs [$12](check:2027-03) here.\nMade by [hand](check:2027-04-15).\n",
                 "l.md",
@@ -27,7 +27,7 @@ final class AgeingFactTest {
     }
 
     @Test
-    void onADayThatThereIsNot() {
+    void anImpossibleDateIsReported() {
         assertThatThrownBy(() -> ScriptReader.parse("Hi.\nIt is [$12](check:2027-13) now.", "l.md", Format.MARKDOWN))
                 .isInstanceOf(ProblemException.class)
                 .hasMessage("l.md:2: '2027-13' is no day on which to check '$12'; write a month or a day, as in "

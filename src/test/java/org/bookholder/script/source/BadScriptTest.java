@@ -43,7 +43,7 @@ final class BadScriptTest {
     }
 
     @Test
-    void tellsWhereFrontMatterIsBroken() {
+    void reportsWhereFrontMatterIsInvalid() {
         ProblemException problem = problem("---\ntitle: x\npace: a: b\n---\nHi.");
         assertThat(problem.where()).isEqualTo("l.md:3");
         assertThat(problem.what()).startsWith("the front matter is broken");

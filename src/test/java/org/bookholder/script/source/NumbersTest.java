@@ -96,7 +96,7 @@ final class NumbersTest {
     }
 
     @Test
-    void acceptsWhatPeopleSayBesides() {
+    void acceptsOtherUsualReadings() {
         assertThat(phrases(numbers.written("2019")))
                 .startsWith("twenty nineteen")
                 .contains("two thousand nineteen", "two thousand and nineteen");

@@ -98,7 +98,7 @@ final class ScriptReaderTest {
     }
 
     @Test
-    void takesTheNameOfTheFileAsTitleAtLast() throws ProblemException {
+    void usesTheFileNameAsTitleIfThereIsNoOther() throws ProblemException {
         assertThat(ScriptReader.parse("Speak.", "course/03 the hive.md", Format.MARKDOWN)
                         .title())
                 .isEqualTo("03 the hive");
@@ -154,13 +154,13 @@ final class ScriptReaderTest {
     }
 
     @Test
-    void letsFreeSignsBelongToTheWordBefore() throws ProblemException {
+    void attachesSeparatePunctuationToTheWordBefore() throws ProblemException {
         ScriptLine line = markdown("Wait — no ... really ✓").lines().get(0);
         assertThat(line.words().stream().map(ScriptWord::written)).containsExactly("Wait —", "no ...", "really ✓");
     }
 
     @Test
-    void partsWordsAtADash() throws ProblemException {
+    void splitsWordsAtADash() throws ProblemException {
         ScriptLine line = markdown("Wait—what…now").lines().get(0);
         assertThat(line.words().stream().map(ScriptWord::written)).containsExactly("Wait—", "what…", "now");
     }

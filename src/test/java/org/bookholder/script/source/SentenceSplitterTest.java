@@ -28,7 +28,7 @@ final class SentenceSplitterTest {
                 "See fig. 3 and pp. 4 to 6. |Good.",
                 "Bees, wasps, etc. |They fly.",
             })
-    void endWhereAReaderEndsThem(String marked) {
+    void sentencesEndWhereAReaderExpects(String marked) {
         String text = marked.replace("|", "");
         List<Integer> ends = new ArrayList<>();
         for (int at = marked.indexOf('|'); at >= 0; at = marked.indexOf('|', at + 1)) {

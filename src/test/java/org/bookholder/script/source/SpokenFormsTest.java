@@ -54,7 +54,7 @@ final class SpokenFormsTest {
                 "1°C | one degree celsius",
                 "2-3 mins | two to three minutes",
             })
-    void readsWhatIsWrittenShort(String written, String said) throws ProblemException {
+    void readsAbbreviatedNumbersAndUnits(String written, String said) throws ProblemException {
         assertThat(said(written)).contains(said);
         if (!said.contains(" and one dollars")) {
             assertThat(said(written).get(0)).isEqualTo(said);
@@ -194,7 +194,7 @@ final class SpokenFormsTest {
     }
 
     @Test
-    void takesADateInContextOnly() throws ProblemException {
+    void readsADateOnlyInContext() throws ProblemException {
         // Source: the same, rule 10: "May 5, 1999." read as "May five, one nine eight nine" is wrong
         assertThat(said("May 5, 1999."))
                 .contains("may five nineteen ninety nine", "may fifth nineteen ninety nine")
@@ -203,13 +203,13 @@ final class SpokenFormsTest {
     }
 
     @Test
-    void takesAnAbbreviationAsItsWordOnly() throws ProblemException {
+    void readsAnAbbreviationOnlyAsItsWord() throws ProblemException {
         // Source: the same, rule 12: "Dr. Adams" read as "D-R Adams" is wrong
         assertThat(said("Dr. Adams")).contains("doctor adams").doesNotContain("d r adams");
     }
 
     @Test
-    void joinsWhatIsSaidAsOne() throws ProblemException {
+    void joinsWrittenWordsThatAreSpokenTogether() throws ProblemException {
         ScriptLine line = line("We paid $2.5 million at 5 pm on July 25, 2012, for 12 kg.");
         assertThat(line.words().stream().map(ScriptWord::written))
                 .containsExactly("We", "paid", "$2.5 million", "at", "5 pm", "on", "July 25, 2012,", "for", "12 kg.");

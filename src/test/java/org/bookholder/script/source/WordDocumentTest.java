@@ -86,7 +86,7 @@ final class WordDocumentTest {
     }
 
     @Test
-    void whatWasDeletedIsLeftOut() throws Exception {
+    void deletedTextIsLeftOut() throws Exception {
         Script script = read(document -> {
             XWPFParagraph paragraph = paragraph(document, "Keep this.");
             paragraph.getCTP().addNewDel().addNewR().addNewDelText().setStringValue(" Not this.");
@@ -97,7 +97,7 @@ final class WordDocumentTest {
     }
 
     @Test
-    void whatIsNoDocumentIsNamed() throws IOException {
+    void aFileThatIsNotADocumentIsReported() throws IOException {
         Path file = Files.write(folder.resolve("x.docx"), new byte[] {'P', 'K', 3, 4, 0, 0, (byte) 0xff, 0});
         assertThatThrownBy(() -> ScriptReader.read(file))
                 .isInstanceOf(ProblemException.class)

@@ -25,12 +25,12 @@ final class LossWatchTest {
     }
 
     @Test
-    void reportsNothingWhileAllSamplesCome() {
+    void reportsNothingWhileAllSamplesArrive() {
         assertThat(run(600, 480)).isZero();
     }
 
     @Test
-    void takesADriftingClockForNoLoss() {
+    void aDriftingClockIsNotALoss() {
         assertThat(run(3_600, 480 * 0.9995)).isZero();
         assertThat(run(3_600, 480 * 1.0005)).isZero();
     }

@@ -71,7 +71,7 @@ final class MicrophoneTest extends AudioSourceContract {
     }
 
     @Test
-    void bringsTheSoundThatIsPlayedIntoIt() throws InterruptedException, Exception {
+    void deliversTheSoundPlayedIntoIt() throws InterruptedException, Exception {
         Path file = Wav.write(folder.resolve("tone.wav"), 48_000, Wav.sine(1_000, 0.5, 48_000, 1.5));
         try (AudioSource source = open()) {
             Process player = new ProcessBuilder("paplay", "--device=" + SINK, file.toString()).start();
@@ -106,7 +106,7 @@ final class MicrophoneTest extends AudioSourceContract {
     }
 
     @Test
-    void aNameThatNoneHasIsAProblem() {
+    void anUnknownNameIsAProblem() {
         ProblemException problem = assertThrows(
                 ProblemException.class, () -> Microphone.open(Optional.of("no such thing"), 48_000, System::nanoTime));
         assertThat(problem).hasMessageContaining("no such microphone").hasMessageContaining(NAME);

@@ -21,7 +21,7 @@ final class PulledOutTest {
 
     @Test
     @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
-    void aMicrophoneThatDiesIsGoneAndClosingItDoesNotHang() throws InterruptedException, IOException {
+    void aLostMicrophoneIsReportedAndClosingItDoesNotHang() throws InterruptedException, IOException {
         Needs.program("pulseaudio", "Debian package pulseaudio");
         Path socket = folder.resolve("socket");
         Process server = server(socket);

@@ -52,7 +52,7 @@ final class VoskEarsTest {
     }
 
     @Test
-    void theOpenEarHearsMostOfTheWordsThough() {
+    void theOpenEarHearsMostOfTheWords() {
         try (Ear ear = ears.openEar(Hearing.RATE)) {
             List<String> words = Hearing.texts(Hearing.finals(Hearing.hear(ear, Hearing.RATE, sound)));
             assertThat(words).contains("young", "man", "unless", "rather", "selfish");
@@ -61,7 +61,7 @@ final class VoskEarsTest {
     }
 
     @Test
-    void wordsStandInThePartialTextSoonAfterTheyEnd() {
+    void wordsAppearInThePartialTextSoonAfterTheyEnd() {
         try (Ear ear = ears.scriptEar(Hearing.grammar(), Hearing.RATE)) {
             List<Hypothesis> all = Hearing.hear(ear, Hearing.RATE, sound);
             RecognizedWord disposed = Hearing.finals(all).get(5);
@@ -113,7 +113,7 @@ final class VoskEarsTest {
     }
 
     @Test
-    void timesGoOnAfterAFinalAfterAGapAndAfterFinishing() {
+    void timesContinueAfterAFinalAGapAndFinishing() {
         try (Ear ear = ears.scriptEar(Hearing.grammar(), Hearing.RATE)) {
             StreamTime shortGap = StreamTime.ofSeconds(1.5);
             StreamTime longGap = StreamTime.ofSeconds(3_600);
@@ -159,7 +159,7 @@ final class VoskEarsTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {-80, -65, -50, -40})
-    void aNoisyRoomIsNoSpeech(double decibels) {
+    void aNoisyRoomIsNotTakenForSpeech(double decibels) {
         try (Ear script = ears.scriptEar(Hearing.grammar(), Hearing.RATE);
                 Ear open = ears.openEar(Hearing.RATE)) {
             short[] noise = noise(decibels, 20);
@@ -197,7 +197,7 @@ final class VoskEarsTest {
     }
 
     @Test
-    void silenceIsNoNews() {
+    void silenceGivesNoHypotheses() {
         try (Ear ear = ears.openEar(Hearing.RATE)) {
             assertThat(Hearing.hear(ear, Hearing.RATE, new short[Hearing.RATE * 30]))
                     .isEmpty();

@@ -47,7 +47,7 @@ final class VoskLifeTest {
     }
 
     @Test
-    void anEarOutlivesTheEarsThatItCameFrom() throws Exception {
+    void anEarWorksAfterItsModelIsClosed() throws Exception {
         Hearing.needs();
         VoskEars ears = VoskEars.load(Hearing.MODEL);
         Ear ear = ears.scriptEar(Hearing.grammar(), Hearing.RATE);

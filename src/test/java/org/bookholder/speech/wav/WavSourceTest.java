@@ -107,7 +107,7 @@ final class WavSourceTest extends AudioSourceContract {
     }
 
     @Test
-    void readsPastTheLastSizesThatACrashedRecordingHasWritten() throws Exception {
+    void readsACrashedRecordingBeyondTheSizesInItsHeader() throws Exception {
         byte[] bytes = Files.readAllBytes(Wav.write(folder.resolve("a.wav"), 16_000, TONE));
         little(bytes).putInt(4, 36 + 8_000).putInt(40, 8_000);
         assertReadsAll(bytes, "past the length");
@@ -124,7 +124,7 @@ final class WavSourceTest extends AudioSourceContract {
     }
 
     @Test
-    void takesNoTagBehindTheSoundForSound() throws Exception {
+    void doesNotTakeATagAfterTheSoundForSound() throws Exception {
         byte[] bytes = Files.readAllBytes(Wav.write(folder.resolve("a.wav"), 16_000, TONE));
         byte[] tagged = Arrays.copyOf(bytes, bytes.length + 12);
         little(tagged)

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 final class BreakNoticeTest {
     @Test
-    void saysHowNearTheBreakIs() {
+    void showsHowSoonTheBreakIsDue() {
         assertThat(BreakNotice.NONE.next(report(Urgency.COMING), 3, false).text())
                 .isEqualTo("break in 12 min");
         assertThat(BreakNotice.NONE.next(report(Urgency.DUE), 3, false).text()).isEqualTo("break due");
@@ -32,7 +32,7 @@ final class BreakNoticeTest {
     }
 
     @Test
-    void goesAwayWhenThereIsNothingToSay() {
+    void disappearsWithoutAdvice() {
         BreakNotice due = BreakNotice.NONE.next(report(Urgency.DUE), 3, false);
         assertThat(due.next(report(Urgency.NONE), 4, true).text()).isEmpty();
     }

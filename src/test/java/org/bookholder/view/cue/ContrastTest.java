@@ -38,7 +38,7 @@ final class ContrastTest {
 
     /** WCAG 2.2, 1.4.6 (AAA): 7 to 1 for text of any size. */
     @Test
-    void everyTextThatIsToBeReadHasSevenToOne() {
+    void everyTextToReadHasAContrastOfSevenToOne() {
         List<Integer> toRead = List.of(
                 Palette.COMING,
                 Palette.DIRECTION,

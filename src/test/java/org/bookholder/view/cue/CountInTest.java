@@ -32,7 +32,7 @@ final class CountInTest {
     }
 
     @Test
-    void pressingAgainLeavesOutTheRestOfTheCount() {
+    void pressingAgainSkipsTheRestOfTheCount() {
         Scene scene = scene(5);
         pass(scene, 1);
         scene.act(Action.HOLD, session.state());

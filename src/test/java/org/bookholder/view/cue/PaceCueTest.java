@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 final class PaceCueTest {
     @Test
-    void liesLevelOnPace() {
+    void isLevelOnPace() {
         PaceCue cue = settled(100);
         assertThat(cue.band()).isEqualTo(PaceBand.ON_PACE);
         assertThat(cue.lean()).isCloseTo(0, within(0.01));

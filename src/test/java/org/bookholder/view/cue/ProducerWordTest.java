@@ -52,14 +52,14 @@ final class ProducerWordTest {
     }
 
     @Test
-    void isSeenInALongLineTooAndGoesByItself() {
+    void appearsInALongLineTooAndDisappearsByItself() {
         ProducerWord shown = after(ProducerWord.NONE, reading(), ProducerWord.PATIENCE + 1.5);
         assertThat(shown.light()).isEqualTo(1);
         assertThat(after(shown, reading(), 10).text()).isEmpty();
     }
 
     @Test
-    void anEmptyMessageTakesTheLastOneBack() {
+    void anEmptyMessageWithdrawsTheLastOne() {
         ProducerWord shown = after(ProducerWord.NONE, reading(), ProducerWord.PATIENCE + 1.5);
         assertThat(shown.after(Session.apply(reading(), told("")), FRAME).text())
                 .isEmpty();

@@ -17,7 +17,7 @@ final class ContentScaleTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {1, 1.5, 2})
-    void theWindowIsSoMuchLarger(double scale) throws ProblemException {
+    void theWindowIsScaled(double scale) throws ProblemException {
         Needs.display();
         Glfw.start();
         try (Window window = Window.open("scaled", WindowPlace.windowed(640, 360), monitor -> scale)) {

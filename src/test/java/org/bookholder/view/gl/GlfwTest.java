@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 final class GlfwTest {
     /** Where a Wayland server is looked for is said in the manual of wl_display_connect(3). */
     @Test
-    void waylandIsAskedOnlyWhereItCanBe() {
+    void waylandIsUsedOnlyIfAvailable() {
         assertThat(platform(Map.of("XDG_RUNTIME_DIR", "/run/user/1000"))).isEqualTo(GLFW_ANY_PLATFORM);
         assertThat(platform(Map.of("WAYLAND_DISPLAY", "/run/wayland-0"))).isEqualTo(GLFW_ANY_PLATFORM);
         assertThat(platform(Map.of("WAYLAND_SOCKET", "5"))).isEqualTo(GLFW_ANY_PLATFORM);

@@ -27,7 +27,7 @@ final class GoldenPicturesTest {
     }
 
     @Test
-    void eachStateOfASessionLooksAsItDid() throws ProblemException, IOException {
+    void eachStateOfASessionLooksAsExpected() throws ProblemException, IOException {
         for (Map.Entry<String, SampleState> state : SampleStates.all().entrySet()) {
             try (ReadingWindow window = window(state.getValue(), USUAL, 1920, 1080)) {
                 GoldenPicture.check(

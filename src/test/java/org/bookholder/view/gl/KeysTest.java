@@ -14,26 +14,26 @@ import org.junit.jupiter.api.Test;
 
 final class KeysTest {
     @Test
-    void goByWhatIsPrintedOnTheKey() {
+    void keysAreNamedByTheirLabels() {
         // On a French keyboard the key in the place of A carries a Q, and that of Z a W.
         assertThat(Keys.name(GLFW_KEY_A, 38, "q", false)).isEqualTo("Q");
         assertThat(Keys.name(GLFW_KEY_W, 25, "z", true)).isEqualTo("Shift Z");
     }
 
     @Test
-    void keysWithoutAPrintedNameGoByTheirUse() {
+    void keysWithoutALabelAreNamedByTheirUse() {
         assertThat(Keys.name(GLFW_KEY_PAGE_DOWN, 117, null, false)).isEqualTo("Page Down");
         assertThat(Keys.name(GLFW_KEY_F13, 191, null, false)).isEqualTo("F13");
         assertThat(Keys.name(GLFW_KEY_KP_ADD, 86, "+", false)).isEqualTo("Keypad +");
     }
 
     @Test
-    void aButtonThatNobodyKnowsGoesByItsNumber() {
+    void anUnknownButtonIsNamedByItsNumber() {
         assertThat(Keys.name(GLFW_KEY_UNKNOWN, 164, null, false)).isEqualTo("key 164");
     }
 
     @Test
-    void keysThatOnlyChangeOthersHaveNone() {
+    void modifierKeysHaveNoName() {
         assertThat(Keys.name(GLFW_KEY_LEFT_SHIFT, 50, null, true)).isEmpty();
     }
 

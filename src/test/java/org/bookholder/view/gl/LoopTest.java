@@ -43,7 +43,7 @@ final class LoopTest {
     }
 
     @Test
-    void whatIsAskedForIsSeenInTheSecondPictureAtTheLatest() throws ProblemException {
+    void aCommandIsVisibleInTheSecondPictureAtTheLatest() throws ProblemException {
         try (ReadingWindow window = window()) {
             int needed = picturesUntil(
                     window,
@@ -85,7 +85,7 @@ final class LoopTest {
 
     /** A word that is recognised, a row that comes into sight and a new second cost something once; moving costs nothing. */
     @Test
-    void aPictureInWhichTheTextOnlyMovesLeavesNothingToBeCollected() throws ProblemException {
+    void aPictureOfMovingTextCreatesNoGarbage() throws ProblemException {
         List<Long> moving = new ArrayList<>();
         List<Long> others = new ArrayList<>();
         List<Object> shown = new ArrayList<>();

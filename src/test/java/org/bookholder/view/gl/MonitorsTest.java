@@ -21,7 +21,7 @@ final class MonitorsTest {
     Path folder;
 
     @Test
-    void theWindowGoesWhereItIsWantedAndBackToAMonitorThatComesBack() throws IOException, InterruptedException {
+    void theWindowOpensOnItsMonitorAndReturnsToOneThatReturns() throws IOException, InterruptedException {
         Needs.program("Xorg", "Debian package xserver-xorg-core");
         Needs.program("xrandr", "Debian package x11-xserver-utils");
         Needs.file(DRIVER, "Debian package xserver-xorg-video-dummy");

@@ -123,7 +123,7 @@ final class PixelsTest {
     }
 
     @Test
-    void theGroundIsBlackSoThatTheGlassDoesNotGlow() {
+    void theBackgroundIsBlackSoThatTheGlassDoesNotGlow() {
         Snapshot picture = easel.draw(settled(SampleState.lesson().state(), plain()));
         int black = 0;
         for (int y = 0; y < HEIGHT; y++) {

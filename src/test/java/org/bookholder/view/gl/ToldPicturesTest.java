@@ -31,7 +31,7 @@ final class ToldPicturesTest {
 
     @ParameterizedTest
     @CsvSource({"1920, 1080, 1500", "1280, 800, 1500", "700, 900, 1500", "800, 600, 1500", "1920, 1080, 3000"})
-    void touchesNeitherTextNorThread(int width, int height, double distance) throws ProblemException {
+    void overlapsNeitherTextNorProgressLine(int width, int height, double distance) throws ProblemException {
         WindowSettings settings = WindowSettings.defaults().withDistance(distance);
         try (Easel easel = Easel.of(width, height)) {
             for (String text : List.of("Chin up, and look past the lens", LONG)) {

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 final class KeyGuideTest {
     @Test
-    void tellsOfEveryActionOnce() {
+    void listsEveryActionOnce() {
         List<Action> told =
                 KeyGuide.entries().stream().flatMap(e -> e.actions().stream()).toList();
         assertThat(told).containsExactlyInAnyOrder(Action.values());

@@ -16,8 +16,7 @@ final class GeometryTest {
         "320, 240, 0.1",
         "3840, 2160, 0.2"
     })
-    void theRowBeingReadStandsClearOfTheFiguresAtTheHeadWhereverTheEyeLineIsWanted(
-            int width, int height, double eyeLine) {
+    void theRowBeingReadNeverTouchesTheFiguresAtTheTop(int width, int height, double eyeLine) {
         Geometry geometry = Geometry.of(WindowSettings.defaults().withEyeLine(eyeLine), 0, height, width, height);
         assertThat(geometry.headBottom()).isGreaterThan(geometry.headLine() + geometry.small() / 2);
         assertThat(geometry.headClear()).isGreaterThan(geometry.headBottom());

@@ -24,7 +24,7 @@ final class LayoutTest {
             Geometry.of(WindowSettings.defaults().withSize(72), 300, 1080, 1920, 1080);
 
     @Test
-    void neverPartsANumberFromItsUnit() {
+    void neverSeparatesANumberFromItsUnit() {
         for (int before = 0; before < 30; before++) {
             String lead = "so ".repeat(before);
             Layout layout = set(Scripts.of(lead + "take 500 grams of flour and 350 millilitres of water"));
@@ -48,7 +48,7 @@ final class LayoutTest {
     }
 
     @Test
-    void hardlyLeavesAWordAloneInARow() {
+    void rarelyLeavesAWordAloneInARow() {
         Layout layout =
                 set(Scripts.of("Look at the rim itself before you touch a tool. Cracks around the holes mean that"
                         + " the rim is done."));
@@ -99,7 +99,7 @@ final class LayoutTest {
     }
 
     @Test
-    void aPauseStandsApartAndStaysWithItsWord() {
+    void aPauseIsSeparateAndStaysWithItsWord() {
         Layout layout = set(Scripts.of("Now wait... then go on with the wheel"));
         Row row = layout.readRows().get(0);
         assertThat(row.text()).startsWith("Now wait … then");
@@ -120,7 +120,7 @@ final class LayoutTest {
     }
 
     @Test
-    void givesDirectionsAVoiceOfTheirOwn() {
+    void setsDirectionsInTheirOwnTypeface() {
         Layout layout = set(SampleState.lessonScript());
         List<Row> directions = layout.rows().stream()
                 .filter(row -> row.face() == Face.DIRECTION)
@@ -181,7 +181,7 @@ final class LayoutTest {
     }
 
     @Test
-    void movesOnSteadilyFromWordToWord() {
+    void theAimMovesEvenlyFromWordToWord() {
         Layout layout = set(SampleState.lessonScript());
         double last = layout.aimAtSpoken(0);
         int gaps = 0;

@@ -24,31 +24,31 @@ final class RowBreakRulesTest {
         "No., 12",
         "lesson, 4"
     })
-    void neverBetweenANumberAndItsUnitOrAWordAndItsNumber(String written, String next) {
+    void neverBreaksBetweenANumberAndItsUnitOrAWordAndItsNumber(String written, String next) {
         assertThat(RowBreakRules.bond(written, next)).isEqualTo(RowBreakRules.NEVER);
     }
 
     @ParameterizedTest
     @CsvSource({"the, rim", "a, spoke", "of, them", "with, silk", "we, bring", "can, be", "will, feel", "five, grams"})
-    void hardlyWhereWordsBelongTogether(String written, String next) {
+    void rarelyBreaksBetweenWordsThatBelongTogether(String written, String next) {
         assertThat(RowBreakRules.bond(written, next)).isBetween(15.0, 100.0);
     }
 
     @ParameterizedTest
     @CsvSource({"2019., The", "no., It", "done!), Then", "“Stop.”, Then", "wait…, and", "page., Turn", "'true?\"', So"})
-    void bestAtTheEndOfASentenceEvenAfterANumber(String written, String next) {
+    void breaksBestAtTheEndOfASentenceEvenAfterANumber(String written, String next) {
         assertThat(RowBreakRules.bond(written, next)).isEqualTo(RowBreakRules.STOP);
     }
 
     @ParameterizedTest
     @CsvSource({"'500,', then", "'true,', and", "there:, begin", "wheel), and", "'“so,”', he"})
-    void gladlyAtTheEndOfAClause(String written, String next) {
+    void prefersTheEndOfAClause(String written, String next) {
         assertThat(RowBreakRules.bond(written, next)).isBetween(-20.0, -10.0);
     }
 
     @ParameterizedTest
     @CsvSource({"lesson, we", "$12, at", "32, of", "edge, to", "rim, and", "one, and"})
-    void withoutObjectionWhereAPhraseBegins(String written, String next) {
+    void allowsABreakBeforeAPhrase(String written, String next) {
         assertThat(RowBreakRules.bond(written, next)).isLessThanOrEqualTo(0);
     }
 }

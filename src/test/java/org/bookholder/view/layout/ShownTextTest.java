@@ -23,7 +23,7 @@ final class ShownTextTest {
                 "5'6\"|5'6\"",
                 "“so”|“so”"
             })
-    void straightQuotesAreTurnedTheRightWay(String written, String shown) {
+    void straightQuotesBecomeCurly(String written, String shown) {
         assertThat(ShownText.of(written, true)).isEqualTo(new ShownText(shown, ""));
     }
 
@@ -42,13 +42,13 @@ final class ShownTextTest {
         "wheel –, wheel, —",
         "wheel—, wheel, —"
     })
-    void aPauseStandsApart(String written, String word, String mark) {
+    void aPauseIsSeparate(String written, String word, String mark) {
         assertThat(ShownText.of(written, true)).isEqualTo(new ShownText(word, mark));
     }
 
     @ParameterizedTest
     @CsvSource({"half-way", "now.", "well-", "-"})
-    void whatIsNoPauseStaysAsItIs(String written) {
+    void otherDotsAndDashesStayAsTheyAre(String written) {
         assertThat(ShownText.of(written, true)).isEqualTo(new ShownText(written, ""));
     }
 }

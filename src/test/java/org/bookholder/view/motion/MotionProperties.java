@@ -20,7 +20,7 @@ final class MotionProperties {
     private static final double MOST_ACCELERATION = 4 * Motion.QUICK * Motion.QUICK * Motion.LEAP_ROWS * PITCH;
 
     @Property(tries = 300)
-    void speedAndAccelerationAreBoundedWhereSomethingIsSeen(
+    void speedAndAccelerationAreBoundedWhileTheTextIsVisible(
             @ForAll @Size(min = 1, max = 12) List<@DoubleRange(min = 0, max = 20_000) Double> aims,
             @ForAll @DoubleRange(min = 0.02, max = 1.2) double pause) {
         Motion motion = Motion.restingAt(0);
@@ -38,7 +38,7 @@ final class MotionProperties {
     }
 
     @Property(tries = 300)
-    void comesToRestAtTheLastAimWhateverWentBefore(
+    void comesToRestAtTheLastAim(
             @ForAll @Size(min = 1, max = 8) List<@DoubleRange(min = 0, max = 20_000) Double> aims,
             @ForAll @DoubleRange(min = 0.01, max = 0.6) double pause) {
         Motion motion = Motion.restingAt(0);
@@ -55,7 +55,7 @@ final class MotionProperties {
     }
 
     @Property(tries = 300)
-    void neverTurnsBackWhileTheReadingGoesOn(
+    void neverMovesBackWhileTheReadingContinues(
             @ForAll @Size(min = 4, max = 40) List<@DoubleRange(min = 0, max = 0.3) Double> rowsPerWord,
             @ForAll @DoubleRange(min = 0.15, max = 0.9) double secondsPerWord) {
         Motion motion = Motion.restingAt(0);

@@ -29,7 +29,7 @@ final class MotionTest {
     }
 
     @Test
-    void aLongJumpIsExchangedUnseenAndIsBrightAgainInTwoFifthsOfASecond() {
+    void aLongJumpReplacesTheTextUnseenAndEndsInTwoFifthsOfASecond() {
         Motion motion = Motion.restingAt(0);
         boolean exchanged = false;
         for (double t = 0; t < 0.4; t += 1.0 / 240) {
@@ -89,7 +89,7 @@ final class MotionTest {
     }
 
     @Test
-    void aNewJumpWhileTheTextIsDimDoesNotLightItUpAgain() {
+    void aNewJumpDoesNotBrightenDimText() {
         Motion motion = Motion.restingAt(0);
         for (double t = 0; t < Motion.DIM_SECONDS / 2; t += FRAME) {
             motion = Later.after(motion, to(5000), FRAME, PITCH);
@@ -100,7 +100,7 @@ final class MotionTest {
     }
 
     @Test
-    void aNewJumpJustBeforeTheTextIsExchangedBringsInTheNewPlace() {
+    void aNewJumpJustBeforeTheTextIsReplacedShowsTheNewPlace() {
         Motion motion = Motion.restingAt(0);
         while (motion.leap() < Motion.DIM_SECONDS - FRAME) {
             motion = Later.after(motion, to(5000), FRAME, PITCH);

@@ -12,7 +12,7 @@ final class PositionInterpolatorTest {
     private static final double FRAME = 1.0 / 60;
 
     @Test
-    void goesOnEvenlyBetweenTheWordsOfAnEvenReading() {
+    void movesEvenlyBetweenTheWordsOfAnEvenReading() {
         PositionInterpolator lead = read(PositionInterpolator.restingAt(0), 0.5, 40);
         double slowest = lead.speed();
         double fastest = lead.speed();
@@ -59,7 +59,7 @@ final class PositionInterpolatorTest {
     }
 
     @Test
-    void doesNotFollowARevisionOfAFewWordsButBelievesItWhenItLasts() {
+    void acceptsARevisionOfAFewWordsOnlyIfItLasts() {
         PositionInterpolator lead = read(PositionInterpolator.restingAt(0), 0.5, 20);
         double place = lead.words();
         PositionInterpolator slipped = lead;
@@ -77,7 +77,7 @@ final class PositionInterpolatorTest {
     }
 
     @Test
-    void aRevisionThatIsTakenBackLeavesNoTrace() {
+    void aWithdrawnRevisionHasNoEffect() {
         PositionInterpolator lead = read(PositionInterpolator.restingAt(0), 0.5, 20);
         PositionInterpolator slipped = Later.after(lead, 18, USUAL, true, 0.2);
         PositionInterpolator back = Later.after(slipped, 20, USUAL, true, FRAME);

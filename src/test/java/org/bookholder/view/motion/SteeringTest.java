@@ -71,7 +71,7 @@ final class SteeringTest {
     }
 
     @Test
-    void steadilyTheSessionIsLeftAloneWhileItFollowsTheVoiceAtTheEyeLine() {
+    void steadilySendsNothingWhileTheSessionFollowsTheVoiceAtTheEyeLine() {
         Steering steering = steering(Mover.STEADY);
         for (int word = 0; word < 40; word++) {
             ReadingPosition read = layout.positionAt(word);
@@ -84,7 +84,7 @@ final class SteeringTest {
     }
 
     @Test
-    void byHandNothingMovesUntouched() {
+    void byHandNothingMovesByItself() {
         Steering steering = steering(Mover.HAND);
         double start = steering.aim().height();
         pass(steering, 5);

@@ -35,7 +35,7 @@ final class PagesTest {
     }
 
     @Test
-    void theListComesByItselfOnceTheLessonHasBeenOverForAMoment() {
+    void theListOpensByItselfShortlyAfterTheLesson() {
         SampleState over = reading.at(11, 1);
         pass(over, 1);
         assertThat(pages.view()).isEmpty();
@@ -44,14 +44,14 @@ final class PagesTest {
     }
 
     @Test
-    void theListGoesByItselfWhenTheReadingGoesOn() {
+    void theListClosesByItselfWhenTheReadingContinues() {
         pass(reading.at(11, 1), 3);
         pass(reading.at(4, 1), 1);
         assertThat(pages.view()).isEmpty();
     }
 
     @Test
-    void aListThatWasPutAwayStaysAway() {
+    void aClosedListStaysClosed() {
         SampleState over = reading.at(11, 1);
         pass(over, 3);
         pages.toggle(Pages.Kind.PICKUPS);
@@ -84,7 +84,7 @@ final class PagesTest {
     }
 
     @Test
-    void eachPickupIsTheLinesNumberItsFirstWordsAndWhatBecameOfIt() {
+    void eachPickupHasItsNumberFirstWordsAndOutcome() {
         pages.toggle(Pages.Kind.PICKUPS);
         pass(reading.outcome(4, Outcome.SKIPPED), 1);
         ListPage page = pages.view().orElseThrow().page();

@@ -48,7 +48,7 @@ final class TypeSizeTest {
     /** NUREG-0700 rev. 2, item 1.3.1-4: 16 minutes or more for text; the script itself at the 20 minutes preferred, or more. */
     @ParameterizedTest
     @CsvSource({"1500, 20", "1500, 34", "1500, 45", "3000, 20", "3000, 34"})
-    void whatIsSaidIsLegibleFromWhereTheScriptIs(double distance, double minutes) {
+    void messagesAreLegibleFromTheScriptsDistance(double distance, double minutes) {
         WindowSettings settings =
                 WindowSettings.defaults().withDistance(distance).withArcMinutes(minutes);
         Geometry geometry = Geometry.of(settings, 300, 1080, 1920, 1080);

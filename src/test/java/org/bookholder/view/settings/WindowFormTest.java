@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 final class WindowFormTest {
     @Test
-    void whatIsWrittenReadsBackAsTheSame() {
+    void writtenSettingsCanBeReadBack() {
         WindowSettings settings = WindowSettings.defaults()
                 .withDistance(1850)
                 .withEyeLine(0.25)
@@ -50,7 +50,7 @@ final class WindowFormTest {
     }
 
     @Test
-    void aTypeSizeThatWasGivenUpIsNotSetAgain() {
+    void aRemovedTypeSizeIsNotSetAgain() {
         WindowWish sized = new WindowWish(WindowSettings.defaults().withSize(60), WindowPlace.windowed());
         assertThat(over(sized, written(WindowWish.defaults())).settings().size())
                 .isEmpty();
@@ -69,7 +69,7 @@ final class WindowFormTest {
                 "words: 13 | words 13 is out of range",
                 "monitor: 0 | monitor 0 is out of range",
             })
-    void aWrongLineCostsItselfOnly(String line, String what) {
+    void aWrongLineAffectsNoOtherLine(String line, String what) {
         Values<UnaryOperator<WindowWish>> values = SettingsText.of(
                         "upside-down: yes\n" + line + "\nfull-screen: yes\n", "window.txt")
                 .read(WindowForm.FORM);
