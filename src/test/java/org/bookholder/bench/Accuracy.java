@@ -39,7 +39,7 @@ public final class Accuracy {
     private final List<Composition> synthetic = new ArrayList<>();
     private final List<Composition> unknown = new ArrayList<>();
 
-    /** What is asked for. */
+    /** The arguments. */
     private record Wish(List<Integer> seeds, boolean details, String only) {
         static Wish of(String[] args) {
             List<Integer> seeds = new ArrayList<>();

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
- * A few short readings, so that no change makes following much worse unnoticed. What they must reach stands in {@code
- * floors.properties}; {@link Accuracy} measures properly.
+ * A few short readings, so that no change makes following much worse unnoticed. Their limits are in {@code
+ * floors.properties}; {@link Accuracy} measures thoroughly.
  */
 @Execution(ExecutionMode.CONCURRENT)
 final class AccuracyFloorsTest {

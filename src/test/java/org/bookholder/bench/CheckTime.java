@@ -88,7 +88,7 @@ public final class CheckTime {
         return film;
     }
 
-    /** The lesson as often as it is read, under one heading. */
+    /** The lesson repeated as often as it is read, under one heading. */
     private static String script(Path lesson) throws IOException {
         List<String> lines = Files.readAllLines(lesson);
         int head = lines.subList(1, lines.size()).indexOf("---") + 2;

@@ -5,12 +5,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Runs the program as its users do, in a process of its own, and takes the time. */
+/** Runs the program as users do, in its own process, and measures the time. */
 final class Commands {
     private Commands() {}
 
     /**
-     * What became of a command.
+     * The result of a command.
      *
      * @param seconds from the process's start to its end
      * @param status its exit status

@@ -53,7 +53,7 @@ final class ComposerTest {
                         Map.entry(Deviation.Kind.DROPPED, 2),
                         Map.entry(Deviation.Kind.ADDED, 2));
         assertThat(truth.asides()).hasSize(3);
-        // Three restarts, two read again, and a line gone back from with the two before it.
+        // Three restarts, two lines read twice, and a step back over three lines.
         assertThat(truth.lines()).filteredOn(l -> truth.of(l.line()).size() > 1).hasSize(8);
     }
 

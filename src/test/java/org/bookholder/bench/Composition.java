@@ -19,7 +19,7 @@ final class Composition {
      * @param sound at {@link Sound#RATE}; not copied
      * @param speechRms root mean square of the parts where somebody speaks
      * @param truth what happens
-     * @param seed of all that was drawn by lot
+     * @param seed seed of all random choices
      */
     Composition(String name, String script, short[] sound, double speechRms, Truth truth, long seed) {
         this.name = name;

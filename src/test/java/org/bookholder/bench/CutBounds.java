@@ -31,7 +31,7 @@ public final class CutBounds {
     private static final FrameRate RATE = FrameRate.FPS_25;
     private static final double NEAR = 0.12;
 
-    /** Half a frame: a cut can lie no nearer to where it was wanted. */
+    /** Half a frame: a cut cannot be closer to its ideal place. */
     private static final double HALF_A_FRAME = 0.02;
 
     private static final List<Flite> VOICES =
@@ -138,7 +138,7 @@ public final class CutBounds {
         }
     }
 
-    /** The reading of the line, whole where one is, that the attempt is of. */
+    /** The passage that an attempt corresponds to; a complete one if there is any. */
     private static Passage passage(Truth truth, Attempt attempt) {
         List<Passage> complete = truth.completeOf(attempt.line());
         double middle = (attempt.start().seconds() + attempt.end().seconds()) / 2;
@@ -152,7 +152,7 @@ public final class CutBounds {
         return Math.abs((passage.start() + passage.end()) / 2 - second);
     }
 
-    /** 1 if something is being said there, which is told. */
+    /** Returns 1, and prints a message, if something is being said there. */
     private static int within(Composition reading, Truth truth, double second) {
         boolean line = truth.passages().stream()
                 .anyMatch(p -> p.start() + HALF_A_FRAME < second && second < p.end() - HALF_A_FRAME);

@@ -15,7 +15,7 @@ import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.wav.WavSource;
 import org.bytedeco.javacpp.Loader;
 
-/** Sound files to samples at {@link Sound#RATE}. */
+/** Decodes sound files to samples at {@link Sound#RATE}. */
 final class Decoder {
     /** Two samples a byte: ITU-T G.722, 16 kHz at 64 kbit/s. */
     private static final int G722_SAMPLES_PER_BYTE = 2;
@@ -24,7 +24,8 @@ final class Decoder {
 
     /**
      * Files of the wideband codec ITU-T G.722 at 64 kbit/s, in one go by the decoder of the FFmpeg program. The decoder
-     * goes from one file to the next without a break; what it remembers of the last one is gone within milliseconds.
+     * goes from one file to the next without a break; its state from the last file has no effect after a few
+     * milliseconds.
      */
     static List<short[]> g722(List<Path> files) {
         try {

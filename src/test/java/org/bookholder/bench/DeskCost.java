@@ -112,7 +112,7 @@ public final class DeskCost {
         List<Double> with = new ArrayList<>();
         AtomicLong bytes = new AtomicLong();
         double[] busy = new double[2];
-        // What only the beginning costs, as compiling the program's hot paths, is not to be blamed on either.
+        // Excludes the cost of the beginning, such as compiling hot code, from both.
         delays(reading, STRETCH);
         for (double end = 2 * STRETCH; end + STRETCH <= END; end += 2 * STRETCH) {
             double begun = desksTime();
@@ -184,8 +184,8 @@ public final class DeskCost {
     }
 
     /**
-     * Pages that read all that they are told, until they are closed. One thread reads for all of them, since real pages cost
-     * this process nothing.
+     * Pages that read everything they are sent until they are closed. One thread reads for all of them, because real
+     * pages cost this process nothing.
      */
     private static final class Pages implements AutoCloseable {
         private final Selector selector = Selector.open();
@@ -221,7 +221,7 @@ public final class DeskCost {
                     selector.selectedKeys().clear();
                 }
             } catch (IOException | ClosedSelectorException over) {
-                // The pages have left.
+                // Wait until the pages have disconnected.
             }
         }
 

@@ -6,7 +6,7 @@ import org.bookholder.bench.Findings.LineFound;
 import org.bookholder.bench.Truth.LineTruth;
 import org.bookholder.wording.Labels;
 
-/** Says line by line where what was found departs from what happened, for people who look for the reason. */
+/** Lists line by line where the findings differ from what happened, for people who look for the reason. */
 final class Details {
     private Details() {}
 

@@ -10,11 +10,11 @@ import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionEvent;
 
 /**
- * What was made of a reading, by the program or by whatever it is compared with.
+ * The findings about a reading, by the program or by a system it is compared with.
  *
  * @param lines one for each line of the script, in order
  * @param asides speech that is not in the script
- * @param moves each change of the position on show, in order of time; empty if none was shown
+ * @param moves each change of the displayed position, in order of time; empty if none was displayed
  */
 record Findings(List<LineFound> lines, List<Time> asides, List<Move> moves) {
     /** Copies the lists. */
@@ -35,18 +35,18 @@ record Findings(List<LineFound> lines, List<Time> asides, List<Move> moves) {
     /**
      * A line.
      *
-     * @param outcome what is said to have become of it
-     * @param attempts how often it is said to have been tried
+     * @param outcome the reported outcome
+     * @param attempts the reported number of attempts
      * @param best the attempt to use; empty or one
      */
     record LineFound(Outcome outcome, int attempts, List<Time> best) {}
 
     /**
-     * A change of the position on show.
+     * A change of the displayed position.
      *
-     * @param at audio taken in by then, in seconds
-     * @param line the line it is in
-     * @param word the word of that line which is to be read next, from 1
+     * @param at audio captured by then, in seconds
+     * @param line its line
+     * @param word the next word to read in that line, from 1
      */
     record Move(double at, int line, int word) {}
 
@@ -84,12 +84,12 @@ record Findings(List<LineFound> lines, List<Time> asides, List<Move> moves) {
         return new Time(aside.start().seconds(), aside.end().seconds());
     }
 
-    /** The line on show at a time; 0 before the first. */
+    /** The displayed line at a time; 0 before the first. */
     int lineAt(double seconds) {
         return shownAt(seconds).line();
     }
 
-    /** What is on show at a time; line 0 before the first. */
+    /** The displayed position at a time; line 0 before the first. */
     Move shownAt(double seconds) {
         int low = 0;
         int high = moves.size();
@@ -104,7 +104,7 @@ record Findings(List<LineFound> lines, List<Time> asides, List<Move> moves) {
         return low == 0 ? NOTHING_SHOWN : moves.get(low - 1);
     }
 
-    /** When a line is first on show from {@code from} to {@code to}; infinite if it is not. */
+    /** When a line is first displayed between {@code from} and {@code to}; infinite if it is not. */
     double firstShown(int line, double from, double to) {
         if (lineAt(from) == line) {
             return from;

@@ -7,7 +7,7 @@ import java.util.Properties;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
-/** What readings must reach at least, or exceed at no time; from {@code floors.properties}. */
+/** Lower and upper limits for readings, from {@code floors.properties}. */
 final class Floors {
     private final Properties limits;
 

@@ -8,11 +8,11 @@ enum Happening {
     SKIP,
     /** It is broken off, and the reader goes on with the next. */
     PARTIAL,
-    /** Another word is written than is read. */
+    /** The script has a different word from the one that is read. */
     SWAP,
-    /** A word is written that is not read. */
+    /** The script has a word that is not read. */
     DROP,
-    /** A word is read that is not written. */
+    /** The script lacks a word that is read. */
     EXTRA,
     /** It is broken off, and then read from its start. */
     RESTART,

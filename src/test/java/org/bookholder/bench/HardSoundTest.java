@@ -18,7 +18,10 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
 
-/** Sounds that are no clean reading, heard by the real ears. None may lose the take, or send the position somewhere. */
+/**
+ * Sounds that are not a clean reading, heard by the real ears. None may lose the take or move the position to a wrong
+ * place.
+ */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @Execution(ExecutionMode.CONCURRENT)
 final class HardSoundTest {

@@ -30,8 +30,8 @@ import org.bookholder.timing.StreamTime;
 import org.bookholder.wording.Labels;
 
 /**
- * The demo's reading, killed in another process and settled from what it left, beside the same reading that was cut in order
- * at the sample where the recording ends.
+ * Compares the demo's reading, killed in another process and then settled, with the same reading cut normally at the
+ * sample where the recording ends.
  */
 final class KilledReading {
     /** Word times differ a little from run to run: the recogniser adds noise of its own to the sound. */
@@ -53,11 +53,11 @@ final class KilledReading {
     }
 
     /**
-     * What a kill did.
+     * The effect of a kill.
      *
      * @param seconds how much was recorded
-     * @param unknownBefore lines read clean that the killed session knew nothing of
-     * @param differences what the settled notes and those of the orderly cut do not have in common, a line each
+     * @param unknownBefore lines read clean that were missing from the killed session
+     * @param differences differences between the settled notes and those of the normal cut, one line each
      */
     record Outcome(double seconds, int unknownBefore, List<String> differences) {}
 

@@ -16,7 +16,7 @@ import org.bookholder.speech.vosk.VoskEars;
  * <p>Arguments: how often (default 60), the seed (default 1), and after how many milliseconds at the latest.
  */
 public final class Kills {
-    /** The demo's minute and a half takes about so long as fast as it can on quiet cores. */
+    /** About the time that the demo's minute and a half takes at full speed on quiet cores. */
     static final int LATEST_MILLIS = 12_000;
 
     private Kills() {}

@@ -26,7 +26,7 @@ import org.bookholder.timing.StreamTime;
 public final class LongMatch {
     private static final int LATE = 95;
 
-    /** The camera's clock makes 16,000 samples of what are 16,001 in the take. */
+    /** The camera's clock counts 16,000 samples for 16,001 of the take. */
     private static final double DRIFT = 16_000 / 16_001.0 - 1;
 
     private LongMatch() {}

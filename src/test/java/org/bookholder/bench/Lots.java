@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 
-/** Draws by lot what happens to which line. Lines count from 0. */
+/** Chooses at random what happens to which line. Lines count from 0. */
 final class Lots {
     /** Words that a line must have to be broken off or changed. */
     private static final int LONG_ENOUGH = 6;
@@ -33,7 +33,7 @@ final class Lots {
     private final Set<Integer> pauses = new HashSet<>();
 
     /**
-     * Draws.
+     * Makes the choice.
      *
      * @param others how many utterances there are for asides
      */

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Random;
 import org.bookholder.script.pronounce.Vocabulary;
 
-/** Puts made-up words in the place of every tenth word: names and products that no recogniser has heard of. */
+/** Replaces every tenth word by a made-up word, like names and products that no recogniser knows. */
 final class MadeUpWords {
     private static final int EVERY = 10;
     private static final List<String> ONSETS =

@@ -2,7 +2,7 @@ package org.bookholder.bench;
 
 import java.util.Random;
 
-/** Something like music, to see what is made of it: a tune over broken chords, each note with its overtones. */
+/** Imitates music, to see what the recognisers make of it: a tune over broken chords, each note with overtones. */
 final class Music {
     private static final double NOTE_SECONDS = 0.25;
     private static final int OVERTONES = 6;

@@ -21,15 +21,15 @@ import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.timing.StreamTime;
 
 /**
- * What an afternoon's work finds, to compare the program with: the script ear alone, its final words aligned with the
- * script by the textbook's dynamic programming (Levenshtein's costs), with jumps to the beginnings of lines. Knows the
- * whole reading before it says anything, and so shows no position.
+ * A simple baseline to compare the program with: the script ear alone, its final words aligned with the script by
+ * textbook dynamic programming (Levenshtein costs), with jumps to the beginnings of lines. It needs the whole reading
+ * first, and so displays no position.
  */
 final class NaiveBaseline {
     private static final double DEPARTURE = 1;
     private static final double JUMP = 2.5;
 
-    /** Words of up to this many letters are not called. */
+    /** Words of up to this many letters are not reported. */
     private static final int SHORT = 3;
 
     private static final int FEWEST_OF_ASIDE = 2;
@@ -81,7 +81,7 @@ final class NaiveBaseline {
         }
     }
 
-    /** Hears a reading with the script ear and says what became of its lines. */
+    /** Recognises a reading with the script ear and returns the outcomes of its lines. */
     static Findings find(Composition reading, Ears ears) {
         try {
             PreparedScript prepared = ScriptPreparer.prepare(

@@ -17,7 +17,7 @@ record Recipe(int lines, Map<Happening, Integer> happenings, int asides, int pau
         happenings = new EnumMap<>(happenings);
     }
 
-    /** A bad day: every second line or so has something amiss, many times what a practised reader does. */
+    /** A bad day: about every second line has a deviation, many times as many as with a practised reader. */
     static Recipe eventful() {
         return new Recipe(
                 40,
@@ -34,12 +34,12 @@ record Recipe(int lines, Map<Happening, Integer> happenings, int asides, int pau
                 2);
     }
 
-    /** A good day: nothing is amiss, so that all that is called is called wrongly. */
+    /** A good day: no deviations, so that every report is a false one. */
     static Recipe faultless() {
         return new Recipe(40, Map.of(Happening.NOTHING, 0), 0, 1);
     }
 
-    /** One of each, to be done with soon. */
+    /** One of each, to be quick. */
     static Recipe quick() {
         return new Recipe(
                 24,

@@ -14,7 +14,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.zip.GZIPInputStream;
 
-/** Readings by people, with their texts, that Debian distributes. They are used where they lie and not copied. */
+/** Readings by people, with their texts, from Debian packages. They are used in place and not copied. */
 final class Recordings {
     /**
      * A professional reader's prompts for telephones, from the Debian packages asterisk-core-sounds-en (texts) and

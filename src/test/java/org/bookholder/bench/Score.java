@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * What was found of composed readings against what happened in them; counts and measures of several readings add up.
+ * Compares findings about composed readings with what happened in them; counts and measures of several readings add up.
  * {@code docs/accuracy.md} defines each.
  */
 final class Score {
@@ -72,13 +72,13 @@ final class Score {
 
     /** Lines skipped or broken off, and called one or the other. */
     final Share lostFound = new Share();
-    /** Lines called skipped or incomplete that are. */
+    /** Lines rightly reported as skipped or incomplete. */
     final Share lostTrue = new Share();
 
     final Share swapped = new Share();
     final Share dropped = new Share();
     final Share added = new Share();
-    /** Clean lines called anything else. */
+    /** Clean lines reported as anything else. */
     final Share wronglyCalled = new Share();
 
     final Share retakes = new Share();

@@ -12,7 +12,7 @@ import org.bookholder.follow.model.Outcome;
 
 /** Compares what was found of a reading with what happened in it. {@code docs/accuracy.md} has the definitions. */
 final class Scorer {
-    /** A best attempt is the right one if both its bounds lie this near. */
+    /** A best attempt is the right one if both its bounds are within this distance. */
     private static final double SAME_ATTEMPT = 0.5;
 
     /** From here on in a passage the position must be in its line. */
@@ -25,7 +25,7 @@ final class Scorer {
 
     private static final double SAMPLED_EVERY = 0.1;
 
-    /** The longest time that a last word, and the silence after it, are taken to last. */
+    /** Longest time assumed for a last word and the silence after it. */
     private static final double LAST_WORD = 0.6;
 
     private final Truth truth;

@@ -7,7 +7,10 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.TreeSet;
 
-/** Writes a line otherwise than it is said. Words come from the same text, so that they are words of its kind. */
+/**
+ * Changes a written line so that it differs from what is said. Replacement words come from the same text, so that they
+ * fit.
+ */
 final class ScriptChanger {
     private static final String CONTENT_WORD = "[A-Za-z]{4,}";
     private static final int LENGTH_DIFFERENCE = 3;
@@ -63,7 +66,7 @@ final class ScriptChanger {
         return places;
     }
 
-    /** A word of about the same length that begins otherwise, and that the line has not; any for an empty word. */
+    /** A word of about the same length with another beginning that is not in the line; any word for an empty one. */
     private String another(String word, List<String> line) {
         List<String> fitting = vocabulary.stream()
                 .filter(v -> word.isEmpty()

@@ -2,7 +2,7 @@ package org.bookholder.bench;
 
 import java.util.Random;
 
-/** Sounds of a set that are no speech, made to the likeness of real ones: each as loud as a voice or louder. */
+/** Imitations of noises on a set that are not speech, each as loud as a voice or louder. */
 final class SetSounds {
     private static final double LOUD = 0.8 * Short.MAX_VALUE;
     private static final double SPEECH = 0.3 * Short.MAX_VALUE;

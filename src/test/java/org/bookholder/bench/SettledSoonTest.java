@@ -17,12 +17,14 @@ import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
-/** A brisk reading, whose pauses alone end no utterance: what is read is settled while it goes on. */
+/**
+ * A fast reading, whose pauses are too short to end an utterance: lines must be settled while the reading continues.
+ */
 @Timeout(600)
 final class SettledSoonTest {
     private static final Path HOME = Path.of(System.getProperty("bookholder.home", ""));
 
-    /** Longer than this nothing may be unsettled after the pause that ended it. */
+    /** Longest time after the pause that ends a line until it must be settled. */
     private static final double LATEST_SECONDS = 10;
 
     @Test

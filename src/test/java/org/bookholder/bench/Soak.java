@@ -20,8 +20,8 @@ import org.bookholder.speech.vosk.VoskEars;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Reads a very long lesson in one take, faster than life, and prints the process's resident memory after every ten minutes
- * of sound. Needs Linux and the Debian package flite.
+ * Reads a very long lesson in one take, faster than real time, and prints the process's resident memory after every ten
+ * minutes of sound. Needs Linux and the Debian package flite.
  *
  * <p>Argument: minutes of sound (default 180).
  */

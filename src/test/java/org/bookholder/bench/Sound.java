@@ -9,10 +9,10 @@ final class Sound {
 
     private static final int CENTISECOND = RATE / 100;
 
-    /** What is quieter than the loudest hundredth of a second by more than this factor is no voice. */
+    /** A hundredth of a second quieter than the loudest one by more than this factor is not voice. */
     private static final double VOICE = 0.03;
 
-    /** Left on both sides of a voice, in hundredths of a second. */
+    /** Margin on both sides of a voice, in hundredths of a second. */
     private static final int MARGIN = 8;
 
     private Sound() {}

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What a user can put right is one plain line, exit status 2, and nothing is left behind. */
+/** A mistake that the user can fix gives one plain line and exit status 2, and leaves nothing behind. */
 final class BadInputTest {
     @TempDir
     private Path folder;
@@ -142,7 +142,7 @@ final class BadInputTest {
         refuses("wheel.md", "read", script, "--audio", recording, "--session", script + "/session");
     }
 
-    /** Where even the super-user cannot write. */
+    /** A place where even the super-user cannot write. */
     @Test
     void aSessionFolderThatCannotBeWritten() {
         Needs.file(Path.of("/proc/self"), "Linux");
@@ -195,7 +195,7 @@ final class BadInputTest {
         refuses("nothing was read", "notes", session);
     }
 
-    /** What a kill leaves that comes before the journal is begun. */
+    /** What a kill leaves before the journal exists. */
     @Test
     void aSessionThatNeverBeganIsEmpty() throws IOException {
         Files.createDirectories(folder.resolve("session"));

@@ -114,7 +114,7 @@ final class CheckCommandTest {
         assertThat(start(report, "a false start")).isCloseTo(48.74 - 44.9, within(0.3));
     }
 
-    /** What is said of a film of these inputs, in which something is to be mended. */
+    /** The output for a film of these inputs, in which something must be fixed. */
     private JsonNode checked(Path film, String... inputs) throws IOException {
         List<String> arguments = new ArrayList<>(List.of(inputs));
         arguments.addAll(List.of("-shortest", "-preset", "ultrafast", "-c:a", "aac", "-b:a", "128k"));
@@ -214,7 +214,7 @@ final class CheckCommandTest {
     void oneOfTwoCannotBeReadAndTheOtherIsChecked() throws IOException {
         Path film = film("whole.mp4");
         byte[] bytes = Files.readAllBytes(film);
-        // An index at the end of the file is gone with its second half.
+        // An index at the end of the file is lost with its second half.
         Path half = Files.write(folder.resolve("half.mp4"), Arrays.copyOf(bytes, bytes.length / 2));
 
         assertThat(program.run("check", half.toString(), film.toString())).isEqualTo(2);

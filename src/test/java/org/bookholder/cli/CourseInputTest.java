@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Courses that cannot be as they are written down: one line that says what, where and what to do, and what a plan cannot meet
- * with its reason. The made-up machine's clock stands at 2026-03-02.
+ * Invalid courses: one line that says what, where and what to do; limits that no plan can meet are reported with the
+ * reason. The test machine's clock stands at 2026-03-02.
  */
 final class CourseInputTest {
     @TempDir

@@ -145,7 +145,7 @@ final class CoursePageTest {
                 + " === 'The program does not answer; it may not be done.'");
     }
 
-    /** What is changed elsewhere is seen without being asked for, and what cannot be understood is told. */
+    /** Changes made elsewhere appear by themselves, and invalid files are reported. */
     @Test
     void thePageShowsChangesInTheFolder() {
         files.lesson("3-rim", "Every wheel ends with its rim.");

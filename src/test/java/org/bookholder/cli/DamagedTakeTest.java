@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** A take's recording that is damaged costs itself only. */
+/** A damaged recording affects no other take. */
 final class DamagedTakeTest {
     @TempDir
     private Path folder;
@@ -21,7 +21,7 @@ final class DamagedTakeTest {
     private String session;
     private Path second;
 
-    /** What a kill, a full disk or a bad medium makes of a file. */
+    /** Damage as by a kill, a full disk or a bad medium. */
     private enum Damage {
         MISSING,
         NO_BYTE,

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A page that is away: because its network went dead, or because the producer has scrolled away from the place. */
+/** A page that has lost its network, or whose producer has scrolled away from the current place. */
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 final class DeskAwayTest {
     private static final int LINES = 80;
@@ -53,7 +53,7 @@ final class DeskAwayTest {
             show("http://localhost:" + network.port() + "/#" + address.getFragment());
             note("before");
             browser.until("deskState.model.notes.length === 1");
-            // The page's clock can be put on, so that nobody has to wait for it.
+            // The page's clock can be advanced, so that the test does not have to wait.
             browser.value("(window.ahead = 0, window.now = Date.now, Date.now = () => window.now() + ahead)");
             network.die();
             note("meanwhile");
@@ -114,14 +114,14 @@ final class DeskAwayTest {
         browser.firstTab();
         browser.until("deskState.model.notes.length === 1");
         assertThat(browser.text("#link")).isEmpty();
-        // Nobody sees the other tabs.
+        // The other tabs are hidden.
         LiveDesk.until(() -> desk.listening() == 1);
     }
 
     @Test
     void aReaderWhoScrollsAwayStaysThereUntilAKeyIsPressed() {
         show(desk.address());
-        // The page's own gliding, also when it is turned round in mid-glide, is nobody's scrolling away.
+        // The page's own scrolling does not count as scrolling away, even if its direction changes on the way.
         for (int line : List.of(30, 28, 60, 5, 45, 44, 46, 70, 20)) {
             desk.reads(line);
             browser.until("deskState.model.at.line === " + line);

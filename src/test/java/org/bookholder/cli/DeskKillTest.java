@@ -97,7 +97,7 @@ final class DeskKillTest {
                 child.readTo("goes on in a new take; --new-session begins another");
                 browser.until("deskState.model.takes.length === 2 && deskState.model.at.rolling");
                 browser.until("document.querySelector('#link').textContent === ''");
-                // Nobody cuts a take at the very moment at which it shows.
+                // A person would not cut a take at the very moment at which it appears.
                 browser.until("deskState.seenTake.value() === 2");
                 browser.press("c");
                 browser.until("!deskState.model.at.rolling");
@@ -109,7 +109,7 @@ final class DeskKillTest {
                 assertThat(browser.value("deskState.model.notes.length")).isEqualTo(1L);
                 child.terminate();
             }
-            // What ended in order is not gone on with, but whoever was let in stays let in.
+            // A session that ended normally is not continued, but people stay logged in.
             try (ChildJvm child = readUnheard("rim.md")) {
                 browser.until("document.querySelector('#title').textContent === 'The rim'");
                 browser.until("document.querySelector('#link').textContent === '' && deskState.model.at.rolling");
@@ -148,7 +148,7 @@ final class DeskKillTest {
         JsonNode kept = JSON.readTree(program.out());
         JsonNode shown = JSON.readTree(String.valueOf(browser.value("JSON.stringify(deskState.model)")));
         assertThat(shown.path("notes")).hasSize(1);
-        // A take that was killed has no end but what was heard of it.
+        // A killed take ends where its recording ends.
         double now = shown.at("/at/now").asDouble();
         assertThat(bounds(shown.path("takes"), now)).isEqualTo(bounds(kept.path("takes"), Double.NaN));
         assertThat(shown.path("lines")).hasSameSizeAs(kept.path("lines"));

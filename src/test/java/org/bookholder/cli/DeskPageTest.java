@@ -152,7 +152,7 @@ final class DeskPageTest {
         buttonsStay(browser);
     }
 
-    /** What is put anew under a pointer loses the click, so it stays while a take rolls. */
+    /** An element replaced under the pointer would lose the click, so it stays while a take rolls. */
     private void buttonsStay(Browser browser) {
         browser.press("3");
         assertThat(browser.value("Boolean(window.pressed = document.querySelector('#summary button'))"))
@@ -278,7 +278,7 @@ final class DeskPageTest {
         return review.state().get().lines().notes(line).decision().map(Decision::choice);
     }
 
-    /** What the page shows is what the state says. */
+    /** The page must show the session's state. */
     @SuppressWarnings("unchecked")
     private static void assertShows(Browser browser, SessionState state) {
         browser.until("deskState.model.at.open === " + state.lines().pickups().size());

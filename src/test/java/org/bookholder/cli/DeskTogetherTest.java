@@ -92,7 +92,7 @@ final class DeskTogetherTest {
         assertThat(desk.state().remarks().undoable()).isEqualTo(2);
         Decision.Choice last = decided();
         bothShow("deskState.model.lines[2].decision?.choice", last.name());
-        // What the other one decided a moment ago is not taken back unseen.
+        // An undo must not remove the other person's new decision unseen.
         until(() -> Boolean.TRUE.equals(
                 producers.get(0).awaited("import('./seen.js').then(m => m.seenUndoable.value() === 2)")));
         producers.get(0).press("u");
@@ -127,7 +127,7 @@ final class DeskTogetherTest {
         }
     }
 
-    /** Both ask for something while both pages show the same; returns when both were answered, so the session has done it. */
+    /** Both make a request while both pages show the same; returns when both were answered. */
     private void bothAct(Consumer<Browser> work) {
         List<Object> answered =
                 producers.stream().map(producer -> producer.value(ANSWERED)).toList();

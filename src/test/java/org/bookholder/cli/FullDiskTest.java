@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A disk that takes no more, played by a limit on the size of files. */
+/** A full disk, simulated by a limit on the size of files. */
 @Timeout(120)
 final class FullDiskTest {
     /** More than the database driver needs to unpack itself, less than the recordings and a long journal. */

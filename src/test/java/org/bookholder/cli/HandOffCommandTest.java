@@ -22,7 +22,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Hand-offs of sessions in every state, and of what cannot be handed off. */
+/** Hand-offs of sessions in every state, and requests that must be refused. */
 final class HandOffCommandTest {
     private static final SessionEvent OPENED = new SessionEvent.Opened(
             s(0), MORNING, "Lesson", "lesson.md", "Hello, and welcome.\n\nToday we look at one tired wheel.\n");
@@ -131,7 +131,7 @@ final class HandOffCommandTest {
         assertThat(session.resolve("handoff")).doesNotExist();
     }
 
-    /** As somebody to whom a folder's permissions mean something: they mean nothing to the administrator. */
+    /** Run as an ordinary user, because the administrator ignores a folder's permissions. */
     @Test
     void aReadOnlyFolderGetsOneLineAndStaysEmpty() throws IOException, InterruptedException, ProblemException {
         keep(READ);

@@ -32,7 +32,7 @@ final class InterruptTest {
     private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
     private static final Path MODEL = HOME.resolve("models/vosk-model-en-us");
 
-    /** Long enough that nobody hands it off, or listens to it, before a signal comes; its file is a hole on the disk. */
+    /** Long enough that the work cannot finish before the signal; its file is sparse. */
     private static final int LONG = 4 * 3600;
 
     private static final int RATE = 16_000;
@@ -147,7 +147,7 @@ final class InterruptTest {
         return ChildJvm.startInFront(temporary, Main.class, arguments);
     }
 
-    /** Waits until it has come so far. */
+    /** Waits until the work has reached this point. */
     private static void waitFor(ChildJvm child, BooleanSupplier come) throws InterruptedException {
         while (!come.getAsBoolean()) {
             assertThat(child.endsWithin(5)).as("it ended before").isFalse();

@@ -39,7 +39,7 @@ final class KillTest {
         assertThat(program.run("sessions", folder.toString())).isZero();
         assertThat(program.out()).contains("broken off", "1 take", "Reading a bent wheel");
 
-        // Without a recogniser what is known is shown.
+        // Without a recogniser, the known results are shown.
         assertThat(notes().at("/lines/0/outcome").asText()).isEqualTo("clean");
         assertThat(program.err())
                 .contains("take 1 was broken off", "it cannot be listened to again", "no model folder");

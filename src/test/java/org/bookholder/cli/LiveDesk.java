@@ -38,7 +38,7 @@ import org.bookholder.speech.AudioSource;
 import org.bookholder.testing.FakeEquipment;
 import picocli.CommandLine;
 
-/** A take that rolls without a voice, moved by hand, with its desk: all that a page does but hear can be tried on it. */
+/** A rolling take without a voice, moved by hand, with its desk; everything on a page can be tested except sound. */
 final class LiveDesk implements AutoCloseable {
     private static final long PATIENCE_NANOS = 60_000_000_000L;
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Scripts that a recogniser might choke on, read with the real one and a recorded voice. */
+/** Scripts that might break a recogniser, read with the real one and a recorded voice. */
 @Timeout(180)
 final class OddScriptTest {
     private static final Path MODEL = Path.of(System.getProperty("bookholder.home"), "models/vosk-model-en-us");

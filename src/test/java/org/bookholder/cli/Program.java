@@ -16,7 +16,7 @@ import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.Wav;
 
-/** The program on a made-up machine, with all that it prints. */
+/** The program on a test machine, with everything it prints. */
 final class Program {
     static final int RATE = 16_000;
 

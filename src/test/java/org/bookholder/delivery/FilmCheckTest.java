@@ -154,7 +154,7 @@ final class FilmCheckTest {
 
     @Test
     void findsClippingAfterTheCodec() {
-        // Within one and a half of the frames that AAC codes, 1024 samples each.
+        // Tolerance of one and a half AAC frames of 1024 samples.
         liesAt(place(ProfileSetting.CLIPPED), 14, 14.2, 0.032);
     }
 

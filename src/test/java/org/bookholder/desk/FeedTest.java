@@ -26,7 +26,7 @@ final class FeedTest {
     private final ExampleDesk session = new ExampleDesk(Path.of("nowhere"));
     private final Feed feed = new Feed(session, LiveHistory.NONE, "run");
 
-    /** A page that takes in what it is told, as the page's own code does. */
+    /** A page that handles messages as the real page's code does. */
     private static final class Page implements Feed.Listener {
         final List<String> ids = new ArrayList<>();
         ObjectNode known = new ObjectMapper().createObjectNode();
@@ -183,7 +183,7 @@ final class FeedTest {
         assertThat(feed.listening()).isZero();
     }
 
-    /** Twenty pages that were told of each tick would cost the reading what it has not got. */
+    /** Sending every tick to twenty pages would slow the reading down. */
     @Test
     void theTimeIsSentAFewTimesASecond() {
         Page page = new Page();

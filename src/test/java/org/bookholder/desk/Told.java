@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.session.Request;
 
-/** What was told of requests, in order: {@code done}, or why not. */
+/** Records the replies to requests, in order: {@code done}, or the reason why not. */
 public final class Told implements Request.Reply {
     public final List<String> all = new ArrayList<>();
 

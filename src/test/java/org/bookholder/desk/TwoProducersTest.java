@@ -47,7 +47,10 @@ final class TwoProducersTest {
         }
     }
 
-    /** Both ask before the session has taken in either, and then, which is the same to them, one after the other. */
+    /**
+     * Both ask before the session has handled either request; then one after the other, which must give the same
+     * result.
+     */
     private void both(String action) {
         actions.act(action, told);
         actions.act(action, told);

@@ -14,7 +14,7 @@ import org.bookholder.follow.model.WordTime;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.timing.StreamTime;
 
-/** What holds for all that a follower finds out. Takes of a random reading follow on each other without a gap. */
+/** Invariants of a follower's findings. The takes of a random reading follow each other without a gap. */
 final class FollowInvariants implements FollowEvent.Listener {
     private final PreparedScript script;
     private int take = 1;

@@ -9,7 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.bookholder.script.model.PreparedScript;
 
-/** What holds whatever the ears report and hands do, however little sense it makes. */
+/** Properties that hold for any input from ears and hands, even nonsensical input. */
 final class FollowerProperties {
     @Property(tries = 4000)
     void findingsLieWithinTheScriptAndTheTake(

@@ -19,7 +19,7 @@ import org.bookholder.testing.ReadAloud;
 import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.Test;
 
-/** Readings that go as wrong as readings can. None may lose the take, stall, or send the position somewhere. */
+/** Readings that go very wrong. None may lose the take, stop following, or move the position to a wrong place. */
 final class HardReadingsTest {
     private static final List<String> LINES = List.of(
             "turn the wheel slowly and watch the gap beside the brake",

@@ -7,7 +7,7 @@ import org.bookholder.footage.Cameras.Room;
 import org.bookholder.timing.StreamTime;
 
 /**
- * A camera that never was, with a known place and clock, and what became of it.
+ * A simulated camera with a known place and clock, and the result of matching it.
  *
  * @param decibels of the voice above the noise
  * @param found where the take was found in it, if it was

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Cameras that never were, with known places and clocks, on the demo's reading. */
+/** Simulated cameras with known places and clocks, on the demo's reading. */
 @Execution(ExecutionMode.CONCURRENT)
 final class FootageMatcherTest {
     private static final int CAMERAS = 100;

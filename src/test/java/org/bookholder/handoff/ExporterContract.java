@@ -14,7 +14,7 @@ import org.bookholder.testing.Golden;
 import org.bookholder.testing.Scripts;
 import org.junit.jupiter.api.Test;
 
-/** What every exporter keeps to. */
+/** Tests that every exporter must pass. */
 abstract class ExporterContract {
     /** The exporter under test. */
     abstract Exporter exporter();

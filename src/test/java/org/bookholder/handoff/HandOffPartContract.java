@@ -15,7 +15,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Golden;
 import org.junit.jupiter.api.Test;
 
-/** What every part of a hand-off keeps to. */
+/** Tests that every part of a hand-off must pass. */
 public abstract class HandOffPartContract {
     private static final List<String> BINARY = List.of(".pdf", ".wav");
 

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Our files read by programs that we did not write. */
+/** Our files, read by programs that we did not write. */
 final class OutsideReadersTest {
     private static final String FFMPEG = "Debian's ffmpeg";
 

@@ -7,7 +7,7 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.Audio;
 import org.bookholder.timing.StreamTime;
 
-/** What the tests kill: writes events and audio as fast as it can and prints what is said to be safe. */
+/** The process that tests kill: writes events and audio as fast as it can and prints what was reported as safe. */
 final class CrashChild {
     private static final SessionLocks LOCKS = new SessionLocks();
 

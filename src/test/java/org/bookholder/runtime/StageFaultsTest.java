@@ -186,7 +186,7 @@ final class StageFaultsTest {
     }
 
     @Test
-    void theReadingGoesOnWithoutTheLog() {
+    void theReadingContinuesWithoutTheLog() {
         rig.plant("log", FAULT, 1);
         read();
         assertThat(told).containsExactly("A part of the program has failed (log); the reading goes on.");

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A lesson's way from script to checked export, and back whenever something was done anew. */
+/** The stages of a lesson from script to checked export, and back when something is redone. */
 final class BoardTest {
     private static final Instant FIRST = Instant.parse("2027-03-01T10:00:00Z");
     private static final Instant LATER = Instant.parse("2027-03-02T10:00:00Z");

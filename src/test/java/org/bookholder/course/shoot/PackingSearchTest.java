@@ -20,8 +20,9 @@ final class PackingSearchTest {
     private static final int READING = 120;
 
     /**
-     * Courses taken apart into lessons from a plan without a minute to spare: there is a way, and it is hard to find.
-     * Of forty lessons and more one course in twenty-five may be called not found; none may be called impossible.
+     * Courses made by splitting a plan without a spare minute into lessons: a solution exists, and it is hard to find.
+     * With forty lessons and more, one course in twenty-five may be reported as not found; none may be reported as
+     * impossible.
      */
     @ParameterizedTest
     @ValueSource(ints = {20, 30, 40, 60})

@@ -7,7 +7,7 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 
-/** HTTP as anyone may write it, right or wrong. */
+/** Sends raw HTTP, valid or not. */
 final class Wire {
     private final int port;
 

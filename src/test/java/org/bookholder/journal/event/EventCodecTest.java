@@ -26,7 +26,7 @@ final class EventCodecTest {
         assertThat(EventCodec.REMARKS.values()).doesNotHaveDuplicates();
     }
 
-    /** What journals on people's disks hold: this text must be read for good. */
+    /** Text as stored in existing journals: it must stay readable. */
     @Test
     void writesTicksAndIsoInstants() throws ProblemException {
         String text = "{\"type\":\"take-started\",\"at\":48000,\"take\":2,\"when\":\"2026-01-02T03:04:05.600Z\","
