@@ -70,6 +70,18 @@ final class PdfPageTest {
         assertThat(body().get(1).base - body().get(2).base).isCloseTo(ROW + 20, within(0.01));
     }
 
+    /** Bold letters are filled and outlined: text rendering mode 2 of PDF 32000-1, table 106. */
+    @Test
+    void boldTextIsOutlinedAndOtherTextIsNot() throws IOException {
+        write(page -> {
+            page.block(SIZE, true, 0, "bold");
+            page.block(SIZE, false, 0, "light");
+        });
+        assertThat(drawn.stream().filter(d -> d.operator.equals("Tr")).map(d -> d.numbers.get(0)))
+                .startsWith(2.0, 0.0);
+        assertThat(drawn("w").numbers.get(0)).isCloseTo(0.3, within(0.001));
+    }
+
     /** Between the margins 729.89 points are free, 54 rows of 13.5. */
     @ParameterizedTest
     @CsvSource({"54, 1", "55, 2", "108, 2", "109, 3"})
@@ -115,6 +127,9 @@ final class PdfPageTest {
         assertThat(body()).hasSizeGreaterThan(3);
         assertThat(body()).allSatisfy(row -> assertThat(row.right).isLessThanOrEqualTo(539.3));
         assertThat(body().get(0).text).isEqualTo("so");
+        // a broken word fills its rows: no letter is as wide as ten points
+        assertThat(body().subList(1, body().size() - 1))
+                .allSatisfy(row -> assertThat(row.right).isGreaterThan(529.3));
         assertThat(body().stream().map(Row::text).collect(Collectors.joining()).replace(" ", ""))
                 .isEqualTo("so" + word + "on");
     }
