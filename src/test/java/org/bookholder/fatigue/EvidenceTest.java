@@ -46,7 +46,7 @@ final class EvidenceTest {
     @ParameterizedTest
     @CsvSource({"114, NONE", "116, COMING", "124, COMING", "125, DUE", "86, NONE", "84, COMING", "76, COMING", "75, DUE"
     })
-    void aPaceThatDriftsEitherWayCounts(long pace, Urgency urgency) {
+    void aPaceThatDriftsEitherWayCounts(double pace, Urgency urgency) {
         Stumbling stumbling = stumbling(tally(2000, 20, 100), tally(1000, 10, pace));
         assertThat(Evidence.advice(stumbling, NOW).urgency()).isEqualTo(urgency);
     }

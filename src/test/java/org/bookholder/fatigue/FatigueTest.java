@@ -94,7 +94,7 @@ final class FatigueTest {
         assertThat(advice(read(begin(), 41), Reason.SCREEN, 0).figures())
                 .isEqualTo(new AdviceFigures.Clock(Duration.ofMinutes(41), limits.screen(), false));
         assertThat(advice(read(rested, 110), Reason.READING, 0).figures())
-                .isEqualTo(new AdviceFigures.Clock(Duration.ofMinutes(120), limits.reading(), true));
+                .isEqualTo(new AdviceFigures.Clock(Duration.ofHours(2), limits.reading(), true));
         assertThat(advice(read(begin(), 5), Reason.ON_CAMERA, 0).figures())
                 .isEqualTo(new AdviceFigures.Clock(Duration.ofMinutes(5), limits.onCamera(), false));
         assertThat(advice(read(begin(), 5), Reason.STUMBLING, 0).figures()).isEqualTo(new AdviceFigures.TooLittle());
