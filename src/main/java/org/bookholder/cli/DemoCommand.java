@@ -61,6 +61,7 @@ final class DemoCommand implements Callable<Integer> {
         }
         ReadingRequest request = new ReadingRequest(
                 script,
+                Optional.empty(),
                 Optional.ofNullable(session),
                 true,
                 Optional.empty(),

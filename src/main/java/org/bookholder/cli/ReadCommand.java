@@ -67,6 +67,12 @@ final class ReadCommand implements Callable<Integer> {
     @Option(names = "--unpaced", description = "With --audio and --no-window: as fast as this machine can.")
     private boolean unpaced;
 
+    @Option(
+            names = "--presenter",
+            paramLabel = "NAME",
+            description = "Who reads, if several people do at this machine: breaks are counted for each of them.")
+    private @Nullable String presenter;
+
     @Option(names = "--no-window", description = "Show progress in the terminal only.")
     private boolean noWindow;
 
@@ -125,6 +131,7 @@ final class ReadCommand implements Callable<Integer> {
         boolean handOrSteady = audio == null && microphone == null && window.move() != Mover.VOICE;
         return new ReadingRequest(
                 script,
+                Optional.ofNullable(presenter),
                 Optional.ofNullable(session),
                 anew || unpaced,
                 Optional.ofNullable(from),

@@ -17,11 +17,11 @@ public record BreakAdvice(Reason reason, Urgency urgency, Duration left, AdviceF
         VOICE,
         /** Time since the last real break, at the screen. */
         SCREEN,
-        /** Reading time in the session. */
+        /** Reading time on the day. */
         READING,
-        /** On-camera time in the session. */
+        /** On-camera time on the day. */
         ON_CAMERA,
-        /** More stumbling, or a drifting pace, than in the session's own first twenty minutes. */
+        /** More stumbling, or a drifting pace, than in the day's own first twenty minutes. */
         STUMBLING
     }
 

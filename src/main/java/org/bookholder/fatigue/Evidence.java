@@ -5,7 +5,7 @@ import org.bookholder.fatigue.BreakAdvice.Reason;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.timing.StreamTime;
 
-/** Judges whether the reader stumbles more, or reads at another pace, than at the session's start. */
+/** Judges whether the reader stumbles more, or reads at another pace, than at the beginning of the day. */
 final class Evidence {
     /** Ratio of fluff rates from which a break is advised as coming. */
     private static final double MORE = 1.5;

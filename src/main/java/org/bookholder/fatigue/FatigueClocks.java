@@ -20,7 +20,7 @@ public record FatigueClocks(
         Duration readingSinceBreak,
         Duration rest,
         boolean rested) {
-    /** The clocks at the session's start. */
+    /** The clocks at the beginning of a day. */
     public static final FatigueClocks START =
             new FatigueClocks(Duration.ZERO, Duration.ZERO, Duration.ZERO, Duration.ZERO, Duration.ZERO, false);
 

@@ -8,8 +8,8 @@ import java.time.Duration;
  *
  * @param voice limit of reading time since the last real break
  * @param screen limit of time since the last real break
- * @param reading limit of reading time in the session
- * @param onCamera limit of time on camera in the session
+ * @param reading limit of reading time on a day
+ * @param onCamera limit of time on camera on a day
  * @param realBreak the shortest rest that counts as a break
  * @param recovery a rest after which all clocks start again from zero
  */

@@ -10,7 +10,7 @@ import org.bookholder.follow.model.Attempt;
 import org.bookholder.pace.PaceOfLine;
 import org.bookholder.timing.StreamTime;
 
-/** The data from which a session's fatigue report is made; grows by at most one entry per minute. Immutable. */
+/** The data from which a fatigue report is made, counted over the day; grows by at most one entry per minute. Immutable. */
 public final class FatigueLog {
     private final FatigueLimits limits;
     private final FatigueClocks clocks;
@@ -22,7 +22,7 @@ public final class FatigueLog {
         this.stumbling = stumbling;
     }
 
-    /** The log at a session's start. */
+    /** The log at the beginning of a day. */
     public static FatigueLog begin(FatigueLimits limits) {
         return new FatigueLog(limits, FatigueClocks.START, Stumbling.NONE);
     }
@@ -30,6 +30,31 @@ public final class FatigueLog {
     /** Adds time; {@code length} is not negative. */
     public FatigueLog advance(Duration length, FatigueClocks.Doing doing) {
         return new FatigueLog(limits, clocks.advance(length, doing, limits), stumbling);
+    }
+
+    /** The log of a day on which something was read before this session, which goes on at {@code now}. */
+    public FatigueLog after(EarlierReading earlier, StreamTime now) {
+        return new FatigueLog(limits, earlier.clocks(), Stumbling.after(earlier, now));
+    }
+
+    /** How the day compares with its limits after {@code rest} since what was read on it. */
+    public static FatigueReport report(FatigueLimits limits, EarlierReading day, Duration rest) {
+        return begin(limits)
+                .after(day, StreamTime.ZERO)
+                .advance(rest, FatigueClocks.Doing.RESTING)
+                .newDayIfRested(StreamTime.ZERO)
+                .report(StreamTime.ZERO);
+    }
+
+    /** What there is to go on from in another session of the day; {@code now} is the audio captured so far. */
+    public EarlierReading earlier(StreamTime now) {
+        return stumbling.earlier(clocks, now);
+    }
+
+    /** The log of a new day if the current rest has been long enough for one, else the same. */
+    public FatigueLog newDayIfRested(StreamTime now) {
+        boolean over = clocks.rest().compareTo(limits.recovery()) >= 0;
+        return over ? new FatigueLog(limits, FatigueClocks.START, Stumbling.from(now)) : this;
     }
 
     /** Adds a settled attempt. */

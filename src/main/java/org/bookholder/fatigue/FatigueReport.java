@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How the session compares with its fatigue limits. Guidance, never a medical claim.
+ * How the day compares with its fatigue limits. Guidance, never a medical claim.
  *
- * @param reading reading time in the session
- * @param onCamera time on camera in the session
+ * @param reading reading time on a day
+ * @param onCamera time on camera on a day
  * @param sinceBreak time since the last real break
  * @param readingSinceBreak reading time since the last real break
  * @param fluffs restarts, misreads and broken-off lines per 100 words over the last ten minutes; NaN if too few words
- * @param baselineFluffs the same over the session's first twenty minutes; NaN if too few words
+ * @param baselineFluffs the same over the day's first twenty minutes; NaN if too few words
  * @param advice one entry for each reason, even with nothing to say, most urgent first
  */
 public record FatigueReport(

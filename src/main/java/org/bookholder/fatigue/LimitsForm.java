@@ -27,8 +27,8 @@ public final class LimitsForm {
             List.of(
                     new Field<>("voice", "reading since the last break", LimitsForm::steps),
                     new Field<>("screen", "time since the last break", LimitsForm::steps),
-                    new Field<>("reading", "reading in the whole session", LimitsForm::steps),
-                    new Field<>("on-camera", "on camera in the whole session", LimitsForm::steps),
+                    new Field<>("reading", "reading on the whole day", LimitsForm::steps),
+                    new Field<>("on-camera", "on camera on the whole day", LimitsForm::steps),
                     new Field<>("break", "the shortest rest that counts as a break", LimitsForm::single),
                     new Field<>("recovery", "a rest after which all of these start again", LimitsForm::single)));
 

@@ -12,7 +12,7 @@ import org.bookholder.pace.WordTally;
  * @param spoken words read, and their time
  * @param fluffs number of attempts that were fluffs
  */
-record StumbleTally(WordTally spoken, long fluffs) {
+public record StumbleTally(WordTally spoken, long fluffs) {
     static final StumbleTally NONE = new StumbleTally(WordTally.NONE, 0);
 
     static StumbleTally of(Attempt attempt, PaceOfLine pace) {

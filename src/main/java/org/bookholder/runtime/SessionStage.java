@@ -17,6 +17,7 @@ import org.bookholder.runtime.take.TakeReports;
 import org.bookholder.runtime.take.TakeStarter;
 import org.bookholder.session.Command;
 import org.bookholder.session.Request;
+import org.bookholder.session.SessionEvent;
 
 /**
  * The only owner of a session: handles the reports of the stages and the requests of people one after another. It rolls
@@ -71,6 +72,9 @@ final class SessionStage implements Stage, SessionReports {
     @Override
     public void onStart() {
         recorder.enter(plan.opened());
+        plan.earlier()
+                .ifPresent(day ->
+                        recorder.enter(new SessionEvent.DayCarried(plan.opened().at(), day)));
         takes.roll(plan.from());
     }
 

@@ -31,6 +31,9 @@ public sealed interface SessionEvent {
         /** Told of {@link Opened}. */
         void opened(Opened event);
 
+        /** Told of {@link DayCarried}. */
+        void dayCarried(DayCarried event);
+
         /** Told of {@link TextChanged}. */
         void textChanged(TextChanged event);
 
@@ -96,6 +99,19 @@ public sealed interface SessionEvent {
         @Override
         public void to(Handler handler) {
             handler.opened(this);
+        }
+    }
+
+    /**
+     * The presenter has read in other sessions of the day before this one began or went on.
+     *
+     * @param at audio captured so far
+     * @param day what was read on the day; it replaces what this session has counted
+     */
+    record DayCarried(StreamTime at, DaySoFar day) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.dayCarried(this);
         }
     }
 

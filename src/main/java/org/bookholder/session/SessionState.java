@@ -1,6 +1,8 @@
 package org.bookholder.session;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.pace.PaceRules;
@@ -114,6 +116,12 @@ public final class SessionState {
     /** The same with one more trouble, for views only. */
     public SessionState with(Trouble trouble) {
         return new SessionState(script, now, takes, following, lines, measures, troubles.with(trouble), remarks, sums);
+    }
+
+    /** What was read on the day, in this session and before; empty if that is nothing. */
+    public Optional<DaySoFar> day() {
+        Optional<Instant> until = takes.rolling() ? Optional.of(takes.last().ended()) : takes.restingSince();
+        return until.map(time -> new DaySoFar(time, sums.fatigue().earlier(now)));
     }
 
     /** Number of spoken words before the reading position. */

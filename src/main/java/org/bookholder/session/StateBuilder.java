@@ -85,6 +85,12 @@ final class StateBuilder implements SessionEvent.Handler {
     }
 
     @Override
+    public void dayCarried(SessionEvent.DayCarried event) {
+        fatigue = fatigue.after(event.day().reading(), now);
+        takes = takes.resting(event.day().until());
+    }
+
+    @Override
     public void textChanged(SessionEvent.TextChanged event) {
         Script changed = event.script(script.source());
         Renumbering lines = Renumbering.between(script, changed);
@@ -116,7 +122,8 @@ final class StateBuilder implements SessionEvent.Handler {
         takes.restingSince()
                 .map(c -> Duration.between(c, when))
                 .filter(rest -> !rest.isNegative())
-                .ifPresent(rest -> fatigue = fatigue.advance(rest, Doing.RESTING));
+                .ifPresent(
+                        rest -> fatigue = fatigue.advance(rest, Doing.RESTING).newDayIfRested(now));
     }
 
     @Override
@@ -127,8 +134,7 @@ final class StateBuilder implements SessionEvent.Handler {
     /** Ends a take that the program left without cutting it: it lasted as long as there is audio. */
     private void cutIfRolling() {
         if (takes.rolling()) {
-            Take take = takes.last();
-            endTake(take.when().plus(take.end().since(take.start()).toDuration()));
+            endTake(takes.last().ended());
         }
     }
 

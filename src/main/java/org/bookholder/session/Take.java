@@ -13,6 +13,11 @@ import org.bookholder.timing.StreamTime;
  * @param audio name of the microphone or file; empty if there is none
  */
 public record Take(int number, StreamTime start, StreamTime end, Instant when, String audio) {
+    /** Time of day at which its audio ends. */
+    public Instant ended() {
+        return when.plus(end.since(start).toDuration());
+    }
+
     Take endingAt(StreamTime at) {
         return new Take(number, start, at, when, audio);
     }

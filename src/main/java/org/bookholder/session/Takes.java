@@ -16,7 +16,8 @@ import org.pcollections.TreePVector;
  * @param begun whether reading has begun in the last take
  * @param heldSince when the current hold began; empty if the take is not held
  * @param holds the finished holds, in order
- * @param restingSince time of day at which the last take was cut or the last break ended; empty before the first cut
+ * @param restingSince time of day at which the last take was cut or the last break ended, also in an earlier session of
+ *     the day; empty before the first cut
  */
 public record Takes(
         PVector<Take> all,
@@ -87,6 +88,11 @@ public record Takes(
                 .map(since ->
                         new Takes(all, rolling, begun, Optional.empty(), holds.plus(new Span(since, at)), restingSince))
                 .orElse(this);
+    }
+
+    /** The same with a rest that began, or was counted up to, this time of day. */
+    Takes resting(Instant since) {
+        return new Takes(all, rolling, begun, heldSince, holds, Optional.of(since));
     }
 
     /** The same with a current rest counted up to this time of day. */

@@ -253,6 +253,7 @@ public final class DeskCost {
                 ScriptPreparer.prepare(script, ears.vocabulary()),
                 before,
                 new SessionEvent.Opened(before.now(), Instant.now(), script.title(), script.source(), text),
+                Optional.empty(),
                 ReadingPosition.START,
                 Optional.of(ears),
                 sources,

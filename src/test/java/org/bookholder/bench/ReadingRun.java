@@ -65,6 +65,7 @@ final class ReadingRun {
                             prepared,
                             before,
                             new SessionEvent.Opened(before.now(), clock.instant(), script.title(), SOURCE, scriptText),
+                            Optional.empty(),
                             ReadingPosition.START,
                             Optional.of(ears),
                             once(source),

@@ -360,6 +360,7 @@ final class DeskPageTest {
                 prepared,
                 before,
                 opened,
+                Optional.empty(),
                 ReadingPosition.START,
                 Optional.of(ears),
                 sources,

@@ -113,6 +113,7 @@ final class LiveDesk implements AutoCloseable {
                 ScriptPreparer.prepare(lesson.script(), word -> true),
                 before,
                 lesson.opened(before.now(), Instant.now()),
+                Optional.empty(),
                 ReadingPosition.START,
                 Optional.empty(),
                 silent,

@@ -8,6 +8,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
@@ -29,6 +31,16 @@ final class Program {
 
     Program(Path folder) {
         this.folder = folder;
+    }
+
+    /** Time passes between two commands. */
+    void pass(Duration time) {
+        clock.pass(time);
+    }
+
+    /** Time of day. */
+    Instant now() {
+        return clock.instant();
     }
 
     /** Somebody types this. */

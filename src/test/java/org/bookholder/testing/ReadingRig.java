@@ -82,6 +82,7 @@ public final class ReadingRig implements Sources {
                 ScriptPreparer.prepare(script, ears.vocabulary()),
                 before,
                 new SessionEvent.Opened(before.now(), clock.instant(), script.title(), script.source(), TEXT),
+                Optional.empty(),
                 ReadingPosition.START,
                 Optional.of(ears),
                 this,

@@ -1,10 +1,14 @@
 package org.bookholder.testing;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import org.bookholder.fatigue.EarlierReading;
+import org.bookholder.fatigue.FatigueClocks;
+import org.bookholder.fatigue.StumbleTally;
 import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Deviation;
@@ -12,7 +16,9 @@ import org.bookholder.follow.model.FollowState;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.follow.model.WordTime;
+import org.bookholder.pace.WordTally;
 import org.bookholder.session.AcceptedReading;
+import org.bookholder.session.DaySoFar;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
@@ -79,11 +85,28 @@ public final class SessionEvents {
         return Arbitraries.oneOf(
                 Combinators.combine(times(), instants(), texts(), texts(), texts())
                         .as(SessionEvent.Opened::new),
+                Combinators.combine(times(), days()).as(SessionEvent.DayCarried::new),
                 Combinators.combine(times(), texts()).as(SessionEvent.TextChanged::new),
                 Combinators.combine(times(), ordinals(), instants(), texts(), positions())
                         .as(SessionEvent.TakeStarted::new),
                 Combinators.combine(times(), ordinals(), instants(), Arbitraries.of(TakeEnd.class))
                         .as(SessionEvent.TakeEnded::new));
+    }
+
+    private static Arbitrary<DaySoFar> days() {
+        Arbitrary<Duration> lengths = Arbitraries.longs().between(0, 1L << 50).map(Duration::ofNanos);
+        Arbitrary<FatigueClocks> clocks = Combinators.combine(
+                        lengths, lengths, lengths, lengths, lengths, Arbitraries.of(true, false))
+                .as(FatigueClocks::new);
+        Arbitrary<StumbleTally> tallies = Combinators.combine(
+                        Arbitraries.longs().between(0, 1000),
+                        Arbitraries.longs().between(0, 1L << 40),
+                        Arbitraries.longs())
+                .as((words, ticks, fluffs) -> new StumbleTally(new WordTally(words, ticks), fluffs));
+        Arbitrary<EarlierReading> readings = Combinators.combine(
+                        clocks, ordinals(), tallies, tallies.list().ofMaxSize(10))
+                .as(EarlierReading::new);
+        return Combinators.combine(instants(), readings).as(DaySoFar::new);
     }
 
     private static Arbitrary<SessionEvent> following() {

@@ -42,9 +42,9 @@ final class BreakTextTest {
     @Test
     void saysAfterHowManyHoursReadingAndTheCameraTire() {
         assertThat(clock(Reason.READING, 110, Limit.ofMinutes(100, 120, 180), true))
-                .isEqualTo("1 h 50 min of reading in this session; reading from a script tires after 2 h to 3 h.");
+                .isEqualTo("1 h 50 min of reading today; reading from a script tires after 2 h to 3 h.");
         assertThat(clock(Reason.ON_CAMERA, 60, Limit.ofMinutes(100, 120, 120), true))
-                .isEqualTo("1 h on camera in this session; being on camera tires after 2 h.");
+                .isEqualTo("1 h on camera today; being on camera tires after 2 h.");
     }
 
     @Test

@@ -56,6 +56,7 @@ public final class FilmFollower implements AutoCloseable {
                 ScriptPreparer.prepare(lesson.script(), ears.vocabulary()),
                 before,
                 lesson.opened(before.now(), here.clock().instant()),
+                Optional.empty(),
                 ReadingPosition.START,
                 Optional.of(ears),
                 sources,

@@ -92,6 +92,7 @@ public final class FootageLogging {
     private static ReadingRequest take(FootageLogRequest request, Path place) {
         return new ReadingRequest(
                 request.script(),
+                Optional.empty(),
                 Optional.of(place),
                 true,
                 Optional.empty(),

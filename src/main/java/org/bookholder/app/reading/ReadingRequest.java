@@ -9,6 +9,7 @@ import org.bookholder.view.settings.WindowWish;
  * What to read, and how.
  *
  * @param script the lesson's file
+ * @param presenter who reads, if breaks are to be counted apart from those of others at this machine
  * @param session folder of the session; empty for a new one in the default place
  * @param anew whether to begin a new session even if one of this script was interrupted
  * @param from the line to begin at, from 1
@@ -24,6 +25,7 @@ import org.bookholder.view.settings.WindowWish;
  */
 public record ReadingRequest(
         Path script,
+        Optional<String> presenter,
         Optional<Path> session,
         boolean anew,
         Optional<Integer> from,

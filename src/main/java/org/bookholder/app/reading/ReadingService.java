@@ -3,6 +3,7 @@ package org.bookholder.app.reading;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.app.day.DayService;
 import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
@@ -27,6 +28,7 @@ import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.session.AcceptedReading;
+import org.bookholder.session.DaySoFar;
 import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionState;
@@ -126,6 +128,7 @@ public final class ReadingService {
         ReplayedSession past = Resumption.of(folder, lesson.script(), lesson.text(), limits);
         SessionState before = past.state();
         folder.keepScript(lesson.script().source(), lesson.text());
+        Optional<DaySoFar> earlier = sources.live() ? earlier(folder, before, limits) : Optional.empty();
         ReadingPosition from =
                 request.from().map(line -> new ReadingPosition(line, 1)).orElseGet(() -> Resumption.next(before));
         try (OptionalWindow window = OptionalWindow.open(here, listener, request, lesson.script())) {
@@ -133,6 +136,7 @@ public final class ReadingService {
                     prepared,
                     before,
                     lesson.opened(before.now(), here.clock().instant()),
+                    earlier,
                     from,
                     ears,
                     sources,
@@ -154,6 +158,20 @@ public final class ReadingService {
                 monitor.untilOver(inTerminal);
                 return finish(reading, folder);
             }
+        }
+    }
+
+    /** What the presenter has read today elsewhere; a recording that is heard again is nobody's reading of today. */
+    private Optional<DaySoFar> earlier(SessionFolder folder, SessionState before, FatigueLimits limits) {
+        DayService days = new DayService(here, request.presenter().orElse(DayService.SOLE_PRESENTER));
+        try {
+            Optional<DaySoFar> day = days.before(folder.path(), limits);
+            days.opened(folder.path());
+            return day.filter(d ->
+                    before.day().map(own -> own.until().isBefore(d.until())).orElse(true));
+        } catch (ProblemException e) {
+            listener.warned("breaks are counted for this session alone (" + e.getMessage() + ")");
+            return Optional.empty();
         }
     }
 

@@ -23,6 +23,7 @@ public final class EventCodec {
     /** What each kind is called on disk. Never change one; the classes may be renamed. */
     static final Map<Class<? extends SessionEvent>, String> KINDS = Map.ofEntries(
             Map.entry(SessionEvent.Opened.class, "opened"),
+            Map.entry(SessionEvent.DayCarried.class, "day-carried"),
             Map.entry(SessionEvent.TextChanged.class, "text-changed"),
             Map.entry(SessionEvent.TakeStarted.class, "take-started"),
             Map.entry(SessionEvent.TakeEnded.class, "take-ended"),

@@ -9,11 +9,12 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.StdScalarSerializer;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import java.io.IOException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import org.bookholder.timing.StreamTime;
 
-/** Writes and reads times in JSON: stream time as its count of ticks, an instant as ISO 8601 text. */
+/** Writes and reads times in JSON: stream time as its count of ticks, an instant or a duration as ISO 8601 text. */
 public final class TimeModule extends SimpleModule {
     private static final long serialVersionUID = 1L;
 
@@ -23,6 +24,8 @@ public final class TimeModule extends SimpleModule {
         addDeserializer(StreamTime.class, new TicksReader());
         addSerializer(Instant.class, ToStringSerializer.instance);
         addDeserializer(Instant.class, new InstantReader());
+        addSerializer(Duration.class, ToStringSerializer.instance);
+        addDeserializer(Duration.class, new DurationReader());
     }
 
     private static final class TicksWriter extends StdScalarSerializer<StreamTime> {
@@ -69,6 +72,24 @@ public final class TimeModule extends SimpleModule {
                 return Instant.parse(text);
             } catch (DateTimeParseException e) {
                 return (Instant) context.handleWeirdStringValue(handledType(), text, "not an ISO 8601 instant");
+            }
+        }
+    }
+
+    private static final class DurationReader extends StdScalarDeserializer<Duration> {
+        private static final long serialVersionUID = 1L;
+
+        DurationReader() {
+            super(Duration.class);
+        }
+
+        @Override
+        public Duration deserialize(JsonParser in, DeserializationContext context) throws IOException {
+            String text = _parseString(in, context, this);
+            try {
+                return Duration.parse(text);
+            } catch (DateTimeParseException e) {
+                return (Duration) context.handleWeirdStringValue(handledType(), text, "not an ISO 8601 duration");
             }
         }
     }

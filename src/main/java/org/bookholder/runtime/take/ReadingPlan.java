@@ -10,6 +10,7 @@ import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Manuscript;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.script.model.PreparedScript;
+import org.bookholder.session.DaySoFar;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
@@ -21,6 +22,7 @@ import org.bookholder.speech.Ears;
  * @param script the script as prepared for the ears
  * @param before the session so far: new, or replayed from its journal
  * @param opened the opening event with script and source
+ * @param earlier what the presenter has read on the day in other sessions, if that is later than what this one counted
  * @param from where the first take begins
  * @param ears the recogniser; empty to read without following
  * @param sources the sources of sound
@@ -37,6 +39,7 @@ public record ReadingPlan(
         PreparedScript script,
         SessionState before,
         SessionEvent.Opened opened,
+        Optional<DaySoFar> earlier,
         ReadingPosition from,
         Optional<Ears> ears,
         Sources sources,

@@ -1,0 +1,160 @@
+package org.bookholder.app.day;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.BreakLimits;
+import org.bookholder.app.session.StoredSession;
+import org.bookholder.fatigue.EarlierReading;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.fatigue.FatigueLog;
+import org.bookholder.fatigue.FatigueReport;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.DaySoFar;
+import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
+import org.bookholder.wording.Pickups;
+
+/** Counts a presenter's day over all sessions since the last long rest. */
+public final class DayService {
+    /** The presenter who is meant if none is named. */
+    public static final String SOLE_PRESENTER = "presenter";
+
+    private final Environment here;
+    private final String presenter;
+    private final PresenterSessions sessions;
+
+    /** The days of a presenter, who is told from others by name. */
+    public DayService(Environment here, String presenter) {
+        this.here = here;
+        this.presenter = presenter;
+        this.sessions = new PresenterSessions(here, presenter);
+    }
+
+    /** Takes note that a session begins or goes on, so that the day's later ones count it. */
+    public void opened(Path session) throws ProblemException {
+        sessions.opened(session);
+    }
+
+    /**
+     * What was read on the day up to now in sessions other than this one; empty if that is nothing, or longer ago than the rest
+     * after which a new day begins. A session that cannot be read is passed over.
+     */
+    public Optional<DaySoFar> before(Path session, FatigueLimits limits) throws ProblemException {
+        Path self = session.toAbsolutePath().normalize();
+        List<Path> all = sessions.all();
+        for (int i = all.size() - 1; i >= 0; i--) {
+            Optional<DaySoFar> day = all.get(i).equals(self) ? Optional.empty() : day(all.get(i));
+            if (day.isPresent()) {
+                // Each session goes on from the one before, so the last one has counted them all.
+                return day.filter(
+                        d -> Duration.between(d.until(), here.clock().instant()).compareTo(limits.recovery()) < 0);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<DaySoFar> day(Path session) {
+        try (StoredSession stored = StoredSession.open(here, session)) {
+            return stored.state().day();
+        } catch (ProblemException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    /** The day as it stands now. */
+    public Day today() throws ProblemException {
+        FatigueLimits limits = BreakLimits.of(here);
+        Instant now = here.clock().instant();
+        List<Rolled> rolled = new ArrayList<>();
+        List<String> unreadable = new ArrayList<>();
+        for (Path session : sessions.all()) {
+            try (StoredSession stored = StoredSession.open(here, session)) {
+                SessionState state = stored.state();
+                state.takes().all().forEach(take -> rolled.add(new Rolled(session, state, take)));
+            } catch (ProblemException e) {
+                unreadable.add(e.getMessage());
+            }
+        }
+        List<Rolled> day = day(rolled, limits, now);
+        return new Day(
+                presenter,
+                sessions(day),
+                Day.rests(
+                        day.stream()
+                                .map(r -> new Day.Span(r.take().when(), r.take().ended()))
+                                .toList(),
+                        limits.realBreak()),
+                now,
+                report(day, limits, now),
+                unreadable);
+    }
+
+    /**
+     * A take of a session.
+     *
+     * @param session where the session lies
+     * @param state what became of it
+     * @param take the take
+     */
+    private record Rolled(Path session, SessionState state, Take take) {}
+
+    /** The takes since the last rest that is long enough for a new day, in order; none if that rest is now. */
+    private static List<Rolled> day(List<Rolled> all, FatigueLimits limits, Instant now) {
+        List<Rolled> late = new ArrayList<>(all);
+        late.sort(Comparator.comparing((Rolled r) -> r.take().when()).reversed());
+        List<Rolled> day = new ArrayList<>();
+        Instant next = now;
+        for (Rolled rolled : late) {
+            if (Duration.between(rolled.take().ended(), next).compareTo(limits.recovery()) >= 0) {
+                break;
+            }
+            day.add(0, rolled);
+            next = rolled.take().when();
+        }
+        return day;
+    }
+
+    private static List<DaySession> sessions(List<Rolled> day) {
+        List<DaySession> found = new ArrayList<>();
+        day.stream().map(Rolled::session).distinct().forEach(session -> {
+            List<Rolled> own =
+                    day.stream().filter(r -> r.session().equals(session)).toList();
+            SessionState state = own.get(0).state();
+            found.add(new DaySession(
+                    session,
+                    state.script().title(),
+                    own.get(0).take().when(),
+                    own.get(own.size() - 1).take().ended(),
+                    own.size(),
+                    own.stream().map(DayService::onCamera).reduce(Duration.ZERO, Duration::plus),
+                    Pickups.of(state).size()));
+        });
+        return found;
+    }
+
+    private static Duration onCamera(Rolled rolled) {
+        Take take = rolled.take();
+        Duration held = rolled.state().takes().holds().stream()
+                .filter(hold ->
+                        !hold.start().isBefore(take.start()) && !take.end().isBefore(hold.end()))
+                .map(hold -> hold.end().since(hold.start()).toDuration())
+                .reduce(Duration.ZERO, Duration::plus);
+        return take.end().since(take.start()).toDuration().minus(held);
+    }
+
+    private static FatigueReport report(List<Rolled> day, FatigueLimits limits, Instant now) {
+        Optional<DaySoFar> last =
+                day.stream().flatMap(r -> r.state().day().stream()).max(Comparator.comparing(DaySoFar::until));
+        if (last.isEmpty()) {
+            return FatigueLog.report(limits, EarlierReading.NONE, Duration.ZERO);
+        }
+        Duration rest = Duration.between(last.get().until(), now);
+        return FatigueLog.report(limits, last.get().reading(), rest.isNegative() ? Duration.ZERO : rest);
+    }
+}

@@ -1,0 +1,19 @@
+package org.bookholder.app.day;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+
+/**
+ * A session's part of a day.
+ *
+ * @param folder where it lies
+ * @param title the lesson's title
+ * @param began time of day of its first take on the day
+ * @param ended time of day at which its last one ended
+ * @param takes how many takes it has of the day
+ * @param onCamera time in these takes, without holds
+ * @param pickups lines that still are to be picked up
+ */
+public record DaySession(
+        Path folder, String title, Instant began, Instant ended, int takes, Duration onCamera, int pickups) {}
