@@ -29,8 +29,7 @@ public final class BreakText {
                 case SCREEN ->
                     "At the screen for " + elapsed + since(figures) + advised("5 to 10 min away from it", figures);
                 case READING ->
-                    elapsed + " of reading today; reading from a script tires after " + range(figures.limit())
-                            + ".";
+                    elapsed + " of reading today; reading from a script tires after " + range(figures.limit()) + ".";
                 case ON_CAMERA ->
                     elapsed + " on camera today; being on camera tires after " + range(figures.limit()) + ".";
                 case STUMBLING -> throw new IllegalArgumentException("stumbling (" + figures + ") has no clock");

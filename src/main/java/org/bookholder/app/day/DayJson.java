@@ -5,9 +5,9 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import org.bookholder.fatigue.BreakAdvice;
+import org.bookholder.fatigue.FatigueReport;
 import org.bookholder.wording.BreakText;
 import org.bookholder.wording.Cautions;
-import org.bookholder.fatigue.FatigueReport;
 
 /** A presenter's day as JSON: times of day as ISO 8601, lengths in seconds. */
 public final class DayJson {
