@@ -78,7 +78,7 @@ final class EvidenceTest {
     }
 
     private static Stumbling stumbling(StumbleTally first, StumbleTally recent) {
-        return new Stumbling(HashTreePMap.singleton(25, recent), first);
+        return new Stumbling(HashTreePMap.singleton(25, recent), first, StreamTime.ZERO, 0);
     }
 
     private static StumbleTally tally(long words, long fluffs, double pace) {
