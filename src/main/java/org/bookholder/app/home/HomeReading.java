@@ -187,6 +187,7 @@ final class HomeReading {
     private ReadingRequest request(Order order) throws ProblemException {
         return new ReadingRequest(
                 order.script(),
+                Optional.empty(),
                 order.session(),
                 false,
                 order.from(),

@@ -31,12 +31,15 @@ final class CountedCopy {
     static final class UnreadableSource extends Exception {
         private static final long serialVersionUID = 1L;
 
-        UnreadableSource(IOException cause) {
-            super(cause);
+        private final IOException reason;
+
+        UnreadableSource(IOException reason) {
+            super(reason);
+            this.reason = reason;
         }
 
         IOException reason() {
-            return (IOException) getCause();
+            return reason;
         }
     }
 
