@@ -57,6 +57,7 @@ public final class VoskEars implements Ears {
                     e);
         }
         try {
+            ModelFiles.check(modelFolder);
             Path view = folder.tunedView();
             try {
                 return new VoskEars(new Model(view.toString()), renewSeconds);
