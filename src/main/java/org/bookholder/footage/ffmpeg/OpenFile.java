@@ -17,6 +17,18 @@ import org.bytedeco.javacpp.BytePointer;
 final class OpenFile implements AutoCloseable {
     private static final int MESSAGE = 256;
 
+    /**
+     * FFmpeg's readers for what cameras, recorders and editing programs write. The others include playlists, which make it open
+     * any files that they name, and readers for rare formats, which are tested less.
+     */
+    private static final String KINDS = "mov,matroska,mxf,mpegts,mpeg,avi,asf,dv,wav,w64,aiff,caf,flac,mp3,aac,ogg";
+
+    /** FFmpeg's code for a format that is not on the list: EINVAL on every system. */
+    private static final int NOT_OF_THESE = -22;
+
+    private static final String NAME_THE_FILE =
+            "name a film or sound file itself, such as MP4, MOV, MXF, MKV, MTS, AVI, WAV or FLAC";
+
     private final Path path;
     private final AVFormatContext context;
 
@@ -34,7 +46,13 @@ final class OpenFile implements AutoCloseable {
         // Named as a file, so that a colon in it is not taken for a protocol, and in UTF-8 whatever the locale.
         try (BytePointer name =
                 new BytePointer(("file:" + path.toAbsolutePath() + "\0").getBytes(StandardCharsets.UTF_8))) {
-            int opened = avformat.avformat_open_input(context, name, null, new AVDictionary(null));
+            AVDictionary limits = limits();
+            int opened = avformat.avformat_open_input(context, name, null, limits);
+            avutil.av_dict_free(limits);
+            if (opened == NOT_OF_THESE) {
+                throw new ProblemException(
+                        "this kind of file is not read as film or sound", path.toString(), NAME_THE_FILE);
+            }
             if (opened < 0) {
                 throw notUnderstood(path, opened);
             }
@@ -46,6 +64,14 @@ final class OpenFile implements AutoCloseable {
             throw notUnderstood(path, found);
         }
         return file;
+    }
+
+    /** Only such files, and from them no way to others or to the network. */
+    private static AVDictionary limits() {
+        AVDictionary limits = new AVDictionary(null);
+        avutil.av_dict_set(limits, "protocol_whitelist", "file", 0);
+        avutil.av_dict_set(limits, "format_whitelist", KINDS, 0);
+        return limits;
     }
 
     Path path() {
