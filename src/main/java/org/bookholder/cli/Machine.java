@@ -46,6 +46,30 @@ final class Machine {
         return baseFolder(variables.apply("XDG_DATA_HOME"), userHome.resolve(".local/share"));
     }
 
+    /** The user's folder for what can be made again. */
+    static Path cacheFolder() {
+        return cacheFolder(
+                System.getProperty("os.name", ""),
+                Path.of(System.getProperty("user.home", "")),
+                name -> System.getenv().getOrDefault(name, ""));
+    }
+
+    /** The folder for temporary files that all users share. */
+    static Path temporaryFolder() {
+        return Path.of(System.getProperty("java.io.tmpdir", "."));
+    }
+
+    /** The folder for what can be made again, by the platform's conventions. */
+    static Path cacheFolder(String system, Path userHome, UnaryOperator<String> variables) {
+        if (system.startsWith("Mac")) {
+            return userHome.resolve("Library/Caches/Bookholder");
+        }
+        if (system.startsWith("Windows")) {
+            return dataFolder(system, userHome, variables).resolve("Cache");
+        }
+        return baseFolder(variables.apply("XDG_CACHE_HOME"), userHome.resolve(".cache"));
+    }
+
     /** The folder for a user's settings by the platform's conventions. */
     static Path settingsFolder(String system, Path userHome, UnaryOperator<String> variables) {
         if (system.startsWith("Mac")) {

@@ -1,6 +1,7 @@
 package org.bookholder.cli;
 
 import java.io.File;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
+import org.bookholder.files.RunFolder;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -82,8 +84,13 @@ public final class Main implements Callable<Integer> {
     private static int run(Terminal terminal, String... args) {
         try {
             FileNames.check(args);
-            return run(Machine.environment(), terminal, args);
-        } catch (ProblemException e) {
+            RunFolder libraries = NativeFolders.prepare(Machine.cacheFolder(), Machine.temporaryFolder());
+            try {
+                return run(Machine.environment(), terminal, args);
+            } finally {
+                libraries.close();
+            }
+        } catch (ProblemException | IOException e) {
             return failed(terminal, e);
         }
     }

@@ -2,7 +2,6 @@ package org.bookholder.speech.vosk;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.RandomAccessFile;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -106,25 +105,24 @@ final class ModelFiles {
     }
 
     private void check(Form form, Path file) throws ProblemException, IOException {
-        try (RandomAccessFile bytes = new RandomAccessFile(file.toFile(), "r")) {
-            if (bytes.length() == 0) {
-                throw damaged(form.file() + " is empty");
-            }
-            if (!read(bytes, 0, form.begin().length()).equals(form.begin())) {
-                throw damaged(form.file() + " is of another kind");
-            }
-            int end = form.end().length();
-            if (!read(bytes, Math.max(0, bytes.length() - end), end).equals(form.end())) {
-                throw damaged(form.file() + " breaks off");
-            }
+        long bytes = Files.size(file);
+        if (bytes == 0) {
+            throw damaged(form.file() + " is empty");
+        }
+        if (!read(file, 0, form.begin().length()).equals(form.begin())) {
+            throw damaged(form.file() + " is of another kind");
+        }
+        if (!read(file, Math.max(0, bytes - form.end().length()), form.end().length())
+                .equals(form.end())) {
+            throw damaged(form.file() + " breaks off");
         }
     }
 
-    private static String read(RandomAccessFile file, long from, int most) throws IOException {
-        byte[] bytes = new byte[(int) Math.min(most, file.length() - from)];
-        file.seek(from);
-        file.readFully(bytes);
-        return new String(bytes, StandardCharsets.ISO_8859_1);
+    private static String read(Path file, long from, int most) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            in.skipNBytes(from);
+            return new String(in.readNBytes(most), StandardCharsets.ISO_8859_1);
+        }
     }
 
     private ProblemException damaged(String how) {
