@@ -84,11 +84,15 @@ final class DeskCommand implements Callable<Integer> {
 
     private int course(Path folder, boolean course) throws ProblemException {
         DeskRequest request = options.request();
-        try (Shutdown shutdown = Shutdown.onInterrupt(() -> {});
-                CourseDesk shelf = new CourseDesk(here, folder, course)) {
+        try (CourseDesk shelf = new CourseDesk(here, folder, course)) {
             // Problems with the page are reported before it is opened.
             shelf.now();
-            try (RunningDesk desk = RunningDesk.of(here, request, keys(folder), shelf)) {
+            int interrupted = new Recovery(here, terminal).settleAll(shelf.shown());
+            if (interrupted != 0) {
+                return interrupted;
+            }
+            try (Shutdown shutdown = Shutdown.onInterrupt(() -> {});
+                    RunningDesk desk = RunningDesk.of(here, request, keys(folder), shelf)) {
                 terminal.out().println((course ? "Course: " : "Sessions: ") + folder);
                 DeskOutput.print(desk, terminal);
                 wait(shutdown);

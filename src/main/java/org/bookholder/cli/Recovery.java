@@ -31,11 +31,26 @@ final class Recovery {
      * @throws ProblemException if there is no readable session there
      */
     int settle(Path place) throws ProblemException {
+        return settle(place, "");
+    }
+
+    /** Settles several sessions one after another; stops at an interruption. */
+    int settleAll(List<Path> places) throws ProblemException {
+        int interrupted = 0;
+        for (Path place : places) {
+            if (interrupted == 0) {
+                interrupted = settle(place, place + ": ");
+            }
+        }
+        return interrupted;
+    }
+
+    private int settle(Path place, String name) throws ProblemException {
         List<Integer> takes = SessionSettler.unsettled(here, place);
         if (takes.isEmpty()) {
             return 0;
         }
-        terminal.warn(announcement(takes));
+        terminal.warn(name + announcement(takes));
         return InterruptibleCommand.run(terminal, INTERRUPTED, stop -> {
             try (ProgressBar bar = new ProgressBar(terminal.err(), Terminal.console(), here.nanoTime())) {
                 ProgressMeter meter = new ProgressMeter(here.nanoTime(), bar::show);

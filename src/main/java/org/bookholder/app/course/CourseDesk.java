@@ -55,6 +55,17 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
         this.reviews = new ReviewSessions(here);
     }
 
+    /** The folders of the sessions that it shows, sorted by time. */
+    public synchronized List<Path> shown() throws ProblemException {
+        List<Lesson> lessons = course ? CourseReader.read(folder).lessons() : List.of();
+        return recorded(states.all()).stream()
+                .filter(session -> !course
+                        || CourseSessions.lesson(lessons, session.state().script())
+                                .isPresent())
+                .map(RecordedSession::folder)
+                .toList();
+    }
+
     @Override
     public Optional<DeskCourse> course() {
         return Optional.of(this);
@@ -157,16 +168,21 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
                 .map(SessionCache.Kept::trouble)
                 .filter(trouble -> !trouble.isEmpty())
                 .forEach(troubles::add);
-        List<RecordedSession> recorded = new ArrayList<>();
-        for (SessionCache.Kept session : kept) {
-            session.state().ifPresent(state -> recorded.add(new RecordedSession(session.folder(), state)));
-        }
-        recorded.sort(Comparator.comparing(RecordedSession::began));
+        List<RecordedSession> recorded = recorded(kept);
         CourseJson json = course ? ofCourse(recorded) : ofFolder(recorded);
         overview.ifPresent(known -> known.status().course().unreadable().forEach(lesson -> troubles.add(lesson.why())));
         json.left(troubles);
         json.undoable(marks.undoable());
         return json.toString();
+    }
+
+    private static List<RecordedSession> recorded(List<SessionCache.Kept> kept) {
+        List<RecordedSession> recorded = new ArrayList<>();
+        for (SessionCache.Kept session : kept) {
+            session.state().ifPresent(state -> recorded.add(new RecordedSession(session.folder(), state)));
+        }
+        recorded.sort(Comparator.comparing(RecordedSession::began));
+        return recorded;
     }
 
     private CourseJson ofFolder(List<RecordedSession> recorded) {
