@@ -30,23 +30,29 @@ final class DemoReading {
 
     /** Begins to read, without a window. */
     static ChildJvm start(String session) throws IOException {
-        return ChildJvm.start(Main.class, arguments(session, "--no-window"));
+        return start(LESSON, session);
+    }
+
+    /** The same with a copy of the script. */
+    static ChildJvm start(Path lesson, String session) throws IOException {
+        return ChildJvm.start(Main.class, arguments(lesson, session, "--no-window"));
     }
 
     /** The same as a program that a person runs in a terminal, whose temporary files go to {@code temporary}. */
     static ChildJvm startInFront(Path temporary, String session) throws IOException {
-        return ChildJvm.startInFront(temporary, Main.class, arguments(session, "--no-window"));
+        return ChildJvm.startInFront(temporary, Main.class, arguments(LESSON, session, "--no-window"));
     }
 
     /** Begins to read with the window on an X display. */
     static ChildJvm startOn(String display, String session) throws IOException {
-        return ChildJvm.startWith(Map.of("DISPLAY", display, "WAYLAND_DISPLAY", ""), Main.class, arguments(session));
+        return ChildJvm.startWith(
+                Map.of("DISPLAY", display, "WAYLAND_DISPLAY", ""), Main.class, arguments(LESSON, session));
     }
 
-    private static String[] arguments(String session, String... more) {
+    private static String[] arguments(Path lesson, String session, String... more) {
         List<String> arguments = new ArrayList<>(List.of(
                 "read",
-                LESSON.toString(),
+                lesson.toString(),
                 "--audio",
                 demo("lesson-1.wav").toString(),
                 "--model",

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.bookholder.testing.ChildJvm;
@@ -51,17 +52,7 @@ final class KillTest {
         assertThat(notes()).isEqualTo(before);
         assertThat(program.err()).isEmpty();
 
-        String more = program.recording("more.wav", 1);
-        assertThat(program.run(
-                        "read",
-                        DemoReading.LESSON.toString(),
-                        "--audio",
-                        more,
-                        "--no-window",
-                        "--unpaced",
-                        "--session",
-                        session))
-                .isZero();
+        assertThat(goOn(DemoReading.LESSON)).isZero();
         JsonNode after = notes();
         assertThat(after.at("/lines/0")).isEqualTo(before.at("/lines/0"));
         assertThat(after.path("takes")).hasSize(2);
@@ -70,6 +61,50 @@ final class KillTest {
         assertThat(heard).isGreaterThanOrEqualTo(before.at("/lines/0/best/end").asDouble());
         assertThat(after.at("/takes/1/start").asDouble()).isEqualTo(heard);
         assertThat(folder.resolve("session/take-001.wav").toFile().length()).isGreaterThan((long) (heard * 32_000));
+    }
+
+    @Test
+    void aScriptThatWasMendedAfterTheKillGoesOnWithItsNotes() throws IOException, InterruptedException {
+        Path script = Files.copy(DemoReading.LESSON, folder.resolve("lesson.md"));
+        try (ChildJvm child = DemoReading.start(script, session)) {
+            readUntilALineIsSaved(child);
+            child.kill();
+        }
+        String hello = "Hello, and welcome to the workshop.";
+        String text = Files.readString(script);
+        Files.writeString(
+                script, text.replace(hello, "Good to see you.\n\n" + hello).replace("yard sale", "flea market"));
+        DemoReading.linkModel(folder);
+        assertThat(goOn(script)).isZero();
+        assertThat(program.err())
+                .contains(
+                        "take 1 was broken off; listening again to what was recorded",
+                        "the script was changed since; 18 of its 19 lines keep their notes, and 2 lines are new");
+        JsonNode mended = notes();
+        assertThat(mended.path("lines")).hasSize(20);
+        assertThat(mended.at("/lines/0/text").asText()).isEqualTo("Good to see you.");
+        assertThat(mended.at("/lines/0/attempts")).isEmpty();
+        assertThat(mended.at("/lines/1/text").asText()).isEqualTo(hello);
+        assertThat(mended.at("/lines/1/outcome").asText()).isEqualTo("clean");
+        assertThat(mended.at("/lines/1/best/take").asInt()).isEqualTo(1);
+        assertThat(mended.at("/lines/3/text").asText()).contains("flea market");
+        assertThat(mended.at("/lines/3/attempts")).isEmpty();
+
+        assertThat(goOn(script)).isZero();
+        assertThat(program.err()).doesNotContain("was changed");
+        assertThat(notes().at("/lines/1/best")).isEqualTo(mended.at("/lines/1/best"));
+        program.types("\n");
+        assertThat(program.run("desk", session)).isZero();
+
+        String other = program.file("other.md", "Every wheel ends with its rim.\n");
+        assertThat(goOn(Path.of(other))).isEqualTo(2);
+        assertThat(program.err()).contains("the session was begun with another script than " + other, "(0 of its 20 ");
+    }
+
+    private int goOn(Path script) {
+        String more = program.recording("more.wav", 1);
+        return program.run(
+                "read", script.toString(), "--audio", more, "--no-window", "--unpaced", "--session", session);
     }
 
     @Test

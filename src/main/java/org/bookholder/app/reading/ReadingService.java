@@ -97,8 +97,7 @@ public final class ReadingService {
     private SessionFolder open(ScriptFile lesson) throws ProblemException {
         Optional<Path> last = SessionFolders.last(here.sessions(), here);
         boolean free = request.session().isEmpty() && !request.anew();
-        Optional<Path> continued =
-                last.filter(session -> free && InterruptedSession.of(session, lesson.text(), here.locks()));
+        Optional<Path> continued = last.filter(session -> free && InterruptedSession.of(session, lesson, here.locks()));
         Path place = request.session()
                 .or(() -> continued)
                 .orElseGet(() ->
@@ -125,7 +124,8 @@ public final class ReadingService {
         if (ears.isPresent()) {
             recover(folder, ears.get());
         }
-        ReplayedSession past = Resumption.of(folder, lesson.script(), lesson.text(), limits);
+        ReplayedSession past = Resumption.of(
+                folder, lesson.script(), lesson.text(), limits, mended -> listener.warned(mended.sentence()));
         SessionState before = past.state();
         folder.keepScript(lesson.script().source(), lesson.text());
         Optional<DaySoFar> earlier = sources.live() ? earlier(folder, before, limits) : Optional.empty();

@@ -1,9 +1,11 @@
 package org.bookholder.runtime.record;
 
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.Replay;
@@ -25,31 +27,72 @@ public final class Resumption {
 
     /**
      * Replays the session in {@code folder}. An interrupted take is first ended in the journal, at the end of its
-     * recording.
+     * recording. If the script was changed since, the change is entered next, as while a session runs: lines with the same
+     * words keep their notes.
      *
      * @param script the script to continue with
      * @param scriptText its text
-     * @throws ProblemException if the session was of another script, or cannot be read
+     * @param changed told how the text was changed, if it was
+     * @throws ProblemException if the session was of another script, or cannot be read; nothing is changed then
      */
-    public static ReplayedSession of(SessionFolder folder, Script script, String scriptText, FatigueLimits limits)
+    public static ReplayedSession of(
+            SessionFolder folder,
+            Script script,
+            String scriptText,
+            FatigueLimits limits,
+            Consumer<MendedScript> changed)
             throws ProblemException {
         List<SessionEvent> events = folder.journal().events();
-        Optional<String> text = Replay.lastText(events);
-        if (text.isPresent() && !text.get().equals(scriptText)) {
+        ReplayedSession past = ReplayedSession.of(firstScript(events, script, scriptText), limits, events);
+        Optional<MendedScript> mended = Optional.empty();
+        if (!Replay.lastText(events).orElse(scriptText).equals(scriptText)) {
+            mended = Optional.of(MendedScript.of(past.state().script(), script));
+            checkSameLesson(folder, events, script, mended.get());
+        }
+        if (past.state().takes().rolling()) {
+            past = enter(
+                    folder,
+                    past,
+                    ended(folder, past.state().takes().last(), past.state().now()));
+        }
+        if (mended.isPresent()) {
+            past = enter(folder, past, new SessionEvent.TextChanged(past.state().now(), scriptText));
+            changed.accept(mended.get());
+        }
+        return past;
+    }
+
+    /** Whether two scripts come from the same file; in another place the same name may be another file. */
+    public static boolean sameFile(String source, String other) {
+        return absolute(source).equals(absolute(other));
+    }
+
+    private static Path absolute(String source) {
+        return Path.of(source).toAbsolutePath().normalize();
+    }
+
+    private static ReplayedSession enter(SessionFolder folder, ReplayedSession past, SessionEvent event)
+            throws ProblemException {
+        folder.journal().append(event);
+        return past.after(event);
+    }
+
+    private static void checkSameLesson(
+            SessionFolder folder, List<SessionEvent> events, Script script, MendedScript mended)
+            throws ProblemException {
+        String source = Replay.firstOpened(events).orElseThrow().source();
+        boolean sameMarkup = Format.of(source) == Format.of(script.source());
+        boolean sameFile = events.stream()
+                .filter(SessionEvent.Opened.class::isInstance)
+                .map(SessionEvent.Opened.class::cast)
+                .anyMatch(opened -> sameFile(opened.source(), script.source()));
+        if (!sameMarkup || !(sameFile || mended.alike())) {
             throw new ProblemException(
-                    "the session was begun with another text than " + script.source() + " holds now",
+                    "the session was begun with another script than " + script.source() + " (" + mended.kept()
+                            + " of its " + mended.before() + " lines are in it)",
                     folder.path().toString(),
                     "begin a new session, or read the text that lies in the session's folder");
         }
-        Script first = firstScript(events, script, scriptText);
-        ReplayedSession past = ReplayedSession.of(first, limits, events);
-        SessionState state = past.state();
-        if (!state.takes().rolling()) {
-            return past;
-        }
-        SessionEvent ended = ended(folder, state.takes().last(), state.now());
-        folder.journal().append(ended);
-        return past.after(ended);
     }
 
     /** Where the next take begins: at the line to read next, or at the start if everything was read. */
