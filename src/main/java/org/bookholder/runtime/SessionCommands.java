@@ -7,7 +7,6 @@ import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
-import org.bookholder.session.TakeEnd;
 
 /** Carries out people's requests to a running session. Confined to one thread. */
 final class SessionCommands implements Command.Handler {
@@ -72,7 +71,7 @@ final class SessionCommands implements Command.Handler {
 
     @Override
     public void cut() {
-        waitsForEnd |= takes.cut(TakeEnd.CUT);
+        waitsForEnd |= takes.cut();
     }
 
     @Override

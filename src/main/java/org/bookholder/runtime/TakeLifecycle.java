@@ -84,11 +84,18 @@ final class TakeLifecycle implements TakeReports {
             return false;
         }
         next = Optional.of(from);
+        nextIsHeld = false;
         return cut(TakeEnd.NEXT_TAKE);
     }
 
-    /** Cuts the rolling take. Returns whether there was one, whose end is then pending. */
-    boolean cut(TakeEnd reason) {
+    /** Cuts the rolling take, and rolls no other. Returns whether there was one, whose end is then pending. */
+    boolean cut() {
+        next = Optional.empty();
+        nextIsHeld = false;
+        return cut(TakeEnd.CUT);
+    }
+
+    private boolean cut(TakeEnd reason) {
         if (rolling == null) {
             return false;
         }
@@ -99,8 +106,7 @@ final class TakeLifecycle implements TakeReports {
     /** Cuts the rolling take, and rolls no other. */
     boolean quit() {
         quitting = true;
-        next = Optional.empty();
-        return cut(TakeEnd.CUT);
+        return cut();
     }
 
     /** Ends everything after a fault of the program, as if asked to. */
@@ -323,8 +329,7 @@ final class TakeLifecycle implements TakeReports {
                 nextIsHeld = false;
                 hold();
             }
-            afterEnd.forEach(Runnable::run);
-            afterEnd.clear();
+            afterEnd();
         }
         if (take.settled()) {
             endUnheardStretch();
@@ -342,7 +347,13 @@ final class TakeLifecycle implements TakeReports {
             rolling = null;
             recorder.enter(
                     new SessionEvent.TakeEnded(take.end(), take.run().number(), starter.endOf(take), take.reason()));
+            afterEnd();
         }
+    }
+
+    private void afterEnd() {
+        afterEnd.forEach(Runnable::run);
+        afterEnd.clear();
     }
 
     private void tell(RunningTake take, List<Evidence> evidence) {

@@ -91,6 +91,19 @@ final class ReadingTest {
     }
 
     @Test
+    void rollsNoOtherTakeIfItIsCutRightAfterOneWasAskedFor() {
+        ReadingRig rig = live();
+        rig.alsoHas(silent());
+        Reading reading = rig.begin(silent());
+        rig.pass(1);
+        reading.tell(new TakeCommand.NextTake(new ReadingPosition(2, 1)));
+        reading.tell(new TakeCommand.Cut());
+        rig.pass(2);
+        assertThat(rig.journal.events(SessionEvent.TakeStarted.class)).hasSize(1);
+        assertThat(reading.state().get().takes().rolling()).isFalse();
+    }
+
+    @Test
     void continuesByHandWithoutTheMicrophoneAndUsesItAgainWhenItReturns() {
         ReadingRig rig = new ReadingRig(SCRIPT, List.of(), true);
         FakeAudioSource first = sound(2).then(new AudioRead.Gone("the microphone was unplugged"));
