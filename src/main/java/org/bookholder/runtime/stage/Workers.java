@@ -1,7 +1,9 @@
 package org.bookholder.runtime.stage;
 
 import java.time.Duration;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.LongSupplier;
 
@@ -13,6 +15,7 @@ public final class Workers implements Crew, AutoCloseable {
     private final LongSupplier nanoTime;
     private final FaultListener faults;
     private final Patience patience;
+    private volatile boolean closing;
 
     /**
      * How long stopping may take.
@@ -41,31 +44,63 @@ public final class Workers implements Crew, AutoCloseable {
     @Override
     public void takeOn(Stage stage) {
         workers.removeIf(Worker::ended);
-        workers.add(Worker.start(new SupervisedStage(stage, nanoTime, faults)));
+        Worker worker = Worker.start(new SupervisedStage(stage, nanoTime, faults));
+        workers.add(worker);
+        if (closing) {
+            worker.stop();
+        }
     }
 
     /**
      * Stops each stage after its current step. A stage that takes longer than five seconds is interrupted; one that
-     * still does not end is abandoned and reported. So a stage that hangs costs six seconds.
+     * still does not end is abandoned and reported. So a stage that hangs costs six seconds. Stages that are taken on meanwhile are started,
+     * so that they can be closed, and stopped as well. An interrupt of this thread is handed on afterwards.
      */
     @Override
     public void close() {
+        closing = true;
         workers.forEach(Worker::stop);
-        try {
+        boolean interrupted = false;
+        Set<Worker> done = new HashSet<>();
+        while (!done.containsAll(workers)) {
             for (Worker worker : workers) {
-                end(worker);
+                if (done.add(worker)) {
+                    interrupted |= end(worker);
+                }
             }
-        } catch (InterruptedException e) {
+        }
+        if (interrupted) {
             Thread.currentThread().interrupt();
         }
     }
 
-    private void end(Worker worker) throws InterruptedException {
-        if (worker.await(patience.beforeInterrupt().toNanos())) {
+    /** Returns whether this thread was interrupted meanwhile. */
+    private boolean end(Worker worker) {
+        boolean interrupted = Thread.interrupted();
+        try {
+            end(worker, patience);
+        } catch (InterruptedException e) {
+            interrupted = true;
+            endNow(worker);
+        }
+        return interrupted;
+    }
+
+    /** The thread that closes is in a hurry: the stage is interrupted at once. */
+    private void endNow(Worker worker) {
+        try {
+            end(worker, new Patience(Duration.ZERO, patience.afterInterrupt()));
+        } catch (InterruptedException again) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void end(Worker worker, Patience granted) throws InterruptedException {
+        if (worker.await(granted.beforeInterrupt().toNanos())) {
             return;
         }
         worker.interrupt();
-        if (!worker.await(patience.afterInterrupt().toNanos())) {
+        if (!worker.await(granted.afterInterrupt().toNanos())) {
             faults.failed(new StageFault(worker.role(), StageFault.Consequence.LEFT_BEHIND, hanging(worker)));
         }
     }

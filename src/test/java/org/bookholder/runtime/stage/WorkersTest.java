@@ -80,6 +80,57 @@ final class WorkersTest {
         });
     }
 
+    @Test
+    void stopsAlsoAStageThatIsTakenOnWhileItCloses() throws InterruptedException {
+        Workers workers = new Workers(clock, fault -> {}, new Patience(Duration.ZERO, Duration.ofSeconds(10)));
+        CountDownLatch waiting = new CountDownLatch(1);
+        workers.takeOn(new TakingOn(workers, waiting, new Recorded(Integer.MAX_VALUE, null)));
+        assertTrue(waiting.await(10, TimeUnit.SECONDS));
+        workers.close();
+        awaitClosed();
+        assertThat(calls).contains("start on bookholder counter");
+    }
+
+    @Test
+    void closesAllAlsoIfTheThreadThatClosesIsInterrupted() throws InterruptedException {
+        ConcurrentLinkedQueue<StageFault> faults = new ConcurrentLinkedQueue<>();
+        Workers workers = new Workers(clock, faults::add, new Patience(Duration.ZERO, Duration.ofSeconds(10)));
+        CountDownLatch waiting = new CountDownLatch(2);
+        workers.takeOn(new Waiting(waiting, new CountDownLatch(1), false));
+        workers.takeOn(new Waiting(waiting, new CountDownLatch(1), false));
+        assertTrue(waiting.await(10, TimeUnit.SECONDS));
+        Thread.currentThread().interrupt();
+        workers.close();
+        assertTrue(Thread.interrupted(), "the interrupt is handed on");
+        assertThat(faults)
+                .hasSize(2)
+                .allSatisfy(fault -> assertThat(fault.cause()).isInstanceOf(InterruptedException.class));
+    }
+
+    /** A stage that is told to stop, and then hands over to another one. */
+    private record TakingOn(Workers workers, CountDownLatch waiting, Stage other) implements Stage {
+        @Override
+        public String role() {
+            return "taking on";
+        }
+
+        @Override
+        public Criticality criticality() {
+            return Criticality.OPTIONAL;
+        }
+
+        @Override
+        public int doWork() {
+            waiting.countDown();
+            try {
+                new CountDownLatch(1).await();
+            } catch (InterruptedException stopped) {
+                workers.takeOn(other);
+            }
+            return -1;
+        }
+    }
+
     /** A stage that waits within a step. */
     private record Waiting(CountDownLatch waiting, CountDownLatch release, boolean stubborn) implements Stage {
         @Override
