@@ -21,6 +21,9 @@ final class SupervisedStage {
     /** A stage that has worked this long without a fault has recovered. */
     static final Duration HEALTHY = Duration.ofSeconds(10);
 
+    /** A stage that has worked this long without a fault has all its restarts again. */
+    static final Duration STABLE = Duration.ofMinutes(10);
+
     private enum Condition {
         WAITING,
         RUNNING,
@@ -76,6 +79,9 @@ final class SupervisedStage {
 
     private int work() throws Exception {
         int done = stage.doWork();
+        if (restarts > 0 && nanoTime.getAsLong() - startedAt >= STABLE.toNanos()) {
+            restarts = 0;
+        }
         if (ailing && nanoTime.getAsLong() - startedAt >= HEALTHY.toNanos()) {
             ailing = false;
             faults.recovered(stage.role());

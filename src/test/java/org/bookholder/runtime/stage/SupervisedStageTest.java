@@ -61,6 +61,27 @@ final class SupervisedStageTest implements FaultListener {
     }
 
     @Test
+    void hasAllItsTriesAgainAfterItRanWellForTenMinutes() {
+        crew.takeOn(new Failing(Criticality.RESTARTABLE));
+        for (int i = 0; i < 7; i++) {
+            faults = 1;
+            pass(11 * 60_000);
+        }
+        assertThat(calls).doesNotContain("GIVEN_UP");
+        assertThat(calls.stream().filter("RESTARTS"::equals)).hasSize(7);
+    }
+
+    @Test
+    void isGivenUpIfItFailsEveryNineMinutes() {
+        crew.takeOn(new Failing(Criticality.RESTARTABLE));
+        for (int i = 0; i < 6; i++) {
+            faults = 1;
+            pass(9 * 60_000);
+        }
+        assertThat(calls).last().isEqualTo("GIVEN_UP");
+    }
+
+    @Test
     void continuesWithoutAnOptionalStage() {
         faults = 1;
         crew.takeOn(new Failing(Criticality.OPTIONAL));
