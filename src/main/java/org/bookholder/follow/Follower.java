@@ -166,15 +166,13 @@ public final class Follower {
     /** Stops following until {@link #resume}: anything said in between counts neither as reading nor as an aside. */
     public List<FollowEvent> hold(StreamTime at) {
         held = true;
-        settler.hold(at);
-        return List.of();
+        return settler.hold(at, live.shown());
     }
 
     /** Starts following again. */
     public List<FollowEvent> resume(StreamTime at) {
         held = false;
-        settler.resume(at);
-        return List.of();
+        return settler.resume(at, live.shown());
     }
 
     /** Decides the outcome of the whole take; call it when both ears have finished. */

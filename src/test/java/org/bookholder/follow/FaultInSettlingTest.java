@@ -84,6 +84,44 @@ final class FaultInSettlingTest {
     }
 
     @Test
+    void aFaultInAHoldOrInItsEndCostsOnlyTheJudgementBefore() {
+        for (String act : List.of("hold", "resume")) {
+            settlers.clear();
+            ReadAloud reader = reader(act);
+            reader.say(LINES.get(0));
+            List<FollowEvent> told = new ArrayList<>(reader.follower().hold(reader.now()));
+            reader.say("telephone");
+            told.addAll(reader.follower().resume(reader.now()));
+            assertThat(told).as(act).singleElement().isInstanceOf(FollowEvent.NotJudged.class);
+            reader.say(LINES.get(1)).say(LINES.get(2));
+            assertThat(reader.cut().attempts())
+                    .as(act)
+                    .extracting(Attempt::line)
+                    .containsExactly(1, 2, 3);
+        }
+    }
+
+    @Test
+    void theSettlerThatFailedGoesOnIfNoNewOneCanBeMade() {
+        ReadAloud reader = ReadAloud.of(LESSON, settler -> {
+            if (settlers.size() == 2) {
+                throw new Fault("begin");
+            }
+            Planted planted = new Planted(settler, settlers.isEmpty() ? "" : "rings");
+            settlers.add(planted);
+            return planted;
+        });
+        LINES.forEach(reader::say);
+        reader.follower().hold(reader.now());
+        reader.follower().resume(reader.now());
+        assertThat(reader.position()).isEqualTo(new ReadingPosition(5, 1));
+        assertThat(reader.cut().attempts()).extracting(Attempt::line).containsExactly(1, 3, 4);
+        assertThat(stretches(reader))
+                .singleElement()
+                .satisfies(failed -> assertThat(failed.log()).contains("planted at 'begin'"));
+    }
+
+    @Test
     void theLogHasEverythingNeededToReproduceTheFault() {
         ReadAloud reader = reader("rings");
         LINES.forEach(reader::say);
@@ -174,12 +212,20 @@ final class FaultInSettlingTest {
 
         @Override
         public void hold(StreamTime at) {
+            failIf("hold");
             settler.hold(at);
         }
 
         @Override
         public void resume(StreamTime at) {
+            failIf("resume");
             settler.resume(at);
+        }
+
+        private void failIf(String act) {
+            if (word.equals(act)) {
+                throw new Fault(act);
+            }
         }
 
         @Override

@@ -3,6 +3,7 @@ package org.bookholder.follow.settle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -98,19 +99,39 @@ public final class GuardedSettler {
     }
 
     private FollowEvent failed(RuntimeException cause, StreamTime at, int shown) {
+        Optional<Settler> next = begin(cause, shown);
         FollowEvent event = notJudged(cause, at);
+        if (next.isEmpty()) {
+            // The one that failed goes on: better judged late or wrongly in part than not at all.
+            linesRead.clear();
+            return event;
+        }
         kept.addAll(told.values());
         ordinals = told.keySet().stream().reduce(ordinals, Math::max);
         told.clear();
         linesRead.clear();
         restarted = true;
         start = latest;
-        settler = factory.begin(start, shown);
+        settler = next.get();
         log = new SettlingLog(take, start, shown);
         if (held) {
-            hold(start);
+            log.told("hold", start.ticks());
         }
         return event;
+    }
+
+    /** A new settler in the state of the one that failed; empty if that fails too. */
+    private Optional<Settler> begin(RuntimeException cause, int shown) {
+        try {
+            Settler next = factory.begin(latest, shown);
+            if (held) {
+                next.hold(latest);
+            }
+            return Optional.of(next);
+        } catch (RuntimeException another) {
+            cause.addSuppressed(another);
+            return Optional.empty();
+        }
     }
 
     private FollowEvent notJudged(RuntimeException cause, StreamTime at) {
@@ -130,18 +151,36 @@ public final class GuardedSettler {
         }
     }
 
-    /** Ignores speech from now on. */
-    public void hold(StreamTime at) {
+    /**
+     * Ignores speech from now on.
+     *
+     * @param shown the word that is shown, from which to continue if this fails
+     */
+    public List<FollowEvent> hold(StreamTime at, int shown) {
         held = true;
         log.told("hold", at.ticks());
-        settler.hold(at);
+        try {
+            settler.hold(at);
+            return List.of();
+        } catch (RuntimeException e) {
+            return List.of(failed(e, at, shown));
+        }
     }
 
-    /** Stops ignoring speech. */
-    public void resume(StreamTime at) {
+    /**
+     * Stops ignoring speech.
+     *
+     * @param shown the word that is shown, from which to continue if this fails
+     */
+    public List<FollowEvent> resume(StreamTime at, int shown) {
         held = false;
         log.told("resume", at.ticks());
-        settler.resume(at);
+        try {
+            settler.resume(at);
+            return List.of();
+        } catch (RuntimeException e) {
+            return List.of(failed(e, at, shown));
+        }
     }
 
     /** Settles the whole take; its final result is the last event. */

@@ -2,8 +2,9 @@ package org.bookholder.runtime.recovery;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.function.Function;
 import org.bookholder.follow.Follower;
+import org.bookholder.follow.model.FollowEvent;
 import org.bookholder.runtime.take.EvidenceOrder.Evidence;
 import org.bookholder.runtime.take.EvidenceOrder.Kind;
 import org.bookholder.session.Mover;
@@ -33,10 +34,12 @@ final class PersonsActs {
         return acts;
     }
 
-    private static Evidence act(SessionEvent event, Consumer<Follower> act) {
-        return new Evidence(event.at(), Kind.PERSON, follower -> {
-            act.accept(follower);
-            return List.of();
-        });
+    private static Evidence act(SessionEvent event, Function<Follower, List<FollowEvent>> act) {
+        return new Evidence(
+                event.at(),
+                Kind.PERSON,
+                follower -> act.apply(follower).stream()
+                        .filter(FollowEvent.NotJudged.class::isInstance)
+                        .toList());
     }
 }
