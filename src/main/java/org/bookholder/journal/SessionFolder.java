@@ -28,6 +28,7 @@ public final class SessionFolder implements AutoCloseable {
     private final Path path;
     private final Journal journal;
     private final Optional<FolderLock> lock;
+    private boolean leftOpen;
 
     private SessionFolder(Path path, Journal journal, Optional<FolderLock> lock) {
         this.path = path;
@@ -176,9 +177,20 @@ public final class SessionFolder implements AutoCloseable {
         }
     }
 
-    /** Closes the journal and unlocks the folder. Calling it again does nothing. */
+    /**
+     * Leaves the journal open and the folder locked until the program ends, whatever {@link #close} is called for: for a
+     * thread that hangs in writing here. So nobody else can write at the same time.
+     */
+    public void leaveOpen() {
+        leftOpen = true;
+    }
+
+    /** Closes the journal and unlocks the folder, unless it is left open. Calling it again does nothing. */
     @Override
     public void close() {
+        if (leftOpen) {
+            return;
+        }
         journal.close();
         lock.ifPresent(FolderLock::close);
     }

@@ -3,15 +3,25 @@ package org.bookholder.runtime;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.bookholder.runtime.stage.FaultListener;
+import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.session.Request;
 
 /**
  * Replies that people are still waiting for. When the session ends, for whatever reason, all of them are answered, and
- * later ones at once. Safe for use by several threads.
+ * later ones at once. A reply that throws is reported and costs nobody else. Safe for use by several threads.
  */
 final class PendingReplies {
+    private static final String ROLE = "answer";
+
+    private final FaultListener faults;
     private final Set<Pending> waiting = new LinkedHashSet<>();
     private String ended = "";
+
+    /** Nobody waits yet; {@code faults} is told of replies that throw. */
+    PendingReplies(FaultListener faults) {
+        this.faults = faults;
+    }
 
     /** Keeps a reply until it is answered; if the session has ended, it is answered at once. */
     Request.Reply open(Request.Reply reply) {
@@ -24,7 +34,7 @@ final class PendingReplies {
             }
         }
         if (!why.isEmpty()) {
-            reply.failed(why);
+            guarded(() -> reply.failed(why));
         }
         return pending;
     }
@@ -37,7 +47,15 @@ final class PendingReplies {
             all = List.copyOf(waiting);
             waiting.clear();
         }
-        all.forEach(pending -> pending.reply.failed(why));
+        all.forEach(pending -> guarded(() -> pending.reply.failed(why)));
+    }
+
+    private void guarded(Runnable answer) {
+        try {
+            answer.run();
+        } catch (RuntimeException cause) {
+            faults.failed(new StageFault(ROLE, StageFault.Consequence.GIVEN_UP, cause));
+        }
     }
 
     private synchronized boolean take(Pending pending) {
@@ -54,21 +72,21 @@ final class PendingReplies {
         @Override
         public void done() {
             if (take(this)) {
-                reply.done();
+                guarded(reply::done);
             }
         }
 
         @Override
         public void refused(String why) {
             if (take(this)) {
-                reply.refused(why);
+                guarded(() -> reply.refused(why));
             }
         }
 
         @Override
         public void failed(String what) {
             if (take(this)) {
-                reply.failed(what);
+                guarded(() -> reply.failed(what));
             }
         }
     }

@@ -44,11 +44,12 @@ public final class Reading implements FaultListener, AutoCloseable {
     private final Latest<Boolean> ended = new Latest<>(false);
     private final Latest<ReadingProgress> progress = new Latest<>(ReadingProgress.NONE);
     private final CompletionLatch over = new CompletionLatch();
-    private final PendingReplies replies = new PendingReplies();
+    private final PendingReplies replies = new PendingReplies(this);
     private @Nullable Workers workers;
 
     private final FaultLog log;
     private final Latest<Optional<StageFault>> essentialFault = new Latest<>(Optional.empty());
+    private final Latest<Boolean> leftBehind = new Latest<>(false);
     private final Latest<Optional<StageFault>> firstFault = new Latest<>(Optional.empty());
 
     private Reading(ReadingPlan plan) {
@@ -143,6 +144,7 @@ public final class Reading implements FaultListener, AutoCloseable {
             }
             case RESTARTS, GIVEN_UP -> reports.add(session -> session.stageFailed(failed));
             case LEFT_BEHIND -> {
+                leftBehind.set(true);
                 // The session is over, and the log has the fault.
             }
         }
@@ -173,6 +175,13 @@ public final class Reading implements FaultListener, AutoCloseable {
             ended.set(true);
             over.come();
         }
+    }
+
+    /**
+     * Whether a stage did not stop: it may still write to the session's folder. Call it after {@link #close()}.
+     */
+    public boolean leftBehind() {
+        return leftBehind.get();
     }
 
     /** Ends the threads. Call it when the reading is over, or to stop it where it is. */

@@ -28,10 +28,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Review implements Stage, FaultListener, NoteCommand.Handler {
     private final Mailbox<Runnable> asked = new Mailbox<>(1024);
-    private final PendingReplies replies = new PendingReplies();
+    private final PendingReplies replies = new PendingReplies(this);
     private final JournalQueue journal = new JournalQueue();
     private final Latest<Boolean> ended = new Latest<>(false);
     private final Latest<Boolean> over = new Latest<>(false);
+    private final Latest<Boolean> leftBehind = new Latest<>(false);
     private final JournalStage journalStage;
     private final SessionRecorder ledger;
 
@@ -79,10 +80,19 @@ public final class Review implements Stage, FaultListener, NoteCommand.Handler {
     @Override
     public void failed(StageFault fault) {
         log.add(fault);
+        if (fault.consequence() == StageFault.Consequence.LEFT_BEHIND) {
+            leftBehind.set(true);
+            return;
+        }
         asked.add(() -> {
             FaultTroubles.mended(fault.role()).ifPresent(ledger::mended);
             ledger.amiss(FaultTroubles.of(fault));
         });
+    }
+
+    /** Whether a stage did not stop when its crew was closed: it may still write to the session's folder. */
+    public boolean leftBehind() {
+        return leftBehind.get();
     }
 
     @Override

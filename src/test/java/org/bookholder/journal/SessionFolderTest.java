@@ -53,6 +53,20 @@ final class SessionFolderTest {
     }
 
     @Test
+    void staysLockedAndOpenForAThreadThatHangsInWriting() throws ProblemException {
+        Path folder = parent.resolve("hanging");
+        SessionFolder session = SessionFolder.create(folder, LOCKS);
+        session.leaveOpen();
+        session.close();
+        assertThatExceptionOfType(ProblemException.class)
+                .isThrownBy(() -> SessionFolder.open(folder, LOCKS))
+                .satisfies(e -> assertThat(e.what()).contains("open in another process"));
+        session.journal().append(opened(NOON));
+        assertThat(session.journal().events()).containsExactly(opened(NOON));
+        session.journal().close();
+    }
+
+    @Test
     void onlyTheOwnerMayReadWhatWasRecorded() throws ProblemException, IOException {
         Path folder = parent.resolve("sessions/first");
         try (SessionFolder session = SessionFolder.create(folder, LOCKS)) {

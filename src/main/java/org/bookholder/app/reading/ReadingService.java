@@ -105,11 +105,16 @@ public final class ReadingService {
         SessionFolder folder = SessionFolder.isSession(place)
                 ? SessionFolder.open(place, here.locks())
                 : SessionFolder.create(place, here.locks());
-        if (request.desk().isPresent()) {
-            last.ifPresent(session -> RunningDesk.letIn(session, folder.path()));
+        try {
+            if (request.desk().isPresent()) {
+                last.ifPresent(session -> RunningDesk.letIn(session, folder.path()));
+            }
+            listener.opened(folder.path(), continued.isPresent());
+            return folder;
+        } catch (RuntimeException e) {
+            folder.close();
+            throw e;
         }
-        listener.opened(folder.path(), continued.isPresent());
-        return folder;
     }
 
     private ReadingResult read(
@@ -123,6 +128,7 @@ public final class ReadingService {
             throws ProblemException {
         if (ears.isPresent()) {
             recover(folder, ears.get());
+            new Interruption(control::interrupted).check();
         }
         ReplayedSession past = Resumption.of(
                 folder, lesson.script(), lesson.text(), limits, mended -> listener.warned(mended.sentence()));
@@ -148,7 +154,8 @@ public final class ReadingService {
                     FaultLog.in(folder.path(), here.clock()),
                     here.clock(),
                     here.nanoTime());
-            try (Reading reading = Reading.start(plan);
+            Reading reading = Reading.start(plan);
+            try (reading;
                     OptionalDesk desk = OptionalDesk.open(here, listener, request, folder, past.trail(), reading)) {
                 ReadingMonitor monitor = new ReadingMonitor(reading, listener, control, here.nanoTime());
                 carry(before, folder, reading);
@@ -156,8 +163,12 @@ public final class ReadingService {
                 window.run(reading, desk, monitor::mustEnd);
                 boolean inTerminal = withoutWindow || window.lost();
                 monitor.untilOver(inTerminal);
-                return finish(reading, folder);
+            } finally {
+                if (reading.leftBehind()) {
+                    folder.leaveOpen();
+                }
             }
+            return finish(reading, folder);
         }
     }
 

@@ -76,6 +76,9 @@ public final class ReviewSession implements AutoCloseable {
     public void close() {
         desk.close();
         workers.close();
+        if (review.leftBehind()) {
+            folder.leaveOpen();
+        }
         folder.close();
     }
 }
