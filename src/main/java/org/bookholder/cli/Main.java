@@ -115,6 +115,7 @@ public final class Main implements Callable<Integer> {
             new SoundCommand(here, terminal),
             new CheckCommand(here, terminal),
             new SessionsCommand(here, terminal),
+            new RepairCommand(here, terminal),
             new PackCommand(here, terminal),
             new UnpackCommand(here, terminal),
             new TimeCommand(here, terminal),

@@ -77,6 +77,22 @@ public final class PrivateFiles {
         }
     }
 
+    /**
+     * Copies a file to one that is not there yet, and forces the copy to disk.
+     *
+     * @throws IOException if that fails; a part of the copy may then be there
+     */
+    public static void copy(Path file, Path copy) throws IOException {
+        try (FileChannel from = FileChannel.open(file);
+                FileChannel to = create(copy)) {
+            long at = 0;
+            while (at < from.size()) {
+                at += from.transferTo(at, from.size() - at, to);
+            }
+            to.force(true);
+        }
+    }
+
     /** Creates a file that must not exist yet, and opens it for writing. */
     static FileChannel create(Path file) throws IOException {
         FileChannel channel = FileChannel.open(

@@ -15,6 +15,7 @@ import org.bookholder.files.PrivateFiles;
 import org.bookholder.journal.event.Journal;
 import org.bookholder.journal.sqlite.SqliteJournal;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.wav.WavHeader;
 import org.bookholder.timing.StreamTime;
 
@@ -23,6 +24,9 @@ import org.bookholder.timing.StreamTime;
  * the script as it was read, and {@code lock}. Confined to one thread, except as {@link TakeRecording} allows.
  */
 public final class SessionFolder implements AutoCloseable {
+    /** What the copy of a script is called: as Markdown, and as plain text. */
+    static final List<String> SCRIPT_COPIES = List.of("script.md", "script.txt");
+
     private static final String JOURNAL = "journal.db";
 
     private final Path path;
@@ -116,12 +120,34 @@ public final class SessionFolder implements AutoCloseable {
         return journal;
     }
 
+    /**
+     * The session's events, in order. Of a journal that is damaged, those that can be read, and what has to be put back so that
+     * they fit together; {@link #damage} then tells of it.
+     *
+     * @throws ProblemException if nothing of the journal can be read
+     */
+    public List<SessionEvent> events() throws ProblemException {
+        List<SessionEvent> events = journal.events();
+        return journal.damage().isEmpty()
+                ? events
+                : EventMender.mend(path, events).events();
+    }
+
+    /** What was found to be damaged when {@link #events} was last called. */
+    public Optional<ProblemException> damage() {
+        return journal.damage();
+    }
+
     /** The file of a take, counted from 1; it need not exist. */
     public Path takeFile(int take) {
+        return takeFile(path, take);
+    }
+
+    static Path takeFile(Path folder, int take) {
         if (take < 1) {
             throw new IllegalArgumentException("take (" + take + ") must be 1 or more");
         }
-        return path.resolve(String.format(Locale.ROOT, "take-%03d.wav", take));
+        return folder.resolve(String.format(Locale.ROOT, "take-%03d.wav", take));
     }
 
     /**
@@ -169,7 +195,7 @@ public final class SessionFolder implements AutoCloseable {
      */
     public void keepScript(String source, String text) throws ProblemException {
         boolean plain = source.toLowerCase(Locale.ROOT).endsWith(".txt");
-        Path file = path.resolve(plain ? "script.txt" : "script.md");
+        Path file = path.resolve(SCRIPT_COPIES.get(plain ? 1 : 0));
         try {
             new AtomicFiles(Access.OWNER).write(file, text);
         } catch (IOException e) {
@@ -231,7 +257,7 @@ public final class SessionFolder implements AutoCloseable {
         }
     }
 
-    private static boolean isTake(Path file) {
+    static boolean isTake(Path file) {
         return file.getFileName().toString().matches("take-\\d{3,}(\\.\\d+)?\\.wav");
     }
 

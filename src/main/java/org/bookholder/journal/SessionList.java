@@ -42,13 +42,16 @@ final class SessionList {
 
     static SessionSummary summary(Path folder, SessionLocks locks) {
         try (SessionFolder session = SessionFolder.openForReading(folder)) {
-            return summary(folder, session.journal().events(), locks);
+            List<SessionEvent> events = session.events();
+            return summary(
+                    folder, events, session.damage().map(ProblemException::what).orElse(""), locks);
         } catch (ProblemException e) {
             return new SessionSummary(folder, "", Optional.empty(), 0, StreamTime.ZERO, Standing.UNREADABLE, e.what());
         }
     }
 
-    private static SessionSummary summary(Path folder, List<SessionEvent> events, SessionLocks locks) {
+    private static SessionSummary summary(
+            Path folder, List<SessionEvent> events, String damage, SessionLocks locks) {
         String title = "";
         Optional<Instant> began = Optional.empty();
         StreamTime length = StreamTime.ZERO;
@@ -68,7 +71,7 @@ final class SessionList {
             }
         }
         return new SessionSummary(
-                folder, title, began, takes, length, standing(folder, events.isEmpty(), rolling, locks), "");
+                folder, title, began, takes, length, standing(folder, events.isEmpty(), rolling, locks), damage);
     }
 
     private static Standing standing(Path folder, boolean empty, boolean rolling, SessionLocks locks) {

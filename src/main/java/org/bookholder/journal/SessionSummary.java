@@ -14,7 +14,7 @@ import org.bookholder.timing.StreamTime;
  * @param takes how many takes were rolled
  * @param length audio recorded, over all takes
  * @param standing how it was left
- * @param trouble why it cannot be read, for people; empty if it can
+ * @param trouble why it cannot be read, or cannot be read as a whole, for people; empty if it can
  */
 public record SessionSummary(
         Path folder,

@@ -16,6 +16,13 @@ public final class Warnings {
         this.out = out;
     }
 
+    /** Tells of something that is damaged or missing, and that the program does without. */
+    public synchronized void of(ProblemException problem) {
+        if (told.add(problem.getMessage())) {
+            out.accept(problem.getMessage());
+        }
+    }
+
     /** Reports ignored lines of a settings file. */
     public synchronized void leftOut(List<ProblemException> wrong) {
         for (ProblemException problem : wrong) {

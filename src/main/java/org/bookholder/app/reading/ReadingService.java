@@ -132,6 +132,7 @@ public final class ReadingService {
         }
         ReplayedSession past = Resumption.of(
                 folder, lesson.script(), lesson.text(), limits, mended -> listener.warned(mended.sentence()));
+        folder.damage().ifPresent(here.warnings()::of);
         SessionState before = past.state();
         folder.keepScript(lesson.script().source(), lesson.text());
         Optional<DaySoFar> earlier = sources.live() ? earlier(folder, before, limits) : Optional.empty();

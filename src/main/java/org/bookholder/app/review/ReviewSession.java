@@ -38,7 +38,8 @@ public final class ReviewSession implements AutoCloseable {
     public static ReviewSession of(Environment here, Path place) throws ProblemException {
         SessionFolder folder = SessionFolder.open(place, here.locks());
         try {
-            List<SessionEvent> events = folder.journal().events();
+            List<SessionEvent> events = folder.events();
+            folder.damage().ifPresent(here.warnings()::of);
             SessionEvent.Opened opened = Replay.firstOpened(events)
                     .orElseThrow(() -> new ProblemException(
                             "nothing was read in this session yet", place.toString(), "name another session"));

@@ -25,7 +25,7 @@ public final class InterruptedSession {
             return false;
         }
         try (SessionFolder folder = SessionFolder.openForReading(session)) {
-            List<SessionEvent> events = folder.journal().events();
+            List<SessionEvent> events = folder.events();
             Optional<String> text = Replay.lastText(events);
             return text.isPresent() && (text.get().equals(lesson.text()) || mended(events, text.get(), lesson));
         } catch (ProblemException e) {

@@ -23,6 +23,7 @@ public final class SessionSettler {
         List<Integer> takes;
         try (SessionFolder folder = SessionFolder.openForReading(place)) {
             takes = unsettled(folder);
+            folder.damage().ifPresent(here.warnings()::of);
         }
         boolean open =
                 !takes.isEmpty() && SessionFolder.summary(place, here.locks()).standing() == Standing.OPEN;
@@ -31,7 +32,7 @@ public final class SessionSettler {
 
     /** The same for a session that is open here. */
     public static List<Integer> unsettled(SessionFolder folder) throws ProblemException {
-        return SessionRecovery.unsettled(folder.journal().events());
+        return SessionRecovery.unsettled(folder.events());
     }
 
     /**

@@ -40,7 +40,8 @@ public record StoredSession(SessionFolder folder, List<SessionEvent> events, Ses
             throws ProblemException {
         SessionFolder folder = SessionFolder.openForReading(place);
         try {
-            List<SessionEvent> events = folder.journal().events();
+            List<SessionEvent> events = folder.events();
+            folder.damage().ifPresent(here.warnings()::of);
             Optional<SessionEvent.Opened> opened = Replay.firstOpened(events);
             if (opened.isPresent()) {
                 Script script =
@@ -91,7 +92,8 @@ public record StoredSession(SessionFolder folder, List<SessionEvent> events, Ses
 
     private Optional<TakeAudio> audio(int take) {
         try {
-            return folder.audio(take, state.takes().all().get(take - 1).start());
+            Optional<Take> known = state.takes().number(take);
+            return known.isPresent() ? folder.audio(take, known.get().start()) : Optional.empty();
         } catch (ProblemException unreadable) {
             return Optional.empty();
         }

@@ -1,6 +1,7 @@
 package org.bookholder.journal.event;
 
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
 
@@ -21,8 +22,13 @@ public interface Journal extends AutoCloseable {
         append(List.of(event));
     }
 
-    /** All events, in order. */
+    /** All events that can be read, in order. */
     List<SessionEvent> events() throws ProblemException;
+
+    /** What {@link #events} could not read when it was last called; empty if it read everything. */
+    default Optional<ProblemException> damage() {
+        return Optional.empty();
+    }
 
     /** Lets the file go; calling it again does nothing. */
     @Override

@@ -22,6 +22,12 @@ final class Schema {
             + "type TEXT GENERATED ALWAYS AS (body ->> '$.type') VIRTUAL, "
             + "at INTEGER GENERATED ALWAYS AS (body ->> '$.at') VIRTUAL)";
 
+    /** What is said of the database of another program. */
+    static final String NO_JOURNAL = "is not a session's journal";
+
+    /** What is said of a journal that has lost its beginning. */
+    static final String DAMAGED = "is damaged";
+
     private Schema() {}
 
     /**
@@ -41,7 +47,7 @@ final class Schema {
             }
             if (number(statement, "PRAGMA application_id") != APPLICATION_ID) {
                 throw new ProblemException(
-                        "is not a session's journal", file.toString(), "name the folder of a session");
+                        NO_JOURNAL, file.toString(), "name the folder of a session");
             }
             int version = number(statement, "PRAGMA user_version");
             if (version > VERSION) {

@@ -21,12 +21,7 @@ final class SqlProblems {
             case SQLITE_CANTOPEN ->
                 problem("cannot be opened", file, "check that its folder is there and may be written", cause);
             case SQLITE_NOTADB -> problem("is not a session's journal", file, "name the folder of a session", cause);
-            case SQLITE_CORRUPT ->
-                problem(
-                        "is damaged",
-                        file,
-                        "fetch the session from a backup; its takes can be played as they are",
-                        cause);
+            case SQLITE_CORRUPT -> problem(Schema.DAMAGED, file, remedy(file), cause);
             case SQLITE_IOERR ->
                 problem(
                         "cannot be read or written (" + message(cause) + ")",
@@ -40,6 +35,19 @@ final class SqlProblems {
     /** Whether it is not the disk that refuses, but one value that no disk could take. */
     static boolean tooLarge(SQLException cause) {
         return primary(cause) == SQLiteErrorCode.SQLITE_TOOBIG;
+    }
+
+    /** Whether what is wrong may lie in the file itself. */
+    static boolean damaged(SQLException cause) {
+        return switch (primary(cause)) {
+            case SQLITE_CORRUPT, SQLITE_NOTADB, SQLITE_ERROR, SQLITE_IOERR -> true;
+            default -> false;
+        };
+    }
+
+    /** What to do about a damaged journal. */
+    static String remedy(Path file) {
+        return "run 'bookholder repair " + file.toAbsolutePath().getParent() + "' to save what can be read";
     }
 
     private static ProblemException problem(String what, Path file, String remedy, SQLException cause) {

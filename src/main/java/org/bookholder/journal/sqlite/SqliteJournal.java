@@ -11,6 +11,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.files.PrivateFiles;
@@ -32,9 +33,11 @@ public final class SqliteJournal implements Journal {
     private final Opener opener;
     private final Path file;
     private final boolean begun;
+    private final boolean readOnly;
     private Connection connection;
     private boolean broken;
     private boolean closed;
+    private Optional<ProblemException> damage = Optional.empty();
 
     /** The number of the last event that is known to be on disk; empty before the first look. */
     private OptionalLong last = OptionalLong.empty();
@@ -47,11 +50,12 @@ public final class SqliteJournal implements Journal {
 
     /** Takes over a connection whose schema is in place; {@code opener} makes another one if it breaks. */
     SqliteJournal(Connection connection, Opener opener, Path file) {
-        this(connection, opener, file, true);
+        this(connection, opener, file, true, false);
     }
 
-    private SqliteJournal(Connection connection, Opener opener, Path file, boolean begun) {
+    private SqliteJournal(Connection connection, Opener opener, Path file, boolean begun, boolean readOnly) {
         this.begun = begun;
+        this.readOnly = readOnly;
         this.connection = connection;
         this.opener = opener;
         this.file = file;
@@ -72,21 +76,57 @@ public final class SqliteJournal implements Journal {
         } catch (IOException e) {
             throw DiskProblems.writing(file, e);
         }
-        return open(file, config, true);
+        try {
+            return open(file, config, true);
+        } catch (ProblemException e) {
+            throw SalvagedJournal.inPlaceOf(file, e).damage().orElse(e);
+        }
     }
 
     /**
-     * Opens a journal to read it, also while another process writes it; {@link #append} is then refused.
+     * Opens a journal to read it, also while another process writes it; {@link #append} is then refused. Of one that is
+     * damaged, what can be read is read.
      *
      * @throws ProblemException if the file is no journal, of a newer version, or cannot be read
      */
-    public static SqliteJournal openForReading(Path file) throws ProblemException {
+    public static Journal openForReading(Path file) throws ProblemException {
         if (!Files.exists(file)) {
             throw new ProblemException("there is no journal", file.toString(), "name the folder of a session");
         }
         SQLiteConfig config = new SQLiteConfig();
         config.setReadOnly(true);
-        return open(file, config, false);
+        try {
+            return open(file, config, false);
+        } catch (ProblemException e) {
+            return SalvagedJournal.inPlaceOf(file, e);
+        }
+    }
+
+    /**
+     * The events of a journal in which nothing is damaged, as far as SQLite can tell; empty of any other. Changes nothing.
+     *
+     * @throws ProblemException if it is of a newer version or cannot be read for another reason than damage
+     */
+    public static Optional<List<SessionEvent>> soundEvents(Path file) throws ProblemException {
+        try (Journal journal = openForReading(file)) {
+            List<SessionEvent> events = journal.events();
+            boolean sound = journal.damage().isEmpty() && journal instanceof SqliteJournal sqlite && sqlite.isSound();
+            return sound ? Optional.of(events) : Optional.empty();
+        } catch (ProblemException e) {
+            if (SalvagedJournal.damaged(e)) {
+                return Optional.empty();
+            }
+            throw e;
+        }
+    }
+
+    private boolean isSound() throws ProblemException {
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("PRAGMA integrity_check")) {
+            return row.getString(1).equals("ok");
+        } catch (SQLException e) {
+            throw SqlProblems.of(file, e);
+        }
     }
 
     /**
@@ -101,12 +141,16 @@ public final class SqliteJournal implements Journal {
         // Another reader or writer holds its locks for milliseconds; a session that is open in another process is
         // kept out by the lock of its folder.
         config.setBusyTimeout(2_000);
+        if (file.toFile().length() == 0 && wasKilled(file)) {
+            // SQLite would throw the log away (sqlite.org/wal.html), and all that is left of the session with it.
+            throw new ProblemException(Schema.DAMAGED, file.toString(), SqlProblems.remedy(file));
+        }
         Opener opener = () -> config.createConnection("jdbc:sqlite:" + file.toAbsolutePath());
         try {
             Connection connection = opener.open();
             try {
                 boolean begun = Schema.prepare(connection, file, create);
-                return new SqliteJournal(connection, opener, file, begun);
+                return new SqliteJournal(connection, opener, file, begun, !create);
             } catch (SQLException | ProblemException e) {
                 connection.close();
                 throw e;
@@ -138,27 +182,59 @@ public final class SqliteJournal implements Journal {
 
     @Override
     public List<SessionEvent> events() throws ProblemException {
-        List<SessionEvent> events = new ArrayList<>();
+        damage = Optional.empty();
         if (!begun) {
-            return events;
+            return List.of();
         }
-        long read = 0;
         try {
             connect();
-            try (Statement statement = connection.createStatement();
-                    ResultSet rows = statement.executeQuery("SELECT seq, body FROM events ORDER BY seq")) {
-                while (rows.next()) {
-                    read = rows.getLong(1);
+            return readable();
+        } catch (SQLException e) {
+            ProblemException problem = SqlProblems.of(file, e);
+            if (!readOnly) {
+                throw problem;
+            }
+            Journal salvaged = SalvagedJournal.inPlaceOf(file, problem);
+            damage = salvaged.damage();
+            return salvaged.events();
+        }
+    }
+
+    /** The events whose text can be understood. */
+    private List<SessionEvent> readable() throws SQLException {
+        List<SessionEvent> events = new ArrayList<>();
+        long read = 0;
+        boolean gap = false;
+        int passedOver = 0;
+        try (Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery("SELECT seq, body FROM events ORDER BY seq")) {
+            while (rows.next()) {
+                gap |= rows.getLong(1) != read + 1;
+                read = rows.getLong(1);
+                try {
                     events.add(EventCodec.decode(rows.getString(2), file + ", event " + read));
+                } catch (ProblemException e) {
+                    passedOver++;
                 }
             }
-        } catch (SQLException e) {
-            throw SqlProblems.of(file, e);
         }
         if (last.isEmpty()) {
             last = OptionalLong.of(read);
         }
+        if (gap || passedOver > 0) {
+            damage = Optional.of(new ProblemException(
+                    passedOver > 0
+                            ? passedOver + " of " + (events.size() + passedOver) + " entries cannot be read"
+                            : "some entries are missing",
+                    file.toString(),
+                    SqlProblems.remedy(file)));
+        }
         return events;
+    }
+
+    @Override
+    public Optional<ProblemException> damage() {
+        return damage;
     }
 
     @Override

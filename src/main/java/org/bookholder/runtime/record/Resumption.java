@@ -42,7 +42,7 @@ public final class Resumption {
             FatigueLimits limits,
             Consumer<MendedScript> changed)
             throws ProblemException {
-        List<SessionEvent> events = folder.journal().events();
+        List<SessionEvent> events = folder.events();
         ReplayedSession past = ReplayedSession.of(firstScript(events, script, scriptText), limits, events);
         Optional<MendedScript> mended = Optional.empty();
         if (!Replay.lastText(events).orElse(scriptText).equals(scriptText)) {

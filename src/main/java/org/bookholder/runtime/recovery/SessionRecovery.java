@@ -76,7 +76,7 @@ public final class SessionRecovery {
      */
     public static List<String> settle(SessionFolder folder, Ears ears, FatigueLimits limits, RecoveryProgress progress)
             throws ProblemException {
-        List<SessionEvent> events = folder.journal().events();
+        List<SessionEvent> events = folder.events();
         List<UnsettledTake> takes = UnsettledTake.of(events);
         if (takes.isEmpty()) {
             return List.of();

@@ -19,6 +19,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.journal.event.Journal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionEvent;
@@ -51,7 +52,7 @@ final class SqliteJournalTest {
     @Test
     void canBeReadWhileItIsWritten() throws ProblemException {
         try (SqliteJournal writer = SqliteJournal.open(file());
-                SqliteJournal reader = SqliteJournal.openForReading(file())) {
+                Journal reader = SqliteJournal.openForReading(file())) {
             writer.append(held(1));
             assertThat(reader.events()).containsExactly(held(1));
             writer.append(held(2));
@@ -75,7 +76,7 @@ final class SqliteJournalTest {
     @Test
     void writesNothingWhenOpenedToRead() throws ProblemException {
         SqliteJournal.open(file()).close();
-        try (SqliteJournal reader = SqliteJournal.openForReading(file())) {
+        try (Journal reader = SqliteJournal.openForReading(file())) {
             assertProblem(() -> reader.append(held(1)), "cannot be written");
         }
     }
@@ -120,7 +121,7 @@ final class SqliteJournalTest {
     @Test
     void anEmptyFileAfterAKillBecomesANewJournal() throws IOException, ProblemException {
         Files.createFile(file());
-        try (SqliteJournal nothing = SqliteJournal.openForReading(file())) {
+        try (Journal nothing = SqliteJournal.openForReading(file())) {
             assertThat(nothing.events()).isEmpty();
         }
         try (SqliteJournal journal = SqliteJournal.open(file())) {

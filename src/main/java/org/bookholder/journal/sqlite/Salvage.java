@@ -1,0 +1,125 @@
+package org.bookholder.journal.sqlite;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.bookholder.files.DiskProblems;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionEvent;
+
+/**
+ * What can still be read of a journal that is damaged, from every copy of every page of its file and its log.
+ *
+ * <p>SQLite's own means (the {@code .recover} command, sqlite.org/recovery.html) are not compiled into its library for Java; this
+ * goes the same way. Journals make it easy: events are only ever added, in order, and never changed or deleted.
+ *
+ * @param events what can be read, in order
+ * @param last the highest number that an event has
+ */
+public record Salvage(List<SessionEvent> events, long last) {
+    /** Copies the list. */
+    public Salvage {
+        events = List.copyOf(events);
+    }
+
+    /** How many events are gone, as far as the numbers of the others tell. */
+    public long gone() {
+        return Math.max(0, last - events.size());
+    }
+
+    /**
+     * Reads what can be read; changes nothing. A file that is missing holds nothing.
+     *
+     * @throws ProblemException if the disk refuses to be read
+     */
+    public static Salvage of(Path journal) throws ProblemException {
+        try {
+            return of(PageCopies.of(journal));
+        } catch (IOException e) {
+            throw DiskProblems.reading(journal, e);
+        }
+    }
+
+    private static Salvage of(PageCopies pages) {
+        CellReader reader = new CellReader(pages);
+        Map<Long, SessionEvent> numbered = new HashMap<>();
+        List<SessionEvent> loose = new ArrayList<>();
+        for (PageCopies.Copy copy : pages.all()) {
+            for (EventCell cell : renumbered(reader.cells(copy.bytes()))) {
+                if (cell.number() > 0) {
+                    numbered.putIfAbsent(cell.number(), cell.event());
+                } else {
+                    loose.add(cell.event());
+                }
+            }
+        }
+        return inOrder(numbered, loose);
+    }
+
+    /** Cells that lie side by side have successive numbers: a number that does not fit is damaged, and put right. */
+    private static List<EventCell> renumbered(List<EventCell> cells) {
+        List<EventCell> all = new ArrayList<>();
+        for (int from = 0, to; from < cells.size(); from = to) {
+            to = from + 1;
+            while (to < cells.size() && touch(cells.get(to), cells.get(to - 1))) {
+                to++;
+            }
+            all.addAll(counted(cells.subList(from, to)));
+        }
+        return all;
+    }
+
+    private static boolean touch(EventCell later, EventCell earlier) {
+        return later.to() == earlier.from();
+    }
+
+    private static List<EventCell> counted(List<EventCell> row) {
+        Map<Long, Integer> votes = new HashMap<>();
+        for (int i = 0; i < row.size(); i++) {
+            if (row.get(i).number() > 0) {
+                votes.merge(row.get(i).number() - i, 1, Integer::sum);
+            }
+        }
+        long first = votes.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse(0L);
+        List<EventCell> counted = new ArrayList<>();
+        for (int i = 0; i < row.size(); i++) {
+            counted.add(row.get(i).numbered(first > 0 ? first + i : 0));
+        }
+        return counted;
+    }
+
+    /** Events whose number is damaged go where their time says, unless another copy of them was found. */
+    private static Salvage inOrder(Map<Long, SessionEvent> numbered, List<SessionEvent> loose) {
+        long possible = 4L * (numbered.size() + loose.size()) + 1000;
+        TreeMap<Long, SessionEvent> kept = new TreeMap<>();
+        List<SessionEvent> unplaced = new ArrayList<>(loose);
+        numbered.forEach((number, event) -> {
+            if (number <= possible) {
+                kept.put(number, event);
+            } else {
+                unplaced.add(event);
+            }
+        });
+        List<SessionEvent> events = new ArrayList<>(kept.values());
+        Set<SessionEvent> known = new HashSet<>(events);
+        for (SessionEvent event : unplaced) {
+            if (known.add(event)) {
+                int at = events.size();
+                while (at > 0 && event.at().isBefore(events.get(at - 1).at())) {
+                    at--;
+                }
+                events.add(at, event);
+            }
+        }
+        return new Salvage(events, Math.max(events.size(), kept.isEmpty() ? 0 : kept.lastKey()));
+    }
+}
