@@ -57,8 +57,7 @@ final class RepairCommand implements Callable<Integer> {
             String takes = report.takesPutBack().stream().map(String::valueOf).collect(Collectors.joining(", "));
             terminal.out().println("The notes had lost where these takes begin; it was worked out again: " + takes);
         }
-        report.headers()
-                .forEach(file -> terminal.out().println("The header was written again: " + file.getFileName()));
+        report.headers().forEach(file -> terminal.out().println("The header was written again: " + file.getFileName()));
         report.lost().forEach(what -> terminal.out().println("Not saved: " + what));
     }
 

@@ -85,12 +85,9 @@ final class EventMender {
 
     /** Time of day of the first event that has one, else of the copy of the script. */
     private Instant began(Path copy) throws IOException {
-        Optional<Instant> first = events.stream()
-                .flatMap(event -> timeOfDay(event).stream())
-                .findFirst();
-        return first.isPresent()
-                ? first.get()
-                : Files.getLastModifiedTime(copy).toInstant();
+        Optional<Instant> first =
+                events.stream().flatMap(event -> timeOfDay(event).stream()).findFirst();
+        return first.isPresent() ? first.get() : Files.getLastModifiedTime(copy).toInstant();
     }
 
     private void putTakesBack() {

@@ -50,8 +50,7 @@ final class SessionList {
         }
     }
 
-    private static SessionSummary summary(
-            Path folder, List<SessionEvent> events, String damage, SessionLocks locks) {
+    private static SessionSummary summary(Path folder, List<SessionEvent> events, String damage, SessionLocks locks) {
         String title = "";
         Optional<Instant> began = Optional.empty();
         StreamTime length = StreamTime.ZERO;

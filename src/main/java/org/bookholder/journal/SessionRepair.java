@@ -192,8 +192,7 @@ public final class SessionRepair {
 
     private List<Path> files() throws ProblemException {
         try (Stream<Path> entries = Files.list(folder)) {
-            return new ArrayList<>(
-                    entries.filter(Files::isRegularFile).sorted().toList());
+            return new ArrayList<>(entries.filter(Files::isRegularFile).sorted().toList());
         } catch (IOException e) {
             throw DiskProblems.reading(folder, e);
         }

@@ -82,8 +82,8 @@ record TakeHeaders(Map<Path, Integer> damaged, List<String> lost) {
         for (Map.Entry<Path, Integer> entry : damaged.entrySet()) {
             Path file = entry.getKey();
             try (RandomAccessFile out = new RandomAccessFile(file.toFile(), "rw")) {
-                long data = Math.min(
-                        WavHeader.MAX_DATA, WavHeader.wholeSamples(out.length()) * WavHeader.BYTES_PER_SAMPLE);
+                long data =
+                        Math.min(WavHeader.MAX_DATA, WavHeader.wholeSamples(out.length()) * WavHeader.BYTES_PER_SAMPLE);
                 out.write(WavHeader.of(entry.getValue(), data));
                 out.getChannel().force(false);
             } catch (IOException e) {

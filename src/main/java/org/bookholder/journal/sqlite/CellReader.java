@@ -3,7 +3,9 @@ package org.bookholder.journal.sqlite;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.bookholder.journal.event.EventCodec;
 import org.bookholder.problem.ProblemException;
@@ -34,6 +36,9 @@ final class CellReader {
     private static final int MOST_TRIES = 64;
 
     private final PageCopies pages;
+
+    /** A log holds the same event in many copies of its page. */
+    private final Map<String, Optional<SessionEvent>> decoded = new HashMap<>();
 
     CellReader(PageCopies pages) {
         this.pages = pages;
@@ -142,9 +147,13 @@ final class CellReader {
         return most <= MOST_LOCAL ? most : FEWEST_LOCAL;
     }
 
-    private static Optional<SessionEvent> decode(byte[] bytes, int from, int length) {
+    private Optional<SessionEvent> decode(byte[] bytes, int from, int length) {
+        return decoded.computeIfAbsent(new String(bytes, from, length, StandardCharsets.UTF_8), CellReader::decode);
+    }
+
+    private static Optional<SessionEvent> decode(String text) {
         try {
-            return Optional.of(EventCodec.decode(new String(bytes, from, length, StandardCharsets.UTF_8), "a page"));
+            return Optional.of(EventCodec.decode(text, "a page"));
         } catch (ProblemException damaged) {
             return Optional.empty();
         }

@@ -49,40 +49,41 @@ public record Salvage(List<SessionEvent> events, long last) {
     private static Salvage of(PageCopies pages) {
         CellReader reader = new CellReader(pages);
         Map<Long, SessionEvent> numbered = new HashMap<>();
-        List<SessionEvent> loose = new ArrayList<>();
+        List<EventCell> alone = new ArrayList<>();
         for (PageCopies.Copy copy : pages.all()) {
-            for (EventCell cell : renumbered(reader.cells(copy.bytes()))) {
-                if (cell.number() > 0) {
-                    numbered.putIfAbsent(cell.number(), cell.event());
+            for (List<EventCell> row : rows(reader.cells(copy.bytes()))) {
+                if (row.size() == 1) {
+                    alone.addAll(row);
                 } else {
-                    loose.add(cell.event());
+                    counted(row).forEach(cell -> numbered.putIfAbsent(cell.number(), cell.event()));
                 }
             }
         }
-        return inOrder(numbered, loose);
+        return inOrder(numbered, alone);
     }
 
-    /** Cells that lie side by side have successive numbers: a number that does not fit is damaged, and put right. */
-    private static List<EventCell> renumbered(List<EventCell> cells) {
-        List<EventCell> all = new ArrayList<>();
+    /** Cells that lie side by side. */
+    private static List<List<EventCell>> rows(List<EventCell> cells) {
+        List<List<EventCell>> rows = new ArrayList<>();
         for (int from = 0, to; from < cells.size(); from = to) {
             to = from + 1;
             while (to < cells.size() && touch(cells.get(to), cells.get(to - 1))) {
                 to++;
             }
-            all.addAll(counted(cells.subList(from, to)));
+            rows.add(cells.subList(from, to));
         }
-        return all;
+        return rows;
     }
 
     private static boolean touch(EventCell later, EventCell earlier) {
         return later.to() == earlier.from();
     }
 
+    /** Cells that lie side by side have successive numbers: one that does not fit is damaged, and put right. */
     private static List<EventCell> counted(List<EventCell> row) {
         Map<Long, Integer> votes = new HashMap<>();
         for (int i = 0; i < row.size(); i++) {
-            if (row.get(i).number() > 0) {
+            if (row.get(i).number() > i) {
                 votes.merge(row.get(i).number() - i, 1, Integer::sum);
             }
         }
@@ -92,25 +93,37 @@ public record Salvage(List<SessionEvent> events, long last) {
                 .orElse(0L);
         List<EventCell> counted = new ArrayList<>();
         for (int i = 0; i < row.size(); i++) {
-            counted.add(row.get(i).numbered(first > 0 ? first + i : 0));
+            counted.add(row.get(i).numbered(first > 0 ? first + i : row.get(i).number()));
         }
         return counted;
     }
 
-    /** Events whose number is damaged go where their time says, unless another copy of them was found. */
-    private static Salvage inOrder(Map<Long, SessionEvent> numbered, List<SessionEvent> loose) {
-        long possible = 4L * (numbered.size() + loose.size()) + 1000;
+    /**
+     * The number of a cell that lies alone is believed only if it is free and another copy of the event was not found elsewhere; an
+     * event without a number goes where its time says.
+     */
+    private static Salvage inOrder(Map<Long, SessionEvent> numbered, List<EventCell> alone) {
+        long possible = 4L * (numbered.size() + alone.size()) + 1000;
         TreeMap<Long, SessionEvent> kept = new TreeMap<>();
-        List<SessionEvent> unplaced = new ArrayList<>(loose);
+        List<SessionEvent> unplaced = new ArrayList<>();
+        Set<SessionEvent> known = new HashSet<>();
         numbered.forEach((number, event) -> {
-            if (number <= possible) {
+            if (number >= 1 && number <= possible) {
                 kept.put(number, event);
+                known.add(event);
             } else {
                 unplaced.add(event);
             }
         });
+        for (EventCell cell : alone) {
+            boolean free = cell.number() >= 1 && cell.number() <= possible && !kept.containsKey(cell.number());
+            if (free && known.add(cell.event())) {
+                kept.put(cell.number(), cell.event());
+            } else {
+                unplaced.add(cell.event());
+            }
+        }
         List<SessionEvent> events = new ArrayList<>(kept.values());
-        Set<SessionEvent> known = new HashSet<>(events);
         for (SessionEvent event : unplaced) {
             if (known.add(event)) {
                 int at = events.size();

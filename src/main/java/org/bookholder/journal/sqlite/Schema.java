@@ -46,8 +46,7 @@ final class Schema {
                 return false;
             }
             if (number(statement, "PRAGMA application_id") != APPLICATION_ID) {
-                throw new ProblemException(
-                        NO_JOURNAL, file.toString(), "name the folder of a session");
+                throw new ProblemException(NO_JOURNAL, file.toString(), "name the folder of a session");
             }
             int version = number(statement, "PRAGMA user_version");
             if (version > VERSION) {

@@ -19,6 +19,7 @@ import org.bookholder.journal.event.EventCodec;
 import org.bookholder.journal.event.Journal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
+import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
 
 /**
@@ -211,11 +212,9 @@ public final class SqliteJournal implements Journal {
             while (rows.next()) {
                 gap |= rows.getLong(1) != read + 1;
                 read = rows.getLong(1);
-                try {
-                    events.add(EventCodec.decode(rows.getString(2), file + ", event " + read));
-                } catch (ProblemException e) {
-                    passedOver++;
-                }
+                Optional<SessionEvent> event = readable(rows.getString(2));
+                event.ifPresent(events::add);
+                passedOver += event.isPresent() ? 0 : 1;
             }
         }
         if (last.isEmpty()) {
@@ -230,6 +229,15 @@ public final class SqliteJournal implements Journal {
                     SqlProblems.remedy(file)));
         }
         return events;
+    }
+
+    /** The event of a text; a damaged row may have none. */
+    private Optional<SessionEvent> readable(@Nullable String text) {
+        try {
+            return text == null ? Optional.empty() : Optional.of(EventCodec.decode(text, file.toString()));
+        } catch (ProblemException damaged) {
+            return Optional.empty();
+        }
     }
 
     @Override
