@@ -74,8 +74,11 @@ public final class SessionRepair {
                     folder.toString(),
                     "name the folder of a session");
         }
-        try (FolderLock lock = FolderLock.take(folder, locks)) {
+        FolderLock lock = FolderLock.take(folder, locks);
+        try {
             return repair.repair();
+        } finally {
+            lock.close();
         }
     }
 

@@ -187,10 +187,11 @@ final class CellReader {
         long number = 0;
         for (int i = at; i < at + bytes; i++) {
             boolean last = i == at + bytes - 1;
-            if (last == page[i] < 0) {
+            boolean more = page[i] < 0;
+            if (last == more) {
                 return -1;
             }
-            number = number << 7 | page[i] & 0x7f;
+            number = (number << 7) | (page[i] & 0x7f);
         }
         return number;
     }
