@@ -121,6 +121,7 @@ final class ArchitectureTest {
     private static final Map<String, String> OWN_FILES = Map.of(
             "TakeRecording", "a take is written as it is recorded, and must be readable at any moment",
             "SessionFolder", "a take left by a kill is renamed, and takes are repaired in place",
+            "ReadableCopy", "a temporary copy of a journal in a folder that cannot be written",
             "TakeHeaders", "the header of a take is written over in place",
             "WavSource", "a recording is only read",
             "StoredTrack", "a temporary file of hours of sound",

@@ -1,6 +1,7 @@
 package org.bookholder.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -72,9 +73,10 @@ final class DeskCommand implements Callable<Integer> {
         if (interrupted != 0) {
             return interrupted;
         }
+        Path keys = Files.isWritable(place) ? place : keys(place);
         try (Shutdown shutdown = Shutdown.onInterrupt(() -> {});
                 ReviewSession review = ReviewSession.of(here, place);
-                RunningDesk desk = RunningDesk.of(here, request, place, SessionDirectory.of(review.place()))) {
+                RunningDesk desk = RunningDesk.of(here, request, keys, SessionDirectory.of(review.place()))) {
             terminal.out().println("Session: " + place);
             DeskOutput.print(desk, terminal);
             wait(shutdown);

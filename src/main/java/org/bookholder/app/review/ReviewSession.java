@@ -1,7 +1,9 @@
 package org.bookholder.app.review;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import org.bookholder.app.desk.SessionDesk;
 import org.bookholder.app.environment.Environment;
@@ -17,11 +19,15 @@ import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.ReplayedSession;
 import org.bookholder.runtime.stage.Workers;
 import org.bookholder.script.model.Script;
+import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 
 /** A stored session under review. Nobody else can open it for writing meanwhile. */
 public final class ReviewSession implements AutoCloseable {
+    private static final String LOOK_ONLY =
+            "This session is in a folder that cannot be written. You can look at it, but nothing is changed.";
+
     private final SessionFolder folder;
     private final Review review;
     private final Workers workers;
@@ -34,9 +40,10 @@ public final class ReviewSession implements AutoCloseable {
         this.desk = desk;
     }
 
-    /** Opens the session in a folder. */
+    /** Opens the session in a folder; where nothing can be written, only to look at it. */
     public static ReviewSession of(Environment here, Path place) throws ProblemException {
-        SessionFolder folder = SessionFolder.open(place, here.locks());
+        boolean writable = Files.isWritable(place);
+        SessionFolder folder = writable ? SessionFolder.open(place, here.locks()) : SessionFolder.openForReading(place);
         try {
             List<SessionEvent> events = folder.events();
             folder.damage().ifPresent(here.warnings()::of);
@@ -49,8 +56,12 @@ public final class ReviewSession implements AutoCloseable {
                     folder.journal(), past.state(), here.nanoTime(), FaultLog.in(folder.path(), here.clock()));
             Workers workers = new Workers(here.nanoTime(), review);
             review.begin(workers);
-            workers.takeOn(new AcceptedReadingsStage(folder.path(), course(folder, script), review.state()));
-            SessionDesk desk = SessionDesk.of(here, folder, past.trail(), review.state(), review::ask, review, false);
+            if (writable) {
+                workers.takeOn(new AcceptedReadingsStage(folder.path(), course(folder, script), review.state()));
+            }
+            BiConsumer<Request, Request.Reply> ask =
+                    writable ? review::ask : (request, reply) -> reply.failed(LOOK_ONLY);
+            SessionDesk desk = SessionDesk.of(here, folder, past.trail(), review.state(), ask, review, false);
             return new ReviewSession(folder, review, workers, desk);
         } catch (ProblemException e) {
             folder.close();

@@ -86,7 +86,7 @@ public final class SqliteJournal implements Journal {
 
     /**
      * Opens a journal to read it, also while another process writes it; {@link #append} is then refused. Of one that is
-     * damaged, what can be read is read.
+     * damaged, what can be read is read; one that lies where nothing can be written is read from a temporary copy.
      *
      * @throws ProblemException if the file is no journal, of a newer version, or cannot be read
      */
@@ -94,6 +94,11 @@ public final class SqliteJournal implements Journal {
         if (!Files.exists(file)) {
             throw new ProblemException("there is no journal", file.toString(), "name the folder of a session");
         }
+        Optional<ReadableCopy> copy = ReadableCopy.ifNeeded(file);
+        return copy.isPresent() ? CopiedJournal.of(file, copy.get()) : openInPlace(file);
+    }
+
+    static Journal openInPlace(Path file) throws ProblemException {
         SQLiteConfig config = new SQLiteConfig();
         config.setReadOnly(true);
         try {
