@@ -19,6 +19,7 @@ import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
+import org.bookholder.session.UnsavedStretch;
 import org.bookholder.wording.Labels;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
@@ -49,6 +50,7 @@ public final class NotesJsonExporter implements Exporter {
         root.set("lines", lines(state));
         root.set("asides", asides(state.lines().asides()));
         root.set("notJudged", notJudged(state.unjudged()));
+        root.set("notSaved", notSaved(state.measures().sound().notSaved()));
         root.set("pace", pace(state));
         root.set("fatigue", FatigueJson.of(state.measures().fatigue()));
         root.set("sound", sound(state));
@@ -167,6 +169,17 @@ public final class NotesJsonExporter implements Exporter {
             node.set("end", JsonNumbers.seconds(stretch.end()));
             ArrayNode lines = node.putArray("lines");
             stretch.lines().forEach(lines::add);
+        }
+        return all;
+    }
+
+    private static ArrayNode notSaved(List<UnsavedStretch> stretches) {
+        ArrayNode all = JSON.arrayNode();
+        for (UnsavedStretch stretch : stretches) {
+            ObjectNode node = all.addObject();
+            node.put("take", stretch.take());
+            node.set("start", JsonNumbers.seconds(stretch.start()));
+            node.set("end", JsonNumbers.seconds(stretch.end()));
         }
         return all;
     }

@@ -8,6 +8,8 @@ import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Take;
+import org.bookholder.session.UnsavedStretch;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.wording.BreakText;
 import org.bookholder.wording.Cautions;
@@ -30,6 +32,9 @@ final class Summary {
                         : state.lines().asides().size()));
         for (Aside aside : state.lines().asides()) {
             text.add("    " + aside(state, aside));
+        }
+        for (UnsavedStretch lost : state.measures().sound().notSaved()) {
+            text.add("Not saved     " + notSaved(state, lost));
         }
         if (!state.troubles().isEmpty()) {
             text.add("Trouble       " + TroubleText.of(state.troubles()));
@@ -82,6 +87,12 @@ final class Summary {
         String where = aside.line() == 0 ? "before line 1" : "after line " + aside.line();
         return where + ", take " + aside.take() + " at " + tenths(inTake)
                 + (aside.said().isEmpty() ? "" : ": \"" + aside.said() + "\"");
+    }
+
+    private static String notSaved(SessionState state, UnsavedStretch lost) {
+        StreamTime start = state.takes().number(lost.take()).map(Take::start).orElse(StreamTime.ZERO);
+        return "no sound of take " + lost.take() + " was saved from "
+                + tenths(lost.start().since(start)) + " to " + tenths(lost.end().since(start));
     }
 
     private static void addAdvice(List<String> text, SessionState state) {

@@ -95,6 +95,18 @@ public final class TakeAudio implements AutoCloseable {
         return read(from.since(takeStart).samples(rate), to.since(takeStart).samples(rate));
     }
 
+    /**
+     * Reads from a sample on, without changing what {@link #read(int)} returns next.
+     *
+     * @param first the first sample, counted from the take's first, which is 0
+     * @param maxSamples the most samples to take, 1 or more
+     * @return the part of it that is on disk; empty if none is
+     * @throws ProblemException if the file cannot be read
+     */
+    public Optional<AudioBlock> readFrom(long first, int maxSamples) throws ProblemException {
+        return read(first, first + maxSamples);
+    }
+
     /** Closes the file. */
     @Override
     public void close() {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.bookholder.files.DiskProblems;
@@ -37,8 +38,6 @@ public final class TakeRecording implements AutoCloseable {
     private final ByteBuffer buffer = ByteBuffer.allocate(BUFFER_BYTES).order(ByteOrder.LITTLE_ENDIAN);
     private final Object syncing = new Object();
     private volatile long data;
-    private boolean failed;
-    private boolean syncFailed;
     private boolean closed;
 
     /** Opens a file for reading and writing, and forces it; passed in so that a test can make it fail, or count. */
@@ -94,7 +93,19 @@ public final class TakeRecording implements AutoCloseable {
         try {
             return new TakeRecording(file, rate, takeStart, maxData, opener);
         } catch (IOException e) {
+            removeEmpty(file);
             throw DiskProblems.writing(file, e);
+        }
+    }
+
+    /** A file that could not be begun is removed, so that another attempt finds the name free. */
+    private static void removeEmpty(Path file) {
+        try {
+            if (file.toFile().length() <= WavHeader.BYTES) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException e) {
+            // The failure to begin it is being reported.
         }
     }
 
@@ -112,33 +123,31 @@ public final class TakeRecording implements AutoCloseable {
      * Adds a block. Audio lost since the block before becomes silence. Never waits for another thread.
      *
      * @param block audio at the recording's rate, in the session's time, not before {@link #end}
-     * @throws ProblemException the first time that the file takes no more (disk full, or longer than a WAV file can
-     *     be); what was written stays readable, and later blocks are dropped silently
+     * @throws ProblemException if the file takes no more (disk full, or longer than a WAV file can be); then nothing of the
+     *     block is in the file, and it may be appended again
      */
     public void append(AudioBlock block) throws ProblemException {
         if (block.rate() != rate) {
             throw new IllegalArgumentException("block.rate (" + block.rate() + ") must be " + rate);
         }
-        long gap = block.start().since(takeStart).samples(rate) - data / WavHeader.BYTES_PER_SAMPLE;
+        long before = data;
+        long gap = block.start().since(takeStart).samples(rate) - before / WavHeader.BYTES_PER_SAMPLE;
         // At rates that do not divide 48,000, a time is off by up to one sample. That is not a gap, and it does not
         // accumulate.
         if (gap < -1) {
             throw new IllegalArgumentException("block.start (" + block.start() + ") must not lie before " + end());
         }
-        if (failed) {
-            return;
-        }
         try {
             if (gap > 1) {
-                writeSilence(gap);
+                leaveSilence(gap);
             }
+            samples.seek(WavHeader.BYTES + data);
             write(block.samples());
         } catch (IOException e) {
-            failed = true;
-            keepWhatIsThere();
+            takeBack(before);
             throw DiskProblems.writing(path, e);
         } catch (ProblemException e) {
-            failed = true;
+            takeBack(before);
             throw e;
         }
     }
@@ -147,7 +156,7 @@ public final class TakeRecording implements AutoCloseable {
      * Corrects the header's sizes and forces the file to disk; takes some 10 to 30 ms. Call it once a second, from a
      * thread that may wait. Does nothing after {@link #close}.
      *
-     * @throws ProblemException the first time that it fails; later calls still try
+     * @throws ProblemException if it fails, or if the file is no longer in its place; later calls still try
      */
     public void sync() throws ProblemException {
         synchronized (syncing) {
@@ -158,10 +167,11 @@ public final class TakeRecording implements AutoCloseable {
                 WavHeader.patch(header, data);
                 opener.force(header);
             } catch (IOException e) {
-                if (!syncFailed) {
-                    syncFailed = true;
-                    throw DiskProblems.writing(path, e);
-                }
+                throw DiskProblems.writing(path, e);
+            }
+            if (!Files.exists(path)) {
+                throw new ProblemException(
+                        "is gone", path.toString(), "put it back; until then nothing that is written can be found");
             }
         }
     }
@@ -169,7 +179,7 @@ public final class TakeRecording implements AutoCloseable {
     /**
      * Ends the file; calling it again does nothing.
      *
-     * @throws ProblemException if the end could not be forced to disk and no failure was reported before
+     * @throws ProblemException if the end could not be forced to disk
      */
     @Override
     public void close() throws ProblemException {
@@ -195,14 +205,14 @@ public final class TakeRecording implements AutoCloseable {
         flush();
     }
 
-    private void writeSilence(long gap) throws IOException, ProblemException {
-        for (long i = 0; i < gap; i++) {
-            buffer.putShort((short) 0);
-            if (!buffer.hasRemaining()) {
-                flush();
-            }
+    /** A hole, which reads as silence and takes no room on most disks: there may be little of it after a full one. */
+    private void leaveSilence(long gap) throws IOException, ProblemException {
+        long silent = gap * WavHeader.BYTES_PER_SAMPLE;
+        if (silent > maxData - data) {
+            throw full();
         }
-        flush();
+        samples.setLength(WavHeader.BYTES + data + silent);
+        data += silent;
     }
 
     private void flush() throws IOException, ProblemException {
@@ -213,25 +223,28 @@ public final class TakeRecording implements AutoCloseable {
         samples.write(buffer.array(), 0, fits);
         data = before + fits;
         if (full) {
-            throw new ProblemException(
-                    String.format(
-                            Locale.ROOT,
-                            "the take has reached %.1f hours, all that a WAV file can hold",
-                            data / (3600.0 * rate * WavHeader.BYTES_PER_SAMPLE)),
-                    path.toString(),
-                    "cut, and roll the next take");
+            throw full();
         }
     }
 
-    /** A write that failed half-way may have written some samples: counts them, and drops a half-written one. */
-    private void keepWhatIsThere() {
+    private ProblemException full() {
+        return new ProblemException(
+                String.format(
+                        Locale.ROOT,
+                        "the take has reached %.1f hours, all that a WAV file can hold",
+                        maxData / (3600.0 * rate * WavHeader.BYTES_PER_SAMPLE)),
+                path.toString(),
+                "cut, and roll the next take");
+    }
+
+    /** Drops what a write that failed half-way has left, so that the file ends with a whole block. */
+    private void takeBack(long before) {
         buffer.clear();
+        data = before;
         try {
-            long whole = WavHeader.wholeSamples(samples.length()) * WavHeader.BYTES_PER_SAMPLE;
-            samples.setLength(WavHeader.BYTES + whole);
-            data = whole;
+            samples.setLength(WavHeader.BYTES + before);
         } catch (IOException e) {
-            // The failure is being reported; the sizes are corrected when the session is opened again.
+            // The failure is being reported; the next write begins at the same place.
         }
     }
 }

@@ -4,10 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.JournalQueue;
 import org.bookholder.runtime.record.JournalStage;
 import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.record.SessionSound;
 import org.bookholder.runtime.stage.CompletionLatch;
 import org.bookholder.runtime.stage.Crew;
 import org.bookholder.runtime.stage.FaultListener;
@@ -39,6 +42,7 @@ public final class Reading implements FaultListener, AutoCloseable {
     private final Mailbox<Report> reports = new Mailbox<>(REPORTS);
     private final JournalQueue journal = new JournalQueue();
     private final JournalStage journalStage;
+    private final SessionSound sound;
     private final SessionRecorder recorder;
     private final Latest<Boolean> sessionEnded = new Latest<>(false);
     private final Latest<Boolean> ended = new Latest<>(false);
@@ -55,6 +59,7 @@ public final class Reading implements FaultListener, AutoCloseable {
     private Reading(ReadingPlan plan) {
         recorder = new SessionRecorder(journal, plan.before());
         log = plan.log();
+        sound = new SessionSound(plan.tapes(), plan.nanoTime());
         journalStage = new JournalStage(journal, plan.journal(), plan.nanoTime(), sessionEnded, this);
     }
 
@@ -75,7 +80,7 @@ public final class Reading implements FaultListener, AutoCloseable {
     }
 
     private void takeOn(ReadingPlan plan, Crew crew) {
-        TakeStarter starter = new TakeStarter(plan, reports, crew, this);
+        TakeStarter starter = new TakeStarter(plan, sound, reports, crew, this);
         Optional<ManuscriptStage> text = plan.manuscript()
                 .map(file -> new ManuscriptStage(
                         file, plan.opened().scriptText(), reports, plan.nanoTime(), sessionEnded::get));
@@ -96,7 +101,14 @@ public final class Reading implements FaultListener, AutoCloseable {
 
     /** The progress of the reading. */
     public ReadingProgress progress() {
-        return progress.get().with(journal.unsaved(), ended.get());
+        return progress.get().with(unsaved(), ended.get());
+    }
+
+    /** What is not on disk, and why, for people; empty if all is. */
+    public String unsaved() {
+        return Stream.of(journal.unsaved(), ended.get() ? sound.unsavedText() : "")
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining("; "));
     }
 
     /** Gives a command; returns at once. */

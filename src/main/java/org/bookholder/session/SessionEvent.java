@@ -76,6 +76,12 @@ public sealed interface SessionEvent {
         /** Told of {@link RecordingFailed}. */
         void recordingFailed(RecordingFailed event);
 
+        /** Told of {@link RecordingResumed}. */
+        void recordingResumed(RecordingResumed event);
+
+        /** Told of {@link SoundNotSaved}. */
+        void soundNotSaved(SoundNotSaved event);
+
         /** Told of {@link Held}. */
         void held(Held event);
 
@@ -268,11 +274,27 @@ public sealed interface SessionEvent {
         }
     }
 
-    /** The take's audio can no longer be written; following continues. */
+    /** The take's audio cannot be written for now; following goes on, and the audio waits in memory. */
     record RecordingFailed(StreamTime at, String reason) implements SessionEvent {
         @Override
         public void to(Handler handler) {
             handler.recordingFailed(this);
+        }
+    }
+
+    /** The take's audio can be written again, and what waited in memory is on disk. */
+    record RecordingResumed(StreamTime at) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.recordingResumed(this);
+        }
+    }
+
+    /** The audio of a stretch could not be saved, on disk or in memory; it is silence in the recording. */
+    record SoundNotSaved(StreamTime at, UnsavedStretch stretch) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.soundNotSaved(this);
         }
     }
 

@@ -330,6 +330,16 @@ final class StateBuilder implements SessionEvent.Handler {
     }
 
     @Override
+    public void recordingResumed(SessionEvent.RecordingResumed event) {
+        troubles = troubles.without(Trouble.Kind.NOT_RECORDED);
+    }
+
+    @Override
+    public void soundNotSaved(SessionEvent.SoundNotSaved event) {
+        sound = sound.notSaved(event.stretch());
+    }
+
+    @Override
     public void held(SessionEvent.Held event) {
         takes = takes.held(now);
     }

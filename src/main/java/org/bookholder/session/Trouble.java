@@ -21,7 +21,7 @@ public record Trouble(Kind kind, String detail) {
         TEXT_NOT_KEPT,
         /** The microphone was lost; the take continues by hand. */
         NO_SOUND,
-        /** The take's audio can no longer be written. */
+        /** The take's audio cannot be written for now. */
         NOT_RECORDED,
         /** Speech recognition has failed and is being restarted. */
         EAR_RESTARTS,

@@ -17,7 +17,9 @@ public record Spoil(StreamTime start, StreamTime end, Kind kind) {
         /** The voice is hardly louder than the room. */
         NOISY,
         /** A piece is missing. */
-        DROPOUT
+        DROPOUT,
+        /** It could not be saved. */
+        NOT_SAVED
     }
 
     /** How much of it lies between two times. */

@@ -66,6 +66,7 @@ public final class Labels {
             case CLIPPED -> "sound clipped";
             case NOISY -> "sound too noisy";
             case DROPOUT -> "sound dropped out";
+            case NOT_SAVED -> "sound not saved";
         };
     }
 

@@ -41,9 +41,12 @@ final class FullDiskTest {
     void aTakeThatCanNoLongerBeRecordedIsFollowedToItsEnd() throws IOException, InterruptedException {
         program.recording("wheel.wav", 80);
         List<String> lines = read();
-        assertThat(lines).contains("status 0").anyMatch(line -> line.contains("no longer being recorded"));
+        assertThat(lines)
+                .contains("status 2")
+                .anyMatch(line -> line.contains("sound is not being saved"))
+                .anyMatch(line -> line.contains("s of sound, of take 1 on, are not saved"));
         assertThat(program.run("notes", program.path("session"))).isZero();
-        assertThat(program.out()).contains("1 in all, 1 clean").contains("no longer being recorded");
+        assertThat(program.out()).contains("1 in all, 1 clean");
         // What was recorded up to there can still be read: half a minute of 32,000 bytes a second and more.
         assertThat(folder.resolve("session/take-001.wav").toFile().length()).isGreaterThan(30 * 32_000);
     }
@@ -56,7 +59,7 @@ final class FullDiskTest {
         assertThat(lines)
                 .contains("Pickup list: wheel", "status 2")
                 .anyMatch(line -> line.contains("Notes are not being saved"))
-                .anyMatch(line -> line.contains("are not saved") && line.contains("keep the list above"));
+                .anyMatch(line -> line.contains("notes, from") && line.contains("are not saved"));
         assertThat(program.run("notes", program.path("session"))).isZero();
     }
 
@@ -65,9 +68,10 @@ final class FullDiskTest {
         program.file("wheel.md", lines(MANY));
         program.recording("wheel.wav", 3.5 * MANY);
         assertThat(read())
-                .contains("status 0")
+                .as("the sound does not fit either, and is told of")
+                .contains("status 2")
                 .anyMatch(line -> line.contains("Notes are not being saved"))
-                .noneMatch(line -> line.contains("keep the list above"));
+                .noneMatch(line -> line.contains("notes, from"));
         assertThat(program.run("notes", program.path("session"))).isZero();
         assertThat(program.out()).contains(MANY + " in all, " + MANY + " clean");
     }

@@ -15,6 +15,7 @@ import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeEnd;
+import org.bookholder.session.UnsavedStretch;
 import org.bookholder.testing.Scripts;
 import org.bookholder.timing.StreamTime;
 
@@ -63,6 +64,7 @@ public final class ExampleSession {
                 new SessionEvent.PositionMoved(at(16.1), new ReadingPosition(6, 1), Mover.VOICE, 3),
                 new SessionEvent.PickupMarked(at(16.5), 5, "a door slammed"),
                 new SessionEvent.SamplesLost(at(17), at(0.25)),
+                new SessionEvent.SoundNotSaved(at(17), new UnsavedStretch(1, at(16), at(16.5))),
                 new SessionEvent.TakeEnded(at(18), 1, NINE.plusSeconds(18), TakeEnd.CUT),
                 new SessionEvent.TakeSettled(
                         at(18), 1, attempts, List.of(new Aside(1, at(8.5), at(10.5), "was that the post", 2))));

@@ -1,7 +1,6 @@
 package org.bookholder.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
@@ -75,13 +74,13 @@ final class TakeRecordingTest {
     }
 
     @Test
-    void reportsAFailedForceOnceAndKeepsTrying() throws Exception {
+    void tellsThatTheDiskCannotBeForcedAndTriesOn() throws Exception {
         ForcedSizes disk = new ForcedSizes();
         TakeRecording recording = TakeRecording.create(file(), RATE, START, WavHeader.MAX_DATA, disk);
         recording.append(Audio.block(START, RATE, 0, 480));
         disk.gone = true;
         assertThatExceptionOfType(ProblemException.class).isThrownBy(recording::sync);
-        assertThatCode(recording::sync).doesNotThrowAnyException();
+        assertThatExceptionOfType(ProblemException.class).isThrownBy(recording::sync);
         disk.gone = false;
         recording.close();
         assertThat(disk.sizes).containsExactly(960);
@@ -126,19 +125,43 @@ final class TakeRecordingTest {
     }
 
     @Test
-    void keepsWhatWasWrittenWhenTheDiskIsFull() throws Exception {
-        TakeRecording recording =
-                TakeRecording.create(file(), RATE, START, WavHeader.MAX_DATA, f -> new FullDisk(f.toFile(), 2_045));
+    void keepsWholeBlocksWhenTheDiskIsFullAndGoesOnWhenItIsNot() throws Exception {
+        List<FullDisk> handles = new ArrayList<>();
+        TakeRecording recording = TakeRecording.create(file(), RATE, START, WavHeader.MAX_DATA, f -> {
+            handles.add(new FullDisk(f.toFile(), 2_045));
+            return handles.get(handles.size() - 1);
+        });
         recording.append(Audio.block(START, RATE, 0, 960));
-        assertThatExceptionOfType(ProblemException.class)
-                .isThrownBy(() -> recording.append(Audio.block(START, RATE, 960, 960)))
-                .satisfies(e -> assertThat(e.what()).isEqualTo("the disk is full"))
-                .satisfies(e -> assertThat(e.where()).isEqualTo(file().toString()));
-        assertThatCode(() -> recording.append(Audio.block(START, RATE, 1_920, 960)))
-                .as("told once only")
-                .doesNotThrowAnyException();
+        for (int i = 0; i < 3; i++) {
+            assertThatExceptionOfType(ProblemException.class)
+                    .isThrownBy(() -> recording.append(Audio.block(START, RATE, 960, 960)))
+                    .satisfies(e -> assertThat(e.what()).isEqualTo("the disk is full"))
+                    .satisfies(e -> assertThat(e.where()).isEqualTo(file().toString()));
+            recording.sync();
+            assertThat(samplesReadByTheJdk(RATE)).hasSize(960).satisfies(this::areInPlace);
+        }
+        handles.forEach(handle -> handle.room = Long.MAX_VALUE);
+        recording.append(Audio.block(START, RATE, 960, 960));
         recording.close();
-        assertThat(samplesReadByTheJdk(RATE)).hasSize((2_045 - 44) / 2).satisfies(this::areInPlace);
+        assertThat(samplesReadByTheJdk(RATE)).hasSize(1_920).satisfies(this::areInPlace);
+    }
+
+    @Test
+    void tellsThatItsFileIsGone() throws Exception {
+        TakeRecording recording = TakeRecording.create(file(), RATE, START);
+        recording.append(Audio.block(START, RATE, 0, 960));
+        Files.delete(file());
+        assertThatExceptionOfType(ProblemException.class)
+                .isThrownBy(recording::sync)
+                .satisfies(e -> assertThat(e.what()).isEqualTo("is gone"));
+    }
+
+    @Test
+    void leavesNothingInTheWayOfAnotherAttempt() {
+        assertThatExceptionOfType(ProblemException.class)
+                .isThrownBy(() -> TakeRecording.create(
+                        file(), RATE, START, WavHeader.MAX_DATA, f -> new FullDisk(f.toFile(), 20)));
+        assertThat(file()).doesNotExist();
     }
 
     @Test
@@ -148,6 +171,7 @@ final class TakeRecordingTest {
         assertThatExceptionOfType(ProblemException.class)
                 .isThrownBy(() -> recording.append(Audio.block(START, RATE, 0, 1_001)))
                 .satisfies(e -> assertThat(e.what()).contains("all that a WAV file can hold"));
+        recording.append(Audio.block(START, RATE, 0, 1_000));
         recording.close();
         assertThat(samplesReadByTheJdk(RATE)).hasSize(1_000).satisfies(this::areInPlace);
     }
@@ -267,11 +291,16 @@ final class TakeRecordingTest {
 
     /** Takes so many bytes and no more, and as a disk does, what still fits of the write that fails. */
     private static final class FullDisk extends RandomAccessFile {
-        private final long room;
+        private long room;
 
         FullDisk(File file, long room) throws IOException {
             super(file, "rw");
             this.room = room;
+        }
+
+        @Override
+        public void write(byte[] bytes) throws IOException {
+            write(bytes, 0, bytes.length);
         }
 
         @Override

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.List;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.runtime.source.PacedSource;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.Mover;
@@ -14,6 +15,7 @@ import org.bookholder.session.NoteCommand;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
+import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeEars;
@@ -136,18 +138,55 @@ final class ReadingTest {
         rig.pass(0.1);
         assertThat(rig.journal.events(SessionEvent.RecordingFailed.class)).hasSize(1);
         assertThat(reading.progress().over()).isTrue();
+        assertThat(reading.progress().unsaved()).contains("of sound, of take 1 on, are not saved");
         assertThat(reading.state().get().lines().notes(1).attempts()).isNotEmpty();
     }
 
     @Test
-    void reportsAFailedForceOnce() {
+    void aDiskThatIsFullForTwelveSecondsLosesNothing() {
         ReadingRig rig = live();
         FakeTape tape = new FakeTape();
-        tape.syncFails();
+        rig.tapes.put(1, tape);
+        Reading reading = rig.begin(new PacedSource(sound(60), rig.clock));
+        rig.pass(12);
+        tape.room(0);
+        rig.journal.room(0);
+        rig.pass(12);
+        assertThat(TroubleText.of(reading.state().get().troubles()))
+                .contains("sound is not being saved")
+                .contains("Notes are not being saved");
+        tape.room(Integer.MAX_VALUE);
+        rig.journal.room(Integer.MAX_VALUE);
+        rig.pass(2);
+        assertThat(reading.state().get().troubles().all()).isEmpty();
+        reading.tell(new TakeCommand.Quit());
+        rig.pass(2);
+        assertThat(reading.progress().unsaved()).isEmpty();
+        assertThat(rig.journal.events(SessionEvent.RecordingFailed.class)).hasSize(1);
+        assertThat(rig.journal.events(SessionEvent.RecordingResumed.class)).hasSize(1);
+        assertThat(rig.journal.events(SessionEvent.SoundNotSaved.class)).isEmpty();
+        assertThat(tape.closed()).isTrue();
+        StreamTime end = rig.journal.events(SessionEvent.TakeEnded.class).get(0).at();
+        StreamTime next = StreamTime.ZERO;
+        for (AudioBlock block : tape.blocks()) {
+            assertThat(block.start()).isEqualTo(next);
+            next = block.end();
+        }
+        assertThat(next).isEqualTo(end);
+    }
+
+    @Test
+    void tellsOfASyncThatFailedAndOfOneThatWorksAgain() {
+        ReadingRig rig = live();
+        FakeTape tape = new FakeTape();
+        tape.syncFails(true);
         rig.tapes.put(1, tape);
         rig.begin(silent());
         rig.pass(4);
         assertThat(rig.journal.events(SessionEvent.RecordingFailed.class)).hasSize(1);
+        tape.syncFails(false);
+        rig.pass(2);
+        assertThat(rig.journal.events(SessionEvent.RecordingResumed.class)).hasSize(1);
     }
 
     @Test

@@ -29,9 +29,11 @@ import org.bookholder.session.SessionEvent.Opened;
 import org.bookholder.session.SessionEvent.PickupMarked;
 import org.bookholder.session.SessionEvent.PositionMoved;
 import org.bookholder.session.SessionEvent.RecordingFailed;
+import org.bookholder.session.SessionEvent.RecordingResumed;
 import org.bookholder.session.SessionEvent.Resumed;
 import org.bookholder.session.SessionEvent.SamplesLost;
 import org.bookholder.session.SessionEvent.SoundMeasured;
+import org.bookholder.session.SessionEvent.SoundNotSaved;
 import org.bookholder.session.SessionEvent.SourceFound;
 import org.bookholder.session.SessionEvent.SourceLost;
 import org.bookholder.session.SessionEvent.TakeSettled;
@@ -225,6 +227,22 @@ final class SessionTest {
                         .troubles()
                         .all())
                 .isEmpty();
+    }
+
+    @Test
+    void soundThatIsSavedAgainIsNoTroubleAndWhatWasLostIsKnown() {
+        SessionState failed = after(rolled(1, 0), new RecordingFailed(s(2), "the disk is full"));
+        assertThat(failed.troubles().all()).hasSize(1);
+        UnsavedStretch lost = new UnsavedStretch(1, s(2), s(5));
+        SessionState resumed =
+                Session.apply(failed, List.of(new SoundNotSaved(s(8), lost), new RecordingResumed(s(8))));
+        assertThat(resumed.troubles().isEmpty()).isTrue();
+        assertThat(resumed.measures().sound().notSaved()).containsExactly(lost);
+        assertThat(Session.apply(resumed, new SoundMeasured(s(9), -20, -3, 0))
+                        .measures()
+                        .sound()
+                        .notSaved())
+                .containsExactly(lost);
     }
 
     @Test

@@ -10,7 +10,6 @@ import org.bookholder.speech.AudioBlock;
 /** A tape in memory, which can be made to fail. */
 public final class FakeTape implements Tape {
     private final List<AudioBlock> blocks = new ArrayList<>();
-    private int next;
     private int room = Integer.MAX_VALUE;
     private int synced;
     private boolean syncFails;
@@ -21,8 +20,8 @@ public final class FakeTape implements Tape {
         room = blockCount;
     }
 
-    public void syncFails() {
-        syncFails = true;
+    public void syncFails(boolean fails) {
+        syncFails = fails;
     }
 
     public List<AudioBlock> blocks() {
@@ -64,8 +63,15 @@ public final class FakeTape implements Tape {
     }
 
     @Override
-    public Optional<AudioBlock> read(int samples) {
-        return next < blocks.size() ? Optional.of(blocks.get(next++)) : Optional.empty();
+    public Optional<AudioBlock> read(long first, int samples) {
+        long at = 0;
+        for (AudioBlock block : blocks) {
+            if (at == first) {
+                return Optional.of(block);
+            }
+            at += block.samples().length;
+        }
+        return Optional.empty();
     }
 
     @Override

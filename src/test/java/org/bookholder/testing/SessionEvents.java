@@ -24,6 +24,7 @@ import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeEnd;
+import org.bookholder.session.UnsavedStretch;
 import org.bookholder.timing.StreamTime;
 
 /** Arbitrary session events for properties: every kind, with odd numbers and texts. */
@@ -137,7 +138,13 @@ public final class SessionEvents {
                 Combinators.combine(times(), times()).as(SessionEvent.SamplesLost::new),
                 Combinators.combine(times(), texts()).as(SessionEvent.SourceLost::new),
                 Combinators.combine(times(), texts()).as(SessionEvent.SourceFound::new),
-                Combinators.combine(times(), texts()).as(SessionEvent.RecordingFailed::new));
+                Combinators.combine(times(), texts()).as(SessionEvent.RecordingFailed::new),
+                times().map(SessionEvent.RecordingResumed::new),
+                Combinators.combine(
+                                times(),
+                                Combinators.combine(ordinals(), times(), times())
+                                        .as(UnsavedStretch::new))
+                        .as(SessionEvent.SoundNotSaved::new));
     }
 
     private static Arbitrary<SessionEvent> people() {

@@ -20,7 +20,7 @@ final class TroubleTextTest {
                 .with(new Trouble(Kind.NO_SOUND, "the microphone was unplugged"));
         assertThat(TroubleText.of(both))
                 .isEqualTo("No sound comes in (the microphone was unplugged); move the text by hand. "
-                        + "This take is no longer being recorded (the disk is full).");
+                        + "The sound is not being saved (the disk is full); it is kept and tried again.");
     }
 
     @Test

@@ -96,6 +96,11 @@ public final class TakeLogPart implements HandOffPart {
             state.lines().asides().stream()
                     .filter(a -> a.take() == take.number())
                     .forEach(a -> entries.add(new Entry(a.start(), aside(take, a))));
+            state.measures().sound().notSaved().stream()
+                    .filter(lost -> lost.take() == take.number())
+                    .forEach(lost -> entries.add(new Entry(
+                            lost.start(),
+                            row("sound not saved", take, "", "", lost.start(), lost.end(), "", "no", ""))));
             entries.sort(Comparator.comparing(Entry::start));
             return entries;
         }

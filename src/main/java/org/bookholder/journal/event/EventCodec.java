@@ -38,6 +38,8 @@ public final class EventCodec {
             Map.entry(SessionEvent.SourceLost.class, "source-lost"),
             Map.entry(SessionEvent.SourceFound.class, "source-found"),
             Map.entry(SessionEvent.RecordingFailed.class, "recording-failed"),
+            Map.entry(SessionEvent.RecordingResumed.class, "recording-resumed"),
+            Map.entry(SessionEvent.SoundNotSaved.class, "sound-not-saved"),
             Map.entry(SessionEvent.Held.class, "held"),
             Map.entry(SessionEvent.Resumed.class, "resumed"),
             Map.entry(SessionEvent.Remarked.class, "remarked"));

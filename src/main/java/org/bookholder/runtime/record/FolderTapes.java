@@ -47,8 +47,8 @@ final class FolderTapes implements Tapes {
         }
 
         @Override
-        public Optional<AudioBlock> read(int samples) throws ProblemException {
-            return audio.read(samples);
+        public Optional<AudioBlock> read(long first, int samples) throws ProblemException {
+            return audio.readFrom(first, samples);
         }
 
         @Override

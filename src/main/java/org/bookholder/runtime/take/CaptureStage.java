@@ -3,7 +3,7 @@ package org.bookholder.runtime.take;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.record.Tape;
+import org.bookholder.runtime.record.RecordedTake;
 import org.bookholder.runtime.source.SilentSource;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.stage.Criticality;
@@ -31,7 +31,8 @@ final class CaptureStage implements Stage, AudioRead.Reader {
 
     private final TakeChannels run;
     private final Sources sources;
-    private final Optional<Tape> tape;
+    private final Optional<RecordedTake> recording;
+    private final Optional<SavingReports> saving;
     private final LongSupplier nanoTime;
     private final int rate;
     private final FrameMeter frames = new FrameMeter();
@@ -39,7 +40,6 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     private AudioSource source;
     private StreamTime offset;
     private StreamTime position;
-    private boolean recording;
     private boolean lost;
     private StreamTime lostSince;
     private long lastTry;
@@ -49,14 +49,14 @@ final class CaptureStage implements Stage, AudioRead.Reader {
      * Creates the stage.
      *
      * @param source an open source; if {@code lost}, silence that replaces a device until one is found
-     * @param tape the recording, if there is one
+     * @param recording the recording, if there is one
      */
     CaptureStage(
             TakeChannels run,
             Sources sources,
             AudioSource source,
             boolean lost,
-            Optional<Tape> tape,
+            Optional<RecordedTake> recording,
             LongSupplier nanoTime,
             SoundWatch watch) {
         this.watch = watch;
@@ -65,13 +65,13 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         this.run = run;
         this.sources = sources;
         this.source = source;
-        this.tape = tape;
+        this.recording = recording;
+        this.saving = recording.map(take -> new SavingReports(run, take));
         this.nanoTime = nanoTime;
         this.rate = source.rate();
         this.offset = run.start();
         this.position = run.start();
         this.lostSince = run.start();
-        this.recording = tape.isPresent();
     }
 
     @Override
@@ -96,6 +96,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         if (lost) {
             lookForSource();
         }
+        tellOfSaving();
         return source.read().to(this);
     }
 
@@ -107,7 +108,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
             spoiled(new Spoil(position, block.start(), Spoil.Kind.DROPOUT));
         }
         position = StreamTime.max(position, block.end());
-        record(block);
+        recording.ifPresent(take -> take.append(block));
         Optional<FrameLevels> levels = frames.hear(block);
         hand(block, levels);
         if (!lost) {
@@ -175,16 +176,8 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         offset = position;
     }
 
-    private void record(AudioBlock block) {
-        if (!recording) {
-            return;
-        }
-        try {
-            tape.orElseThrow().append(block);
-        } catch (ProblemException e) {
-            recording = false;
-            run.recordingFailed(position, e.getMessage(), this::tell);
-        }
+    private void tellOfSaving() {
+        saving.ifPresent(reports -> reports.tell(position, this::tell));
     }
 
     private void hand(AudioBlock block, Optional<FrameLevels> levels) {
@@ -205,14 +198,9 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         run.reports().add(session -> session.takes().spoiled(run.number(), spoil));
     }
 
-    private void endTape() {
-        try {
-            if (tape.isPresent()) {
-                tape.get().close();
-            }
-        } catch (ProblemException e) {
-            run.recordingFailed(position, e.getMessage(), this::tell);
-        }
+    private void endRecording() {
+        recording.ifPresent(RecordedTake::finish);
+        tellOfSaving();
         run.tapeEnds();
     }
 
@@ -221,7 +209,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         if (lost) {
             found();
         }
-        endTape();
+        endRecording();
         StreamTime at = position;
         run.ear().add(stage -> stage.finish());
         run.reports().add(session -> session.takes().captureEnded(run.number(), at, reason));

@@ -3,7 +3,7 @@ package org.bookholder.runtime.take;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.record.Tape;
+import org.bookholder.runtime.record.RecordedTake;
 import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.speech.AudioBlock;
@@ -20,15 +20,15 @@ final class OpenEarStage implements Stage {
     private static final int BLOCKS_PER_SECOND = 10;
 
     private final TakeChannels run;
-    private final Tape tape;
+    private final RecordedTake recording;
     private final int samples;
     private final Supplier<Ear> maker;
     private @Nullable Ear ear;
     private boolean working;
 
-    OpenEarStage(TakeChannels run, Tape tape, int rate, Supplier<Ear> maker) {
+    OpenEarStage(TakeChannels run, RecordedTake recording, int rate, Supplier<Ear> maker) {
         this.run = run;
-        this.tape = tape;
+        this.recording = recording;
         this.samples = rate / BLOCKS_PER_SECOND;
         this.maker = maker;
     }
@@ -62,7 +62,7 @@ final class OpenEarStage implements Stage {
         }
         // Checked before reading, so that everything written before the recording ended is read.
         boolean last = run.tapeEnded();
-        Optional<AudioBlock> block = run.hurried() ? Optional.empty() : tape.read(samples);
+        Optional<AudioBlock> block = run.hurried() ? Optional.empty() : recording.read(samples);
         if (block.isPresent()) {
             hear(block.get());
             return 1;
@@ -78,14 +78,14 @@ final class OpenEarStage implements Stage {
         }
         // The step failed; reading continues when the stage is restarted.
         if (!working) {
-            tape.closeReader();
+            recording.closeReader();
         }
         working = false;
     }
 
     @Override
     public void onGivenUp() {
-        tape.closeReader();
+        recording.closeReader();
         end();
     }
 

@@ -1,23 +1,27 @@
 package org.bookholder.runtime.take;
 
 import java.util.function.LongSupplier;
-import org.bookholder.problem.ProblemException;
-import org.bookholder.runtime.record.Tape;
+import org.bookholder.runtime.record.RecordedTake;
 import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 
-/** Forces a take's recording to disk once a second. Separate from capture, which must not wait for a disk. */
+/**
+ * Makes a take's recording safe once a second, away from the capture, which must not wait for a disk. What the disk has
+ * refused when the take is over is tried again as often, until it is saved.
+ */
 final class SyncStage implements Stage {
     private static final long PERIOD_NANOS = 1_000_000_000L;
 
     private final TakeChannels run;
-    private final Tape tape;
+    private final RecordedTake recording;
+    private final SavingReports saving;
     private final LongSupplier nanoTime;
     private long last;
 
-    SyncStage(TakeChannels run, Tape tape, LongSupplier nanoTime) {
+    SyncStage(TakeChannels run, RecordedTake recording, LongSupplier nanoTime) {
         this.run = run;
-        this.tape = tape;
+        this.recording = recording;
+        this.saving = new SavingReports(run, recording);
         this.nanoTime = nanoTime;
         this.last = nanoTime.getAsLong();
     }
@@ -34,7 +38,7 @@ final class SyncStage implements Stage {
 
     @Override
     public int doWork() {
-        if (run.tapeEnded()) {
+        if (recording.saved()) {
             return -1;
         }
         long now = nanoTime.getAsLong();
@@ -42,13 +46,13 @@ final class SyncStage implements Stage {
             return 0;
         }
         last = now;
-        try {
-            tape.sync();
-        } catch (ProblemException e) {
-            run.recordingFailed(
+        if (run.tapeEnded()) {
+            recording.finish();
+            saving.tell(
                     run.captured(),
-                    e.getMessage(),
                     event -> run.reports().add(session -> session.takes().happened(event)));
+        } else {
+            recording.sync();
         }
         return 1;
     }

@@ -1,10 +1,8 @@
 package org.bookholder.runtime.take;
 
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
 import org.bookholder.runtime.stage.Latest;
 import org.bookholder.runtime.stage.Mailbox;
-import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeEnd;
 import org.bookholder.timing.StreamTime;
 
@@ -14,7 +12,6 @@ public final class TakeChannels {
     private final StreamTime start;
     private final Mailbox<EarInput> ear;
     private final Mailbox<Report> reports;
-    private final AtomicBoolean recordingFailed = new AtomicBoolean();
     private final Latest<Optional<TakeEnd>> cut = new Latest<>(Optional.empty());
     private final Latest<StreamTime> captured;
     private final Latest<StreamTime> heardByOpenEar;
@@ -104,19 +101,5 @@ public final class TakeChannels {
 
     boolean hurried() {
         return hurried.get();
-    }
-
-    /** Reports the failure of the recording as an event, the first time only. */
-    void recordingFailed(StreamTime at, String reason, EventSink events) {
-        if (recordingFailed.compareAndSet(false, true)) {
-            tapeEnds();
-            events.tell(new SessionEvent.RecordingFailed(at, reason));
-        }
-    }
-
-    /** Receives an event. */
-    @FunctionalInterface
-    interface EventSink {
-        void tell(SessionEvent event);
     }
 }

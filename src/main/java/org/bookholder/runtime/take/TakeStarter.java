@@ -9,8 +9,9 @@ import org.bookholder.follow.Follower;
 import org.bookholder.follow.graph.ScriptGrammar;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.record.RecordedTake;
 import org.bookholder.runtime.record.SessionRecorder;
-import org.bookholder.runtime.record.Tape;
+import org.bookholder.runtime.record.SessionSound;
 import org.bookholder.runtime.source.SilentSource;
 import org.bookholder.runtime.stage.Crew;
 import org.bookholder.runtime.stage.FaultListener;
@@ -32,6 +33,7 @@ public final class TakeStarter {
     private static final int FILE_CAPACITY = 64;
 
     private final ReadingPlan plan;
+    private final SessionSound sound;
     private final Mailbox<Report> reports;
     private final Crew crew;
     private final FaultListener faults;
@@ -39,8 +41,14 @@ public final class TakeStarter {
     private Optional<Grammar> grammar;
     private boolean firstUsed;
 
-    /** Creates a starter; {@code faults} receives faults of parts that the stages can do without. */
-    public TakeStarter(ReadingPlan plan, Mailbox<Report> reports, Crew crew, FaultListener faults) {
+    /**
+     * Creates a starter.
+     *
+     * @param sound where they are recorded
+     * @param faults receives faults of parts that the stages can do without
+     */
+    public TakeStarter(ReadingPlan plan, SessionSound sound, Mailbox<Report> reports, Crew crew, FaultListener faults) {
+        this.sound = sound;
         this.faults = faults;
         this.plan = plan;
         this.reports = reports;
@@ -56,7 +64,7 @@ public final class TakeStarter {
     }
 
     /**
-     * Starts a take in any case: without a microphone it continues by hand, without a disk it is not recorded; the
+     * Starts a take in any case: without a microphone it continues by hand, without a disk its sound waits in memory; the
      * recorder reports either.
      */
     public RunningTake start(int number, StreamTime start, ReadingPosition from, SessionRecorder ledger) {
@@ -66,18 +74,19 @@ public final class TakeStarter {
         if (!opening.trouble.isEmpty()) {
             ledger.enter(new SessionEvent.SourceLost(start, opening.trouble));
         }
-        Optional<Tape> tape = tape(number, opening.source.rate(), start, ledger);
+        int rate = opening.source.rate();
+        Optional<RecordedTake> recording =
+                plan.sources().sounding() ? Optional.of(sound.begin(number, rate, start)) : Optional.empty();
         TakeChannels run =
                 new TakeChannels(number, start, plan.sources().live() ? LIVE_CAPACITY : FILE_CAPACITY, reports);
         Set<EarKind> listening = EnumSet.of(EarKind.SCRIPT);
-        if (tape.isPresent() && plan.ears().isPresent()) {
+        if (recording.isPresent() && plan.ears().isPresent()) {
             listening.add(EarKind.OPEN);
             run.openEarBegins();
         }
         SoundWatch watch = new SoundWatch(new OptionalWork("sound watch", faults));
         crew.takeOn(new CaptureStage(
-                run, plan.sources(), opening.source, !opening.trouble.isEmpty(), tape, plan.nanoTime(), watch));
-        int rate = opening.source.rate();
+                run, plan.sources(), opening.source, !opening.trouble.isEmpty(), recording, plan.nanoTime(), watch));
         Optional<Grammar> words = grammar;
         boolean inStep = !plan.sources().live();
         crew.takeOn(new ScriptEarStage(
@@ -85,12 +94,10 @@ public final class TakeStarter {
                 inStep,
                 () -> plan.ears().flatMap(ears -> words.map(g -> ears.scriptEar(g, rate))),
                 () -> crew.takeOn(new ScriptEarStage(run, false, Optional::empty, () -> {}))));
-        if (tape.isPresent()) {
-            crew.takeOn(new SyncStage(run, tape.get(), plan.nanoTime()));
-        }
+        recording.ifPresent(take -> crew.takeOn(new SyncStage(run, take, plan.nanoTime())));
         if (listening.contains(EarKind.OPEN)) {
             Ears ears = plan.ears().orElseThrow();
-            crew.takeOn(new OpenEarStage(run, tape.orElseThrow(), rate, () -> ears.openEar(rate)));
+            crew.takeOn(new OpenEarStage(run, recording.orElseThrow(), rate, () -> ears.openEar(rate)));
         }
         EvidenceOrder order = new EvidenceOrder(inStep ? listening : Set.of());
         return new RunningTake(run, new Follower(script), order, when, listening);
@@ -103,18 +110,6 @@ public final class TakeStarter {
         }
         StreamTime length = keeper.end().since(keeper.run().start());
         return keeper.when().plus(Duration.ofNanos(Math.round(length.seconds() * 1e9)));
-    }
-
-    private Optional<Tape> tape(int number, int rate, StreamTime start, SessionRecorder ledger) {
-        if (!plan.sources().sounding()) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(plan.tapes().begin(number, rate, start));
-        } catch (ProblemException e) {
-            ledger.enter(new SessionEvent.RecordingFailed(start, e.getMessage()));
-            return Optional.empty();
-        }
     }
 
     private Opening open() {

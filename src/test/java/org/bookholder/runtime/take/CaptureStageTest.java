@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.runtime.record.RecordedTake;
+import org.bookholder.runtime.record.SessionSound;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.runtime.stage.OptionalWork;
@@ -84,6 +86,8 @@ final class CaptureStageTest {
                 return live;
             }
         };
-        return new CaptureStage(run, sources, source, false, Optional.of(tape), clock, watch);
+        RecordedTake recording =
+                new SessionSound((take, rate, start) -> tape, clock).begin(1, RATE, StreamTime.ofSeconds(10));
+        return new CaptureStage(run, sources, source, false, Optional.of(recording), clock, watch);
     }
 }

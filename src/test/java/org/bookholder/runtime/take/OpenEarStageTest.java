@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.record.RecordedTake;
+import org.bookholder.runtime.record.SessionSound;
 import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.Ear;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.Hypothesis;
+import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.FakeTape;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.BeforeEach;
@@ -22,7 +25,10 @@ final class OpenEarStageTest {
     private final Mailbox<Report> reports = new Mailbox<>(1000);
     private final TakeChannels run = new TakeChannels(1, StreamTime.ZERO, 8, reports);
     private final List<AudioBlock> heard = new ArrayList<>();
-    private final OpenEarStage stage = new OpenEarStage(run, tape, RATE, RecordingEar::new);
+    private final RecordedTake recording =
+            new SessionSound((take, rate, start) -> tape, new FakeClock()).begin(1, RATE, StreamTime.ZERO);
+    private final OpenEarStage stage = new OpenEarStage(run, recording, RATE, RecordingEar::new);
+    private long recorded;
     private boolean finished;
 
     @BeforeEach
@@ -71,20 +77,23 @@ final class OpenEarStageTest {
 
     @Test
     void closesTheRecordingAtTheEnd() {
+        recording.finish();
         stage.onClose();
         assertThat(tape.readerClosed()).isTrue();
     }
 
     @Test
     void reportsItsEndWhenItIsGivenUp() {
+        recording.finish();
         stage.onGivenUp();
         assertThat(tape.readerClosed()).isTrue();
         assertThat(reports.size()).isEqualTo(1);
     }
 
-    private void record(int blocks) throws ProblemException {
+    private void record(int blocks) {
         for (int i = 0; i < blocks; i++) {
-            tape.append(new AudioBlock(StreamTime.ZERO, RATE, new short[RATE / 25]));
+            StreamTime start = StreamTime.ofSamples(recorded++ * RATE / 25, RATE);
+            recording.append(new AudioBlock(start, RATE, new short[RATE / 25]));
         }
     }
 

@@ -1,0 +1,278 @@
+package org.bookholder.runtime.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.record.UnsavedSound.Piece;
+import org.bookholder.speech.AudioBlock;
+import org.bookholder.timing.StreamTime;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A take's sound on its way to disk. What the disk refuses waits in memory and is tried again every second; when the disk
+ * takes it, it goes to its true place in the take's file. Only what memory has no room for is lost, and is silence there.
+ *
+ * <p>Threads: the capture appends and finishes; another thread syncs and, once the take is finished, retries; the open ear
+ * reads. Nobody waits while the file is forced to disk.
+ */
+public final class RecordedTake {
+    private static final long RETRY_NANOS = 1_000_000_000L;
+
+    /** Catching up 25 times a second, this writes two minutes of sound in a second, and never keeps the capture long. */
+    private static final int PIECES_AT_ONCE = 128;
+
+    private final int number;
+    private final int rate;
+    private final StreamTime start;
+    private final Tapes tapes;
+    private final UnsavedSound memory;
+    private final LongSupplier nanoTime;
+    private final LostStretch lost = new LostStretch();
+    private final Object writing = new Object();
+    private volatile @Nullable Tape tape;
+    private volatile String syncFailure = "";
+    private volatile boolean saved;
+    private volatile boolean readerClosed;
+
+    // Guarded by writing.
+    private String failure = "";
+    private long triedAt;
+    private boolean refused;
+    private long next;
+    private final List<SoundNews> news = new ArrayList<>();
+    private String told = "";
+
+    /** Confined to the reading thread. */
+    private long readTo;
+
+    RecordedTake(int number, int rate, StreamTime start, Tapes tapes, UnsavedSound memory, LongSupplier nanoTime) {
+        this.number = number;
+        this.rate = rate;
+        this.start = start;
+        this.tapes = tapes;
+        this.memory = memory;
+        this.nanoTime = nanoTime;
+        synchronized (writing) {
+            catchUp(1);
+        }
+    }
+
+    /** Take number, from 1. */
+    public int number() {
+        return number;
+    }
+
+    /** Samples per second. */
+    public int rate() {
+        return rate;
+    }
+
+    /** Where the take's audio begins in the session's. */
+    public StreamTime start() {
+        return start;
+    }
+
+    /** Adds a block, in session time; a gap before it becomes silence. */
+    public void append(AudioBlock block) {
+        synchronized (writing) {
+            memory.add(place(block))
+                    .forEach(piece -> piece.take()
+                            .lost
+                            .add(piece.block().start(), piece.block().end()));
+            if (!refused || nanoTime.getAsLong() - triedAt >= RETRY_NANOS) {
+                catchUp(PIECES_AT_ONCE);
+            }
+        }
+    }
+
+    /** Samples are counted, since times are rounded; only a gap of more than one sample is one. */
+    private Piece place(AudioBlock block) {
+        long at = block.start().since(start).samples(rate);
+        long first = at > next + 1 ? at : next;
+        next = first + block.samples().length;
+        return new Piece(this, first, block);
+    }
+
+    /** Writes so many pieces that wait, if the disk takes them. */
+    private void catchUp(int most) {
+        triedAt = nanoTime.getAsLong();
+        try {
+            Tape open = open();
+            Optional<Piece> piece = memory.oldest(this);
+            for (int i = 0; i < most && piece.isPresent(); i++) {
+                open.append(piece.get().block());
+                memory.written(piece.get());
+                lost.tell().ifPresent(news::add);
+                piece = memory.oldest(this);
+            }
+            refused = false;
+            failure = piece.isPresent() ? failure : "";
+        } catch (ProblemException e) {
+            refused = true;
+            failure = e.getMessage();
+        }
+    }
+
+    private Tape open() throws ProblemException {
+        Tape open = tape;
+        if (open == null) {
+            open = tapes.begin(number, rate, start);
+            tape = open;
+        }
+        return open;
+    }
+
+    /** What has changed since this was asked last, in order. */
+    public List<SoundNews> news() {
+        synchronized (writing) {
+            String trouble = trouble();
+            if (!trouble.equals(told)) {
+                told = trouble;
+                news.add(trouble.isEmpty() ? new SoundNews.SavedAgain() : new SoundNews.Refused(trouble));
+            }
+            List<SoundNews> all = List.copyOf(news);
+            news.clear();
+            return all;
+        }
+    }
+
+    private String trouble() {
+        if (failure.isEmpty()) {
+            return syncFailure;
+        }
+        return failure
+                + lost.since()
+                        .map(from -> "; memory is full, and what was said from " + Clocks.minutes(from)
+                                + " on is being lost")
+                        .orElse("");
+    }
+
+    /** Makes what has been added safe against loss of power. */
+    public void sync() {
+        Tape open = tape;
+        if (open != null && !saved) {
+            try {
+                open.sync();
+                syncFailure = "";
+            } catch (ProblemException e) {
+                syncFailure = e.getMessage();
+            }
+        }
+    }
+
+    /** No more is added: all that waits is written, if the disk takes it. To be called again while it is not {@link #saved}. */
+    public void finish() {
+        synchronized (writing) {
+            if (saved) {
+                return;
+            }
+            catchUp(Integer.MAX_VALUE);
+            lost.tell().ifPresent(news::add);
+            sync();
+            if (failure.isEmpty() && syncFailure.isEmpty()) {
+                close();
+            }
+        }
+    }
+
+    private void close() {
+        Tape open = tape;
+        try {
+            if (open != null) {
+                open.close();
+            }
+            saved = true;
+        } catch (ProblemException e) {
+            syncFailure = e.getMessage();
+        }
+        closeFinishedReader();
+    }
+
+    /** Whether the take is finished, and all of it that is not lost is on disk. */
+    public boolean saved() {
+        return saved;
+    }
+
+    /** How much sound waits in memory. */
+    public StreamTime waiting() {
+        long samples = memory.all(this).stream()
+                .mapToLong(piece -> piece.block().samples().length)
+                .sum();
+        return StreamTime.ofSamples(samples, rate);
+    }
+
+    /** Why it is not saved, for people; empty if nothing is wrong. */
+    public String reason() {
+        synchronized (writing) {
+            return failure.isEmpty() ? syncFailure : failure;
+        }
+    }
+
+    /**
+     * Reads on, behind the capture, on disk and in memory.
+     *
+     * @param samples how many at most, 1 or more
+     * @return empty if there is nothing more for now
+     */
+    public Optional<AudioBlock> read(int samples) throws ProblemException {
+        // Memory is asked first: a piece leaves it only when it is on disk.
+        Optional<Piece> piece = memory.from(this, readTo);
+        Tape open = tape;
+        Optional<AudioBlock> block = open == null ? Optional.empty() : open.read(readTo, samples);
+        if (block.isEmpty()) {
+            block = piece.map(p -> p.part(readTo, samples));
+        }
+        block.ifPresent(b -> readTo += b.samples().length);
+        return block;
+    }
+
+    /** Ends the reading. */
+    public void closeReader() {
+        readerClosed = true;
+        closeFinishedReader();
+    }
+
+    private void closeFinishedReader() {
+        Tape open = tape;
+        // What is not saved may have to be read once more, to be saved elsewhere.
+        if (open != null && readerClosed && saved) {
+            open.closeReader();
+        }
+    }
+
+    /**
+     * Copies all sound that is left of the take, on disk and in memory.
+     *
+     * @param other a new tape of the same rate that begins at the same time
+     */
+    public void copyTo(Tape other) throws ProblemException {
+        synchronized (writing) {
+            Tape open = tape;
+            long at = 0;
+            Optional<AudioBlock> block = open == null ? Optional.empty() : open.read(at, rate);
+            while (block.isPresent()) {
+                other.append(block.get());
+                at += block.get().samples().length;
+                block = open.read(at, rate);
+            }
+            for (Piece piece : memory.all(this)) {
+                other.append(piece.block());
+            }
+        }
+    }
+
+    /** Forgets what could not be saved and lets go of the file; to be called when nobody uses the take any more. */
+    void letGo() {
+        synchronized (writing) {
+            memory.all(this).forEach(memory::written);
+            readerClosed = true;
+            if (!saved) {
+                close();
+                saved = true;
+            }
+            closeFinishedReader();
+        }
+    }
+}
