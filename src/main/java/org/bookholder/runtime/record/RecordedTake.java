@@ -250,16 +250,22 @@ public final class RecordedTake {
     public void copyTo(Tape other) throws ProblemException {
         synchronized (writing) {
             Tape open = tape;
-            long at = 0;
-            Optional<AudioBlock> block = open == null ? Optional.empty() : open.read(at, rate);
-            while (block.isPresent()) {
-                other.append(block.get());
-                at += block.get().samples().length;
-                block = open.read(at, rate);
+            if (open != null) {
+                copy(open, other);
             }
             for (Piece piece : memory.all(this)) {
                 other.append(piece.block());
             }
+        }
+    }
+
+    private void copy(Tape from, Tape to) throws ProblemException {
+        long at = 0;
+        Optional<AudioBlock> block = from.read(at, rate);
+        while (block.isPresent()) {
+            to.append(block.get());
+            at += block.get().samples().length;
+            block = from.read(at, rate);
         }
     }
 
