@@ -207,12 +207,12 @@ public final class TakeRecording implements AutoCloseable {
 
     /** A hole, which reads as silence and takes no room on most disks: there may be little of it after a full one. */
     private void leaveSilence(long gap) throws IOException, ProblemException {
-        long silent = gap * WavHeader.BYTES_PER_SAMPLE;
-        if (silent > maxData - data) {
+        long end = data + gap * WavHeader.BYTES_PER_SAMPLE;
+        if (end > maxData) {
             throw full();
         }
-        samples.setLength(WavHeader.BYTES + data + silent);
-        data += silent;
+        samples.setLength(WavHeader.BYTES + end);
+        data = end;
     }
 
     private void flush() throws IOException, ProblemException {
