@@ -134,7 +134,7 @@ final class BadArchiveTest {
     @Test
     void aFileThatComesTwiceIsRefused() throws Exception {
         Map<String, byte[]> files = files();
-        byte[] other = files.get("lesson/take-001.wav").clone();
+        byte[] other = Objects.requireNonNull(files.get("lesson/take-001.wav")).clone();
         files.put("lesson/take-0x1.wav", other);
         sum(files, "take-0x1.wav", other);
         // No ZIP writer writes a name twice: one of the same length is renamed.
@@ -209,7 +209,8 @@ final class BadArchiveTest {
 
     private static void sum(Map<String, byte[]> files, String name, byte[] content) throws Exception {
         byte[] digest = MessageDigest.getInstance("SHA-256").digest(content);
-        String list = text(files.get("lesson/SHA256SUMS")) + HexFormat.of().formatHex(digest) + "  " + name + "\n";
+        String list = text(Objects.requireNonNull(files.get("lesson/SHA256SUMS")))
+                + HexFormat.of().formatHex(digest) + "  " + name + "\n";
         files.put("lesson/SHA256SUMS", list.getBytes(StandardCharsets.UTF_8));
     }
 

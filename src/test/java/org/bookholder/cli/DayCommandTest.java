@@ -129,7 +129,7 @@ final class DayCommandTest {
     /** A session in which was read for a while, up to now. */
     private void readBefore(String name) throws ProblemException {
         Instant began = program.now();
-        StreamTime end = StreamTime.ofSeconds(READ.toSeconds());
+        StreamTime end = StreamTime.ofSeconds((double) READ.toSeconds());
         program.pass(READ);
         try (SessionFolder session = SessionFolder.create(folder.resolve(name), new SessionLocks())) {
             for (SessionEvent event : List.of(

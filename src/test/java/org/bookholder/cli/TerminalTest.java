@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.bookholder.testing.ChildJvm;
 import org.junit.jupiter.api.Test;
@@ -35,6 +36,13 @@ final class TerminalTest {
         public int read() {
             read++;
             return 'y';
+        }
+
+        @Override
+        public int read(byte[] into, int from, int length) {
+            Arrays.fill(into, from, from + length, (byte) 'y');
+            read += length;
+            return length;
         }
     }
 

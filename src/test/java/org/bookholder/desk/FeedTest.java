@@ -27,7 +27,7 @@ final class FeedTest {
     private final Feed feed = new Feed(session, LiveHistory.NONE, "run");
 
     /** A page that handles messages as the real page's code does. */
-    private static final class Page implements Feed.Listener {
+    private static final class Page implements EventFeed.Listener {
         final List<String> ids = new ArrayList<>();
         ObjectNode known = new ObjectMapper().createObjectNode();
 

@@ -89,7 +89,7 @@ final class ApplicationIT {
                 .filter(line -> !line.contains("security") && !line.contains("updates"))
                 .findFirst()
                 .orElseThrow();
-        String[] part = site.split(" ");
+        String[] part = site.split(" ", 2);
         Path root = folder.resolve("root");
         done(run(List.of("debootstrap", "--variant=minbase", part[1], root.toString(), part[0])));
         return root;

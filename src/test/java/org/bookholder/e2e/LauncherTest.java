@@ -31,10 +31,11 @@ final class LauncherTest {
     @Test
     void javaNeverGetsAClosedStream() throws IOException, InterruptedException {
         // Said in a file, because the output itself is closed.
-        script(
-                "java/bin/java",
-                "#!/bin/sh\n[ \"$1\" = -version ] && exit\n"
-                        + "for fd in 0 1 2; do [ -e /dev/fd/$fd ] && echo open || echo closed; done >\"$TOLD\" 2>/dev/null\n");
+        script("java/bin/java", """
+                #!/bin/sh
+                [ "$1" = -version ] && exit
+                for fd in 0 1 2; do [ -e /dev/fd/$fd ] && echo open || echo closed; done >"$TOLD" 2>/dev/null
+                """);
 
         for (String closed : new String[] {"<&-", ">&-", "2>&-", "<&- >&- 2>&-"}) {
             run("\"$0\" " + closed);

@@ -196,7 +196,8 @@ final class DayTest {
                 : Session.apply(
                         state, new SessionEvent.PositionMoved(state.now(), new ReadingPosition(1, 2), Mover.VOICE, 1));
         return Session.apply(
-                reading, new SessionEvent.SoundMeasured(StreamTime.ofSeconds(length.toSeconds()), -20, -10, 0));
+                reading,
+                new SessionEvent.SoundMeasured(StreamTime.ofSeconds((double) length.toSeconds()), -20, -10, 0));
     }
 
     /** A session of one take in which all is read. */

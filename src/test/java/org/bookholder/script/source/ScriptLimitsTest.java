@@ -3,6 +3,7 @@ package org.bookholder.script.source;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.util.Locale;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.source.ScriptReader.Format;
@@ -69,7 +70,7 @@ final class ScriptLimitsTest {
     private static String repeating(int levels) {
         StringBuilder text = new StringBuilder("a0: &a0 [x, x]\n");
         for (int i = 1; i <= levels; i++) {
-            text.append("a%d: &a%d [*a%d, *a%d]\n".formatted(i, i, i - 1, i - 1));
+            text.append(String.format(Locale.ROOT, "a%d: &a%d [*a%d, *a%d]\n", i, i, i - 1, i - 1));
         }
         return text.toString();
     }

@@ -62,8 +62,7 @@ final class WordArchiveTest {
     void entitiesAreNotUnfolded() throws IOException {
         StringBuilder text = new StringBuilder("<!DOCTYPE w:document [<!ENTITY a0 \"haha\">");
         for (int i = 1; i < 12; i++) {
-            text.append(
-                    "<!ENTITY a%d \"%s\">".formatted(i, "&a%d;".formatted(i - 1).repeat(10)));
+            text.append("<!ENTITY a" + i + " \"" + ("&a" + (i - 1) + ";").repeat(10) + "\">");
         }
         text.append("]>").append(BODY.formatted("<w:p><w:r><w:t>&a11;</w:t></w:r></w:p>"));
         assertThat(problem(zip -> document(zip, text.toString())))
