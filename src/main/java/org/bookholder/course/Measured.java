@@ -37,11 +37,11 @@ public record Measured(Duration reading, OptionalDouble pace, OptionalDouble rat
             SessionState state = session.state();
             double pace = state.measures().pace().lesson();
             if (!Double.isNaN(pace) && pace > 0) {
-                Duration read = state.measures().fatigue().reading();
+                Duration read = state.spent().reading();
                 reading = reading.plus(read);
                 minutes += minutes(read);
                 words += pace * minutes(read);
-                recorded += minutes(state.measures().fatigue().onCamera());
+                recorded += minutes(state.spent().onCamera());
                 kept += keptWords(state) / pace;
             }
         }

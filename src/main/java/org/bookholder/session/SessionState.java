@@ -118,6 +118,11 @@ public final class SessionState {
         return new SessionState(script, now, takes, following, lines, measures, troubles.with(trouble), remarks, sums);
     }
 
+    /** How long this session took of its presenter. */
+    public TimeSpent spent() {
+        return sums.spent();
+    }
+
     /** What was read on the day, in this session and before; empty if that is nothing. */
     public Optional<DaySoFar> day() {
         Optional<Instant> until = takes.rolling() ? Optional.of(takes.last().ended()) : takes.restingSince();

@@ -35,6 +35,7 @@ final class StateBuilder implements SessionEvent.Handler {
     private WordCounts counts;
     private PaceLog pace;
     private FatigueLog fatigue;
+    private TimeSpent spent;
     private LineIndex heard;
     private UnjudgedLines unjudged;
 
@@ -51,6 +52,7 @@ final class StateBuilder implements SessionEvent.Handler {
         counts = before.sums().counts();
         pace = before.sums().pace();
         fatigue = before.sums().fatigue();
+        spent = before.sums().spent();
         heard = before.sums().heard();
         unjudged = before.sums().unjudged();
     }
@@ -73,7 +75,9 @@ final class StateBuilder implements SessionEvent.Handler {
                 pace = pace.advance(at.since(now));
             }
             Doing doing = takes.held() ? Doing.RESTING : reading && takes.begun() ? Doing.READING : Doing.STANDING_BY;
-            fatigue = fatigue.advance(at.toDuration().minus(now.toDuration()), doing);
+            Duration length = at.toDuration().minus(now.toDuration());
+            fatigue = fatigue.advance(length, doing);
+            spent = spent.plus(length, doing);
             takes = takes.reached(at);
         }
         now = at;
@@ -365,6 +369,12 @@ final class StateBuilder implements SessionEvent.Handler {
                 troubles,
                 remarks,
                 new Accumulators(
-                        counts, pace, fatigue, heard, unjudged, before.sums().revision() + events));
+                        counts,
+                        pace,
+                        fatigue,
+                        spent,
+                        heard,
+                        unjudged,
+                        before.sums().revision() + events));
     }
 }

@@ -2,11 +2,14 @@ package org.bookholder.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.course.Measured;
+import org.bookholder.course.RecordedSession;
 import org.bookholder.fatigue.BreakAdvice;
 import org.bookholder.fatigue.BreakAdvice.Reason;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
@@ -171,6 +174,20 @@ final class DayTest {
         assertThat(last.day().orElseThrow().until())
                 .isEqualTo(whole.day().orElseThrow().until());
         assertThat(last.measures().fatigue()).isEqualTo(whole.measures().fatigue());
+    }
+
+    /** A course counts its sessions' own time: a day that each session carries on would be counted again and again. */
+    @Test
+    void aSessionsOwnTimeIsWithoutWhatWasReadBefore() {
+        for (int lesson = 1; lesson <= 3; lesson++) {
+            SessionState state = read(Duration.ofMinutes(6));
+            assertThat(state.spent()).isEqualTo(new TimeSpent(Duration.ofMinutes(6), Duration.ofMinutes(6)));
+            pass(Duration.ofMinutes(2));
+        }
+        Measured measured = Measured.of(sessions.stream()
+                .map(s -> new RecordedSession(Path.of("session"), s))
+                .toList());
+        assertThat(measured.reading()).isLessThanOrEqualTo(Duration.ofMinutes(18));
     }
 
     private SessionState begin() {

@@ -27,12 +27,20 @@ public record CourseOverview(CourseStatus status, Map<Lesson, List<RecordedSessi
         return sessions.getOrDefault(lesson, List.of()).stream().max(Comparator.comparing(RecordedSession::began));
     }
 
+    /** The session that began last of those in which lines of a lesson are still to be picked up, else the newest. */
+    public Optional<RecordedSession> toPickUp(Lesson lesson) {
+        return sessions.getOrDefault(lesson, List.of()).stream()
+                .filter(session -> !session.state().lines().pickups().isEmpty())
+                .max(Comparator.comparing(RecordedSession::began))
+                .or(() -> newest(lesson));
+    }
+
     /** How long was read on a day, in all sessions of the course. */
     public Duration read(LocalDate day, ZoneId zone) {
         return sessions.values().stream()
                 .flatMap(List::stream)
                 .filter(session -> LocalDate.ofInstant(session.began(), zone).equals(day))
-                .map(session -> session.state().measures().fatigue().reading())
+                .map(session -> session.state().spent().reading())
                 .reduce(Duration.ZERO, Duration::plus);
     }
 }

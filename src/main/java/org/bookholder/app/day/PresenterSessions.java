@@ -15,6 +15,7 @@ import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.files.PrivateFiles;
+import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -39,11 +40,12 @@ final class PresenterSessions {
         file = here.data().resolve("presenters").resolve(SessionFolders.plain(presenter) + ".json");
     }
 
-    /** The folders, the last opened one last; a file that cannot be understood counts as none. */
+    /** The folders that still are there, the last opened one last; a file that cannot be understood counts as none. */
     List<Path> all() throws ProblemException {
         try {
             return MAPPER.readValue(Files.readString(file), Kept.class).sessions().stream()
                     .map(Path::of)
+                    .filter(SessionFolder::isSession)
                     .toList();
         } catch (NoSuchFileException | JsonProcessingException none) {
             return List.of();

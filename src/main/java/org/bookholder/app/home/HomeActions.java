@@ -87,6 +87,8 @@ final class HomeActions {
     }
 
     private Optional<String> read(String name, boolean pickups) throws ProblemException {
+        // A session that has just ended is known only now.
+        courses.look();
         HomeCourses.Seen seen = courses.seen();
         Optional<LessonState> found = seen.overview().stream()
                 .map(CourseOverview::status)
@@ -98,7 +100,7 @@ final class HomeActions {
         }
         Lesson lesson = found.get().lesson();
         Optional<Path> session = pickups
-                ? seen.overview().flatMap(course -> course.newest(lesson)).map(RecordedSession::folder)
+                ? seen.overview().flatMap(course -> course.toPickUp(lesson)).map(RecordedSession::folder)
                 : Optional.empty();
         List<Integer> unread = found.get().recording().unread();
         boolean goesOn = !pickups && found.get().recording().begun() && !unread.isEmpty();

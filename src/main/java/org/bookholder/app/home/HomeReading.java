@@ -32,13 +32,13 @@ import org.jspecify.annotations.Nullable;
  */
 final class HomeReading {
     private final Environment here;
-    private final Consumer<RuntimeException> faults;
+    private final Consumer<Throwable> faults;
     private final Mailbox<Order> orders = new Mailbox<>(1);
     private final Latest<Standing> standing = new Latest<>(Standing.NOTHING);
     private final Latest<Boolean> ending = new Latest<>(false);
 
     /** Reads in {@code here}; faults of the program that end a reading are told to {@code faults}. */
-    HomeReading(Environment here, Consumer<RuntimeException> faults) {
+    HomeReading(Environment here, Consumer<Throwable> faults) {
         this.here = here;
         this.faults = faults;
     }
@@ -171,7 +171,7 @@ final class HomeReading {
         } catch (OperationInterrupted e) {
             change(closed("It was ended before the window opened; no session was begun.")
                     .at(Step.FAILED));
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | Error e) {
             faults.accept(e);
             change(closed("A fault of the program stopped it (" + e + "); please report it.")
                     .at(Step.FAILED));

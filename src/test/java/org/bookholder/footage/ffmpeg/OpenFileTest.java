@@ -29,11 +29,24 @@ final class OpenFileTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "#EXTM3U\n#EXT-X-TARGETDURATION:1\n#EXTINF:1,\nSOUND\n#EXT-X-ENDLIST\n",
+                """
+                #EXTM3U
+                #EXT-X-TARGETDURATION:1
+                #EXTINF:1,
+                SOUND
+                #EXT-X-ENDLIST
+                """,
                 "#EXTM3U\n#EXT-X-TARGETDURATION:1\n#EXTINF:1,\nhttp://127.0.0.1:1/x.ts\n#EXT-X-ENDLIST\n",
                 "ffconcat version 1.0\nfile 'secret.wav'\n",
-                "v=0\no=- 0 0 IN IP4 127.0.0.1\ns=x\nc=IN IP4 127.0.0.1\nt=0 0\nm=audio 5004 RTP/AVP 97\n"
-                        + "a=rtpmap:97 MPEG4-GENERIC/48000\n",
+                """
+                v=0
+                o=- 0 0 IN IP4 127.0.0.1
+                s=x
+                c=IN IP4 127.0.0.1
+                t=0 0
+                m=audio 5004 RTP/AVP 97
+                a=rtpmap:97 MPEG4-GENERIC/48000
+                """,
                 "<?xml version=\"1.0\"?>\n<MPD xmlns=\"urn:mpeg:dash:schema:mpd:2011\" profiles=\"x:dash:profile\"/>\n"
             })
     void whatOnlyPointsToOtherFilesIsRefusedInOneLine(String text) throws IOException {

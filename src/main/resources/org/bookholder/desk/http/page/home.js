@@ -144,7 +144,7 @@ async function quit(sure) {
   const trouble = await request({ do: 'quit', sure });
   if (!trouble) {
     ended('Bookholder has ended. Start it again to go on.');
-  } else if (!sure && home.reading.step !== 'NONE') {
+  } else if (!sure && ['PREPARING', 'OPEN'].includes(home.reading.step)) {
     askToEnd();
   } else {
     tell(trouble);
