@@ -39,13 +39,26 @@ final class PageCopies {
         }
     }
 
-    /**
-     * One copy of a page.
-     *
-     * @param number which page it is, from 1
-     * @param bytes {@value #PAGE_BYTES} of them; what a file was cut off is 0
-     */
-    record Copy(long number, byte[] bytes) {}
+    /** One copy of a page. */
+    static final class Copy {
+        private final long number;
+        private final byte[] bytes;
+
+        private Copy(long number, byte[] bytes) {
+            this.number = number;
+            this.bytes = bytes;
+        }
+
+        /** Which page it is, from 1. */
+        long number() {
+            return number;
+        }
+
+        /** {@value #PAGE_BYTES} bytes; what a file was cut off is 0. Not to be changed. */
+        byte[] bytes() {
+            return bytes;
+        }
+    }
 
     /** Reads a journal's file and its log; one that is missing holds no page. */
     static PageCopies of(Path journal) throws IOException {
