@@ -181,8 +181,9 @@ final class TakeRecordingTest {
         try (TakeRecording recording =
                 TakeRecording.create(file(), 1, START, 7_200, f -> new RandomAccessFile(f.toFile(), "rw"))) {
             recording.append(Audio.block(START, 1, 0, 2_000));
+            recording.append(Audio.block(START, 1, 2_000, 1_600));
             assertThatExceptionOfType(ProblemException.class)
-                    .isThrownBy(() -> recording.append(Audio.block(START, 1, 2_000, 2_000)))
+                    .isThrownBy(() -> recording.append(Audio.block(START, 1, 3_600, 1)))
                     .satisfies(e -> assertThat(e.what()).startsWith("the take has reached 1.0 hours"));
         }
         assertThat(samplesReadByTheJdk(1)).hasSize(3_600).satisfies(this::areInPlace);
