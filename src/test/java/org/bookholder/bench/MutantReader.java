@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Objects;
 import org.bookholder.course.CourseReader;
 import org.bookholder.footage.Film;
 import org.bookholder.footage.ffmpeg.FilmReader;
@@ -63,7 +64,7 @@ final class MutantReader {
                 }
             }
         } else if (name.endsWith(".yaml")) {
-            CourseReader.read(file.getParent());
+            CourseReader.read(Objects.requireNonNull(file.getParent()));
         } else {
             ScriptReader.read(file);
         }

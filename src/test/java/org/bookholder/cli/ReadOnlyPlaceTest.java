@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.bookholder.journal.sqlite.SqliteJournal;
@@ -58,7 +59,7 @@ final class ReadOnlyPlaceTest {
         Map<String, Integer> before = files();
         assertThat(String.join("\n", run("notes", session.toString())))
                 .isEqualTo(program.out().stripTrailing() + "\nexit status 0");
-        assertThat(run("sessions", session.getParent().toString()))
+        assertThat(run("sessions", Objects.requireNonNull(session.getParent()).toString()))
                 .hasSize(2)
                 .first()
                 .asString()
