@@ -34,7 +34,7 @@ final class LabelsTest {
     void spoiledSoundHasTheWordsThatStoredMarksHave() {
         assertThat(Spoil.Kind.values())
                 .extracting(Labels::of)
-                .containsExactly("sound clipped", "sound too noisy", "sound dropped out");
+                .containsExactly("sound clipped", "sound too noisy", "sound dropped out", "sound not saved");
     }
 
     @Test
