@@ -128,7 +128,7 @@ final class VoskLifeTest {
     @Test
     void aDamagedModelIsAProblemAndLeavesNothingBehind() throws Exception {
         model("--beam=10.0\n");
-        assertProblem(folder, "cannot be loaded");
+        assertProblem(folder, "is damaged: am.final.mdl is empty");
     }
 
     private void model(String conf) throws IOException {
