@@ -38,12 +38,14 @@ public final class ChildJvm implements AutoCloseable {
     }
 
     /**
-     * The same with other variables in its environment, an empty one being taken away; what it prints as errors is read
-     * among its lines.
+     * The same with other variables in its environment, an empty one being taken away; Ctrl-C reaches it, even if this
+     * process was started in the background. What it prints as errors is read among its lines.
      */
     public static ChildJvm startWith(Map<String, String> environment, Class<?> main, String... arguments)
             throws IOException {
-        ProcessBuilder builder = new ProcessBuilder(java(main, arguments)).redirectErrorStream(true);
+        List<String> command = new ArrayList<>(List.of("env", "--default-signal=INT"));
+        command.addAll(java(main, arguments));
+        ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
         environment.forEach((name, value) -> {
             if (value.isEmpty()) {
                 builder.environment().remove(name);
