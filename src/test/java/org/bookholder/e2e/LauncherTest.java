@@ -14,7 +14,7 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The launcher, with a script in the place of Java; {@link ProgramIT} runs the packaged one. */
-@DisabledOnOs(OS.WINDOWS)
+@DisabledOnOs(value = OS.WINDOWS, disabledReason = "the shell script is the launcher of all other systems")
 final class LauncherTest {
     @TempDir
     private Path folder;

@@ -73,10 +73,24 @@ public final class DayService {
         Instant now = here.clock().instant();
         List<Rolled> rolled = new ArrayList<>();
         List<String> unreadable = new ArrayList<>();
-        for (Path session : sessions.all()) {
+        List<Path> all = sessions.all();
+        Instant earliest = now;
+        boolean more = true;
+        // From the last one back: what was opened before a session of another day is of another day too.
+        for (int i = all.size() - 1; i >= 0 && more; i--) {
+            Path session = all.get(i);
             try (StoredSession stored = StoredSession.open(here, session)) {
                 SessionState state = stored.state();
-                state.takes().all().forEach(take -> rolled.add(new Rolled(session, state, take)));
+                List<Take> takes = state.takes().all();
+                if (!takes.isEmpty()) {
+                    more = Duration.between(takes.get(takes.size() - 1).ended(), earliest)
+                                    .compareTo(limits.recovery())
+                            < 0;
+                    earliest = takes.get(0).when().isBefore(earliest)
+                            ? takes.get(0).when()
+                            : earliest;
+                    takes.forEach(take -> rolled.add(new Rolled(session, state, take)));
+                }
             } catch (ProblemException e) {
                 unreadable.add(e.getMessage());
             }
