@@ -15,6 +15,7 @@ import org.bookholder.sound.LoudnessReading;
 import org.bookholder.sound.SoundCheck;
 import org.bookholder.sound.SoundFinding;
 import org.bookholder.sound.SoundFinding.Grade;
+import org.bookholder.wording.SoundText;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -110,10 +111,11 @@ final class SoundCommand implements Callable<Integer> {
 
     private void tell(SoundCheck check) {
         terminal.out().println();
-        for (SoundFinding remark : check.remarks()) {
-            terminal.out().println(row(remark.about(), remark.grade().label(), remark.figure()));
-            if (!remark.advice().isEmpty()) {
-                terminal.out().println(row("", "", "try: " + remark.advice()));
+        for (SoundFinding finding : check.findings()) {
+            SoundText text = SoundText.of(check, finding);
+            terminal.out().println(row(text.about(), SoundText.of(finding.grade()), text.figure()));
+            if (!text.advice().isEmpty()) {
+                terminal.out().println(row("", "", "try: " + text.advice()));
             }
         }
         LoudnessReading loudness = check.voice().loudness();
@@ -129,21 +131,13 @@ final class SoundCommand implements Callable<Integer> {
                                     loudness.truePeak())));
         }
         terminal.out().println();
-        SoundCheck.SOURCES.forEach(terminal.out()::println);
+        SoundText.SOURCES.forEach(terminal.out()::println);
         terminal.out().println();
-        terminal.out().println(verdict(check.grade()));
+        terminal.out().println(SoundText.verdict(check.grade()));
         terminal.out().flush();
     }
 
     private static String row(String about, String grade, String text) {
         return String.format(Locale.ROOT, "  %-14s %-5s %s", about, grade, text);
-    }
-
-    private static String verdict(Grade grade) {
-        return switch (grade) {
-            case GOOD -> "The sound is good: begin.";
-            case FAIR -> "The sound will do. What is called fair can be better.";
-            case POOR -> "Don't record yet. Fix whatever is marked poor, then check again.";
-        };
     }
 }

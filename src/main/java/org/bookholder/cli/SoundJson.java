@@ -7,6 +7,7 @@ import org.bookholder.handoff.JsonNumbers;
 import org.bookholder.sound.LoudnessReading;
 import org.bookholder.sound.SoundCheck;
 import org.bookholder.sound.SoundFinding;
+import org.bookholder.wording.SoundText;
 
 /**
  * Writes a sound check as JSON for other programs: levels in dBFS, loudness in LUFS, and the remarks on each aspect.
@@ -18,14 +19,14 @@ final class SoundJson {
 
     static String of(SoundCheck check) {
         ObjectNode root = JSON.objectNode();
-        root.put("verdict", check.grade().label());
+        root.put("verdict", SoundText.of(check.grade()));
         root.set("room", room(check));
         root.set("voice", voice(check));
         root.set("voice_to_room", JsonNumbers.number(check.ratio()));
         ArrayNode remarks = root.putArray("remarks");
-        check.remarks().forEach(remark -> remarks.add(remark(remark)));
+        check.findings().forEach(finding -> remarks.add(remark(check, finding)));
         ArrayNode sources = root.putArray("sources");
-        SoundCheck.SOURCES.forEach(sources::add);
+        SoundText.SOURCES.forEach(sources::add);
         return root.toPrettyString() + "\n";
     }
 
@@ -55,12 +56,13 @@ final class SoundJson {
         return node;
     }
 
-    private static ObjectNode remark(SoundFinding remark) {
+    private static ObjectNode remark(SoundCheck check, SoundFinding finding) {
+        SoundText text = SoundText.of(check, finding);
         ObjectNode node = JSON.objectNode();
-        node.put("grade", remark.grade().label());
-        node.put("about", remark.about());
-        node.put("figure", remark.figure());
-        node.put("advice", remark.advice());
+        node.put("grade", SoundText.of(finding.grade()));
+        node.put("about", text.about());
+        node.put("figure", text.figure());
+        node.put("advice", text.advice());
         return node;
     }
 }

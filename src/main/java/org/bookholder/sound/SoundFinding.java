@@ -4,29 +4,46 @@ package org.bookholder.sound;
  * The verdict on one aspect of the sound.
  *
  * @param grade how good it is
- * @param about the aspect, in one or two words
- * @param figure what was measured, with its unit
- * @param advice what to try, an imperative phrase without a full stop; empty where nothing needs to be done
+ * @param kind what was found
  */
-public record SoundFinding(Grade grade, String about, String figure, String advice) {
+public record SoundFinding(Grade grade, Kind kind) {
     /** How good something is. */
     public enum Grade {
         /** Leave it as it is. */
-        GOOD("good"),
+        GOOD,
         /** Good enough, but could be better. */
-        FAIR("fair"),
+        FAIR,
         /** It spoils a recording. */
-        POOR("poor");
+        POOR
+    }
 
-        private final String label;
-
-        Grade(String label) {
-            this.label = label;
-        }
-
-        /** The word that people see. */
-        public String label() {
-            return label;
-        }
+    /** What was found in the sound. */
+    public enum Kind {
+        /** No signal at all. */
+        NO_SIGNAL,
+        /** A signal, but nobody spoke. */
+        NO_VOICE,
+        /** Speech peaks where it should. */
+        LEVEL_RIGHT,
+        /** Speech peaks too high. */
+        LEVEL_TOO_HIGH,
+        /** Speech peaks too low. */
+        LEVEL_TOO_LOW,
+        /** No sample is cut off at full scale. */
+        NO_CLIPPING,
+        /** Samples are cut off at full scale. */
+        CLIPPING,
+        /** How far the voice is above the room. */
+        VOICE_TO_ROOM,
+        /** How loud the room is. */
+        ROOM_NOISE,
+        /** How loud the room is, with one noise in it that is louder than the rest. */
+        ROOM_DISTURBED,
+        /** No hum of the mains. */
+        NO_HUM,
+        /** Hum of the mains. */
+        HUM,
+        /** How far the samples lie off zero. */
+        OFFSET
     }
 }
