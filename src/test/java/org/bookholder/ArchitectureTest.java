@@ -77,6 +77,7 @@ final class ArchitectureTest {
             "app",
                     List.of(
                             "environment",
+                            "jobs",
                             "session",
                             "handoff",
                             "desk",
@@ -86,6 +87,7 @@ final class ArchitectureTest {
                             "footage",
                             "delivery",
                             "sound",
+                            "work",
                             "home"));
 
     /** What a session is turned into; none reads another. */

@@ -6,7 +6,10 @@ import java.security.SecureRandom;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.jobs.Jobs;
+import org.bookholder.app.work.WorkList;
 import org.bookholder.desk.AccessControl;
 import org.bookholder.desk.DeskCourse;
 import org.bookholder.desk.DeskCredentials;
@@ -35,6 +38,7 @@ public final class Home implements AutoCloseable {
     private final AccessControl admission;
     private final DeskCredentials keys;
     private final HomeReading reading;
+    private final Jobs jobs;
     private final HomeCourses courses;
     private final IdleTimer idle;
     private final Latest<Boolean> quitting;
@@ -46,6 +50,7 @@ public final class Home implements AutoCloseable {
             AccessControl admission,
             DeskCredentials keys,
             HomeReading reading,
+            Jobs jobs,
             HomeCourses courses,
             IdleTimer idle,
             Latest<Boolean> quitting,
@@ -55,6 +60,7 @@ public final class Home implements AutoCloseable {
         this.admission = admission;
         this.keys = keys;
         this.reading = reading;
+        this.jobs = jobs;
         this.courses = courses;
         this.idle = idle;
         this.quitting = quitting;
@@ -94,8 +100,8 @@ public final class Home implements AutoCloseable {
     private static Home open(Environment here, HomeRequest request, FolderLock lock, Path folder)
             throws ProblemException {
         FaultLog log = FaultLog.in(folder, here.clock());
-        HomeReading reading = new HomeReading(
-                here, fault -> log.add(new StageFault("reading", StageFault.Consequence.GIVEN_UP, fault)));
+        HomeReading reading = new HomeReading(here, faults(log, "reading"));
+        Jobs jobs = new Jobs(() -> reading.standing().goesOn(), faults(log, "job"));
         HomeCourses courses = new HomeCourses(here, reading);
         if (request.course().isPresent()) {
             courses.open(request.course().get().toAbsolutePath().normalize());
@@ -104,10 +110,19 @@ public final class Home implements AutoCloseable {
         BeforeReading before = new BeforeReading(here, settings);
         FolderList folders = new FolderList(request.userHome());
         Latest<Boolean> quitting = new Latest<>(false);
-        HomeActions actions = new HomeActions(courses, reading, settings, before, folders, () -> quitting.set(true));
+        HomeActions actions = new HomeActions(
+                courses,
+                reading,
+                settings,
+                before,
+                folders,
+                new AllowedPaths(request.userHome(), here, courses.known()),
+                jobs,
+                new WorkList(here),
+                () -> quitting.set(true));
         IdleTimer idle = new IdleTimer(here.nanoTime());
         PartsFeed feed = new PartsFeed();
-        HomeStage stage = new HomeStage(here, courses, reading, before, settings, feed, idle);
+        HomeStage stage = new HomeStage(here, courses, reading, jobs, before, settings, feed, idle);
         SecureRandom random = new SecureRandom();
         // New keys each time: a cookie that a page sent to another program at this port, while this one was not
         // running,
@@ -129,7 +144,12 @@ public final class Home implements AutoCloseable {
         Workers workers = new Workers(here.nanoTime(), log::add);
         workers.takeOn(log.stage(() -> false));
         workers.takeOn(stage);
-        return new Home(lock, server, admission, keys, reading, courses, idle, quitting, workers);
+        jobs.stages().forEach(workers::takeOn);
+        return new Home(lock, server, admission, keys, reading, jobs, courses, idle, quitting, workers);
+    }
+
+    private static Consumer<Throwable> faults(FaultLog log, String role) {
+        return fault -> log.add(new StageFault(role, StageFault.Consequence.GIVEN_UP, fault));
     }
 
     /** The address of its page; whoever has it may use it until the program ends. */
@@ -159,6 +179,7 @@ public final class Home implements AutoCloseable {
 
     @Override
     public void close() {
+        jobs.stopAll();
         workers.close();
         server.close();
         courses.close();

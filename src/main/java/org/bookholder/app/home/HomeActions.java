@@ -7,6 +7,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.app.course.CourseOverview;
+import org.bookholder.app.jobs.Job;
+import org.bookholder.app.jobs.Jobs;
+import org.bookholder.app.work.WorkList;
+import org.bookholder.app.work.WorkRequest;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.course.board.LessonState;
@@ -21,6 +25,9 @@ final class HomeActions {
     private final HomeSettings settings;
     private final BeforeReading before;
     private final FolderList folders;
+    private final AllowedPaths paths;
+    private final Jobs jobs;
+    private final WorkList work;
     private final Runnable quit;
 
     /** Acts on these; {@code quit} ends the program when it is called. */
@@ -30,12 +37,18 @@ final class HomeActions {
             HomeSettings settings,
             BeforeReading before,
             FolderList folders,
+            AllowedPaths paths,
+            Jobs jobs,
+            WorkList work,
             Runnable quit) {
         this.courses = courses;
         this.reading = reading;
         this.settings = settings;
         this.before = before;
         this.folders = folders;
+        this.paths = paths;
+        this.jobs = jobs;
+        this.work = work;
         this.quit = quit;
     }
 
@@ -72,18 +85,38 @@ final class HomeActions {
                         asked.path("value").asText());
                 before.look();
             }
+            case "begin" -> {
+                return begin(asked.path("kind").asText(), asked.path("form"));
+            }
+            case "stop" -> jobs.stop(asked.path("id").asInt());
+            case "forget_job" -> jobs.dismiss(asked.path("id").asInt());
             case "quit" -> {
-                if (reading.standing().goesOn() && !asked.path("sure").asBoolean()) {
-                    return Optional.of("a lesson is being read");
-                }
-                reading.end();
-                quit.run();
+                return quit(asked.path("sure").asBoolean());
             }
             default -> {
                 return Optional.of("there is no such action");
             }
         }
         return Optional.empty();
+    }
+
+    private Optional<String> quit(boolean sure) {
+        if (!sure && reading.standing().goesOn()) {
+            return Optional.of("a lesson is being read");
+        }
+        if (!sure && jobs.goOn()) {
+            return Optional.of("something is going on in the background");
+        }
+        reading.end();
+        jobs.stopAll();
+        quit.run();
+        return Optional.empty();
+    }
+
+    private Optional<String> begin(String kind, JsonNode form) throws ProblemException {
+        Optional<Job> job = work.job(kind, new WorkRequest(form, paths::path));
+        job.ifPresent(jobs::add);
+        return job.isPresent() ? Optional.empty() : Optional.of("there is no such work");
     }
 
     private Optional<String> read(String name, boolean pickups) throws ProblemException {

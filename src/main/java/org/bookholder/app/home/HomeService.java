@@ -28,6 +28,11 @@ public enum HomeService {
             "Hand-off",
             "Writes what the editor needs: cut list, captions, pickups, log, sound. W in a review.",
             "course/COURSE/?view=sessions"),
+    TIME(
+            "time",
+            "Running times",
+            "Says how long your lessons will run, and what in them is hard to say.",
+            "?view=time"),
     LIMITS("limits", "Break reminders", "Sets when you are reminded to rest.", "?view=settings");
 
     private final String command;

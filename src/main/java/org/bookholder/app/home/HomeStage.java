@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.function.LongSupplier;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.jobs.Jobs;
 import org.bookholder.desk.PartsFeed;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Criticality;
@@ -24,6 +25,7 @@ final class HomeStage implements Stage {
     private final Environment here;
     private final HomeCourses courses;
     private final HomeReading reading;
+    private final Jobs jobs;
     private final BeforeReading before;
     private final HomeSettings settings;
     private final PartsFeed feed;
@@ -37,6 +39,7 @@ final class HomeStage implements Stage {
             Environment here,
             HomeCourses courses,
             HomeReading reading,
+            Jobs jobs,
             BeforeReading before,
             HomeSettings settings,
             PartsFeed feed,
@@ -44,6 +47,7 @@ final class HomeStage implements Stage {
         this.here = here;
         this.courses = courses;
         this.reading = reading;
+        this.jobs = jobs;
         this.before = before;
         this.settings = settings;
         this.feed = feed;
@@ -79,7 +83,7 @@ final class HomeStage implements Stage {
         periods++;
         boolean goesOn = reading.standing().goesOn();
         boolean watched = feed.listening() > 0;
-        if (goesOn || watched) {
+        if (goesOn || watched || jobs.goOn()) {
             idle.needed();
         }
         if (!goesOn && watched && periods % MICROPHONE_PERIODS == 0) {
@@ -101,6 +105,7 @@ final class HomeStage implements Stage {
     private boolean tell() {
         Map<String, JsonNode> parts = new HashMap<>(looked.get());
         parts.put("reading", HomeParts.reading(reading.standing()));
+        parts.put("jobs", JobsJson.of(jobs.all()));
         return feed.tell(parts);
     }
 

@@ -44,9 +44,17 @@ public final class TimeText {
             out.add(all(lessons, own));
         }
         out.add("");
-        out.addAll(notes(measured));
-        hints(lessons).forEach(out::add);
-        hard(lessons, vocabulary).forEach(out::add);
+        for (String remark : remarks(lessons, measured, vocabulary)) {
+            out.addAll(remark.startsWith(" ") ? List.of(remark) : Text.wrap(remark));
+        }
+        return out;
+    }
+
+    /** What is said below the table of lessons, one line for each remark; an empty line stands between the parts. */
+    public static List<String> remarks(List<LessonTime> lessons, Measured measured, boolean vocabulary) {
+        List<String> out = new ArrayList<>(notes(measured));
+        out.addAll(hints(lessons));
+        out.addAll(hard(lessons, vocabulary));
         return out;
     }
 
@@ -83,9 +91,8 @@ public final class TimeText {
 
     private static List<String> notes(Measured measured) {
         List<String> notes = new ArrayList<>();
-        notes.addAll(
-                Text.wrap("Words are counted as spoken. Runs = words / pace, pauses included; the pace is 100 words"
-                        + " a minute where none is set (common practice)."));
+        notes.add("Words are counted as spoken. Runs = words / pace, pauses included; the pace is 100 words"
+                + " a minute where none is set (common practice).");
         if (measured.pace().isPresent()) {
             notes.add(String.format(
                     Locale.ROOT,
@@ -106,16 +113,16 @@ public final class TimeText {
                 .map(lesson -> lesson.name() + " (" + Text.clock(lesson.likelySeconds()) + ")")
                 .collect(Collectors.joining(", "));
         if (!tooLong.isEmpty()) {
-            hints.addAll(Text.wrap("Long: " + tooLong + ". People stop watching after about 6 minutes (Guo, Kim and"
-                    + " Rubin 2014); could it be two lessons?"));
+            hints.add("Long: " + tooLong + ". People stop watching after about 6 minutes (Guo, Kim and"
+                    + " Rubin 2014); could it be two lessons?");
         }
         for (LessonTime lesson : lessons) {
             if (lesson.readability().ease() < STANDARD_EASE) {
-                hints.addAll(Text.wrap(String.format(
+                hints.add(String.format(
                         Locale.ROOT,
                         "%s is hard to follow by ear: Flesch reading ease %.0f; 60 to 70 is standard (Flesch).",
                         lesson.name(),
-                        lesson.readability().ease())));
+                        lesson.readability().ease()));
             }
         }
         if (!hints.isEmpty()) {
@@ -150,7 +157,7 @@ public final class TimeText {
                 .map(HardStretch::kind)
                 .distinct()
                 .sorted()
-                .forEach(kind -> out.addAll(Text.wrap("To mend: " + kind.what() + ": " + kind.remedy() + ".")));
+                .forEach(kind -> out.add("To mend: " + kind.what() + ": " + kind.remedy() + "."));
         if (!vocabulary) {
             out.add("The recogniser could not be asked which words it knows.");
         }

@@ -4,12 +4,16 @@ import { request } from './door.js';
 import { dress, turn } from './dress.js';
 import { chooseFolder } from './folder.js';
 import { begin, ended } from './homelink.js';
+import { lasts, showJobs } from './jobs.js';
 import { meant, showKeys } from './keys.js';
 import { showSettings } from './options.js';
+import { ROOMS } from './rooms.js';
 import { readNext, showNext, showOrder, showReading } from './today.js';
+import { refreshRoom, showRoom } from './work.js';
 import { byId, el, hours, put } from './words.js';
 
 const VIEWS = ['today', 'settings'];
+const WORK = Object.keys(ROOMS);
 const NOTICE = 8000;
 
 const home = {};
@@ -35,6 +39,7 @@ function say(text) {
 }
 
 function changed(parts) {
+  const first = !home.courses;
   Object.assign(home, parts);
   byId('desk').hidden = false;
   const has = (...names) => names.some((name) => name in parts);
@@ -46,8 +51,11 @@ function changed(parts) {
     showOrder(home, act);
     showRest();
   }
+  if (has('jobs')) showJobs(home, act, go);
+  if (has('jobs', 'shelf', 'course')) refreshRoom(home, act);
   if (has('before')) showBefore();
   if (has('settings', 'before')) showSettings(home);
+  if (first) go(view);
 }
 
 /** Replaces what an element holds, and gives the focus back to the thing of the same id. */
@@ -64,6 +72,8 @@ const rooms = (name) => [
   ['Settings', '#settings', 'settings'],
 ];
 
+const work = () => WORK.map((kind) => [ROOMS[kind].title, `?view=${kind}`, kind]);
+
 function showCourses() {
   const { name } = home.course;
   fill('courses', ...home.courses.map((course) => el('li', {},
@@ -71,11 +81,16 @@ function showCourses() {
       type: 'button', id: `course-${course.name}`, class: 'course', 'aria-current': course.name === name && 'true',
       title: course.folder, onclick: () => act({ do: 'choose', course: course.name }),
     }, el('span', { class: 'name' }, course.title), el('span', { class: 'small' }, course.note)))));
-  fill('rooms', ...rooms(name).map(([title, href, own], i) => el('li', {},
+  fill('rooms', ...links('room', rooms(name)));
+  fill('works', ...links('work', work()));
+}
+
+function links(kind, list) {
+  return list.map(([title, href, own], i) => el('li', {},
     el('a', {
-      id: `room-${i}`, href, 'aria-current': own === view && 'page',
+      id: `${kind}-${i}`, href, 'aria-current': own === view && 'page',
       onclick: own && ((event) => { event.preventDefault(); go(own); }),
-    }, title))));
+    }, title)));
 }
 
 function showHead() {
@@ -136,6 +151,8 @@ const openFolder = () => chooseFolder((folder) => act({ do: 'open', folder }).th
 function go(next) {
   view = next;
   for (const name of VIEWS) byId(name).hidden = name !== view;
+  byId('work').hidden = !WORK.includes(view);
+  if (WORK.includes(view) && home.jobs) showRoom(view, home, act);
   history.replaceState(null, '', view === 'today' ? './' : `?view=${view}`);
   if (home.courses) showCourses();
 }
@@ -144,7 +161,7 @@ async function quit(sure) {
   const trouble = await request({ do: 'quit', sure });
   if (!trouble) {
     ended('Bookholder has ended. Start it again to go on.');
-  } else if (!sure && ['PREPARING', 'OPEN'].includes(home.reading.step)) {
+  } else if (!sure && (['PREPARING', 'OPEN'].includes(home.reading.step) || home.jobs.some(lasts))) {
     askToEnd();
   } else {
     tell(trouble);
@@ -152,10 +169,14 @@ async function quit(sure) {
 }
 
 function askToEnd() {
-  byId('ask').replaceChildren(el('h2', { id: 'ask-title' }, 'A lesson is being read'),
-    el('p', {}, `End the reading of ${home.reading.title} and close Bookholder? What was read so far is kept.`),
-    el('form', { method: 'dialog', class: 'choices' }, el('button', { type: 'submit' }, 'Go on reading'),
-      el('button', { type: 'submit', onclick: () => quit(true) }, 'End both')));
+  const reads = ['PREPARING', 'OPEN'].includes(home.reading.step);
+  const jobs = home.jobs.filter(lasts);
+  byId('ask').replaceChildren(
+    el('h2', { id: 'ask-title' }, reads ? 'A lesson is being read' : 'Work is going on in the background'),
+    reads ? el('p', {}, `End the reading of ${home.reading.title} and close Bookholder? What was read so far is kept.`) : '',
+    ...jobs.map((job) => el('p', {}, `${job.title}, ${job.on}: if it is stopped, ${job.ifStopped}.`)),
+    el('form', { method: 'dialog', class: 'choices' }, el('button', { type: 'submit' }, reads ? 'Go on reading' : 'Go on'),
+      el('button', { type: 'submit', onclick: () => quit(true) }, reads ? 'End both' : 'Stop it and end')));
   byId('ask').showModal();
 }
 
@@ -193,7 +214,7 @@ const date = () => put('date', new Date().toLocaleDateString('en-GB', { weekday:
 date();
 setInterval(date, 60_000);
 const asked = new URLSearchParams(location.search).get('view');
-if (VIEWS.includes(asked)) go(asked);
+if (VIEWS.includes(asked) || WORK.includes(asked)) go(asked);
 begin(changed, say);
 
 // For code that inspects the page from outside, such as tests.

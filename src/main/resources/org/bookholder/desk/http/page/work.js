@@ -1,0 +1,83 @@
+// Rooms for long work: each with what it is good for, its form, and how its jobs stand.
+
+import { request } from './door.js';
+import { lasts, outcome, running } from './jobs.js';
+import { ROOMS } from './rooms.js';
+import { byId, el } from './words.js';
+
+let open = '';
+const cards = new Map();
+
+/** Shows a room, with an empty form if another one was open. */
+export function showRoom(kind, home, act) {
+  const room = ROOMS[kind];
+  if (kind !== open) {
+    open = kind;
+    cards.clear();
+    byId('work').replaceChildren(
+      el('h2', { id: 'h-work', class: 'headline' }, room.title),
+      el('p', { class: 'good' }, room.good),
+      form(kind, room, home),
+      el('div', { id: 'work-jobs' }));
+  }
+  room.fields.forEach((field) => field.fill?.(byId(`w-${field.name}`), home));
+  showCards(home, act);
+}
+
+/** The fields of the room that is open, when what can be chosen has changed. */
+export function refreshRoom(home, act) {
+  if (open && !byId('work').hidden) showRoom(open, home, act);
+}
+
+function form(kind, room, home) {
+  const trouble = el('p', { id: 'work-wrong', class: 'wrong', role: 'alert' });
+  const begin = async (event) => {
+    event.preventDefault();
+    trouble.textContent = '';
+    const values = Object.fromEntries(room.fields.map((field) => [field.name, field.value(byId(`w-${field.name}`))]));
+    trouble.textContent = await request({ do: 'begin', kind, form: values });
+  };
+  return el('form', { class: 'card work-form', onsubmit: begin },
+    ...room.fields.map((field) => field.element(`w-${field.name}`, home)),
+    trouble,
+    el('p', { class: 'choices' }, el('button', { type: 'submit', class: 'main', id: 'work-begin' }, room.button)));
+}
+
+/** The jobs of this room, the newest first. */
+function showCards(home, act) {
+  const jobs = home.jobs.filter((job) => job.kind === open);
+  for (const [id, card] of cards) {
+    if (!jobs.some((job) => job.id === id)) {
+      card.element.remove();
+      cards.delete(id);
+    }
+  }
+  jobs.forEach((job, i) => {
+    const known = cards.get(job.id);
+    if (known?.step === job.step) {
+      known.update(job);
+      return;
+    }
+    const made = lasts(job) ? running(job, act) : { element: result(job, act), update() {} };
+    const element = el('section', { class: 'card', 'aria-label': `${job.title}: ${job.on}` }, made.element);
+    if (known) known.element.replaceWith(element);
+    else byId('work-jobs').insertBefore(element, byId('work-jobs').children[i] ?? null);
+    cards.set(job.id, { element, step: job.step, update: made.update });
+  });
+}
+
+function result(job, act) {
+  const { rows, links } = job.result ?? { rows: job.said.map((what) => ({ mark: '', where: '', what, more: '' })), links: [] };
+  return el('div', {},
+    el('p', { class: 'small' }, job.on),
+    el('p', { class: job.step === 'FAILED' ? 'wrong' : 'outcome', role: 'status' }, outcome(job)),
+    rows.length ? el('ul', { class: 'found' }, ...rows.map(found)) : null,
+    el('p', { class: 'choices' }, ...links.filter((l) => !l.file).map((l) => el('a', { class: 'button', href: l.address }, l.title)),
+      el('button', { type: 'button', class: 'quiet', onclick: () => act({ do: 'forget_job', id: job.id }) }, 'Close')),
+    links.some((l) => l.file) ? el('ul', { class: 'files' }, ...links.filter((l) => l.file).map((l) => el('li', {},
+      el('a', { href: l.address, download: l.title }, l.title)))) : null);
+}
+
+const found = (row) => el('li', { class: row.mark },
+  row.mark ? el('span', { class: 'mark' }, row.mark) : '', row.where ? el('span', { class: 'where' }, row.where) : '',
+  el('span', { class: 'what' }, row.what), row.more ? el('span', { class: 'small more' }, row.more) : '');
