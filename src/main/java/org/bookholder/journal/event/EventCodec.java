@@ -108,7 +108,9 @@ public final class EventCodec {
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
                 .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
-                .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES);
+                .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+                // Text of which the length is damaged must not pass for an event, and take the next one with it.
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
         KINDS.forEach((type, name) -> builder.registerSubtypes(new NamedType(type, name)));
         REMARKS.forEach((type, name) -> builder.registerSubtypes(new NamedType(type, name)));
         return builder.build();
