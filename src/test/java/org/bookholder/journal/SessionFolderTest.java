@@ -2,6 +2,7 @@ package org.bookholder.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.tuple;
 
@@ -194,6 +195,33 @@ final class SessionFolderTest {
                         Standing.BROKEN_OFF,
                         ""));
         assertThat(SessionFolder.list(parent, LOCKS).get(3).trouble()).contains("not a session's journal");
+    }
+
+    @Test
+    void aSessionThatWasEndedWhileItBeganIsEmpty() throws ProblemException {
+        SessionFolder.create(parent.resolve("begun"), LOCKS).close();
+        assertThat(SessionFolder.summary(parent.resolve("begun"), LOCKS).standing())
+                .isEqualTo(Standing.EMPTY);
+    }
+
+    @Test
+    void aSessionWhoseLastTakeWasCutAndThatWasNotClosedIsBrokenOff() throws ProblemException, IOException {
+        Path killed = Files.createDirectory(parent.resolve("killed"));
+        try (SessionFolder open = session("running", NOON, true)) {
+            for (String file : List.of("journal.db", "journal.db-wal")) {
+                Files.copy(open.path().resolve(file), killed.resolve(file));
+            }
+        }
+        assertThat(SessionFolder.summary(killed, LOCKS).standing()).isEqualTo(Standing.BROKEN_OFF);
+    }
+
+    @Test
+    void onlyTheFilesOfTakesAreTakes() {
+        assertThat(List.of("take-001.wav", "take-1000.wav", "take-001.2.wav"))
+                .allMatch(name -> SessionFolder.isTake(parent.resolve(name)));
+        assertThat(List.of("take-1.wav", "take-001.mp3", "my-take-001.wav", "take-001.wav.part"))
+                .noneMatch(name -> SessionFolder.isTake(parent.resolve(name)));
+        assertThatIllegalArgumentException().isThrownBy(() -> SessionFolder.takeFile(parent, 0));
     }
 
     private SessionFolder session(String name, Instant when, boolean cut) throws ProblemException {

@@ -63,6 +63,28 @@ final class TakeAudioTest {
     }
 
     @Test
+    void readsFromASampleOn() throws ProblemException {
+        try (TakeRecording recording = TakeRecording.create(file, RATE, START);
+                TakeAudio audio = TakeAudio.open(file, START)) {
+            recording.append(Audio.block(START, RATE, 0, 1_000));
+            assertBlock(audio.readFrom(900, 50).orElseThrow(), 900, 50);
+            assertBlock(audio.readFrom(900, 500).orElseThrow(), 900, 100);
+            assertThat(audio.readFrom(1_000, 1)).isEmpty();
+            assertBlock(audio.read(1).orElseThrow(), 0, 1);
+        }
+    }
+
+    @Test
+    void canBeReadNoMoreAfterItIsClosed() throws ProblemException {
+        TakeRecording.create(file, RATE, START).close();
+        TakeAudio audio = TakeAudio.open(file, START);
+        audio.close();
+        assertThatExceptionOfType(ProblemException.class)
+                .isThrownBy(audio::end)
+                .satisfies(e -> assertThat(e.where()).isEqualTo(file.toString()));
+    }
+
+    @Test
     void returnsNoMoreThanFiveMinutesAtOnce() throws ProblemException, IOException {
         TakeRecording.create(file, RATE, START).close();
         try (RandomAccessFile wav = new RandomAccessFile(file.toFile(), "rw");

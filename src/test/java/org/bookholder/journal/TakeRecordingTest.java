@@ -190,6 +190,32 @@ final class TakeRecordingTest {
     }
 
     @Test
+    void aGapThatTheFileHasNoRoomForLeavesItAsItWas() throws Exception {
+        try (TakeRecording recording =
+                TakeRecording.create(file(), RATE, START, 2_000, f -> new RandomAccessFile(f.toFile(), "rw"))) {
+            recording.append(Audio.block(START, RATE, 0, 400));
+            assertThatExceptionOfType(ProblemException.class)
+                    .isThrownBy(() -> recording.append(Audio.block(START, RATE, 990, 20)))
+                    .satisfies(e -> assertThat(e.what()).contains("all that a WAV file can hold"));
+            assertThat(file()).hasSize(WavHeader.BYTES + 800);
+            assertThat(recording.end()).isEqualTo(START.plus(StreamTime.ofSamples(400, RATE)));
+            assertThatExceptionOfType(ProblemException.class)
+                    .isThrownBy(() -> recording.append(Audio.block(START, RATE, 1_001, 20)))
+                    .satisfies(e -> assertThat(e.what()).contains("all that a WAV file can hold"));
+            recording.append(Audio.block(START, RATE, 990, 10));
+        }
+        assertThat(file()).hasSize(WavHeader.BYTES + 2_000);
+    }
+
+    @Test
+    void refusesARateThatIsNone() {
+        for (int rate : new int[] {0, -1}) {
+            assertThatIllegalArgumentException().isThrownBy(() -> TakeRecording.create(file(), rate, START));
+        }
+        assertThat(file()).doesNotExist();
+    }
+
+    @Test
     void leavesNothingOfAFileThatItOverwrites() throws Exception {
         Files.write(file(), new byte[10_000]);
         try (TakeRecording recording = TakeRecording.create(file(), RATE, START)) {
