@@ -8,6 +8,8 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.reading.ReadingRequest;
 import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.take.Conduct;
+import org.bookholder.view.settings.WindowWish;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -59,21 +61,20 @@ final class DemoCommand implements Callable<Integer> {
         if (unpaced && !noWindow) {
             throw new ProblemException("a window shows life as it is", "--unpaced", "add --no-window");
         }
+        WindowWish wish = window.over(WindowPreferences.of(here, script).wish());
         ReadingRequest request = new ReadingRequest(
                 script,
                 Optional.empty(),
                 Optional.ofNullable(session),
                 true,
                 Optional.empty(),
+                new Conduct(noWindow ? 0 : wish.settings().countIn(), false),
                 Optional.of(here.demoScripts().resolve("lesson-1.wav")),
                 Optional.empty(),
                 false,
                 false,
                 unpaced,
-                noWindow
-                        ? Optional.empty()
-                        : Optional.of(
-                                window.over(WindowPreferences.of(here, script).wish())),
+                noWindow ? Optional.empty() : Optional.of(wish),
                 noWindow ? Optional.empty() : Optional.of(desk.request()),
                 model == null ? here.model() : model);
         return TerminalReading.run(here, terminal, request, false);

@@ -73,7 +73,7 @@ final class LogCommand implements Callable<Integer> {
         try (Shutdown end = Shutdown.onInterrupt(() -> {})) {
             Takes takes = new Takes();
             try {
-                Path place = new FootageLogging(here, takes, TerminalReading.control(end, terminal)).log(request);
+                Path place = new FootageLogging(here, takes, new TerminalControl(end, terminal)).log(request);
                 return handOff(place, handOff, takes.status, end);
             } catch (OperationInterrupted e) {
                 // Print this before the shutdown continues, or the line would be lost.

@@ -8,7 +8,9 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.reading.ReadingRequest;
 import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.take.Conduct;
 import org.bookholder.session.Mover;
+import org.bookholder.view.settings.WindowWish;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,8 +24,9 @@ import picocli.CommandLine.Parameters;
         description = {
             "Read a lesson to the camera. The reading window follows your voice; afterwards you get the list of lines "
                     + "to pick up.",
-            "In the window, K shows what each key does. Close it or press Ctrl-C to end; without a window, Enter ends"
-                    + " too."
+            "In the window, K shows what each key does. Close it or press Ctrl-C to end. Without a window, Enter ends"
+                + " too, and a letter with Enter steers: H hold or go on, C cut, N next take, R pickup round, L leave"
+                + " its line, A the line again."
         })
 final class ReadCommand implements Callable<Integer> {
     private final Environment here;
@@ -51,6 +54,11 @@ final class ReadCommand implements Callable<Integer> {
 
     @Option(names = "--from", paramLabel = "LINE", description = "Begin at this line, counted from 1.")
     private @Nullable Integer from;
+
+    @Option(
+            names = "--pickups",
+            description = "Begin with the pickup round: each line to pick up comes, until it is read clean.")
+    private boolean pickups;
 
     @Option(names = "--microphone", paramLabel = "NAME", description = "Listen to this microphone.")
     private @Nullable String microphone;
@@ -128,6 +136,10 @@ final class ReadCommand implements Callable<Integer> {
         if (unpaced && (audio == null || !noWindow)) {
             throw wrong("only a recording can be read faster than life", "--unpaced", "add --audio FILE --no-window");
         }
+        Optional<WindowWish> wish = noWindow
+                ? Optional.empty()
+                : Optional.of(window.over(WindowPreferences.of(here, script).wish()));
+        int countIn = wish.isPresent() ? wish.get().settings().countIn() : window.countIn();
         boolean handOrSteady = audio == null && microphone == null && window.move() != Mover.VOICE;
         return new ReadingRequest(
                 script,
@@ -135,15 +147,13 @@ final class ReadCommand implements Callable<Integer> {
                 Optional.ofNullable(session),
                 anew || unpaced,
                 Optional.ofNullable(from),
+                new Conduct(countIn, pickups),
                 Optional.ofNullable(audio),
                 Optional.ofNullable(microphone),
                 noMicrophone,
                 handOrSteady,
                 unpaced,
-                noWindow
-                        ? Optional.empty()
-                        : Optional.of(
-                                window.over(WindowPreferences.of(here, script).wish())),
+                wish,
                 noDesk || unpaced ? Optional.empty() : Optional.of(desk.request()),
                 model == null ? here.model() : model);
     }

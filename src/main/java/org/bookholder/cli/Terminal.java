@@ -57,14 +57,16 @@ record Terminal(PrintStream out, PrintStream err, InputStream in, Charset charse
 
     /** Whether a line was entered since the last call; never blocks, and reads at most {@value #MOST_BYTES} bytes. */
     boolean entered() {
+        return typed().indexOf('\n') >= 0;
+    }
+
+    /** What was typed since the last call; never blocks, and reads at most {@value #MOST_BYTES} bytes. */
+    String typed() {
         try {
-            boolean entered = false;
-            for (int left = Math.min(in.available(), MOST_BYTES); left > 0; left--) {
-                entered |= in.read() == '\n';
-            }
-            return entered;
+            byte[] bytes = in.readNBytes(Math.min(in.available(), MOST_BYTES));
+            return new String(bytes, charset);
         } catch (IOException closed) {
-            return false;
+            return "";
         }
     }
 

@@ -2,7 +2,6 @@ package org.bookholder.cli;
 
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.OperationInterrupted;
-import org.bookholder.app.reading.ReadingControl;
 import org.bookholder.app.reading.ReadingRequest;
 import org.bookholder.app.reading.ReadingService;
 import org.bookholder.problem.ProblemException;
@@ -18,7 +17,8 @@ final class TerminalReading {
         ReadingPrinter printer = new ReadingPrinter(here, terminal, verbose);
         try (Shutdown shutdown = Shutdown.onInterrupt(() -> {})) {
             try {
-                return printer.finished(new ReadingService(here, request, printer, control(shutdown, terminal)).read());
+                return printer.finished(
+                        new ReadingService(here, request, printer, new TerminalControl(shutdown, terminal)).read());
             } catch (OperationInterrupted e) {
                 // Print this before the shutdown continues, or the line would be lost.
                 terminal.warn("interrupted; " + printer.interrupted());
@@ -26,20 +26,5 @@ final class TerminalReading {
                 return InterruptibleCommand.STATUS;
             }
         }
-    }
-
-    /** The control of a reading from a terminal. */
-    static ReadingControl control(Shutdown shutdown, Terminal terminal) {
-        return new ReadingControl() {
-            @Override
-            public boolean interrupted() {
-                return shutdown.asked();
-            }
-
-            @Override
-            public boolean finishRequested() {
-                return terminal.entered();
-            }
-        };
     }
 }

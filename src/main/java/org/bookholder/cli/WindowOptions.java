@@ -65,6 +65,11 @@ final class WindowOptions {
         return move;
     }
 
+    /** Seconds to count before each take of a reading without a window; 0 unless the option was given. */
+    int countIn() throws ProblemException {
+        return countIn == null ? 0 : (int) in("--count-in", countIn, 1, 10);
+    }
+
     /** Applies the options to saved settings. */
     WindowWish over(WindowWish kept) throws ProblemException {
         WindowSettings settings = kept.settings().withWay(move);

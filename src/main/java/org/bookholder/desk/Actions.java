@@ -13,6 +13,7 @@ import org.bookholder.session.Mover;
 import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
+import org.bookholder.session.RoundCommand;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
 import org.bookholder.session.TakeCommand;
@@ -32,6 +33,10 @@ public final class Actions {
             "undo",
             "hold",
             "go_on",
+            "round",
+            "round_end",
+            "leave",
+            "again",
             "go_to",
             "cut",
             "next_take",
@@ -93,7 +98,11 @@ public final class Actions {
         }
         return switch (what) {
             case "hold" -> rolling(state).takes().held() ? List.of() : List.of(new TakeCommand.Hold());
-            case "go_on" -> rolling(state).takes().held() ? List.of(new TakeCommand.Resume()) : List.of();
+            case "go_on" -> goOn(rolling(state));
+            case "round" -> beginRound(state);
+            case "round_end" -> List.of(new RoundCommand.End());
+            case "leave" -> inRound(asked, state, new RoundCommand.Leave());
+            case "again" -> inRound(asked, state, new RoundCommand.Again());
             case "go_to" -> List.of(new TakeCommand.GoTo(start(line(asked, state)), Mover.HAND));
             case "cut" ->
                 state.takes().rolling() && sameTake(asked, state) ? List.of(new TakeCommand.Cut()) : List.of();
@@ -108,6 +117,26 @@ public final class Actions {
             throw new IllegalArgumentException("no take is rolling");
         }
         return state;
+    }
+
+    private static List<Command> goOn(SessionState state) {
+        if (state.takes().countIn().isPresent()) {
+            return List.of(new TakeCommand.BeginCount());
+        }
+        return state.takes().held() ? List.of(new TakeCommand.Resume()) : List.of();
+    }
+
+    private static List<Command> beginRound(SessionState state) {
+        if (!state.round().isOn() && state.lines().pickups().isEmpty()) {
+            throw new IllegalArgumentException("there is nothing to pick up");
+        }
+        return List.of(new RoundCommand.Begin());
+    }
+
+    /** Of two people who do the same at once the second does nothing: the round is at another line by then. */
+    private static List<Command> inRound(JsonNode asked, SessionState state, Command command) {
+        int line = state.round().line();
+        return state.round().isOn() && asked.path("line").asInt(line) == line ? List.of(command) : List.of();
     }
 
     /** Whether the last take is still the one that the page showed. */

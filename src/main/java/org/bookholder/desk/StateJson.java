@@ -20,6 +20,7 @@ import org.bookholder.session.Take;
 import org.bookholder.wording.BreakText;
 import org.bookholder.wording.Cautions;
 import org.bookholder.wording.Labels;
+import org.bookholder.wording.RoundText;
 
 /**
  * The state as JSON, in parts that the page replaces one by one. Times are seconds of the session's audio, or whole
@@ -82,6 +83,10 @@ final class StateJson {
         node.put("finished", state.finished());
         node.put("before", state.wordsBefore());
         node.put("open", state.lines().pickups().size());
+        state.takes().countIn().ifPresent(count -> node.put("count", count.seconds()));
+        if (state.round().isOn()) {
+            node.putObject("round").put("line", state.round().line()).put("said", RoundText.of(state));
+        }
         return node;
     }
 

@@ -13,14 +13,23 @@ final class SessionCommands implements Command.Handler {
     private final SessionRecorder recorder;
     private final TakeLifecycle takes;
     private final TextRevision text;
+    private final RoundDirector round;
+    private final CountInDirector countIn;
 
     /** Whether the current request has to wait for the end of the take. */
     private boolean waitsForEnd;
 
-    SessionCommands(SessionRecorder recorder, TakeLifecycle takes, TextRevision text) {
+    SessionCommands(
+            SessionRecorder recorder,
+            TakeLifecycle takes,
+            TextRevision text,
+            RoundDirector round,
+            CountInDirector countIn) {
         this.recorder = recorder;
         this.takes = takes;
         this.text = text;
+        this.round = round;
+        this.countIn = countIn;
     }
 
     /**
@@ -50,6 +59,31 @@ final class SessionCommands implements Command.Handler {
     }
 
     @Override
+    public void beginCount() {
+        countIn.begin();
+    }
+
+    @Override
+    public void beginRound() {
+        round.begin();
+    }
+
+    @Override
+    public void endRound() {
+        round.end();
+    }
+
+    @Override
+    public void leaveLine() {
+        round.leave();
+    }
+
+    @Override
+    public void lineAgain() {
+        round.again();
+    }
+
+    @Override
     public void goTo(ReadingPosition position, Mover mover) {
         takes.goTo(position, mover);
     }
@@ -76,6 +110,7 @@ final class SessionCommands implements Command.Handler {
 
     @Override
     public void quit() {
+        round.end();
         waitsForEnd |= takes.quit();
     }
 }

@@ -33,6 +33,8 @@ final class SessionStage implements Stage, SessionReports {
     private final Latest<ReadingProgress> progress;
     private final TakeLifecycle takes;
     private final TextRevision text;
+    private final RoundDirector round;
+    private final CountInDirector countIn;
     private final SessionCommands commands;
 
     /**
@@ -55,7 +57,10 @@ final class SessionStage implements Stage, SessionReports {
         this.progress = progress;
         takes = new TakeLifecycle(plan, starter, recorder, new OptionalWork("spoiled lines", faults));
         text = new TextRevision(recorder, takes, starter, plan.opened().scriptText(), keepText);
-        commands = new SessionCommands(recorder, takes, text);
+        round = new RoundDirector(recorder, takes, plan.nanoTime());
+        countIn = new CountInDirector(
+                recorder, takes, plan.nanoTime(), plan.conduct().countIn());
+        commands = new SessionCommands(recorder, takes, text, round, countIn);
         takes.betweenTakes(text::useIfPossible);
     }
 
@@ -75,7 +80,10 @@ final class SessionStage implements Stage, SessionReports {
         plan.earlier()
                 .ifPresent(day ->
                         recorder.enter(new SessionEvent.DayCarried(plan.opened().at(), day)));
-        takes.roll(plan.from());
+        boolean led = plan.conduct().pickups() ? round.goOn() || round.begin() : round.goOn();
+        if (!led) {
+            takes.roll(plan.from());
+        }
     }
 
     @Override
@@ -87,6 +95,8 @@ final class SessionStage implements Stage, SessionReports {
                 break;
             }
         }
+        countIn.advance();
+        round.advance();
         show();
         return done == 0 && takes.over() ? -1 : done;
     }

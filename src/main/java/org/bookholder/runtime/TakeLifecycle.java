@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  * stages to the follower, and records its findings. At most one take rolls; the ears may still be processing earlier
  * ones. Confined to one thread.
  */
-final class TakeLifecycle implements TakeReports {
+final class TakeLifecycle implements TakeReports, TakeControls {
     private static final String LOG = "the script ear failed";
 
     private final ReadingPlan plan;
@@ -45,6 +45,7 @@ final class TakeLifecycle implements TakeReports {
     private @Nullable RunningTake rolling;
     private Optional<ReadingPosition> next = Optional.empty();
     private boolean nextIsHeld;
+    private boolean ending;
     private boolean quitting;
     private StreamTime now;
     private StreamTime unheard = StreamTime.ZERO;
@@ -78,7 +79,8 @@ final class TakeLifecycle implements TakeReports {
      * Rolls a take; if one is rolling, cuts it first and rolls another one once it has ended. Returns whether an end is
      * pending.
      */
-    boolean next(ReadingPosition from) {
+    @Override
+    public boolean next(ReadingPosition from) {
         if (rolling == null) {
             roll(from);
             return false;
@@ -89,7 +91,8 @@ final class TakeLifecycle implements TakeReports {
     }
 
     /** Cuts the rolling take, and rolls no other. Returns whether there was one, whose end is then pending. */
-    boolean cut() {
+    @Override
+    public boolean cut() {
         next = Optional.empty();
         nextIsHeld = false;
         return cut(TakeEnd.CUT);
@@ -99,6 +102,7 @@ final class TakeLifecycle implements TakeReports {
         if (rolling == null) {
             return false;
         }
+        ending = true;
         rolling.run().cut(reason);
         return true;
     }
@@ -117,7 +121,8 @@ final class TakeLifecycle implements TakeReports {
     }
 
     /** Holds the rolling take, if it is not held. */
-    void hold() {
+    @Override
+    public void hold() {
         if (rolling != null && !held()) {
             enter(rolling, rolling.follower().hold(now), Mover.VOICE);
             recorder.enter(new SessionEvent.Held(now));
@@ -125,7 +130,8 @@ final class TakeLifecycle implements TakeReports {
     }
 
     /** Continues the rolling take, if it is held. */
-    void resume() {
+    @Override
+    public void resume() {
         if (rolling != null && held()) {
             enter(rolling, rolling.follower().resume(now), Mover.VOICE);
             recorder.enter(new SessionEvent.Resumed(now));
@@ -133,7 +139,8 @@ final class TakeLifecycle implements TakeReports {
     }
 
     /** Moves the reading position. */
-    void goTo(ReadingPosition position, Mover mover) {
+    @Override
+    public void goTo(ReadingPosition position, Mover mover) {
         if (rolling != null) {
             enter(rolling, rolling.follower().move(now, position), mover);
         } else {
@@ -154,8 +161,14 @@ final class TakeLifecycle implements TakeReports {
     }
 
     /** Whether a take is rolling. */
-    boolean rolling() {
+    @Override
+    public boolean rolling() {
         return rolling != null;
+    }
+
+    @Override
+    public boolean ending() {
+        return rolling != null && ending;
     }
 
     /** Whether the session was asked to end and every take is settled. */
@@ -311,6 +324,7 @@ final class TakeLifecycle implements TakeReports {
         RunningTake take = starter.start(number, now, from, recorder);
         takes.put(number, take);
         rolling = take;
+        ending = false;
         settledTo = from;
         enter(take, take.follower().startTake(number, now, from), Mover.VOICE);
     }

@@ -41,6 +41,7 @@ public final class Session {
                         Sound.NONE),
                 Troubles.NONE,
                 Remarks.NONE,
+                PickupRound.NONE,
                 sums);
     }
 

@@ -88,6 +88,12 @@ public sealed interface SessionEvent {
         /** Told of {@link Resumed}. */
         void resumed(Resumed event);
 
+        /** Told of {@link CountInStepped}. */
+        void countInStepped(CountInStepped event);
+
+        /** Told of {@link RoundMoved}. */
+        void roundMoved(RoundMoved event);
+
         /** Told of {@link Remarked}. */
         void remarked(Remarked event);
     }
@@ -311,6 +317,22 @@ public sealed interface SessionEvent {
         @Override
         public void to(Handler handler) {
             handler.resumed(this);
+        }
+    }
+
+    /** The count-in of a held take waits to be begun ({@code seconds} is 0), or counts so many seconds. */
+    record CountInStepped(StreamTime at, int seconds) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.countInStepped(this);
+        }
+    }
+
+    /** The pickup round began, came to its next step, or ended. */
+    record RoundMoved(StreamTime at, PickupRound round) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.roundMoved(this);
         }
     }
 

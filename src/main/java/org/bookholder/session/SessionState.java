@@ -25,6 +25,7 @@ public final class SessionState {
     private final Measures measures;
     private final Troubles troubles;
     private final Remarks remarks;
+    private final PickupRound round;
     private final Accumulators sums;
 
     SessionState(
@@ -36,6 +37,7 @@ public final class SessionState {
             Measures measures,
             Troubles troubles,
             Remarks remarks,
+            PickupRound round,
             Accumulators sums) {
         this.script = script;
         this.now = now;
@@ -45,6 +47,7 @@ public final class SessionState {
         this.measures = measures;
         this.troubles = troubles;
         this.remarks = remarks;
+        this.round = round;
         this.sums = sums;
     }
 
@@ -66,6 +69,7 @@ public final class SessionState {
                 measures,
                 troubles,
                 Remarks.NONE,
+                PickupRound.NONE,
                 Accumulators.begin(script, PaceRules.defaults(), FatigueLimits.defaults()));
     }
 
@@ -109,13 +113,30 @@ public final class SessionState {
         return remarks;
     }
 
+    /** Where the pickup round stands. */
+    public PickupRound round() {
+        return round;
+    }
+
     Accumulators sums() {
         return sums;
     }
 
     /** The same with one more trouble, for views only. */
     public SessionState with(Trouble trouble) {
-        return new SessionState(script, now, takes, following, lines, measures, troubles.with(trouble), remarks, sums);
+        return new SessionState(
+                script, now, takes, following, lines, measures, troubles.with(trouble), remarks, round, sums);
+    }
+
+    /** The same with a count-in of its held take, for display. */
+    public SessionState with(CountIn count) {
+        return new SessionState(
+                script, now, takes.countedIn(count), following, lines, measures, troubles, remarks, round, sums);
+    }
+
+    /** The same with another step of the pickup round, for display. */
+    public SessionState with(PickupRound step) {
+        return new SessionState(script, now, takes, following, lines, measures, troubles, remarks, step, sums);
     }
 
     /** How long this session took of its presenter. */
@@ -175,6 +196,6 @@ public final class SessionState {
     }
 
     private List<Object> parts() {
-        return List.of(script, now, takes, following, lines, measures, troubles, remarks, sums);
+        return List.of(script, now, takes, following, lines, measures, troubles, remarks, round, sums);
     }
 }

@@ -32,6 +32,7 @@ final class StateBuilder implements SessionEvent.Handler {
     private Sound sound;
     private Troubles troubles;
     private Remarks remarks;
+    private PickupRound round;
     private WordCounts counts;
     private PaceLog pace;
     private FatigueLog fatigue;
@@ -49,6 +50,7 @@ final class StateBuilder implements SessionEvent.Handler {
         sound = before.measures().sound();
         troubles = before.troubles();
         remarks = before.remarks();
+        round = before.round();
         counts = before.sums().counts();
         pace = before.sums().pace();
         fatigue = before.sums().fatigue();
@@ -104,6 +106,7 @@ final class StateBuilder implements SessionEvent.Handler {
         remarks = remarks.renumbered(lines);
         asides = TreePVector.from(lines.asides(asides));
         following = following.movedTo(lines.position(following.position()), following.mover());
+        round = round.renumbered(lines);
         script = changed;
     }
 
@@ -353,6 +356,16 @@ final class StateBuilder implements SessionEvent.Handler {
         takes = takes.resumed(now);
     }
 
+    @Override
+    public void countInStepped(SessionEvent.CountInStepped event) {
+        takes = takes.countedIn(new CountIn(now, event.seconds()));
+    }
+
+    @Override
+    public void roundMoved(SessionEvent.RoundMoved event) {
+        round = event.round().line() <= counts.lines() ? event.round() : PickupRound.NONE;
+    }
+
     /** The state after this many events. */
     SessionState toState(int events) {
         int target = script.settings().targetPace();
@@ -368,6 +381,7 @@ final class StateBuilder implements SessionEvent.Handler {
                         sound),
                 troubles,
                 remarks,
+                round,
                 new Accumulators(
                         counts,
                         pace,

@@ -12,6 +12,9 @@ public sealed interface TakeCommand extends Command {
         /** Carries out {@link Resume}. */
         void resume();
 
+        /** Carries out {@link BeginCount}. */
+        void beginCount();
+
         /** Carries out {@link GoTo}. */
         void goTo(ReadingPosition position, Mover mover);
 
@@ -38,6 +41,14 @@ public sealed interface TakeCommand extends Command {
         @Override
         public void to(Command.Handler handler) {
             handler.resume();
+        }
+    }
+
+    /** Begin the count-in that waits; if it is being counted, begin to read at once. */
+    record BeginCount() implements TakeCommand {
+        @Override
+        public void to(Command.Handler handler) {
+            handler.beginCount();
         }
     }
 

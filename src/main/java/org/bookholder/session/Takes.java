@@ -15,6 +15,7 @@ import org.pcollections.TreePVector;
  * @param rolling whether a take is running
  * @param begun whether reading has begun in the last take
  * @param heldSince when the current hold began; empty if the take is not held
+ * @param countIn the count-in that the hold is for; empty if it is for none
  * @param holds the finished holds, in order
  * @param restingSince time of day at which the last take was cut or the last break ended, also in an earlier session of
  *     the day; empty before the first cut
@@ -24,14 +25,28 @@ public record Takes(
         boolean rolling,
         boolean begun,
         Optional<StreamTime> heldSince,
+        Optional<CountIn> countIn,
         PVector<Span> holds,
         Optional<Instant> restingSince) {
-    static final Takes NONE =
-            new Takes(TreePVector.empty(), false, false, Optional.empty(), TreePVector.empty(), Optional.empty());
+    static final Takes NONE = new Takes(
+            TreePVector.empty(),
+            false,
+            false,
+            Optional.empty(),
+            Optional.empty(),
+            TreePVector.empty(),
+            Optional.empty());
 
     /** Takes made by hand, for display. */
     public static Takes of(List<Take> all, boolean rolling, Optional<StreamTime> heldSince) {
-        return new Takes(TreePVector.from(all), rolling, rolling, heldSince, TreePVector.empty(), Optional.empty());
+        return new Takes(
+                TreePVector.from(all),
+                rolling,
+                rolling,
+                heldSince,
+                Optional.empty(),
+                TreePVector.empty(),
+                Optional.empty());
     }
 
     /** Whether the take is held. */
@@ -60,43 +75,57 @@ public record Takes(
     }
 
     Takes rolled(Take take) {
-        return new Takes(all.plus(take), true, false, heldSince, holds, restingSince);
+        return new Takes(all.plus(take), true, false, heldSince, Optional.empty(), holds, restingSince);
     }
 
     /** The same with reading begun in the running take. */
     Takes begin() {
-        return begun ? this : new Takes(all, rolling, true, heldSince, holds, restingSince);
+        return begun ? this : new Takes(all, rolling, true, heldSince, countIn, holds, restingSince);
     }
 
     /** The same with the running take's audio extended to {@code at}. */
     Takes reached(StreamTime at) {
-        return new Takes(all.with(all.size() - 1, last().endingAt(at)), rolling, begun, heldSince, holds, restingSince);
+        return new Takes(
+                all.with(all.size() - 1, last().endingAt(at)), rolling, begun, heldSince, countIn, holds, restingSince);
     }
 
     /** The same with the running take cut, and its hold ended, at {@code at}. */
     Takes cut(StreamTime at, Instant when) {
         Takes resumed = resumed(at);
-        return new Takes(all, false, begun, Optional.empty(), resumed.holds, Optional.of(when));
+        return new Takes(all, false, begun, Optional.empty(), Optional.empty(), resumed.holds, Optional.of(when));
     }
 
     Takes held(StreamTime at) {
-        return !rolling || held() ? this : new Takes(all, true, begun, Optional.of(at), holds, restingSince);
+        return !rolling || held()
+                ? this
+                : new Takes(all, true, begun, Optional.of(at), Optional.empty(), holds, restingSince);
+    }
+
+    /** The same with a count-in; unchanged if the take is not held. */
+    Takes countedIn(CountIn count) {
+        return held() ? new Takes(all, rolling, begun, heldSince, Optional.of(count), holds, restingSince) : this;
     }
 
     Takes resumed(StreamTime at) {
         return heldSince
-                .map(since ->
-                        new Takes(all, rolling, begun, Optional.empty(), holds.plus(new Span(since, at)), restingSince))
+                .map(since -> new Takes(
+                        all,
+                        rolling,
+                        begun,
+                        Optional.empty(),
+                        Optional.empty(),
+                        holds.plus(new Span(since, at)),
+                        restingSince))
                 .orElse(this);
     }
 
     /** The same with a rest that began, or was counted up to, this time of day. */
     Takes resting(Instant since) {
-        return new Takes(all, rolling, begun, heldSince, holds, Optional.of(since));
+        return new Takes(all, rolling, begun, heldSince, countIn, holds, Optional.of(since));
     }
 
     /** The same with a current rest counted up to this time of day. */
     Takes restedTo(Instant when) {
-        return new Takes(all, rolling, begun, heldSince, holds, restingSince.map(before -> when));
+        return new Takes(all, rolling, begun, heldSince, countIn, holds, restingSince.map(before -> when));
     }
 }

@@ -10,9 +10,9 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.NoteCommand;
+import org.bookholder.session.RoundCommand;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
-import org.bookholder.view.cue.CountIn;
 import org.bookholder.view.cue.Messages;
 import org.bookholder.view.input.Action;
 import org.bookholder.view.input.KeyMap;
@@ -30,8 +30,6 @@ final class ActionHandler {
     private final Consumer<WindowSettings> apply;
     private final Messages messages;
     private final Pages pages;
-    private final PickupRound round;
-    private final CountIn countIn;
     private final TakeStarts takes;
     private final Teaching teaching;
     private Set<Cue> edgesBefore = edges(EnumSet.allOf(Cue.class));
@@ -44,8 +42,6 @@ final class ActionHandler {
         this.teaching = teaching;
         messages = moment.messages;
         pages = moment.pages;
-        round = moment.round;
-        countIn = moment.countIn;
         takes = moment.takes;
     }
 
@@ -53,30 +49,10 @@ final class ActionHandler {
         return closing;
     }
 
-    /** Runs the count-in of the next take, if the settings ask for one. */
-    void countIn(SessionState state, WindowSettings settings, double seconds) {
-        countIn.advance(state, settings.countIn(), seconds, tell);
-    }
-
-    void cut() {
-        tell.accept(new TakeCommand.Cut());
-    }
-
-    /** Moves reading to a place, in a new take if none is rolling. */
-    void readFrom(ReadingPosition position, SessionState state, Steering steering) {
-        if (state.takes().held()) {
-            tell.accept(new TakeCommand.Resume());
-        }
-        steering.goTo(position);
-        if (!state.takes().rolling()) {
-            tell.accept(new TakeCommand.NextTake(position));
-        }
-    }
-
     void act(Action action, SessionState state, WindowSettings settings, Steering steering) {
         switch (action) {
-            case ROUND -> round(state, settings.keys());
-            case HOLD -> hold(state, settings);
+            case ROUND -> round(state);
+            case HOLD -> hold(state);
             case BACK_LINE, FORWARD_LINE, BACK_PARAGRAPH, ROW_UP, ROW_DOWN -> move(action, state, steering);
             case MARK_PICKUP -> markPickup(steering.current(state), state);
             case NEXT_TAKE -> nextTake(steering.current(state), state);
@@ -107,8 +83,10 @@ final class ActionHandler {
         }
     }
 
-    private void hold(SessionState state, WindowSettings settings) {
-        if (!countIn.pressed(Math.max(1, settings.countIn()), tell)) {
+    private void hold(SessionState state) {
+        if (state.takes().countIn().isPresent()) {
+            tell.accept(new TakeCommand.BeginCount());
+        } else {
             tell.accept(state.takes().held() ? new TakeCommand.Resume() : new TakeCommand.Hold());
         }
     }
@@ -146,28 +124,23 @@ final class ActionHandler {
         teaching.begin();
     }
 
-    private void round(SessionState state, KeyMap keys) {
-        if (round.isOn()) {
-            round.end();
-            messages.say("pickup round ended", SECONDS);
-        } else if (round.begin(state)) {
-            pages.putAway(Pages.Kind.PICKUPS);
-            messages.say(
-                    keys.first(Action.FORWARD_LINE) + ": leave it and go on  ·  " + keys.first(Action.BACK_LINE)
-                            + ": once more",
-                    QUESTION_SECONDS);
-        } else {
+    private void round(SessionState state) {
+        if (state.round().isOn()) {
+            tell.accept(new RoundCommand.End());
+        } else if (state.lines().pickups().isEmpty()) {
             messages.say("nothing to pick up", SECONDS);
+        } else {
+            tell.accept(new RoundCommand.Begin());
         }
     }
 
     private void move(Action action, SessionState state, Steering steering) {
-        if (round.isOn() && action == Action.FORWARD_LINE) {
-            round.skip(state);
+        if (state.round().isOn() && action == Action.FORWARD_LINE) {
+            tell.accept(new RoundCommand.Leave());
             return;
         }
-        if (round.isOn() && action == Action.BACK_LINE) {
-            round.again(state);
+        if (state.round().isOn() && action == Action.BACK_LINE) {
+            tell.accept(new RoundCommand.Again());
             return;
         }
         ReadingPosition from = steering.current(state);
@@ -193,8 +166,8 @@ final class ActionHandler {
         if (pages.putAway(Pages.Kind.KEYS)) {
             return;
         }
-        if (round.isOn()) {
-            round(state, keys);
+        if (state.round().isOn()) {
+            round(state);
             return;
         }
         boolean asked = messages.text().equals(question(keys));

@@ -1,7 +1,8 @@
 package org.bookholder.view;
 
+import org.bookholder.session.PickupRound;
 import org.bookholder.view.cue.BreakNotice;
-import org.bookholder.view.cue.CountIn;
+import org.bookholder.view.cue.CountDisplay;
 import org.bookholder.view.cue.Messages;
 import org.bookholder.view.cue.Opening;
 import org.bookholder.view.cue.PaceCue;
@@ -29,7 +30,7 @@ final class AnimationState {
     final Opening opening = new Opening();
 
     /** The count before a take. */
-    final CountIn countIn = new CountIn(0);
+    final CountDisplay count = new CountDisplay();
 
     /** Where takes began. */
     final TakeStarts takes = new TakeStarts();
@@ -40,8 +41,8 @@ final class AnimationState {
     /** The lists that can replace the script. */
     final Pages pages = new Pages();
 
-    /** The pickup round. */
-    final PickupRound round = new PickupRound();
+    /** The pickup round as the session leads it. */
+    PickupRound round = PickupRound.NONE;
 
     /** Number of written words of the script that have dimmed; the fraction tells how far the next one has. */
     double sunk;

@@ -21,6 +21,7 @@ import org.bookholder.view.page.PageView;
 import org.bookholder.view.page.PickupLines;
 import org.bookholder.view.settings.Cue;
 import org.bookholder.view.settings.WindowSettings;
+import org.bookholder.wording.RoundText;
 import org.bookholder.wording.TroubleText;
 import org.jspecify.annotations.Nullable;
 
@@ -111,7 +112,7 @@ final class FrameBuilder {
         String rest = cues.contains(Cue.BREAK) ? moment.rest.text() : "";
         say(Spot.FOOT_RIGHT, rest, pressing ? Palette.ASKING : Palette.DIRECTION);
         say(Spot.HEAD_MIDDLE, cues.contains(Cue.SOUND) ? soundText(state) : "", Palette.ASKING);
-        String count = moment.countIn.text(keys);
+        String count = moment.count.text(keys);
         say(Spot.COUNT, page ? "" : count, Palette.COMING);
         boolean clean = moment.round.ticked() > 0;
         say(
@@ -152,7 +153,7 @@ final class FrameBuilder {
 
     /** Text beside the mark: what the mark means, and the progress of the pickup round. */
     private String standing(SessionState state, String count, boolean marked) {
-        String round = moment.round.caption();
+        String round = RoundText.of(state);
         if (!marked || (!state.takes().rolling() && !round.isEmpty())) {
             return round;
         }

@@ -12,6 +12,7 @@ import org.bookholder.session.Mover;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.view.input.Action;
+import org.bookholder.view.input.KeyMap;
 import org.bookholder.view.layout.Geometry;
 import org.bookholder.view.layout.Layout;
 import org.bookholder.view.layout.TextMeasure;
@@ -32,6 +33,7 @@ public final class Scene {
     private static final double SPEAKING_SECONDS = 1.5;
     private static final double LONG_AGO = 100;
     private static final double TEXT_SECONDS = 2.5;
+    private static final double ROUND_SECONDS = 4;
 
     /** A peak above this, in dBFS, counts as a voice trying the sound before the lesson begins. */
     private static final double VOICE = -45;
@@ -50,7 +52,6 @@ public final class Scene {
     private Layout layout;
     private @Nullable FatigueReport report;
     private ReadingPosition before;
-    private boolean heldBefore;
     private boolean readBefore;
     private double sinceSpoken = LONG_AGO;
 
@@ -168,7 +169,7 @@ public final class Scene {
     /** Advances by {@code seconds} and gives the picture of {@code state}; always the same object, overwritten. */
     public Frame advance(SessionState state, double seconds) {
         adoptText(state);
-        playRound(state, seconds);
+        followRound(state);
         now.takes.look(state);
         steering.advance(state, seconds);
         now.motion.advance(steering.aim(), seconds, geometry.pitch());
@@ -179,7 +180,7 @@ public final class Scene {
         lookForBreaks(state, reading);
         now.readouts = now.readouts.next(state);
         listen(state, seconds);
-        requests.countIn(state, settings, seconds);
+        now.count.advance(state, seconds);
         now.messages.advance(seconds);
         now.producer = now.producer.after(state, seconds);
         now.pages.advance(state, seconds, geometry, now.round.isOn());
@@ -206,16 +207,23 @@ public final class Scene {
         };
     }
 
-    private void playRound(SessionState state, double seconds) {
-        if (now.round.advance(state, seconds)) {
-            now.pages.show(Pages.Kind.PICKUPS);
-        }
-        if (now.round.takeCut()) {
-            requests.cut();
-        }
-        Optional<ReadingPosition> wanted = now.round.takeWanted();
-        if (wanted.isPresent()) {
-            requests.readFrom(wanted.get(), state, steering);
+    /** Says how the pickup round is steered when it begins, and shows what is left when it ends. */
+    private void followRound(SessionState state) {
+        boolean was = now.round.isOn();
+        now.round = state.round();
+        if (!was && now.round.isOn()) {
+            now.pages.putAway(Pages.Kind.PICKUPS);
+            KeyMap keys = settings.keys();
+            now.messages.say(
+                    keys.first(Action.FORWARD_LINE) + ": leave it and go on  ·  " + keys.first(Action.BACK_LINE)
+                            + ": once more",
+                    ROUND_SECONDS);
+        } else if (was && !now.round.isOn()) {
+            if (state.lines().pickups().isEmpty()) {
+                now.pages.show(Pages.Kind.PICKUPS);
+            } else {
+                now.messages.say("pickup round ended", TEXT_SECONDS);
+            }
         }
     }
 
@@ -258,13 +266,8 @@ public final class Scene {
             now.motion.restAt(steering.aim().height());
             now.sunk = layout.wordsBefore(state.following().position());
             before = state.following().position();
-            now.round.end();
-            if (heldBefore) {
-                now.countIn.textChangedInHold();
-            }
             now.messages.say("the text was changed", TEXT_SECONDS);
         }
-        heldBefore = state.takes().held();
     }
 
     /** Compares texts only when the state holds another object: once, not for every picture. */

@@ -52,6 +52,11 @@ public final class Pickups {
                 notes.decision().map(Decision::choice));
     }
 
+    /** What was said instead of a line in one attempt; empty if it was clean. */
+    public static String said(SessionState state, Attempt attempt) {
+        return DeviationText.instead(state.line(attempt.line()), attempt.outcome(), Optional.of(attempt));
+    }
+
     private static List<String> written(SessionState state, int line) {
         return state.remarks().notes().stream()
                 .filter(note ->

@@ -48,6 +48,7 @@ import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.PacedSource;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.stage.Workers;
+import org.bookholder.runtime.take.Conduct;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.pronounce.ScriptPreparer;
@@ -255,6 +256,7 @@ public final class DeskCost {
                 new SessionEvent.Opened(before.now(), Instant.now(), script.title(), script.source(), text),
                 Optional.empty(),
                 ReadingPosition.START,
+                Conduct.PLAIN,
                 Optional.of(ears),
                 sources,
                 new PacedSource(file, System::nanoTime),

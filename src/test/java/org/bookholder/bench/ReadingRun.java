@@ -19,6 +19,7 @@ import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.stage.ManualScheduler;
+import org.bookholder.runtime.take.Conduct;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.Script;
@@ -67,6 +68,7 @@ final class ReadingRun {
                             new SessionEvent.Opened(before.now(), clock.instant(), script.title(), SOURCE, scriptText),
                             Optional.empty(),
                             ReadingPosition.START,
+                            Conduct.PLAIN,
                             Optional.of(ears),
                             once(source),
                             source,

@@ -37,6 +37,7 @@ import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.ReplayedSession;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Sources;
+import org.bookholder.runtime.take.Conduct;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.pronounce.ScriptPreparer;
@@ -362,6 +363,7 @@ final class DeskPageTest {
                 opened,
                 Optional.empty(),
                 ReadingPosition.START,
+                Conduct.PLAIN,
                 Optional.of(ears),
                 sources,
                 source,

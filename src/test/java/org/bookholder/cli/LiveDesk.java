@@ -27,6 +27,7 @@ import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Sources;
+import org.bookholder.runtime.take.Conduct;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.session.Command;
@@ -115,6 +116,7 @@ final class LiveDesk implements AutoCloseable {
                 lesson.opened(before.now(), Instant.now()),
                 Optional.empty(),
                 ReadingPosition.START,
+                Conduct.PLAIN,
                 Optional.empty(),
                 silent,
                 first,

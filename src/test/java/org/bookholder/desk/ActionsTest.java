@@ -8,7 +8,9 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Decision.Choice;
 import org.bookholder.session.Mover;
 import org.bookholder.session.NoteCommand;
+import org.bookholder.session.PickupRound;
 import org.bookholder.session.Remark;
+import org.bookholder.session.RoundCommand;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.session.TakeEnd;
@@ -56,6 +58,34 @@ final class ActionsTest {
                         new NoteCommand.Add(new Remark.BreakOver(clock.instant())),
                         new TakeCommand.GoTo(new ReadingPosition(3, 1), Mover.HAND),
                         new TakeCommand.NextTake(new ReadingPosition(1, 1)));
+    }
+
+    @Test
+    void thePickupRoundIsBegunSteeredAndEnded() {
+        assertThat(act("{\"do\":\"leave\",\"line\":2}")).isEqualTo("done");
+        session.happens(new SessionEvent.PickupMarked(s(7), 2, ""));
+        assertThat(act("{\"do\":\"round\"}")).isEqualTo("done");
+        session.happens(new SessionEvent.RoundMoved(s(7), PickupRound.NONE.at(2, 0)));
+        for (String what : new String[] {"leave", "again"}) {
+            assertThat(act("{\"do\":\"" + what + "\",\"line\":2}")).isEqualTo("done");
+        }
+        // Someone else has gone on already.
+        assertThat(act("{\"do\":\"leave\",\"line\":1}")).isEqualTo("done");
+        assertThat(act("{\"do\":\"round_end\"}")).isEqualTo("done");
+        assertThat(session.told)
+                .containsExactly(
+                        new RoundCommand.Begin(),
+                        new RoundCommand.Leave(),
+                        new RoundCommand.Again(),
+                        new RoundCommand.End());
+    }
+
+    @Test
+    void aCountThatWaitsIsBegunByGoingOn() {
+        session.happens(new SessionEvent.Held(s(7)));
+        session.happens(new SessionEvent.CountInStepped(s(7), 0));
+        assertThat(act("{\"do\":\"go_on\"}")).isEqualTo("done");
+        assertThat(session.told).containsExactly(new TakeCommand.BeginCount());
     }
 
     @Test

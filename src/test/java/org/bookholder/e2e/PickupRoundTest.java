@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.follow.model.ReadingPosition;
@@ -11,7 +12,10 @@ import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.source.PacedSource;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.LineNotes;
+import org.bookholder.session.RoundCommand;
+import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeEars;
@@ -84,6 +88,27 @@ final class PickupRoundTest {
                         "clean, and the last",
                         "Nothing to pick up");
         assertLinked(reading, rig);
+    }
+
+    /** A kill in the round: the program is started again with the journal, and the round goes on at its line. */
+    @Test
+    void goesOnAfterAKillWhereItWas() {
+        ReadingRig killed = new ReadingRig(SCRIPT, new FakeEars(lesson().hypotheses()), true);
+        Reading reading = killed.begin(microphone(killed));
+        killed.pass(lesson().seconds() - 2);
+        reading.tell(new RoundCommand.Begin());
+        killed.pass(STEP);
+        reading.tell(new RoundCommand.Leave());
+        killed.pass(STEP);
+        assertThat(reading.state().get().round().line()).isEqualTo(5);
+        SessionState left = Session.apply(Session.begin(SCRIPT, FatigueLimits.defaults()), killed.journal.events());
+
+        ReadingRig rig = new ReadingRig(SCRIPT, new FakeEars(List.of()), true);
+        rig.goesOn(left);
+        Reading goesOn = rig.begin(microphone(rig));
+        rig.pass(STEP);
+        assertThat(goesOn.state().get().round().line()).isEqualTo(5);
+        assertThat(goesOn.state().get().following().position()).isEqualTo(new ReadingPosition(4, 1));
     }
 
     /** The lesson with its mistakes. */

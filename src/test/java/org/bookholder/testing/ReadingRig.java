@@ -21,6 +21,7 @@ import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.ManualScheduler;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.runtime.stage.StageFault;
+import org.bookholder.runtime.take.Conduct;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.pronounce.ScriptPreparer;
@@ -49,6 +50,8 @@ public final class ReadingRig implements Sources {
     private final Deque<AudioSource> more = new ArrayDeque<>();
     private final boolean live;
     private Optional<Manuscript> manuscript = Optional.empty();
+    private Optional<SessionState> earlier = Optional.empty();
+    private Conduct conduct = Conduct.PLAIN;
     private Optional<Reading> reading = Optional.empty();
     private final ManualScheduler runner = new ManualScheduler(clock, new Faults());
     private final Map<String, Duration> slow = new HashMap<>();
@@ -76,14 +79,25 @@ public final class ReadingRig implements Sources {
         manuscript = Optional.of(file);
     }
 
+    /** The session as it was left; to be said before the reading begins. */
+    public void goesOn(SessionState left) {
+        earlier = Optional.of(left);
+    }
+
+    /** How takes are led; to be said before the reading begins. */
+    public void conducts(Conduct how) {
+        conduct = how;
+    }
+
     public Reading begin(AudioSource first) {
-        SessionState before = Session.begin(script, FatigueLimits.defaults());
+        SessionState before = earlier.orElseGet(() -> Session.begin(script, FatigueLimits.defaults()));
         ReadingPlan plan = new ReadingPlan(
                 ScriptPreparer.prepare(script, ears.vocabulary()),
                 before,
                 new SessionEvent.Opened(before.now(), clock.instant(), script.title(), script.source(), TEXT),
                 Optional.empty(),
                 ReadingPosition.START,
+                conduct,
                 Optional.of(ears),
                 this,
                 first,

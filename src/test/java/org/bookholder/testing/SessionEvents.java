@@ -21,6 +21,7 @@ import org.bookholder.session.AcceptedReading;
 import org.bookholder.session.DaySoFar;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Mover;
+import org.bookholder.session.PickupRound;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeEnd;
@@ -152,7 +153,21 @@ public final class SessionEvents {
                 Combinators.combine(times(), ordinals(), texts()).as(SessionEvent.PickupMarked::new),
                 times().map(SessionEvent.Held::new),
                 times().map(SessionEvent.Resumed::new),
+                Combinators.combine(times(), Arbitraries.integers().between(0, 10))
+                        .as(SessionEvent.CountInStepped::new),
+                Combinators.combine(times(), rounds()).as(SessionEvent.RoundMoved::new),
                 Combinators.combine(times(), remarks()).as(SessionEvent.Remarked::new));
+    }
+
+    private static Arbitrary<PickupRound> rounds() {
+        return Combinators.combine(
+                        Arbitraries.of(PickupRound.Step.class).filter(step -> step != PickupRound.Step.OFF),
+                        ordinals(),
+                        ordinals(),
+                        ordinals(),
+                        texts())
+                .as(PickupRound::new)
+                .edgeCases(config -> config.add(PickupRound.NONE));
     }
 
     private static Arbitrary<Remark> remarks() {

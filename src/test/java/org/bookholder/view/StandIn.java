@@ -2,24 +2,41 @@ package org.bookholder.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
+import org.bookholder.session.CountIn;
 import org.bookholder.session.Mover;
+import org.bookholder.session.PickupRound;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
 
 /** Stands in for a session: does at once what it is told, and remembers it. */
 public final class StandIn implements Command.Handler {
     private final List<Command> told = new ArrayList<>();
     private SampleState sample;
+    private PickupRound round = PickupRound.NONE;
+    private Optional<CountIn> count = Optional.empty();
 
     public StandIn(SampleState sample) {
         this.sample = sample;
     }
 
     public SessionState state() {
-        return sample.state();
+        SessionState state = sample.state().with(round);
+        return count.map(state::with).orElse(state);
+    }
+
+    /** The pickup round comes to this step. */
+    public void comesTo(PickupRound step) {
+        round = step;
+    }
+
+    /** The count-in waits (0), counts so many seconds, or is over (empty). */
+    public void counts(Optional<Integer> seconds) {
+        count = seconds.map(length -> new CountIn(StreamTime.ZERO, length));
     }
 
     /** Everything it was told, in order. */
@@ -50,6 +67,21 @@ public final class StandIn implements Command.Handler {
     public void resume() {
         sample = sample.held(false);
     }
+
+    @Override
+    public void beginCount() {}
+
+    @Override
+    public void beginRound() {}
+
+    @Override
+    public void endRound() {}
+
+    @Override
+    public void leaveLine() {}
+
+    @Override
+    public void lineAgain() {}
 
     @Override
     public void goTo(ReadingPosition position, Mover mover) {

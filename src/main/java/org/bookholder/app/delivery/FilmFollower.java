@@ -21,6 +21,7 @@ import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.stage.StageFault;
+import org.bookholder.runtime.take.Conduct;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.session.Session;
@@ -58,6 +59,7 @@ public final class FilmFollower implements AutoCloseable {
                 lesson.opened(before.now(), here.clock().instant()),
                 Optional.empty(),
                 ReadingPosition.START,
+                Conduct.PLAIN,
                 Optional.of(ears),
                 sources,
                 first,

@@ -21,6 +21,7 @@ import org.bookholder.footage.ffmpeg.FootageSource;
 import org.bookholder.journal.FootageNotes;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.take.Conduct;
 import org.bookholder.session.Take;
 
 /**
@@ -96,6 +97,7 @@ public final class FootageLogging {
                 Optional.of(place),
                 true,
                 Optional.empty(),
+                Conduct.PLAIN,
                 Optional.empty(),
                 Optional.empty(),
                 false,

@@ -143,6 +143,7 @@ final class HomeActions {
                 lesson.title(),
                 lesson.file(),
                 session,
+                pickups,
                 goesOn ? Optional.of(unread.get(0)) : Optional.empty(),
                 settings.microphone());
         return reading.ask(

@@ -22,8 +22,10 @@ import org.bookholder.desk.ServedSession;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Latest;
 import org.bookholder.runtime.stage.Mailbox;
+import org.bookholder.runtime.take.Conduct;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Troubles;
+import org.bookholder.view.settings.WindowWish;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,6 +53,7 @@ final class HomeReading {
      * @param title its title
      * @param script its file
      * @param session the session to go on with; empty for another one
+     * @param pickups whether to begin with its pickup round
      * @param from the line to begin at; empty for the first one, or where an earlier reading ended
      * @param microphone the microphone's name; empty for the default one
      */
@@ -60,6 +63,7 @@ final class HomeReading {
             String title,
             Path script,
             Optional<Path> session,
+            boolean pickups,
             Optional<Integer> from,
             Optional<String> microphone) {}
 
@@ -185,18 +189,20 @@ final class HomeReading {
     }
 
     private ReadingRequest request(Order order) throws ProblemException {
+        WindowWish wish = WindowPreferences.of(here, order.script()).wish();
         return new ReadingRequest(
                 order.script(),
                 Optional.empty(),
                 order.session(),
                 false,
                 order.from(),
+                new Conduct(wish.settings().countIn(), order.pickups()),
                 Optional.empty(),
                 order.microphone(),
                 false,
                 false,
                 false,
-                Optional.of(WindowPreferences.of(here, order.script()).wish()),
+                Optional.of(wish),
                 Optional.of(DeskRequest.atHome()),
                 here.model());
     }

@@ -5,6 +5,7 @@ import java.util.function.LongSupplier;
 import org.bookholder.runtime.EndDeadline;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingProgress;
+import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.session.Troubles;
@@ -59,11 +60,22 @@ final class ReadingMonitor {
             troubles = state.troubles();
             listener.troublesChanged(troubles);
         }
-        if (showLines && control.finishRequested()) {
-            reading.tell(new TakeCommand.Quit());
+        if (showLines) {
+            control.requests().forEach(request -> ask(request, state));
+            if (control.finishRequested()) {
+                reading.tell(new TakeCommand.Quit());
+            }
         }
         endIfInterrupted();
         tellOfTheOpenEar(reading.progress());
+    }
+
+    private void ask(Request request, SessionState state) {
+        try {
+            request.commands(state).forEach(reading::tell);
+        } catch (IllegalArgumentException e) {
+            listener.warned(String.valueOf(e.getMessage()));
+        }
     }
 
     private void endIfInterrupted() {

@@ -3,6 +3,7 @@ package org.bookholder.app.reading;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.bookholder.app.desk.DeskRequest;
+import org.bookholder.runtime.take.Conduct;
 import org.bookholder.view.settings.WindowWish;
 
 /**
@@ -13,6 +14,7 @@ import org.bookholder.view.settings.WindowWish;
  * @param session folder of the session; empty for a new one in the default place
  * @param anew whether to begin a new session even if one of this script was interrupted
  * @param from the line to begin at, from 1
+ * @param conduct how takes are led
  * @param audio a recording to use instead of a microphone
  * @param microphone the name of the microphone; empty for the default one
  * @param silent whether to use no microphone at all
@@ -29,6 +31,7 @@ public record ReadingRequest(
         Optional<Path> session,
         boolean anew,
         Optional<Integer> from,
+        Conduct conduct,
         Optional<Path> audio,
         Optional<String> microphone,
         boolean silent,

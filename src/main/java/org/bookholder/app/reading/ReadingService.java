@@ -145,6 +145,7 @@ public final class ReadingService {
                     lesson.opened(before.now(), here.clock().instant()),
                     earlier,
                     from,
+                    request.conduct(),
                     ears,
                     sources,
                     first,

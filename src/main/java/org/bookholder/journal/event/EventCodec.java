@@ -42,6 +42,8 @@ public final class EventCodec {
             Map.entry(SessionEvent.SoundNotSaved.class, "sound-not-saved"),
             Map.entry(SessionEvent.Held.class, "held"),
             Map.entry(SessionEvent.Resumed.class, "resumed"),
+            Map.entry(SessionEvent.CountInStepped.class, "count-in-stepped"),
+            Map.entry(SessionEvent.RoundMoved.class, "round-moved"),
             Map.entry(SessionEvent.Remarked.class, "remarked"));
 
     /** The same for remarks, which people add. */

@@ -23,7 +23,8 @@ import org.bookholder.speech.Ears;
  * @param before the session so far: new, or replayed from its journal
  * @param opened the opening event with script and source
  * @param earlier what the presenter has read on the day in other sessions, if that is later than what this one counted
- * @param from where the first take begins
+ * @param from where the first take begins, unless it begins with a pickup round
+ * @param conduct how takes are led
  * @param ears the recogniser; empty to read without following
  * @param sources the sources of sound
  * @param first the first take's source, already open
@@ -41,6 +42,7 @@ public record ReadingPlan(
         SessionEvent.Opened opened,
         Optional<DaySoFar> earlier,
         ReadingPosition from,
+        Conduct conduct,
         Optional<Ears> ears,
         Sources sources,
         AudioSource first,

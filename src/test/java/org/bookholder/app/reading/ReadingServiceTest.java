@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.take.Conduct;
 import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,7 @@ final class ReadingServiceTest {
                 Optional.of(session),
                 false,
                 Optional.empty(),
+                Conduct.PLAIN,
                 Optional.empty(),
                 Optional.empty(),
                 true,

@@ -3,6 +3,7 @@ package org.bookholder.view.cue;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.view.Frame;
 import org.bookholder.view.Plain;
@@ -13,42 +14,40 @@ import org.bookholder.view.input.Action;
 import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.Test;
 
-/** Counting takes in, in virtual time. */
+/** What the window shows before a take, in virtual time. */
 final class CountInTest {
     private final StandIn session = new StandIn(SampleState.of(SampleState.lessonScript()));
 
     @Test
-    void theFirstTakeIsHeldUntilAskedForAndThenCountedIn() {
-        Scene scene = scene(3);
+    void aCountThatWaitsNamesTheKeyThatBeginsIt() {
+        Scene scene = scene();
+        session.becomes(session.sample().held(true));
+        session.counts(Optional.of(0));
         assertThat(captions(pass(scene, 5))).contains("H begins");
-        assertThat(session.told()).containsExactly(new TakeCommand.Hold());
         scene.act(Action.HOLD, session.state());
+        pass(scene, 0.1);
+        assertThat(session.told()).containsExactly(new TakeCommand.BeginCount());
+    }
+
+    @Test
+    void theNumbersCountDown() {
+        Scene scene = scene();
+        session.becomes(session.sample().held(true));
+        session.counts(Optional.of(3));
         assertThat(captions(pass(scene, 0.5))).contains("3");
         assertThat(captions(pass(scene, 1))).contains("2");
         assertThat(captions(pass(scene, 1))).contains("1");
-        Frame begun = pass(scene, 1);
-        assertThat(session.told()).containsExactly(new TakeCommand.Hold(), new TakeCommand.Resume());
-        assertThat(captions(begun)).doesNotContain("1", "H begins", "held");
-    }
-
-    @Test
-    void pressingAgainSkipsTheRestOfTheCount() {
-        Scene scene = scene(5);
-        pass(scene, 1);
-        scene.act(Action.HOLD, session.state());
-        pass(scene, 1);
         scene.act(Action.HOLD, session.state());
         pass(scene, 0.1);
-        assertThat(session.told()).containsExactly(new TakeCommand.Hold(), new TakeCommand.Resume());
-        pass(scene, 6);
-        assertThat(session.told()).hasSize(2);
+        assertThat(session.told()).containsExactly(new TakeCommand.BeginCount());
+        session.counts(Optional.empty());
+        session.becomes(session.sample().held(false));
+        assertThat(captions(pass(scene, 0.2))).doesNotContain("1", "H begins", "held");
     }
 
     @Test
-    void withoutACountNothingIsHeld() {
-        Scene scene = scene(0);
-        pass(scene, 5);
-        assertThat(session.told()).isEmpty();
+    void withoutACountTheKeyHolds() {
+        Scene scene = scene();
         scene.act(Action.HOLD, session.state());
         pass(scene, 0.1);
         assertThat(session.told()).containsExactly(new TakeCommand.Hold());
@@ -56,7 +55,7 @@ final class CountInTest {
 
     @Test
     void beforeTheFirstLineTitleLengthAndSoundAreThereAndFadeWhenReadingBegins() {
-        Scene scene = scene(0);
+        Scene scene = scene();
         Opening opening = pass(scene, 3).opening();
         assertThat(opening.title()).isEqualTo("Your first loaf");
         // 111 spoken words at 100 words a minute, rounded to the second.
@@ -69,10 +68,10 @@ final class CountInTest {
         assertThat(pass(scene, 2).opening().light()).isZero();
     }
 
-    private Scene scene(int countIn) {
+    private Scene scene() {
         return new Scene(
                 session.state().script(),
-                WindowSettings.defaults().withCountIn(countIn),
+                WindowSettings.defaults(),
                 new Plain(),
                 new Scene.Screen(1920, 1080, 1080, 0),
                 session.state().following().position());

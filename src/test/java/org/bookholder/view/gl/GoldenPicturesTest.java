@@ -7,7 +7,11 @@ import java.io.IOException;
 import java.util.Map;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.session.CountIn;
+import org.bookholder.session.PickupRound;
+import org.bookholder.session.SessionState;
 import org.bookholder.testing.Needs;
+import org.bookholder.timing.StreamTime;
 import org.bookholder.view.SampleState;
 import org.bookholder.view.input.Action;
 import org.bookholder.view.settings.WindowPlace;
@@ -67,10 +71,9 @@ final class GoldenPicturesTest {
     @Test
     void theCountBeforeATake() throws ProblemException, IOException {
         SampleState start = SampleState.of(SampleState.lessonScript()).live(Double.NaN);
-        try (ReadingWindow window = window(start, USUAL.withCountIn(3), 1920, 1080)) {
-            GoldenPicture.check("waiting", window.snapshot(start.held(true).state()));
-            window.act(Action.HOLD);
-            GoldenPicture.check("count-in", window.snapshot(start.held(true).state(), 0.5));
+        try (ReadingWindow window = window(start, USUAL, 1920, 1080)) {
+            GoldenPicture.check("waiting", window.snapshot(counting(start, 0)));
+            GoldenPicture.check("count-in", window.snapshot(counting(start, 3), 0.5));
         }
     }
 
@@ -78,10 +81,10 @@ final class GoldenPicturesTest {
     void thePickupRound() throws ProblemException, IOException {
         SampleState sample = SampleState.lesson().outcome(3, Outcome.SKIPPED).at(11, 1);
         try (ReadingWindow window = window(sample, USUAL, 1920, 1080)) {
-            window.act(Action.ROUND);
-            GoldenPicture.check("round", window.snapshot(sample.at(2, 9).state()));
+            PickupRound round = PickupRound.NONE.at(3, 0);
+            GoldenPicture.check("round", window.snapshot(sample.at(2, 9).state().with(round)));
             SampleState clean = sample.at(4, 1).outcome(3, Outcome.CLEAN);
-            GoldenPicture.check("round-ticked", window.snapshot(clean.state(), 0.9));
+            GoldenPicture.check("round-ticked", window.snapshot(clean.state().with(round.ticking()), 0.9));
         }
     }
 
@@ -109,6 +112,10 @@ final class GoldenPicturesTest {
                 assertThat(GoldenPicture.difference(other, mid)).as(other).isGreaterThan(GoldenPicture.TOLERANCE);
             }
         }
+    }
+
+    private static SessionState counting(SampleState start, int seconds) {
+        return start.held(true).state().with(new CountIn(StreamTime.ZERO, seconds));
     }
 
     private static ReadingWindow window(SampleState state, WindowSettings settings, int width, int height)

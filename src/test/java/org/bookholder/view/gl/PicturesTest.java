@@ -6,8 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.bookholder.follow.model.Outcome;
+import org.bookholder.session.CountIn;
+import org.bookholder.session.PickupRound;
+import org.bookholder.session.SessionState;
 import org.bookholder.testing.Needs;
 import org.bookholder.testing.Scripts;
+import org.bookholder.timing.StreamTime;
 import org.bookholder.view.SampleState;
 import org.bookholder.view.input.Action;
 import org.bookholder.view.settings.WindowPlace;
@@ -49,11 +53,13 @@ final class PicturesTest {
         draw("uhd", SampleStates.named("overdue"), usual, 3840, 2160);
         draw(
                 "scripts",
-                SampleState.of(
-                                Scripts.of(
-                                        "Wait ... and don't say \"naïve\" — say Zoë's café №5 ½ ✓ \u4e2d.",
-                                        "\u05d4\u05d2\u05dc\u05d2\u05dc \u05e0\u05e2 125 \u05de\u05d8\u05e8, \u05d5\u05d0\u05d6 Lotte \u05e2\u05d5\u05e6\u05e8\u05ea.",
-                                        "\u062a\u062f\u0648\u0631 \u0627\u0644\u0639\u062c\u0644\u0629 36 \u0645\u0631\u0629 \u0641\u064a \u0627\u0644\u062f\u0642\u064a\u0642\u0629."))
+                SampleState.of(Scripts.of(
+                                "Wait ... and don't say \"naïve\" — say Zoë's café №5 ½ ✓ \u4e2d.",
+                                "\u05d4\u05d2\u05dc\u05d2\u05dc \u05e0\u05e2 125 \u05de\u05d8\u05e8,"
+                                        + " \u05d5\u05d0\u05d6 Lotte \u05e2\u05d5\u05e6\u05e8\u05ea.",
+                                "\u062a\u062f\u0648\u0631 \u0627\u0644\u0639\u062c\u0644\u0629 36"
+                                        + " \u0645\u0631\u0629 \u0641\u064a"
+                                        + " \u0627\u0644\u062f\u0642\u064a\u0642\u0629."))
                         .at(2, 3),
                 usual,
                 1920,
@@ -90,21 +96,23 @@ final class PicturesTest {
     void drawsTheBeginningAndThePickupRound() throws Exception {
         Files.createDirectories(FOLDER);
         SampleState start = SampleState.of(SampleState.lessonScript()).live(Double.NaN);
-        WindowSettings counted = WindowSettings.defaults().withCountIn(3);
-        try (ReadingWindow window = window(start, counted, 1920, 1080)) {
-            window.snapshot(start.held(true).state()).write(FOLDER.resolve("count-waits-1080.png"));
-            window.act(Action.HOLD);
-            window.snapshot(start.held(true).state(), 0.5).write(FOLDER.resolve("count-3-1080.png"));
+        try (ReadingWindow window = window(start, WindowSettings.defaults(), 1920, 1080)) {
+            window.snapshot(counting(start, 0)).write(FOLDER.resolve("count-waits-1080.png"));
+            window.snapshot(counting(start, 3), 0.5).write(FOLDER.resolve("count-3-1080.png"));
         }
         SampleState sample = SampleState.lesson().outcome(3, Outcome.SKIPPED).at(11, 1);
         try (ReadingWindow window = window(sample, WindowSettings.defaults(), 1920, 1080)) {
-            window.act(Action.ROUND);
-            window.snapshot(sample.at(2, 1).state()).write(FOLDER.resolve("round-1080.png"));
-            window.snapshot(sample.at(2, 9).state()).write(FOLDER.resolve("round-lead-in-1080.png"));
+            PickupRound round = PickupRound.NONE.at(3, 0);
+            window.snapshot(sample.at(2, 1).state().with(round)).write(FOLDER.resolve("round-1080.png"));
+            window.snapshot(sample.at(2, 9).state().with(round)).write(FOLDER.resolve("round-lead-in-1080.png"));
             SampleState clean = sample.at(4, 1).outcome(3, Outcome.CLEAN);
-            window.snapshot(clean.state(), 0.9).write(FOLDER.resolve("round-ticked-1080.png"));
+            window.snapshot(clean.state().with(round.ticking()), 0.9).write(FOLDER.resolve("round-ticked-1080.png"));
         }
         assertThat(FOLDER.resolve("round-ticked-1080.png")).isNotEmptyFile();
+    }
+
+    private static SessionState counting(SampleState start, int seconds) {
+        return start.held(true).state().with(new CountIn(StreamTime.ZERO, seconds));
     }
 
     private static ReadingWindow window(SampleState state, WindowSettings settings, int width, int height)

@@ -2,29 +2,40 @@
 
 import { act } from './link.js';
 import { followAgain, selectNext, selectedLine } from './script.js';
-import { seenHeld, seenResting, seenTake } from './seen.js';
+import { seenHeld, seenResting, seenRound, seenTake } from './seen.js';
 import { aloud, byId, clock, el, put } from './words.js';
 import { justRead, model } from './model.js';
 
 const subject = () => selectedLine() || undefined;
 const held = () => model.at.held;
 const rolling = () => model.at.rolling;
+const round = () => model.at.round?.line;
 const resting = () => Boolean(model.people.break_since);
 let marked = 0;
 
 const LIVE = [
   { key: 'P', name: () => 'Mark a pickup', run: mark },
   { key: 'N', name: () => 'Note', run: note },
-  { key: 'H', name: () => (held() ? 'Go on' : 'Hold'), can: rolling, run: () => act({ do: seenHeld.value() ? 'go_on' : 'hold' }) },
+  { key: 'H', name: holdName, can: rolling, run: () => act({ do: seenHeld.value() ? 'go_on' : 'hold' }) },
   { key: 'G', name: () => 'Send to the line', can: () => Boolean(subject()), run: () => act({ do: 'go_to', line: subject() }) },
   { key: 'T', name: () => 'Next take', run: () => act({ do: 'next_take', take: seenTake.value(), line: subject() }) },
   { key: 'C', name: () => 'Cut', can: rolling, run: () => act({ do: 'cut', take: seenTake.value() }) },
+  { key: 'R', name: () => (round() ? 'End the pickup round' : 'Pickup round'), can: () => round() || model.at.open > 0,
+    run: () => act({ do: seenRound.value() ? 'round_end' : 'round' }) },
+  { key: 'V', name: () => 'Leave this line', when: round, run: () => act({ do: 'leave', line: seenRound.value() }) },
+  { key: 'A', name: () => 'This line again', when: round, run: () => act({ do: 'again', line: seenRound.value() }) },
   { key: 'B', name: () => (resting() ? 'End the break' : 'Break'), run: () => act(seenResting.value() ? { do: 'back' } : { do: 'break', take: seenTake.value() }) },
   { key: 'M', name: () => 'Message', run: () => byId('say').focus() },
 ];
 
 function shown() {
-  return model.live ? LIVE : LIVE.slice(0, 2);
+  return (model.live ? LIVE : LIVE.slice(0, 2)).filter((action) => !action.when || action.when());
+}
+
+/** A take that is counted in is held, too. */
+function holdName() {
+  if (model.at.count === undefined) return held() ? 'Go on' : 'Hold';
+  return model.at.count ? 'Begin now' : 'Begin';
 }
 
 async function mark() {

@@ -17,8 +17,9 @@ export function showHead() {
   if (!take) {
     put('take', 'no take yet');
   } else if (model.live) {
-    const how = model.at.rolling ? (model.at.held ? 'held' : 'rolling') : 'cut';
-    put('take', `take ${take.take} · ${how} ${clock(lengthOf(take))}`);
+    const held = model.at.count === undefined ? 'held' : model.at.count ? 'counted in' : 'waits to be counted in';
+    const how = model.at.rolling ? (model.at.held ? held : 'rolling') : 'cut';
+    put('take', `take ${take.take} · ${how} ${clock(lengthOf(take))}${model.at.round ? ` · ${model.at.round.said}` : ''}`);
   } else {
     put('take', `${count(takes.length, 'take')} · ${clock(lengthOfAll())}`);
   }

@@ -44,6 +44,7 @@ export function seen(read, now = () => performance.now()) {
 
 export const seenHeld = seen(() => model.at?.held);
 export const seenResting = seen(() => Boolean(model.people.break_since));
+export const seenRound = seen(() => model.at?.round?.line);
 export const seenTake = seen(() => model.takes.length);
 export const seenUndoable = seen(() => model.people.undoable);
 
@@ -59,7 +60,7 @@ const OWN = {
 };
 
 /** To be called whenever the page shows something new. */
-export const lookAround = () => [seenHeld, seenResting, seenTake, seenUndoable].forEach((s) => s.look());
+export const lookAround = () => [seenHeld, seenResting, seenRound, seenTake, seenUndoable].forEach((s) => s.look());
 
 /** Call this when an action of this page was done. */
 export const ownIsDone = (action) => OWN[action.do]?.(action);
