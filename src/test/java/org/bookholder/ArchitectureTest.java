@@ -120,16 +120,18 @@ final class ArchitectureTest {
             entry("java.util.concurrent..", ROOT + ".runtime"));
 
     /** Classes outside {@code files} that create or rename files themselves, each for a reason of its own. */
-    private static final Map<String, String> OWN_FILES = Map.of(
-            "TakeRecording", "a take is written as it is recorded, and must be readable at any moment",
-            "SessionFolder", "a take left by a kill is renamed, and takes are repaired in place",
-            "ReadableCopy", "a temporary copy of a journal in a folder that cannot be written",
-            "TakeHeaders", "the header of a take is written over in place",
-            "WavSource", "a recording is only read",
-            "StoredTrack", "a temporary file of hours of sound",
-            "ModelFolder", "a temporary folder that shows the recogniser another model",
-            "FilmFollower", "a temporary folder",
-            "Terminal", "standard output and error");
+    private static final Map<String, String> OWN_FILES = Map.ofEntries(
+            entry("TakeRecording", "a take is written as it is recorded, and must be readable at any moment"),
+            entry("SessionFolder", "a take left by a kill is renamed, and takes are repaired in place"),
+            entry("OverflowMerge", "missing sound is written into the middle of a take"),
+            entry("SecondPlace", "a private folder in the temporary folder"),
+            entry("ReadableCopy", "a temporary copy of a journal in a folder that cannot be written"),
+            entry("TakeHeaders", "the header of a take is written over in place"),
+            entry("WavSource", "a recording is only read"),
+            entry("StoredTrack", "a temporary file of hours of sound"),
+            entry("ModelFolder", "a temporary folder that shows the recogniser another model"),
+            entry("FilmFollower", "a temporary folder"),
+            entry("Terminal", "standard output and error"));
 
     /** The program's own classes, without the tests: what lies where its main class lies. */
     private static final JavaClasses CLASSES = new ClassFileImporter()

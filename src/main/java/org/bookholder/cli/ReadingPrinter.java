@@ -135,6 +135,9 @@ final class ReadingPrinter implements ReadingListener {
         if (!result.unsaved().isEmpty()) {
             terminal.warn(result.session() + ": " + result.unsaved() + "; keep the list above");
         }
+        result.elsewhere()
+                .ifPresent(kept -> terminal.warn(kept.sentence() + "; when there is room again, run: bookholder notes "
+                        + result.session() + " (it takes them in)"));
         if (result.fault().isPresent()) {
             print(result.fault().get(), result);
             return Main.OUR_FAULT;
@@ -142,7 +145,7 @@ final class ReadingPrinter implements ReadingListener {
         if (result.partFailed()) {
             terminal.warn("a part of the program failed and the session went on; " + result.log() + " says more");
         }
-        return result.unsaved().isEmpty() ? 0 : Main.NOT_OUR_FAULT;
+        return result.unsaved().isEmpty() && result.elsewhere().isEmpty() ? 0 : Main.NOT_OUR_FAULT;
     }
 
     private void print(StageFault fault, ReadingResult result) {

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.ProgressMeter;
+import org.bookholder.app.session.Overflows;
 import org.bookholder.app.session.SessionSettler;
+import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -46,6 +48,15 @@ final class Recovery {
     }
 
     private int settle(Path place, String name) throws ProblemException {
+        try {
+            Overflows.takeIn(here, place).forEach(sentence -> terminal.warn(name + sentence));
+        } catch (ProblemException e) {
+            if (!SessionFolder.isSession(place)) {
+                throw e;
+            }
+            terminal.warn(name + "a part of this session is still in a second place (" + e.getMessage() + ")");
+            return 0;
+        }
         List<Integer> takes = SessionSettler.unsettled(here, place);
         if (takes.isEmpty()) {
             return 0;

@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.JournalQueue;
 import org.bookholder.runtime.record.JournalStage;
+import org.bookholder.runtime.record.KeptElsewhere;
+import org.bookholder.runtime.record.Overflow;
 import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.runtime.record.SessionSound;
 import org.bookholder.runtime.stage.CompletionLatch;
@@ -26,6 +28,7 @@ import org.bookholder.runtime.take.TakeStarter;
 import org.bookholder.session.Command;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
+import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,6 +46,7 @@ public final class Reading implements FaultListener, AutoCloseable {
     private final JournalQueue journal = new JournalQueue();
     private final JournalStage journalStage;
     private final SessionSound sound;
+    private final Overflow overflow;
     private final SessionRecorder recorder;
     private final Latest<Boolean> sessionEnded = new Latest<>(false);
     private final Latest<Boolean> ended = new Latest<>(false);
@@ -60,6 +64,7 @@ public final class Reading implements FaultListener, AutoCloseable {
         recorder = new SessionRecorder(journal, plan.before());
         log = plan.log();
         sound = new SessionSound(plan.tapes(), plan.nanoTime());
+        overflow = plan.tapes().overflow();
         journalStage = new JournalStage(journal, plan.journal(), plan.nanoTime(), sessionEnded, this);
     }
 
@@ -203,6 +208,34 @@ public final class Reading implements FaultListener, AutoCloseable {
             workers.close();
             log.flush();
         }
+    }
+
+    /**
+     * Tries once more to write what is not on disk, saves the rest in the second place, and lets go of the recordings. Call it once,
+     * after {@link #close()}. What the second place does not take either stays {@link #unsaved}.
+     *
+     * @return what is in the second place; empty if all is in the session's folder, or a thread still hangs in writing there
+     */
+    public Optional<KeptElsewhere> keepElsewhere() {
+        if (leftBehind()) {
+            return Optional.empty();
+        }
+        sound.saveRest();
+        journalStage.writeRest();
+        String reason = Stream.of(sound.reason(), journal.failure())
+                .filter(text -> !text.isEmpty())
+                .findFirst()
+                .map(text -> text.split("; ", 2)[0])
+                .orElse("it had no room for a while");
+        sound.keepElsewhere();
+        int notes = journal.keepElsewhere(overflow);
+        StreamTime kept = sound.elsewhere();
+        if (sound.unsaved().isEmpty()) {
+            sound.close();
+        }
+        return kept.ticks() == 0 && notes == 0
+                ? Optional.empty()
+                : Optional.of(new KeptElsewhere(kept, notes, overflow.place(), reason));
     }
 
     /** Waits for the end; returns true if it came within {@code millis} or the thread was interrupted. */

@@ -6,6 +6,7 @@ import org.bookholder.journal.event.Journal;
 import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.JournalQueue;
 import org.bookholder.runtime.record.JournalStage;
+import org.bookholder.runtime.record.Overflow;
 import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.runtime.stage.Crew;
 import org.bookholder.runtime.stage.Criticality;
@@ -93,6 +94,15 @@ public final class Review implements Stage, FaultListener, NoteCommand.Handler {
     /** Whether a stage did not stop when its crew was closed: it may still write to the session's folder. */
     public boolean leftBehind() {
         return leftBehind.get();
+    }
+
+    /**
+     * Saves in a second place what the journal does not take; to be called after the stages have ended.
+     *
+     * @return how many notes are there
+     */
+    public int keepElsewhere(Overflow overflow) {
+        return journal.failure().isEmpty() ? 0 : journal.keepElsewhere(overflow);
     }
 
     @Override

@@ -37,18 +37,25 @@ final class FullDiskTest {
         program.file("wheel.md", "Every wheel begins with its hub.\n");
     }
 
+    /** The second place is not limited so soon: the limit is one for each file. */
     @Test
-    void aTakeThatCanNoLongerBeRecordedIsFollowedToItsEnd() throws IOException, InterruptedException {
-        program.recording("wheel.wav", 80);
+    void aTakeThatCanNoLongerBeRecordedIsFollowedToItsEndAndKeptElsewhere() throws IOException, InterruptedException {
+        Path recording = Path.of(program.recording("wheel.wav", 80));
         List<String> lines = read();
         assertThat(lines)
                 .contains("status 2")
                 .anyMatch(line -> line.contains("sound is not being saved"))
-                .anyMatch(line -> line.contains("s of sound, of take 1 on, are not saved"));
+                .anyMatch(line -> line.matches(".* 4\\d s of sound could not be saved in the session's folder .*"
+                        + "run: bookholder notes .*/session \\(it takes them in\\)"));
+        Path take = folder.resolve("session/take-001.wav");
+        assertThat(take.toFile().length()).isBetween(30 * 32_000L, KIBIBYTES * 1024L);
         assertThat(program.run("notes", program.path("session"))).isZero();
         assertThat(program.out()).contains("1 in all, 1 clean");
-        // What was recorded up to there can still be read: half a minute of 32,000 bytes a second and more.
-        assertThat(folder.resolve("session/take-001.wav").toFile().length()).isGreaterThan(30 * 32_000);
+        assertThat(program.err())
+                .containsPattern("1\\.4 MB that were kept in .*/bookholder-overflow-\\d+ are in the session now");
+        assertThat(take).hasSameBinaryContentAs(recording);
+        assertThat(program.run("notes", program.path("session"))).isZero();
+        assertThat(program.err()).isEmpty();
     }
 
     @Test
@@ -59,7 +66,9 @@ final class FullDiskTest {
         assertThat(lines)
                 .contains("Pickup list: wheel", "status 2")
                 .anyMatch(line -> line.contains("Notes are not being saved"))
-                .anyMatch(line -> line.contains("notes, from") && line.contains("are not saved"));
+                .noneMatch(line -> line.contains("memory is full"))
+                .anyMatch(
+                        line -> line.matches(".* notes, from .* are not saved .*no second place takes them either.*"));
         assertThat(program.run("notes", program.path("session"))).isZero();
     }
 
@@ -71,7 +80,7 @@ final class FullDiskTest {
                 .as("the sound does not fit either, and is told of")
                 .contains("status 2")
                 .anyMatch(line -> line.contains("Notes are not being saved"))
-                .noneMatch(line -> line.contains("notes, from"));
+                .noneMatch(line -> line.contains("notes could not be saved"));
         assertThat(program.run("notes", program.path("session"))).isZero();
         assertThat(program.out()).contains(MANY + " in all, " + MANY + " clean");
     }

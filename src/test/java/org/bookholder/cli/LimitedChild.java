@@ -13,6 +13,8 @@ final class LimitedChild {
 
     /** Reads {@code wheel.md} to {@code wheel.wav} in the folder given, and hears every line of it. */
     public static void main(String[] arguments) throws IOException {
+        // A second place in the temporary folder is not left behind either.
+        System.setProperty("java.io.tmpdir", arguments[0]);
         Program program = new Program(Path.of(arguments[0]));
         Spoken spoken = new Spoken(1);
         for (String line : Files.readAllLines(Path.of(program.path("wheel.md")))) {

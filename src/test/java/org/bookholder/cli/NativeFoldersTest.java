@@ -84,7 +84,7 @@ final class NativeFoldersTest {
 
     /** Runs the program with its cache and its temporary files on a file system of memory, mounted with these options. */
     private List<String> runOnTmpfs(String options) throws IOException, InterruptedException {
-        Needs.that(mayMount(), "needs user namespaces in which file systems can be mounted (unshare -rm)");
+        Needs.mounts();
         Path full = Files.createDirectory(folder.resolve("full"));
         String mount = "mount -t tmpfs -o " + options + " none " + full + " && exec \"$@\"";
         List<String> command = new ArrayList<>(List.of("unshare", "-rm", "sh", "-c", mount, "sh"));
@@ -94,13 +94,6 @@ final class NativeFoldersTest {
             lines.removeIf(line -> line.startsWith("Picked up JAVA_TOOL_OPTIONS"));
             return lines;
         }
-    }
-
-    private static boolean mayMount() throws IOException, InterruptedException {
-        return new ProcessBuilder("unshare", "-rm", "sh", "-c", "mount -t tmpfs none /tmp")
-                        .start()
-                        .waitFor()
-                == 0;
     }
 
     private ChildJvm start(Path temporary, Class<?> main) throws IOException {

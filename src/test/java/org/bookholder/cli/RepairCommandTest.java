@@ -2,6 +2,8 @@ package org.bookholder.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -56,6 +58,36 @@ final class RepairCommandTest {
         assertThat(repair()).isZero();
         assertThat(program.out()).isEqualTo("Nothing had to be repaired in " + session + ".\n");
         assertThat(files()).isEqualTo(before);
+    }
+
+    @Test
+    void theResultIsGivenToOtherProgramsAsJson() throws IOException {
+        replace("{\"type\":\"take-ended\"", "{\"type\":\"take_ended\"");
+        assertThat(program.run("repair", session.toString(), "--json")).isZero();
+        JsonNode result = new ObjectMapper().readTree(program.out());
+        assertThat(result.path("session").asText()).isEqualTo(session.toString());
+        assertThat(result.path("repaired").asBoolean()).isTrue();
+        assertThat(result.path("copies").asText()).isEqualTo(copies().toString());
+        assertThat(result.path("gone").asInt()).isEqualTo(1);
+        assertThat(result.path("saved").asInt()).isPositive();
+        for (String list : List.of("takes_put_back", "headers", "lost", "taken_in", "not_listened_to")) {
+            assertThat(result.path(list).isArray()).as(list).isTrue();
+            assertThat(result.path(list)).as(list).isEmpty();
+        }
+
+        assertThat(program.run("repair", session.toString(), "--json")).isZero();
+        JsonNode again = new ObjectMapper().readTree(program.out());
+        assertThat(again.path("repaired").asBoolean()).isFalse();
+        assertThat(again.path("copies").isNull()).isTrue();
+    }
+
+    @Test
+    void aFolderInWhichNothingWasKeptIsRefusedInOneLine() {
+        assertThat(program.run("repair", session.toString(), "--kept", folder.toString()))
+                .isEqualTo(2);
+        assertThat(program.err())
+                .isEqualTo("bookholder: " + folder
+                        + ": nothing of a session is kept there; name the folder that Bookholder named\n");
     }
 
     /** The header of a recording has the layout of "Multimedia Programming Interface and Data Specifications 1.0" (1991). */

@@ -49,6 +49,27 @@ public final class Needs {
         that(found, "the program " + name + " is missing (" + from + ")");
     }
 
+    /** That file systems can be mounted in a name space of a process's own. */
+    public static void mounts() {
+        that(mayMount(), "no file system can be mounted (unshare -rm is not allowed here)");
+    }
+
+    private static boolean mayMount() {
+        try {
+            return new ProcessBuilder("unshare", "-rm", "sh", "-c", "mount -t tmpfs none /tmp")
+                            .redirectErrorStream(true)
+                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                            .start()
+                            .waitFor()
+                    == 0;
+        } catch (IOException e) {
+            return false;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+
     /** Any other condition; {@code otherwise} says what is missing when it does not hold. */
     public static void that(boolean met, String otherwise) {
         if (ALL && !met) {

@@ -11,10 +11,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.journal.event.Journal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.record.FaultLog;
 import org.bookholder.runtime.record.Tape;
+import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Manuscript;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.stage.FaultListener;
@@ -56,6 +58,8 @@ public final class ReadingRig implements Sources {
     private final ManualScheduler runner = new ManualScheduler(clock, new Faults());
     private final Map<String, Duration> slow = new HashMap<>();
     private final Map<String, Planted> planted = new HashMap<>();
+    private Journal saved = journal;
+    private Tapes recordings = this::tape;
     private final List<Stage> others = new ArrayList<>();
     private final StringBuilder log = new StringBuilder();
 
@@ -89,6 +93,12 @@ public final class ReadingRig implements Sources {
         conduct = how;
     }
 
+    /** Notes and sound go to disk, and not to {@link #journal} and {@link #tapes}; to be said before the reading begins. */
+    public void savesIn(Journal disk, Tapes sound) {
+        saved = disk;
+        recordings = sound;
+    }
+
     public Reading begin(AudioSource first) {
         SessionState before = earlier.orElseGet(() -> Session.begin(script, FatigueLimits.defaults()));
         ReadingPlan plan = new ReadingPlan(
@@ -102,8 +112,8 @@ public final class ReadingRig implements Sources {
                 this,
                 first,
                 !live,
-                journal,
-                this::tape,
+                saved,
+                recordings,
                 manuscript,
                 new FaultLog(log::append, clock),
                 clock,

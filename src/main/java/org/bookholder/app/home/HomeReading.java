@@ -160,6 +160,7 @@ final class HomeReading {
             if (!result.unsaved().isEmpty()) {
                 change(standing().saying(result.unsaved()));
             }
+            result.elsewhere().ifPresent(kept -> change(standing().saying(kept.sentence())));
             Standing last = standing();
             change(new Standing(
                     Step.ENDED,

@@ -10,7 +10,9 @@ import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.session.BreakLimits;
 import org.bookholder.app.session.InterruptedSession;
+import org.bookholder.app.session.Overflows;
 import org.bookholder.app.session.ScriptFile;
+import org.bookholder.app.session.SecondPlace;
 import org.bookholder.app.session.SessionFolders;
 import org.bookholder.app.session.SessionSettler;
 import org.bookholder.fatigue.FatigueLimits;
@@ -20,6 +22,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.record.FaultLog;
+import org.bookholder.runtime.record.KeptElsewhere;
 import org.bookholder.runtime.record.ReplayedSession;
 import org.bookholder.runtime.record.Resumption;
 import org.bookholder.runtime.record.Tapes;
@@ -102,6 +105,7 @@ public final class ReadingService {
                 .or(() -> continued)
                 .orElseGet(() ->
                         SessionFolders.unused(here.sessions(), lesson.script().title(), here));
+        Overflows.takeIn(here, place).forEach(listener::warned);
         SessionFolder folder = SessionFolder.isSession(place)
                 ? SessionFolder.open(place, here.locks())
                 : SessionFolder.create(place, here.locks());
@@ -138,6 +142,7 @@ public final class ReadingService {
         Optional<DaySoFar> earlier = sources.live() ? earlier(folder, before, limits) : Optional.empty();
         ReadingPosition from =
                 request.from().map(line -> new ReadingPosition(line, 1)).orElseGet(() -> Resumption.next(before));
+        SecondPlace second = new SecondPlace(here, folder);
         try (OptionalWindow window = OptionalWindow.open(here, listener, request, lesson.script())) {
             ReadingPlan plan = new ReadingPlan(
                     prepared,
@@ -151,7 +156,7 @@ public final class ReadingService {
                     first,
                     window.isEmpty() && !sources.live(),
                     folder.journal(),
-                    Tapes.in(folder),
+                    Tapes.in(folder, second),
                     window.isEmpty() ? Optional.empty() : Optional.of(edited(folder, ears)),
                     FaultLog.in(folder.path(), here.clock()),
                     here.clock(),
@@ -170,7 +175,7 @@ public final class ReadingService {
                     folder.leaveOpen();
                 }
             }
-            return finish(reading, folder);
+            return finish(reading, folder, second);
         }
     }
 
@@ -238,9 +243,10 @@ public final class ReadingService {
         }
     }
 
-    private ReadingResult finish(Reading reading, SessionFolder folder) {
+    private ReadingResult finish(Reading reading, SessionFolder folder, SecondPlace second) {
+        Optional<KeptElsewhere> kept = reading.keepElsewhere().filter(some -> !second.takeIn());
         List<AcceptedReading> learned = reading.state().get().remarks().readRight();
         keep(new ReadRightNotes(ReadRightNotes.courseOf(request.script()), learned), folder);
-        return ReadingResult.of(reading, folder.path());
+        return ReadingResult.of(reading, folder.path(), kept);
     }
 }

@@ -8,7 +8,9 @@ import java.util.function.Supplier;
 import org.bookholder.app.desk.SessionDesk;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.BreakLimits;
+import org.bookholder.app.session.Overflows;
 import org.bookholder.app.session.ScriptFile;
+import org.bookholder.app.session.SecondPlace;
 import org.bookholder.desk.ServedSession;
 import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.journal.Replay;
@@ -26,14 +28,17 @@ import org.bookholder.session.SessionState;
 /** A stored session under review. Nobody else can open it for writing meanwhile. */
 public final class ReviewSession implements AutoCloseable {
     private static final String LOOK_ONLY =
-            "This session is in a folder that cannot be written. You can look at it, but nothing is changed.";
+            "This session's folder cannot be written, or has no room for all of the session. You can look at it, but"
+                    + " nothing is changed.";
 
+    private final Environment here;
     private final SessionFolder folder;
     private final Review review;
     private final Workers workers;
     private final SessionDesk desk;
 
-    private ReviewSession(SessionFolder folder, Review review, Workers workers, SessionDesk desk) {
+    private ReviewSession(Environment here, SessionFolder folder, Review review, Workers workers, SessionDesk desk) {
+        this.here = here;
         this.folder = folder;
         this.review = review;
         this.workers = workers;
@@ -42,7 +47,8 @@ public final class ReviewSession implements AutoCloseable {
 
     /** Opens the session in a folder; where nothing can be written, only to look at it. */
     public static ReviewSession of(Environment here, Path place) throws ProblemException {
-        boolean writable = Files.isWritable(place);
+        // What would be added now could not be put in order with what is still kept in a second place.
+        boolean writable = Files.isWritable(place) && Overflows.of(here, place).isEmpty();
         SessionFolder folder = writable ? SessionFolder.open(place, here.locks()) : SessionFolder.openForReading(place);
         try {
             List<SessionEvent> events = folder.events();
@@ -62,7 +68,7 @@ public final class ReviewSession implements AutoCloseable {
             BiConsumer<Request, Request.Reply> ask =
                     writable ? review::ask : (request, reply) -> reply.failed(LOOK_ONLY);
             SessionDesk desk = SessionDesk.of(here, folder, past.trail(), review.state(), ask, review, false);
-            return new ReviewSession(folder, review, workers, desk);
+            return new ReviewSession(here, folder, review, workers, desk);
         } catch (ProblemException e) {
             folder.close();
             throw e;
@@ -90,7 +96,22 @@ public final class ReviewSession implements AutoCloseable {
         workers.close();
         if (review.leftBehind()) {
             folder.leaveOpen();
+        } else {
+            keepElsewhere();
         }
         folder.close();
+    }
+
+    private void keepElsewhere() {
+        SecondPlace second = new SecondPlace(here, folder);
+        int kept = review.keepElsewhere(second);
+        if (kept > 0 && !second.takeIn()) {
+            here.warnings()
+                    .of(new ProblemException(
+                            kept + (kept == 1 ? " note is" : " notes are") + " kept in " + second.place()
+                                    + ", because the session cannot be written",
+                            folder.path().toString(),
+                            "make room there; the next command that opens the session takes them in"));
+        }
     }
 }

@@ -171,6 +171,10 @@ public final class SqliteJournal implements Journal {
         if (closed) {
             throw new IllegalStateException("the journal " + file + " is closed");
         }
+        // A file that was deleted can still be written, but nobody will find what is in it.
+        if (!Files.exists(file)) {
+            throw new ProblemException("is gone", file.toString(), "put the session's folder back");
+        }
         try {
             connect();
             write(events);

@@ -11,14 +11,25 @@ import org.bookholder.timing.StreamTime;
 /** Records takes in a session's folder. */
 final class FolderTapes implements Tapes {
     private final SessionFolder folder;
+    private final Overflow overflow;
 
-    FolderTapes(SessionFolder folder) {
+    FolderTapes(SessionFolder folder, Overflow overflow) {
         this.folder = folder;
+        this.overflow = overflow;
+    }
+
+    @Override
+    public Overflow overflow() {
+        return overflow;
     }
 
     @Override
     public Tape begin(int take, int rate, StreamTime start) throws ProblemException {
-        TakeRecording recording = folder.record(take, rate, start);
+        return tape(folder.record(take, rate, start), start);
+    }
+
+    /** A tape that records so, and can be read. */
+    static Tape tape(TakeRecording recording, StreamTime start) throws ProblemException {
         return new FolderTape(recording, TakeAudio.open(recording.path(), start));
     }
 

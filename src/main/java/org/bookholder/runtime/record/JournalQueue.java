@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
@@ -37,6 +38,9 @@ public final class JournalQueue {
 
     /** Confined to the writing thread. */
     private final Deque<Entry> waiting = new ArrayDeque<>();
+
+    /** Confined to the writing thread. */
+    private Optional<SessionEvent> lastWritten = Optional.empty();
 
     /** Whether an event was set aside since the last reply; confined to the writing thread. */
     private boolean asideUntold;
@@ -85,6 +89,30 @@ public final class JournalQueue {
     /** Number of events added. */
     public long entered() {
         return entered.get();
+    }
+
+    /**
+     * Saves the events that are not written in a second place, which may take further ones that were written and are gone. To be
+     * called when no thread writes any more. What the second place refuses stays here, with its reason.
+     *
+     * @return how many events are in the second place
+     */
+    public int keepElsewhere(Overflow overflow) {
+        List<Entry> rest = new ArrayList<>(waiting);
+        rest.addAll(added);
+        try {
+            int kept = overflow.keep(events(rest), lastWritten);
+            waiting.clear();
+            added.clear();
+            written.set(new Written(written(), written.get().aside(), "", StreamTime.ZERO));
+            return kept;
+        } catch (ProblemException e) {
+            Written now = written.get();
+            String why =
+                    now.failure().isEmpty() ? e.getMessage() : now.failure() + "; no second place takes them either";
+            written.set(new Written(now.events(), now.aside(), why, now.from()));
+            return 0;
+        }
     }
 
     /** Number of events that are forced to disk. */
@@ -157,6 +185,9 @@ public final class JournalQueue {
         }
         for (int i = 0; i < batch.size(); i++) {
             waiting.remove();
+        }
+        if (!events.isEmpty()) {
+            lastWritten = Optional.of(events.get(events.size() - 1));
         }
         written.set(new Written(written() + events.size(), written.get().aside(), "", StreamTime.ZERO));
         answer(batch);

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A take's sound on its way to disk. What the disk refuses waits in memory and is tried again every second; when the disk
- * takes it, it goes to its true place in the take's file. Only what memory has no room for is lost, and is silence there.
+ * takes it, it goes to its true place in the take's file. When half of the memory is used, the oldest sound goes to a second place.
+ * Only what neither memory nor the second place has room for is lost, and is silence.
  *
  * <p>Threads: the capture appends and finishes; another thread syncs and, once the take is finished, retries; the open ear
  * reads. Nobody waits while the file is forced to disk.
@@ -29,6 +30,7 @@ public final class RecordedTake {
     private final Tapes tapes;
     private final UnsavedSound memory;
     private final LongSupplier nanoTime;
+    private final OverflowSound elsewhere;
     private final LostStretch lost = new LostStretch();
     private final Object writing = new Object();
     private volatile @Nullable Tape tape;
@@ -40,6 +42,8 @@ public final class RecordedTake {
     private String failure = "";
     private long triedAt;
     private boolean refused;
+    private long triedElsewhereAt;
+    private boolean elsewhereRefused;
     private long next;
     private final List<SoundNews> news = new ArrayList<>();
     private String told = "";
@@ -53,6 +57,7 @@ public final class RecordedTake {
         this.start = start;
         this.tapes = tapes;
         this.memory = memory;
+        this.elsewhere = new OverflowSound(number, rate, start, tapes.overflow());
         this.nanoTime = nanoTime;
         synchronized (writing) {
             catchUp(1);
@@ -77,6 +82,9 @@ public final class RecordedTake {
     /** Adds a block, in session time; a gap before it becomes silence. */
     public void append(AudioBlock block) {
         synchronized (writing) {
+            if (refused) {
+                makeRoomInMemory();
+            }
             memory.add(place(block))
                     .forEach(piece -> piece.take()
                             .lost
@@ -115,6 +123,34 @@ public final class RecordedTake {
         }
     }
 
+    /** Moves the oldest sound to the second place until half of the memory is free, if there is one. */
+    private void makeRoomInMemory() {
+        if (!memory.crowded() || (elsewhereRefused && nanoTime.getAsLong() - triedElsewhereAt < RETRY_NANOS)) {
+            return;
+        }
+        triedElsewhereAt = nanoTime.getAsLong();
+        try {
+            while (memory.crowded() && moveOldest()) {
+                // Until there is room.
+            }
+            elsewhereRefused = false;
+        } catch (ProblemException alsoFull) {
+            // It stays in memory. If there is no room there either, the loss is told.
+            elsewhereRefused = true;
+        }
+    }
+
+    /** Moves a piece from memory to the second place; false if none is left. */
+    private boolean moveOldest() throws ProblemException {
+        Optional<Piece> piece = memory.oldest(this);
+        if (piece.isPresent()) {
+            elsewhere.add(piece.get().first(), piece.get().block());
+            memory.written(piece.get());
+            lost.tell().ifPresent(news::add);
+        }
+        return piece.isPresent();
+    }
+
     private Tape open() throws ProblemException {
         Tape open = tape;
         if (open == null) {
@@ -142,7 +178,11 @@ public final class RecordedTake {
         if (failure.isEmpty()) {
             return syncFailure;
         }
+        String meanwhile = elsewhere.isEmpty()
+                ? ""
+                : "; the sound is kept in " + tapes.overflow().place() + " meanwhile";
         return failure
+                + meanwhile
                 + lost.since()
                         .map(from -> "; memory is full, and what was said from " + Clocks.minutes(from)
                                 + " on is being lost")
@@ -152,9 +192,12 @@ public final class RecordedTake {
     /** Makes what has been added safe against loss of power. */
     public void sync() {
         Tape open = tape;
-        if (open != null && !saved) {
+        if (!saved) {
             try {
-                open.sync();
+                elsewhere.sync();
+                if (open != null) {
+                    open.sync();
+                }
                 syncFailure = "";
             } catch (ProblemException e) {
                 syncFailure = e.getMessage();
@@ -169,6 +212,7 @@ public final class RecordedTake {
                 return;
             }
             catchUp(Integer.MAX_VALUE);
+            makeRoomInMemory();
             lost.tell().ifPresent(news::add);
             sync();
             if (failure.isEmpty() && syncFailure.isEmpty()) {
@@ -183,6 +227,7 @@ public final class RecordedTake {
             if (open != null) {
                 open.close();
             }
+            elsewhere.close();
             saved = true;
         } catch (ProblemException e) {
             syncFailure = e.getMessage();
@@ -190,7 +235,7 @@ public final class RecordedTake {
         closeFinishedReader();
     }
 
-    /** Whether the take is finished, and all of it that is not lost is on disk. */
+    /** Whether the take is finished, and all of it that is not lost is on disk: in its file, or in the second place. */
     public boolean saved() {
         return saved;
     }
@@ -219,8 +264,13 @@ public final class RecordedTake {
     public Optional<AudioBlock> read(int samples) throws ProblemException {
         // Memory is asked first: a piece leaves it only when it is on disk.
         Optional<Piece> piece = memory.from(this, readTo);
+        Optional<AudioBlock> block = elsewhere.read(readTo, samples);
         Tape open = tape;
-        Optional<AudioBlock> block = open == null ? Optional.empty() : open.read(readTo, samples);
+        if (block.isEmpty() && open != null) {
+            // What lies in the second place is a hole here.
+            long next = elsewhere.nextAfter(readTo).orElse(Long.MAX_VALUE);
+            block = open.read(readTo, (int) Math.min(samples, next - readTo));
+        }
         if (block.isEmpty()) {
             block = piece.map(p -> p.part(readTo, samples));
         }
@@ -237,36 +287,59 @@ public final class RecordedTake {
     private void closeFinishedReader() {
         Tape open = tape;
         // What is not saved may have to be read once more, to be saved elsewhere.
-        if (open != null && readerClosed && saved) {
-            open.closeReader();
+        if (readerClosed && saved) {
+            elsewhere.closeReader();
+            if (open != null) {
+                open.closeReader();
+            }
         }
     }
 
     /**
-     * Copies all sound that is left of the take, on disk and in memory.
+     * Saves in the second place what the session's folder has not taken; to be called when nobody uses the take any more.
      *
-     * @param other a new tape of the same rate that begins at the same time
+     * @throws ProblemException if the second place does not take it; what it did take stays there
      */
-    public void copyTo(Tape other) throws ProblemException {
+    void keepElsewhere() throws ProblemException {
         synchronized (writing) {
             Tape open = tape;
-            if (open != null) {
-                copy(open, other);
+            if (open != null && !syncFailure.isEmpty()) {
+                // Its file may have been deleted or moved. Where it can still be read, all of it is kept.
+                copy(open);
             }
-            for (Piece piece : memory.all(this)) {
-                other.append(piece.block());
+            while (moveOldest()) {
+                // Until all of it is there.
             }
+            elsewhere.sync();
+            close();
+            saved = true;
+            closeFinishedReader();
         }
     }
 
-    private void copy(Tape from, Tape to) throws ProblemException {
-        long at = 0;
-        Optional<AudioBlock> block = from.read(at, rate);
+    private void copy(Tape from) throws ProblemException {
+        long at = elsewhere.endFrom(0);
+        Optional<AudioBlock> block = read(from, at);
         while (block.isPresent()) {
-            to.append(block.get());
-            at += block.get().samples().length;
-            block = from.read(at, rate);
+            elsewhere.add(at, block.get());
+            at = elsewhere.endFrom(at);
+            block = read(from, at);
         }
+    }
+
+    /** What the session's file has from a sample on, up to the next stretch that is in the second place already. */
+    private Optional<AudioBlock> read(Tape from, long at) {
+        long next = elsewhere.nextAfter(at).orElse(Long.MAX_VALUE);
+        try {
+            return from.read(at, (int) Math.min(rate, next - at));
+        } catch (ProblemException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    /** How much of it is in the second place. */
+    StreamTime elsewhere() {
+        return elsewhere.length();
     }
 
     /** Forgets what could not be saved and lets go of the file; to be called when nobody uses the take any more. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
 
 /** The recordings of a session's takes, with one memory for what the disk refuses of all of them. Safe for use by several threads. */
@@ -37,7 +38,7 @@ public final class SessionSound {
      * @param start where the take's audio begins in the session's
      */
     public synchronized RecordedTake begin(int take, int rate, StreamTime start) {
-        takes.removeIf(RecordedTake::saved);
+        takes.removeIf(known -> known.saved() && known.elsewhere().ticks() == 0);
         RecordedTake begun = new RecordedTake(take, rate, start, tapes, memory, nanoTime);
         takes.add(begun);
         return begun;
@@ -48,9 +49,37 @@ public final class SessionSound {
         unsaved().forEach(RecordedTake::finish);
     }
 
+    /**
+     * Saves in the second place what the session's folder has not taken; to be called when no stage uses it any more. What that does
+     * not take either stays {@link #unsaved}.
+     *
+     * @return why, for people; empty if nothing is left
+     */
+    public String keepElsewhere() {
+        String reason = "";
+        for (RecordedTake take : unsaved()) {
+            try {
+                take.keepElsewhere();
+            } catch (ProblemException e) {
+                reason = e.getMessage();
+            }
+        }
+        return reason;
+    }
+
+    /** How much sound is in the second place. */
+    public synchronized StreamTime elsewhere() {
+        return takes.stream().map(RecordedTake::elsewhere).reduce(StreamTime.ZERO, StreamTime::plus);
+    }
+
     /** The takes that are not on disk to their end. */
     public synchronized List<RecordedTake> unsaved() {
         return takes.stream().filter(take -> !take.saved()).toList();
+    }
+
+    /** Why the first of them is not; empty if all are. */
+    public String reason() {
+        return unsaved().stream().map(RecordedTake::reason).findFirst().orElse("");
     }
 
     /** What is not on disk, and why, for people; empty if all is. */

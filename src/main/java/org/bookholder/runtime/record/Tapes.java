@@ -1,6 +1,7 @@
 package org.bookholder.runtime.record;
 
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.TakeRecording;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
 
@@ -16,8 +17,23 @@ public interface Tapes {
      */
     Tape begin(int take, int rate, StreamTime start) throws ProblemException;
 
-    /** Records in a session's folder. */
+    /** A tape on which one recording is made, whose first sample sounds at {@code start}. */
+    static Tape of(TakeRecording recording, StreamTime start) throws ProblemException {
+        return FolderTapes.tape(recording, start);
+    }
+
+    /** The second place for sound that the first one refuses; none unless it is said otherwise. */
+    default Overflow overflow() {
+        return Overflow.NONE;
+    }
+
+    /** Records in a session's folder, without a second place. */
     static Tapes in(SessionFolder folder) {
-        return new FolderTapes(folder);
+        return in(folder, Overflow.NONE);
+    }
+
+    /** Records in a session's folder. */
+    static Tapes in(SessionFolder folder, Overflow overflow) {
+        return new FolderTapes(folder, overflow);
     }
 }

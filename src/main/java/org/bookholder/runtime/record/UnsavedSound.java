@@ -76,6 +76,11 @@ final class UnsavedSound {
         return dropped;
     }
 
+    /** Whether more than half of it is used. */
+    synchronized boolean crowded() {
+        return bytes > capacity / 2;
+    }
+
     /** All pieces of a take, oldest first. */
     synchronized List<Piece> all(RecordedTake take) {
         return List.copyOf(of(take).values());

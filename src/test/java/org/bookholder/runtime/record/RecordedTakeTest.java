@@ -9,6 +9,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.testing.Audio;
 import org.bookholder.testing.FakeClock;
+import org.bookholder.testing.FakeOverflow;
 import org.bookholder.testing.FakeTape;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,7 @@ final class RecordedTakeTest {
 
     private final FakeClock clock = new FakeClock();
     private final FakeTape tape = new FakeTape();
+    private final FakeOverflow second = new FakeOverflow();
     private long appended;
 
     @Test
@@ -117,7 +119,7 @@ final class RecordedTakeTest {
     }
 
     @Test
-    void aFinishedTakeIsKeptUntilItIsSavedOrCopied() throws ProblemException {
+    void aFinishedTakeIsKeptUntilItIsSaved() {
         SessionSound sound = new SessionSound((number, rate, start) -> tape, clock);
         RecordedTake take = sound.begin(1, RATE, START);
         append(take, 5);
@@ -129,14 +131,104 @@ final class RecordedTakeTest {
         assertThat(sound.unsavedText())
                 .startsWith("5 s of sound, of take 1 on, are not saved (")
                 .contains("disk is full");
-        FakeTape elsewhere = new FakeTape();
-        take.copyTo(elsewhere);
-        assertThat(samples(elsewhere.blocks())).isEqualTo(appended);
         tape.room(Integer.MAX_VALUE);
         sound.saveRest();
         assertThat(sound.unsavedText()).isEmpty();
         assertThat(samples(tape.blocks())).isEqualTo(appended);
         assertThat(tape.readerClosed()).isTrue();
+    }
+
+    @Test
+    void whatADiskThatStaysFullRefusesIsKeptInTheSecondPlace() {
+        SessionSound sound = sound(UnsavedSound.CAPACITY);
+        RecordedTake take = sound.begin(1, RATE, START);
+        append(take, 5);
+        tape.room(0);
+        append(take, 5);
+        take.finish();
+        assertThat(second.stretches).isEmpty();
+        assertThat(sound.keepElsewhere()).isEmpty();
+        assertThat(sound.unsavedText()).isEmpty();
+        assertThat(sound.elsewhere().seconds()).isEqualTo(5);
+        assertThat(second.stretches).containsOnlyKeys(5L * RATE);
+        assertThat(samples(second.stretches.get(5L * RATE).blocks())).isEqualTo(5L * RATE);
+        assertThat(samples(tape.blocks())).isEqualTo(5L * RATE);
+    }
+
+    /** Memory for a minute: from half a minute on the oldest sound goes to the second place, and the ear reads it there. */
+    @Test
+    void theSecondPlaceTakesTheOldestSoundBeforeMemoryIsFull() throws ProblemException {
+        SessionSound sound = sound(60L * RATE * Short.BYTES);
+        RecordedTake take = sound.begin(1, RATE, START);
+        append(take, 5);
+        tape.room(0);
+        append(take, 200);
+        assertThat(take.waiting().seconds()).isLessThanOrEqualTo(31.1);
+        assertThat(take.news())
+                .singleElement()
+                .asString()
+                .contains("disk is full", "the sound is kept in the second place meanwhile");
+        tape.room(Integer.MAX_VALUE);
+        append(take, 5);
+        tape.room(0);
+        append(take, 100);
+        tape.room(Integer.MAX_VALUE);
+        append(take, 5);
+        take.finish();
+        assertThat(take.saved()).isTrue();
+        assertThat(take.news()).noneMatch(SoundNews.NotSaved.class::isInstance);
+        assertThat(second.stretches).hasSize(2);
+        long kept = second.stretches.values().stream()
+                .mapToLong(stretch -> samples(stretch.blocks()))
+                .sum();
+        assertThat(kept + samples(tape.blocks())).isEqualTo(appended);
+        assertThat(sound.elsewhere().samples(RATE)).isEqualTo(kept);
+    }
+
+    @Test
+    void theOpenEarReadsOnThroughTheSecondPlaceAndMissesNothing() throws ProblemException {
+        RecordedTake take = sound(4L * RATE * Short.BYTES).begin(1, RATE, START);
+        append(take, 1);
+        tape.room(0);
+        append(take, 20);
+        List<AudioBlock> read = new ArrayList<>();
+        readAll(take, read);
+        append(take, 5);
+        readAll(take, read);
+        long next = 0;
+        for (AudioBlock block : read) {
+            assertThat(block.samples()[0]).isEqualTo(Audio.sample(next));
+            next += block.samples().length;
+        }
+        assertThat(next).isEqualTo(appended);
+    }
+
+    /** On many systems a file that was deleted can still be read by whoever has it open. */
+    @Test
+    void aTakeWhoseFileIsGoneIsKeptWholeInTheSecondPlace() {
+        SessionSound sound = sound(UnsavedSound.CAPACITY);
+        RecordedTake take = sound.begin(1, RATE, START);
+        append(take, 5);
+        tape.syncFails(true);
+        take.sync();
+        append(take, 5);
+        take.finish();
+        assertThat(sound.keepElsewhere()).isEmpty();
+        assertThat(second.stretches).containsOnlyKeys(0L);
+        assertThat(samples(second.stretches.get(0L).blocks())).isEqualTo(appended);
+    }
+
+    @Test
+    void whatTheSecondPlaceRefusesStaysAndIsTold() {
+        second.room = 50;
+        SessionSound sound = sound(UnsavedSound.CAPACITY);
+        RecordedTake take = sound.begin(1, RATE, START);
+        tape.room(0);
+        append(take, 5);
+        take.finish();
+        assertThat(sound.keepElsewhere()).contains("disk is full");
+        assertThat(sound.elsewhere().seconds()).isEqualTo(2);
+        assertThat(sound.unsavedText()).startsWith("3 s of sound, of take 1 on, are not saved");
     }
 
     /** As many takes as one likes wait in the same memory. */
@@ -155,6 +247,23 @@ final class RecordedTakeTest {
         assertThat(first.news()).hasSize(1);
         first.finish();
         assertThat(first.news()).contains(new SoundNews.NotSaved(at(0), at(30)));
+    }
+
+    private SessionSound sound(long capacity) {
+        return new SessionSound(
+                new Tapes() {
+                    @Override
+                    public Tape begin(int number, int rate, StreamTime start) {
+                        return tape;
+                    }
+
+                    @Override
+                    public Overflow overflow() {
+                        return second;
+                    }
+                },
+                clock,
+                capacity);
     }
 
     private RecordedTake take(long capacity) {
