@@ -79,6 +79,7 @@ final class ArchitectureTest {
                             "environment",
                             "jobs",
                             "session",
+                            "script",
                             "handoff",
                             "desk",
                             "reading",

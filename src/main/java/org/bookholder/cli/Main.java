@@ -118,6 +118,7 @@ public final class Main implements Callable<Integer> {
             new RepairCommand(here, terminal),
             new PackCommand(here, terminal),
             new UnpackCommand(here, terminal),
+            new ScriptCommand(here, terminal),
             new TimeCommand(here, terminal),
             new CourseCommand(here, terminal),
             new PlanCommand(here, terminal),

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.bookholder.problem.ProblemException;
@@ -82,6 +83,11 @@ public final class CourseReader {
                 .filter(p -> p.endsWith(Course.EXPORTS))
                 .map(Path::getParent)
                 .filter(CourseReader::holdsScript);
+    }
+
+    /** The pace that the course in {@code folder} sets for scripts that set none, in words per minute. */
+    public static OptionalInt pace(Path folder) throws ProblemException {
+        return CourseSettings.read(folder).pace();
     }
 
     private static boolean holdsScript(Path folder) {

@@ -10,6 +10,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptSettings;
@@ -50,12 +51,19 @@ final class CourseSettings {
 
     /** The script with the course's target pace, unless it sets its own. */
     Script paced(Script script, Path file) throws ProblemException {
+        OptionalInt pace = pace();
+        return pace.isEmpty() || ScriptReader.setsPace(file)
+                ? script
+                : script.with(script.settings().paced(pace.getAsInt()));
+    }
+
+    /** The target pace of scripts that set none. */
+    OptionalInt pace() throws ProblemException {
         Optional<Setting> pace = all.value("pace");
-        if (pace.isEmpty() || ScriptReader.setsPace(file)) {
-            return script;
-        }
-        int wanted = pace.get().whole(ScriptSettings.MIN_PACE, ScriptSettings.MAX_PACE, "words per minute");
-        return script.with(script.settings().paced(wanted));
+        return pace.isEmpty()
+                ? OptionalInt.empty()
+                : OptionalInt.of(
+                        pace.get().whole(ScriptSettings.MIN_PACE, ScriptSettings.MAX_PACE, "words per minute"));
     }
 
     Optional<Path> delivery() throws ProblemException {

@@ -37,10 +37,15 @@ public final class Text {
 
     /** A text in rows of at most 80 characters, broken at spaces. */
     public static List<String> wrap(String text) {
+        return wrap(text, WIDTH);
+    }
+
+    /** A text in rows of at most {@code width} characters, broken at spaces. */
+    public static List<String> wrap(String text, int width) {
         List<String> rows = new ArrayList<>();
         StringBuilder row = new StringBuilder();
         for (String word : text.split(" ", -1)) {
-            if (!row.isEmpty() && row.length() + 1 + word.length() > WIDTH) {
+            if (!row.isEmpty() && row.length() + 1 + word.length() > width) {
                 rows.add(row.toString());
                 row.setLength(0);
             }

@@ -1,5 +1,6 @@
 package org.bookholder.desk;
 
+import java.util.Map;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 
@@ -26,6 +27,25 @@ public interface DeskHome {
      * @return why it cannot be done, for people; empty if it was done
      */
     Optional<String> act(String json);
+
+    /**
+     * Answers what one of the page's rooms asks for.
+     *
+     * @param json one object, the room in {@code room}, and what it wants in {@code do}
+     * @return one object as JSON
+     * @throws ProblemException why it can't be answered or done
+     */
+    String ask(String json) throws ProblemException;
+
+    /**
+     * Answers what is asked about a file that was dropped on the page.
+     *
+     * @param query what is asked, by names
+     * @param bytes what the file holds
+     * @return one object as JSON
+     * @throws ProblemException why it can't be answered
+     */
+    String dropped(Map<String, String> query, byte[] bytes) throws ProblemException;
 
     /**
      * A folder to choose from.

@@ -120,6 +120,12 @@ public final class Settings {
         return this;
     }
 
+    /** Line of the file at which a name is set, from 1; 0 if it is not. */
+    public int lineOf(String name) {
+        Entry entry = entries.get(name);
+        return entry == null ? 0 : entry.line();
+    }
+
     /** The names that are set, in order. */
     public List<String> names() {
         return List.copyOf(entries.keySet());

@@ -20,7 +20,20 @@ final class HelpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"read", "notes", "demo", "sound", "check", "sessions", "limits", "time", "course", "plan"})
+    @ValueSource(
+            strings = {
+                "read",
+                "notes",
+                "demo",
+                "sound",
+                "check",
+                "sessions",
+                "limits",
+                "script",
+                "time",
+                "course",
+                "plan"
+            })
     void explainsEachCommand(String command) {
         Program program = new Program(folder);
         assertThat(program.run(command, "--help")).isZero();

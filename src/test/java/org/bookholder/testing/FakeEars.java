@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Set;
 import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.Ear;
@@ -15,6 +16,7 @@ import org.bookholder.speech.Hypothesis;
 /** Ears that believe what a test has written down, each thing as soon as they have been given that much audio. */
 public final class FakeEars implements Ears {
     private final List<Hypothesis> script;
+    private Set<String> unknown = Set.of();
     private int open;
     private boolean closed;
     private boolean onlyMeanwhile;
@@ -39,9 +41,15 @@ public final class FakeEars implements Ears {
         return closed;
     }
 
+    /** From now on these words are not in the vocabulary. */
+    public FakeEars knowsNot(String... words) {
+        unknown = Set.of(words);
+        return this;
+    }
+
     @Override
     public Vocabulary vocabulary() {
-        return word -> true;
+        return word -> !unknown.contains(word);
     }
 
     @Override

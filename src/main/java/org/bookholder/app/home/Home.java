@@ -4,11 +4,14 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.jobs.Jobs;
+import org.bookholder.app.script.KnownWords;
+import org.bookholder.app.script.LessonTexts;
 import org.bookholder.app.work.WorkList;
 import org.bookholder.desk.AccessControl;
 import org.bookholder.desk.DeskCourse;
@@ -42,6 +45,7 @@ public final class Home implements AutoCloseable {
     private final HomeCourses courses;
     private final IdleTimer idle;
     private final Latest<Boolean> quitting;
+    private final KnownWords words;
     private final Workers workers;
 
     private Home(
@@ -54,6 +58,7 @@ public final class Home implements AutoCloseable {
             HomeCourses courses,
             IdleTimer idle,
             Latest<Boolean> quitting,
+            KnownWords words,
             Workers workers) {
         this.lock = lock;
         this.server = server;
@@ -64,6 +69,7 @@ public final class Home implements AutoCloseable {
         this.courses = courses;
         this.idle = idle;
         this.quitting = quitting;
+        this.words = words;
         this.workers = workers;
     }
 
@@ -122,17 +128,16 @@ public final class Home implements AutoCloseable {
                 () -> quitting.set(true));
         IdleTimer idle = new IdleTimer(here.nanoTime());
         PartsFeed feed = new PartsFeed();
-        HomeStage stage = new HomeStage(here, courses, reading, jobs, before, settings, feed, idle);
+        KnownWords words = new KnownWords(here);
+        ScriptRoom scripts = new ScriptRoom(courses, new LessonTexts(here), words);
+        HomeQuestions questions = new HomeQuestions(scripts);
+        HomeStage stage = new HomeStage(here, courses, reading, jobs, before, settings, scripts, feed, idle);
         SecureRandom random = new SecureRandom();
-        // New keys each time: a cookie that a page sent to another program at this port, while this one was not
-        // running,
-        // is worth nothing afterwards.
-        DeskCredentials fresh = DeskCredentials.fresh(random)
-                .at(DeskCredentials.kept(folder).map(DeskCredentials::port).orElse(0));
+        DeskCredentials fresh = freshKeys(folder, random);
         AccessControl admission = new AccessControl(fresh, false, random, here.nanoTime());
         DeskServer server = DeskServer.open(
                 new DeskAddress(false, fresh.port(), false, List.of()),
-                new Rooms(courses, feed, actions, folders, idle, stage),
+                new Rooms(courses, feed, actions, questions, folders, idle, stage),
                 admission);
         DeskCredentials keys = fresh.at(server.port());
         try {
@@ -145,7 +150,16 @@ public final class Home implements AutoCloseable {
         workers.takeOn(log.stage(() -> false));
         workers.takeOn(stage);
         jobs.stages().forEach(workers::takeOn);
-        return new Home(lock, server, admission, keys, reading, jobs, courses, idle, quitting, workers);
+        return new Home(lock, server, admission, keys, reading, jobs, courses, idle, quitting, words, workers);
+    }
+
+    /**
+     * New keys each time: a cookie that a page sent to another program at this port, while this one was not running, is worth
+     * nothing afterwards.
+     */
+    private static DeskCredentials freshKeys(Path folder, SecureRandom random) {
+        return DeskCredentials.fresh(random)
+                .at(DeskCredentials.kept(folder).map(DeskCredentials::port).orElse(0));
     }
 
     private static Consumer<Throwable> faults(FaultLog log, String role) {
@@ -183,6 +197,7 @@ public final class Home implements AutoCloseable {
         workers.close();
         server.close();
         courses.close();
+        words.close();
         lock.close();
     }
 
@@ -191,6 +206,7 @@ public final class Home implements AutoCloseable {
             HomeCourses courses,
             PartsFeed feed,
             HomeActions actions,
+            HomeQuestions questions,
             FolderList folders,
             IdleTimer idle,
             HomeStage stage)
@@ -226,6 +242,16 @@ public final class Home implements AutoCloseable {
             Optional<String> refused = actions.act(json);
             stage.look();
             return refused;
+        }
+
+        @Override
+        public String ask(String json) throws ProblemException {
+            return questions.answer(json);
+        }
+
+        @Override
+        public String dropped(Map<String, String> query, byte[] bytes) throws ProblemException {
+            return questions.dropped(query, bytes);
         }
 
         @Override

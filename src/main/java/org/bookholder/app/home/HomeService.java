@@ -6,6 +6,11 @@ package org.bookholder.app.home;
  */
 public enum HomeService {
     READ("read", "Read", "Follows you while you read a lesson to the camera, and lists the lines to pick up.", "./"),
+    SCRIPT(
+            "script",
+            "Scripts",
+            "Shows a script as it will be read while you write it: length, numbers, unknown words, what is left out.",
+            "?view=scripts"),
     COURSE(
             "course",
             "Board",

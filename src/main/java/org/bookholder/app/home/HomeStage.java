@@ -28,6 +28,7 @@ final class HomeStage implements Stage {
     private final Jobs jobs;
     private final BeforeReading before;
     private final HomeSettings settings;
+    private final ScriptRoom scripts;
     private final PartsFeed feed;
     private final IdleTimer idle;
     private final LongSupplier nanoTime;
@@ -42,6 +43,7 @@ final class HomeStage implements Stage {
             Jobs jobs,
             BeforeReading before,
             HomeSettings settings,
+            ScriptRoom scripts,
             PartsFeed feed,
             IdleTimer idle) {
         this.here = here;
@@ -50,6 +52,7 @@ final class HomeStage implements Stage {
         this.jobs = jobs;
         this.before = before;
         this.settings = settings;
+        this.scripts = scripts;
         this.feed = feed;
         this.idle = idle;
         this.nanoTime = here.nanoTime();
@@ -82,6 +85,7 @@ final class HomeStage implements Stage {
         last = now;
         periods++;
         boolean goesOn = reading.standing().goesOn();
+        scripts.whileReading(goesOn);
         boolean watched = feed.listening() > 0;
         if (goesOn || watched || jobs.goOn()) {
             idle.needed();

@@ -2,20 +2,31 @@ package org.bookholder.desk.http;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.nio.ByteBuffer;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.bookholder.desk.AccessControl;
 import org.bookholder.desk.AccessControl.Role;
 import org.bookholder.desk.DeskHome;
 import org.bookholder.problem.ProblemException;
 import org.eclipse.jetty.http.HttpStatus;
+import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
+import org.eclipse.jetty.util.Promise;
 import org.jspecify.annotations.Nullable;
 
 /** Answers requests of the program's own page. It is for the owner only: a code that lets people look opens none of this. */
 final class HomeRoutes {
     private static final JsonMapper MAPPER = new JsonMapper();
+
+    /** Where rooms ask. */
+    static final String ASK = "/ask";
+
+    /** Where files are sent that were dropped on the page. */
+    static final String DROPPED = "/dropped";
 
     /** Longer challenges are no use to anyone. */
     private static final int MOST_CHALLENGE = 100;
@@ -83,6 +94,10 @@ final class HomeRoutes {
         home.seen();
         if (post && path.equals("/act")) {
             Router.body(request, response, callback, text -> act(text, response, callback));
+        } else if (post && path.equals(ASK)) {
+            Router.body(request, response, callback, text -> answer(response, callback, () -> home.ask(text)));
+        } else if (post && path.equals(DROPPED)) {
+            dropped(request, response, callback);
         } else if (!post && path.equals("/who")) {
             PlainResponses.json(response, callback, "{\"acts\":true,\"course\":false,\"home\":true}");
         } else if (!post && path.equals("/events")) {
@@ -100,8 +115,36 @@ final class HomeRoutes {
     }
 
     private void folder(@Nullable String path, Response response, Callback callback) {
+        answer(response, callback, () -> home.folder(path == null ? "" : path));
+    }
+
+    private void dropped(Request request, Response response, Callback callback) {
+        Map<String, String> query = new LinkedHashMap<>();
+        Request.extractQueryParameters(request).forEach(field -> query.put(field.getName(), field.getValue()));
+        Content.Source.asByteBuffer(request, new Promise<ByteBuffer>() {
+            @Override
+            public void succeeded(ByteBuffer content) {
+                byte[] bytes = new byte[content.remaining()];
+                content.get(bytes);
+                answer(response, callback, () -> home.dropped(query, bytes));
+            }
+
+            @Override
+            public void failed(Throwable failure) {
+                PlainResponses.answer(response, callback, HttpStatus.BAD_REQUEST_400, "the file did not arrive whole");
+            }
+        });
+    }
+
+    /** What a room answers. */
+    @FunctionalInterface
+    private interface Answer {
+        String json() throws ProblemException;
+    }
+
+    private static void answer(Response response, Callback callback, Answer answer) {
         try {
-            PlainResponses.json(response, callback, home.folder(path == null ? "" : path));
+            PlainResponses.json(response, callback, answer.json());
         } catch (ProblemException e) {
             PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, e.what() + "; " + e.remedy());
         }

@@ -16,8 +16,14 @@ import org.jspecify.annotations.Nullable;
  * this machine), from pages of other origins, with other methods or with large bodies.
  */
 final class RequestFilter extends Handler.Wrapper {
-    /** Actions are small; nothing else has a body. */
+    /** Actions are small. */
     static final int MOST_BODY_BYTES = 4096;
+
+    /** What rooms of the program's own page ask for can hold the scripts of a course. */
+    static final int MOST_ASKED_BYTES = 16 << 20;
+
+    /** A file that was dropped on the page: what a script's file may have. */
+    static final int MOST_FILE_BYTES = 16 << 20;
 
     private static final Set<String> METHODS = Set.of("GET", "HEAD", "POST");
 
@@ -57,20 +63,24 @@ final class RequestFilter extends Handler.Wrapper {
         if (!fromOurPage(origin, host, post) || otherSite(request.getHeaders().get("Sec-Fetch-Site"))) {
             return HttpStatus.FORBIDDEN_403;
         }
-        return post ? refusalOfBody(request) : 0;
+        return post ? refusalOfBody(request, Request.getPathInContext(request)) : 0;
     }
 
-    private static int refusalOfBody(Request request) {
+    private static int refusalOfBody(Request request, String path) {
         long length = request.getLength();
         if (length < 0) {
             return HttpStatus.LENGTH_REQUIRED_411;
         }
-        if (length > MOST_BODY_BYTES) {
+        boolean file = path.equals(HomeRoutes.DROPPED);
+        long most = file ? MOST_FILE_BYTES : path.equals(HomeRoutes.ASK) ? MOST_ASKED_BYTES : MOST_BODY_BYTES;
+        if (length > most) {
             return HttpStatus.PAYLOAD_TOO_LARGE_413;
         }
+        // Neither type can be sent by a form of another site without the browser asking first.
+        String wanted = file ? "application/octet-stream" : "application/json";
         String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
-        boolean json = type != null && type.toLowerCase(Locale.ROOT).startsWith("application/json");
-        return json ? 0 : HttpStatus.UNSUPPORTED_MEDIA_TYPE_415;
+        boolean right = type != null && type.toLowerCase(Locale.ROOT).startsWith(wanted);
+        return right ? 0 : HttpStatus.UNSUPPORTED_MEDIA_TYPE_415;
     }
 
     private boolean isOurs(String host) {

@@ -5,6 +5,9 @@ public sealed interface ScriptElement permits ScriptLine, Direction {
     /** The paragraph, from 0, so that a view can separate paragraphs. */
     int paragraph();
 
+    /** What is shown, plain text. */
+    String text();
+
     /** The line of the source file on which it begins, from 1, for messages. */
     int sourceLine();
 }

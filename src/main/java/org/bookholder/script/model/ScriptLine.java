@@ -21,6 +21,7 @@ public record ScriptLine(int number, List<ScriptWord> words, int paragraph, int 
     }
 
     /** The line as it is shown. */
+    @Override
     public String text() {
         return words.stream().map(ScriptWord::written).collect(Collectors.joining(" "));
     }

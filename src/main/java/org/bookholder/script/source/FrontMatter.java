@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.LeftOut;
 import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.script.model.ScriptSettings.LineBreaks;
 import org.bookholder.script.model.ScriptSettings.Wording;
@@ -22,10 +23,17 @@ import org.jspecify.annotations.Nullable;
  * @param title the title, null if none is given
  * @param settings the given settings, with defaults for the rest
  * @param paced whether it sets the target pace
+ * @param others the settings that are left to other programs
  * @param body the text below
  * @param bodyLine line of the file at which the body begins, from 1
  */
-record FrontMatter(@Nullable String title, ScriptSettings settings, boolean paced, String body, int bodyLine) {
+record FrontMatter(
+        @Nullable String title,
+        ScriptSettings settings,
+        boolean paced,
+        List<LeftOut> others,
+        String body,
+        int bodyLine) {
     private static final List<String> NAMES = List.of("title", "pace", "language", "lines", "contractions");
     private static final Pattern OPENING = Pattern.compile("---[ \\t]*\\R");
     private static final Pattern CLOSING = Pattern.compile("(?m)^(?:---|\\.\\.\\.)[ \\t]*$");
@@ -33,7 +41,7 @@ record FrontMatter(@Nullable String title, ScriptSettings settings, boolean pace
     static FrontMatter split(String text, String source) throws ProblemException {
         Matcher opening = OPENING.matcher(text);
         if (!opening.lookingAt()) {
-            return new FrontMatter(null, ScriptSettings.defaults(), false, text, 1);
+            return new FrontMatter(null, ScriptSettings.defaults(), false, List.of(), text, 1);
         }
         Matcher closing = CLOSING.matcher(text);
         if (!closing.find(opening.end())) {
@@ -51,8 +59,17 @@ record FrontMatter(@Nullable String title, ScriptSettings settings, boolean pace
                 title.isPresent() ? MarkedSourceLine.plain(title.get().text()).text() : null,
                 settings(given),
                 given.has("pace"),
+                others(given),
                 text.substring(closing.end()),
                 bodyLine);
+    }
+
+    private static List<LeftOut> others(Settings given) {
+        return given.names().stream()
+                .filter(name -> !NAMES.contains(name))
+                .map(name -> new LeftOut(
+                        given.lineOf(name), ScriptBuilder.brief(name + ":"), "a setting for other programs"))
+                .toList();
     }
 
     private static ScriptSettings settings(Settings given) throws ProblemException {

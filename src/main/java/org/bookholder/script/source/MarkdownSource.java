@@ -17,6 +17,7 @@ import org.commonmark.node.HtmlInline;
 import org.commonmark.node.Image;
 import org.commonmark.node.IndentedCodeBlock;
 import org.commonmark.node.Link;
+import org.commonmark.node.LinkReferenceDefinition;
 import org.commonmark.node.ListItem;
 import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
@@ -35,6 +36,8 @@ final class MarkdownSource extends AbstractVisitor {
     private static final Pattern TAGS = Pattern.compile("<!--|-->|<[^>]{0,2000}>");
 
     private static final String CHECK = "check:";
+    private static final String ADDRESS = "a link's address is not read";
+    private static final String MARK_UP = "HTML mark-up is neither read nor shown";
 
     private final ScriptBuilder draft;
     private final int firstLine;
@@ -98,6 +101,7 @@ final class MarkdownSource extends AbstractVisitor {
 
     @Override
     public void visit(OrderedList list) {
+        draft.leaveOut("the numbers of a list", "an item is read without its number", lineOf(list));
         visitList(list);
     }
 
@@ -109,7 +113,13 @@ final class MarkdownSource extends AbstractVisitor {
 
     @Override
     public void visit(ThematicBreak thematicBreak) {
+        draft.leaveOut("a rule across the page", "it only separates paragraphs", lineOf(thematicBreak));
         draft.paragraph();
+    }
+
+    @Override
+    public void visit(LinkReferenceDefinition definition) {
+        draft.leaveOut(definition.getDestination(), ADDRESS, lineOf(definition));
     }
 
     @Override
@@ -124,7 +134,11 @@ final class MarkdownSource extends AbstractVisitor {
 
     @Override
     public void visit(HtmlBlock html) {
-        block(TAGS.matcher(html.getLiteral()).replaceAll(" "), lineOf(html));
+        String text = TAGS.matcher(html.getLiteral()).replaceAll(" ");
+        if (text.isBlank()) {
+            draft.leaveOut(html.getLiteral(), MARK_UP, lineOf(html));
+        }
+        block(text, lineOf(html));
     }
 
     private void block(String text, int sourceLine) {
@@ -202,12 +216,15 @@ final class MarkdownSource extends AbstractVisitor {
     @Override
     public void visit(Image image) {
         notes.add(plain(image));
+        draft.leaveOut(image.getDestination(), "a picture's address is not shown", sourceLine);
     }
 
     @Override
     public void visit(Link link) {
         if (link.getDestination().startsWith(CHECK)) {
             draft.fact(plain(link), link.getDestination().substring(CHECK.length()), sourceLine);
+        } else {
+            draft.leaveOut(link.getDestination(), ADDRESS, sourceLine);
         }
         visitChildren(link);
     }
@@ -217,7 +234,11 @@ final class MarkdownSource extends AbstractVisitor {
         if (BREAK.matcher(html.getLiteral()).matches()) {
             flush();
         } else {
-            notes.add(TAGS.matcher(html.getLiteral()).replaceAll(" "));
+            String note = TAGS.matcher(html.getLiteral()).replaceAll(" ");
+            if (note.isBlank()) {
+                draft.leaveOut(html.getLiteral(), MARK_UP, sourceLine);
+            }
+            notes.add(note);
         }
     }
 

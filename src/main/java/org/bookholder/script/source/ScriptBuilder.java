@@ -8,6 +8,7 @@ import java.util.List;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.AgeingFact;
 import org.bookholder.script.model.Direction;
+import org.bookholder.script.model.LeftOut;
 import org.bookholder.script.model.ScriptElement;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptSettings;
@@ -25,6 +26,7 @@ final class ScriptBuilder {
     private final List<ScriptElement> elements = new ArrayList<>();
     private final List<AgeingFact> facts = new ArrayList<>();
     private final List<AgeingFact> factsOfThisLine = new ArrayList<>();
+    private final List<LeftOut> leftOut = new ArrayList<>();
     private int paragraph;
     private int inParagraph;
     private int lines;
@@ -84,6 +86,8 @@ final class ScriptBuilder {
         placeFacts(before);
         if (found.isEmpty() && text.text().codePoints().anyMatch(c -> c > 0x2fff)) {
             direction(text.text(), sourceLine);
+        } else if (found.isEmpty()) {
+            leaveOut(text.text(), "it has nothing to say", sourceLine);
         }
     }
 
@@ -157,6 +161,19 @@ final class ScriptBuilder {
             direction(text, sourceLine);
         }
         paragraph();
+    }
+
+    /** Notes that a piece of the file is neither spoken nor shown. */
+    void leaveOut(String what, String why, int sourceLine) {
+        String even = MarkedSourceLine.plain(what).text();
+        if (!even.isEmpty()) {
+            leftOut.add(new LeftOut(sourceLine, brief(even), why));
+        }
+    }
+
+    /** What is neither spoken nor shown. */
+    List<LeftOut> leftOut() {
+        return leftOut;
     }
 
     /** Whether there is anything to say in {@code text}. */

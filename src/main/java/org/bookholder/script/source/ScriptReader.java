@@ -1,9 +1,14 @@
 package org.bookholder.script.source;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.LeftOut;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptElement;
 
@@ -57,6 +62,11 @@ public final class ScriptReader {
      * @throws ProblemException as {@link #read(Path)}
      */
     public static Script parse(String text, String source, Format format) throws ProblemException {
+        return explain(text, source, format).script();
+    }
+
+    /** The same, together with what of the text is neither spoken nor shown. */
+    public static ExplainedScript explain(String text, String source, Format format) throws ProblemException {
         ScriptLimits.check(text, source);
         FrontMatter front = FrontMatter.split(text, source);
         ScriptBuilder draft = new ScriptBuilder(source, front.settings());
@@ -67,7 +77,12 @@ public final class ScriptReader {
         }
         List<ScriptElement> elements = draft.finish();
         String title = front.title() != null ? front.title() : draft.heading();
-        return new Script(title == null ? nameOf(source) : title, source, front.settings(), elements, draft.facts());
+        Script script =
+                new Script(title == null ? nameOf(source) : title, source, front.settings(), elements, draft.facts());
+        List<LeftOut> leftOut = new ArrayList<>(front.others());
+        leftOut.addAll(draft.leftOut());
+        leftOut.sort(Comparator.comparingInt(LeftOut::sourceLine));
+        return new ExplainedScript(script, front.paced(), leftOut);
     }
 
     /** Whether a script sets its own target pace. */
@@ -80,6 +95,35 @@ public final class ScriptReader {
         return WordDocument.isNamed(file.toString())
                 ? WordDocument.text(SourceText.bytes(file), file.toString())
                 : SourceText.read(file);
+    }
+
+    /** Whether a file has the name of a document, from which a script is read but which holds no plain text. */
+    public static boolean isDocument(String source) {
+        return WordDocument.isNamed(source);
+    }
+
+    /**
+     * The text of a script that lies in memory, decoded as {@link #text(Path)} does, with what of a document is not in it.
+     *
+     * @param source the file's name, which says what it is
+     * @param columns for tables of a document, by their numbers from 1, which columns are spoken, from 0
+     * @throws ProblemException if it is no text and no document that can be read
+     */
+    public static ConvertedDocument convert(byte[] bytes, String source, Map<Integer, Set<Integer>> columns)
+            throws ProblemException {
+        return isDocument(source)
+                ? WordDocument.convert(bytes, source, columns)
+                : new ConvertedDocument(SourceText.decode(bytes, source), List.of(), List.of());
+    }
+
+    /** A script file's bytes; throws a problem if it is not a file, may not be read, or is too large for a script. */
+    public static byte[] bytes(Path file) throws ProblemException {
+        return SourceText.bytes(file);
+    }
+
+    /** The same of a file. */
+    public static ConvertedDocument convert(Path file) throws ProblemException {
+        return convert(SourceText.bytes(file), file.toString(), Map.of());
     }
 
     private static String nameOf(String source) {

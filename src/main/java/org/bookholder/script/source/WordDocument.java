@@ -2,10 +2,15 @@ package org.bookholder.script.source;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.xwpf.usermodel.IBodyElement;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
@@ -16,6 +21,7 @@ import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.apache.poi.xwpf.usermodel.XWPFTableCell;
 import org.apache.poi.xwpf.usermodel.XWPFTableRow;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.LeftOut;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +32,9 @@ import org.jspecify.annotations.Nullable;
 final class WordDocument {
     private static final Pattern SPOKEN_COLUMN =
             Pattern.compile("(?i)\\b(audio|sound|voice|narration|narrator|spoken|speech|words|says?|presenter)\\b");
+    /** Headings of columns are short. */
+    private static final int HEADING_WORDS = 4;
+
     private static final Pattern OURS = Pattern.compile("\\[[^\\[\\]\\n]*]\\((?:say|check):[^)\\n]*\\)");
     private static final Pattern SPECIAL = Pattern.compile("[\\\\`*_\\[\\]<>#&|~]");
 
@@ -33,8 +42,13 @@ final class WordDocument {
     private static final Pattern UNDERLINE = Pattern.compile("(?m)^(?=(?:-+|=+)\\s*$)");
 
     private final StringBuilder text = new StringBuilder();
+    private final Map<Integer, Set<Integer>> chosen;
+    private final List<DocumentTable> tables = new ArrayList<>();
+    private final List<LeftOut> leftOut = new ArrayList<>();
 
-    private WordDocument() {}
+    private WordDocument(Map<Integer, Set<Integer>> chosen) {
+        this.chosen = chosen;
+    }
 
     /** Whether a file has the name of a DOCX document. */
     static boolean isNamed(String source) {
@@ -44,13 +58,24 @@ final class WordDocument {
     /**
      * The document's text.
      *
+     * @throws ProblemException as {@link #convert}
+     */
+    static String text(byte[] bytes, String source) throws ProblemException {
+        return convert(bytes, source, Map.of()).text();
+    }
+
+    /**
+     * The document's text, and what is not in it.
+     *
+     * @param chosen for tables, by their numbers from 1, which columns are spoken, from 0; the others by their headings
      * @throws ProblemException if it is not a DOCX document, is protected by a password, is damaged, or is too large
      *     unpacked
      */
-    static String text(byte[] bytes, String source) throws ProblemException {
+    static ConvertedDocument convert(byte[] bytes, String source, Map<Integer, Set<Integer>> chosen)
+            throws ProblemException {
         try {
             WordArchive.check(bytes, source);
-            return text(bytes);
+            return convert(bytes, chosen);
         } catch (IOException | POIXMLException | IllegalArgumentException | IllegalStateException e) {
             throw new ProblemException(
                     "this is not a DOCX document that can be read",
@@ -60,13 +85,14 @@ final class WordDocument {
         }
     }
 
-    private static String text(byte[] bytes) throws IOException {
+    private static ConvertedDocument convert(byte[] bytes, Map<Integer, Set<Integer>> chosen) throws IOException {
         try (XWPFDocument document = new XWPFDocument(new ByteArrayInputStream(bytes))) {
-            WordDocument reader = new WordDocument();
+            WordDocument reader = new WordDocument(chosen);
             for (IBodyElement element : document.getBodyElements()) {
                 reader.add(element, document);
             }
-            return reader.text.toString();
+            reader.leftOut.addAll(WordLeftOut.of(document));
+            return new ConvertedDocument(reader.text.toString(), reader.leftOut, reader.tables);
         }
     }
 
@@ -103,20 +129,57 @@ final class WordDocument {
         }
     }
 
-    /** Adds a table as a direction, except for the columns whose heading says that they are spoken. */
+    /** Adds a table as a direction, except for the columns that were chosen or whose heading says that they are spoken. */
     private void add(XWPFTable table) {
         List<XWPFTableRow> rows = table.getRows();
         List<XWPFTableCell> heading = rows.isEmpty() ? List.of() : rows.get(0).getTableCells();
-        boolean headed = heading.stream().anyMatch(WordDocument::isSpoken);
-        for (XWPFTableRow row : headed ? rows.subList(1, rows.size()) : rows) {
+        Set<Integer> said = IntStream.range(0, heading.size())
+                .filter(i -> isSpoken(heading.get(i)))
+                .boxed()
+                .collect(Collectors.toSet());
+        Set<Integer> spoken = chosen.getOrDefault(tables.size() + 1, said);
+        boolean headed = !said.isEmpty() || (!spoken.isEmpty() && rows.size() > 1 && looksLikeHeadings(heading));
+        if (headed) {
+            String row = heading.stream().map(XWPFTableCell::getText).collect(Collectors.joining(" | "));
+            leftOut.add(new LeftOut(0, ScriptBuilder.brief(row), "the headings of a table"));
+        }
+        List<XWPFTableRow> body = headed ? rows.subList(1, rows.size()) : rows;
+        for (XWPFTableRow row : body) {
             List<XWPFTableCell> cells = row.getTableCells();
             for (int i = 0; i < cells.size(); i++) {
-                boolean spoken = headed && i < heading.size() && isSpoken(heading.get(i));
                 for (XWPFParagraph paragraph : cells.get(i).getParagraphs()) {
-                    block(spoken ? "" : "> ", marked(paragraph).strip());
+                    block(spoken.contains(i) ? "" : "> ", marked(paragraph).strip());
                 }
             }
         }
+        tables.add(described(tables.size() + 1, rows, spoken));
+    }
+
+    private static boolean looksLikeHeadings(List<XWPFTableCell> cells) {
+        return cells.stream().noneMatch(cell -> words(cell) > HEADING_WORDS);
+    }
+
+    private static DocumentTable described(int number, List<XWPFTableRow> rows, Set<Integer> spoken) {
+        List<DocumentTable.Column> columns = new ArrayList<>();
+        int width =
+                rows.stream().mapToInt(row -> row.getTableCells().size()).max().orElse(0);
+        for (int i = 0; i < width; i++) {
+            int column = i;
+            List<XWPFTableCell> cells = rows.stream()
+                    .filter(row -> column < row.getTableCells().size())
+                    .map(row -> row.getTableCells().get(column))
+                    .toList();
+            columns.add(new DocumentTable.Column(
+                    ScriptBuilder.brief(cells.get(0).getText().strip()),
+                    cells.stream().mapToInt(WordDocument::words).sum(),
+                    spoken.contains(i)));
+        }
+        return new DocumentTable(number, columns);
+    }
+
+    private static int words(XWPFTableCell cell) {
+        String text = cell.getText().strip();
+        return text.isEmpty() ? 0 : text.split("\\s+").length;
     }
 
     private static boolean isSpoken(XWPFTableCell cell) {

@@ -10,9 +10,10 @@ import { showSettings } from './options.js';
 import { ROOMS } from './rooms.js';
 import { readNext, showNext, showOrder, showReading } from './today.js';
 import { refreshRoom, showRoom } from './work.js';
+import { OWN } from './views.js';
 import { byId, el, hours, put } from './words.js';
 
-const VIEWS = ['today', 'settings'];
+const VIEWS = ['today', 'settings', ...Object.keys(OWN)];
 const WORK = Object.keys(ROOMS);
 const NOTICE = 8000;
 
@@ -55,6 +56,7 @@ function changed(parts) {
   if (has('jobs', 'shelf', 'course')) refreshRoom(home, act);
   if (has('before')) showBefore();
   if (has('settings', 'before')) showSettings(home);
+  if (OWN[view]) OWN[view].changed?.(home, act, has);
   if (first) go(view);
 }
 
@@ -65,10 +67,13 @@ function fill(id, ...children) {
   if (focused) byId(focused)?.focus();
 }
 
+const ownOf = (part) => Object.entries(OWN).filter(([, room]) => room.part === part).map(([own, { title }]) => [title, `?view=${own}`, own]);
+
 const rooms = (name) => [
   ['Today', '#today', 'today'],
-  ...(name ? [['Board and plan', `course/${name}/?view=board`], ['Pickups', `course/${name}/?view=pickups`],
+  ...(name ? [...ownOf('course'), ['Board and plan', `course/${name}/?view=board`], ['Pickups', `course/${name}/?view=pickups`],
     ['Sessions', `course/${name}/?view=sessions`]] : []),
+  ...ownOf('program'),
   ['Settings', '#settings', 'settings'],
 ];
 
@@ -152,8 +157,10 @@ function go(next) {
   view = next;
   for (const name of VIEWS) byId(name).hidden = name !== view;
   byId('work').hidden = !WORK.includes(view);
+  byId('desk').toggleAttribute('data-wide', Boolean(OWN[view]?.wide));
+  if (!location.search.startsWith(`?view=${view}`)) history.replaceState(null, '', view === 'today' ? './' : `?view=${view}`);
   if (WORK.includes(view) && home.jobs) showRoom(view, home, act);
-  history.replaceState(null, '', view === 'today' ? './' : `?view=${view}`);
+  if (OWN[view] && home.courses) OWN[view].show(home, act);
   if (home.courses) showCourses();
 }
 
@@ -180,7 +187,7 @@ function askToEnd() {
   byId('ask').showModal();
 }
 
-const keys = () => [['Enter', 'read the next lesson'], ['O', 'open a folder'], ['1 2', 'today, settings'],
+const keys = () => [['Enter', 'read the next lesson'], ['O', 'open a folder'], [VIEWS.map((_, i) => i + 1).join(' '), VIEWS.map((name) => (OWN[name]?.title ?? name).toLowerCase()).join(', ')],
   ['D', 'dark or light'], ['?', 'these keys']];
 
 function showHelp() {
@@ -194,7 +201,7 @@ function showHelp() {
 function onKey(event) {
   if (!home.courses || !meant(event)) return;
   const key = event.key.toUpperCase();
-  const named = VIEWS[['Digit1', 'Digit2'].indexOf(event.code)];
+  const named = VIEWS[Number(/^Digit([1-9])$/.exec(event.code)?.[1]) - 1];
   if (named) go(named);
   else if (key === 'ENTER' && event.target === document.body && view === 'today') readNext(home, act);
   else if (key === '?') showHelp();

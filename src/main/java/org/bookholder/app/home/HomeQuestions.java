@@ -1,0 +1,39 @@
+package org.bookholder.app.home;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.Map;
+import org.bookholder.problem.ProblemException;
+
+/** Passes on what rooms of the page ask for, each to its room. Safe for use by several threads. */
+final class HomeQuestions {
+    private static final JsonMapper MAPPER = new JsonMapper();
+
+    private final ScriptRoom scripts;
+
+    HomeQuestions(ScriptRoom scripts) {
+        this.scripts = scripts;
+    }
+
+    String answer(String json) throws ProblemException {
+        JsonNode asked;
+        try {
+            asked = MAPPER.readTree(json);
+        } catch (JsonProcessingException e) {
+            throw new ProblemException("this is not JSON", "the page", "load the page again", e);
+        }
+        return switch (asked.path("room").asText()) {
+            case "scripts" -> scripts.answer(asked).toString();
+            default -> throw unknown();
+        };
+    }
+
+    String dropped(Map<String, String> query, byte[] bytes) throws ProblemException {
+        throw unknown();
+    }
+
+    private static ProblemException unknown() {
+        return new ProblemException("there is no such room", "the page", "load the page again");
+    }
+}

@@ -1,0 +1,224 @@
+package org.bookholder.app.home;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.bookholder.app.course.CourseOverview;
+import org.bookholder.app.script.KnownWords;
+import org.bookholder.app.script.LessonText;
+import org.bookholder.app.script.LessonTexts;
+import org.bookholder.app.script.ScriptInspection;
+import org.bookholder.app.script.ScriptJson;
+import org.bookholder.course.CourseReader;
+import org.bookholder.course.UnreadableLesson;
+import org.bookholder.course.board.LessonState;
+import org.bookholder.files.DiskProblems;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * The scripts of the course that the page shows: a list, and each as text that can be edited beside how it will be read. Safe for
+ * use by several threads.
+ */
+final class ScriptRoom {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private final HomeCourses courses;
+    private final LessonTexts texts;
+    private final KnownWords words;
+
+    ScriptRoom(HomeCourses courses, LessonTexts texts, KnownWords words) {
+        this.courses = courses;
+        this.texts = texts;
+        this.words = words;
+    }
+
+    /**
+     * A script of the course.
+     *
+     * @param file its file
+     * @param lesson the lesson; empty if it can't be read
+     * @param why why it can't be read; empty if it can
+     */
+    private record Entry(Path file, Optional<LessonState> lesson, String why) {
+        String name() {
+            return String.valueOf(file.getFileName());
+        }
+    }
+
+    /**
+     * Answers what the page asks.
+     *
+     * @throws ProblemException why it can't be answered or done
+     */
+    synchronized ObjectNode answer(JsonNode asked) throws ProblemException {
+        return switch (asked.path("do").asText()) {
+            case "list" -> list();
+            case "open" -> open(entry(asked));
+            case "revision" ->
+                NODES.objectNode()
+                        .put("revision", texts.read(entry(asked).file()).revision());
+            case "look" -> look(entry(asked).file(), asked.path("text").asText());
+            case "save" -> save(entry(asked), asked);
+            case "save_over" -> saveOver(entry(asked), asked);
+            case "keep" ->
+                NODES.objectNode()
+                        .put(
+                                "kept",
+                                String.valueOf(texts.keep(
+                                                entry(asked).file(),
+                                                asked.path("text").asText())
+                                        .getFileName()));
+            case "as_text" -> asText(entry(asked));
+            default -> throw new ProblemException("there is no such action", "scripts", "load the page again");
+        };
+    }
+
+    private ObjectNode list() throws ProblemException {
+        ObjectNode json = NODES.objectNode();
+        ArrayNode lessons = json.putArray("lessons");
+        int number = 0;
+        for (Entry entry : entries()) {
+            number++;
+            ObjectNode row = lessons.addObject();
+            row.put("number", number);
+            row.put("file", entry.name());
+            row.put("why", entry.why());
+            row.put("title", entry.lesson().map(state -> state.lesson().title()).orElse(entry.name()));
+            entry.lesson()
+                    .ifPresent(state -> row.put("words", state.lesson().script().spokenWords())
+                            .put("seconds", Math.round(state.seconds())));
+        }
+        return json;
+    }
+
+    private ObjectNode open(Entry entry) throws ProblemException {
+        return shown(texts.read(entry.file()), look(entry.file(), Optional.empty()));
+    }
+
+    private static ObjectNode shown(LessonText text, ObjectNode look) {
+        ObjectNode json = NODES.objectNode();
+        json.put("file", String.valueOf(text.file().getFileName()));
+        json.put("path", text.file().toString());
+        json.put("text", text.text());
+        json.put("revision", text.revision());
+        json.put("editable", text.editable());
+        json.set("look", look);
+        return json;
+    }
+
+    private ObjectNode look(Path file, String text) {
+        return look(file, Optional.of(text));
+    }
+
+    /** How a text, or else the file itself, will be read; or what must be mended first. */
+    private ObjectNode look(Path file, Optional<String> text) {
+        try {
+            ScriptInspection found = text.isPresent()
+                    ? ScriptInspection.of(text.get(), file.toString(), words)
+                    : ScriptInspection.of(file, words);
+            ObjectNode json = ScriptJson.forPage(found, pace(found));
+            overview()
+                    .flatMap(course -> course.status().board().measured().pace().stream()
+                            .boxed()
+                            .findFirst())
+                    .ifPresent(own ->
+                            json.put("own seconds", Math.round(found.script().spokenWords() * 60 / own)));
+            return json;
+        } catch (ProblemException e) {
+            String where = e.where();
+            String line = where.substring(where.lastIndexOf(':') + 1);
+            return NODES.objectNode()
+                    .put("wrong", e.what())
+                    .put("remedy", e.remedy())
+                    .put("source", line.matches("\\d{1,7}") ? Integer.parseInt(line) : 0);
+        }
+    }
+
+    /** A course can set the pace of scripts that set none. */
+    private int pace(ScriptInspection found) throws ProblemException {
+        int own = found.script().settings().targetPace();
+        return found.paced()
+                ? own
+                : CourseReader.pace(Path.of(courses.seen().folder())).orElse(own);
+    }
+
+    private ObjectNode save(Entry entry, JsonNode asked) throws ProblemException {
+        Optional<LessonText> saved = texts.save(
+                entry.file(),
+                asked.path("text").asText(),
+                asked.path("revision").asText());
+        if (saved.isEmpty()) {
+            return shown(texts.read(entry.file()), NODES.objectNode()).put("changed", true);
+        }
+        courses.look();
+        return shown(saved.get(), look(entry.file(), saved.get().text()));
+    }
+
+    private ObjectNode saveOver(Entry entry, JsonNode asked) throws ProblemException {
+        Path kept = texts.saveOver(entry.file(), asked.path("text").asText());
+        courses.look();
+        return open(entry).put("kept", String.valueOf(kept.getFileName()));
+    }
+
+    private ObjectNode asText(Entry entry) throws ProblemException {
+        LessonText made = texts.asText(entry.file());
+        courses.look();
+        return shown(made, look(made.file(), made.text()));
+    }
+
+    private Optional<CourseOverview> overview() {
+        return courses.seen().overview();
+    }
+
+    /** The script of that name; a name is no path, so nothing outside of the course is reached. */
+    private Entry entry(JsonNode asked) throws ProblemException {
+        String name = asked.path("file").asText();
+        return entries().stream()
+                .filter(entry -> entry.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new ProblemException(
+                        "the course has no script of that name", name, "choose one from the list"));
+    }
+
+    private List<Entry> entries() throws ProblemException {
+        List<Entry> entries = new ArrayList<>();
+        if (overview().isPresent()) {
+            List<LessonState> lessons = overview().get().status().board().lessons();
+            List<UnreadableLesson> unreadable =
+                    overview().get().status().course().unreadable();
+            for (int number = 1; number <= lessons.size() + unreadable.size(); number++) {
+                int wanted = number;
+                lessons.stream()
+                        .filter(state -> state.lesson().number() == wanted)
+                        .forEach(state -> entries.add(new Entry(state.lesson().file(), Optional.of(state), "")));
+                unreadable.stream()
+                        .filter(lesson -> lesson.number() == wanted)
+                        .forEach(lesson -> entries.add(new Entry(lesson.file(), Optional.empty(), lesson.why())));
+            }
+        } else if (!courses.seen().folder().isEmpty()) {
+            // No lesson can be read: this is where it is mended.
+            Path folder = Path.of(courses.seen().folder());
+            try (Stream<Path> files = Files.list(folder)) {
+                files.filter(CourseReader::isScript)
+                        .sorted()
+                        .forEach(file -> entries.add(new Entry(file, Optional.empty(), "Not read yet.")));
+            } catch (IOException e) {
+                throw DiskProblems.reading(folder, e);
+            }
+        }
+        return entries;
+    }
+
+    /** While a lesson is read the recogniser's vocabulary is not kept in memory for this room too. */
+    void whileReading(boolean reading) {
+        words.allow(!reading);
+    }
+}

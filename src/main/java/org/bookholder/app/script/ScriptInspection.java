@@ -1,0 +1,80 @@
+package org.bookholder.app.script;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.course.prepare.HardStretch;
+import org.bookholder.course.prepare.HardStretches;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.LeftOut;
+import org.bookholder.script.model.PreparedScript.UnknownWord;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.pronounce.ScriptPreparer;
+import org.bookholder.script.pronounce.Vocabulary;
+import org.bookholder.script.source.ConvertedDocument;
+import org.bookholder.script.source.ExplainedScript;
+import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.ScriptReader.Format;
+
+/**
+ * How a text is taken as a script: what is spoken, what is a direction, what is left out, and what in it is hard to say or to hear.
+ *
+ * @param script the lines and directions
+ * @param paced whether it sets its own target pace
+ * @param leftOut what is neither spoken nor shown
+ * @param unknown the words that the recogniser does not know; empty if there is none to ask
+ * @param wordsChecked whether there was a recogniser to ask
+ * @param hard what is hard to say, other than unknown words
+ */
+public record ScriptInspection(
+        Script script,
+        boolean paced,
+        List<LeftOut> leftOut,
+        List<UnknownWord> unknown,
+        boolean wordsChecked,
+        List<HardStretch> hard) {
+    /** Copies the lists. */
+    public ScriptInspection {
+        leftOut = List.copyOf(leftOut);
+        unknown = List.copyOf(unknown);
+        hard = List.copyOf(hard);
+    }
+
+    /**
+     * Inspects a script's file.
+     *
+     * @throws ProblemException if it can't be read
+     */
+    public static ScriptInspection of(Path file, KnownWords words) throws ProblemException {
+        ConvertedDocument document = ScriptReader.convert(file);
+        ScriptInspection found = of(document.text(), file.toString(), words);
+        List<LeftOut> all = new ArrayList<>(document.leftOut());
+        all.addAll(found.leftOut);
+        return new ScriptInspection(found.script, found.paced, all, found.unknown, found.wordsChecked, found.hard);
+    }
+
+    /**
+     * Inspects a text.
+     *
+     * @param source the name of its file, which says how it is marked up
+     * @throws ProblemException if something in it must be mended before it can be read
+     */
+    public static ScriptInspection of(String text, String source, KnownWords words) throws ProblemException {
+        ExplainedScript read = ScriptReader.explain(text, source, Format.of(source));
+        return words.use(vocabulary -> of(read, vocabulary));
+    }
+
+    private static ScriptInspection of(ExplainedScript read, Optional<Vocabulary> vocabulary) {
+        return new ScriptInspection(
+                read.script(),
+                read.paced(),
+                read.leftOut(),
+                vocabulary.isEmpty()
+                        ? List.of()
+                        : ScriptPreparer.prepare(read.script(), vocabulary.get())
+                                .unknown(),
+                vocabulary.isPresent(),
+                HardStretches.in(read.script(), Optional.empty()));
+    }
+}

@@ -1,0 +1,113 @@
+package org.bookholder.app.script;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.bookholder.course.prepare.HardStretch;
+import org.bookholder.pace.RunningTime;
+import org.bookholder.script.model.Direction;
+import org.bookholder.script.model.LeftOut;
+import org.bookholder.script.model.PreparedScript.UnknownWord;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptWord;
+
+/** How a script is taken, as JSON. Lengths are seconds; lines of the source are counted from 1, 0 stands for none. */
+public final class ScriptJson {
+    private static final Pattern NUMBER = Pattern.compile("\\p{N}");
+
+    private ScriptJson() {}
+
+    /** All of it, for other programs. */
+    public static ObjectNode of(ScriptInspection found) {
+        return json(found, found.script().settings().targetPace(), true);
+    }
+
+    /**
+     * What the page shows: as above, but only numbers come with their forms.
+     *
+     * @param pace target pace in words per minute
+     */
+    public static ObjectNode forPage(ScriptInspection found, int pace) {
+        return json(found, pace, false);
+    }
+
+    private static ObjectNode json(ScriptInspection found, int pace, boolean whole) {
+        Script script = found.script();
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("title", script.title());
+        json.put("pace", pace);
+        json.put("spoken words", script.spokenWords());
+        json.put("seconds", seconds(script.spokenWords(), pace));
+        ArrayNode lines = json.putArray("lines");
+        script.lines().forEach(line -> line(lines.addObject(), line, pace, whole));
+        ArrayNode directions = json.putArray("directions");
+        script.elements().stream()
+                .filter(Direction.class::isInstance)
+                .map(Direction.class::cast)
+                .forEach(direction -> directions
+                        .addObject()
+                        .put("source", direction.sourceLine())
+                        .put("text", direction.text())
+                        .put("paragraph", direction.paragraph()));
+        leftOut(json.putArray("left out"), found.leftOut());
+        ArrayNode unknown = json.putArray("unknown");
+        found.unknown().forEach(word -> unknown(unknown.addObject(), word));
+        json.put("words checked", found.wordsChecked());
+        ArrayNode hard = json.putArray("hard");
+        found.hard().forEach(stretch -> hard(hard.addObject(), stretch));
+        return json;
+    }
+
+    private static void line(ObjectNode json, ScriptLine line, int pace, boolean whole) {
+        json.put("line", line.number());
+        json.put("source", line.sourceLine());
+        json.put("paragraph", line.paragraph());
+        json.put("text", line.text());
+        json.put("seconds", seconds(line.spokenWords(), pace));
+        ArrayNode words = json.putArray("words");
+        for (ScriptWord word : line.words()) {
+            boolean number = NUMBER.matcher(word.written()).find();
+            ObjectNode one = words.addObject().put("written", word.written());
+            if (whole || number) {
+                ArrayNode forms = one.putArray("forms");
+                word.spoken().forEach(form -> form.forEach(forms.addArray()::add));
+            }
+            if (!whole) {
+                one.put("plain", word.plain());
+                one.put("said", String.join(" ", word.spoken().get(0)));
+            }
+        }
+    }
+
+    private static void leftOut(ArrayNode json, List<LeftOut> all) {
+        for (LeftOut left : all) {
+            json.addObject()
+                    .put("source", left.sourceLine())
+                    .put("what", left.what())
+                    .put("why", left.why());
+        }
+    }
+
+    private static void unknown(ObjectNode json, UnknownWord word) {
+        json.put("word", word.spoken())
+                .put("heard as", String.join(" ", word.standIn()))
+                .put("line", word.line());
+    }
+
+    private static void hard(ObjectNode json, HardStretch stretch) {
+        boolean counted = stretch.count() > 1;
+        json.put("line", stretch.line())
+                .put(
+                        "what",
+                        (counted ? stretch.count() + " " : "") + stretch.kind().what())
+                .put("words", stretch.words())
+                .put("remedy", stretch.kind().remedy());
+    }
+
+    private static double seconds(int words, int pace) {
+        return Math.round(RunningTime.of(words, pace).seconds() * 10) / 10.0;
+    }
+}

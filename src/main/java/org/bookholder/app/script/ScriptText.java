@@ -1,0 +1,106 @@
+package org.bookholder.app.script;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.bookholder.course.Text;
+import org.bookholder.course.prepare.HardStretch;
+import org.bookholder.pace.RunningTime;
+import org.bookholder.script.model.LeftOut;
+import org.bookholder.script.model.PreparedScript.UnknownWord;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptElement;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptWord;
+
+/** How a script is taken, as a text for a terminal of 80 columns. */
+public final class ScriptText {
+    private static final int WIDTH = 80;
+    private static final int MOST_FORMS = 6;
+
+    private ScriptText() {}
+
+    /** The text, line by line. */
+    public static List<String> of(ScriptInspection found) {
+        Script script = found.script();
+        int pace = script.settings().targetPace();
+        List<String> out = new ArrayList<>();
+        out.addAll(Text.wrap(String.format(
+                Locale.ROOT,
+                "%s: %s, %s, %s at %d words a minute",
+                script.title(),
+                Text.count(script.lines().size(), "line"),
+                Text.count(script.spokenWords(), "word"),
+                Text.clock(RunningTime.of(script.spokenWords(), pace).seconds()),
+                pace)));
+        out.add("");
+        for (ScriptElement element : script.elements()) {
+            if (element instanceof ScriptLine line) {
+                out.addAll(numbered(String.format(Locale.ROOT, "%4d  ", line.number()), line.text()));
+                line.words().stream()
+                        .filter(word -> word.written().matches(".*\\p{N}.*"))
+                        .forEach(word -> out.addAll(numbered("        ", forms(word))));
+            } else {
+                out.addAll(numbered("   >  ", element.text()));
+            }
+        }
+        leftOut(out, found.leftOut());
+        unknown(out, found);
+        hard(out, found.hard());
+        return out;
+    }
+
+    private static String forms(ScriptWord word) {
+        String forms = word.spoken().stream()
+                .limit(MOST_FORMS)
+                .map(form -> String.join(" ", form))
+                .collect(Collectors.joining("; "));
+        int more = word.spoken().size() - MOST_FORMS;
+        return word.plain() + ": " + forms + (more > 0 ? "; and " + more + " more" : "");
+    }
+
+    private static void leftOut(List<String> out, List<LeftOut> all) {
+        out.add("");
+        out.add(all.isEmpty() ? "Nothing is left out." : "Left out:");
+        for (LeftOut left : all) {
+            String where = left.sourceLine() > 0 ? "line " + left.sourceLine() + " of the file: " : "";
+            out.addAll(numbered("  ", where + left.what() + " (" + left.why() + ")"));
+        }
+    }
+
+    private static void unknown(List<String> out, ScriptInspection found) {
+        if (!found.wordsChecked()) {
+            out.add("The recogniser could not be asked which words it knows.");
+        } else if (!found.unknown().isEmpty()) {
+            out.add("Words that the recogniser does not know:");
+        }
+        for (UnknownWord word : found.unknown()) {
+            String heard = word.standIn().isEmpty()
+                    ? "nothing like it is heard; give its sound: [" + word.spoken() + "](say:sounds like this)"
+                    : "heard as \"" + String.join(" ", word.standIn()) + "\"";
+            out.addAll(numbered("  ", "line " + word.line() + ": " + word.spoken() + ", " + heard));
+        }
+    }
+
+    private static void hard(List<String> out, List<HardStretch> all) {
+        if (!all.isEmpty()) {
+            out.add("Hard to say:");
+        }
+        for (HardStretch stretch : all) {
+            out.addAll(numbered(
+                    "  ",
+                    "line " + stretch.line() + ": " + stretch.count() + " "
+                            + stretch.kind().what() + ": " + stretch.words()));
+        }
+    }
+
+    /** Wraps a text behind a mark; further rows are set in as far. */
+    private static List<String> numbered(String mark, String text) {
+        List<String> rows = new ArrayList<>();
+        for (String row : Text.wrap(text, WIDTH - mark.length())) {
+            rows.add((rows.isEmpty() ? mark : " ".repeat(mark.length())) + row);
+        }
+        return rows;
+    }
+}

@@ -1,0 +1,52 @@
+package org.bookholder.cli;
+
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.script.KnownWords;
+import org.bookholder.app.script.ScriptInspection;
+import org.bookholder.app.script.ScriptJson;
+import org.bookholder.app.script.ScriptText;
+import org.bookholder.problem.ProblemException;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Shows how a script is taken. */
+@Command(
+        name = "script",
+        sortOptions = false,
+        description = {
+            "Show how a script is taken: each line as it will be read, directions, what is left out and why,",
+            "the forms in which numbers may be read, and words that the recogniser does not know."
+        })
+final class ScriptCommand implements Callable<Integer> {
+    private final Environment here;
+    private final Terminal terminal;
+
+    @Parameters(index = "0", paramLabel = "SCRIPT", description = "A lesson's script.")
+    private @Nullable Path file;
+
+    @Option(names = "--json", description = "The same as JSON, for other programs.")
+    private boolean json;
+
+    ScriptCommand(Environment here, Terminal terminal) {
+        this.here = here;
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws ProblemException {
+        try (KnownWords words = new KnownWords(here)) {
+            ScriptInspection found = ScriptInspection.of(Objects.requireNonNull(file), words);
+            if (json) {
+                terminal.out().println(ScriptJson.of(found).toPrettyString());
+            } else {
+                ScriptText.of(found).forEach(terminal.out()::println);
+            }
+            return 0;
+        }
+    }
+}

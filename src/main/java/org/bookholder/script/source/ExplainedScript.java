@@ -1,0 +1,19 @@
+package org.bookholder.script.source;
+
+import java.util.List;
+import org.bookholder.script.model.LeftOut;
+import org.bookholder.script.model.Script;
+
+/**
+ * A script together with what of its file does not become a line or a direction.
+ *
+ * @param script the script
+ * @param paced whether it sets its own target pace
+ * @param leftOut what is neither spoken nor shown, in the order of the file
+ */
+public record ExplainedScript(Script script, boolean paced, List<LeftOut> leftOut) {
+    /** Copies the list. */
+    public ExplainedScript {
+        leftOut = List.copyOf(leftOut);
+    }
+}

@@ -1,0 +1,150 @@
+// How a script will be read: its lines with their lengths, directions between them, what is left out and why, numbers with the
+// forms they may be heard in, unknown words, and what is hard to say.
+
+import { byId, count, el, short } from './words.js';
+
+const WATCHED_SECONDS = 360;
+const MOST_FORMS = 8;
+
+let say = () => false;
+let editable = false;
+let marked = 0;
+
+/**
+ * Shows it.
+ *
+ * @param look what the program found
+ * @param saying writes into the text how a word is said; says whether it could
+ */
+export function showLook(look, saying, mayEdit) {
+  say = saying;
+  editable = mayEdit;
+  if (look.wrong) {
+    byId('look-at').replaceChildren(wrong(look));
+    return;
+  }
+  const open = byId('look-at').querySelector('.say-it')?.dataset.word;
+  byId('look-at').replaceChildren(summary(look), ...findings(look), el('ol', { class: 'look-rows' }, ...rows(look)));
+  if (open) document.querySelector(`[data-key="${CSS.escape(open)}"]`)?.setAttribute('aria-expanded', 'false');
+  highlight(marked);
+}
+
+const wrong = ({ wrong: what, remedy, source }) => el('div', { class: 'card wrong-card' },
+  el('h3', {}, 'It can\u2019t be read yet'),
+  el('p', {}, source ? `Line ${source}: ${what}.` : `${what[0].toUpperCase()}${what.slice(1)}.`),
+  el('p', { class: 'small' }, `What to do: ${remedy}.`));
+
+function summary(look) {
+  const own = look['own seconds'];
+  const facts = [count(look['spoken words'], 'word'), count(look.lines.length, 'line'),
+    `${short(look.seconds)} at ${look.pace} words a minute`, own ? `${short(own)} at your own pace` : ''];
+  return el('div', { class: 'look-sum' },
+    el('p', { class: 'look-title' }, look.title), el('p', { class: 'small' }, facts.filter(Boolean).join(' · ')));
+}
+
+/** What to look at, before the lines themselves. */
+function findings(look) {
+  const said = [];
+  if ((look['own seconds'] || look.seconds) > WATCHED_SECONDS) {
+    said.push('Long: people stop watching after about 6 minutes (Guo, Kim and Rubin 2014). Could it be two lessons?');
+  }
+  if (look.unknown.length) said.push(`${count(look.unknown.length, 'word')} the recogniser does not know: choose one to say how it sounds.`);
+  if (look.hard.length) said.push(`${count(look.hard.length, 'hard stretch', 'hard stretches')}: marked below with what to do.`);
+  if (look['left out'].length) said.push(`${count(look['left out'].length, 'thing')} left out: marked below with the reason.`);
+  if (!look['words checked']) said.push('Unknown words were not looked for: speech recognition is busy with a reading, or is not installed.');
+  return said.length ? [el('ul', { class: 'findings' }, ...said.map((text) => el('li', {}, text)))] : [];
+}
+
+function rows(look) {
+  const all = [
+    ...look['left out'].map((left) => ({ source: left.source, order: 2, left })),
+    ...look.lines.map((line) => ({ source: line.source, order: 0, line })),
+    ...look.directions.map((direction) => ({ source: direction.source, order: 1, direction })),
+  ];
+  all.sort((a, b) => a.source - b.source || a.order - b.order);
+  const seen = new Map();
+  let paragraph = -1;
+  return all.map(({ source, line, direction, left }) => {
+    if (left) return leftRow(left);
+    const begins = (line ?? direction).paragraph !== paragraph;
+    paragraph = (line ?? direction).paragraph;
+    const place = { class: `look-row ${line ? '' : 'direction'} ${begins ? 'begins' : ''}`, 'data-source': source };
+    return line ? el('li', place, ...lineParts(line, look, seen)) : el('li', place, el('span', { class: 'n' }, ''),
+      el('span', { class: 'text' }, direction.text), el('span', { class: 'time' }, 'shown'));
+  });
+}
+
+const leftRow = ({ source, what, why }) => el('li', { class: 'look-row left-out', 'data-source': source },
+  el('span', { class: 'n' }, ''), el('span', {}, el('s', {}, what), ` Left out: ${why}.`), el('span', { class: 'time' }, ''));
+
+function lineParts(line, look, seen) {
+  const hard = look.hard.filter((stretch) => stretch.line === line.line);
+  const notes = el('div', { class: 'say-place' });
+  const text = el('span', { class: 'text' }, ...line.words.flatMap((word, i) => [i ? ' ' : '', shown(word, line, look, seen, notes)]));
+  return [el('span', { class: 'n' }, String(line.line)), el('div', {}, text,
+    ...hard.map((stretch) => el('p', { class: 'hard' }, `${stretch.what}: “${cut(stretch.words)}”. To mend: ${stretch.remedy}.`)),
+    notes), el('span', { class: 'time' }, short(line.seconds))];
+}
+
+const cut = (text) => (text.length > 60 ? `${text.slice(0, 59)}…` : text);
+
+/** A word; a number or an unknown word can be chosen to see how it is heard. */
+function shown(word, line, look, seen, place) {
+  const tokens = word.said.split(' ');
+  const unknown = look.unknown.find((one) => tokens.includes(one.word));
+  if (!word.forms && !unknown) return word.written;
+  const key = `${line.source}/${word.plain}`;
+  const nth = seen.get(key) ?? 0;
+  seen.set(key, nth + 1);
+  return el('button', {
+    type: 'button', class: `say-word ${unknown ? 'unknown' : 'number'}`, 'aria-expanded': 'false', 'data-key': `${key}/${nth}`,
+    onclick: (event) => toggle(event.currentTarget, { word, line, nth, unknown, place, id: `${key}/${nth}` }),
+  }, word.written);
+}
+
+function toggle(button, about) {
+  const opened = button.getAttribute('aria-expanded') === 'true';
+  for (const other of byId('look-at').querySelectorAll('.say-word')) other.setAttribute('aria-expanded', 'false');
+  for (const other of byId('look-at').querySelectorAll('.say-it')) other.remove();
+  if (opened) return;
+  button.setAttribute('aria-expanded', 'true');
+  about.place.replaceChildren(panel(button, about));
+  byId('say-as')?.focus();
+}
+
+function panel(button, { word, line, nth, unknown, id }) {
+  const forms = (word.forms ?? []).map((form) => form.join(' '));
+  const heard = unknown?.['heard as'];
+  const told = unknown
+    ? (heard ? `The recogniser does not know “${unknown.word}” and listens for “${heard}”.` : `The recogniser does not know “${unknown.word}”, and nothing like it.`)
+    : `May be read as: ${forms.slice(0, MOST_FORMS).join('; ')}${forms.length > MOST_FORMS ? `; and ${forms.length - MOST_FORMS} more` : ''}.`;
+  return el('form', { class: 'say-it', 'data-word': id, onsubmit: (event) => {
+    event.preventDefault();
+    const spoken = byId('say-as').value.replace(/[()[\]\n]/g, ' ').trim();
+    if (spoken && !say(line.source, word.plain, nth, spoken)) {
+      byId('say-wrong').textContent = 'It was not found in the text. Write it there as [word](say:how it sounds).';
+    }
+  } }, el('p', { class: 'small' }, told), ...(mayBeSaid() ? [
+    el('label', { for: 'say-as' }, `Say “${word.plain}” as`),
+    el('span', { class: 'say-row' },
+      el('input', { id: 'say-as', value: word.said, autocomplete: 'off', onkeydown: (event) => {
+        if (event.key === 'Escape') toggle(button, {});
+        if (event.key === 'Escape') button.focus();
+      } }),
+      el('button', { type: 'submit' }, 'Write it into the text')),
+    el('p', { id: 'say-wrong', class: 'wrong', role: 'alert' })]
+    : [el('p', { class: 'small' }, 'Only a Markdown file (.md) can hold how a word is said.')]));
+}
+
+const mayBeSaid = () => editable && /\.(md|markdown)$/i.test(byId('h-scripts').textContent);
+
+/** Marks the lines that come from a line of the text. */
+export function highlight(source) {
+  marked = source;
+  for (const row of byId('look-at')?.querySelectorAll('.look-row') ?? []) {
+    const own = Number(row.dataset.source) === source;
+    row.classList.toggle('here', own);
+  }
+  const here = byId('look-at')?.querySelector('.look-row.here');
+  if (here && document.activeElement === byId('text')) here.scrollIntoView({ block: 'nearest' });
+}

@@ -1,0 +1,77 @@
+// The scripts of a course: a list, and one of them open to be edited beside how it will be read.
+
+import { question } from './ask.js';
+import { closeEditor, openEditor, unsaved } from './editor.js';
+import { byId, count, el, short } from './words.js';
+
+let course = '';
+let listed = '';
+let open = '';
+
+/** Shows the room; called when it is entered and whenever the course may have changed. */
+export async function showScripts(home) {
+  const { name } = home.course;
+  if (!name) {
+    byId('scripts').replaceChildren(el('h2', { class: 'headline' }, 'Scripts'), el('p', {}, 'Open a course first.'));
+    return;
+  }
+  if (name !== course) {
+    course = name;
+    listed = '';
+    open = new URLSearchParams(location.search).get('script') ?? '';
+    closeEditor();
+  }
+  if (open) {
+    if (!byId('editor')) await edit(open);
+    return;
+  }
+  const answer = await question('scripts', { do: 'list' });
+  const now = JSON.stringify([name, answer]);
+  if (open || (now === listed && byId('script-list'))) return;
+  listed = now;
+  list(answer);
+}
+
+function list({ lessons = [], trouble }) {
+  const focused = document.activeElement?.id;
+  byId('scripts').replaceChildren(
+    el('h2', { id: 'h-scripts', class: 'headline' }, 'Scripts'),
+    trouble ? el('p', { class: 'wrong', role: 'alert' }, trouble) : '',
+    el('p', { class: 'small' }, 'Choose a lesson to write in it and to see how it will be read.'),
+    el('ol', { id: 'script-list', class: 'lessons' }, ...lessons.map(row)));
+  if (focused) byId(focused)?.focus();
+}
+
+function row(lesson) {
+  const facts = lesson.why || `${count(lesson.words, 'word')} · ${short(lesson.seconds)}`;
+  return el('li', { class: 'script-row' },
+    el('button', { type: 'button', id: `script-${lesson.number}`, class: 'course script-open', onclick: () => edit(lesson.file) },
+      el('span', { class: 'n' }, String(lesson.number)),
+      el('span', { class: 'name' }, lesson.title),
+      el('span', { class: lesson.why ? 'why' : 'small' }, facts),
+      el('span', { class: 'small file' }, lesson.file, unsaved(course, lesson.file) ? ' · not saved yet' : '')));
+}
+
+async function edit(file) {
+  open = file;
+  address(file);
+  const answer = await question('scripts', { do: 'open', file });
+  if (answer.trouble) {
+    open = '';
+    address('');
+    list({ trouble: answer.trouble });
+    return;
+  }
+  openEditor(byId('scripts'), course, answer, (other) => { open = other; address(other); }, close);
+}
+
+function close() {
+  open = '';
+  listed = '';
+  address('');
+  closeEditor();
+  showScripts({ course: { name: course } }).then(() => byId('script-list')?.querySelector('button')?.focus());
+}
+
+const address = (file) => history.replaceState(null, '',
+  file ? `?view=scripts&script=${encodeURIComponent(file)}` : '?view=scripts');

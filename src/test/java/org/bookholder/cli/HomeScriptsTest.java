@@ -1,0 +1,180 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.poi.xwpf.usermodel.XWPFDocument;
+import org.bookholder.testing.Browser;
+import org.bookholder.testing.FakeEars;
+import org.bookholder.testing.FakeEquipment;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+/** The room in which scripts are written. */
+@Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+final class HomeScriptsTest {
+    private static final String WHEEL = """
+        ---
+        title: A wheel you can trust
+        author: Somebody
+        ---
+        Good morning, and welcome to the shed in which my aunt Wendlebury mended every wheel of the village for forty years.
+        Buy 12 spokes at $2.50 each; [this shop](http://spokes.example) has them.
+
+        > Hold one up to the window.
+
+        It weighs 7 g. She sells six silver spokes.
+        """;
+
+    @TempDir
+    private Path folder;
+
+    private Path course;
+    private PageAtHome page;
+    private Browser browser;
+
+    @BeforeEach
+    void open() throws Exception {
+        Browser.needed();
+        course = Files.createDirectories(folder.resolve("user/wheels"));
+        Files.writeString(course.resolve("lesson-1.md"), WHEEL);
+        Files.writeString(course.resolve("lesson-2.md"), "> Nothing to be said yet.\n");
+        try (XWPFDocument document = new XWPFDocument();
+                OutputStream out = Files.newOutputStream(course.resolve("lesson-3.docx"))) {
+            document.createParagraph().createRun().setText("Now we true the wheel.");
+            document.write(out);
+        }
+        FakeEquipment equipment = new FakeEquipment();
+        equipment.hears(new FakeEars(List.of()).knowsNot("wendlebury"));
+        page = PageAtHome.open(folder, equipment, Optional.of(course));
+        browser = page.browser();
+    }
+
+    @AfterEach
+    void close() throws InterruptedException {
+        if (page != null) {
+            page.close();
+        }
+    }
+
+    @Test
+    void aScriptIsWrittenBesideHowItWillBeRead() throws IOException {
+        browser.press("3");
+        browser.until("document.querySelectorAll('.script-row').length === 3");
+        assertThat(browser.text("#script-list"))
+                .contains("A wheel you can trust", "nothing in the script is spoken", "lesson-3.docx");
+        browser.lookAtEverySize("scripts-list");
+        browser.click("#script-1");
+        browser.until("document.querySelectorAll('.look-row').length === 7");
+        assertThat(browser.text("#look-at"))
+                .contains("at 100 words a minute", "1 word the recogniser does not know", "Left out: a link's address")
+                .contains(
+                        "Left out: a setting for other programs",
+                        "words without a breath mark",
+                        "words that begin alike");
+        browser.lookAtEverySize("scripts-editor");
+
+        browser.click(".say-word.unknown");
+        browser.until("document.querySelector('#say-as')");
+        browser.picture("scripts-say-unknown");
+        browser.type("#say-as", "wendle berry", Keys.ENTER);
+        browser.until("document.querySelector('#text').value.includes('aunt [Wendlebury](say:wendle berry) mended')");
+        browser.until("!document.querySelector('.say-word.unknown')");
+        browser.click("[data-key='6/$2.50/0']");
+        browser.until("document.querySelector('#look-at').textContent.includes('two dollars fifty')");
+        browser.picture("scripts-say-number");
+        browser.type("#say-as", "two fifty", Keys.ENTER);
+        browser.until("document.querySelector('#text').value.includes('[$2.50](say:two fifty) each')");
+        assertThat(course.resolve("lesson-1.md")).content().isEqualTo(WHEEL);
+
+        browser.click("#text");
+        browser.press(Keys.chord(Keys.CONTROL, "s"));
+        browser.until("document.querySelector('#saved').textContent === 'Saved'");
+        assertThat(course.resolve("lesson-1.md"))
+                .content()
+                .isEqualTo(WHEEL.replace("Wendlebury", "[Wendlebury](say:wendle berry)")
+                        .replace("$2.50", "[$2.50](say:two fifty)"));
+        assertThat(browser.errors()).isEmpty();
+    }
+
+    @Test
+    void whatIsWrongStandsBesideTheTextAndIsMendedThere() {
+        browser.press("3");
+        browser.until("document.querySelector('#script-2')");
+        browser.click("#script-2");
+        browser.until("document.querySelector('#look-at .wrong-card')");
+        browser.press(Keys.chord(Keys.CONTROL, Keys.END));
+        browser.press("\nBuy [12](say:a dozen");
+        browser.until("document.querySelector('#look-at').textContent.includes('Line 3: the spoken form')");
+        browser.press(").");
+        browser.until("document.querySelectorAll('.look-row').length === 2");
+        browser.click("#save");
+        browser.until("document.querySelector('#saved').textContent === 'Saved'");
+        browser.until("homeState.course.today.rest.concat(homeState.course.today.order)"
+                + ".every(row => row.kind !== 'unreadable')");
+    }
+
+    @Test
+    void aChangeFromOutsideIsNeverOverwritten() throws IOException {
+        browser.press("3");
+        browser.until("document.querySelector('#script-1')");
+        browser.click("#script-1");
+        browser.until("document.querySelectorAll('.look-row').length === 7");
+        Files.writeString(course.resolve("lesson-1.md"), "Written elsewhere.\n");
+        browser.until("document.querySelector('#text').value === 'Written elsewhere.\\n'");
+
+        browser.press(Keys.chord(Keys.CONTROL, Keys.END));
+        browser.press("Mine.");
+        Files.writeString(course.resolve("lesson-1.md"), "Written elsewhere again.\n");
+        browser.press(Keys.chord(Keys.CONTROL, "s"));
+        browser.until("document.querySelector('#keep-mine')");
+        browser.lookAtEverySize("scripts-outside");
+        assertThat(course.resolve("lesson-1.md")).content().isEqualTo("Written elsewhere again.\n");
+        browser.click("#keep-mine");
+        browser.until("document.querySelector('#saved').textContent.startsWith('Saved; the other text is kept in')");
+        assertThat(course.resolve("lesson-1.md")).content().isEqualTo("Written elsewhere.\nMine.");
+        try (Stream<Path> files = Files.list(course)) {
+            assertThat(files.filter(file -> file.getFileName().toString().startsWith("lesson-1.md.kept-")))
+                    .singleElement()
+                    .satisfies(kept -> assertThat(kept).content().isEqualTo("Written elsewhere again.\n"));
+        }
+    }
+
+    @Test
+    void whatWasTypedIsThereAgainAfterThePageWasClosed() {
+        browser.press("3");
+        browser.until("document.querySelector('#script-1')");
+        browser.click("#script-1");
+        browser.until("document.querySelector('#text')");
+        browser.press("Before all. ");
+        browser.until("Object.values(localStorage).some(text => text.includes('Before all. '))");
+        // The page asks before it is left; this is a browser that was killed.
+        browser.openTab(String.valueOf(browser.value("location.href")));
+        browser.until("document.querySelector('#text')?.value.startsWith('Before all. ')");
+        assertThat(browser.text("#saved")).contains("not saved yet");
+    }
+
+    @Test
+    void aDocumentBecomesATextFile() {
+        browser.press("3");
+        browser.until("document.querySelector('#script-3')");
+        browser.click("#script-3");
+        browser.until("document.querySelector('#as-text')");
+        browser.press(Keys.ENTER);
+        browser.until("document.querySelector('#h-scripts').textContent === 'lesson-3.md'");
+        browser.until("document.querySelector('#save')");
+        assertThat(course.resolve("documents/lesson-3.docx")).exists();
+        assertThat(course.resolve("lesson-3.docx")).doesNotExist();
+        assertThat(course.resolve("lesson-3.md")).content().isEqualTo("Now we true the wheel.\n\n");
+    }
+}

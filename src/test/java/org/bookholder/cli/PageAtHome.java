@@ -1,0 +1,72 @@
+package org.bookholder.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Warnings;
+import org.bookholder.app.home.Home;
+import org.bookholder.app.home.HomeRequest;
+import org.bookholder.journal.SessionLocks;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.Browser;
+import org.bookholder.testing.FakeEquipment;
+
+/** The program's own page in a real browser, with the program behind it, on a machine of which everything lies in one folder. */
+final class PageAtHome implements AutoCloseable {
+    private final Home home;
+    private final Browser browser;
+    private final Thread main;
+    private volatile boolean interrupted;
+
+    private PageAtHome(Home home) {
+        this.home = home;
+        browser = new Browser();
+        main = new Thread(this::work, "main of the page");
+    }
+
+    /** Opens the page in a window of 1440 by 900 pixels; a course is shown if one is given. */
+    static PageAtHome open(Path folder, FakeEquipment equipment, Optional<Path> course)
+            throws IOException, ProblemException {
+        Environment here = new Environment(
+                Instant::now,
+                System::nanoTime,
+                ZoneOffset.UTC,
+                folder,
+                folder.resolve("data"),
+                folder.resolve("settings"),
+                new SessionLocks(),
+                new Warnings(line -> {}),
+                equipment);
+        Path user = Files.createDirectories(folder.resolve("user"));
+        PageAtHome page =
+                new PageAtHome(Home.open(here, new HomeRequest(user, course)).orElseThrow());
+        page.main.start();
+        page.browser.size(1440, 900);
+        page.browser.open(page.home.addressForBrowser());
+        page.browser.until("window.homeState && homeState.courses");
+        return page;
+    }
+
+    Browser browser() {
+        return browser;
+    }
+
+    private void work() {
+        while (!interrupted && home.work(() -> interrupted)) {
+            LockSupport.parkNanos(10_000_000);
+        }
+    }
+
+    @Override
+    public void close() throws InterruptedException {
+        interrupted = true;
+        main.join();
+        home.close();
+        browser.close();
+    }
+}

@@ -1,0 +1,62 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class ScriptCommandTest {
+    @TempDir
+    private Path folder;
+
+    private Path script;
+    private Program program;
+
+    @BeforeEach
+    void write() throws IOException {
+        script = Files.writeString(folder.resolve("wheel.md"), """
+            # A wheel
+            Buy 2 spokes for $5. They come from [Oak](http://oak.example).
+
+            > Hold one up.
+            """);
+        program = new Program(folder);
+    }
+
+    @Test
+    void showsEachLineWithItsNumbersAndWhatIsLeftOut() {
+        assertThat(program.run("script", script.toString())).isZero();
+        assertThat(program.out())
+                .contains("A wheel: 2 lines, 10 words, 0:06 at 100 words a minute")
+                .contains("   1  Buy 2 spokes for $5.\n")
+                .contains("        $5: five dollars\n")
+                .contains("   >  Hold one up.\n")
+                .contains("  line 2 of the file: http://oak.example (a link's address is not read)\n");
+        assertThat(program.out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void tellsOtherProgramsTheSame() throws IOException {
+        assertThat(program.run("script", script.toString(), "--json")).isZero();
+        JsonNode json = new JsonMapper().readTree(program.out());
+        assertThat(json.at("/lines/0/text").asText()).isEqualTo("Buy 2 spokes for $5.");
+        assertThat(json.at("/lines/0/source").asInt()).isEqualTo(2);
+        assertThat(json.at("/lines/0/words/4/forms/0").toString()).isEqualTo("[\"five\",\"dollars\"]");
+        assertThat(json.at("/directions/0/text").asText()).isEqualTo("Hold one up.");
+        assertThat(json.at("/left out/0/why").asText()).isEqualTo("a link's address is not read");
+        assertThat(json.at("/unknown").isArray()).isTrue();
+    }
+
+    @Test
+    void aFileThatIsNoScriptIsNamed() throws IOException {
+        Path empty = Files.writeString(folder.resolve("empty.md"), "> Only a direction.\n");
+        assertThat(program.run("script", empty.toString())).isEqualTo(2);
+        assertThat(program.err()).contains("empty.md:1: nothing in the script is spoken");
+    }
+}
