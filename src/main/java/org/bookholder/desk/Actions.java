@@ -5,11 +5,16 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.time.InstantSource;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.session.Act;
+import org.bookholder.session.Acts;
 import org.bookholder.session.Command;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Mover;
+import org.bookholder.session.Note;
 import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
@@ -27,6 +32,7 @@ public final class Actions {
     private static final Set<String> KNOWN = Set.of(
             "mark",
             "note",
+            "edit",
             "say",
             "decide",
             "bound",
@@ -42,6 +48,9 @@ public final class Actions {
             "next_take",
             "break",
             "back");
+
+    /** The name that a page gives itself, which makes its acts its own. */
+    private static final Pattern AUTHOR = Pattern.compile("[0-9a-z]{0,40}");
 
     private static final JsonMapper MAPPER = new JsonMapper();
 
@@ -77,17 +86,27 @@ public final class Actions {
         if (!KNOWN.contains(what)) {
             throw new IllegalArgumentException("there is no such action");
         }
-        session.ask(state -> commands(what, asked, state), reply);
+        String author = author(asked);
+        session.ask(state -> commands(what, asked, state, author), reply);
     }
 
-    private List<Command> commands(String what, JsonNode asked, SessionState state) {
+    private static String author(JsonNode asked) {
+        String author = asked.path("by").asText("");
+        if (!AUTHOR.matcher(author).matches() || author.equals(Remark.Signed.PRESENTER)) {
+            throw new IllegalArgumentException("nobody can be called that");
+        }
+        return author;
+    }
+
+    private List<Command> commands(String what, JsonNode asked, SessionState state, String author) {
         return switch (what) {
-            case "mark" -> add(new Remark.Noted(lineOr(asked, justRead(state), state), text(asked), true));
-            case "note" -> add(new Remark.Noted(lineOr(asked, justRead(state), state), text(asked), false));
-            case "say" -> add(new Remark.Told(text(asked)));
-            case "decide" -> add(decided(asked, state));
-            case "bound" -> add(bounded(asked, state));
-            case "undo" -> undo(asked, state);
+            case "mark" -> signed(author, new Remark.Noted(lineOr(asked, justRead(state), state), text(asked), true));
+            case "note" -> signed(author, new Remark.Noted(lineOr(asked, justRead(state), state), text(asked), false));
+            case "edit" -> edit(asked, state, author);
+            case "say" -> signed(author, new Remark.Told(text(asked)));
+            case "decide" -> signed(author, decided(asked, state));
+            case "bound" -> signed(author, bounded(asked, state));
+            case "undo" -> undo(asked, state, author);
             default -> live(what, asked, state);
         };
     }
@@ -165,16 +184,34 @@ public final class Actions {
         return List.of(new TakeCommand.Cut(), new NoteCommand.Add(new Remark.BreakBegan(clock.instant())));
     }
 
-    private static List<Command> undo(JsonNode asked, SessionState state) {
-        int undoable = state.remarks().undoable();
-        if (undoable == 0) {
+    private static List<Command> edit(JsonNode asked, SessionState state, String author) {
+        int number = asked.path("note").asInt();
+        Note note = state.remarks()
+                .note(number)
+                .orElseThrow(() -> new IllegalArgumentException("this note is gone, or can't be changed"));
+        String text = text(asked);
+        return text.equals(note.text()) ? List.of() : signed(author, new Remark.Edited(number, text));
+    }
+
+    /** Takes back the act that the page named, if it is the author's own and still holds. */
+    private static List<Command> undo(JsonNode asked, SessionState state, String author) {
+        Acts acts = state.remarks().acts();
+        Optional<Act> act =
+                asked.hasNonNull("act") ? acts.number(asked.path("act").asInt()) : acts.last(author);
+        if (act.isEmpty()) {
             throw new IllegalArgumentException("there is nothing to undo");
         }
-        if (asked.path("undoable").asInt(undoable) != undoable) {
-            throw new IllegalArgumentException(
-                    "someone else has just decided or undone something; look before you undo");
+        if (!act.get().author().equals(author)) {
+            throw new IllegalArgumentException("someone else did this, and only they can undo it");
         }
-        return add(new Remark.Undone());
+        if (acts.builtOn(act.get())) {
+            throw new IllegalArgumentException("someone else has changed this note since; edit it instead");
+        }
+        return signed(author, new Remark.Retracted(act.get().number()));
+    }
+
+    private static List<Command> signed(String author, Remark remark) {
+        return add(new Remark.Signed(author, remark));
     }
 
     private static List<Command> add(Remark remark) {

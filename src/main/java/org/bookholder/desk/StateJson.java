@@ -14,9 +14,11 @@ import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptElement;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
+import org.bookholder.session.Acts;
 import org.bookholder.session.Remarks;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
+import org.bookholder.wording.ActText;
 import org.bookholder.wording.BreakText;
 import org.bookholder.wording.Cautions;
 import org.bookholder.wording.Labels;
@@ -175,6 +177,7 @@ final class StateJson {
         ArrayNode notes = NODES.arrayNode();
         remarks.notes()
                 .forEach(n -> notes.addObject()
+                        .put("note", n.number())
                         .put("at", JsonFigures.seconds(n.at()))
                         .put("line", n.line())
                         .put("text", n.text())
@@ -185,13 +188,22 @@ final class StateJson {
 
     private static ObjectNode people(Remarks remarks) {
         ObjectNode node = NODES.objectNode();
-        node.put("undoable", remarks.undoable());
+        node.set("undo", undo(remarks.acts()));
         remarks.breakSince().ifPresent(when -> node.put("break_since", when.toEpochMilli()));
         remarks.message()
                 .ifPresent(m -> node.putObject("message")
                         .put("number", m.number())
                         .put("at", JsonFigures.seconds(m.at()))
                         .put("text", m.text()));
+        return node;
+    }
+
+    /** For each author, the act that they would take back next. */
+    private static ObjectNode undo(Acts acts) {
+        ObjectNode node = NODES.objectNode();
+        acts.standing()
+                .forEach(act ->
+                        node.putObject(act.author()).put("act", act.number()).put("what", ActText.of(act)));
         return node;
     }
 

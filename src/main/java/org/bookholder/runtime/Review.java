@@ -154,9 +154,4 @@ public final class Review implements Stage, FaultListener, NoteCommand.Handler {
     public void add(Remark remark) {
         ledger.enter(new SessionEvent.Remarked(ledger.state().now(), remark));
     }
-
-    @Override
-    public void markPickup(int line, String note) {
-        ledger.enter(new SessionEvent.PickupMarked(ledger.state().now(), line, note));
-    }
 }

@@ -89,11 +89,6 @@ final class SessionCommands implements Command.Handler {
     }
 
     @Override
-    public void markPickup(int line, String note) {
-        recorder.enter(new SessionEvent.PickupMarked(takes.now(), line, note));
-    }
-
-    @Override
     public void add(Remark remark) {
         recorder.enter(new SessionEvent.Remarked(takes.now(), remark));
     }

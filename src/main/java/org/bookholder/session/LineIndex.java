@@ -107,6 +107,22 @@ record LineIndex(
         return new LineIndex(lines.with(index, lines.get(index).marked(at, note)), where, furthest, leftOut);
     }
 
+    /** The same with marks as they are after notes were removed or reworded. */
+    LineIndex renoted(Remarks before, Remarks after) {
+        PVector<LineNotes> changed = lines;
+        for (Note note : before.notes()) {
+            if (note.number() > 0 && note.pickup()) {
+                int line = note.line();
+                LineNotes old = changed.get(line - 1);
+                LineNotes now = after.note(note.number())
+                        .map(left -> old.remarked(note.text(), left.text()))
+                        .orElseGet(() -> old.unmarked(note.text(), after.lastMark(line)));
+                changed = changed.with(line - 1, now);
+            }
+        }
+        return new LineIndex(changed, where, furthest, leftOut);
+    }
+
     /** The same notes for a changed script with {@code count} lines. */
     LineIndex renumbered(Renumbering change, int count) {
         LineIndex fresh = blank(count);

@@ -140,6 +140,24 @@ public record LineNotes(
         return new LineNotes(line, outcome, reached, attempts, best, more, Optional.of(latest), decision);
     }
 
+    /** The same without one mark that has this text. */
+    LineNotes unmarked(String note, Optional<StreamTime> latest) {
+        List<String> fewer = new ArrayList<>(marks);
+        fewer.remove(note);
+        Optional<StreamTime> last = fewer.isEmpty() ? Optional.empty() : latest;
+        return new LineNotes(line, outcome, reached, attempts, best, fewer, last, decision);
+    }
+
+    /** The same with another text for one mark. */
+    LineNotes remarked(String before, String after) {
+        List<String> changed = new ArrayList<>(marks);
+        int index = changed.indexOf(before);
+        if (index >= 0) {
+            changed.set(index, after);
+        }
+        return new LineNotes(line, outcome, reached, attempts, best, changed, lastMark, decision);
+    }
+
     LineNotes with(Attempt attempt) {
         List<Attempt> more = new ArrayList<>(attempts);
         more.add(attempt);

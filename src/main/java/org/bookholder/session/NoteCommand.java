@@ -12,19 +12,8 @@ public sealed interface NoteCommand extends Command {
 
     /** Carries out the commands. */
     interface Handler {
-        /** Carries out {@link MarkPickup}. */
-        void markPickup(int line, String note);
-
         /** Carries out {@link Add}. */
         void add(Remark remark);
-    }
-
-    /** Mark the line as a pickup. */
-    record MarkPickup(int line, String note) implements NoteCommand {
-        @Override
-        public void note(NoteCommand.Handler handler) {
-            handler.markPickup(line, note);
-        }
     }
 
     /** Add a remark to the session. */

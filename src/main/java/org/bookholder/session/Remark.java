@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import org.bookholder.timing.StreamTime;
 
-/** What a person at the desk adds to a session: notes, words to the presenter, breaks and decisions. */
+/** What a person adds to a session: marks, notes, words to the presenter, breaks and decisions. */
 public sealed interface Remark {
     /** Calls the handler's method for this remark. */
     void to(Handler handler);
@@ -34,6 +34,59 @@ public sealed interface Remark {
 
         /** Receives {@link Carried}. */
         void carried(Carried remark);
+
+        /** Receives {@link Signed}. */
+        void signed(Signed remark);
+
+        /** Receives {@link Edited}. */
+        void edited(Edited remark);
+
+        /** Receives {@link Retracted}. */
+        void retracted(Retracted remark);
+    }
+
+    /**
+     * A remark of a known author, who can take it back.
+     *
+     * @param author {@link #PRESENTER}, or the name that a desk's page has given itself
+     * @param remark the remark; it is not signed itself
+     */
+    record Signed(String author, Remark remark) implements Remark {
+        /** The author at the reading window. */
+        public static final String PRESENTER = "presenter";
+
+        /** Checks that the remark is not signed twice. */
+        public Signed {
+            if (remark instanceof Signed) {
+                throw new IllegalArgumentException("remark (" + remark + ") must not be signed already");
+            }
+        }
+
+        @Override
+        public void to(Handler handler) {
+            handler.signed(this);
+        }
+    }
+
+    /**
+     * The text of a note was changed; an empty text removes a note that marks no line.
+     *
+     * @param note the note's number
+     * @param text its new text
+     */
+    record Edited(int note, String text) implements Remark {
+        @Override
+        public void to(Handler handler) {
+            handler.edited(this);
+        }
+    }
+
+    /** Takes back what someone did; {@code act} is its number, see {@link Acts}. */
+    record Retracted(int act) implements Remark {
+        @Override
+        public void to(Handler handler) {
+            handler.retracted(this);
+        }
     }
 
     /** A note on a line, from 1; {@code pickup} also marks the line as a pickup. */
@@ -91,7 +144,7 @@ public sealed interface Remark {
         }
     }
 
-    /** Undoes the last {@link Decided} or {@link Bounded} that still holds. */
+    /** Undoes the last {@link Decided} or {@link Bounded} that still holds, whoever made it; in older sessions. */
     record Undone() implements Remark {
         @Override
         public void to(Handler handler) {

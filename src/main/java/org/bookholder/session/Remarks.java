@@ -3,6 +3,7 @@ package org.bookholder.session;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.PVector;
@@ -16,16 +17,16 @@ import org.pcollections.TreePVector;
  * @param breakSince time of day at which the current break began; empty if there is none
  * @param rulings decisions about lines and attempts; views need not look at them, because the lines already include
  *     them
- * @param before earlier states of the rulings, for undo
+ * @param acts what can be taken back, and by whom
  */
 public record Remarks(
         PVector<Note> notes,
         Optional<Message> message,
         Optional<Instant> breakSince,
         ReviewOverrides rulings,
-        PVector<ReviewOverrides> before) {
-    static final Remarks NONE = new Remarks(
-            TreePVector.empty(), Optional.empty(), Optional.empty(), ReviewOverrides.NONE, TreePVector.empty());
+        Acts acts) {
+    static final Remarks NONE =
+            new Remarks(TreePVector.empty(), Optional.empty(), Optional.empty(), ReviewOverrides.NONE, Acts.NONE);
 
     /**
      * A message to the presenter.
@@ -36,9 +37,19 @@ public record Remarks(
      */
     public record Message(StreamTime at, int number, String text) {}
 
-    /** How many rulings can be undone, one after another. */
-    public int undoable() {
-        return before.size();
+    /** The note with this number. */
+    public Optional<Note> note(int number) {
+        return number == 0
+                ? Optional.empty()
+                : notes.stream().filter(n -> n.number() == number).findFirst();
+    }
+
+    /** When this line was last marked as a pickup, by any note that still stands. */
+    Optional<StreamTime> lastMark(int line) {
+        return notes.stream()
+                .filter(n -> n.pickup() && n.line() == line)
+                .map(Note::at)
+                .reduce(StreamTime::max);
     }
 
     /** Deviations that are known to be mistakes of the recogniser. */
@@ -46,60 +57,128 @@ public record Remarks(
         return List.copyOf(rulings.readRight());
     }
 
+    /** Adds a note that cannot be taken back. */
     Remarks noted(Note note) {
-        return new Remarks(notes.plus(note), message, breakSince, rulings, before);
+        return new Remarks(notes.plus(note), message, breakSince, rulings, acts);
     }
 
-    Remarks told(StreamTime at, String text) {
-        int number = message.map(Message::number).orElse(0) + 1;
-        return new Remarks(notes, Optional.of(new Message(at, number, text)), breakSince, rulings, before);
+    /** Adds a person's note, under a number of its own. */
+    Remarks noted(String author, StreamTime at, int line, String text, boolean pickup) {
+        Person by = author.equals(Remark.Signed.PRESENTER) ? Person.PRESENTER : Person.PRODUCER;
+        Note note = new Note(acts.count() + 1, at, line, text, by, pickup);
+        return noted(note).did(author, new Act.Noted(note));
+    }
+
+    /** Changes the text of a note; does nothing if there is no such note. */
+    Remarks edited(String author, int number, String text) {
+        return note(number)
+                .map(note -> replaced(note, text).did(author, new Act.Edited(note, text)))
+                .orElse(this);
+    }
+
+    Remarks told(String author, StreamTime at, String text) {
+        Message sent = new Message(at, message.map(Message::number).orElse(0) + 1, text);
+        Remarks told = new Remarks(notes, Optional.of(sent), breakSince, rulings, acts);
+        return text.isEmpty() ? told : told.did(author, new Act.Told(sent.number()));
     }
 
     Remarks withBreak(Optional<Instant> since) {
-        return new Remarks(notes, message, since, rulings, before);
+        return new Remarks(notes, message, since, rulings, acts);
     }
 
-    Remarks decided(int line, Decision decision, List<Attempt> heard) {
-        return ruled(rulings.decided(line, decision, heard));
+    /** Adds a decision about a line; does nothing if there is no such line. */
+    Remarks decided(String author, StreamTime at, Remark.Decided remark, LineIndex heard) {
+        int line = remark.line();
+        if (line < 1 || line > heard.lines().size()) {
+            return this;
+        }
+        Decision decision = new Decision(remark.choice(), remark.take(), remark.ordinal(), at);
+        List<Attempt> attempts = heard.lines().get(line - 1).attempts();
+        return did(author, new Act.Decided(line, decision, ReviewOverrides.accepted(line, decision, attempts)));
     }
 
-    Remarks bounded(Remark.Bounded b) {
-        return ruled(rulings.bounded(b.take(), b.ordinal(), b.start(), b.end()));
+    Remarks bounded(String author, Remark.Bounded b) {
+        return did(author, new Act.Bounded(b.take(), b.ordinal(), b.start(), b.end()));
     }
 
     /**
-     * Adds readings accepted in earlier sessions. They are not rulings of this session, so undo does not remove them.
+     * Adds readings accepted in earlier sessions. They are not decisions of this session, so nobody can take them back.
      */
     Remarks carried(List<AcceptedReading> earlier) {
-        return new Remarks(
-                notes,
-                message,
-                breakSince,
-                rulings.carried(earlier),
-                TreePVector.from(before.stream().map(r -> r.carried(earlier)).toList()));
+        return new Remarks(notes, message, breakSince, rulings.carried(earlier), acts.carried(earlier));
     }
 
+    /** Takes back the last decision, whoever made it. */
     Remarks undone() {
-        if (before.isEmpty()) {
+        return acts.lastRuling().map(this::without).orElse(this);
+    }
+
+    /** Takes back an act; does nothing if it does not hold any more. */
+    Remarks retracted(StreamTime at, int number) {
+        Optional<Act> act = acts.number(number);
+        if (act.isEmpty()) {
             return this;
         }
-        int last = before.size() - 1;
-        return new Remarks(notes, message, breakSince, before.get(last), before.minus(last));
+        Remarks rest = without(act.get());
+        Act.Change change = act.get().change();
+        if (change instanceof Act.Noted noted) {
+            return rest.withNotes(note -> note.number() == noted.note().number() ? List.of() : List.of(note));
+        }
+        if (change instanceof Act.Edited edited) {
+            return rest.unedited(edited);
+        }
+        boolean unread = change instanceof Act.Told told
+                && message.filter(last -> last.number() == told.message()).isPresent();
+        return unread ? rest.told("", at, "") : rest;
     }
 
     /** The same for a changed script; a note on a deleted line moves to the line now in its place. */
     Remarks renumbered(Renumbering change) {
         return new Remarks(
                 TreePVector.from(notes.stream()
-                        .map(n -> new Note(n.at(), change.place(n.line()), n.text(), n.by(), n.pickup()))
+                        .map(n -> n.movedTo(change.place(n.line())))
                         .toList()),
                 message,
                 breakSince,
                 rulings.renumbered(change),
-                TreePVector.from(before.stream().map(r -> r.renumbered(change)).toList()));
+                acts.renumbered(change));
     }
 
-    private Remarks ruled(ReviewOverrides next) {
-        return new Remarks(notes, message, breakSince, next, before.plus(rulings));
+    private Remarks did(String author, Act.Change change) {
+        Act act = new Act(acts.count() + 1, author, change);
+        return new Remarks(notes, message, breakSince, act.over(rulings), acts.plus(act));
+    }
+
+    private Remarks without(Act act) {
+        Acts rest = acts.minus(act);
+        return new Remarks(notes, message, breakSince, act.rules() ? rest.rulings() : rulings, rest);
+    }
+
+    private Remarks replaced(Note note, String text) {
+        boolean gone = text.isEmpty() && !note.pickup();
+        return withNotes(n -> n.number() != note.number() ? List.of(n) : gone ? List.of() : List.of(n.withText(text)));
+    }
+
+    /** The note as it was before the change, unless it was changed again since. */
+    private Remarks unedited(Act.Edited edited) {
+        Optional<Note> now = note(edited.before().number());
+        if (now.isEmpty()) {
+            boolean removed = edited.text().isEmpty() && !edited.before().pickup();
+            return removed ? noted(edited.before()) : this;
+        }
+        return now.get().text().equals(edited.text())
+                ? replaced(now.get(), edited.before().text())
+                : this;
+    }
+
+    /** Puts what the function gives in the place of each note. */
+    private Remarks withNotes(Function<Note, List<Note>> change) {
+        return new Remarks(
+                TreePVector.from(
+                        notes.stream().flatMap(n -> change.apply(n).stream()).toList()),
+                message,
+                breakSince,
+                rulings,
+                acts);
     }
 }

@@ -1,5 +1,6 @@
 package org.bookholder.session;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,18 +35,20 @@ record ReviewOverrides(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, 
         return lines.isEmpty() && bounds.isEmpty() && readRight.isEmpty();
     }
 
-    ReviewOverrides decided(int line, Decision decision, List<Attempt> heard) {
-        PSet<AcceptedReading> right = readRight;
-        if (decision.choice() == Decision.Choice.NOT_A_FAULT) {
-            for (Attempt attempt : heard) {
-                if (attempt.take() == decision.take() && attempt.ordinal() == decision.ordinal()) {
-                    right = right.plusAll(attempt.deviations().stream()
-                            .flatMap(call -> AcceptedReading.from(line, call).stream())
-                            .toList());
-                }
-            }
+    /** The readings of these attempts that the decision accepts. */
+    static List<AcceptedReading> accepted(int line, Decision decision, List<Attempt> heard) {
+        if (decision.choice() != Decision.Choice.NOT_A_FAULT) {
+            return List.of();
         }
-        return new ReviewOverrides(lines.plus(line, decision), bounds, right);
+        return heard.stream()
+                .filter(attempt -> attempt.take() == decision.take() && attempt.ordinal() == decision.ordinal())
+                .flatMap(attempt -> attempt.deviations().stream())
+                .flatMap(call -> AcceptedReading.from(line, call).stream())
+                .toList();
+    }
+
+    ReviewOverrides decided(int line, Decision decision, List<AcceptedReading> accepted) {
+        return new ReviewOverrides(lines.plus(line, decision), bounds, readRight.plusAll(accepted));
     }
 
     ReviewOverrides bounded(int take, int ordinal, StreamTime start, StreamTime end) {
@@ -63,14 +66,27 @@ record ReviewOverrides(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, 
             int line = change.line(decided.getKey());
             moved = line > 0 ? moved.plus(line, decided.getValue()) : moved;
         }
-        PSet<AcceptedReading> right = HashTreePSet.empty();
-        for (AcceptedReading r : readRight) {
-            int line = change.line(r.line());
-            right = r.line() == 0 || line > 0
-                    ? right.plus(new AcceptedReading(line, r.written(), r.said(), r.kind()))
-                    : right;
+        return new ReviewOverrides(moved, bounds, HashTreePSet.from(renumbered(readRight, change)));
+    }
+
+    /** The accepted readings for a changed script, without those of lines that are gone. */
+    static List<AcceptedReading> renumbered(Collection<AcceptedReading> readings, Renumbering change) {
+        return readings.stream()
+                .filter(r -> r.line() == 0 || change.line(r.line()) > 0)
+                .map(r -> new AcceptedReading(change.line(r.line()), r.written(), r.said(), r.kind()))
+                .toList();
+    }
+
+    /** The notes on the lines: what was heard, with the decisions applied; {@code before} is the state before. */
+    PVector<LineNotes> over(LineIndex heard, SessionState before) {
+        if (isEmpty()) {
+            return heard.lines();
         }
-        return new ReviewOverrides(moved, bounds, right);
+        boolean same = equals(before.remarks().rulings());
+        return over(
+                heard.lines(),
+                before.sums().heard().lines(),
+                same ? before.lines().all() : List.of());
     }
 
     /**

@@ -221,7 +221,9 @@ final class StateBuilder implements SessionEvent.Handler {
 
     @Override
     public void pickupMarked(SessionEvent.PickupMarked event) {
-        mark(event.at(), event.line(), event.note(), Person.PRESENTER, true);
+        int line = Math.min(event.line(), counts.lines());
+        heard = heard.marked(event.at(), line, event.note());
+        remarks = remarks.noted(new Note(0, event.at(), line, event.note(), Person.PRESENTER, true));
     }
 
     @Override
@@ -229,28 +231,46 @@ final class StateBuilder implements SessionEvent.Handler {
         event.remark().to(new Remarking(event.at()));
     }
 
-    private void mark(StreamTime at, int line, String text, Person by, boolean pickup) {
-        int real = Math.min(line, counts.lines());
-        heard = pickup ? heard.marked(at, real, text) : heard;
-        remarks = remarks.noted(new Note(at, real, text, by, pickup));
-    }
-
     /** Applies remarks. */
     private final class Remarking implements Remark.Handler {
         private final StreamTime at;
+        private String author = "";
 
         Remarking(StreamTime at) {
             this.at = at;
         }
 
         @Override
+        public void signed(Remark.Signed remark) {
+            author = remark.author();
+            remark.remark().to(this);
+        }
+
+        @Override
         public void noted(Remark.Noted remark) {
-            mark(at, remark.line(), remark.text(), Person.PRODUCER, remark.pickup());
+            int line = Math.min(remark.line(), counts.lines());
+            heard = remark.pickup() ? heard.marked(at, line, remark.text()) : heard;
+            remarks = remarks.noted(author, at, line, remark.text(), remark.pickup());
+        }
+
+        @Override
+        public void edited(Remark.Edited remark) {
+            renoted(remarks.edited(author, remark.note(), remark.text()));
+        }
+
+        @Override
+        public void retracted(Remark.Retracted remark) {
+            renoted(remarks.retracted(at, remark.act()));
+        }
+
+        private void renoted(Remarks changed) {
+            heard = heard.renoted(remarks, changed);
+            remarks = changed;
         }
 
         @Override
         public void told(Remark.Told remark) {
-            remarks = remarks.told(at, remark.text());
+            remarks = remarks.told(author, at, remark.text());
         }
 
         @Override
@@ -269,17 +289,12 @@ final class StateBuilder implements SessionEvent.Handler {
 
         @Override
         public void decided(Remark.Decided remark) {
-            int line = remark.line();
-            if (line >= 1 && line <= heard.lines().size()) {
-                Decision decision = new Decision(remark.choice(), remark.take(), remark.ordinal(), at);
-                remarks = remarks.decided(
-                        line, decision, heard.lines().get(line - 1).attempts());
-            }
+            remarks = remarks.decided(author, at, remark, heard);
         }
 
         @Override
         public void bounded(Remark.Bounded remark) {
-            remarks = remarks.bounded(remark);
+            remarks = remarks.bounded(author, remark);
         }
 
         @Override
@@ -296,19 +311,6 @@ final class StateBuilder implements SessionEvent.Handler {
     @Override
     public void notJudged(SessionEvent.NotJudged event) {
         unjudged = unjudged.with(event.stretch());
-    }
-
-    /** The notes on the lines: what was heard, with people's decisions applied. */
-    private PVector<LineNotes> lines() {
-        ReviewOverrides rulings = remarks.rulings();
-        if (rulings.isEmpty()) {
-            return heard.lines();
-        }
-        boolean same = rulings.equals(before.remarks().rulings());
-        return rulings.over(
-                heard.lines(),
-                before.sums().heard().lines(),
-                same ? before.lines().all() : List.of());
     }
 
     @Override
@@ -374,7 +376,7 @@ final class StateBuilder implements SessionEvent.Handler {
                 now,
                 takes,
                 following,
-                new Lines(unjudged.over(lines()), asides),
+                new Lines(unjudged.over(remarks.rulings().over(heard, before)), asides),
                 new Measures(
                         pace.reading(counts.before(following.position()), counts.total(), target),
                         fatigue.report(now),

@@ -3,13 +3,16 @@ package org.bookholder.view;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.session.Act;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.NoteCommand;
+import org.bookholder.session.Remark;
 import org.bookholder.session.RoundCommand;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
@@ -20,6 +23,7 @@ import org.bookholder.view.motion.Steering;
 import org.bookholder.view.page.Pages;
 import org.bookholder.view.settings.Cue;
 import org.bookholder.view.settings.WindowSettings;
+import org.bookholder.wording.ActText;
 
 /** Turns the presenter's actions into commands to the session and changes of settings. Confined to one thread. */
 final class ActionHandler {
@@ -54,7 +58,8 @@ final class ActionHandler {
             case ROUND -> round(state);
             case HOLD -> hold(state);
             case BACK_LINE, FORWARD_LINE, BACK_PARAGRAPH, ROW_UP, ROW_DOWN -> move(action, state, steering);
-            case MARK_PICKUP -> markPickup(steering.current(state), state);
+            case MARK_PICKUP -> markPickup(steering.current(state), state, settings.keys());
+            case UNDO -> undo(state);
             case NEXT_TAKE -> nextTake(steering.current(state), state);
             case PREVIOUS_TAKE -> tell.accept(new TakeCommand.NextTake(takes.previous(state)));
             case CUT -> tell.accept(new TakeCommand.Cut());
@@ -152,10 +157,21 @@ final class ActionHandler {
         }
     }
 
-    private void markPickup(ReadingPosition at, SessionState state) {
+    private void markPickup(ReadingPosition at, SessionState state, KeyMap keys) {
         int line = Places.lineJustRead(state.script(), at);
-        tell.accept(new NoteCommand.MarkPickup(line, ""));
-        messages.say("line " + line + " marked", SECONDS);
+        tell.accept(signed(new Remark.Noted(line, "", true)));
+        messages.say("line " + line + " marked  ·  " + keys.first(Action.UNDO) + ": undo", SECONDS);
+    }
+
+    /** Takes back what the presenter did last and can be taken back. */
+    private void undo(SessionState state) {
+        Optional<Act> last = state.remarks().acts().last(Remark.Signed.PRESENTER);
+        last.ifPresent(act -> tell.accept(signed(new Remark.Retracted(act.number()))));
+        messages.say(last.map(act -> "undone: " + ActText.of(act)).orElse("nothing to undo"), SECONDS);
+    }
+
+    private static Command signed(Remark remark) {
+        return new NoteCommand.Add(new Remark.Signed(Remark.Signed.PRESENTER, remark));
     }
 
     private void nextTake(ReadingPosition at, SessionState state) {

@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.input.KeyMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,7 +19,7 @@ import org.openqa.selenium.Keys;
 
 /** The page without a mouse. */
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
-final class DeskCredentialsTest {
+final class DeskKeysTest {
     private static final String CAN_BE_USED = "button:not(:disabled), input:not(:disabled), select, summary, a[href]";
     private static final int MOST = 80;
 
@@ -76,6 +80,34 @@ final class DeskCredentialsTest {
         browser.until("document.querySelector('#keys').open");
         browser.press(Keys.SPACE);
         browser.press(Keys.ESCAPE);
+    }
+
+    /** What the desk's keys do in the window, where they do anything there. */
+    private static final Map<String, Action> SHARED = Map.of(
+            "P", Action.MARK_PICKUP,
+            "H", Action.HOLD,
+            "N", Action.NEXT_TAKE,
+            "C", Action.CUT,
+            "R", Action.ROUND,
+            "U", Action.UNDO,
+            "Up", Action.ROW_UP,
+            "Down", Action.ROW_DOWN,
+            "Esc", Action.QUIT);
+
+    @Test
+    void noKeyDoesOneThingInTheWindowAndAnotherAtTheDesk() throws ProblemException {
+        Browser.needed();
+        try (LiveDesk desk = LiveDesk.open(folder, 12);
+                Browser browser = open(desk)) {
+            List<?> keys = (List<?>) browser.awaited("import('./actions.js').then(m => m.liveKeys().map(([key]) =>"
+                    + " key.replace('\u2191 \u2193', 'Up')))");
+            assertThat(keys).hasSizeGreaterThan(SHARED.size());
+            for (Object key : keys) {
+                assertThat(KeyMap.usual().action((String) key))
+                        .as("key " + key + " in the window")
+                        .isEqualTo(Optional.ofNullable(SHARED.get(key)));
+            }
+        }
     }
 
     private static Browser open(LiveDesk desk) {

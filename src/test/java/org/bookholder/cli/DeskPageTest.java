@@ -133,7 +133,7 @@ final class DeskPageTest {
         browser.press("p");
         awaitThat(() -> notes().size() == 1);
         assertThat(notes().get(0).pickup()).isTrue();
-        browser.press("n");
+        browser.press("a");
         browser.press("shadow on the left cheek");
         browser.press(Keys.ENTER);
         awaitThat(() -> notes().size() == 2);
@@ -190,25 +190,26 @@ final class DeskPageTest {
         awaitThat(
                 () -> !state().takes().rolling() && reading.progress().behind().ticks() == 0);
         assertShows(browser, state());
-        browser.press("b");
+        browser.press("z");
         awaitThat(() -> state().remarks().breakSince().isPresent());
         browser.until("!document.querySelector('#resting').hidden");
-        browser.press("b");
+        browser.press("z");
         awaitThat(() -> state().remarks().breakSince().isEmpty());
         anotherTake(browser);
         desk.ifPresent(OptionalDesk::close);
     }
 
     private void anotherTake(Browser browser) {
-        browser.press("t");
+        browser.press("n");
         browser.until("deskState.model.at.rolling && deskState.model.takes.length === 2");
         int line = state().following().position().line();
         browser.press(Keys.ARROW_DOWN);
         browser.press(Keys.ARROW_DOWN);
         browser.until("document.querySelector('.row.selected').dataset.line === '" + (line + 1) + "'");
-        browser.press("g");
+        browser.press("j");
         awaitThat(() -> state().following().position().line() == line + 1);
-        browser.press("f");
+        browser.press(Keys.ESCAPE);
+        browser.until("!document.querySelector('.row.selected')");
         browser.press("c");
         awaitThat(
                 () -> !state().takes().rolling() && reading.progress().behind().ticks() == 0);
@@ -255,8 +256,8 @@ final class DeskPageTest {
         browser.press("k");
         awaitThat(() -> decision(review, misread.line()).isPresent());
         browser.press(".");
-        awaitThat(() -> review.state().get().remarks().undoable() == 2);
-        browser.until("deskState.model.people.undoable === 2");
+        awaitThat(() -> review.state().get().remarks().acts().standing().size() == 5);
+        browser.until("document.querySelector('#undo').textContent.includes('bounds')");
         assertShows(browser, review.state().get());
     }
 

@@ -60,7 +60,7 @@ final class DeskTogetherTest {
         for (int round = 0; round < ROUNDS; round++) {
             int line = 2 + round;
             bothDo(producer -> producer.click("[data-line='" + (line + ROUNDS * producers.indexOf(producer)) + "']"));
-            bothAct(producer -> producer.press("g"));
+            bothAct(producer -> producer.press("j"));
             assertThat(desk.state().following().position().line()).isIn(line, line + ROUNDS);
             bothShow("deskState.model.at.line", (long)
                     desk.state().following().position().line());
@@ -83,22 +83,25 @@ final class DeskTogetherTest {
     }
 
     @Test
-    void theLastOfTwoDecisionsHoldsAndTheOtherCanBeRestored() {
+    void theLastOfTwoDecisionsHoldsAndEachProducerUndoesTheirOwn() {
         producers.get(0).click("[data-line='3']");
         producers.get(0).press("p");
         bothDo(producer -> producer.press("2"));
         bothDo(producer -> producer.until("document.querySelector('#item-3[aria-selected=true]')"));
         bothAct(producer -> producer.press(producers.indexOf(producer) == 0 ? "e" : "r"));
-        assertThat(desk.state().remarks().undoable()).isEqualTo(2);
-        Decision.Choice last = decided();
-        bothShow("deskState.model.lines[2].decision?.choice", last.name());
-        // An undo must not remove the other person's new decision unseen.
-        until(() -> Boolean.TRUE.equals(
-                producers.get(0).awaited("import('./seen.js').then(m => m.seenUndoable.value() === 2)")));
-        producers.get(0).press("u");
-        until(() -> desk.state().remarks().undoable() == 1);
-        assertThat(decided()).isNotEqualTo(last);
+        assertThat(desk.state().remarks().acts().standing()).hasSize(3);
         bothShow("deskState.model.lines[2].decision?.choice", decided().name());
+        producers.get(0).press("u");
+        until(() -> desk.state().remarks().acts().standing().size() == 2);
+        assertThat(decided()).as("what the other decided").isEqualTo(Decision.Choice.RECORD_AGAIN);
+        bothShow("deskState.model.lines[2].decision?.choice", "RECORD_AGAIN");
+        assertThat(producers.get(1).text("#undo")).startsWith("Undo record again, line 3");
+        producers.get(0).press("u");
+        until(() -> desk.state().remarks().notes().isEmpty());
+        until(() -> Boolean.TRUE.equals(producers.get(0).value("document.querySelector('#undo').disabled")));
+        producers.get(1).press("u");
+        until(() -> desk.state().remarks().acts().standing().isEmpty());
+        assertThat(desk.state().lines().notes(3).pickup()).isFalse();
     }
 
     /**

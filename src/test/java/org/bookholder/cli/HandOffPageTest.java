@@ -80,13 +80,13 @@ final class HandOffPageTest {
         browser.until("document.querySelector('.wave path').getAttribute('d').length > 100");
         double before = bound();
         browser.drag("#bound-start", 30);
-        browser.until("deskState.model.people.undoable === 1");
+        browser.until("Object.keys(deskState.model.people.undo).length === 1");
         double after = bound();
         assertThat(after).isGreaterThan(before);
         assertThat(review.state().get().lines().notes(2).attempts())
                 .anySatisfy(a -> assertThat(a.start().seconds()).isCloseTo(after, within(0.001)));
         browser.press("u");
-        browser.until("deskState.model.people.undoable === 0");
+        browser.until("Object.keys(deskState.model.people.undo).length === 0");
         assertThat(bound()).isEqualTo(before);
     }
 

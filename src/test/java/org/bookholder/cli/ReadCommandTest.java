@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.bookholder.session.Mover;
 import org.bookholder.session.NoteCommand;
+import org.bookholder.session.Remark;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioRead;
 import org.bookholder.testing.FakeAudioSource;
@@ -130,7 +131,8 @@ final class ReadCommandTest {
     @Test
     void readsInAWindowUntilItIsClosed() {
         program.equipment.hasMicrophone(quiet());
-        program.equipment.hasPresenter(commands -> commands.accept(new NoteCommand.MarkPickup(2, "a door")));
+        program.equipment.hasPresenter(
+                commands -> commands.accept(new NoteCommand.Add(new Remark.Noted(2, "a door", true))));
         assertThat(program.run("read", script, "--session", session, "--mirror", "--words", "4", "--monitor", "2"))
                 .isZero();
         assertThat(program.equipment.wish()).hasValueSatisfying(wish -> {

@@ -58,7 +58,7 @@ final class ViewerPageTest {
             assertThat(browser.awaited("fetch('act', {method: 'POST', headers: {'Content-Type': 'application/json'},"
                             + " body: '{\"do\":\"mark\",\"line\":1}'}).then(answer => answer.status)"))
                     .isEqualTo(403L);
-            assertThat(review.state().get().remarks().undoable()).isZero();
+            assertThat(review.state().get().remarks().acts().standing()).isEmpty();
             assertThat(review.state().get().remarks().notes()).hasSize(1);
         }
     }

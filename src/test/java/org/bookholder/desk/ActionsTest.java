@@ -32,9 +32,7 @@ final class ActionsTest {
         session.happens(Readings.moved(8, 3, 2, 1));
         assertThat(act("{\"do\":\"note\",\"text\":\" a\\n shadow \"}")).isEqualTo("done");
         assertThat(session.told)
-                .containsExactly(
-                        new NoteCommand.Add(new Remark.Noted(2, "", true)),
-                        new NoteCommand.Add(new Remark.Noted(3, "a shadow", false)));
+                .containsExactly(signed(new Remark.Noted(2, "", true)), signed(new Remark.Noted(3, "a shadow", false)));
     }
 
     @Test
@@ -114,6 +112,10 @@ final class ActionsTest {
         assertThat(act("{\"do\":\"mark\"}")).isEqualTo("failed: The session has ended. This was not done.");
     }
 
+    private static NoteCommand signed(Remark remark) {
+        return new NoteCommand.Add(new Remark.Signed("", remark));
+    }
+
     /** What became of it. */
     private String act(String json) {
         Told told = new Told();
@@ -130,7 +132,7 @@ final class ActionsTest {
     void aDecisionIsAboutAnAttempt() {
         assertThat(act("{\"do\":\"decide\",\"line\":2,\"choice\":\"KEEP\",\"take\":1,\"ordinal\":2}"))
                 .isEqualTo("done");
-        assertThat(session.told).containsExactly(new NoteCommand.Add(new Remark.Decided(2, Choice.KEEP, 1, 2)));
+        assertThat(session.told).containsExactly(signed(new Remark.Decided(2, Choice.KEEP, 1, 2)));
         assertThat(act("{\"do\":\"decide\",\"line\":2,\"choice\":\"KEEP\",\"take\":1,\"ordinal\":9}"))
                 .isEqualTo("refused: there is no such attempt");
     }
@@ -142,6 +144,8 @@ final class ActionsTest {
                 "[",
                 "[]",
                 "{\"do\":\"applaud\"}",
+                "{\"do\":\"mark\",\"by\":\"presenter\"}",
+                "{\"do\":\"mark\",\"by\":\"<b>\"}",
                 "{\"do\":\"go_to\",\"line\":0}",
                 "{\"do\":\"go_to\",\"line\":4}",
                 "{\"do\":\"decide\",\"line\":1,\"choice\":\"BURN\"}",

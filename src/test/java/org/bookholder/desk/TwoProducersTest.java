@@ -12,6 +12,7 @@ import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.session.Decision;
 import org.bookholder.session.Mover;
+import org.bookholder.session.Note;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
@@ -55,6 +56,12 @@ final class TwoProducersTest {
         actions.act(action, told);
         actions.act(action, told);
         rig.pass(0.5);
+        actions.act(action, told);
+        rig.pass(0.5);
+    }
+
+    /** Asks, and waits for the answer. */
+    private void ask(String action) {
         actions.act(action, told);
         rig.pass(0.5);
     }
@@ -110,18 +117,51 @@ final class TwoProducersTest {
     }
 
     @Test
-    void twoSimultaneousUndosUndoOneDecision() {
+    void simultaneousUndosInTwoTabsUndoOneDecision() {
         for (String choice : List.of("FIX_IN_EDIT", "RECORD_AGAIN")) {
-            actions.act("{\"do\":\"decide\",\"line\":2,\"choice\":\"" + choice + "\"}", told);
+            actions.act("{\"do\":\"decide\",\"line\":2,\"choice\":\"" + choice + "\",\"by\":\"anna\"}", told);
         }
         rig.pass(0.5);
-        both("{\"do\":\"undo\",\"undoable\":2}");
+        both("{\"do\":\"undo\",\"act\":2,\"by\":\"anna\"}");
         assertThat(state().lines().notes(2).decision().map(Decision::choice)).contains(Decision.Choice.FIX_IN_EDIT);
         assertThat(told.all.subList(2, 5))
                 .containsExactlyInAnyOrder(
+                        "done", "refused: there is nothing to undo", "refused: there is nothing to undo");
+    }
+
+    @Test
+    void anUndoNeverTakesBackWhatSomeoneElseDid() {
+        ask("{\"do\":\"mark\",\"line\":1,\"by\":\"anna\"}");
+        ask("{\"do\":\"mark\",\"line\":1,\"by\":\"bert\"}");
+        ask("{\"do\":\"undo\",\"act\":2,\"by\":\"anna\"}");
+        ask("{\"do\":\"undo\",\"by\":\"anna\"}");
+        ask("{\"do\":\"undo\",\"by\":\"anna\"}");
+        assertThat(told.all)
+                .containsExactly(
                         "done",
-                        "refused: someone else has just decided or undone something; look before you undo",
-                        "refused: someone else has just decided or undone something; look before you undo");
+                        "done",
+                        "refused: someone else did this, and only they can undo it",
+                        "done",
+                        "refused: there is nothing to undo");
+        assertThat(state().lines().notes(1).marked()).as("by the other").isTrue();
+        ask("{\"do\":\"undo\",\"by\":\"bert\"}");
+        assertThat(state().lines().notes(1).marked()).isFalse();
+        assertThat(state().remarks().notes()).isEmpty();
+    }
+
+    @Test
+    void aNoteThatSomeoneElseChangedIsNotUndone() {
+        ask("{\"do\":\"note\",\"line\":1,\"text\":\"shadow\",\"by\":\"anna\"}");
+        ask("{\"do\":\"edit\",\"note\":1,\"text\":\"shadow, left\",\"by\":\"bert\"}");
+        ask("{\"do\":\"undo\",\"by\":\"anna\"}");
+        ask("{\"do\":\"undo\",\"by\":\"bert\"}");
+        ask("{\"do\":\"edit\",\"note\":7,\"text\":\"light\",\"by\":\"bert\"}");
+        assertThat(told.all.subList(2, 5))
+                .containsExactly(
+                        "refused: someone else has changed this note since; edit it instead",
+                        "done",
+                        "refused: this note is gone, or can't be changed");
+        assertThat(state().remarks().notes()).extracting(Note::text).containsExactly("shadow");
     }
 
     @Test
@@ -188,7 +228,7 @@ final class TwoProducersTest {
         reading.tell(new TakeCommand.GoTo(new ReadingPosition(2, 1), Mover.HAND));
         assertThat(rig.journal.events(SessionEvent.Remarked.class))
                 .extracting(SessionEvent.Remarked::remark)
-                .hasOnlyElementsOfType(Remark.Noted.class)
+                .hasOnlyElementsOfType(Remark.Signed.class)
                 .hasSize(1);
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.session.NoteCommand;
+import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioRead;
@@ -22,8 +23,8 @@ final class ReadingRepliesTest {
 
     @Test
     void aReplyThatThrowsCostsNobodyElse() {
-        reading.ask(state -> List.of(new NoteCommand.MarkPickup(1, "a door")), new Answer("a", true));
-        reading.ask(state -> List.of(new NoteCommand.MarkPickup(2, "a car")), new Answer("b", false));
+        reading.ask(state -> List.of(new NoteCommand.Add(new Remark.Noted(1, "a door", true))), new Answer("a", true));
+        reading.ask(state -> List.of(new NoteCommand.Add(new Remark.Noted(2, "a car", true))), new Answer("b", false));
         rig.pass(1);
         assertThat(answers).containsExactly("a done", "b done");
         assertThat(reading.fault()).isEmpty();
@@ -46,8 +47,8 @@ final class ReadingRepliesTest {
     @Test
     void everybodyIsToldOfTheEndThoughTheFirstReplyThrows() {
         rig.pass(1);
-        reading.ask(state -> List.of(new NoteCommand.MarkPickup(1, "a door")), new Answer("a", true));
-        reading.ask(state -> List.of(new NoteCommand.MarkPickup(2, "a car")), new Answer("b", false));
+        reading.ask(state -> List.of(new NoteCommand.Add(new Remark.Noted(1, "a door", true))), new Answer("a", true));
+        reading.ask(state -> List.of(new NoteCommand.Add(new Remark.Noted(2, "a car", true))), new Answer("b", false));
         rig.runner().stop();
         assertThat(answers).containsExactly("a failed", "b failed");
         assertThat(reading.progress().over()).isTrue();

@@ -12,6 +12,7 @@ import org.bookholder.script.model.Script;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.Mover;
 import org.bookholder.session.NoteCommand;
+import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
@@ -205,7 +206,7 @@ final class ReadingTest {
         Reading reading = rig.begin(silent());
         rig.pass(1);
         rig.journal.room(0);
-        reading.tell(new NoteCommand.MarkPickup(2, "a door"));
+        reading.tell(new NoteCommand.Add(new Remark.Noted(2, "a door", true)));
         rig.pass(1);
         assertThat(TroubleText.of(reading.state().get().troubles())).contains("disk is full");
         assertThat(reading.progress().unsaved()).contains("not saved");
@@ -214,7 +215,7 @@ final class ReadingTest {
         reading.tell(new TakeCommand.Quit());
         rig.pass(1);
         assertThat(reading.progress().unsaved()).isEmpty();
-        assertThat(rig.journal.events(SessionEvent.PickupMarked.class)).hasSize(1);
+        assertThat(rig.journal.events(SessionEvent.Remarked.class)).hasSize(1);
         assertThat(rig.journal.events(SessionEvent.TakeEnded.class)).hasSize(1);
     }
 

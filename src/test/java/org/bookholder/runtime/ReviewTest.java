@@ -46,7 +46,7 @@ final class ReviewTest {
 
     @Test
     void carriesOutRequestsAndAnswers() {
-        ask(NOTE, new NoteCommand.MarkPickup(1, "a door"));
+        ask(NOTE, new NoteCommand.Add(new Remark.Noted(1, "a door", true)));
         assertThat(replies).containsExactly("done");
         assertThat(review.state().get().remarks().notes()).extracting("text").containsExactly("too quick", "a door");
         assertThat(journal.events()).hasSize(2);

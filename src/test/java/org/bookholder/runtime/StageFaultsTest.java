@@ -17,6 +17,7 @@ import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.NoteCommand;
+import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
@@ -172,10 +173,10 @@ final class StageFaultsTest {
 
     @Test
     void aNoteThatCanNeverBeWrittenCostsOnlyItself() {
-        rig.journal.unwritable(SessionEvent.PickupMarked.class::isInstance);
+        rig.journal.unwritable(SessionEvent.Remarked.class::isInstance);
         Reading reading = begin();
         pass(FAULT);
-        reading.tell(new NoteCommand.MarkPickup(2, "a door"));
+        reading.tell(new NoteCommand.Add(new Remark.Noted(2, "a door", true)));
         pass(VOICE.seconds() + 1 - FAULT);
         assertThat(told)
                 .containsExactly("One note cannot be saved and is lost when the session ends; the others are saved.");

@@ -100,7 +100,7 @@ final class RemarksTest {
         SessionState right = with(heard(), new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 2));
         SessionState next = with(heard(), new Remark.Carried(right.remarks().readRight()));
         assertThat(line(next, 4).outcome()).isEqualTo(Outcome.CLEAN);
-        assertThat(next.remarks().undoable()).isZero();
+        assertThat(next.remarks().acts().standing()).isEmpty();
     }
 
     @Test
@@ -128,14 +128,69 @@ final class RemarksTest {
         assertThat(third.lines().all()).isEqualTo(heard().lines().all());
     }
 
+    private static Remark by(String author, Remark remark) {
+        return new Remark.Signed(author, remark);
+    }
+
+    @Test
+    void whatOnePersonTakesBackLeavesWhatOthersDid() {
+        SessionState state = with(
+                heard(),
+                by("anna", new Remark.Noted(1, "", true)),
+                by("bert", new Remark.Noted(1, "a door", true)),
+                by("anna", new Remark.Decided(2, Choice.NOT_A_FAULT, 1, 3)),
+                by("bert", new Remark.Decided(2, Choice.RECORD_AGAIN, 0, 0)),
+                by("anna", new Remark.Bounded(1, 1, s(0.5), s(2.5))));
+        assertThat(state.remarks().acts().last("anna")).map(Act::number).contains(5);
+        SessionState back = with(state, new Remark.Retracted(5), new Remark.Retracted(3), new Remark.Retracted(1));
+        assertThat(back.remarks().acts().last("anna")).isEmpty();
+        assertThat(line(back, 1).attempts()).isEqualTo(line(heard(), 1).attempts());
+        assertThat(line(back, 1).marks()).containsExactly("a door");
+        assertThat(line(back, 2).decision()).map(Decision::choice).contains(Choice.RECORD_AGAIN);
+        assertThat(line(back, 4).outcome()).as("accepted by anna").isEqualTo(Outcome.MISREAD);
+        SessionState none = with(back, new Remark.Retracted(2), new Remark.Retracted(4), new Remark.Retracted(4));
+        assertThat(none.lines().all()).isEqualTo(heard().lines().all());
+        assertThat(none.remarks().notes()).isEmpty();
+    }
+
+    @Test
+    void aNoteIsRewordedAndPutBack() {
+        SessionState noted = with(
+                heard(), by("anna", new Remark.Noted(1, "a dor", true)), by("anna", new Remark.Edited(1, "a door")));
+        assertThat(line(noted, 1).marks()).containsExactly("a door");
+        assertThat(noted.remarks().notes()).extracting(Note::text).containsExactly("a door");
+        SessionState before = with(noted, new Remark.Retracted(2));
+        assertThat(line(before, 1).marks()).containsExactly("a dor");
+        SessionState removed =
+                with(heard(), by("anna", new Remark.Noted(3, "shadow", false)), by("bert", new Remark.Edited(1, "")));
+        assertThat(removed.remarks().notes()).isEmpty();
+        assertThat(with(removed, new Remark.Retracted(2)).remarks().notes())
+                .extracting(Note::text)
+                .containsExactly("shadow");
+    }
+
+    @Test
+    void aMessageIsTakenBackUntilAnotherHasCome() {
+        SessionState told = with(heard(), by("anna", new Remark.Told("slower")));
+        assertThat(message(with(told, new Remark.Retracted(1)))).isEmpty();
+        SessionState both = with(told, by("bert", new Remark.Told("louder")), new Remark.Retracted(1));
+        assertThat(message(both)).isEqualTo("louder");
+    }
+
+    private static String message(SessionState state) {
+        return state.remarks().message().orElseThrow().text();
+    }
+
     @Test
     void marksAndNotesSayWhoMadeThem() {
         SessionState state = Session.apply(heard(), new SessionEvent.PickupMarked(s(15), 1, ""));
         SessionState both = with(state, new Remark.Noted(3, "shadow on the left cheek", false));
         assertThat(both.remarks().notes())
                 .containsExactly(
-                        new Note(s(15), 1, "", Person.PRESENTER, true),
-                        new Note(s(20), 3, "shadow on the left cheek", Person.PRODUCER, false));
+                        new Note(0, s(15), 1, "", Person.PRESENTER, true),
+                        new Note(1, s(20), 3, "shadow on the left cheek", Person.PRODUCER, false));
+        SessionState own = with(heard(), by(Remark.Signed.PRESENTER, new Remark.Noted(1, "", true)));
+        assertThat(own.remarks().notes()).extracting(Note::by).containsExactly(Person.PRESENTER);
         assertThat(pickups(both)).containsExactly(1, 2, 3, 4);
     }
 

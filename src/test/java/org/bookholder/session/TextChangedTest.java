@@ -49,7 +49,7 @@ final class TextChangedTest {
         assertThat(state.lines().notes(4).marks()).containsExactly("a door");
         assertThat(state.remarks().notes()).extracting(Note::line).containsExactly(4, 3);
         assertThat(state.lines().notes(2).decision()).map(Decision::choice).contains(Decision.Choice.FIX_IN_EDIT);
-        assertThat(state.remarks().undoable()).isEqualTo(1);
+        assertThat(state.remarks().acts().standing()).extracting(Act::number).containsExactly(2);
         // What stands anew before the place that was read is to be picked up; what is yet to come is not.
         assertThat(state.lines().pickups()).extracting(LineNotes::line).containsExactly(1, 3, 4);
     }

@@ -172,6 +172,11 @@ public final class SessionEvents {
 
     private static Arbitrary<Remark> remarks() {
         return Arbitraries.oneOf(
+                unsigned(), Combinators.combine(texts(), unsigned()).as(Remark.Signed::new));
+    }
+
+    private static Arbitrary<Remark> unsigned() {
+        return Arbitraries.oneOf(
                 Combinators.combine(ordinals(), texts(), Arbitraries.of(true, false))
                         .as(Remark.Noted::new),
                 texts().map(Remark.Told::new),
@@ -181,6 +186,8 @@ public final class SessionEvents {
                         .as(Remark.Decided::new),
                 Combinators.combine(ordinals(), ordinals(), times(), times()).as(Remark.Bounded::new),
                 Arbitraries.just(new Remark.Undone()),
+                Combinators.combine(ordinals(), texts()).as(Remark.Edited::new),
+                ordinals().map(Remark.Retracted::new),
                 Combinators.combine(ordinals(), texts(), texts(), Arbitraries.of(Deviation.Kind.class))
                         .as(AcceptedReading::new)
                         .list()

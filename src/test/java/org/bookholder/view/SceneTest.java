@@ -6,11 +6,18 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
+import org.bookholder.session.NoteCommand;
+import org.bookholder.session.Remark;
+import org.bookholder.session.Session;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.testing.Scripts;
+import org.bookholder.timing.StreamTime;
 import org.bookholder.view.cue.Palette;
 import org.bookholder.view.input.Action;
 import org.bookholder.view.layout.Geometry;
@@ -169,7 +176,19 @@ final class SceneTest {
         scene.act(Action.BACK_LINE, session.state());
         assertThat(pass(0.05))
                 .extracting(told -> told.getClass().getSimpleName())
-                .containsExactly("MarkPickup", "GoTo", "Hold", "GoTo");
+                .containsExactly("Add", "GoTo", "Hold", "GoTo");
+    }
+
+    @Test
+    void thePresentersLastMarkIsUndone() {
+        SessionState state = Session.apply(
+                Session.begin(session.state().script(), FatigueLimits.defaults()),
+                new SessionEvent.Remarked(
+                        StreamTime.ZERO, new Remark.Signed(Remark.Signed.PRESENTER, new Remark.Noted(2, "", true))));
+        scene.act(Action.UNDO, state);
+        assertThat(pass(0.05))
+                .containsExactly(
+                        new NoteCommand.Add(new Remark.Signed(Remark.Signed.PRESENTER, new Remark.Retracted(1))));
     }
 
     private List<Command> act(Action action) {

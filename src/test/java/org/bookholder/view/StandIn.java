@@ -89,11 +89,6 @@ public final class StandIn implements Command.Handler {
     }
 
     @Override
-    public void markPickup(int line, String note) {
-        sample = sample.outcome(line, Outcome.SKIPPED);
-    }
-
-    @Override
     public void nextTake(ReadingPosition from) {
         sample = sample.rolling(true).held(false).at(from.line(), from.word());
     }
@@ -104,7 +99,11 @@ public final class StandIn implements Command.Handler {
     }
 
     @Override
-    public void add(Remark remark) {}
+    public void add(Remark remark) {
+        if (remark instanceof Remark.Signed signed && signed.remark() instanceof Remark.Noted noted) {
+            sample = sample.outcome(noted.line(), Outcome.SKIPPED);
+        }
+    }
 
     @Override
     public void quit() {

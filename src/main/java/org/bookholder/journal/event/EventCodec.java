@@ -55,7 +55,10 @@ public final class EventCodec {
             Map.entry(Remark.Decided.class, "decided"),
             Map.entry(Remark.Bounded.class, "bounded"),
             Map.entry(Remark.Undone.class, "undone"),
-            Map.entry(Remark.Carried.class, "carried"));
+            Map.entry(Remark.Carried.class, "carried"),
+            Map.entry(Remark.Signed.class, "signed"),
+            Map.entry(Remark.Edited.class, "edited"),
+            Map.entry(Remark.Retracted.class, "retracted"));
 
     private static final JsonMapper MAPPER = mapper();
     private static final ObjectWriter WRITER = MAPPER.writerFor(SessionEvent.class);

@@ -16,6 +16,8 @@ public enum Action {
     ROW_DOWN,
     /** Mark the line that was just read as a pickup. */
     MARK_PICKUP,
+    /** Take back the last mark. */
+    UNDO,
     /** End the take and start the next one at the start of the line. */
     NEXT_TAKE,
     /** End the take and repeat it from where it began; pressed just after a take began, repeat the one before. */

@@ -16,6 +16,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.NoteCommand;
+import org.bookholder.session.Remark;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.testing.Needs;
 import org.bookholder.view.Frame;
@@ -65,17 +66,18 @@ final class LiveKeysTest {
     private void takes(ReadingWindow window) {
         told("key h", c -> c instanceof TakeCommand.Hold);
         told("key F5", c -> c instanceof TakeCommand.Resume);
-        told("key p", c -> c instanceof NoteCommand.MarkPickup);
-        told("key period", c -> c instanceof NoteCommand.MarkPickup);
-        told("key b", c -> c instanceof NoteCommand.MarkPickup);
+        told("key p", LiveKeysTest::marks);
+        told("key period", LiveKeysTest::marks);
+        told("key b", LiveKeysTest::marks);
+        steps.add(new Step("key u", () -> shows(window, v -> caption(v, "nothing to undo"))));
         told("key c", c -> c instanceof TakeCommand.Cut);
         told("key n", c -> c instanceof TakeCommand.NextTake);
         told("key shift+n", c -> c instanceof TakeCommand.NextTake);
-        steps.add(new Step("key m", () -> window.settings().way() == Mover.STEADY));
+        steps.add(new Step("key v", () -> window.settings().way() == Mover.STEADY));
         told("key h", c -> c instanceof TakeCommand.Hold);
         told("key h", c -> c instanceof TakeCommand.Resume);
-        steps.add(new Step("key m", () -> window.settings().way() == Mover.HAND));
-        steps.add(new Step("key m", () -> window.settings().way() == Mover.VOICE));
+        steps.add(new Step("key v", () -> window.settings().way() == Mover.HAND));
+        steps.add(new Step("key v", () -> window.settings().way() == Mover.VOICE));
     }
 
     private void places() {
@@ -98,8 +100,8 @@ final class LiveKeysTest {
         steps.add(new Step("key shift+w", () -> window.settings().columnWords() == 6));
         steps.add(new Step("key g", () -> shows(window, Frame::mirrored)));
         steps.add(new Step("key g", () -> shows(window, v -> !v.mirrored())));
-        steps.add(new Step("key u", () -> shows(window, Frame::upsideDown)));
-        steps.add(new Step("key u", () -> shows(window, v -> !v.upsideDown())));
+        steps.add(new Step("key shift+g", () -> shows(window, Frame::upsideDown)));
+        steps.add(new Step("key shift+g", () -> shows(window, v -> !v.upsideDown())));
         steps.add(new Step("key e", () -> shows(window, v -> v.reed().isEmpty())));
         steps.add(new Step("key e", () -> shows(window, v -> v.reed().isPresent())));
         List<Cue> cues = List.of(Cue.PACE, Cue.PICKUPS, Cue.TIME, Cue.BREAK, Cue.SOUND, Cue.FOOTLIGHTS);
@@ -122,9 +124,16 @@ final class LiveKeysTest {
         steps.add(new Step("key Insert", () -> shows(window, v -> caption(v, "whose work"))));
         steps.add(new Step("key p", () -> shows(window, v -> caption(v, "Insert does what P does"))));
         steps.add(new Step("key k", () -> shows(window, v -> v.page().isEmpty())));
-        told("key Insert", c -> c instanceof NoteCommand.MarkPickup);
+        told("key Insert", LiveKeysTest::marks);
         steps.add(new Step("key l", () -> shows(window, v -> heading(v, "to pick up"))));
         steps.add(new Step("key l", () -> shows(window, v -> v.page().isEmpty())));
+    }
+
+    private static boolean marks(Command command) {
+        return command instanceof NoteCommand.Add add
+                && add.remark() instanceof Remark.Signed signed
+                && signed.remark() instanceof Remark.Noted noted
+                && noted.pickup();
     }
 
     private void told(String press, Predicate<Command> command) {

@@ -1,35 +1,41 @@
-// What the producer can do while a take runs: buttons at the bottom, and keys that do the same.
+// What the producer can do while a take runs: buttons at the bottom, and keys that do the same. Where the reading window has
+// the same act, it has the same key; no key does one thing here and another there.
 
-import { act } from './link.js';
-import { followAgain, selectNext, selectedLine } from './script.js';
+import { act, undo, undoable } from './link.js';
+import { lastNotes, listenToNotes, showNoteForm, showNotes } from './notes.js';
+import { leave, selectNext } from './script.js';
 import { seenHeld, seenResting, seenRound, seenTake } from './seen.js';
+import { chosenLine, justMarked, seenNoteSubject, seenSubject } from './subject.js';
 import { aloud, byId, clock, el, put } from './words.js';
-import { justRead, model } from './model.js';
+import { model } from './model.js';
 
-const subject = () => selectedLine() || undefined;
+const chosen = () => chosenLine() || undefined;
 const held = () => model.at.held;
 const rolling = () => model.at.rolling;
 const round = () => model.at.round?.line;
 const resting = () => Boolean(model.people.break_since);
-let marked = 0;
 
 const LIVE = [
-  { key: 'P', name: () => 'Mark a pickup', run: mark },
-  { key: 'N', name: () => 'Note', run: note },
+  { key: 'P', name: () => `Mark line ${seenSubject.value()}`, run: mark },
+  { key: 'A', name: () => `Note on line ${seenNoteSubject.value()}`, run: () => byId('note').focus() },
   { key: 'H', name: holdName, can: rolling, run: () => act({ do: seenHeld.value() ? 'go_on' : 'hold' }) },
-  { key: 'G', name: () => 'Send to the line', can: () => Boolean(subject()), run: () => act({ do: 'go_to', line: subject() }) },
-  { key: 'T', name: () => 'Next take', run: () => act({ do: 'next_take', take: seenTake.value(), line: subject() }) },
+  { key: 'N', name: () => (chosen() ? `Next take, line ${chosen()}` : 'Next take'), run: () => act({ do: 'next_take', take: seenTake.value(), line: chosen() }) },
   { key: 'C', name: () => 'Cut', can: rolling, run: () => act({ do: 'cut', take: seenTake.value() }) },
+  { key: 'J', name: () => (chosen() ? `Send to line ${chosen()}` : 'Send to a line'), can: () => Boolean(chosen()), run: () => act({ do: 'go_to', line: chosen() }) },
   { key: 'R', name: () => (round() ? 'End the pickup round' : 'Pickup round'), can: () => round() || model.at.open > 0,
     run: () => act({ do: seenRound.value() ? 'round_end' : 'round' }) },
-  { key: 'V', name: () => 'Leave this line', when: round, run: () => act({ do: 'leave', line: seenRound.value() }) },
-  { key: 'A', name: () => 'This line again', when: round, run: () => act({ do: 'again', line: seenRound.value() }) },
-  { key: 'B', name: () => (resting() ? 'End the break' : 'Break'), run: () => act(seenResting.value() ? { do: 'back' } : { do: 'break', take: seenTake.value() }) },
+  { key: 'PAGEDOWN', shown: 'Page Down', name: () => 'Leave this line', when: round, run: () => act({ do: 'leave', line: seenRound.value() }) },
+  { key: 'PAGEUP', shown: 'Page Up', name: () => 'This line again', when: round, run: () => act({ do: 'again', line: seenRound.value() }) },
+  { key: 'Z', name: () => (resting() ? 'End the break' : 'Break'), run: () => act(seenResting.value() ? { do: 'back' } : { do: 'break', take: seenTake.value() }) },
   { key: 'M', name: () => 'Message', run: () => byId('say').focus() },
+  { key: 'U', name: () => (undoable() ? `Undo ${undoable().what}` : 'Undo'), can: () => Boolean(undoable()), run: undo },
 ];
 
+/** The acts for which no take has to run. */
+const ALWAYS = ['P', 'A', 'U'];
+
 function shown() {
-  return (model.live ? LIVE : LIVE.slice(0, 2)).filter((action) => !action.when || action.when());
+  return LIVE.filter((a) => (model.live || ALWAYS.includes(a.key)) && (!a.when || a.when()));
 }
 
 /** A take that is counted in is held, too. */
@@ -39,26 +45,21 @@ function holdName() {
 }
 
 async function mark() {
-  const line = subject() ?? justRead();
+  const line = seenSubject.value();
   if (await act({ do: 'mark', line })) {
-    marked = line;
-    aloud(`Line ${line} marked. N adds a note.`);
-    byId('note').placeholder = `line ${line} is marked; N adds a note`;
+    justMarked(line);
+    aloud(`Line ${line} marked. A adds a note, U undoes it.`);
   }
 }
-
-function note() {
-  byId('note').focus();
-}
-
-const noteLine = () => subject() ?? (marked || justRead());
 
 export function showFoot() {
   const foot = byId('foot');
   const actions = shown();
-  if (foot.childElementCount !== actions.length) {
+  const keys = actions.map((a) => a.key).join(' ');
+  if (foot.dataset.keys !== keys) {
+    foot.dataset.keys = keys;
     foot.replaceChildren(...actions.map((a) =>
-      el('button', { type: 'button', onclick: a.run }, el('span', {}, ''), ' ', el('kbd', {}, a.key))));
+      el('button', { type: 'button', 'data-key': a.key, onclick: a.run }, el('span', {}, ''), ' ', el('kbd', {}, a.shown ?? a.key))));
   }
   actions.forEach((a, i) => {
     const button = foot.children[i];
@@ -66,6 +67,7 @@ export function showFoot() {
     button.disabled = !model.acts || (a.can !== undefined && !a.can());
   });
   for (const id of ['note', 'say']) byId(id).disabled = !model.acts || (id === 'say' && !model.live);
+  showNoteForm();
 }
 
 export function showPeople() {
@@ -74,26 +76,14 @@ export function showPeople() {
   const time = lines.reduce((sum, l) => sum + (60 * words.get(l.line)) / (model.pace.lesson ?? model.script.target), 0);
   put('open', String(lines.length));
   put('open-time', lines.length ? `about ${Math.round(time)} s of reading` : 'nothing so far');
-  byId('notes').replaceChildren(...[...model.notes].reverse().slice(0, 30).map((n) => el('li', {},
-    el('span', { class: 'time' }, clock(n.at)), ' ', n.text || (n.pickup ? 'marked as a pickup' : ''), ' ',
-    el('span', { class: 'small' }, `line ${n.line}, ${n.by}`))));
+  showNotes(byId('notes'), lastNotes(), true);
   const message = model.people.message;
   put('said', !message ? '' : message.text ? `said at ${clock(message.at)}: ${message.text}` : 'taken back');
-  const line = subject();
-  put('note-label', line ? `Note on line ${line}` : 'Note on the line just read');
 }
 
 export function listenToForms() {
-  byId('note-form').addEventListener('submit', async (event) => {
-    event.preventDefault();
-    const text = byId('note').value.trim();
-    if (text && await act({ do: 'note', line: noteLine(), text })) {
-      byId('note').value = '';
-      byId('note').placeholder = '';
-      marked = 0;
-      byId('note').blur();
-    }
-  });
+  listenToNotes();
+  byId('notes').addEventListener('changed', showPeople);
   byId('say-form').addEventListener('submit', async (event) => {
     event.preventDefault();
     if (await act({ do: 'say', text: byId('say').value.trim() })) {
@@ -105,7 +95,7 @@ export function listenToForms() {
 
 /** Handles a key; returns whether it was one of these. */
 export function liveKey(key) {
-  if (key === 'F') return followAgain() ?? true;
+  if (key === 'ESCAPE') return leave() ?? true;
   if (key === 'ARROWUP') return selectNext(-1) ?? true;
   if (key === 'ARROWDOWN') return selectNext(1) ?? true;
   const action = shown().find((a) => a.key === key);
@@ -114,6 +104,5 @@ export function liveKey(key) {
   return true;
 }
 
-export const liveKeys = () => [...shown().map((a) => [a.key, a.name()]),
-  ['↑ ↓', 'choose a line'], ['F', 'back to the place'], ['Esc', 'leave a field']];
-
+export const liveKeys = () => [...shown().map((a) => [a.shown ?? a.key, a.name()]),
+  ['↑ ↓', 'choose a line'], ['Esc', 'leave a field; choose no line; back to the place']];

@@ -1,6 +1,7 @@
 // The connection to the program: log in, receive changes, send actions.
 
 import { ask, enter, request } from './door.js';
+import { ME } from './author.js';
 import { aloud, byId, put } from './words.js';
 import { model, takeChange, takeWhole } from './model.js';
 import { ownIsDone } from './seen.js';
@@ -37,10 +38,20 @@ export async function act(action) {
     aloud('With your code you can watch, but not change anything.');
     return false;
   }
-  const trouble = await request(action);
+  const trouble = await request({ ...action, by: ME });
   if (trouble) tell(trouble);
   else ownIsDone(action);
   return !trouble;
+}
+
+/** What this browser would undo next: the act's number, and what it was; undefined if nothing. */
+export const undoable = () => model.people.undo?.[ME];
+
+/** Undoes what this browser did last. */
+export function undo() {
+  const last = undoable();
+  if (!last) return;
+  act({ do: 'undo', act: last.act }).then((done) => done && aloud(`Undone: ${last.what}.`));
 }
 
 function show(text) {

@@ -9,8 +9,9 @@ import { silence } from './listen.js';
 import { begin } from './link.js';
 import { lineOf, model } from './model.js';
 import { listenToFilters, openAt, reviewKey, reviewKeys, showReview } from './review.js';
-import { buildScript, followAgain, showAsides, showLine, showPosition, watchScrolling } from './script.js';
+import { buildScript, followAgain, showAsides, showChoice, showLine, showPosition, watchScrolling } from './script.js';
 import { lookAround, seenTake } from './seen.js';
+import { lookAtSubject } from './subject.js';
 import { layOut, showSummary } from './summary.js';
 import { aloud, byId, put } from './words.js';
 
@@ -26,6 +27,7 @@ const REVIEW = ['script', 'lines', 'notes', 'people'];
 
 function changed(parts) {
   lookAround();
+  lookAtSubject();
   const any = (names) => names.some((name) => parts.has(name));
   if (parts.has('script')) {
     buildScript();
@@ -39,6 +41,7 @@ function changed(parts) {
   if (parts.has('sound')) showSound();
   if (parts.has('tired') || parts.has('people')) showTired();
   if (any(PEOPLE)) showPeople();
+  showChoice();
   showFoot();
   if (any(['handoff', 'at'])) showHandOff();
   const ended = wasLive && !model.live;
@@ -125,7 +128,7 @@ byId('theme').addEventListener('click', turn);
 document.querySelectorAll('[data-view]').forEach((b) => b.addEventListener('click', () => show(b.dataset.view)));
 byId('follow').addEventListener('click', followAgain);
 document.querySelector('[data-handoff]').addEventListener('click', openHandOff);
-byId('page').addEventListener('selected', () => { showPeople(); showFoot(); });
+byId('page').addEventListener('selected', showFoot);
 document.addEventListener('keydown', onKey);
 window.addEventListener('beforeprint', () => model.known && layOut());
 listenToForms();

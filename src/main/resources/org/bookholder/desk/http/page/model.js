@@ -36,6 +36,9 @@ export const lengthOf = (take) => (take.end ?? model.at.now) - take.start;
 /** The total length of all takes, in seconds. */
 export const lengthOfAll = () => model.takes.reduce((sum, take) => sum + lengthOf(take), 0);
 
+/** The number of the take that was rolling then, or the last one before; undefined before the first. */
+export const takeAt = (at) => model.takes.filter((t) => t.start <= at).pop()?.take;
+
 /** Seconds since the start of a take. */
 export const inTake = (take, at) => Math.max(0, at - (takeOf(take)?.start ?? 0));
 

@@ -1,10 +1,10 @@
 // Going through the pickup list: listen to each attempt, decide, undo.
 
-import { act } from './link.js';
+import { act, undo, undoable } from './link.js';
 import { REASONS as COMMON, entry, why, within } from './listed.js';
+import { showNotes } from './notes.js';
 import { nudge, play, playOrPause, showPlayer, silence } from './listen.js';
 import { markWords } from './script.js';
-import { seenUndoable } from './seen.js';
 import { byId, clock, count, el, put } from './words.js';
 import { attemptOf, inTake, lineOf, model, notesOf, sure, telling, text, words } from './model.js';
 
@@ -103,7 +103,10 @@ function showHear() {
       el('div', { class: 'attempts', id: 'attempts', role: 'radiogroup', 'aria-label': 'Attempts' }),
       el('div', { class: 'player', id: 'player' }),
       el('div', { class: 'choices', id: 'choices' }),
-      el('ul', { class: 'notes', id: 'line-notes' }));
+      el('ol', { class: 'notes', id: 'line-notes', onchanged: showHear }),
+      el('form', { class: 'write', id: 'line-note-form', onsubmit: note },
+        el('label', { for: 'line-note' }, `Write a note on line ${current}`),
+        el('input', { id: 'line-note', maxlength: 500, autocomplete: 'off', disabled: !model.acts })));
   }
   put('where', `line ${current}`);
   markWords(byId('whole'), heard);
@@ -115,8 +118,18 @@ function showHear() {
   if (heard) showPlayer(byId('player'), heard);
   else byId('player').replaceChildren(el('p', { class: 'small' }, 'It was never tried, so there is nothing to hear.'));
   showChoices(line, heard);
-  byId('line-notes').replaceChildren(...notesOf(current).map((n) =>
-    el('li', {}, `${clock(n.at)} ${n.by}: ${n.text || 'marked as a pickup'}`)));
+  showNotes(byId('line-notes'), notesOf(current), false);
+}
+
+/** Saves the note that was written on the line shown. */
+async function note(event) {
+  event.preventDefault();
+  const field = byId('line-note');
+  const text = field.value.trim();
+  if (text && await act({ do: 'note', line: current, text })) {
+    field.value = '';
+    field.blur();
+  }
 }
 
 /** A misread attempt is not used unless someone decides so. */
@@ -150,7 +163,9 @@ function showChoices(line, heard) {
     button.disabled = !model.acts || (button.dataset.choice === 'KEEP' && !heard);
   }
   byId('hear-it').disabled = !heard;
-  byId('undo').disabled = !model.acts || !model.people.undoable;
+  const last = undoable();
+  byId('undo').firstChild.textContent = last ? `Undo ${last.what} ` : 'Undo ';
+  byId('undo').disabled = !model.acts || !last;
 }
 
 function decide(choice) {
@@ -158,8 +173,6 @@ function decide(choice) {
   if (choice === 'KEEP' && !heard) return;
   act({ do: 'decide', line: current, choice, take: heard?.take ?? 0, ordinal: heard?.ordinal ?? 0 });
 }
-
-const undo = () => act({ do: 'undo', undoable: seenUndoable.value() });
 
 function step(by) {
   const list = items();
@@ -188,7 +201,7 @@ export function listenToFilters() {
 export function reviewKey(key) {
   const keys = {
     ' ': playOrPause, ARROWDOWN: () => step(1), ARROWUP: () => step(-1),
-    ARROWRIGHT: () => stepAttempt(1), ARROWLEFT: () => stepAttempt(-1), U: undo,
+    ARROWRIGHT: () => stepAttempt(1), ARROWLEFT: () => stepAttempt(-1), U: undo, A: () => byId('line-note')?.focus(),
     ',': () => nudge('start', -1), '.': () => nudge('start', 1), ';': () => nudge('end', -1), "'": () => nudge('end', 1),
   };
   const run = keys[key] ?? (CHOICES.some((c) => c.key === key)
@@ -198,5 +211,5 @@ export function reviewKey(key) {
 }
 
 export const reviewKeys = () => [['Space', 'hear it, stop'], ['↑ ↓', 'line before, next line'],
-  ['← →', 'attempt before, next attempt'], ...CHOICES.map((c) => [c.key, c.name]), ['U', 'undo'],
+  ['← →', 'attempt before, next attempt'], ...CHOICES.map((c) => [c.key, c.name]), ['U', 'undo what you did last'], ['A', 'write a note'],
   [', .', 'move the beginning'], ["; '", 'move the end']];

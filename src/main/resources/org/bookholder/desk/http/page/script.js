@@ -2,10 +2,13 @@
 
 import { aloud, byId, clock, count, el } from './words.js';
 import { inTake, lineOf, model, telling, text } from './model.js';
+import { chooseLine, chosenLine } from './subject.js';
 
 let rows = new Map();
 let following = true;
-let selected = 0;
+
+/** The chosen line as it is shown. */
+let shownChoice = 0;
 
 /** Where the page is scrolling to, whether it has arrived, and the heights at that time. */
 let glide = { to: 0, arrived: true, layout: '' };
@@ -13,11 +16,8 @@ let glide = { to: 0, arrived: true, layout: '' };
 /** Scrolling by less than this, in pixels, does not count as scrolling away. */
 const SWAY = 40;
 
-export const selectedLine = () => selected;
-
 export function buildScript() {
   rows = new Map();
-  if (selected > model.lines.length) selected = 0;
   const nodes = [];
   let paragraph = -1;
   for (const element of model.script.elements) {
@@ -29,6 +29,7 @@ export function buildScript() {
     nodes.push(row);
   }
   byId('script').replaceChildren(...nodes);
+  shownChoice = chosenLine();
   model.lines.forEach(showLine);
   showAsides();
   showPosition();
@@ -51,7 +52,7 @@ export function showLine(line) {
   const outcome = touched ? line.outcome : 'ahead';
   const current = row.classList.contains('current');
   row.className = `row line ${outcome}${line.pickup ? ' pickup' : ''}${row.classList.contains('paragraph') ? ' paragraph' : ''}`
-    + `${current ? ' current' : ''}${line.line === selected ? ' selected' : ''}`;
+    + `${current ? ' current' : ''}${line.line === shownChoice ? ' selected' : ''}`;
   const time = row.querySelector('.time');
   time.textContent = attempt ? clock(inTake(attempt.take, attempt.start)) : touched && outcome === 'skipped' ? '—' : '';
   markWords(row, attempt);
@@ -175,18 +176,32 @@ const told = (row) => row.querySelector('.what').textContent
   || (row.classList.contains('ahead') ? 'not read yet' : 'clean');
 
 export function select(line) {
-  rows.get(selected)?.classList.remove('selected');
-  selected = line === selected ? 0 : line;
-  const row = rows.get(selected);
-  row?.classList.add('selected');
+  chooseLine(line === chosenLine() ? 0 : line);
+  showChoice();
+  const row = rows.get(chosenLine());
   row?.scrollIntoView({ block: 'nearest' });
   if (row) aloud(`Line ${line}, ${told(row)}: ${text(line)}`);
   byId('page').dispatchEvent(new CustomEvent('selected', { bubbles: true }));
 }
 
+/** Shows which line is chosen; a choice lapses by itself. */
+export function showChoice() {
+  const line = chosenLine();
+  if (line === shownChoice) return;
+  rows.get(shownChoice)?.classList.remove('selected');
+  shownChoice = line;
+  rows.get(line)?.classList.add('selected');
+}
+
 export function selectNext(step) {
-  const from = selected || model.at.line - (step > 0 ? 1 : 0);
+  const from = chosenLine() || model.at.line - (step > 0 ? 1 : 0);
   const to = Math.max(1, Math.min(model.lines.length, from + step));
-  if (to !== selected) select(to);
+  if (to !== chosenLine()) select(to);
   byHand();
+}
+
+/** Gives up the chosen line; with none, goes back to the line being read. */
+export function leave() {
+  if (chosenLine()) select(chosenLine());
+  else followAgain();
 }

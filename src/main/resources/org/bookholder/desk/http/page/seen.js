@@ -46,7 +46,6 @@ export const seenHeld = seen(() => model.at?.held);
 export const seenResting = seen(() => Boolean(model.people.break_since));
 export const seenRound = seen(() => model.at?.round?.line);
 export const seenTake = seen(() => model.takes.length);
-export const seenUndoable = seen(() => model.people.undoable);
 
 const OWN = {
   hold: () => seenHeld.expect(true),
@@ -54,13 +53,10 @@ const OWN = {
   break: () => seenResting.expect(true),
   back: () => seenResting.expect(false),
   next_take: (action) => seenTake.expect(action.take + 1),
-  undo: (action) => seenUndoable.expect(action.undoable - 1),
-  decide: () => seenUndoable.expect(seenUndoable.value() + 1),
-  bound: () => seenUndoable.expect(seenUndoable.value() + 1),
 };
 
 /** To be called whenever the page shows something new. */
-export const lookAround = () => [seenHeld, seenResting, seenRound, seenTake, seenUndoable].forEach((s) => s.look());
+export const lookAround = () => [seenHeld, seenResting, seenRound, seenTake].forEach((s) => s.look());
 
 /** Call this when an action of this page was done. */
 export const ownIsDone = (action) => OWN[action.do]?.(action);
