@@ -3,7 +3,7 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import org.bookholder.app.handoff.HandOffChoices;
 import org.bookholder.app.handoff.HandOffRequest;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.problem.ProblemException;
@@ -51,6 +51,7 @@ final class HandOffOptions {
 
     /** The request that the options describe. */
     HandOffRequest request() throws ProblemException {
+        int[] size = HandOffChoices.size(delivery, "--delivery");
         return new HandOffRequest(
                 Optional.ofNullable(out),
                 parts(),
@@ -58,47 +59,17 @@ final class HandOffOptions {
                 rate(),
                 Optional.ofNullable(drop),
                 useMisread,
-                size(0),
-                size(1),
+                size[0],
+                size[1],
                 replace);
     }
 
     private List<HandOffPart> parts() throws ProblemException {
         List<HandOffPart> all = Installed.handOffParts();
-        if (only == null) {
-            return all;
-        }
-        List<String> names = all.stream().map(HandOffPart::name).toList();
-        for (String wanted : only) {
-            if (!names.contains(wanted)) {
-                throw new ProblemException(
-                        "there is no kind '" + wanted + "'", "--only", "give some of: " + String.join(", ", names));
-            }
-        }
-        List<String> wanted = only;
-        return all.stream().filter(part -> wanted.contains(part.name())).collect(Collectors.toList());
+        return only == null ? all : HandOffChoices.parts(all, only, "--only");
     }
 
     private Optional<FrameRate> rate() throws ProblemException {
-        if (rate == null) {
-            return Optional.empty();
-        }
-        Optional<FrameRate> named = FrameRate.named(rate);
-        if (named.isEmpty()) {
-            throw new ProblemException(
-                    "there is no rate '" + rate + "'",
-                    "--rate",
-                    "give one of: "
-                            + FrameRate.STANDARD.stream().map(FrameRate::label).collect(Collectors.joining(", ")));
-        }
-        return named;
-    }
-
-    private int size(int index) throws ProblemException {
-        if (!delivery.matches("[1-9]\\d{0,4}x[1-9]\\d{0,4}")) {
-            throw new ProblemException(
-                    "'" + delivery + "' is no size", "--delivery", "give width and height, as in 1920x1080");
-        }
-        return Integer.parseInt(delivery.split("x", -1)[index]);
+        return rate == null ? Optional.empty() : Optional.of(HandOffChoices.rate(rate, "--rate"));
     }
 }

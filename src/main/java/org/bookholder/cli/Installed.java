@@ -23,6 +23,7 @@ import org.bookholder.handoff.pickups.TakeLogPart;
 import org.bookholder.handoff.sound.ListenPart;
 import org.bookholder.handoff.sound.TakesPart;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.stage.CompletionLatch;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
@@ -93,6 +94,13 @@ public final class Installed {
         @Override
         public List<HandOffPart> handOffParts() {
             return HAND_OFF_PARTS;
+        }
+
+        @Override
+        public void showFolder(Path folder) throws ProblemException {
+            if (!SystemBrowser.ofMachine().open(folder.toString(), new CompletionLatch()::await)) {
+                throw new ProblemException("this folder can't be shown here", folder.toString(), "open it yourself");
+            }
         }
 
         @Override

@@ -2,17 +2,14 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.footage.FileMatch;
 import org.bookholder.app.footage.FootageMatching;
-import org.bookholder.footage.Footage;
+import org.bookholder.app.footage.MatchText;
 import org.bookholder.footage.PlacedFootage;
-import org.bookholder.footage.Placement;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -44,7 +41,7 @@ final class MatchCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         return InterruptibleCommand.run(terminal, "what was matched so far is not kept", stop -> {
-            List<FileMatch> matches = new FootageMatching(here, stop)
+            List<FileMatch> matches = new FootageMatching(here, progress -> {}, stop)
                     .match(Objects.requireNonNull(session), Objects.requireNonNull(files), this::print);
             terminal.out().flush();
             return matches.stream().allMatch(match -> match.problem().isEmpty()) ? 0 : Main.NOT_OUR_FAULT;
@@ -57,26 +54,8 @@ final class MatchCommand implements Callable<Integer> {
     }
 
     private void print(PlacedFootage placed) {
-        Footage footage = placed.footage();
-        for (Placement placement : placed.placements()) {
-            double start = (double) placement.start() / StreamTime.TICKS_PER_SECOND;
-            terminal.out()
-                    .printf(
-                            Locale.ROOT,
-                            "%s: take %d begins %s, clock %+.1f ppm, confidence %.2f%n",
-                            footage.name(),
-                            placement.take(),
-                            start < 0
-                                    ? String.format(Locale.ROOT, "%.3f s before the file", -start)
-                                    : String.format(Locale.ROOT, "at %.3f s", start),
-                            placement.driftPpm(),
-                            placement.confidence());
-        }
-        if (footage.picture().filter(Footage.Picture::variable).isPresent()) {
-            terminal.err()
-                    .println("bookholder: " + footage.file()
-                            + ": its frame rate varies, so that frame numbers may be out; convert it to a constant"
-                            + " rate before it is edited");
-        }
+        String name = placed.footage().name();
+        MatchText.of(placed).forEach(line -> terminal.out().println(name + ": " + line));
+        MatchText.caution(placed.footage()).ifPresent(line -> terminal.err().println("bookholder: " + line));
     }
 }

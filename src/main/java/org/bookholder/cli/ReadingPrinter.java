@@ -11,6 +11,7 @@ import org.bookholder.app.environment.Progress;
 import org.bookholder.app.reading.ReadingListener;
 import org.bookholder.app.reading.ReadingResult;
 import org.bookholder.app.reading.ReadingSetup;
+import org.bookholder.app.session.SessionSettler;
 import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Troubles;
@@ -61,7 +62,7 @@ final class ReadingPrinter implements ReadingListener {
     @Override
     public void recovering(List<Integer> takes) {
         interrupted = Recovery.INTERRUPTED;
-        terminal.warn(Recovery.announcement(takes));
+        terminal.warn(SessionSettler.announcement(takes));
         recovery = Optional.of(new ProgressBar(terminal.err(), Terminal.console(), here.nanoTime()));
     }
 

@@ -2,7 +2,6 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.session.Overflows;
@@ -61,7 +60,7 @@ final class Recovery {
         if (takes.isEmpty()) {
             return 0;
         }
-        terminal.warn(name + announcement(takes));
+        terminal.warn(name + SessionSettler.announcement(takes));
         return InterruptibleCommand.run(terminal, INTERRUPTED, stop -> {
             try (ProgressBar bar = new ProgressBar(terminal.err(), Terminal.console(), here.nanoTime())) {
                 ProgressMeter meter = new ProgressMeter(here.nanoTime(), bar::show);
@@ -77,12 +76,5 @@ final class Recovery {
             }
             return 0;
         });
-    }
-
-    /** The message before takes are followed again. */
-    static String announcement(List<Integer> takes) {
-        String numbers = takes.stream().map(String::valueOf).collect(Collectors.joining(", "));
-        return (takes.size() == 1 ? "take " + numbers + " was" : "takes " + numbers + " were")
-                + " broken off; listening again to what was recorded";
     }
 }

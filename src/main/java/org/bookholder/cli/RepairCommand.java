@@ -3,15 +3,13 @@ package org.bookholder.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.bookholder.app.environment.Environment;
-import org.bookholder.app.session.Overflows;
+import org.bookholder.app.session.RepairText;
 import org.bookholder.app.session.SessionRepairs;
 import org.bookholder.app.session.SessionSettler;
 import org.bookholder.journal.SessionRepair.Report;
@@ -54,24 +52,16 @@ final class RepairCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         Path place = Objects.requireNonNull(session);
-        List<String> takenIn = new ArrayList<>(Files.exists(place) ? List.of() : takeIn(place));
-        Report report = SessionRepairs.repair(here, place);
-        if (takenIn.isEmpty()) {
-            takenIn.addAll(takeIn(place));
-        }
+        SessionRepairs.Outcome outcome = SessionRepairs.repairAndTakeIn(here, place, Optional.ofNullable(kept));
         if (!json) {
-            print(report, place);
-            takenIn.forEach(sentence -> terminal.out().println("Taken in: " + sentence + "."));
+            RepairText.of(outcome, place.toString()).forEach(terminal.out()::println);
         }
         int status = new Recovery(here, terminal).settle(place);
         if (json) {
-            terminal.out().print(json(report, place, takenIn, SessionSettler.unsettled(here, place)));
+            terminal.out()
+                    .print(json(outcome.report(), place, outcome.takenIn(), SessionSettler.unsettled(here, place)));
         }
         return status;
-    }
-
-    private List<String> takeIn(Path place) throws ProblemException {
-        return kept == null ? Overflows.takeIn(here, place) : Overflows.takeIn(here, place, kept);
     }
 
     private static String json(Report report, Path place, List<String> takenIn, List<Integer> unsettled) {
@@ -89,30 +79,5 @@ final class RepairCommand implements Callable<Integer> {
         takenIn.forEach(root.putArray("taken_in")::add);
         unsettled.forEach(root.putArray("not_listened_to")::add);
         return root.toPrettyString() + "\n";
-    }
-
-    private void print(Report report, Path place) {
-        if (report.copies().isEmpty()) {
-            terminal.out().println("Nothing had to be repaired in " + place + ".");
-        } else {
-            terminal.out().println("The files as they were: " + report.copies().get());
-            terminal.out().println("Saved: " + entries(report.saved()) + " in the notes.");
-        }
-        if (report.gone() > 0) {
-            terminal.out().println("Gone:  " + entries(report.gone()) + ", as far as can be told.");
-        }
-        if (report.scriptCopied()) {
-            terminal.out().println("The script is that of the copy in the session's folder.");
-        }
-        if (!report.takesPutBack().isEmpty()) {
-            String takes = report.takesPutBack().stream().map(String::valueOf).collect(Collectors.joining(", "));
-            terminal.out().println("The notes had lost where these takes begin; it was worked out again: " + takes);
-        }
-        report.headers().forEach(file -> terminal.out().println("The header was written again: " + file.getFileName()));
-        report.lost().forEach(what -> terminal.out().println("Not saved: " + what));
-    }
-
-    private static String entries(long count) {
-        return count == 1 ? "1 entry" : count + " entries";
     }
 }

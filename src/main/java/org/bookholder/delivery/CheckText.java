@@ -10,23 +10,11 @@ import org.bookholder.footage.Film;
 public final class CheckText {
     private CheckText() {}
 
-    /** The report's lines. */
+    /** The report's lines, as a terminal shows them. */
     public static List<String> of(CheckReport report) {
         List<String> lines = new ArrayList<>();
         lines.add(report.film().name() + ": " + verdict(report));
-        lines.add("  " + facts(report.film()));
-        report.loudness()
-                .filter(l -> Double.isFinite(l.integrated()))
-                .ifPresent(l -> lines.add(String.format(
-                        Locale.ROOT,
-                        "  loudness %.1f LUFS, range %.1f LU, true peak %.1f dBTP (ITU-R BS.1770, EBU R 128)",
-                        l.integrated(),
-                        l.range(),
-                        l.truePeak())));
-        lines.add("  "
-                + report.script()
-                        .map(script -> "words checked against " + script)
-                        .orElse("words not checked: no script was found or given"));
+        facts(report).forEach(fact -> lines.add("  " + fact));
         lines.add("  limits from the profile: " + report.profile()
                 + "; where the usual ones are from: bookholder check --show-profile");
         for (Finding finding : report.findings()) {
@@ -34,12 +22,35 @@ public final class CheckText {
                     Locale.ROOT,
                     "  %-4s  %-9s  %-11s  %s",
                     finding.grade().label(),
-                    finding.place().map(place -> Times.clock(place.start())).orElse(""),
+                    time(finding),
                     finding.kind(),
                     finding.what()));
             lines.add(String.format(Locale.ROOT, "  %31s%s", "", finding.remedy()));
         }
         return lines;
+    }
+
+    /** What the film is and what it was checked against, line by line, without its profile. */
+    public static List<String> facts(CheckReport report) {
+        List<String> lines = new ArrayList<>();
+        lines.add(facts(report.film()));
+        report.loudness()
+                .filter(l -> Double.isFinite(l.integrated()))
+                .ifPresent(l -> lines.add(String.format(
+                        Locale.ROOT,
+                        "loudness %.1f LUFS, range %.1f LU, true peak %.1f dBTP (ITU-R BS.1770, EBU R 128)",
+                        l.integrated(),
+                        l.range(),
+                        l.truePeak())));
+        lines.add(report.script()
+                .map(script -> "words checked against " + script)
+                .orElse("words not checked: no script was found or given"));
+        return lines;
+    }
+
+    /** The time of a finding; empty if it is about the whole film. */
+    public static String time(Finding finding) {
+        return finding.place().map(place -> Times.clock(place.start())).orElse("");
     }
 
     /** What must be fixed, one line each, with its time. */
@@ -53,7 +64,8 @@ public final class CheckText {
                 .toList();
     }
 
-    private static String verdict(CheckReport report) {
+    /** How many findings there are of each grade; "fine" if there are none. */
+    public static String verdict(CheckReport report) {
         long mend = report.count(Grade.MEND);
         long look = report.count(Grade.LOOK);
         if (mend + look == 0) {

@@ -56,6 +56,16 @@ public interface DeskHome {
      */
     String folder(String path) throws ProblemException;
 
+    /**
+     * Where a file lies that was dropped on the page.
+     *
+     * @param name its name
+     * @param size its size in bytes
+     * @return its path as JSON
+     * @throws ProblemException if it is not found
+     */
+    String find(String name, long size) throws ProblemException;
+
     /** Somebody who was let in has a page open: each of its requests tells so. */
     void seen();
 }

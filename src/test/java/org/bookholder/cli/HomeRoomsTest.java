@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.locks.LockSupport;
 import org.bookholder.app.environment.Environment;
@@ -102,8 +103,112 @@ final class HomeRoomsTest {
         assertThat(browser.errors()).isEmpty();
     }
 
+    @Test
+    void theFilesForTheEditorAreWrittenAndOffered() throws IOException {
+        room("handoff");
+        assertThat(browser.text("#w-session")).contains("1 · One wheel");
+        browser.lookAtEverySize("home-handoff-form");
+        done();
+        assertThat(browser.text("#work-jobs")).contains("Cut: ", " clips, ", "Files: ");
+        browser.lookAtEverySize("home-handoff");
+        String file = String.valueOf(browser.value("document.querySelector('#work-jobs .files a').href"));
+        assertThat(browser.awaited("fetch('" + file + "').then((answer) => answer.status)"))
+                .isEqualTo(200L);
+        browser.click("#work-jobs .choices button");
+        browser.until("document.querySelector('#link').textContent === ''");
+        assertThat(equipment.shown()).containsExactly(session().resolve("handoff"));
+
+        done();
+        assertThat(browser.text("#work-jobs")).contains("is there already, and nothing was written");
+        browser.click("#w-replace");
+        done();
+        assertThat(browser.value("homeState.jobs[0].step")).isEqualTo("DONE");
+    }
+
+    @Test
+    void aSessionIsPackedAndUnpackedAgain() throws IOException {
+        room("pack");
+        browser.click("#w-out");
+        browser.until("document.querySelector('#folder[open] #folder-open')");
+        browser.click("#folder-open");
+        browser.until("!document.querySelector('#folder[open]')");
+        done();
+        assertThat(folder.resolve("user/2026-09-09-0900-one-wheel.zip")).exists();
+        assertThat(browser.text("#work-jobs")).contains("Packed: 2026-09-09-0900-one-wheel.zip");
+
+        room("unpack");
+        choose("2026-09-09-0900-one-wheel.zip");
+        done();
+        assertThat(browser.text("#work-jobs")).contains("is there already, and nothing was unpacked");
+        Files.move(session(), folder.resolve("data/elsewhere"));
+        done();
+        assertThat(session().resolve("journal.db")).exists();
+        assertThat(browser.text("#work-jobs")).contains("The session is unpacked.");
+    }
+
+    @Test
+    void aSessionThatIsWholeNeedsNoRepair() {
+        room("repair");
+        done();
+        assertThat(browser.text("#work-jobs")).contains("Nothing had to be repaired in 2026-09-09-0900-one-wheel.");
+    }
+
+    @Test
+    void whatIsMissingInAFormIsSaidBesideItsButton() throws IOException {
+        room("check");
+        browser.lookAtEverySize("home-check-form");
+        browser.click("#work-begin");
+        browser.until("document.querySelector('#work-wrong').textContent.includes('choose an exported film first')");
+        assertThat(browser.value("homeState.jobs.length")).isEqualTo(0L);
+    }
+
+    /** A dropped file is found where it lies by its name and size. */
+    @Test
+    void aFileThatCannotBeReadIsNamedAndTheOthersAreStillChecked() throws IOException {
+        Path exports = Files.createDirectories(folder.resolve("user/films/wheels/exports"));
+        Files.writeString(exports.resolve("lesson-2.mp4"), "no film");
+        room("check");
+        browser.value("(() => { const data = new DataTransfer(); data.items.add(new File(['no film'], 'lesson-2.mp4'));"
+                + " document.querySelector('.work-form').dispatchEvent(new DragEvent('drop',"
+                + " { dataTransfer: data, bubbles: true, cancelable: true })); })()");
+        browser.until("document.querySelector('#w-files').children.length === 1");
+        done();
+        assertThat(browser.text("#work-jobs")).contains("0 of 1 film checked", "lesson-2.mp4");
+        browser.lookAtEverySize("home-check-failed");
+        browser.value("(() => { const data = new DataTransfer(); data.items.add(new File(['other'], 'lesson-2.mp4'));"
+                + " document.querySelector('.work-form').dispatchEvent(new DragEvent('drop',"
+                + " { dataTransfer: data, bubbles: true, cancelable: true })); })()");
+        browser.until("document.querySelector('.work-field .wrong').textContent.includes('choose it by the button')");
+    }
+
+    private Path session() {
+        return folder.resolve("data/sessions/2026-09-09-0900-one-wheel");
+    }
+
+    /** Chooses a file of the user's home. */
+    private void choose(String name) {
+        browser.click("#w-files-choose");
+        browser.until("document.querySelector('#folder[open] .pickable')");
+        browser.click("#folder input[value$='" + name + "']");
+        browser.click("#folder-open");
+        browser.until("document.querySelector('#w-files').children.length === 1");
+    }
+
+    /** Begins the work of the room and waits until it has ended. */
+    private void done() {
+        Object before = browser.value("Math.max(0, ...homeState.jobs.map((job) => job.id))");
+        browser.click("#work-begin");
+        browser.until("homeState.jobs[0]?.id > " + before
+                + " && !['WAITING', 'RUNNING', 'STOPPING'].includes(homeState.jobs[0].step)");
+    }
+
     private void room(String kind) {
-        browser.click("#works a[href='?view=" + kind + "']");
+        if (List.of("time", "pack", "unpack", "repair").contains(kind)) {
+            browser.click("#works a[href='?view=tools']");
+            browser.click("#tool-" + kind);
+        } else {
+            browser.click("#works a[href='?view=" + kind + "']");
+        }
         browser.until("document.querySelector('#work:not([hidden]) #work-begin')");
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
@@ -28,6 +29,7 @@ public final class FakeEquipment implements Equipment {
     private Optional<String> deadMicrophone = Optional.empty();
     private Ears ears = new FakeEars(List.of());
     private boolean realEars;
+    private final List<Path> shown = new CopyOnWriteArrayList<>();
     private Optional<Consumer<Consumer<Command>>> presenter = Optional.empty();
     private int windowsClosed;
     private Optional<WindowWish> wish = Optional.empty();
@@ -98,6 +100,16 @@ public final class FakeEquipment implements Equipment {
     @Override
     public List<HandOffPart> handOffParts() {
         return Installed.handOffParts();
+    }
+
+    @Override
+    public void showFolder(Path folder) {
+        shown.add(folder);
+    }
+
+    /** The folders that were shown. */
+    public List<Path> shown() {
+        return List.copyOf(shown);
     }
 
     @Override

@@ -70,7 +70,7 @@ final class SessionHandOff implements DeskHandOff {
 
     @Override
     public Optional<Path> file(String name) {
-        return now().files().stream()
+        return files().stream()
                 .filter(entry -> entry.name().equals(name))
                 .map(entry -> folder.resolve(entry.name()))
                 .filter(SessionHandOff::isPlain)

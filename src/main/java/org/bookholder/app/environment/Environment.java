@@ -42,6 +42,11 @@ public record Environment(
         return new Environment(clock, nanoTime, zone, home, data, settings, locks, other, equipment);
     }
 
+    /** The same with other equipment. */
+    public Environment with(Equipment other) {
+        return new Environment(clock, nanoTime, zone, home, data, settings, locks, warnings, other);
+    }
+
     /** Today's date in the time zone. */
     public LocalDate today() {
         return LocalDate.ofInstant(clock.instant(), zone);

@@ -37,6 +37,13 @@ public interface Equipment {
     /** Every kind of file that a hand-off can hold, in the order in which they are written. */
     List<HandOffPart> handOffParts();
 
+    /**
+     * Shows a folder in the system's own window of files.
+     *
+     * @throws ProblemException if there is no display or nothing that shows folders
+     */
+    void showFolder(Path folder) throws ProblemException;
+
     /** A reading window. Confined to the main thread. */
     interface Window extends AutoCloseable {
         /** Shows the session until the presenter closes the window or the program ends. */

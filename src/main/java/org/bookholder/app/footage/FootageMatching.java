@@ -5,8 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.environment.Progress;
+import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.FootageMatcher;
@@ -24,11 +27,13 @@ import org.bookholder.session.Take;
 /** Finds the place of camera and recorder files in a stored session by their sound, and saves it in the session. */
 public final class FootageMatching {
     private final Environment here;
+    private final Consumer<Progress> progress;
     private final Interruption stop;
 
     /** Creates one that can be stopped; then nothing is saved. */
-    public FootageMatching(Environment here, Interruption stop) {
+    public FootageMatching(Environment here, Consumer<Progress> progress, Interruption stop) {
         this.here = here;
+        this.progress = progress;
         this.stop = stop;
     }
 
@@ -41,10 +46,14 @@ public final class FootageMatching {
      */
     public List<FileMatch> match(Path session, List<Path> files, Consumer<FileMatch> listener) throws ProblemException {
         List<FileMatch> matches = new ArrayList<>();
+        ProgressMeter meter = new ProgressMeter(here.nanoTime(), progress);
         try (StoredSession kept = StoredSession.open(here, session);
                 TakeTracks takes = TakeTracks.of(kept, stop)) {
             for (Path file : files) {
-                FileMatch match = compared(file, takes);
+                int before = matches.size();
+                String name = String.valueOf(file.getFileName());
+                meter.reached(name, (double) before / files.size());
+                FileMatch match = compared(file, takes, part -> meter.reached(name, (before + part) / files.size()));
                 matches.add(match);
                 listener.accept(match);
             }
@@ -58,26 +67,29 @@ public final class FootageMatching {
     }
 
     /** One file that cannot be matched does not stop the others. */
-    private FileMatch compared(Path file, TakeTracks takes) {
+    private FileMatch compared(Path file, TakeTracks takes, DoubleConsumer reached) {
         try {
-            return new FileMatch(file, Optional.of(match(file, takes)), Optional.empty());
+            return new FileMatch(file, Optional.of(match(file, takes, reached)), Optional.empty());
         } catch (ProblemException e) {
             return new FileMatch(file, Optional.empty(), Optional.of(e));
         }
     }
 
-    private PlacedFootage match(Path file, TakeTracks takes) throws ProblemException {
+    private PlacedFootage match(Path file, TakeTracks takes, DoubleConsumer reached) throws ProblemException {
         Footage footage = FootageFile.look(file);
         List<Placement> placements = new ArrayList<>();
         try (StoredTrack film = stored(footage.file(), stop)) {
             FootageMatcher matcher = new FootageMatcher();
+            int compared = 0;
             for (TakeTracks.Track take : takes.tracks()) {
+                compared++;
                 matcher.match(
                                 stop.over(film),
                                 take.sound(),
                                 take.take().number(),
                                 take.take().start())
                         .ifPresent(placements::add);
+                reached.accept((double) compared / takes.tracks().size());
             }
         }
         if (placements.isEmpty()) {
@@ -115,7 +127,7 @@ public final class FootageMatching {
                     throw new ProblemException(
                             "no take of it was recorded, so that nothing can be compared",
                             kept.folder().path().toString(),
-                            "use 'bookholder log' with the script and the files");
+                            "log the files instead: that needs only them and the script");
                 }
                 return all;
             } catch (ProblemException | RuntimeException e) {

@@ -9,6 +9,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.bookholder.course.CourseReader;
 import org.bookholder.problem.ProblemException;
@@ -22,8 +23,16 @@ record FolderList(Path userHome) {
     /** More than anyone looks through. */
     private static final int MOST = 500;
 
+    private static final String FOLDER = "folder";
+    private static final String SCRIPT = "script";
+
+    /** Endings of camera and recorder files and of exports. */
+    private static final Set<String> FILMS = Set.of(
+            "mp4", "mov", "m4v", "mkv", "avi", "mxf", "mts", "m2ts", "webm", "wav", "mp3", "m4a", "aac", "flac", "ogg",
+            "aif", "aiff", "opus", "wma", "3gp");
+
     /**
-     * The folders and scripts in a folder, as JSON.
+     * The folders in a folder, and the scripts, films, sound files and packed sessions, as JSON.
      *
      * @param path the folder; empty for the user's home
      * @throws ProblemException if it is not the user's, or can't be listed
@@ -37,10 +46,15 @@ record FolderList(Path userHome) {
         json.put("up", folder.equals(home()) || up == null ? "" : up.toString());
         ArrayNode folders = json.putArray("folders");
         ArrayNode scripts = json.putArray("scripts");
+        ArrayNode files = json.putArray("files");
         for (Path entry : entries(folder)) {
-            if (Files.isDirectory(entry)) {
-                folders.addObject().put("name", name(entry)).put("path", entry.toString());
-            } else if (CourseReader.isScript(entry)) {
+            String kind = kind(entry);
+            ObjectNode row = kind.equals(FOLDER) ? folders.addObject() : files.addObject();
+            row.put("name", name(entry)).put("path", entry.toString());
+            if (!kind.equals(FOLDER)) {
+                row.put("kind", kind);
+            }
+            if (kind.equals(SCRIPT)) {
                 scripts.add(name(entry));
             }
         }
@@ -74,13 +88,25 @@ record FolderList(Path userHome) {
 
     private static List<Path> entries(Path folder) throws ProblemException {
         try (Stream<Path> entries = Files.list(folder)) {
-            return entries.filter(entry -> !name(entry).startsWith("."))
+            return entries.filter(entry ->
+                            !name(entry).startsWith(".") && !kind(entry).isEmpty())
                     .sorted((a, b) -> name(a).toLowerCase(Locale.ROOT).compareTo(name(b).toLowerCase(Locale.ROOT)))
                     .limit(MOST)
                     .toList();
         } catch (IOException e) {
             throw new ProblemException("this folder can't be read", folder.toString(), "choose another one", e);
         }
+    }
+
+    /** What an entry is; empty if it is of no use here. */
+    private static String kind(Path entry) {
+        if (Files.isDirectory(entry)) {
+            return FOLDER;
+        }
+        String ending = name(entry).toLowerCase(Locale.ROOT).replaceFirst(".*\\.", "");
+        return FILMS.contains(ending)
+                ? "film"
+                : ending.equals("zip") ? "packed" : CourseReader.isScript(entry) ? SCRIPT : "";
     }
 
     private static String name(Path path) {

@@ -1,5 +1,6 @@
 package org.bookholder.app.home;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
@@ -117,6 +118,7 @@ public final class Home implements AutoCloseable {
         FolderList folders = new FolderList(request.userHome());
         Latest<Boolean> quitting = new Latest<>(false);
         HomeActions actions = new HomeActions(
+                here.equipment(),
                 courses,
                 reading,
                 settings,
@@ -124,7 +126,7 @@ public final class Home implements AutoCloseable {
                 folders,
                 new AllowedPaths(request.userHome(), here, courses.known()),
                 jobs,
-                new WorkList(here),
+                new WorkList(here, courses::address, courses::letGo),
                 () -> quitting.set(true));
         IdleTimer idle = new IdleTimer(here.nanoTime());
         PartsFeed feed = new PartsFeed();
@@ -257,6 +259,20 @@ public final class Home implements AutoCloseable {
         @Override
         public String folder(String path) throws ProblemException {
             return folders.list(path);
+        }
+
+        @Override
+        public String find(String name, long size) throws ProblemException {
+            return JsonNodeFactory.instance
+                    .objectNode()
+                    .put("path", FileFinder.USUAL.find(name, size, places()).toString())
+                    .toString();
+        }
+
+        /** Where a dropped file may lie, the likeliest first. */
+        private List<Path> places() {
+            String course = courses.seen().folder();
+            return course.isEmpty() ? List.of(folders.userHome()) : List.of(Path.of(course), folders.userHome());
         }
 
         @Override

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.app.course.CourseOverview;
+import org.bookholder.app.environment.Equipment;
 import org.bookholder.app.jobs.Job;
 import org.bookholder.app.jobs.Jobs;
 import org.bookholder.app.work.WorkList;
@@ -20,6 +21,7 @@ import org.bookholder.problem.ProblemException;
 final class HomeActions {
     private static final JsonMapper MAPPER = new JsonMapper();
 
+    private final Equipment equipment;
     private final HomeCourses courses;
     private final HomeReading reading;
     private final HomeSettings settings;
@@ -32,6 +34,7 @@ final class HomeActions {
 
     /** Acts on these; {@code quit} ends the program when it is called. */
     HomeActions(
+            Equipment equipment,
             HomeCourses courses,
             HomeReading reading,
             HomeSettings settings,
@@ -41,6 +44,7 @@ final class HomeActions {
             Jobs jobs,
             WorkList work,
             Runnable quit) {
+        this.equipment = equipment;
         this.courses = courses;
         this.reading = reading;
         this.settings = settings;
@@ -88,6 +92,7 @@ final class HomeActions {
             case "begin" -> {
                 return begin(asked.path("kind").asText(), asked.path("form"));
             }
+            case "show" -> equipment.showFolder(paths.path(asked.path("folder").asText()));
             case "stop" -> jobs.stop(asked.path("id").asInt());
             case "forget_job" -> jobs.dismiss(asked.path("id").asInt());
             case "quit" -> {

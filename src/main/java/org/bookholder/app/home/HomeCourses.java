@@ -3,12 +3,14 @@ package org.bookholder.app.home;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bookholder.app.course.CourseDesk;
 import org.bookholder.app.course.CourseJson;
 import org.bookholder.app.course.CourseOverview;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.SessionFolders;
 import org.bookholder.course.CourseReader;
 import org.bookholder.desk.DeskCourse;
 import org.bookholder.desk.ServedSession;
@@ -127,6 +129,32 @@ final class HomeCourses implements AutoCloseable {
     /** A course with its sessions; that of the lesson that is being read is the running one. */
     Optional<SessionDirectory> directory(String name) {
         return desk(name).map(desk -> new WithRunningSession(desk, reading));
+    }
+
+    /** The address of a session's page, below home's own; empty while no course is open. */
+    Optional<String> address(Path session) {
+        String course = seen().name();
+        return course.isEmpty()
+                ? Optional.empty()
+                : Optional.of("course/" + course + "/session/" + CourseJson.name(session) + "/");
+    }
+
+    /** The folders of all sessions that lie where those of the course lie that is shown, also of damaged ones. */
+    List<Path> sessions() {
+        try {
+            String course = seen().folder();
+            Path usual = here.sessions();
+            return SessionFolders.folders(
+                    course.isEmpty() ? List.of(usual) : List.of(Path.of(course).resolve("sessions"), usual));
+        } catch (ProblemException e) {
+            // The course itself can't be shown then, and says why.
+            return List.of();
+        }
+    }
+
+    /** Closes a session that is only looked at, so that it can be changed. */
+    synchronized void letGo(Path session) {
+        desks.values().forEach(desk -> desk.letGo(session));
     }
 
     @Override

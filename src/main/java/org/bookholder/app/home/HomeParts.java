@@ -23,7 +23,7 @@ final class HomeParts {
         Map<String, JsonNode> parts = new LinkedHashMap<>();
         parts.put("courses", courses(courses.known().all()));
         parts.put("course", course(courses.seen(), zone));
-        parts.put("shelf", ShelfJson.of(courses.seen()));
+        parts.put("shelf", ShelfJson.of(courses.seen(), courses.sessions()));
         parts.put("before", before(before));
         parts.put("settings", settings);
         parts.put("services", services());

@@ -31,8 +31,27 @@ public enum HomeService {
     HAND_OFF(
             "handoff",
             "Hand-off",
-            "Writes what the editor needs: cut list, captions, pickups, log, sound. W in a review.",
-            "course/COURSE/?view=sessions"),
+            "Writes what the editor needs: cut list, captions, pickups, log, sound.",
+            "?view=handoff"),
+    MATCH(
+            "match",
+            "Match camera files",
+            "Finds by their sound where camera and recorder files lie in a session, so that the cut list points into"
+                    + " them.",
+            "?view=match"),
+    LOG("log", "Log a finished shoot", "Makes a session of films that were shot without Bookholder.", "?view=log"),
+    CHECK(
+            "check",
+            "Check exports",
+            "Checks finished films before they go out: file, picture, sound, and the words against the script.",
+            "?view=check"),
+    PACK(
+            "pack",
+            "Pack a session",
+            "Packs a session with its sound into one file, to keep or to pass on.",
+            "?view=pack"),
+    UNPACK("unpack", "Unpack a session", "Puts a packed session back among yours.", "?view=unpack"),
+    REPAIR("repair", "Repair a session", "Saves what can be read of a damaged session.", "?view=repair"),
     TIME(
             "time",
             "Running times",

@@ -56,6 +56,6 @@ final class JobsJson {
                 .forEach(link -> links.addObject()
                         .put("title", link.title())
                         .put("address", link.address())
-                        .put("file", link.file()));
+                        .put("kind", link.kind().name()));
     }
 }

@@ -4,7 +4,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import org.bookholder.app.course.CourseJson;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.RecordedSession;
@@ -13,7 +17,12 @@ import org.bookholder.course.RecordedSession;
 final class ShelfJson {
     private ShelfJson() {}
 
-    static JsonNode of(HomeCourses.Seen seen) {
+    /**
+     * The shelf.
+     *
+     * @param folders all sessions that lie where this course's may lie, of whatever course, and also damaged ones
+     */
+    static JsonNode of(HomeCourses.Seen seen, List<Path> folders) {
         ObjectNode shelf = JsonNodeFactory.instance.objectNode();
         ArrayNode lessons = shelf.putArray("lessons");
         ArrayNode sessions = shelf.putArray("sessions");
@@ -32,6 +41,13 @@ final class ShelfJson {
                             .reversed())
                     .forEach(recorded -> session(sessions.addObject(), recorded));
         });
+        Set<String> known = new HashSet<>(sessions.findValuesAsText("folder"));
+        ArrayNode others = shelf.putArray("others");
+        folders.stream()
+                .filter(folder -> !known.contains(folder.toString()))
+                .forEach(folder -> others.addObject()
+                        .put("folder", folder.toString())
+                        .put("name", String.valueOf(folder.getFileName())));
         return shelf;
     }
 

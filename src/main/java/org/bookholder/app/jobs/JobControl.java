@@ -11,6 +11,9 @@ public interface JobControl {
      */
     Interruption stop();
 
+    /** Waits while the job is held: for its other threads. Returns at once if it is to be stopped. */
+    void hold();
+
     /** Tells how far it has come. */
     void reached(Progress progress);
 

@@ -40,8 +40,18 @@ public record JobResult(String said, List<Row> rows, List<Link> links) {
      * Where to go on.
      *
      * @param title what is there
-     * @param address its address, below home's own
-     * @param file whether it is a file to be saved
+     * @param address its address below home's own, or a folder's path
+     * @param kind what there is
      */
-    public record Link(String title, String address, boolean file) {}
+    public record Link(String title, String address, Kind kind) {
+        /** What a link leads to. */
+        public enum Kind {
+            /** A page of the program. */
+            PAGE,
+            /** A file to be saved. */
+            FILE,
+            /** A folder on this machine. */
+            FOLDER
+        }
+    }
 }

@@ -162,17 +162,26 @@ public final class Jobs {
 
     private final class Control implements JobControl {
         private final int id;
+        private final boolean listens;
+        private final CompletionLatch asked;
         private final Interruption stop;
 
         Control(int id, boolean listens) {
             this.id = id;
-            CompletionLatch asked = latch(id);
+            this.listens = listens;
+            this.asked = latch(id);
             this.stop = new Interruption(() -> stopped(id, listens, asked));
         }
 
         @Override
         public Interruption stop() {
             return stop;
+        }
+
+        @Override
+        public void hold() {
+            // Whoever began the work stops it; its other threads only wait.
+            stopped(id, listens, asked);
         }
 
         @Override

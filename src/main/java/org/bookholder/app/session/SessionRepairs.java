@@ -3,7 +3,10 @@ package org.bookholder.app.session;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.journal.SessionRepair;
 import org.bookholder.problem.ProblemException;
@@ -26,5 +29,33 @@ public final class SessionRepairs {
             copies = session.resolve(name + "-" + i);
         }
         return SessionRepair.repair(session, copies, here.locks());
+    }
+
+    /**
+     * What came of a repair.
+     *
+     * @param report what it did
+     * @param takenIn what was brought back from the second place, one sentence each
+     */
+    public record Outcome(SessionRepair.Report report, List<String> takenIn) {}
+
+    /**
+     * Repairs a session, and brings back what was kept for it in the second place while its own folder refused it. A session
+     * whose folder is gone is made of what lies there.
+     *
+     * @param kept the second place; empty for the usual one
+     * @throws ProblemException as {@link #repair}
+     */
+    public static Outcome repairAndTakeIn(Environment here, Path session, Optional<Path> kept) throws ProblemException {
+        List<String> takenIn = new ArrayList<>(Files.exists(session) ? List.of() : takeIn(here, session, kept));
+        SessionRepair.Report report = repair(here, session);
+        if (takenIn.isEmpty()) {
+            takenIn.addAll(takeIn(here, session, kept));
+        }
+        return new Outcome(report, List.copyOf(takenIn));
+    }
+
+    private static List<String> takeIn(Environment here, Path session, Optional<Path> kept) throws ProblemException {
+        return kept.isEmpty() ? Overflows.takeIn(here, session) : Overflows.takeIn(here, session, kept.get());
     }
 }

@@ -2,6 +2,7 @@ package org.bookholder.app.session;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionSummary.Standing;
@@ -33,6 +34,13 @@ public final class SessionSettler {
     /** The same for a session that is open here. */
     public static List<Integer> unsettled(SessionFolder folder) throws ProblemException {
         return SessionRecovery.unsettled(folder.events());
+    }
+
+    /** Says, before they are followed again, which takes that is about; a clause. */
+    public static String announcement(List<Integer> takes) {
+        String numbers = takes.stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return (takes.size() == 1 ? "take " + numbers + " was" : "takes " + numbers + " were")
+                + " broken off; listening again to what was recorded";
     }
 
     /**

@@ -1,7 +1,10 @@
 package org.bookholder.app.work;
 
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.jobs.Job;
 import org.bookholder.problem.ProblemException;
@@ -21,8 +24,23 @@ public final class WorkList {
         Job job(WorkRequest request) throws ProblemException;
     }
 
-    public WorkList(Environment here) {
-        makers = Map.of("time", new TimeWork(here));
+    /**
+     * Begins.
+     *
+     * @param address the address of a session's page; empty if no course shows it
+     * @param letGo closes a session that is only looked at, so that it can be changed
+     */
+    public WorkList(Environment here, Function<Path, Optional<String>> address, Consumer<Path> letGo) {
+        WorkPlace place = new WorkPlace(here, address, letGo);
+        makers = Map.of(
+                "handoff", new HandOffWork(place),
+                "match", new MatchWork(place),
+                "log", new LogWork(place),
+                "check", new CheckWork(place),
+                "pack", new PackWork(place),
+                "unpack", new UnpackWork(place),
+                "repair", new RepairWork(place),
+                "time", new TimeWork(here));
     }
 
     /**

@@ -15,6 +15,7 @@ import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
+import org.eclipse.jetty.util.Fields;
 import org.eclipse.jetty.util.Promise;
 import org.jspecify.annotations.Nullable;
 
@@ -108,14 +109,22 @@ final class HomeRoutes {
                         response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, "too many pages are open");
             }
         } else if (!post && path.equals("/folder")) {
-            folder(Request.extractQueryParameters(request).getValue("path"), response, callback);
+            Fields asked = Request.extractQueryParameters(request);
+            folder(asked.getValue("path"), asked.getValue("find"), asked.getValue("size"), response, callback);
         } else {
             PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
         }
     }
 
-    private void folder(@Nullable String path, Response response, Callback callback) {
-        answer(response, callback, () -> home.folder(path == null ? "" : path));
+    private void folder(
+            @Nullable String path, @Nullable String find, @Nullable String size, Response response, Callback callback) {
+        boolean finds = find != null && size != null && size.matches("\\d{1,15}");
+        answer(
+                response,
+                callback,
+                () -> finds
+                        ? home.find(String.valueOf(find), Long.parseLong(String.valueOf(size)))
+                        : home.folder(path == null ? "" : path));
     }
 
     private void dropped(Request request, Response response, Callback callback) {

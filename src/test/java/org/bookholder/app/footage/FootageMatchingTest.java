@@ -25,7 +25,7 @@ final class FootageMatchingTest {
         Path letter = Files.writeString(folder.resolve("letter.mov"), "Dear aunt");
         Path none = folder.resolve("none.mov");
         List<FileMatch> told = new ArrayList<>();
-        List<FileMatch> matches = new FootageMatching(StoredExamples.here(folder), Interruption.NONE)
+        List<FileMatch> matches = new FootageMatching(StoredExamples.here(folder), progress -> {}, Interruption.NONE)
                 .match(session, List.of(none, letter), told::add);
         assertThat(matches).isEqualTo(told).extracting(FileMatch::file).containsExactly(none, letter);
         assertThat(matches)

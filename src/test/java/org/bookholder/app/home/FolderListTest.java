@@ -46,6 +46,25 @@ final class FolderListTest {
         assertThat(inside.path("up").asText()).isEqualTo(home.toString());
     }
 
+    @Test
+    void namesFilmsAndPackedSessionsWithTheirKind() throws Exception {
+        Files.writeString(home.resolve("wheels/Export.MP4"), "");
+        Files.writeString(home.resolve("wheels/session.zip"), "");
+        JsonNode inside = new JsonMapper().readTree(list.list(home + "/wheels"));
+        assertThat(inside.path("files").findValuesAsText("name"))
+                .containsExactly("Export.MP4", "lesson-1.md", "session.zip");
+        assertThat(inside.path("files").findValuesAsText("kind")).containsExactly("film", "script", "packed");
+    }
+
+    @Test
+    void filesOfNoUseDoNotPushOutTheFolders() throws Exception {
+        for (int i = 0; i < 600; i++) {
+            Files.writeString(home.resolve("a" + i + ".jpg"), "");
+        }
+        JsonNode first = new JsonMapper().readTree(list.list(""));
+        assertThat(first.path("folders").findValuesAsText("name")).containsExactly("wheels");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {"..", "../others", "wheels/../../others", "/", "link", "none", "wheels/lesson-1.md", "a\0b"})

@@ -1,48 +1,82 @@
-// Choosing a folder: a list of the user's own folders, shown to this machine only.
+// Choosing a folder or files: a list of the user's own, shown to this machine only.
 
 import { ask } from './door.js';
 import { byId, count, el } from './words.js';
 
-let chosen = () => {};
+/** What is being chosen: a course's folder, any folder, or files of a kind. */
+let wish = {};
+let last = '';
 
-/** Shows the list; calls back with the folder's path, and closes when that was taken. */
-export function chooseFolder(then) {
-  chosen = then;
+/** Shows the list of folders with lessons; calls back with the folder's path, and closes when that was taken. */
+export function chooseFolder(then, title = '') {
+  wish = { then, title: title || 'Open a course\u2019s folder', course: !title };
+  begin('');
+}
+
+/** Shows the list of files of a kind; calls back with the paths of those that were chosen. */
+export function chooseFiles(kind, one, then) {
+  wish = { then, kind, one, title: one ? 'Choose a file' : 'Choose files' };
+  begin(last);
+}
+
+function begin(path) {
   byId('folder').showModal();
-  list('');
+  list(path);
 }
 
 async function list(path) {
-  const answer = await ask(`folder?path=${encodeURIComponent(path)}`).catch(() => null);
+  let answer = await ask(`folder?path=${encodeURIComponent(path)}`).catch(() => null);
+  if (path && path === last && !answer?.ok) answer = await ask('folder?path=').catch(() => null);
   if (!answer?.ok) {
     show(el('p', { class: 'wrong', role: 'alert' }, answer ? await answer.text() : 'The program cannot be reached.'),
       el('p', { class: 'choices' }, close()));
     return;
   }
   const folder = await answer.json();
-  const scripts = folder.scripts.length;
+  if (wish.kind) last = folder.path;
   show(
     el('p', { class: 'small path' }, folder.path),
     el('ul', { class: 'folders' },
       folder.up && el('li', {}, el('button', { type: 'button', class: 'quiet', onclick: () => list(folder.up) }, '↑ One folder up')),
       ...folder.folders.map((inner) => el('li', {},
         el('button', { type: 'button', class: 'quiet', onclick: () => list(inner.path) }, `${inner.name}/`))),
-      ...folder.scripts.map((name) => el('li', { class: 'script-name' }, name))),
+      ...(wish.kind ? folder.files.filter((file) => file.kind === wish.kind).map(pickable)
+        : folder.scripts.map((name) => el('li', { class: 'script-name' }, name)))),
     el('p', { id: 'folder-wrong', class: 'wrong', role: 'alert' }),
-    el('p', { class: 'small' }, scripts ? `${count(scripts, 'lesson')} in this folder.` : 'No lesson lies in this folder: lessons are .md, .txt and .docx files.'),
-    el('p', { class: 'choices' },
-      el('button', { type: 'button', class: 'main', id: 'folder-open', disabled: !scripts, onclick: () => take(folder.path) },
-        `Open ${folder.name}`), close()));
+    el('p', { class: 'small' }, told(folder)),
+    el('p', { class: 'choices' }, ...(wish.kind ? [pick()] : [take(folder)]), close()));
 }
+
+const KINDS = { film: 'film or sound file', packed: 'packed session', script: 'script' };
+
+function told(folder) {
+  if (wish.kind) return `${count(folder.files.filter((file) => file.kind === wish.kind).length, KINDS[wish.kind])} in this folder.`;
+  if (!wish.course) return '';
+  return folder.scripts.length ? `${count(folder.scripts.length, 'lesson')} in this folder.`
+    : 'No lesson lies in this folder: lessons are .md, .txt and .docx files.';
+}
+
+const pickable = (file) => el('li', {}, el('label', { class: 'pickable' },
+  el('input', { type: wish.one ? 'radio' : 'checkbox', name: 'picked', value: file.path }), ' ', file.name));
+
+const pick = () => el('button', { type: 'button', class: 'main', id: 'folder-open', onclick: () => {
+  wish.then([...byId('folder').querySelectorAll('input:checked')].map((input) => input.value));
+  byId('folder').close();
+} }, wish.one ? 'Take it' : 'Take them');
+
+const take = (folder) => el('button', {
+  type: 'button', class: 'main', id: 'folder-open', disabled: Boolean(wish.course) && !folder.scripts.length,
+  onclick: () => chosen(folder.path),
+}, wish.course ? `Open ${folder.name}` : `Take ${folder.name}`);
 
 const close = () => el('button', { type: 'button', onclick: () => byId('folder').close() }, 'Close');
 
 function show(...children) {
-  byId('folder').replaceChildren(el('h2', { id: 'folder-title' }, 'Open a course\u2019s folder'), ...children);
-  (byId('folder-open')?.disabled === false ? byId('folder-open') : byId('folder').querySelector('button'))?.focus();
+  byId('folder').replaceChildren(el('h2', { id: 'folder-title' }, wish.title), ...children);
+  (!wish.kind && byId('folder-open')?.disabled === false ? byId('folder-open') : byId('folder').querySelector('button, input'))?.focus();
 }
 
-async function take(path) {
-  if (await chosen(path)) byId('folder').close();
+async function chosen(path) {
+  if (await wish.then(path)) byId('folder').close();
   else byId('folder-wrong').textContent = byId('link').textContent;
 }

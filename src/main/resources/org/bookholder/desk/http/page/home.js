@@ -13,7 +13,7 @@ import { refreshRoom, showRoom } from './work.js';
 import { OWN } from './views.js';
 import { byId, el, hours, put } from './words.js';
 
-const VIEWS = ['today', 'settings', ...Object.keys(OWN)];
+const VIEWS = ['today', 'settings', 'tools', ...Object.keys(OWN)];
 const WORK = Object.keys(ROOMS);
 const NOTICE = 8000;
 
@@ -77,7 +77,8 @@ const rooms = (name) => [
   ['Settings', '#settings', 'settings'],
 ];
 
-const work = () => WORK.map((kind) => [ROOMS[kind].title, `?view=${kind}`, kind]);
+const work = () => [...WORK.filter((kind) => !ROOMS[kind].rare).map((kind) => [ROOMS[kind].title, `?view=${kind}`, kind]),
+  ['More tools', '?view=tools', ROOMS[view]?.rare ? view : 'tools', 'tools']];
 
 function showCourses() {
   const { name } = home.course;
@@ -91,10 +92,10 @@ function showCourses() {
 }
 
 function links(kind, list) {
-  return list.map(([title, href, own], i) => el('li', {},
+  return list.map(([title, href, own, leads = own], i) => el('li', {},
     el('a', {
       id: `${kind}-${i}`, href, 'aria-current': own === view && 'page',
-      onclick: own && ((event) => { event.preventDefault(); go(own); }),
+      onclick: own && ((event) => { event.preventDefault(); go(leads); }),
     }, title)));
 }
 
@@ -149,6 +150,12 @@ function showBefore() {
     trouble ? el('p', { class: 'wrong', role: 'alert' }, trouble)
       : el('p', { class: 'small' }, microphones.length === 1 ? '1 microphone is there.' : `${microphones.length} microphones are there.`),
     el('p', { class: 'choices' }, el('button', { type: 'button', id: 'look', onclick: () => act({ do: 'microphones' }) }, 'Look again')));
+}
+
+function showTools() {
+  fill('tool-list', ...WORK.filter((kind) => ROOMS[kind].rare).map((kind) => el('li', {},
+    el('a', { id: `tool-${kind}`, href: `?view=${kind}`, onclick: (event) => { event.preventDefault(); go(kind); } }, ROOMS[kind].title),
+    el('p', { class: 'small' }, ROOMS[kind].good))));
 }
 
 const openFolder = () => chooseFolder((folder) => act({ do: 'open', folder }).then((done) => { if (done) go('today'); return done; }));
@@ -212,6 +219,7 @@ function onKey(event) {
 }
 
 dress();
+showTools();
 byId('theme').addEventListener('click', turn);
 byId('help').addEventListener('click', showHelp);
 byId('open').addEventListener('click', openFolder);

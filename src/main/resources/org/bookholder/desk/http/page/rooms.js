@@ -1,15 +1,97 @@
 // The rooms for long work: what each is good for, and what its form asks for.
 
-import { choice } from './fields.js';
+import { choice, files, folder, line, tick, ticks } from './fields.js';
+
+const when = (ms) => new Date(ms).toLocaleString('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
 
 const lesson = ({ number, title, file }) => [file, `${number} · ${title}`];
 
+/** The sessions of the course, or one that a link has named first. */
+const sessions = (home) => home.shelf.sessions.map((s) => [s.folder,
+  `${s.number} · ${s.lesson}, ${when(s.began)}${s.pickups ? `, ${s.pickups} to pick up` : ''}`]);
+
+const others = (home) => home.shelf.others.map(({ folder: path, name }) => [path, name]);
+
+const none = [['', 'No session has been recorded yet']];
+const session = (more) => choice('session', 'Session', (home) => {
+  const all = [...sessions(home), ...(more ? others(home) : [])];
+  return all.length ? all : none;
+});
+
+const KINDS = [['pickups', 'lines to pick up'], ['log', 'log of the takes'], ['captions', 'captions'], ['edl', 'cut list (EDL)'],
+  ['otio', 'timeline (OpenTimelineIO)'], ['cut', 'cut as a table'], ['listen', 'the cut to listen to'], ['takes', 'sound of the takes']];
+const RATES = ['23.976', '24', '25', '29.97', '30', '50', '59.94', '60'];
+
+/** Options of a hand-off, out of the way. */
+const handOff = [
+  ticks('parts', 'Files', KINDS, { aside: true }),
+  choice('rate', 'Frames a second', () => [['', 'as the camera, or 25'], ...RATES.map((rate) => [rate, rate])], { aside: true }),
+  choice('drop', 'Timecode', () => [['', 'as the camera counts'], ['yes', 'drop-frame'], ['no', 'without dropped frames']],
+    { aside: true, more: 'Drop-frame is for 29.97 and 59.94 frames a second.' }),
+  line('size', 'Size of the delivered picture', '1920x1080', { aside: true, more: 'It limits how far a picture is enlarged to hide a cut.' }),
+  tick('misread', 'Fill a line that has no clean attempt with a misread one, instead of a gap', { aside: true }),
+  folder('out', 'Where the files go', 'the folder handoff in the session', { aside: true }),
+];
+
 export const ROOMS = {
+  handoff: {
+    title: 'Hand-off',
+    good: 'Writes what your editor needs: which attempt of each line to use and where it lies, captions, the lines to pick up, and sound.',
+    button: 'Write the files',
+    fields: [session(), tick('replace', 'Replace files that are there already'), ...handOff],
+  },
+  match: {
+    title: 'Match camera files',
+    good: 'Finds by their sound where camera and recorder files lie in a session. From then on the hand-off points into them, with their own timecode.',
+    button: 'Match them',
+    fields: [session(), files('files', 'Camera and recorder files', 'film',
+      { more: 'Where several files show the same moment, the one that is first here is used.' })],
+  },
+  log: {
+    title: 'Log a finished shoot',
+    good: 'Follows films that were shot without Bookholder as if you were reading now. You get the lines to pick up and the hand-off.',
+    button: 'Log it',
+    fields: [
+      choice('script', 'Lesson', (home) => (home.shelf.lessons.length ? home.shelf.lessons.map(lesson) : [['', 'Open a course first']])),
+      files('files', 'Camera or recorder files, in the order in which they were filmed', 'film'), ...handOff],
+  },
+  check: {
+    title: 'Check exports',
+    good: 'Checks finished films before they go out: file, picture and sound against what they have to be, and the words against the script.',
+    button: 'Check them',
+    fields: [
+      files('files', 'Exported films', 'film'),
+      choice('script', 'Script', (home) => [['', 'the one with the film\u2019s name'], ...home.shelf.lessons.map(lesson)],
+        { aside: true, more: 'For one film only.' }),
+      tick('noWords', 'Leave the words unchecked', { aside: true })],
+  },
   time: {
+    rare: true,
     title: 'Running times',
     good: 'Says how long your lessons will run, at the target pace and at your own, and what in them is hard to say.',
     button: 'Work it out',
     fields: [choice('place', 'Of', (home) => [
       ...(home.course.folder ? [[home.course.folder, 'all lessons of this course']] : []), ...home.shelf.lessons.map(lesson)])],
+  },
+  pack: {
+    rare: true,
+    title: 'Pack a session',
+    good: 'Packs a session with its sound into one file, to keep it or to open it on another machine.',
+    button: 'Pack it',
+    fields: [session(true), folder('out', 'Where the file goes', 'choose a folder')],
+  },
+  unpack: {
+    rare: true,
+    title: 'Unpack a session',
+    good: 'Puts a packed session back among yours, and checks that nothing in it is damaged.',
+    button: 'Unpack it',
+    fields: [files('files', 'Packed sessions', 'packed')],
+  },
+  repair: {
+    rare: true,
+    title: 'Repair a session',
+    good: 'Saves what can be read of a damaged session. The files as they were are kept beside it.',
+    button: 'Repair it',
+    fields: [session(true)],
   },
 };

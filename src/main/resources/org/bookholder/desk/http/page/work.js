@@ -1,6 +1,7 @@
 // Rooms for long work: each with what it is good for, its form, and how its jobs stand.
 
 import { request } from './door.js';
+import { drop } from './fields.js';
 import { lasts, outcome, running } from './jobs.js';
 import { ROOMS } from './rooms.js';
 import { byId, el } from './words.js';
@@ -37,10 +38,33 @@ function form(kind, room, home) {
     const values = Object.fromEntries(room.fields.map((field) => [field.name, field.value(byId(`w-${field.name}`))]));
     trouble.textContent = await request({ do: 'begin', kind, form: values });
   };
-  return el('form', { class: 'card work-form', onsubmit: begin },
-    ...room.fields.map((field) => field.element(`w-${field.name}`, home)),
+  const made = (aside) => room.fields.filter((field) => Boolean(field.aside) === aside)
+    .map((field) => field.element(`w-${field.name}`, home));
+  const more = made(true);
+  return el('form', { class: 'card work-form', onsubmit: begin, ...dropping(room) },
+    ...made(false),
+    more.length ? el('details', {}, el('summary', {}, 'More choices'), ...more) : null,
     trouble,
     el('p', { class: 'choices' }, el('button', { type: 'submit', class: 'main', id: 'work-begin' }, room.button)));
+}
+
+/** Takes files that are dropped on the form, if it asks for files. */
+function dropping(room) {
+  const field = room.fields.find((each) => each.drops);
+  if (!field) return {};
+  const over = (on) => (event) => {
+    if (!event.dataTransfer?.types.includes('Files')) return;
+    event.preventDefault();
+    event.currentTarget.classList.toggle('dropping', on);
+  };
+  return {
+    ondragover: over(true),
+    ondragleave: over(false),
+    ondrop(event) {
+      over(false)(event);
+      drop(byId(`w-${field.name}`), [...event.dataTransfer.files]);
+    },
+  };
 }
 
 /** The jobs of this room, the newest first. */
@@ -72,11 +96,14 @@ function result(job, act) {
     el('p', { class: 'small' }, job.on),
     el('p', { class: job.step === 'FAILED' ? 'wrong' : 'outcome', role: 'status' }, outcome(job)),
     rows.length ? el('ul', { class: 'found' }, ...rows.map(found)) : null,
-    el('p', { class: 'choices' }, ...links.filter((l) => !l.file).map((l) => el('a', { class: 'button', href: l.address }, l.title)),
+    el('p', { class: 'choices' }, ...links.filter((l) => l.kind !== 'FILE').map((l) => link(l, act)),
       el('button', { type: 'button', class: 'quiet', onclick: () => act({ do: 'forget_job', id: job.id }) }, 'Close')),
-    links.some((l) => l.file) ? el('ul', { class: 'files' }, ...links.filter((l) => l.file).map((l) => el('li', {},
+    links.some((l) => l.kind === 'FILE') ? el('ul', { class: 'files' }, ...links.filter((l) => l.kind === 'FILE').map((l) => el('li', {},
       el('a', { href: l.address, download: l.title }, l.title)))) : null);
 }
+
+const link = (to, act) => (to.kind === 'PAGE' ? el('a', { class: 'button', href: to.address }, to.title)
+  : el('button', { type: 'button', onclick: () => act({ do: 'show', folder: to.address }) }, to.title));
 
 const found = (row) => el('li', { class: row.mark },
   row.mark ? el('span', { class: 'mark' }, row.mark) : '', row.where ? el('span', { class: 'where' }, row.where) : '',

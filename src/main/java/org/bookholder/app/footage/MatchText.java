@@ -1,0 +1,41 @@
+package org.bookholder.app.footage;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.bookholder.footage.Footage;
+import org.bookholder.footage.PlacedFootage;
+import org.bookholder.footage.Placement;
+import org.bookholder.timing.StreamTime;
+
+/** Says in words where a file lies in a session. */
+public final class MatchText {
+    private MatchText() {}
+
+    /** One line for each take that can be heard in the file, without the file's name. */
+    public static List<String> of(PlacedFootage placed) {
+        return placed.placements().stream().map(MatchText::of).toList();
+    }
+
+    private static String of(Placement placement) {
+        double start = (double) placement.start() / StreamTime.TICKS_PER_SECOND;
+        return String.format(
+                Locale.ROOT,
+                "take %d begins %s, clock %+.1f ppm, confidence %.2f",
+                placement.take(),
+                start < 0
+                        ? String.format(Locale.ROOT, "%.3f s before the file", -start)
+                        : String.format(Locale.ROOT, "at %.3f s", start),
+                placement.driftPpm(),
+                placement.confidence());
+    }
+
+    /** What to know before the file is edited; empty if there is nothing. */
+    public static Optional<String> caution(Footage footage) {
+        return footage.picture()
+                .filter(Footage.Picture::variable)
+                .map(picture -> footage.file()
+                        + ": its frame rate varies, so that frame numbers may be out; convert it to a constant"
+                        + " rate before it is edited");
+    }
+}

@@ -1,0 +1,56 @@
+package org.bookholder.app.work;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.ProgressMeter;
+import org.bookholder.app.jobs.HeldEquipment;
+import org.bookholder.app.jobs.JobControl;
+import org.bookholder.app.jobs.JobResult.Link;
+import org.bookholder.app.session.SessionSettler;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * Where jobs do their work.
+ *
+ * @param here the machine
+ * @param address the address of a session's page; empty if no course shows it
+ * @param letGo closes a session that is only looked at, so that it can be changed
+ */
+record WorkPlace(Environment here, Function<Path, Optional<String>> address, Consumer<Path> letGo) {
+    /** The machine for a job: its ears wait while the job is held. */
+    Environment held(JobControl control) {
+        return here.with(new HeldEquipment(here.equipment(), control::hold));
+    }
+
+    /** The link to a session's page, if there is one. */
+    List<Link> link(Path session, String title) {
+        return address.apply(session).map(page -> new Link(title, page, Link.Kind.PAGE)).stream()
+                .toList();
+    }
+
+    /** Follows again what was broken off, as the commands do before they use a session. */
+    void settle(Path session, JobControl control) throws ProblemException {
+        List<Integer> takes = SessionSettler.unsettled(here, session);
+        if (takes.isEmpty()) {
+            return;
+        }
+        letGo.accept(session);
+        control.say(SessionSettler.announcement(takes));
+        ProgressMeter meter = new ProgressMeter(here.nanoTime(), control::reached);
+        try {
+            SessionSettler.settle(held(control), session, (take, heard, length) -> {
+                        control.stop().check();
+                        meter.reached(
+                                "listening again to take " + take, heard.seconds() / Math.max(length.seconds(), 1));
+                    })
+                    .forEach(control::say);
+        } catch (ProblemException e) {
+            control.say("it cannot be listened to again (" + e.getMessage()
+                    + "); what was not settled before is not in the notes yet");
+        }
+    }
+}
