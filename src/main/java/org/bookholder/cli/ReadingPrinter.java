@@ -60,6 +60,11 @@ final class ReadingPrinter implements ReadingListener {
     }
 
     @Override
+    public void room(String sentence) {
+        terminal.out().println(sentence);
+    }
+
+    @Override
     public void recovering(List<Integer> takes) {
         interrupted = Recovery.INTERRUPTED;
         terminal.warn(SessionSettler.announcement(takes));

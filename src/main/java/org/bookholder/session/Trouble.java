@@ -45,6 +45,8 @@ public record Trouble(Kind kind, String detail) {
         SOUND_NOT_WATCHED,
         /** Another part of the program has failed; {@code detail} is its name. */
         PART_LOST,
+        /** Not wrong by itself: how long a recording the disk has room for, a sentence in {@code detail}. */
+        ROOM,
         /** Nothing is wrong: the desk can be opened at the address in {@code detail}. */
         DESK_READY
     }

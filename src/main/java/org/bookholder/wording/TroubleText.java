@@ -34,7 +34,7 @@ public final class TroubleText {
             case SCRIPT_NOT_WATCHED -> "Changes to the script are not picked up any more.";
             case SOUND_NOT_WATCHED -> "The sound is not checked any more; it is still recorded.";
             case PART_LOST -> "A part of the program has failed (" + detail + "); the reading goes on.";
-            case DESK_READY -> detail;
+            case ROOM, DESK_READY -> detail;
         };
     }
 }

@@ -113,7 +113,9 @@ final class ReadCommandTest {
         program.types("\n");
         assertThat(program.run("read", script, "--no-window", "--session", session))
                 .isZero();
-        assertThat(program.out()).contains("Pickup list: A wheel");
+        assertThat(program.out())
+                .contains("Pickup list: A wheel")
+                .containsPattern("(?m)^The disk has room for .* of recording\\.$");
     }
 
     @Test

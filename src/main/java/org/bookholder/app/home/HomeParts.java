@@ -85,6 +85,8 @@ final class HomeParts {
         ArrayNode names = before.putArray("microphones");
         known.microphones().forEach(names::add);
         before.put("microphone", known.chosen());
+        before.put("room", known.room());
+        before.put("scarce", known.scarce());
         before.put("trouble", known.trouble());
         return before;
     }

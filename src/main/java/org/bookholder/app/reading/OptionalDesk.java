@@ -44,18 +44,17 @@ public record OptionalDesk(Optional<SessionDesk> session, Optional<RunningDesk> 
         }
     }
 
-    /** The state for the reading window; before the lesson begins it also tells how to open the desk. */
-    Supplier<SessionState> forWindow(Supplier<SessionState> state) {
+    /** The state for the reading window; before the lesson begins it also tells of the room on the disk and how to open the desk. */
+    Supplier<SessionState> forWindow(Supplier<SessionState> state, String room) {
         String invitation = desk.map(RunningDesk::invitation).orElse("");
-        if (invitation.isEmpty()) {
-            return state;
-        }
         return () -> {
             SessionState now = state.get();
-            boolean begun = !now.following().position().equals(ReadingPosition.START);
-            return begun || !now.troubles().isEmpty()
-                    ? now
-                    : now.with(new Trouble(Trouble.Kind.DESK_READY, invitation));
+            if (!now.following().position().equals(ReadingPosition.START)
+                    || !now.troubles().isEmpty()) {
+                return now;
+            }
+            SessionState told = room.isEmpty() ? now : now.with(new Trouble(Trouble.Kind.ROOM, room));
+            return invitation.isEmpty() ? told : told.with(new Trouble(Trouble.Kind.DESK_READY, invitation));
         };
     }
 

@@ -63,13 +63,14 @@ final class OptionalWindow implements AutoCloseable {
      * terminal, and {@link #lost()} is true.
      *
      * @param desk the desk whose address the window shows
+     * @param room how much can be recorded, a sentence that it shows before the lesson begins
      * @param ended whether the program should end whatever the presenter does
      */
-    void run(Reading reading, OptionalDesk desk, BooleanSupplier ended) {
+    void run(Reading reading, OptionalDesk desk, String room, BooleanSupplier ended) {
         for (int faults = 0; window.isPresent(); faults++) {
             Equipment.Window shown = window.get();
             try {
-                shown.run(desk.forWindow(reading.state()), reading::tell, here.nanoTime(), ended);
+                shown.run(desk.forWindow(reading.state(), room), reading::tell, here.nanoTime(), ended);
                 keep(shown.wish());
                 close();
                 reading.tell(new TakeCommand.Quit());

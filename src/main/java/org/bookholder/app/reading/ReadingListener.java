@@ -21,6 +21,9 @@ public interface ReadingListener {
      */
     void opened(Path session, boolean continued);
 
+    /** How long a recording there is room for, one sentence; said before the reading begins if it is enough. */
+    default void room(String sentence) {}
+
     /**
      * Interrupted takes of the session are first followed again from their recordings; {@link #progress} reports how
      * far.

@@ -11,6 +11,7 @@ import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.session.BreakLimits;
 import org.bookholder.app.session.InterruptedSession;
 import org.bookholder.app.session.Overflows;
+import org.bookholder.app.session.RecordingRoom;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.session.SecondPlace;
 import org.bookholder.app.session.SessionFolders;
@@ -19,6 +20,7 @@ import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.journal.SessionFolder;
+import org.bookholder.pace.RunningTime;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.record.FaultLog;
@@ -29,6 +31,8 @@ import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.take.ReadingPlan;
 import org.bookholder.script.model.PreparedScript;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.session.AcceptedReading;
 import org.bookholder.session.DaySoFar;
@@ -142,6 +146,7 @@ public final class ReadingService {
         Optional<DaySoFar> earlier = sources.live() ? earlier(folder, before, limits) : Optional.empty();
         ReadingPosition from =
                 request.from().map(line -> new ReadingPosition(line, 1)).orElseGet(() -> Resumption.next(before));
+        String room = sources.live() ? room(folder, first.rate(), lesson.script(), from) : "";
         SecondPlace second = new SecondPlace(here, folder);
         try (OptionalWindow window = OptionalWindow.open(here, listener, request, lesson.script())) {
             ReadingPlan plan = new ReadingPlan(
@@ -167,7 +172,7 @@ public final class ReadingService {
                 ReadingMonitor monitor = new ReadingMonitor(reading, listener, control, here.nanoTime());
                 carry(before, folder, reading);
                 boolean withoutWindow = window.isEmpty();
-                window.run(reading, desk, monitor::mustEnd);
+                window.run(reading, desk, room, monitor::mustEnd);
                 boolean inTerminal = withoutWindow || window.lost();
                 monitor.untilOver(inTerminal);
             } finally {
@@ -177,6 +182,23 @@ public final class ReadingService {
             }
             return finish(reading, folder, second);
         }
+    }
+
+    /** Tells how long a recording there is room for; returns the sentence for the window. */
+    private String room(SessionFolder folder, int rate, Script script, ReadingPosition from) {
+        Optional<RecordingRoom> room = RecordingRoom.in(folder.path(), rate);
+        double needed = RunningTime.of(
+                        script.lines().stream()
+                                .filter(line -> line.number() >= from.line())
+                                .mapToInt(ScriptLine::spokenWords)
+                                .sum(),
+                        script.settings().targetPace())
+                .seconds();
+        Optional<String> warning = room.flatMap(r -> r.warning(needed));
+        warning.ifPresentOrElse(listener::warned, () -> room.ifPresent(r -> listener.room(r.sentence())));
+        return warning.map(text -> "Careful: " + text + ".")
+                .or(() -> room.map(RecordingRoom::sentence))
+                .orElse("");
     }
 
     /** What the presenter has read today elsewhere; a recording that is heard again is nobody's reading of today. */

@@ -140,7 +140,7 @@ function showRest() {
 }
 
 function showBefore() {
-  const { microphones, microphone, trouble } = home.before;
+  const { microphones, microphone, trouble, room, scarce } = home.before;
   const select = el('select', { id: 'microphone', onchange: (event) =>
     act({ do: 'set', group: 'home', name: 'microphone', value: event.target.value }) },
   el('option', { value: '' }, 'The machine\u2019s own choice'),
@@ -149,6 +149,7 @@ function showBefore() {
   fill('before', el('label', { for: 'microphone', class: 'label' }, 'Microphone'), select,
     trouble ? el('p', { class: 'wrong', role: 'alert' }, trouble)
       : el('p', { class: 'small' }, microphones.length === 1 ? '1 microphone is there.' : `${microphones.length} microphones are there.`),
+    room ? el('p', { id: 'room', class: scarce ? 'wrong' : 'small' }, scarce ? `${room} Free some space before you read.` : room) : null,
     el('p', { class: 'choices' }, el('button', { type: 'button', id: 'look', onclick: () => act({ do: 'microphones' }) }, 'Look again')));
 }
 
