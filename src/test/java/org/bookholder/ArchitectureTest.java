@@ -126,12 +126,10 @@ final class ArchitectureTest {
             entry("SessionFolder", "a take left by a kill is renamed, and takes are repaired in place"),
             entry("OverflowMerge", "missing sound is written into the middle of a take"),
             entry("SecondPlace", "a private folder in the temporary folder"),
-            entry("ReadableCopy", "a temporary copy of a journal in a folder that cannot be written"),
             entry("TakeHeaders", "the header of a take is written over in place"),
             entry("WavSource", "a recording is only read"),
             entry("StoredTrack", "a temporary file of hours of sound"),
             entry("ModelFolder", "a temporary folder that shows the recogniser another model"),
-            entry("FilmFollower", "a temporary folder"),
             entry("Terminal", "standard output and error"));
 
     /** The program's own classes, without the tests: what lies where its main class lies. */

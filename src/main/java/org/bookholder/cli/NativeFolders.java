@@ -38,6 +38,7 @@ final class NativeFolders {
                 String reason = unfit(parent);
                 if (reason.isEmpty()) {
                     RunFolder run = RunFolder.create(parent);
+                    run.deleteLeftOver(temporary);
                     set(
                             run.path(),
                             parent.equals(cache) ? PrivateFiles.createFolder(cache.resolve("ffmpeg")) : run.path());

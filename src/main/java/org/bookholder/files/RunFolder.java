@@ -4,19 +4,21 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.UserPrincipal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A folder for one run of the program, for its owner only. It is deleted when the run ends; if the run is killed, by a later
- * run. A lock on a file in it tells that the run is alive.
+ * A temporary folder of one run of the program, for its owner only. It is deleted when it is closed; if the run is killed, by a
+ * later run. A lock on a file in it tells that the run is alive.
  */
 public final class RunFolder implements AutoCloseable {
     private static final String NAME = "bookholder-run-";
@@ -31,13 +33,24 @@ public final class RunFolder implements AutoCloseable {
     }
 
     /**
+     * Creates one in the system's folder for temporary files.
+     *
+     * @throws IOException if there is no room, or it cannot be written
+     */
+    public static RunFolder temporary() throws IOException {
+        return create(Path.of(System.getProperty("java.io.tmpdir", ".")));
+    }
+
+    /**
      * Deletes what killed runs left in {@code parent}, and creates a folder there, mode 700, with a name that nobody can foresee.
      *
      * @throws IOException if it cannot be created or no file in it can be locked
      */
     public static RunFolder create(Path parent) throws IOException {
-        deleteLeftOver(parent);
-        Path path = Files.createTempDirectory(parent, NAME);
+        Path path = Files.createTempDirectory(parent, ownName());
+        // If the run is interrupted, the last one first; what lies in it must be registered later.
+        path.toFile().deleteOnExit();
+        path.resolve(LOCK).toFile().deleteOnExit();
         // The lock takes its name when it is held, so that another run never sees it free.
         Path unheld = path.resolve(LOCK + ".new");
         FileChannel lock = FileChannel.open(unheld, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
@@ -46,7 +59,9 @@ public final class RunFolder implements AutoCloseable {
                 throw new IOException("a new file is locked: " + unheld);
             }
             Files.move(unheld, path.resolve(LOCK), StandardCopyOption.ATOMIC_MOVE);
-            return new RunFolder(path, lock);
+            RunFolder run = new RunFolder(path, lock);
+            run.deleteLeftOver(parent);
+            return run;
         } catch (IOException e) {
             lock.close();
             delete(path);
@@ -66,21 +81,35 @@ public final class RunFolder implements AutoCloseable {
         delete(path);
     }
 
-    private static void deleteLeftOver(Path parent) throws IOException {
+    /**
+     * Deletes what killed runs of the same user left in a folder.
+     *
+     * @throws IOException if the folder cannot be looked into
+     */
+    public void deleteLeftOver(Path parent) throws IOException {
+        UserPrincipal owner = Files.getOwner(path);
         try (DirectoryStream<Path> runs = Files.newDirectoryStream(parent, NAME + "*")) {
             for (Path run : runs) {
-                if (isLeftOver(run)) {
+                // On POSIX systems, looking at a lock of this process's own would release it.
+                if (!String.valueOf(run.getFileName()).startsWith(ownName())
+                        && Files.isDirectory(run, LinkOption.NOFOLLOW_LINKS)
+                        && Files.getOwner(run, LinkOption.NOFOLLOW_LINKS).equals(owner)
+                        && hasEnded(run)) {
                     delete(run);
                 }
             }
+        } catch (DirectoryIteratorException e) {
+            throw e.getCause();
         }
     }
 
-    /** Whether its run has ended. Folders of others, and links that others made, cannot be told and are left alone. */
-    private static boolean isLeftOver(Path run) {
-        if (!Files.isDirectory(run, LinkOption.NOFOLLOW_LINKS)) {
-            return false;
-        }
+    /** How the names of this process's folders begin. */
+    private static String ownName() {
+        return NAME + ProcessHandle.current().pid() + "-";
+    }
+
+    /** Whether the run that a folder belongs to has ended; false if that cannot be told. */
+    private static boolean hasEnded(Path run) {
         try (FileChannel channel =
                         FileChannel.open(run.resolve(LOCK), StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
                 FileLock held = channel.tryLock()) {

@@ -10,21 +10,22 @@ import java.nio.channels.FileChannel.MapMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.bookholder.files.RunFolder;
 import org.bookholder.problem.ProblemException;
 
 /**
  * Sound kept in a temporary file, so that hours of it need no memory.
  *
- * <p>Confined to one thread. The file is deleted when this is closed, or the program is interrupted.
+ * <p>Confined to one thread. The file is deleted when this is closed, when the program is interrupted, or after a kill by the next run.
  */
 public final class StoredTrack implements SoundTrack, AutoCloseable {
     private static final float FULL_SCALE = 32_768;
 
-    private final Path file;
+    private final RunFolder folder;
     private final ShortBuffer samples;
 
-    private StoredTrack(Path file, ShortBuffer samples) {
-        this.file = file;
+    private StoredTrack(RunFolder folder, ShortBuffer samples) {
+        this.folder = folder;
         this.samples = samples;
     }
 
@@ -46,17 +47,18 @@ public final class StoredTrack implements SoundTrack, AutoCloseable {
      */
     public static StoredTrack of(Source source) throws ProblemException {
         try {
-            Path file = Files.createTempFile("bookholder", ".sound");
+            RunFolder folder = RunFolder.temporary();
+            Path file = folder.path().resolve("sound");
             file.toFile().deleteOnExit();
             try {
                 write(file, source);
                 try (FileChannel channel = FileChannel.open(file)) {
                     ShortBuffer samples =
                             channel.map(MapMode.READ_ONLY, 0, channel.size()).asShortBuffer();
-                    return new StoredTrack(file, samples);
+                    return new StoredTrack(folder, samples);
                 }
             } catch (IOException | ProblemException | RuntimeException e) {
-                Files.deleteIfExists(file);
+                folder.close();
                 throw e;
             }
         } catch (IOException e) {
@@ -94,9 +96,9 @@ public final class StoredTrack implements SoundTrack, AutoCloseable {
     @Override
     public void close() {
         try {
-            Files.deleteIfExists(file);
+            folder.close();
         } catch (IOException e) {
-            // The system clears its temporary folder in time.
+            // The next run deletes it.
         }
     }
 }

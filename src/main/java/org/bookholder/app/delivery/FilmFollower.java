@@ -1,17 +1,13 @@
 package org.bookholder.app.delivery;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.footage.FilmSources;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.files.RunFolder;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.ffmpeg.FootageFile;
@@ -34,11 +30,11 @@ import org.bookholder.speech.Ears;
  * folder, which is deleted on close.
  */
 public final class FilmFollower implements AutoCloseable {
-    private final Path place;
+    private final RunFolder place;
     private final SessionFolder folder;
     private final Reading reading;
 
-    private FilmFollower(Path place, SessionFolder folder, Reading reading) {
+    private FilmFollower(RunFolder place, SessionFolder folder, Reading reading) {
         this.place = place;
         this.folder = folder;
         this.reading = reading;
@@ -50,8 +46,8 @@ public final class FilmFollower implements AutoCloseable {
         Footage footage = FootageFile.look(film);
         FilmSources sources = new FilmSources(footage, here.clock().instant());
         AudioSource first = sources.open();
-        Path place = temporary();
-        SessionFolder folder = SessionFolder.create(place.resolve("session"), here.locks());
+        RunFolder place = temporary();
+        SessionFolder folder = SessionFolder.create(place.path().resolve("session"), here.locks());
         SessionState before = Session.begin(lesson.script(), FatigueLimits.defaults());
         ReadingPlan plan = new ReadingPlan(
                 ScriptPreparer.prepare(lesson.script(), ears.vocabulary()),
@@ -73,9 +69,9 @@ public final class FilmFollower implements AutoCloseable {
         return new FilmFollower(place, folder, Reading.start(plan));
     }
 
-    private static Path temporary() throws ProblemException {
+    private static RunFolder temporary() throws ProblemException {
         try {
-            return Files.createTempDirectory("bookholder");
+            return RunFolder.temporary();
         } catch (IOException e) {
             throw ProblemException.noTemporaryRoom(e);
         }
@@ -101,7 +97,8 @@ public final class FilmFollower implements AutoCloseable {
                     "in the stage '" + fault.get().role() + "'", fault.get().cause());
         }
         if (!reading.progress().unsaved().isEmpty()) {
-            throw new ProblemException(reading.progress().unsaved(), place.toString(), "free some space there");
+            throw new ProblemException(
+                    reading.progress().unsaved(), place.path().toString(), "free some space there");
         }
         return reading.state().get();
     }
@@ -110,13 +107,10 @@ public final class FilmFollower implements AutoCloseable {
     public void close() {
         reading.close();
         folder.close();
-        try (Stream<Path> files = Files.walk(place)) {
-            List<Path> deepestFirst = files.sorted(Comparator.reverseOrder()).toList();
-            for (Path file : deepestFirst) {
-                Files.deleteIfExists(file);
-            }
-        } catch (IOException | UncheckedIOException e) {
-            // The system clears its temporary folder sooner or later.
+        try {
+            place.close();
+        } catch (IOException e) {
+            // The next run deletes it.
         }
     }
 }

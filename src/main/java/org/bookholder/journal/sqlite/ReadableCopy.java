@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.files.PrivateFiles;
+import org.bookholder.files.RunFolder;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -16,12 +17,10 @@ final class ReadableCopy {
     /** Whoever writes it on another machine may change one of the files between two copies. */
     private static final int TRIES = 3;
 
-    private final Path folder;
-    private final Path file;
+    private final RunFolder folder;
 
-    private ReadableCopy(Path folder, Path file) {
+    private ReadableCopy(RunFolder folder) {
         this.folder = folder;
-        this.file = file;
     }
 
     /** Copies a journal if its folder cannot be written; the copy can be read by its owner only. */
@@ -31,8 +30,7 @@ final class ReadableCopy {
             return Optional.empty();
         }
         try {
-            Path folder = Files.createTempDirectory("bookholder-journal-");
-            ReadableCopy copy = new ReadableCopy(folder, folder.resolve("journal.db"));
+            ReadableCopy copy = new ReadableCopy(RunFolder.temporary());
             try {
                 copy.take(journal);
                 return Optional.of(copy);
@@ -46,14 +44,19 @@ final class ReadableCopy {
     }
 
     Path file() {
-        return file;
+        return beside("");
     }
 
     void discard() {
-        for (String ending : List.of("", "-wal", "-shm")) {
-            delete(folder.resolve("journal.db" + ending));
+        try {
+            folder.close();
+        } catch (IOException e) {
+            // The next run deletes it.
         }
-        delete(folder);
+    }
+
+    private Path beside(String ending) {
+        return folder.path().resolve("journal.db" + ending);
     }
 
     private void take(Path journal) throws IOException {
@@ -63,7 +66,7 @@ final class ReadableCopy {
             before = after;
             for (String ending : List.of("", "-wal")) {
                 Path part = journal.resolveSibling(journal.getFileName() + ending);
-                Path copy = folder.resolve("journal.db" + ending);
+                Path copy = beside(ending);
                 Files.deleteIfExists(copy);
                 if (Files.exists(part)) {
                     PrivateFiles.copy(part, copy);
@@ -82,13 +85,5 @@ final class ReadableCopy {
                     .append(part.toFile().lastModified());
         }
         return stamp.toString();
-    }
-
-    private static void delete(Path path) {
-        try {
-            Files.deleteIfExists(path);
-        } catch (IOException e) {
-            // A temporary file left behind does no harm.
-        }
     }
 }

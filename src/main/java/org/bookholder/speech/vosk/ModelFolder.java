@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.bookholder.problem.ProblemException;
@@ -15,7 +13,7 @@ import org.bookholder.problem.ProblemException;
 /**
  * A language model on disk, and a copy with tuned settings that leaves the original alone.
  *
- * <p>The tuned view is a temporary folder with rewritten settings and links to all other files. The recogniser reads it
+ * <p>The tuned view is a folder with rewritten settings and links to all other files. The recogniser reads it
  * only once, while loading the model.
  */
 final class ModelFolder {
@@ -61,9 +59,8 @@ final class ModelFolder {
         return new ModelFolder(folder.toAbsolutePath());
     }
 
-    /** Creates the tuned view in a new temporary folder; pass it to {@link #discard} when done. */
-    Path tunedView() throws IOException {
-        Path view = Files.createTempDirectory("bookholder-model-");
+    /** Creates the tuned view; {@code view} is a new folder. */
+    void tunedView(Path view) throws IOException {
         try (Stream<Path> files = Files.walk(original, FileVisitOption.FOLLOW_LINKS)) {
             for (Path file : files.toList()) {
                 Path part = original.relativize(file);
@@ -75,10 +72,6 @@ final class ModelFolder {
             }
             tune(view, MODEL_CONF, TUNING);
             tune(view, FEATURE_CONF, FEATURE_TUNING);
-            return view;
-        } catch (IOException e) {
-            discard(view);
-            throw e;
         }
     }
 
@@ -106,17 +99,6 @@ final class ModelFolder {
                 Files.createLink(place, file);
             } catch (IOException | UnsupportedOperationException e2) {
                 Files.copy(file, place);
-            }
-        }
-    }
-
-    /** Deletes a tuned view without following its links. */
-    static void discard(Path view) throws IOException {
-        if (Files.exists(view, LinkOption.NOFOLLOW_LINKS)) {
-            try (Stream<Path> files = Files.walk(view)) {
-                for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(file);
-                }
             }
         }
     }

@@ -2,6 +2,7 @@ package org.bookholder.speech.vosk;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import org.bookholder.files.RunFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.speech.Ear;
@@ -58,11 +59,10 @@ public final class VoskEars implements Ears {
         }
         try {
             ModelFiles.check(modelFolder);
-            Path view = folder.tunedView();
-            try {
+            try (RunFolder run = RunFolder.temporary()) {
+                Path view = run.path().resolve("model");
+                folder.tunedView(view);
                 return new VoskEars(new Model(view.toString()), renewSeconds);
-            } finally {
-                ModelFolder.discard(view);
             }
         } catch (IOException e) {
             throw new ProblemException(

@@ -57,6 +57,7 @@ public final class ReadingWindow implements AutoCloseable {
     private final DisplayWatch display;
     private final WindowSettings settings;
     private final Fonts fonts;
+    private final ContextWatch context;
     private final Texts texts;
     private final Canvas canvas;
     private final Painter painter;
@@ -66,8 +67,9 @@ public final class ReadingWindow implements AutoCloseable {
     private @Nullable Frame drawn;
     private boolean stale = true;
 
-    private ReadingWindow(Window window, WindowSettings settings) {
+    private ReadingWindow(Window window, WindowSettings settings, ContextWatch context) {
         this.window = window;
+        this.context = context;
         display = DisplayWatch.begin();
         this.settings = settings;
         fonts = new Fonts(SystemFonts::find);
@@ -87,7 +89,15 @@ public final class ReadingWindow implements AutoCloseable {
     public static ReadingWindow open(WindowSettings settings, Script script, WindowPlace place)
             throws ProblemException {
         Glfw.start();
-        return new ReadingWindow(Window.open(script.title(), place), settings);
+        Window window = Window.open(script.title(), place);
+        return new ReadingWindow(window, settings, ContextWatch.ofCurrent());
+    }
+
+    /** The same with another watch over its context, for tests. */
+    static ReadingWindow open(WindowSettings settings, Script script, WindowPlace place, ContextWatch context)
+            throws ProblemException {
+        Glfw.start();
+        return new ReadingWindow(Window.open(script.title(), place), settings, context);
     }
 
     /** The reason why this machine cannot show a reading window; empty if it can. */
@@ -108,6 +118,7 @@ public final class ReadingWindow implements AutoCloseable {
      * @param commands accepts the presenter's commands without waiting
      * @param nanoTime a clock in nanoseconds that never goes back
      * @throws DisplayLostException if the display is gone
+     * @throws IllegalStateException if the graphics driver has lost the picture; another window can be opened
      */
     public void run(Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime) {
         run(state, commands, nanoTime, () -> false);
@@ -127,6 +138,7 @@ public final class ReadingWindow implements AutoCloseable {
             checkDisplay();
             boolean shown = frame(state.get(), (now - last) / NANOS);
             checkDisplay();
+            context.check();
             last = now;
             if (scene != null) {
                 scene.drainTo(commands);

@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.bookholder.problem.ProblemException;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,11 +35,6 @@ final class ModelFilesTest {
             Files.createDirectories(place.getParent());
             Files.createSymbolicLink(place, file);
         }
-    }
-
-    @AfterEach
-    void unlink() throws IOException {
-        ModelFolder.discard(folder.resolve("model"));
     }
 
     @Test

@@ -11,18 +11,33 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import org.bookholder.files.RunFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.Ear;
 import org.bookholder.testing.Needs;
 import org.bookholder.testing.Wav;
 import org.bookholder.timing.StreamTime;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 final class VoskLifeTest {
     @TempDir
     private Path folder;
+
+    private RunFolder views;
+
+    @BeforeEach
+    void makeRoomForViews() throws IOException {
+        views = RunFolder.temporary();
+    }
+
+    @AfterEach
+    void deleteViews() throws IOException {
+        views.close();
+    }
 
     @Test
     void oneModelServesTwoEarsInTwoThreads() throws InterruptedException, Exception {
@@ -77,12 +92,11 @@ final class VoskLifeTest {
         Needs.file(Hearing.MODEL, "unpacked by the build");
         Path conf = Hearing.MODEL.resolve("conf").resolve("model.conf");
         String before = Files.readString(conf);
-        Path view = ModelFolder.check(Hearing.MODEL).tunedView();
+        Path view = views.path().resolve("view");
+        ModelFolder.check(Hearing.MODEL).tunedView(view);
         assertThat(Files.readString(view.resolve("conf").resolve("model.conf")))
                 .contains("--endpoint.rule5.min-utterance-length=300")
                 .contains("--beam=");
-        ModelFolder.discard(view);
-        assertThat(view).doesNotExist();
         assertThat(Files.readString(conf)).isEqualTo(before);
         assertThat(Hearing.MODEL.resolve("am").resolve("final.mdl")).exists();
     }
@@ -90,11 +104,11 @@ final class VoskLifeTest {
     @Test
     void aTunedOptionReplacesTheModelsOwn() throws Exception {
         model("--beam=10.0\n--frames-per-chunk=51\n");
-        Path view = ModelFolder.check(folder).tunedView();
+        Path view = views.path().resolve("view");
+        ModelFolder.check(folder).tunedView(view);
         assertThat(Files.readAllLines(view.resolve("conf").resolve("model.conf")))
                 .containsExactlyInAnyOrder(
                         "--beam=10.0", "--endpoint.rule5.min-utterance-length=300", "--frames-per-chunk=20");
-        ModelFolder.discard(view);
     }
 
     @Test
@@ -103,13 +117,13 @@ final class VoskLifeTest {
         Path link = folder.resolveSibling(folder.getFileName() + "-link");
         Files.createSymbolicLink(link, folder);
         try {
-            Path view = ModelFolder.check(link).tunedView();
+            Path view = views.path().resolve("view");
+            ModelFolder.check(link).tunedView(view);
             assertThat(view.resolve("graph").resolve("Gr.fst")).exists();
             assertThat(view.resolve("conf").resolve("model.conf"))
                     .content()
                     .contains("--beam=10.0")
                     .contains("--frames-per-chunk=20");
-            ModelFolder.discard(view);
         } finally {
             Files.delete(link);
         }
