@@ -69,7 +69,7 @@ final class HomeScriptsTest {
 
     @Test
     void aScriptIsWrittenBesideHowItWillBeRead() throws IOException {
-        browser.press("3");
+        browser.press("s");
         browser.until("document.querySelectorAll('.script-row').length === 3");
         assertThat(browser.text("#script-list"))
                 .contains("A wheel you can trust", "nothing in the script is spoken", "lesson-3.docx");
@@ -109,7 +109,7 @@ final class HomeScriptsTest {
 
     @Test
     void whatIsWrongStandsBesideTheTextAndIsMendedThere() {
-        browser.press("3");
+        browser.press("s");
         browser.until("document.querySelector('#script-2')");
         browser.click("#script-2");
         browser.until("document.querySelector('#look-at .wrong-card')");
@@ -126,7 +126,7 @@ final class HomeScriptsTest {
 
     @Test
     void aChangeFromOutsideIsNeverOverwritten() throws IOException {
-        browser.press("3");
+        browser.press("s");
         browser.until("document.querySelector('#script-1')");
         browser.click("#script-1");
         browser.until("document.querySelectorAll('.look-row').length === 7");
@@ -152,7 +152,7 @@ final class HomeScriptsTest {
 
     @Test
     void whatWasTypedIsThereAgainAfterThePageWasClosed() {
-        browser.press("3");
+        browser.press("s");
         browser.until("document.querySelector('#script-1')");
         browser.click("#script-1");
         browser.until("document.querySelector('#text')");
@@ -166,7 +166,7 @@ final class HomeScriptsTest {
 
     @Test
     void aDocumentBecomesATextFile() {
-        browser.press("3");
+        browser.press("s");
         browser.until("document.querySelector('#script-3')");
         browser.click("#script-3");
         browser.until("document.querySelector('#as-text')");

@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.concurrent.locks.LockSupport;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.JavascriptExecutor;
@@ -163,6 +165,12 @@ public final class Browser implements AutoCloseable {
         WebElement field = driver.findElement(By.cssSelector(selector));
         field.clear();
         field.sendKeys(keys);
+    }
+
+    /** Chooses files in a field for files, or drops them there: the page can't tell the two apart. */
+    public void upload(String selector, Path... files) {
+        driver.findElement(By.cssSelector(selector))
+                .sendKeys(Stream.of(files).map(Path::toString).collect(Collectors.joining("\n")));
     }
 
     /** Gives the page a size as a device of that width has it. */

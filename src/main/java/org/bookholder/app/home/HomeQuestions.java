@@ -11,9 +11,11 @@ final class HomeQuestions {
     private static final JsonMapper MAPPER = new JsonMapper();
 
     private final ScriptRoom scripts;
+    private final ImportRoom imports;
 
-    HomeQuestions(ScriptRoom scripts) {
+    HomeQuestions(ScriptRoom scripts, ImportRoom imports) {
         this.scripts = scripts;
+        this.imports = imports;
     }
 
     String answer(String json) throws ProblemException {
@@ -25,12 +27,13 @@ final class HomeQuestions {
         }
         return switch (asked.path("room").asText()) {
             case "scripts" -> scripts.answer(asked).toString();
+            case "new" -> imports.answer(asked).toString();
             default -> throw unknown();
         };
     }
 
     String dropped(Map<String, String> query, byte[] bytes) throws ProblemException {
-        throw unknown();
+        return imports.dropped(query, bytes).toString();
     }
 
     private static ProblemException unknown() {

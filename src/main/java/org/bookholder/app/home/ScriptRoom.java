@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.app.course.CourseOverview;
+import org.bookholder.app.script.CourseImport.Offered;
 import org.bookholder.app.script.KnownWords;
 import org.bookholder.app.script.LessonText;
 import org.bookholder.app.script.LessonTexts;
@@ -100,7 +101,7 @@ final class ScriptRoom {
     }
 
     private ObjectNode open(Entry entry) throws ProblemException {
-        return shown(texts.read(entry.file()), look(entry.file(), Optional.empty()));
+        return shown(texts.read(entry.file()), look(() -> ScriptInspection.of(entry.file(), words)));
     }
 
     private static ObjectNode shown(LessonText text, ObjectNode look) {
@@ -115,15 +116,24 @@ final class ScriptRoom {
     }
 
     private ObjectNode look(Path file, String text) {
-        return look(file, Optional.of(text));
+        return look(() -> ScriptInspection.of(text, file.toString(), words));
     }
 
-    /** How a text, or else the file itself, will be read; or what must be mended first. */
-    private ObjectNode look(Path file, Optional<String> text) {
+    /** How a document that was dropped will be read; or what must be mended first. */
+    ObjectNode look(Path file, Offered offered) {
+        return look(() -> ScriptInspection.of(offered.lesson().text(), file.toString(), words)
+                .alsoLeavingOut(offered.document().leftOut()));
+    }
+
+    /** What finds how a text will be read. */
+    @FunctionalInterface
+    private interface Inspection {
+        ScriptInspection find() throws ProblemException;
+    }
+
+    private ObjectNode look(Inspection inspection) {
         try {
-            ScriptInspection found = text.isPresent()
-                    ? ScriptInspection.of(text.get(), file.toString(), words)
-                    : ScriptInspection.of(file, words);
+            ScriptInspection found = inspection.find();
             ObjectNode json = ScriptJson.forPage(found, pace(found));
             overview()
                     .flatMap(course -> course.status().board().measured().pace().stream()
@@ -145,9 +155,10 @@ final class ScriptRoom {
     /** A course can set the pace of scripts that set none. */
     private int pace(ScriptInspection found) throws ProblemException {
         int own = found.script().settings().targetPace();
-        return found.paced()
+        String course = courses.seen().folder();
+        return found.paced() || course.isEmpty()
                 ? own
-                : CourseReader.pace(Path.of(courses.seen().folder())).orElse(own);
+                : CourseReader.pace(Path.of(course)).orElse(own);
     }
 
     private ObjectNode save(Entry entry, JsonNode asked) throws ProblemException {

@@ -48,10 +48,14 @@ public record ScriptInspection(
      */
     public static ScriptInspection of(Path file, KnownWords words) throws ProblemException {
         ConvertedDocument document = ScriptReader.convert(file);
-        ScriptInspection found = of(document.text(), file.toString(), words);
-        List<LeftOut> all = new ArrayList<>(document.leftOut());
-        all.addAll(found.leftOut);
-        return new ScriptInspection(found.script, found.paced, all, found.unknown, found.wordsChecked, found.hard);
+        return of(document.text(), file.toString(), words).alsoLeavingOut(document.leftOut());
+    }
+
+    /** The same of a document of which this is left out, too. */
+    public ScriptInspection alsoLeavingOut(List<LeftOut> before) {
+        List<LeftOut> all = new ArrayList<>(before);
+        all.addAll(leftOut);
+        return new ScriptInspection(script, paced, all, unknown, wordsChecked, hard);
     }
 
     /**

@@ -26,6 +26,7 @@ final class Assets {
             "fields.js",
             "options.js",
             "ask.js",
+            "newcourse.js",
             "views.js",
             "scripts.css",
             "scripts.js",

@@ -38,7 +38,7 @@ export function openEditor(place, course, answer, renamed, close) {
   } else {
     byId('text').value = answer.text;
     localStorage.removeItem(key(course, answer.file));
-    showLook(answer.look, say, now.editable);
+    show(answer.look);
   }
   marked();
   byId('text').setSelectionRange(0, 0);
@@ -76,6 +76,9 @@ const parts = (close) => [
       el('div', { id: 'look-at' }))),
 ];
 
+/** Only Markdown can hold how a word is said. */
+const show = (look) => showLook(byId('look-at'), look, now.editable && /\.(md|markdown)$/i.test(now.file) ? say : null);
+
 const tell = (text) => { byId('saved').textContent = text; };
 
 function marked() {
@@ -102,7 +105,7 @@ async function lookAgain() {
   const look = await question('scripts', { do: 'look', file: here.file, text: byId('text').value });
   if (mine !== asked || here !== now) return;
   if (look.trouble) tell(look.trouble);
-  else showLook(look, say, now.editable);
+  else show(look);
 }
 
 function keyed(event) {

@@ -13,7 +13,8 @@ import { refreshRoom, showRoom } from './work.js';
 import { OWN } from './views.js';
 import { byId, el, hours, put } from './words.js';
 
-const VIEWS = ['today', 'settings', 'tools', ...Object.keys(OWN)];
+const NUMBERED = ['today', 'settings', 'tools'];
+const VIEWS = [...NUMBERED, ...Object.keys(OWN)];
 const WORK = Object.keys(ROOMS);
 const NOTICE = 8000;
 
@@ -111,7 +112,7 @@ function showHead() {
     !name && el('div', { class: 'card' }, el('h3', {}, 'Where are your lessons?'),
       el('p', {}, 'A course is a folder with your lessons in it: Markdown, plain text or Word files, one for each lesson.'),
       el('p', { class: 'choices' }, el('button', { type: 'button', class: 'main', id: 'open-first', onclick: openFolder },
-        'Open a folder…'))));
+        'Open a folder…'), el('button', { type: 'button', id: 'new-first', onclick: () => go('new') }, 'Make a new course…'))));
 }
 
 const plural = (n, one) => `${n} ${n === 1 ? one : `${one}s`}`;
@@ -195,7 +196,8 @@ function askToEnd() {
   byId('ask').showModal();
 }
 
-const keys = () => [['Enter', 'read the next lesson'], ['O', 'open a folder'], [VIEWS.map((_, i) => i + 1).join(' '), VIEWS.map((name) => (OWN[name]?.title ?? name).toLowerCase()).join(', ')],
+const keys = () => [['Enter', 'read the next lesson'], ['O', 'open a folder'], ['1 2 3', NUMBERED.join(', ')],
+  ...Object.values(OWN).map(({ key, title }) => [key, title.toLowerCase()]),
   ['D', 'dark or light'], ['?', 'these keys']];
 
 function showHelp() {
@@ -209,7 +211,7 @@ function showHelp() {
 function onKey(event) {
   if (!home.courses || !meant(event)) return;
   const key = event.key.toUpperCase();
-  const named = VIEWS[Number(/^Digit([1-9])$/.exec(event.code)?.[1]) - 1];
+  const named = NUMBERED[Number(/^Digit([1-9])$/.exec(event.code)?.[1]) - 1] ?? Object.keys(OWN).find((name) => OWN[name].key === key);
   if (named) go(named);
   else if (key === 'ENTER' && event.target === document.body && view === 'today') readNext(home, act);
   else if (key === '?') showHelp();
@@ -224,6 +226,8 @@ showTools();
 byId('theme').addEventListener('click', turn);
 byId('help').addEventListener('click', showHelp);
 byId('open').addEventListener('click', openFolder);
+byId('new-course').addEventListener('click', () => go('new'));
+document.addEventListener('go', ({ detail }) => go(detail));
 byId('quit').addEventListener('click', () => quit(false));
 document.addEventListener('keydown', onKey);
 const date = () => put('date', new Date().toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'long' }));

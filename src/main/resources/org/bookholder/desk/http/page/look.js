@@ -6,26 +6,23 @@ import { byId, count, el, short } from './words.js';
 const WATCHED_SECONDS = 360;
 const MOST_FORMS = 8;
 
-let say = () => false;
-let editable = false;
-let marked = 0;
+let place = null;
+let say = null;
+let marked = -1;
 
 /**
  * Shows it.
  *
+ * @param where the element to show it in
  * @param look what the program found
- * @param saying writes into the text how a word is said; says whether it could
+ * @param saying writes into the text how a word is said, and says whether it could; null where that can't be written
  */
-export function showLook(look, saying, mayEdit) {
+export function showLook(where, look, saying) {
+  place = where;
   say = saying;
-  editable = mayEdit;
-  if (look.wrong) {
-    byId('look-at').replaceChildren(wrong(look));
-    return;
-  }
-  const open = byId('look-at').querySelector('.say-it')?.dataset.word;
-  byId('look-at').replaceChildren(summary(look), ...findings(look), el('ol', { class: 'look-rows' }, ...rows(look)));
-  if (open) document.querySelector(`[data-key="${CSS.escape(open)}"]`)?.setAttribute('aria-expanded', 'false');
+  if (!say) marked = -1;
+  place.replaceChildren(...(look.wrong ? [wrong(look)]
+    : [summary(look), ...findings(look), el('ol', { class: 'look-rows' }, ...rows(look))]));
   highlight(marked);
 }
 
@@ -79,7 +76,7 @@ const leftRow = ({ source, what, why }) => el('li', { class: 'look-row left-out'
 
 function lineParts(line, look, seen) {
   const hard = look.hard.filter((stretch) => stretch.line === line.line);
-  const notes = el('div', { class: 'say-place' });
+  const notes = el('div');
   const text = el('span', { class: 'text' }, ...line.words.flatMap((word, i) => [i ? ' ' : '', shown(word, line, look, seen, notes)]));
   return [el('span', { class: 'n' }, String(line.line)), el('div', {}, text,
     ...hard.map((stretch) => el('p', { class: 'hard' }, `${stretch.what}: “${cut(stretch.words)}”. To mend: ${stretch.remedy}.`)),
@@ -104,8 +101,8 @@ function shown(word, line, look, seen, place) {
 
 function toggle(button, about) {
   const opened = button.getAttribute('aria-expanded') === 'true';
-  for (const other of byId('look-at').querySelectorAll('.say-word')) other.setAttribute('aria-expanded', 'false');
-  for (const other of byId('look-at').querySelectorAll('.say-it')) other.remove();
+  for (const other of place.querySelectorAll('.say-word')) other.setAttribute('aria-expanded', 'false');
+  for (const other of place.querySelectorAll('.say-it')) other.remove();
   if (opened) return;
   button.setAttribute('aria-expanded', 'true');
   about.place.replaceChildren(panel(button, about));
@@ -124,7 +121,7 @@ function panel(button, { word, line, nth, unknown, id }) {
     if (spoken && !say(line.source, word.plain, nth, spoken)) {
       byId('say-wrong').textContent = 'It was not found in the text. Write it there as [word](say:how it sounds).';
     }
-  } }, el('p', { class: 'small' }, told), ...(mayBeSaid() ? [
+  } }, el('p', { class: 'small' }, told), ...(say ? [
     el('label', { for: 'say-as' }, `Say “${word.plain}” as`),
     el('span', { class: 'say-row' },
       el('input', { id: 'say-as', value: word.said, autocomplete: 'off', onkeydown: (event) => {
@@ -133,18 +130,16 @@ function panel(button, { word, line, nth, unknown, id }) {
       } }),
       el('button', { type: 'submit' }, 'Write it into the text')),
     el('p', { id: 'say-wrong', class: 'wrong', role: 'alert' })]
-    : [el('p', { class: 'small' }, 'Only a Markdown file (.md) can hold how a word is said.')]));
+    : [el('p', { class: 'small' }, 'How it is said can be written into Markdown files (.md).')]));
 }
-
-const mayBeSaid = () => editable && /\.(md|markdown)$/i.test(byId('h-scripts').textContent);
 
 /** Marks the lines that come from a line of the text. */
 export function highlight(source) {
   marked = source;
-  for (const row of byId('look-at')?.querySelectorAll('.look-row') ?? []) {
+  for (const row of place?.querySelectorAll('.look-row') ?? []) {
     const own = Number(row.dataset.source) === source;
     row.classList.toggle('here', own);
   }
-  const here = byId('look-at')?.querySelector('.look-row.here');
+  const here = place?.querySelector('.look-row.here');
   if (here && document.activeElement === byId('text')) here.scrollIntoView({ block: 'nearest' });
 }

@@ -1,12 +1,14 @@
-// Rooms of the program's own page that show themselves: each with its title, where it is listed, whether it needs the place beside
+// Rooms of the program's own page that show themselves: each with its key, its title, where it is listed, whether it needs the place beside
 // it, and what shows it.
 
+import { showNewCourse } from './newcourse.js';
 import { showScripts } from './scripts.js';
 import { byId, el } from './words.js';
 
 export const OWN = {
-  scripts: { title: 'Scripts', part: 'course', wide: true, show: showScripts,
+  scripts: { key: 'S', title: 'Scripts', part: 'course', wide: true, show: showScripts,
     changed: (home, act, has) => { if (has('course')) showScripts(home, act); } },
+  new: { key: 'N', title: 'New course', part: 'courses', wide: true, show: showNewCourse },
 };
 
 for (const name of Object.keys(OWN)) {
