@@ -14,6 +14,7 @@ import org.bookholder.app.day.Day;
 import org.bookholder.app.day.DaySession;
 import org.bookholder.wording.BreakText;
 import org.bookholder.wording.Cautions;
+import org.bookholder.wording.LinesText;
 
 /** A presenter's day as a text for a terminal. */
 final class DayText {
@@ -61,8 +62,9 @@ final class DayText {
     private static String row(DaySession session) {
         return String.format(
                 Locale.ROOT,
-                "%s: %s, %s on camera, %s",
+                "%s: %s, %s, %s on camera, %s",
                 session.title(),
+                LinesText.of(session.lines()),
                 count(session.takes(), "take"),
                 length(session.onCamera()),
                 session.pickups() == 0 ? "nothing to pick up" : count(session.pickups(), "line") + " to pick up");

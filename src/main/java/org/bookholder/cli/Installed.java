@@ -32,6 +32,7 @@ import org.bookholder.speech.Ears;
 import org.bookholder.speech.microphone.Microphone;
 import org.bookholder.speech.vosk.VoskEars;
 import org.bookholder.view.gl.ReadingWindow;
+import org.bookholder.view.settings.WindowSettings;
 import org.bookholder.view.settings.WindowWish;
 
 /**
@@ -114,6 +115,11 @@ public final class Installed {
                         LongSupplier nanoTime,
                         BooleanSupplier ended) {
                     window.run(state, commands, nanoTime, ended);
+                }
+
+                @Override
+                public void turnTo(Script other, WindowSettings settings) {
+                    window.turnTo(other, settings);
                 }
 
                 @Override

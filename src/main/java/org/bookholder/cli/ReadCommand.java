@@ -1,9 +1,12 @@
 package org.bookholder.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bookholder.app.course.RunningOrder;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.reading.ReadingRequest;
 import org.bookholder.app.reading.WindowPreferences;
@@ -25,19 +28,20 @@ import picocli.CommandLine.Parameters;
             "Read a lesson to the camera. The reading window follows your voice; afterwards you get the list of lines "
                     + "to pick up.",
             "In the window, K shows what each key does. Close it or press Ctrl-C to end. Without a window, Enter ends"
-                    + " too, and a letter with Enter steers: H hold or go on, C cut, N next take, R pickup round, L leave"
-                    + " its line, A the line again."
+                + " too, and a letter with Enter steers: H hold or go on, C cut, N next take, R pickup round, L leave"
+                + " its line, A the line again, B break, G next lesson."
         })
 final class ReadCommand implements Callable<Integer> {
     private final Environment here;
     private final Terminal terminal;
 
     @Parameters(
-            index = "0",
-            arity = "0..1",
+            arity = "0..*",
             paramLabel = "SCRIPT",
-            description = "The lesson: a Markdown, plain text or Word (.docx) file.")
-    private @Nullable Path script;
+            description =
+                    "The lesson: a Markdown, plain text or Word (.docx) file. Several are read one after another in"
+                            + " the same window; a course's folder stands for the lessons that are next in it.")
+    private List<Path> scripts = List.of();
 
     @Option(
             names = "--session",
@@ -111,7 +115,12 @@ final class ReadCommand implements Callable<Integer> {
         if (listMicrophones) {
             return listMicrophones();
         }
-        return TerminalReading.run(here, terminal, request(), verbose);
+        List<Path> lessons = new ArrayList<>();
+        for (Path script : scripts) {
+            lessons.addAll(Files.isDirectory(script) ? RunningOrder.of(script, here) : List.of(script));
+        }
+        check(lessons);
+        return TerminalReading.run(here, terminal, lessons, place -> request(lessons.get(place), place == 0), verbose);
     }
 
     private int listMicrophones() throws ProblemException {
@@ -123,9 +132,15 @@ final class ReadCommand implements Callable<Integer> {
         return 0;
     }
 
-    private ReadingRequest request() throws ProblemException {
-        if (script == null) {
+    private void check(List<Path> lessons) throws ProblemException {
+        if (lessons.isEmpty()) {
             throw wrong("no script was given", "SCRIPT", "name the lesson's file, as in: bookholder read lesson.md");
+        }
+        if (lessons.size() > 1 && session != null) {
+            throw wrong("each lesson has a session of its own", "--session", "leave it out, or name one lesson");
+        }
+        if (lessons.size() > 1 && audio != null) {
+            throw wrong("a recording is of one lesson", "--audio", "name one lesson");
         }
         if (audio != null && (microphone != null || noMicrophone)) {
             throw wrong("a recording takes the microphone's place", "--audio", "leave out the microphone options");
@@ -136,6 +151,10 @@ final class ReadCommand implements Callable<Integer> {
         if (unpaced && (audio == null || !noWindow)) {
             throw wrong("only a recording can be read faster than life", "--unpaced", "add --audio FILE --no-window");
         }
+    }
+
+    /** How a lesson is read; where to begin, and the pickup round, concern the first one only. */
+    private ReadingRequest request(Path script, boolean first) throws ProblemException {
         Optional<WindowWish> wish = noWindow
                 ? Optional.empty()
                 : Optional.of(window.over(WindowPreferences.of(here, script).wish()));
@@ -146,8 +165,8 @@ final class ReadCommand implements Callable<Integer> {
                 Optional.ofNullable(presenter),
                 Optional.ofNullable(session),
                 anew || unpaced,
-                Optional.ofNullable(from),
-                new Conduct(countIn, pickups),
+                first ? Optional.ofNullable(from) : Optional.empty(),
+                new Conduct(countIn, pickups && first),
                 Optional.ofNullable(audio),
                 Optional.ofNullable(microphone),
                 noMicrophone,

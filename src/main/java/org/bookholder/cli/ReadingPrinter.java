@@ -22,7 +22,7 @@ final class ReadingPrinter implements ReadingListener {
     private final Environment here;
     private final Terminal terminal;
     private final boolean verbose;
-    private final LineProgress lines;
+    private LineProgress lines;
     private Optional<ProgressBar> recovery = Optional.empty();
     private String interrupted = "no session was begun";
 
@@ -42,6 +42,7 @@ final class ReadingPrinter implements ReadingListener {
 
     @Override
     public void prepared(ReadingSetup setup) {
+        lines = new LineProgress(terminal.out());
         noted("Listening to "
                 + setup.source().map(name -> name + ", " + setup.rate() + " Hz").orElse("nothing"));
         noted("Speech model: " + setup.model());

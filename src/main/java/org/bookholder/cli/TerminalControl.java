@@ -11,6 +11,7 @@ import org.bookholder.session.Request;
 import org.bookholder.session.RoundCommand;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
+import org.bookholder.session.UpNext;
 
 /** Steers a reading from a terminal: Ctrl-C and an empty line end it, a letter does something else. */
 final class TerminalControl implements ReadingControl {
@@ -78,9 +79,12 @@ final class TerminalControl implements ReadingControl {
             case "R" -> List.of(round ? new RoundCommand.End() : begin(state));
             case "L" -> List.of(inRound(round, new RoundCommand.Leave()));
             case "A" -> List.of(inRound(round, new RoundCommand.Again()));
+            case "B" -> List.of(rest(state));
+            case "G" -> List.of(nextLesson(state));
             default ->
-                throw new IllegalArgumentException("H holds or goes on, C cuts, N begins the next take, R the pickup"
-                        + " round, L leaves its line, A repeats it, Enter alone ends the session");
+                throw new IllegalArgumentException(
+                        "H holds or goes on, C cuts, N begins the next take, R the pickup round, L leaves its line, A"
+                            + " repeats it, B begins or ends a break, G goes on to the next lesson, Enter alone ends");
         };
     }
 
@@ -96,6 +100,17 @@ final class TerminalControl implements ReadingControl {
             throw new IllegalArgumentException("there is nothing to pick up");
         }
         return new RoundCommand.Begin();
+    }
+
+    private static Command rest(SessionState state) {
+        return state.remarks().breakSince().isPresent() ? new TakeCommand.EndBreak() : new TakeCommand.BeginBreak();
+    }
+
+    private static Command nextLesson(SessionState state) {
+        if (state.upNext().filter(UpNext::isLeft).isEmpty()) {
+            throw new IllegalArgumentException("there is no other lesson; Enter alone ends the session");
+        }
+        return new TakeCommand.NextLesson();
     }
 
     private static Command inRound(boolean round, Command command) {

@@ -22,6 +22,7 @@ import org.bookholder.session.RoundCommand;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
 import org.bookholder.session.TakeCommand;
+import org.bookholder.session.UpNext;
 import org.bookholder.timing.StreamTime;
 
 /** Turns what a page asks for into requests to the session. */
@@ -43,6 +44,8 @@ public final class Actions {
             "round_end",
             "leave",
             "again",
+            "next_lesson",
+            "end_session",
             "go_to",
             "cut",
             "next_take",
@@ -120,6 +123,8 @@ public final class Actions {
             case "go_on" -> goOn(rolling(state));
             case "round" -> beginRound(state);
             case "round_end" -> List.of(new RoundCommand.End());
+            case "next_lesson" -> nextLesson(state);
+            case "end_session" -> List.of(new TakeCommand.Quit());
             case "leave" -> inRound(asked, state, new RoundCommand.Leave());
             case "again" -> inRound(asked, state, new RoundCommand.Again());
             case "go_to" -> List.of(new TakeCommand.GoTo(start(line(asked, state)), Mover.HAND));
@@ -143,6 +148,13 @@ public final class Actions {
             return List.of(new TakeCommand.BeginCount());
         }
         return state.takes().held() ? List.of(new TakeCommand.Resume()) : List.of();
+    }
+
+    private static List<Command> nextLesson(SessionState state) {
+        if (state.upNext().filter(UpNext::isLeft).isEmpty()) {
+            throw new IllegalArgumentException("there is no other lesson");
+        }
+        return List.of(new TakeCommand.NextLesson());
     }
 
     private static List<Command> beginRound(SessionState state) {

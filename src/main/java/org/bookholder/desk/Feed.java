@@ -79,7 +79,9 @@ public final class Feed implements EventFeed {
     public synchronized boolean look() {
         SessionState state = session.state();
         HandOffStatus files = session.handOff().now();
-        boolean same = state.revision() == told.revision() && state.troubles().equals(told.troubles());
+        boolean same = state.revision() == told.revision()
+                && state.troubles().equals(told.troubles())
+                && state.upNext().equals(told.upNext());
         if (same && files.equals(handedOff)) {
             return false;
         }

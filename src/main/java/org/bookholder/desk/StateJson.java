@@ -46,7 +46,19 @@ final class StateJson {
         parts.put("notes", notes(state.remarks()));
         parts.put("people", people(state.remarks()));
         parts.put("handoff", handedOff(handedOff));
+        parts.put("order", order(state));
         return parts;
+    }
+
+    /** What follows in the running order; empty if there is none. */
+    private static ObjectNode order(SessionState state) {
+        ObjectNode node = NODES.objectNode();
+        state.upNext()
+                .ifPresent(next -> node.put("title", next.title())
+                        .put("seconds", next.length().toSeconds())
+                        .put("more", next.more())
+                        .put("ends", next.dayEnds()));
+        return node;
     }
 
     static ObjectNode script(Script script) {

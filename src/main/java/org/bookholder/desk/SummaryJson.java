@@ -45,8 +45,7 @@ final class SummaryJson {
      */
     static ObjectNode of(SessionState state) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        node.put("lines", state.lines().count());
-        node.put("read", state.lines().all().stream().filter(LineNotes::reached).count());
+        LinesJson.put(node, state);
         node.put(
                 "first_clean",
                 state.lines().all().stream().filter(SummaryJson::cleanAtFirst).count());

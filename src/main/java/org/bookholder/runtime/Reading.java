@@ -51,6 +51,7 @@ public final class Reading implements FaultListener, AutoCloseable {
     private final Latest<Boolean> sessionEnded = new Latest<>(false);
     private final Latest<Boolean> ended = new Latest<>(false);
     private final Latest<ReadingProgress> progress = new Latest<>(ReadingProgress.NONE);
+    private final Latest<Boolean> nextLesson = new Latest<>(false);
     private final CompletionLatch over = new CompletionLatch();
     private final PendingReplies replies = new PendingReplies(this);
     private @Nullable Workers workers;
@@ -93,8 +94,8 @@ public final class Reading implements FaultListener, AutoCloseable {
         Consumer<String> keepText = changed -> text.ifPresent(stage -> stage.keepSoon(changed));
         StageGroup session = new StageGroup(1, () -> sessionEnded.set(true));
         StageGroup both = new StageGroup(2, this::ended);
-        crew.takeOn(both.member(
-                session.member(new SessionStage(plan, reports, starter, recorder, progress, keepText, this))));
+        crew.takeOn(both.member(session.member(
+                new SessionStage(plan, reports, starter, recorder, progress, nextLesson, keepText, this))));
         crew.takeOn(both.member(journalStage));
         crew.takeOn(log.stage(ended::get));
     }
@@ -107,6 +108,11 @@ public final class Reading implements FaultListener, AutoCloseable {
     /** The progress of the reading. */
     public ReadingProgress progress() {
         return progress.get().with(unsaved(), ended.get());
+    }
+
+    /** Whether it was asked to end so that the next lesson of the running order can be read. */
+    public boolean nextLesson() {
+        return nextLesson.get();
     }
 
     /** What is not on disk, and why, for people; empty if all is. */

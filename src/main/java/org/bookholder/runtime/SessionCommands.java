@@ -1,7 +1,9 @@
 package org.bookholder.runtime;
 
+import java.time.InstantSource;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.runtime.record.SessionRecorder;
+import org.bookholder.runtime.stage.Latest;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
@@ -15,21 +17,33 @@ final class SessionCommands implements Command.Handler {
     private final TextRevision text;
     private final RoundDirector round;
     private final CountInDirector countIn;
+    private final Latest<Boolean> nextLesson;
+    private final InstantSource clock;
 
     /** Whether the current request has to wait for the end of the take. */
     private boolean waitsForEnd;
 
+    /**
+     * Carries out requests.
+     *
+     * @param nextLesson set to whether the next lesson is to follow when the session has ended
+     * @param clock time of day
+     */
     SessionCommands(
             SessionRecorder recorder,
             TakeLifecycle takes,
             TextRevision text,
             RoundDirector round,
-            CountInDirector countIn) {
+            CountInDirector countIn,
+            Latest<Boolean> nextLesson,
+            InstantSource clock) {
         this.recorder = recorder;
         this.takes = takes;
         this.text = text;
         this.round = round;
         this.countIn = countIn;
+        this.nextLesson = nextLesson;
+        this.clock = clock;
     }
 
     /**
@@ -104,7 +118,32 @@ final class SessionCommands implements Command.Handler {
     }
 
     @Override
+    public void beginBreak() {
+        if (recorder.state().remarks().breakSince().isEmpty()) {
+            waitsForEnd |= takes.cut();
+            add(new Remark.BreakBegan(clock.instant()));
+        }
+    }
+
+    @Override
+    public void endBreak() {
+        if (recorder.state().remarks().breakSince().isPresent()) {
+            add(new Remark.BreakOver(clock.instant()));
+        }
+    }
+
+    @Override
+    public void nextLesson() {
+        end(true);
+    }
+
+    @Override
     public void quit() {
+        end(false);
+    }
+
+    private void end(boolean another) {
+        nextLesson.set(another);
         round.end();
         waitsForEnd |= takes.quit();
     }

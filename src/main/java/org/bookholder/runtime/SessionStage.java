@@ -40,6 +40,7 @@ final class SessionStage implements Stage, SessionReports {
     /**
      * Creates the stage.
      *
+     * @param nextLesson set to whether the next lesson is to follow when the session has ended
      * @param keepText asks for a text to be saved beside the session; returns at once
      * @param faults receives faults of parts that the stage can do without
      */
@@ -49,6 +50,7 @@ final class SessionStage implements Stage, SessionReports {
             TakeStarter starter,
             SessionRecorder recorder,
             Latest<ReadingProgress> progress,
+            Latest<Boolean> nextLesson,
             Consumer<String> keepText,
             FaultListener faults) {
         this.plan = plan;
@@ -60,7 +62,7 @@ final class SessionStage implements Stage, SessionReports {
         round = new RoundDirector(recorder, takes, plan.nanoTime());
         countIn = new CountInDirector(
                 recorder, takes, plan.nanoTime(), plan.conduct().countIn());
-        commands = new SessionCommands(recorder, takes, text, round, countIn);
+        commands = new SessionCommands(recorder, takes, text, round, countIn, nextLesson, plan.clock());
         takes.betweenTakes(text::useIfPossible);
     }
 

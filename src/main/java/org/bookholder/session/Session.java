@@ -1,6 +1,7 @@
 package org.bookholder.session;
 
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.pace.PaceRules;
@@ -42,6 +43,7 @@ public final class Session {
                 Troubles.NONE,
                 Remarks.NONE,
                 PickupRound.NONE,
+                Optional.empty(),
                 sums);
     }
 

@@ -26,6 +26,7 @@ public final class SessionState {
     private final Troubles troubles;
     private final Remarks remarks;
     private final PickupRound round;
+    private final Optional<UpNext> upNext;
     private final Accumulators sums;
 
     SessionState(
@@ -38,6 +39,7 @@ public final class SessionState {
             Troubles troubles,
             Remarks remarks,
             PickupRound round,
+            Optional<UpNext> upNext,
             Accumulators sums) {
         this.script = script;
         this.now = now;
@@ -48,6 +50,7 @@ public final class SessionState {
         this.troubles = troubles;
         this.remarks = remarks;
         this.round = round;
+        this.upNext = upNext;
         this.sums = sums;
     }
 
@@ -70,6 +73,7 @@ public final class SessionState {
                 troubles,
                 Remarks.NONE,
                 PickupRound.NONE,
+                Optional.empty(),
                 Accumulators.begin(script, PaceRules.defaults(), FatigueLimits.defaults()));
     }
 
@@ -118,6 +122,17 @@ public final class SessionState {
         return round;
     }
 
+    /** What follows in the running order, if there is one; only views are told of it. */
+    public Optional<UpNext> upNext() {
+        return upNext;
+    }
+
+    /** The same with what follows in the running order, for views only. */
+    public SessionState with(UpNext next) {
+        return new SessionState(
+                script, now, takes, following, lines, measures, troubles, remarks, round, Optional.of(next), sums);
+    }
+
     Accumulators sums() {
         return sums;
     }
@@ -125,18 +140,28 @@ public final class SessionState {
     /** The same with one more trouble, for views only. */
     public SessionState with(Trouble trouble) {
         return new SessionState(
-                script, now, takes, following, lines, measures, troubles.with(trouble), remarks, round, sums);
+                script, now, takes, following, lines, measures, troubles.with(trouble), remarks, round, upNext, sums);
     }
 
     /** The same with a count-in of its held take, for display. */
     public SessionState with(CountIn count) {
         return new SessionState(
-                script, now, takes.countedIn(count), following, lines, measures, troubles, remarks, round, sums);
+                script,
+                now,
+                takes.countedIn(count),
+                following,
+                lines,
+                measures,
+                troubles,
+                remarks,
+                round,
+                upNext,
+                sums);
     }
 
     /** The same with another step of the pickup round, for display. */
     public SessionState with(PickupRound step) {
-        return new SessionState(script, now, takes, following, lines, measures, troubles, remarks, step, sums);
+        return new SessionState(script, now, takes, following, lines, measures, troubles, remarks, step, upNext, sums);
     }
 
     /** How long this session took of its presenter. */
@@ -196,6 +221,6 @@ public final class SessionState {
     }
 
     private List<Object> parts() {
-        return List.of(script, now, takes, following, lines, measures, troubles, remarks, round, sums);
+        return List.of(script, now, takes, following, lines, measures, troubles, remarks, round, upNext, sums);
     }
 }

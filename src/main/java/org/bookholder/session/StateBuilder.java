@@ -384,6 +384,7 @@ final class StateBuilder implements SessionEvent.Handler {
                 troubles,
                 remarks,
                 round,
+                before.upNext(),
                 new Accumulators(
                         counts,
                         pace,

@@ -24,6 +24,15 @@ public sealed interface TakeCommand extends Command {
         /** Carries out {@link Cut}. */
         void cut();
 
+        /** Carries out {@link BeginBreak}. */
+        void beginBreak();
+
+        /** Carries out {@link EndBreak}. */
+        void endBreak();
+
+        /** Carries out {@link NextLesson}. */
+        void nextLesson();
+
         /** Carries out {@link Quit}. */
         void quit();
     }
@@ -76,7 +85,31 @@ public sealed interface TakeCommand extends Command {
         }
     }
 
-    /** End the session. */
+    /** End this take, and begin a break. */
+    record BeginBreak() implements TakeCommand {
+        @Override
+        public void to(Command.Handler handler) {
+            handler.beginBreak();
+        }
+    }
+
+    /** End the break, if there is one. */
+    record EndBreak() implements TakeCommand {
+        @Override
+        public void to(Command.Handler handler) {
+            handler.endBreak();
+        }
+    }
+
+    /** End the session, and go on to the next lesson of the running order. */
+    record NextLesson() implements TakeCommand {
+        @Override
+        public void to(Command.Handler handler) {
+            handler.nextLesson();
+        }
+    }
+
+    /** End the session, and with it the running order. */
     record Quit() implements TakeCommand {
         @Override
         public void to(Command.Handler handler) {

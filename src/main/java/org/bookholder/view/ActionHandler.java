@@ -16,6 +16,7 @@ import org.bookholder.session.Remark;
 import org.bookholder.session.RoundCommand;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
+import org.bookholder.session.UpNext;
 import org.bookholder.view.cue.Messages;
 import org.bookholder.view.input.Action;
 import org.bookholder.view.input.KeyMap;
@@ -30,6 +31,7 @@ final class ActionHandler {
     private static final double LARGER = 1.08;
     private static final double SECONDS = 2.5;
     private static final double QUESTION_SECONDS = 4;
+    private static final double WAITING_SECONDS = 60;
 
     private final Consumer<WindowSettings> apply;
     private final Messages messages;
@@ -56,6 +58,8 @@ final class ActionHandler {
     void act(Action action, SessionState state, WindowSettings settings, Steering steering) {
         switch (action) {
             case ROUND -> round(state);
+            case NEXT_LESSON -> nextLesson(state, settings.keys());
+            case BREAK -> rest(state);
             case HOLD -> hold(state);
             case BACK_LINE, FORWARD_LINE, BACK_PARAGRAPH, ROW_UP, ROW_DOWN -> move(action, state, steering);
             case MARK_PICKUP -> markPickup(steering.current(state), state, settings.keys());
@@ -176,6 +180,28 @@ final class ActionHandler {
 
     private void nextTake(ReadingPosition at, SessionState state) {
         tell.accept(new TakeCommand.NextTake(Places.lineStart(state.script(), at)));
+    }
+
+    /** While a lesson is being read, one press of a key that is near others must not end it. */
+    private void nextLesson(SessionState state, KeyMap keys) {
+        Optional<UpNext> next = state.upNext().filter(UpNext::isLeft);
+        String question = "a take is rolling: " + keys.first(Action.NEXT_LESSON) + " again goes on to the next lesson";
+        if (next.isEmpty()) {
+            messages.say("there is no other lesson", SECONDS);
+        } else if (state.takes().rolling()
+                && !state.finished()
+                && !messages.text().equals(question)) {
+            messages.say(question, QUESTION_SECONDS);
+        } else {
+            messages.say("next: " + next.get().title(), WAITING_SECONDS);
+            tell.accept(new TakeCommand.NextLesson());
+        }
+    }
+
+    private void rest(SessionState state) {
+        boolean resting = state.remarks().breakSince().isPresent();
+        messages.say(resting ? "break over" : "break: voice and eyes rest", SECONDS);
+        tell.accept(resting ? new TakeCommand.EndBreak() : new TakeCommand.BeginBreak());
     }
 
     private void quit(SessionState state, KeyMap keys) {

@@ -21,7 +21,6 @@ import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.desk.SessionDesk;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
-import org.bookholder.app.reading.OptionalDesk;
 import org.bookholder.app.review.ReviewSession;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.desk.LiveHistory;
@@ -87,7 +86,7 @@ final class DeskPageTest {
     @SuppressWarnings("NullAway.Init")
     private GatedSource source;
 
-    private Optional<OptionalDesk> desk = Optional.empty();
+    private Optional<OpenDesk> desk = Optional.empty();
 
     @Test
     void aTakeAndItsReviewAreRunFromThePage() throws Exception {
@@ -110,9 +109,9 @@ final class DeskPageTest {
                     SessionFolder session = SessionFolder.create(place, new SessionLocks());
                     Reading begun = Reading.start(plan(lesson, ears, session))) {
                 reading = begun;
-                OptionalDesk first = desk(here, session);
+                OpenDesk first = desk(here, session);
                 browser.size(1440, 900);
-                browser.open(address(first));
+                browser.open(first.desk().address());
                 runTheTake(browser);
                 loseTheConnection(browser, here, session, first);
                 endTheTake(browser);
@@ -165,15 +164,15 @@ final class DeskPageTest {
     }
 
     /** As when the program was killed and started again: the page comes back by itself, and is complete. */
-    private void loseTheConnection(Browser browser, Environment here, SessionFolder session, OptionalDesk first)
+    private void loseTheConnection(Browser browser, Environment here, SessionFolder session, OpenDesk first)
             throws ProblemException, IOException {
-        String address = address(first);
+        String address = first.desk().address();
         first.close();
         browser.until("document.querySelector('#link').classList.contains('lost')");
         source.openTo(CUT_AT);
         awaitThat(() -> state().now().seconds() > CUT_AT - 1);
-        OptionalDesk second = desk(here, session);
-        assertThat(address(second)).isEqualTo(address);
+        OpenDesk second = desk(here, session);
+        assertThat(second.desk().address()).isEqualTo(address);
         browser.until("!document.querySelector('#link').classList.contains('lost')");
         browser.until("deskState.model.at.now > " + (CUT_AT - 1));
         desk = Optional.of(second);
@@ -196,7 +195,7 @@ final class DeskPageTest {
         browser.press("z");
         awaitThat(() -> state().remarks().breakSince().isEmpty());
         anotherTake(browser);
-        desk.ifPresent(OptionalDesk::close);
+        desk.ifPresent(OpenDesk::close);
     }
 
     private void anotherTake(Browser browser) {
@@ -319,12 +318,20 @@ final class DeskPageTest {
         return ScriptFile.read(DEMO.resolve("lesson-1.md"));
     }
 
-    private OptionalDesk desk(Environment here, SessionFolder session) throws ProblemException {
+    private OpenDesk desk(Environment here, SessionFolder session) throws ProblemException {
         SessionDesk watching =
                 SessionDesk.of(here, session, trail(session.path()), reading.state(), reading::ask, reading, true);
         RunningDesk open =
                 RunningDesk.of(here, DeskRequest.usual(), session.path(), SessionDirectory.of(watching.place()));
-        return new OptionalDesk(Optional.of(watching), Optional.of(open));
+        return new OpenDesk(watching, open);
+    }
+
+    private record OpenDesk(SessionDesk session, RunningDesk desk) implements AutoCloseable {
+        @Override
+        public void close() {
+            desk.close();
+            session.close();
+        }
     }
 
     /** What went before, as the program finds it when it goes on with a session. */
@@ -336,10 +343,6 @@ final class DeskPageTest {
                             read.journal().events())
                     .trail();
         }
-    }
-
-    private static String address(OptionalDesk desk) {
-        return desk.desk().orElseThrow().address();
     }
 
     private ReadingPlan plan(ScriptFile lesson, Ears ears, SessionFolder session) throws ProblemException {

@@ -7,6 +7,7 @@ import java.io.ByteArrayInputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
@@ -19,6 +20,7 @@ import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
+import org.bookholder.session.UpNext;
 import org.bookholder.testing.Scripts;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
@@ -55,8 +57,18 @@ final class TerminalControlTest {
     }
 
     @Test
+    void lettersBeginABreakAndGoOnToTheNextLesson() {
+        assertThat(typed("b\n", ROLLING)).containsExactly(new TakeCommand.BeginBreak());
+        assertThatThrownBy(() -> typed("g\n", ROLLING)).hasMessageContaining("there is no other lesson");
+        SessionState last = ROLLING.with(new UpNext("", Duration.ZERO, 0, ""));
+        assertThatThrownBy(() -> typed("g\n", last)).hasMessageContaining("there is no other lesson");
+        SessionState one = ROLLING.with(new UpNext("Two", Duration.ofMinutes(3), 0, "16:40"));
+        assertThat(typed("g\n", one)).containsExactly(new TakeCommand.NextLesson());
+    }
+
+    @Test
     void anythingElseIsAnsweredWithWhatCanBeTyped() {
-        assertThatThrownBy(() -> typed("help\n", ROLLING)).hasMessageContaining("Enter alone ends the session");
+        assertThatThrownBy(() -> typed("help\n", ROLLING)).hasMessageContaining("Enter alone ends");
     }
 
     @Test

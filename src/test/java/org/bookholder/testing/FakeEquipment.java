@@ -2,6 +2,7 @@ package org.bookholder.testing;
 
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 import org.bookholder.speech.vosk.VoskEars;
+import org.bookholder.view.settings.WindowSettings;
 import org.bookholder.view.settings.WindowWish;
 
 /** A machine with the devices that a test gives it; without any at first, and with no display. */
@@ -31,6 +33,8 @@ public final class FakeEquipment implements Equipment {
     private boolean realEars;
     private final List<Path> shown = new CopyOnWriteArrayList<>();
     private Optional<Consumer<Consumer<Command>>> presenter = Optional.empty();
+    private final List<String> lessonsShown = new ArrayList<>();
+    private boolean staysToTheEnd;
     private int windowsClosed;
     private Optional<WindowWish> wish = Optional.empty();
     private Optional<WindowWish> left = Optional.empty();
@@ -57,6 +61,16 @@ public final class FakeEquipment implements Equipment {
     /** There is a display, and somebody at it who gives commands and then closes the window. */
     public void hasPresenter(Consumer<Consumer<Command>> somebody) {
         presenter = Optional.of(somebody);
+    }
+
+    /** The presenter leaves the window open until the session has ended. */
+    public void staysToTheEnd() {
+        staysToTheEnd = true;
+    }
+
+    /** The titles that the windows were opened with and turned to. */
+    public List<String> lessonsShown() {
+        return List.copyOf(lessonsShown);
     }
 
     /** How the presenter will leave the window. */
@@ -115,6 +129,7 @@ public final class FakeEquipment implements Equipment {
     @Override
     public Window window(WindowWish wanted, Script script) throws ProblemException {
         wish = Optional.of(wanted);
+        lessonsShown.add(script.title());
         Consumer<Consumer<Command>> somebody = presenter.orElseThrow(
                 () -> new ProblemException("there is no display", "reading window", "read with --no-window"));
         return new Window() {
@@ -125,6 +140,14 @@ public final class FakeEquipment implements Equipment {
                     LongSupplier nanoTime,
                     BooleanSupplier ended) {
                 somebody.accept(commands);
+                while (staysToTheEnd && !ended.getAsBoolean()) {
+                    Thread.onSpinWait();
+                }
+            }
+
+            @Override
+            public void turnTo(Script other, WindowSettings settings) {
+                lessonsShown.add(other.title());
             }
 
             @Override

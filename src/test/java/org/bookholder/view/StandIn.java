@@ -72,6 +72,15 @@ public final class StandIn implements Command.Handler {
     public void beginCount() {}
 
     @Override
+    public void beginBreak() {}
+
+    @Override
+    public void endBreak() {}
+
+    @Override
+    public void nextLesson() {}
+
+    @Override
     public void beginRound() {}
 
     @Override

@@ -19,8 +19,8 @@ import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardJson;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.page.CoursePage;
+import org.bookholder.desk.LinesJson;
 import org.bookholder.desk.PickupListJson;
-import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
 /** A course as JSON for its page at the desk. Times of day are milliseconds since 1970, lengths are seconds. */
@@ -75,8 +75,7 @@ public final class CourseJson {
         node.put("standing", standing);
         node.put("takes", state.takes().count());
         node.put("length", Math.round(state.now().seconds()));
-        node.put("lines", state.lines().count());
-        node.put("read", state.lines().all().stream().filter(LineNotes::reached).count());
+        LinesJson.put(node, state);
         ArrayNode lines = PickupListJson.of(state);
         Optional<Set<String>> open = lesson.map(CourseJson::texts);
         int left = 0;

@@ -51,6 +51,9 @@ public final class DayJson {
                 .put("ended", session.ended().toString())
                 .put("takes", session.takes())
                 .put("on_camera", session.onCamera().toSeconds())
+                .put("read", session.lines().read())
+                .put("skipped", session.lines().skipped())
+                .put("not_reached", session.lines().notReached())
                 .put("pickups", session.pickups());
     }
 

@@ -14,8 +14,10 @@ import org.bookholder.fatigue.EarlierReading;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.fatigue.FatigueLog;
 import org.bookholder.fatigue.FatigueReport;
+import org.bookholder.pace.RunningTime;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.DaySoFar;
+import org.bookholder.session.LineCounts;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
 import org.bookholder.wording.Pickups;
@@ -147,9 +149,24 @@ public final class DayService {
                     own.get(own.size() - 1).take().ended(),
                     own.size(),
                     own.stream().map(DayService::onCamera).reduce(Duration.ZERO, Duration::plus),
+                    LineCounts.of(state.lines().all()),
+                    length(state),
                     Pickups.of(state).size()));
         });
         return found;
+    }
+
+    /** How long the lines that were read run, at the pace of the session; at the target pace while that is unknown. */
+    private static Duration length(SessionState state) {
+        double pace = state.measures().pace().lesson();
+        long words = state.lines().all().stream()
+                .filter(LineCounts::isRead)
+                .mapToLong(notes -> state.line(notes.line()).spokenWords())
+                .sum();
+        double seconds = RunningTime.of(
+                        words, pace > 0 ? pace : state.script().settings().targetPace())
+                .seconds();
+        return Duration.ofMillis(Math.round(1000 * seconds));
     }
 
     private static Duration onCamera(Rolled rolled) {

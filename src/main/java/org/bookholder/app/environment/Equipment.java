@@ -14,6 +14,7 @@ import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
+import org.bookholder.view.settings.WindowSettings;
 import org.bookholder.view.settings.WindowWish;
 
 /** Devices and parts on this machine: recogniser, microphones, windows, and hand-off files. */
@@ -49,6 +50,9 @@ public interface Equipment {
         /** Shows the session until the presenter closes the window or the program ends. */
         void run(
                 Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime, BooleanSupplier ended);
+
+        /** Turns to another lesson: what it shows begins anew, with settings for that lesson; its place stays. */
+        void turnTo(Script script, WindowSettings settings);
 
         /** The settings as the presenter has changed them. */
         WindowWish wish();

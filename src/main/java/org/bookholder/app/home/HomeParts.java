@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.bookholder.app.course.CourseJson;
+import org.bookholder.desk.LinesJson;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
@@ -72,11 +73,17 @@ final class HomeParts {
     private static void progress(ObjectNode reading, SessionState state) {
         List<LineNotes> lines = state.lines().all();
         reading.put("line", Math.min(state.following().position().line(), lines.size()));
-        reading.put("lines", lines.size());
         reading.put("takes", state.takes().all().size());
         reading.put("rolling", state.takes().rolling());
         reading.put("held", state.takes().held());
-        reading.put("read", lines.stream().filter(LineNotes::reached).count());
+        LinesJson.put(reading, state);
+        state.upNext()
+                .ifPresent(next -> reading.putObject("next")
+                        .put("title", next.title())
+                        .put("seconds", next.length().toSeconds())
+                        .put("more", next.more())
+                        .put("ends", next.dayEnds()));
+        reading.put("done", !state.takes().all().isEmpty() && (!state.takes().rolling() || state.finished()));
         reading.put("pickups", lines.stream().filter(LineNotes::pickup).count());
     }
 

@@ -7,11 +7,11 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bookholder.app.course.CourseJson;
 import org.bookholder.app.course.CourseOverview;
+import org.bookholder.app.course.RunningOrder;
 import org.bookholder.course.UnreadableLesson;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.LessonState;
@@ -44,7 +44,7 @@ final class TodayJson {
         json.put("readMinutes", course.read(board.today(), zone).toMinutes());
         ArrayNode steps = json.putArray("steps");
         LessonSteps.NAMES.forEach(steps::add);
-        Optional<PlannedSession> day = day();
+        Optional<PlannedSession> day = RunningOrder.day(course.status());
         heading(day);
         ArrayNode order = json.putArray("order");
         day.ifPresent(session -> order(order, session));
@@ -53,15 +53,6 @@ final class TodayJson {
         ArrayNode why = json.putArray("unplanned");
         course.status().plan().why().forEach(why::add);
         return json;
-    }
-
-    /** The session of today; the next one if there is none. */
-    private Optional<PlannedSession> day() {
-        List<PlannedSession> sessions = course.status().plan().sessions();
-        return sessions.stream()
-                .filter(session -> session.date().filter(board.today()::equals).isPresent())
-                .findFirst()
-                .or(() -> sessions.stream().findFirst());
     }
 
     private void heading(Optional<PlannedSession> day) {

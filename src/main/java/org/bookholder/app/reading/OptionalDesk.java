@@ -2,11 +2,9 @@ package org.bookholder.app.reading;
 
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.desk.SessionDesk;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.desk.LiveHistory;
-import org.bookholder.desk.SessionDirectory;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
@@ -15,38 +13,44 @@ import org.bookholder.session.SessionState;
 import org.bookholder.session.Trouble;
 
 /** The desk of a reading, if one is wanted and can be opened; the reading works without it. */
-public record OptionalDesk(Optional<SessionDesk> session, Optional<RunningDesk> desk) implements AutoCloseable {
-    /** Opens the desk and reports its address, or reports why there is none. */
+record OptionalDesk(Optional<SessionDesk> session, String invitation) implements AutoCloseable {
+    private static final OptionalDesk NONE = new OptionalDesk(Optional.empty(), "");
+
+    /**
+     * Shows the reading at the shared desk and reports its address if it was opened now, or reports why there is none.
+     *
+     * @param states what the desk shows
+     */
     static OptionalDesk open(
             Environment here,
             ReadingListener listener,
             ReadingRequest request,
             SessionFolder folder,
             LiveHistory trail,
-            Reading reading) {
+            Reading reading,
+            Supplier<SessionState> states,
+            SharedDevices shared) {
         if (request.desk().isEmpty()) {
-            return new OptionalDesk(Optional.empty(), Optional.empty());
+            return NONE;
         }
-        SessionDesk session = SessionDesk.of(here, folder, trail, reading.state(), reading::ask, reading, true);
+        SessionDesk session = SessionDesk.of(here, folder, trail, states, reading::ask, reading, true);
         listener.served(session.place());
         if (request.desk().get().hosted()) {
-            return new OptionalDesk(Optional.of(session), Optional.empty());
+            return new OptionalDesk(Optional.of(session), "");
         }
         try {
-            RunningDesk desk =
-                    RunningDesk.of(here, request.desk().get(), folder.path(), SessionDirectory.of(session.place()));
-            listener.deskOpened(desk);
-            return new OptionalDesk(Optional.of(session), Optional.of(desk));
+            shared.desk(here, request.desk().get(), folder.path(), session.place())
+                    .ifPresent(listener::deskOpened);
+            return new OptionalDesk(Optional.of(session), shared.invitation());
         } catch (ProblemException e) {
             session.close();
             listener.warned("reading without a desk: " + e.getMessage());
-            return new OptionalDesk(Optional.empty(), Optional.empty());
+            return NONE;
         }
     }
 
     /** The state for the reading window; before the lesson begins it also tells of the room on the disk and how to open the desk. */
     Supplier<SessionState> forWindow(Supplier<SessionState> state, String room) {
-        String invitation = desk.map(RunningDesk::invitation).orElse("");
         return () -> {
             SessionState now = state.get();
             if (!now.following().position().equals(ReadingPosition.START)
@@ -60,7 +64,6 @@ public record OptionalDesk(Optional<SessionDesk> session, Optional<RunningDesk> 
 
     @Override
     public void close() {
-        desk.ifPresent(RunningDesk::close);
         session.ifPresent(SessionDesk::close);
     }
 }

@@ -2,12 +2,14 @@ package org.bookholder.app.reading;
 
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Equipment;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.script.model.Script;
+import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.view.DisplayLostException;
 import org.bookholder.view.settings.WindowWish;
@@ -19,7 +21,7 @@ final class OptionalWindow implements AutoCloseable {
 
     private final Environment here;
     private final ReadingListener listener;
-    private final ReadingRequest request;
+    private ReadingRequest request;
     private Optional<Equipment.Window> window;
     private boolean lost;
 
@@ -48,6 +50,12 @@ final class OptionalWindow implements AutoCloseable {
         }
     }
 
+    /** Turns an open window to another lesson. */
+    void turnTo(ReadingRequest next, Script script) {
+        request = next;
+        window.ifPresent(open -> next.window().ifPresent(wish -> open.turnTo(script, wish.settings())));
+    }
+
     boolean isEmpty() {
         return window.isEmpty();
     }
@@ -58,20 +66,23 @@ final class OptionalWindow implements AutoCloseable {
     }
 
     /**
-     * Shows the reading until the window is closed, then asks the reading to end; does nothing if there is no window. A
+     * Shows the reading until the window is closed, then asks the reading to end; the window stays open if the reading has
+     * ended so that the next lesson can be read. Does nothing if there is no window. A
      * window that fails is reopened, at most twice; after that, or if its display is gone, the reading continues in the
      * terminal, and {@link #lost()} is true.
      *
-     * @param desk the desk whose address the window shows
-     * @param room how much can be recorded, a sentence that it shows before the lesson begins
+     * @param states what the window shows
      * @param ended whether the program should end whatever the presenter does
      */
-    void run(Reading reading, OptionalDesk desk, String room, BooleanSupplier ended) {
+    void run(Reading reading, Supplier<SessionState> states, BooleanSupplier ended) {
         for (int faults = 0; window.isPresent(); faults++) {
             Equipment.Window shown = window.get();
             try {
-                shown.run(desk.forWindow(reading.state(), room), reading::tell, here.nanoTime(), ended);
+                shown.run(states, reading::tell, here.nanoTime(), ended);
                 keep(shown.wish());
+                if (reading.nextLesson() && reading.progress().over()) {
+                    return;
+                }
                 close();
                 reading.tell(new TakeCommand.Quit());
                 return;

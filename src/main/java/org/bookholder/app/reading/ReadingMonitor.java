@@ -2,6 +2,7 @@ package org.bookholder.app.reading;
 
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import org.bookholder.runtime.EndDeadline;
 import org.bookholder.runtime.Reading;
 import org.bookholder.runtime.ReadingProgress;
@@ -19,6 +20,7 @@ final class ReadingMonitor {
     private static final long NOTICE_NANOS = 2_000_000_000L;
 
     private final Reading reading;
+    private final Supplier<SessionState> states;
     private final ReadingListener listener;
     private final ReadingControl control;
     private final LongSupplier nanoTime;
@@ -26,17 +28,26 @@ final class ReadingMonitor {
     private long noticed;
     private Optional<EndDeadline> deadline = Optional.empty();
 
-    ReadingMonitor(Reading reading, ReadingListener listener, ReadingControl control, LongSupplier nanoTime) {
+    /** Watches a reading; {@code states} is its state as the listener and the control see it. */
+    ReadingMonitor(
+            Reading reading,
+            Supplier<SessionState> states,
+            ReadingListener listener,
+            ReadingControl control,
+            LongSupplier nanoTime) {
         this.reading = reading;
+        this.states = states;
         this.listener = listener;
         this.control = control;
         this.nanoTime = nanoTime;
         this.noticed = nanoTime.getAsLong();
     }
 
-    /** Whether the reading must end now: it was interrupted, or a fault of the program has ended it. */
+    /** Whether the window must end now: the reading was interrupted, a fault has ended it, or it was ended elsewhere. */
     boolean mustEnd() {
-        return control.interrupted() || reading.fault().isPresent();
+        return control.interrupted()
+                || reading.fault().isPresent()
+                || reading.progress().over();
     }
 
     /** Returns when everything is settled, or after an interruption if a part of the program does not stop. */
@@ -52,7 +63,7 @@ final class ReadingMonitor {
     }
 
     private void look(boolean showLines) {
-        SessionState state = reading.state().get();
+        SessionState state = states.get();
         if (showLines) {
             listener.stateChanged(state, reading.progress().over());
         }

@@ -15,6 +15,7 @@ import org.bookholder.timing.StreamTime;
  *
  * @param session the session's folder
  * @param state the session at its end
+ * @param nextLesson whether it was ended so that the next lesson of the running order can be read
  * @param unheard how much was not followed live because the machine was too busy
  * @param unsaved why not everything could be saved; empty if it was
  * @param elsewhere what was saved in a second place; empty if all is in the session's folder, or is unsaved
@@ -25,6 +26,7 @@ import org.bookholder.timing.StreamTime;
 public record ReadingResult(
         Path session,
         SessionState state,
+        boolean nextLesson,
         StreamTime unheard,
         String unsaved,
         Optional<KeptElsewhere> elsewhere,
@@ -35,6 +37,7 @@ public record ReadingResult(
         return new ReadingResult(
                 session,
                 reading.state().get(),
+                reading.nextLesson(),
                 reading.progress().unheard(),
                 reading.progress().unsaved(),
                 elsewhere,

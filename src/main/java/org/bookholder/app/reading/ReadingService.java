@@ -3,6 +3,7 @@ package org.bookholder.app.reading;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.bookholder.app.day.DayService;
 import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.environment.Environment;
@@ -59,7 +60,19 @@ public final class ReadingService {
 
     /** Runs the reading with the source of sound that the request asks for. */
     public ReadingResult read() throws ProblemException {
-        return read(Optional.empty());
+        try (SharedDevices shared = new SharedDevices()) {
+            return read(shared, Optional.empty());
+        }
+    }
+
+    /**
+     * The same as one of several lessons.
+     *
+     * @param shared what the lessons share
+     * @param next what follows this one; empty if there is no running order
+     */
+    ReadingResult read(SharedDevices shared, Optional<NextLessons> next) throws ProblemException {
+        return read(Optional.empty(), shared, next);
     }
 
     /**
@@ -70,10 +83,13 @@ public final class ReadingService {
      * @throws org.bookholder.app.environment.OperationInterrupted if it was interrupted before the reading began
      */
     public ReadingResult read(Sources given) throws ProblemException {
-        return read(Optional.of(given));
+        try (SharedDevices shared = new SharedDevices()) {
+            return read(Optional.of(given), shared, Optional.empty());
+        }
     }
 
-    private ReadingResult read(Optional<Sources> given) throws ProblemException {
+    private ReadingResult read(Optional<Sources> given, SharedDevices shared, Optional<NextLessons> next)
+            throws ProblemException {
         ScriptFile lesson = ScriptFile.read(request.script());
         FatigueLimits limits = BreakLimits.of(here);
         int from = request.from().orElse(1);
@@ -85,8 +101,8 @@ public final class ReadingService {
                     "begin with a line from 1 to " + last + ", the script's last");
         }
         Sources sources = given.isPresent() ? given.get() : new AudioSelection(here, request, listener).sources();
-        try (AudioSource first = sources.open();
-                OptionalEars ears = OptionalEars.load(here, request.model(), sources.sounding())) {
+        try (AudioSource first = sources.open()) {
+            OptionalEars ears = shared.ears(here, request.model(), sources.sounding());
             PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), ears.vocabulary());
             listener.prepared(new ReadingSetup(
                     sources.sounding() ? Optional.of(first.name()) : Optional.empty(),
@@ -96,7 +112,7 @@ public final class ReadingService {
                     prepared));
             new Interruption(control::interrupted).check();
             try (SessionFolder folder = open(lesson)) {
-                return read(lesson, prepared, limits, folder, sources, first, ears.ears());
+                return read(lesson, prepared, limits, folder, sources, first, ears.ears(), shared, next);
             }
         }
     }
@@ -132,7 +148,9 @@ public final class ReadingService {
             SessionFolder folder,
             Sources sources,
             AudioSource first,
-            Optional<Ears> ears)
+            Optional<Ears> ears,
+            SharedDevices shared,
+            Optional<NextLessons> next)
             throws ProblemException {
         if (ears.isPresent()) {
             recover(folder, ears.get());
@@ -146,42 +164,44 @@ public final class ReadingService {
         Optional<DaySoFar> earlier = sources.live() ? earlier(folder, before, limits) : Optional.empty();
         ReadingPosition from =
                 request.from().map(line -> new ReadingPosition(line, 1)).orElseGet(() -> Resumption.next(before));
-        String room = sources.live() ? room(folder, first.rate(), lesson.script(), from) : "";
+        String space = sources.live() ? room(folder, first.rate(), lesson.script(), from) : "";
         SecondPlace second = new SecondPlace(here, folder);
-        try (OptionalWindow window = OptionalWindow.open(here, listener, request, lesson.script())) {
-            ReadingPlan plan = new ReadingPlan(
-                    prepared,
-                    before,
-                    lesson.opened(before.now(), here.clock().instant()),
-                    earlier,
-                    from,
-                    request.conduct(),
-                    ears,
-                    sources,
-                    first,
-                    window.isEmpty() && !sources.live(),
-                    folder.journal(),
-                    Tapes.in(folder, second),
-                    window.isEmpty() ? Optional.empty() : Optional.of(edited(folder, ears)),
-                    FaultLog.in(folder.path(), here.clock()),
-                    here.clock(),
-                    here.nanoTime());
-            Reading reading = Reading.start(plan);
-            try (reading;
-                    OptionalDesk desk = OptionalDesk.open(here, listener, request, folder, past.trail(), reading)) {
-                ReadingMonitor monitor = new ReadingMonitor(reading, listener, control, here.nanoTime());
-                carry(before, folder, reading);
-                boolean withoutWindow = window.isEmpty();
-                window.run(reading, desk, room, monitor::mustEnd);
-                boolean inTerminal = withoutWindow || window.lost();
-                monitor.untilOver(inTerminal);
-            } finally {
-                if (reading.leftBehind()) {
-                    folder.leaveOpen();
-                }
+        OptionalWindow window = shared.window(here, listener, request, lesson.script());
+        ReadingPlan plan = new ReadingPlan(
+                prepared,
+                before,
+                lesson.opened(before.now(), here.clock().instant()),
+                earlier,
+                from,
+                request.conduct(),
+                ears,
+                sources,
+                first,
+                window.isEmpty() && !sources.live(),
+                folder.journal(),
+                Tapes.in(folder, second),
+                window.isEmpty() ? Optional.empty() : Optional.of(edited(folder, ears)),
+                FaultLog.in(folder.path(), here.clock()),
+                here.clock(),
+                here.nanoTime());
+        Reading reading = Reading.start(plan);
+        Supplier<SessionState> shown =
+                next.map(left -> left.beside(reading.state(), here)).orElse(reading.state());
+        try (reading;
+                OptionalDesk desk =
+                        OptionalDesk.open(here, listener, request, folder, past.trail(), reading, shown, shared)) {
+            ReadingMonitor monitor = new ReadingMonitor(reading, shown, listener, control, here.nanoTime());
+            carry(before, folder, reading);
+            boolean withoutWindow = window.isEmpty();
+            window.run(reading, desk.forWindow(shown, space), monitor::mustEnd);
+            boolean inTerminal = withoutWindow || window.lost();
+            monitor.untilOver(inTerminal);
+        } finally {
+            if (reading.leftBehind()) {
+                folder.leaveOpen();
             }
-            return finish(reading, folder, second);
         }
+        return finish(reading, folder, second);
     }
 
     /** Tells how long a recording there is room for; returns the sentence for the window. */

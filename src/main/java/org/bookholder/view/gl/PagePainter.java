@@ -9,6 +9,8 @@ import org.bookholder.view.page.PageView;
 /** Draws a list in place of the script. */
 final class PagePainter {
     private static final double KEYS_LEFT = 0.09;
+    private static final double FIRST_CHOICE_EMS = 2.55;
+    private static final double CHOICE_SIZE = 0.48;
 
     private final Canvas canvas;
     private final Shapes shapes;
@@ -34,6 +36,12 @@ final class PagePainter {
         double left = page.wideLead() ? KEYS_LEFT * geometry.width() : listLeft(geometry);
         labels.left(page.heading(), Face.READING, 0.78 * unit, left, top + 0.7 * unit, Palette.COMING, light);
         labels.left(page.under(), Face.FIGURE, 0.42 * unit, left, top + 1.65 * unit, Palette.FIGURE, light);
+        for (int i = 0; i < page.choices().size(); i++) {
+            double y = top + (FIRST_CHOICE_EMS + i * ListPage.CHOICE_EMS) * unit;
+            String choice =
+                    labels.fitted(page.choices().get(i), Face.FIGURE, CHOICE_SIZE * unit, geometry.width() - 2 * left);
+            labels.left(choice, Face.FIGURE, CHOICE_SIZE * unit, left, y, Palette.COMING, light);
+        }
         double start = top + page.headHeight(geometry);
         if (page.wideLead()) {
             keys(page, geometry, unit, start, light);

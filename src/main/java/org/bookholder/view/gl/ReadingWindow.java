@@ -55,7 +55,7 @@ public final class ReadingWindow implements AutoCloseable {
 
     private final Window window;
     private final DisplayWatch display;
-    private final WindowSettings settings;
+    private WindowSettings settings;
     private final Fonts fonts;
     private final ContextWatch context;
     private final Texts texts;
@@ -148,6 +148,15 @@ public final class ReadingWindow implements AutoCloseable {
             }
             waitForNext(now, nanoTime, shown);
         }
+    }
+
+    /** Turns to another lesson: its text, and nothing of what the window knew of the one before. */
+    public void turnTo(Script script, WindowSettings own) {
+        settings = own;
+        scene = null;
+        inputs.clear();
+        stale = true;
+        window.setTitle(script.title());
     }
 
     /** Performs the action of one key press before the next frame. */

@@ -38,6 +38,10 @@ final class Window implements AutoCloseable {
         this.wanted = place.monitor();
     }
 
+    void setTitle(String title) {
+        glfwSetWindowTitle(handle, title);
+    }
+
     /** Opens a window; GLFW must be running. */
     static Window open(String title, WindowPlace place) throws ProblemException {
         return open(title, place, ContentScale.ofSystem());

@@ -62,8 +62,12 @@ public enum Action {
     PICKUPS,
     /** Start or end the pickup round. */
     ROUND,
+    /** Go on to the next lesson; has to be pressed twice while one is being read. */
+    NEXT_LESSON,
+    /** Begin or end a break. */
+    BREAK,
     /** Show or hide the list of keys. */
     KEYS,
-    /** End the session; has to be pressed twice while a take is rolling. */
+    /** End the session, and with it the day's running order; has to be pressed twice while a take is rolling. */
     QUIT
 }

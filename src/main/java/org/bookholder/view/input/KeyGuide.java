@@ -24,6 +24,8 @@ public record KeyGuide(String keys, String does, List<Action> actions) {
             work("cut", Action.CUT),
             work("list of pickups", Action.PICKUPS),
             work("pickup round: begin, end", Action.ROUND),
+            work("next lesson", Action.NEXT_LESSON),
+            work("break: begin, end", Action.BREAK),
             work("moved by voice, steadily, by hand", Action.WAY),
             work("text larger, smaller", Action.LARGER, Action.SMALLER),
             work("column wider, narrower", Action.WIDER, Action.NARROWER),

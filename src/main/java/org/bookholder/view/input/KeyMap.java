@@ -95,6 +95,8 @@ public record KeyMap(Map<String, Action> taught) {
         put(keys, Action.CUT, "C");
         put(keys, Action.PICKUPS, "L");
         put(keys, Action.ROUND, "R");
+        put(keys, Action.NEXT_LESSON, "Enter", "Keypad Enter");
+        put(keys, Action.BREAK, "Z");
         put(keys, Action.WAY, "V");
         put(keys, Action.LARGER, "+", "=", "Keypad +");
         put(keys, Action.SMALLER, "-", "Keypad -");

@@ -1,5 +1,6 @@
 package org.bookholder.view.page;
 
+import java.util.List;
 import org.bookholder.view.input.KeyGuide;
 import org.bookholder.view.input.KeyMap;
 
@@ -11,6 +12,7 @@ public final class KeyPage {
         return new ListPage(
                 "Keys",
                 "A clicker’s Page Up, Page Down, start and blank buttons: back, forward, hold, pickup",
+                List.of(),
                 KeyGuide.entries(keys).stream()
                         .map(guide -> new ListPage.Entry(guide.keys(), guide.does(), "", ""))
                         .toList(),

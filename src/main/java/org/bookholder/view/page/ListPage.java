@@ -8,19 +8,24 @@ import org.bookholder.view.layout.Geometry;
  *
  * @param heading its heading
  * @param under a line below the heading
+ * @param choices what can be done now, a line each; may be empty
  * @param entries its entries
  * @param wideLead whether leads are words instead of numbers; entries are then set in two columns
  */
-public record ListPage(String heading, String under, List<Entry> entries, boolean wideLead) {
+public record ListPage(String heading, String under, List<String> choices, List<Entry> entries, boolean wideLead) {
     private static final double PLAIN_EMS = 0.76;
     private static final double NOTED_EMS = 1.45;
     private static final double HEAD_EMS = 2.9;
+
+    /** Height of a choice in units. */
+    public static final double CHOICE_EMS = 0.72;
 
     /** Largest unit at which two columns of keys fit side by side, as a fraction of the width. */
     private static final double WIDEST_UNIT = 0.038;
 
     /** Copies the list. */
     public ListPage {
+        choices = List.copyOf(choices);
         entries = List.copyOf(entries);
     }
 
@@ -46,7 +51,7 @@ public record ListPage(String heading, String under, List<Entry> entries, boolea
 
     /** Height of the heading in pixels. */
     public double headHeight(Geometry geometry) {
-        return HEAD_EMS * unit(geometry);
+        return (HEAD_EMS + CHOICE_EMS * choices.size()) * unit(geometry);
     }
 
     /** Height of one entry in pixels. */

@@ -103,9 +103,9 @@ public final class Pages {
     /** Rebuilds the page when its contents have changed. */
     @SuppressWarnings("ReferenceEquality")
     private void fill(SessionState state) {
-        boolean known = shown == written && (shown == Kind.KEYS ? keys == writtenKeys : state == writtenState);
+        boolean known = shown == written && keys == writtenKeys && (shown == Kind.KEYS || state == writtenState);
         if (!known) {
-            page = shown == Kind.PICKUPS ? PickupPage.of(state) : KeyPage.page(keys);
+            page = shown == Kind.PICKUPS ? PickupPage.of(state, keys) : KeyPage.page(keys);
             written = shown;
             writtenKeys = keys;
             writtenState = state;

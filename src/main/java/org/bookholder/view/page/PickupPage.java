@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.bookholder.follow.model.Outcome;
+import org.bookholder.session.LineCounts;
 import org.bookholder.session.SessionState;
+import org.bookholder.view.input.KeyMap;
 import org.bookholder.wording.Labels;
+import org.bookholder.wording.LinesText;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
 
@@ -13,10 +16,10 @@ import org.bookholder.wording.Pickups;
 final class PickupPage {
     private PickupPage() {}
 
-    static ListPage of(SessionState state) {
+    static ListPage of(SessionState state, KeyMap keys) {
         List<ListPage.Entry> entries =
                 Pickups.of(state).stream().map(PickupPage::entry).toList();
-        return new ListPage(heading(entries.size()), under(state), entries, false);
+        return new ListPage(heading(entries.size()), under(state), Choices.of(state, keys), entries, false);
     }
 
     private static String heading(int count) {
@@ -28,10 +31,7 @@ final class PickupPage {
     }
 
     private static String under(SessionState state) {
-        long read = state.lines().all().stream()
-                .filter(notes -> notes.best().isPresent())
-                .count();
-        String lines = read + " of " + state.lines().count() + " lines read";
+        String lines = LinesText.of(LineCounts.of(state.lines().all()));
         double pace = state.measures().pace().lesson();
         return Double.isNaN(pace) ? lines : lines + String.format(Locale.ROOT, "  ·  %.0f words a minute", pace);
     }

@@ -5,7 +5,7 @@ import { meant, showKeys } from './keys.js';
 import { REASONS as COMMON, entry, why, within } from './listed.js';
 import { sure } from './model.js';
 import { fillSheet } from './sheet.js';
-import { byId, clock, count, el, put } from './words.js';
+import { byId, clock, count, el, linesRead, put } from './words.js';
 import { dress, turn } from './dress.js';
 
 const VIEWS = ['sessions', 'pickups', 'board'];
@@ -109,7 +109,7 @@ function sessionRow(s) {
   return el('tr', {},
     el('td', { class: 'name' }, el('a', { href: `session/${s.name}/` }, `${day(s.began)}, ${time(s.began)}`)),
     el('td', { class: 'n' }, count(s.takes, 'take')), el('td', { class: 'n' }, clock(s.length)),
-    el('td', { class: 'n' }, `${s.read} of ${count(s.lines, 'line')}`),
+    el('td', { class: 'n' }, linesRead(s)),
     el('td', { class: 'n' }, s.open ? `${s.open} to pick up` : 'none'),
     el('td', { class: 'q' }, s.standing === 'finished' ? '' : s.standing));
 }

@@ -3,7 +3,7 @@
 import { openHandOff } from './handoff.js';
 import { fluffPlot } from './plot.js';
 import { fillSheet } from './sheet.js';
-import { byId, clock, count, el, figure, short } from './words.js';
+import { byId, clock, count, el, figure, linesRead, short } from './words.js';
 import { inTake, lengthOfAll, model, notesOf, telling, text } from './model.js';
 
 export function showSummary() {
@@ -13,7 +13,7 @@ export function showSummary() {
     ['Length', `${short(lengthOfAll())} in ${count(model.takes.length, 'take')}`],
     ['Pace', `${figure(model.pace.lesson)} words a minute, target ${model.script.target}`],
     ['Clean at the first attempt', `${s.first_clean} of ${count(s.read, 'line')} read`],
-    ['Read', `${s.read} of ${count(s.lines, 'line')}`],
+    ['Lines', linesRead(s)],
     ['Still open', count(s.open, 'line')],
     ['Decided', count(s.decided, 'line')],
   ];

@@ -1,6 +1,6 @@
 // Today: the one thing to do next, the running order with its breaks, and the reading that is going on.
 
-import { byId, count, el, short } from './words.js';
+import { byId, count, el, linesRead, short } from './words.js';
 
 const goesOn = (home) => ['PREPARING', 'OPEN'].includes(home.reading.step);
 
@@ -65,7 +65,7 @@ function over(home, now, act) {
   return [
     el('p', { class: 'small' }, now.faulty ? 'A fault of the program ended the session. What was read is kept.' : 'Session ended'),
     el('h3', {}, now.title),
-    el('p', { id: 'came-to' }, now.read ? `${now.read} of ${count(now.lines, 'line')} read, ${now.pickups ? `${now.pickups} to pick up` : 'nothing to pick up'}.`
+    el('p', { id: 'came-to' }, now.read ? `${linesRead(now)}; ${now.pickups ? `${now.pickups} to pick up` : 'nothing to pick up'}.`
       : 'Nothing was read.'),
     el('p', { class: 'choices' }, ...[
       now.pickups && el('button', { type: 'button', class: 'main', id: 'pick-up',

@@ -25,6 +25,10 @@ export function size(bytes) {
   return bytes < 1e6 ? `${Math.round(bytes / 1e3)} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
 }
 
+/** How many lines were read, skipped and not reached. */
+export const linesRead = (s) => [`${s.read} of ${count(s.lines, 'line')} read`, s.skipped ? `${s.skipped} skipped` : '',
+  s.not_reached ? `${s.not_reached} not reached` : ''].filter(Boolean).join(', ');
+
 export function count(n, one, many = `${one}s`) {
   return `${n} ${n === 1 ? one : many}`;
 }
