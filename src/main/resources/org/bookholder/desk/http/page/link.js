@@ -29,6 +29,14 @@ let letIn = false;
 let had = '';
 let home = false;
 
+/** Whether this is the state of another session than the one that the page shows. */
+function isAnother(whole) {
+  if (!model.known) return false;
+  const began = (takes) => takes[0]?.when;
+  return whole.script.title !== model.script.title
+    || (model.takes.length > 0 && whole.takes.length > 0 && began(whole.takes) !== began(model.takes));
+}
+
 /** The id of the message after the given one; ids have no gaps. */
 const after = (id) => id.replace(/\d+$/, (number) => String(Number(number) + 1));
 
@@ -98,7 +106,13 @@ function listen() {
   const on = (name, take) => here.addEventListener(name, (event) => { heard = Date.now(); take(event); });
   on('whole', (event) => {
     had = event.lastEventId;
-    changed(takeWhole(JSON.parse(event.data)));
+    const whole = JSON.parse(event.data);
+    if (isAnother(whole)) {
+      // The next lesson of the running order: nothing of the one before may be left on the page.
+      location.reload();
+      return;
+    }
+    changed(takeWhole(whole));
     byId('desk').hidden = false;
   });
   on('change', (event) => {
