@@ -27,9 +27,17 @@ const LIVE = [
   { key: 'PAGEDOWN', shown: 'Page Down', name: () => 'Leave this line', when: round, run: () => act({ do: 'leave', line: seenRound.value() }) },
   { key: 'PAGEUP', shown: 'Page Up', name: () => 'This line again', when: round, run: () => act({ do: 'again', line: seenRound.value() }) },
   { key: 'Z', name: () => (resting() ? 'End the break' : 'Break'), run: () => act(seenResting.value() ? { do: 'back' } : { do: 'break', take: seenTake.value() }) },
+  { key: 'ENTER', shown: 'Enter', name: () => `Next lesson: ${model.order.title}`, when: () => over() && Boolean(model.order?.title),
+    run: () => act({ do: 'next_lesson' }) },
+  { key: 'Q', name: () => (model.order?.ends ? 'End the day' : 'End the session'), when: over, run: () => act({ do: 'end_session' }) },
   { key: 'M', name: () => 'Message', run: () => byId('say').focus() },
   { key: 'U', name: () => (undoable() ? `Undo ${undoable().what}` : 'Undo'), can: () => Boolean(undoable()), run: undo },
 ];
+
+/** The lesson was read to its end, or its take was cut. */
+function over() {
+  return model.live && model.takes.length > 0 && (!rolling() || model.at.finished);
+}
 
 /** The acts for which no take has to run. */
 const ALWAYS = ['P', 'A', 'U'];

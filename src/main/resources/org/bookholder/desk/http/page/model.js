@@ -2,7 +2,7 @@
 
 export const model = {
   known: false, acts: false, live: false, script: null, at: null, pace: null, sound: null, tired: null,
-  takes: [], asides: [], notes: [], people: {}, cautions: [], lines: [], summary: null, points: [], handoff: null,
+  takes: [], asides: [], notes: [], people: {}, cautions: [], lines: [], summary: null, points: [], handoff: null, order: {},
 };
 
 export function takeWhole(whole) {
