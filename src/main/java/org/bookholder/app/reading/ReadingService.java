@@ -190,18 +190,23 @@ public final class ReadingService {
         try (reading;
                 OptionalDesk desk =
                         OptionalDesk.open(here, listener, request, folder, past.trail(), reading, shown, shared)) {
-            ReadingMonitor monitor = new ReadingMonitor(reading, shown, listener, control, here.nanoTime());
             carry(before, folder, reading);
-            boolean withoutWindow = window.isEmpty();
-            window.run(reading, desk.forWindow(shown, space), monitor::mustEnd);
-            boolean inTerminal = withoutWindow || window.lost();
-            monitor.untilOver(inTerminal);
+            run(reading, window, shown, desk.forWindow(shown, space));
         } finally {
             if (reading.leftBehind()) {
                 folder.leaveOpen();
             }
         }
         return finish(reading, folder, second);
+    }
+
+    /** Shows the reading until it is over: in the window, and in the terminal if there is none or it was lost. */
+    private void run(
+            Reading reading, OptionalWindow window, Supplier<SessionState> shown, Supplier<SessionState> inWindow) {
+        ReadingMonitor monitor = new ReadingMonitor(reading, shown, listener, control, here.nanoTime());
+        boolean withoutWindow = window.isEmpty();
+        window.run(reading, inWindow, monitor::mustEnd);
+        monitor.untilOver(withoutWindow || window.lost());
     }
 
     /** Tells how long a recording there is room for; returns the sentence for the window. */
