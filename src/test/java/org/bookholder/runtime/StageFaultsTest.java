@@ -11,6 +11,7 @@ import org.bookholder.follow.model.Outcome;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.source.Manuscript;
 import org.bookholder.runtime.source.PacedSource;
+import org.bookholder.runtime.stage.BackgroundTasks;
 import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.runtime.stage.StageFault;
@@ -133,6 +134,24 @@ final class StageFaultsTest {
         read();
         assertThat(told).containsExactly("The desk failed and starts again.");
         assertThat(rig.log()).contains("stage 'desk': failed, is started again", "a planted fault");
+        assertIsReadToItsEnd();
+    }
+
+    @Test
+    void aFaultInATaskOfTheDeskCostsOnlyThatTask() {
+        BackgroundTasks tasks = new BackgroundTasks();
+        List<String> done = new ArrayList<>();
+        rig.alsoRuns(tasks);
+        begin();
+        pass(FAULT);
+        tasks.ask(() -> {
+            throw new IllegalStateException("no room for the files");
+        });
+        tasks.ask(() -> done.add("the next one"));
+        pass(VOICE.seconds() + 1 - FAULT);
+        assertThat(told).containsExactly("A part of the program has failed (errands); the reading goes on.");
+        assertThat(rig.log()).contains("stage 'errands': failed, is started again", "no room for the files");
+        assertThat(done).containsExactly("the next one");
         assertIsReadToItsEnd();
     }
 

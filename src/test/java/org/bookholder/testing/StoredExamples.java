@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Equipment;
 import org.bookholder.app.environment.Warnings;
 import org.bookholder.handoff.ExampleSession;
 import org.bookholder.journal.SessionFolder;
@@ -21,6 +22,11 @@ public final class StoredExamples {
 
     /** A machine on which everything lies in one folder. */
     public static Environment here(Path folder) {
+        return here(folder, new FakeEquipment());
+    }
+
+    /** The same with the devices of {@code equipment}. */
+    public static Environment here(Path folder, Equipment equipment) {
         return new Environment(
                 Instant::now,
                 System::nanoTime,
@@ -30,7 +36,7 @@ public final class StoredExamples {
                 folder,
                 new SessionLocks(),
                 new Warnings(line -> {}),
-                new FakeEquipment());
+                equipment);
     }
 
     /** The text of the script that they were read from. */

@@ -45,7 +45,9 @@ final class OpenEarStage implements Stage {
 
     @Override
     public void onStart() {
+        working = true;
         ear = maker.get();
+        working = false;
     }
 
     @Override
@@ -76,7 +78,7 @@ final class OpenEarStage implements Stage {
             ear.close();
             ear = null;
         }
-        // The step failed; reading continues when the stage is restarted.
+        // Otherwise the start or a step failed; reading continues when the stage is restarted.
         if (!working) {
             recording.closeReader();
         }

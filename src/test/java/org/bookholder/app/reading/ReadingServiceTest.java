@@ -4,38 +4,73 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.lang.reflect.Proxy;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.OperationInterrupted;
+import org.bookholder.app.environment.Progress;
+import org.bookholder.follow.model.Outcome;
+import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.source.PacedSource;
 import org.bookholder.runtime.take.Conduct;
+import org.bookholder.script.pronounce.Vocabulary;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.SessionState;
+import org.bookholder.session.Troubles;
+import org.bookholder.speech.AudioRead;
+import org.bookholder.speech.Ear;
+import org.bookholder.speech.Ears;
+import org.bookholder.speech.Grammar;
+import org.bookholder.testing.FakeAudioSource;
+import org.bookholder.testing.FakeEars;
+import org.bookholder.testing.FakeEquipment;
+import org.bookholder.testing.Spoken;
 import org.bookholder.testing.StoredExamples;
+import org.bookholder.testing.Wav;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+/** A reading from its request to its result, in this process; the recogniser is a fake one. */
 final class ReadingServiceTest {
+    private static final int RATE = 16_000;
+    private static final Spoken VOICE = new Spoken(0.5)
+            .says("every wheel begins with its hub")
+            .says("the rim comes last")
+            .pauses(1);
+
     @TempDir
     private Path folder;
 
+    private final FakeEars ears = new FakeEars(VOICE.hypotheses());
+    private final FakeEquipment equipment = new FakeEquipment();
+    private final Told listener = new Told();
     private Path script = Path.of("");
     private Path session = Path.of("");
+    private Environment here = StoredExamples.here(Path.of(""));
 
     @BeforeEach
     void writeScript() throws IOException {
         script = folder.resolve("lesson.md");
         session = folder.resolve("session");
-        Files.writeString(script, "Every wheel begins with its hub.\n");
+        here = StoredExamples.here(folder, equipment);
+        equipment.hears(ears);
+        Files.writeString(script, "Every wheel begins with its hub.\nThe rim comes last.\n");
     }
 
     @Test
     void unlocksTheSessionIfWhatFollowsItsOpeningFails() throws ProblemException {
-        Environment here = StoredExamples.here(folder);
-        ReadingService service = new ReadingService(here, request(), throwingWhenOpened(), control());
-        assertThatThrownBy(service::read)
+        listener.failsWhenOpened = true;
+        assertThatThrownBy(() -> service(request(recording())).read())
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("no terminal");
         try (SessionFolder again = SessionFolder.open(session, here.locks())) {
@@ -43,45 +78,247 @@ final class ReadingServiceTest {
         }
     }
 
-    private ReadingRequest request() {
+    @Test
+    void readsARecordingToItsEnd() throws ProblemException {
+        ReadingResult result = service(request(recording())).read();
+
+        assertThat(listener.told)
+                .startsWith("prepared, lesson.wav", "opened, new")
+                .endsWith("over");
+        assertThat(result.fault()).isEmpty();
+        assertThat(result.partFailed()).isFalse();
+        assertThat(result.unsaved()).isEmpty();
+        assertThat(result.state().lines().notes(1).outcome()).isEqualTo(Outcome.CLEAN);
+        assertThat(result.state().following().position()).isEqualTo(new ReadingPosition(3, 1));
+        assertThat(session).isDirectoryContaining("glob:**/take-001.wav").isDirectoryContaining("glob:**/script.md");
+        try (SessionFolder again = SessionFolder.open(session, here.locks())) {
+            assertThat(again.events()).last().isInstanceOf(SessionEvent.TakeSettled.class);
+        }
+        assertThat(ears.closed()).isTrue();
+        assertThat(ears.open()).isZero();
+    }
+
+    @Test
+    void goesOnInASessionThatIsThereAlready() throws ProblemException {
+        service(request(recording())).read();
+        equipment.hears(new FakeEars(List.of()));
+        ReadingResult result = service(request(recording())).read();
+        assertThat(result.state().takes().all()).hasSize(2);
+        assertThat(result.state().lines().notes(1).outcome()).isEqualTo(Outcome.CLEAN);
+    }
+
+    @Test
+    void beginsAtTheLineThatIsAskedFor() throws ProblemException {
+        equipment.hears(new FakeEars(List.of()));
+        ReadingResult result = service(from(2, recording())).read();
+        assertThat(result.state().following().position()).isEqualTo(new ReadingPosition(2, 1));
+    }
+
+    @Test
+    void aLineThatIsNotThereIsRefusedBeforeASessionBegins() {
+        for (int line : new int[] {0, 3}) {
+            assertThatThrownBy(() -> service(from(line, recording())).read())
+                    .isInstanceOf(ProblemException.class)
+                    .hasMessageContaining("there is no line " + line)
+                    .hasMessageContaining("from 1 to 2");
+        }
+        assertThat(session).doesNotExist();
+        assertThat(listener.told).isEmpty();
+    }
+
+    @Test
+    void whoInterruptsBeforeItBeginsGetsNoSession() {
+        listener.interrupted = true;
+        assertThatThrownBy(() -> service(request(recording())).read()).isInstanceOf(OperationInterrupted.class);
+        assertThat(session).doesNotExist();
+        assertThat(ears.closed()).isTrue();
+    }
+
+    @Test
+    void whoInterruptsWhileItRunsGetsWhatWasReadSoFar() throws ProblemException {
+        // A minute is more than anybody waits for an interruption.
+        equipment.hasMicrophone(new PacedSource(FakeAudioSource.of(RATE, new short[60 * RATE]), here.nanoTime()));
+        listener.whenTold("line 1", () -> listener.interrupted = true);
+        ReadingResult result = service(request(Optional.empty())).read();
+        assertThat(result.fault()).isEmpty();
+        assertThat(result.state().takes().rolling()).isFalse();
+        assertThat(result.state().takes().all()).hasSize(1);
+        assertThat(session.resolve("take-001.wav")).exists();
+    }
+
+    @Test
+    void aMicrophoneThatBreaksEndsNothingAndIsTold() throws ProblemException {
+        equipment.hasMicrophone(
+                FakeAudioSource.of(RATE, new short[RATE]).then(new AudioRead.Gone("the microphone was unplugged")));
+        listener.whenTold("NO_SOUND", () -> listener.finish = true);
+        ReadingResult result = service(request(Optional.empty())).read();
+        assertThat(listener.told).contains("prepared, a fake microphone", "NO_SOUND");
+        assertThat(result.fault()).isEmpty();
+        assertThat(result.unsaved()).isEmpty();
+        assertThat(result.state().takes().all()).hasSize(1);
+    }
+
+    @Test
+    void withoutAMicrophoneNoSessionBegins() {
+        assertThatThrownBy(() -> service(request(Optional.empty())).read())
+                .isInstanceOf(ProblemException.class)
+                .hasMessageContaining("there is no microphone");
+        assertThat(session).doesNotExist();
+    }
+
+    @Test
+    void aFaultInTheOpenEarIsLoggedAndTheReadingGoesOn() throws ProblemException, IOException {
+        equipment.hears(new FaultyOpenEar(ears, new AtomicBoolean()));
+        ReadingResult result = service(request(recording())).read();
+        assertThat(result.fault()).isEmpty();
+        assertThat(result.partFailed()).isTrue();
+        assertThat(result.log())
+                .content()
+                .containsOnlyOnce("stage '")
+                .contains("stage 'open ear': failed, is started again", "a planted fault");
+        assertThat(result.state().following().position()).isEqualTo(new ReadingPosition(3, 1));
+        assertThat(result.state().takes().rolling()).isFalse();
+    }
+
+    private ReadingService service(ReadingRequest request) {
+        return new ReadingService(here, request, listener, listener);
+    }
+
+    private Optional<Path> recording() {
+        return Optional.of(Wav.write(folder.resolve("lesson.wav"), RATE, VOICE.sound(RATE)));
+    }
+
+    private ReadingRequest request(Optional<Path> audio) {
+        return request(Optional.empty(), audio);
+    }
+
+    private ReadingRequest from(int line, Optional<Path> audio) {
+        return request(Optional.of(line), audio);
+    }
+
+    private ReadingRequest request(Optional<Integer> from, Optional<Path> audio) {
         return new ReadingRequest(
                 script,
                 Optional.empty(),
                 Optional.of(session),
                 false,
-                Optional.empty(),
+                from,
                 Conduct.PLAIN,
+                audio,
                 Optional.empty(),
-                Optional.empty(),
+                false,
+                false,
                 true,
-                false,
-                false,
                 Optional.empty(),
                 Optional.empty(),
                 folder);
     }
 
-    private static ReadingListener throwingWhenOpened() {
-        return (ReadingListener) Proxy.newProxyInstance(
-                ReadingListener.class.getClassLoader(), new Class<?>[] {ReadingListener.class}, (p, method, given) -> {
-                    if (method.getName().equals("opened")) {
-                        throw new IllegalStateException("no terminal");
-                    }
-                    return null;
-                });
+    /** Notes what a reading reports, each thing once, and ends it when a test says so. */
+    private static final class Told implements ReadingListener, ReadingControl {
+        private final List<String> told = new ArrayList<>();
+        private final Map<String, Runnable> then = new HashMap<>();
+        private boolean interrupted;
+        private boolean finish;
+        private boolean failsWhenOpened;
+
+        void whenTold(String text, Runnable action) {
+            then.put(text, action);
+        }
+
+        private void note(String text) {
+            if (!told.contains(text)) {
+                told.add(text);
+            }
+            then.getOrDefault(text, () -> {}).run();
+        }
+
+        @Override
+        public void prepared(ReadingSetup setup) {
+            note("prepared, " + setup.source().orElse("no sound"));
+        }
+
+        @Override
+        public void opened(Path session, boolean continued) {
+            if (failsWhenOpened) {
+                throw new IllegalStateException("no terminal");
+            }
+            note("opened, " + (continued ? "continued" : "new"));
+        }
+
+        @Override
+        public void recovering(List<Integer> takes) {
+            note("recovering " + takes);
+        }
+
+        @Override
+        public void progress(Progress progress) {}
+
+        @Override
+        public void deskOpened(RunningDesk desk) {
+            note("desk");
+        }
+
+        @Override
+        public void stateChanged(SessionState state, boolean over) {
+            note("line " + state.following().position().line());
+            if (over) {
+                note("over");
+            }
+        }
+
+        @Override
+        public void troublesChanged(Troubles troubles) {
+            troubles.all().forEach(trouble -> note(trouble.kind().name()));
+        }
+
+        @Override
+        public void stillListening(double seconds) {}
+
+        @Override
+        public void warned(String sentence) {
+            note("warned: " + sentence);
+        }
+
+        @Override
+        public void noted(String sentence) {
+            note("noted: " + sentence);
+        }
+
+        @Override
+        public boolean interrupted() {
+            return interrupted;
+        }
+
+        @Override
+        public boolean finishRequested() {
+            return finish;
+        }
     }
 
-    private static ReadingControl control() {
-        return new ReadingControl() {
-            @Override
-            public boolean interrupted() {
-                return false;
-            }
+    /** Ears of which the first open one cannot be made. */
+    private record FaultyOpenEar(Ears ears, AtomicBoolean failed) implements Ears {
+        @Override
+        public Vocabulary vocabulary() {
+            return ears.vocabulary();
+        }
 
-            @Override
-            public boolean finishRequested() {
-                return false;
+        @Override
+        public Ear scriptEar(Grammar grammar, int rate) {
+            return ears.scriptEar(grammar, rate);
+        }
+
+        @Override
+        public Ear openEar(int rate) {
+            if (failed.compareAndSet(false, true)) {
+                throw new IllegalStateException("a planted fault");
             }
-        };
+            return ears.openEar(rate);
+        }
+
+        @Override
+        public void close() {
+            ears.close();
+        }
     }
 }
