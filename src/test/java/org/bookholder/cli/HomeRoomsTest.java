@@ -3,6 +3,7 @@ package org.bookholder.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -123,6 +124,25 @@ final class HomeRoomsTest {
         browser.click("#w-replace");
         done();
         assertThat(browser.value("homeState.jobs[0].step")).isEqualTo("DONE");
+    }
+
+    @Test
+    void aDamagedSessionIsNamedAndRepairedByItsButton() throws IOException {
+        Path journal = session().resolve("journal.db");
+        String bytes = Files.readString(journal, StandardCharsets.ISO_8859_1);
+        // A row of the journal that nobody understands any more.
+        Files.writeString(
+                journal,
+                bytes.replace("{\"type\":\"take-ended\"", "{\"type\":\"take_ended\""),
+                StandardCharsets.ISO_8859_1);
+        browser.until("document.querySelector('#damaged button')");
+        assertThat(browser.text("#damaged")).contains("The notes of 2026-09-09-0900-one-wheel are damaged");
+        browser.lookAtEverySize("home-damaged");
+        browser.click("#damaged button");
+        browser.until("homeState.jobs.some((job) => job.title === 'Repair' && job.step === 'DONE')");
+        browser.until("!document.querySelector('#damaged button')");
+        assertThat(session()).isDirectoryContaining("glob:**/before-repair-*");
+        assertThat(browser.errors()).isEmpty();
     }
 
     @Test

@@ -117,6 +117,8 @@ public final class Home implements AutoCloseable {
         BeforeReading before = new BeforeReading(here, settings);
         FolderList folders = new FolderList(request.userHome());
         Latest<Boolean> quitting = new Latest<>(false);
+        WorkList work = new WorkList(here, courses::address, courses::letGo);
+        BrokenOff brokenOff = new BrokenOff(here, jobs, work);
         HomeActions actions = new HomeActions(
                 here.equipment(),
                 courses,
@@ -126,14 +128,15 @@ public final class Home implements AutoCloseable {
                 folders,
                 new AllowedPaths(request.userHome(), here, courses.known()),
                 jobs,
-                new WorkList(here, courses::address, courses::letGo),
+                work,
+                brokenOff,
                 () -> quitting.set(true));
         IdleTimer idle = new IdleTimer(here.nanoTime());
         PartsFeed feed = new PartsFeed();
         KnownWords words = new KnownWords(here);
         ScriptRoom scripts = new ScriptRoom(courses, new LessonTexts(here), words);
         HomeQuestions questions = new HomeQuestions(scripts, new ImportRoom(courses, folders, scripts));
-        HomeStage stage = new HomeStage(here, courses, reading, jobs, before, settings, scripts, feed, idle);
+        HomeStage stage = new HomeStage(here, courses, brokenOff, reading, jobs, before, settings, scripts, feed, idle);
         SecureRandom random = new SecureRandom();
         DeskCredentials fresh = freshKeys(folder, random);
         AccessControl admission = new AccessControl(fresh, false, random, here.nanoTime());
@@ -148,11 +151,16 @@ public final class Home implements AutoCloseable {
             server.close();
             throw e;
         }
+        Workers workers = workers(here, log, stage, jobs);
+        return new Home(lock, server, admission, keys, reading, jobs, courses, idle, quitting, words, workers);
+    }
+
+    private static Workers workers(Environment here, FaultLog log, HomeStage stage, Jobs jobs) {
         Workers workers = new Workers(here.nanoTime(), log::add);
         workers.takeOn(log.stage(() -> false));
         workers.takeOn(stage);
         jobs.stages().forEach(workers::takeOn);
-        return new Home(lock, server, admission, keys, reading, jobs, courses, idle, quitting, words, workers);
+        return workers;
     }
 
     /**

@@ -30,6 +30,7 @@ final class HomeActions {
     private final AllowedPaths paths;
     private final Jobs jobs;
     private final WorkList work;
+    private final BrokenOff brokenOff;
     private final Runnable quit;
 
     /** Acts on these; {@code quit} ends the program when it is called. */
@@ -43,6 +44,7 @@ final class HomeActions {
             AllowedPaths paths,
             Jobs jobs,
             WorkList work,
+            BrokenOff brokenOff,
             Runnable quit) {
         this.equipment = equipment;
         this.courses = courses;
@@ -53,6 +55,7 @@ final class HomeActions {
         this.paths = paths;
         this.jobs = jobs;
         this.work = work;
+        this.brokenOff = brokenOff;
         this.quit = quit;
     }
 
@@ -137,6 +140,12 @@ final class HomeActions {
             return Optional.of("the course has no lesson '" + name + "' that can be read");
         }
         Lesson lesson = found.get().lesson();
+        if (seen.overview()
+                .filter(course -> brokenOff.listening(course, lesson))
+                .isPresent()) {
+            return Optional.of(
+                    "what you read of it before is being listened to again; wait until that is done, or stop it");
+        }
         Optional<Path> session = pickups
                 ? seen.overview().flatMap(course -> course.toPickUp(lesson)).map(RecordedSession::folder)
                 : Optional.empty();

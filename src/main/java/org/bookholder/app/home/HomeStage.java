@@ -24,6 +24,7 @@ final class HomeStage implements Stage {
 
     private final Environment here;
     private final HomeCourses courses;
+    private final BrokenOff brokenOff;
     private final HomeReading reading;
     private final Jobs jobs;
     private final BeforeReading before;
@@ -39,6 +40,7 @@ final class HomeStage implements Stage {
     HomeStage(
             Environment here,
             HomeCourses courses,
+            BrokenOff brokenOff,
             HomeReading reading,
             Jobs jobs,
             BeforeReading before,
@@ -48,6 +50,7 @@ final class HomeStage implements Stage {
             IdleTimer idle) {
         this.here = here;
         this.courses = courses;
+        this.brokenOff = brokenOff;
         this.reading = reading;
         this.jobs = jobs;
         this.before = before;
@@ -71,7 +74,7 @@ final class HomeStage implements Stage {
     @Override
     public void onStart() {
         last = nanoTime.getAsLong();
-        courses.look();
+        lookAtCourses();
         before.look();
         look();
     }
@@ -94,10 +97,15 @@ final class HomeStage implements Stage {
             before.look();
         }
         if (!goesOn && watched && periods % COURSE_PERIODS == 0) {
-            courses.look();
+            lookAtCourses();
             return look() ? 1 : 0;
         }
         return tell() ? 1 : 0;
+    }
+
+    private void lookAtCourses() {
+        courses.look();
+        courses.seen().overview().ifPresent(course -> brokenOff.look(course, courses.sessions()));
     }
 
     /** Takes in what has changed and tells pages; safe for use by several threads. */
@@ -110,6 +118,7 @@ final class HomeStage implements Stage {
         Map<String, JsonNode> parts = new HashMap<>(looked.get());
         parts.put("reading", HomeParts.reading(reading.standing()));
         parts.put("jobs", JobsJson.of(jobs.all()));
+        parts.put("damaged", brokenOff.damaged());
         return feed.tell(parts);
     }
 

@@ -12,6 +12,7 @@ import org.bookholder.problem.ProblemException;
 /** The kinds of work that the page can ask for, each named as the command that does the same. */
 public final class WorkList {
     private final Map<String, Maker> makers;
+    private final ListenWork listening;
 
     /** Makes a job of what a form holds. */
     @FunctionalInterface
@@ -32,6 +33,7 @@ public final class WorkList {
      */
     public WorkList(Environment here, Function<Path, Optional<String>> address, Consumer<Path> letGo) {
         WorkPlace place = new WorkPlace(here, address, letGo);
+        listening = new ListenWork(place);
         makers = Map.of(
                 "handoff", new HandOffWork(place),
                 "match", new MatchWork(place),
@@ -41,6 +43,11 @@ public final class WorkList {
                 "unpack", new UnpackWork(place),
                 "repair", new RepairWork(place),
                 "time", new TimeWork(here));
+    }
+
+    /** A job that nobody asks for: to listen again to a session that was broken off. */
+    public Job listening(Path session) {
+        return listening.job(session);
     }
 
     /**

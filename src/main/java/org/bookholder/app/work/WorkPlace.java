@@ -10,6 +10,7 @@ import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.jobs.HeldEquipment;
 import org.bookholder.app.jobs.JobControl;
 import org.bookholder.app.jobs.JobResult.Link;
+import org.bookholder.app.session.Overflows;
 import org.bookholder.app.session.SessionSettler;
 import org.bookholder.problem.ProblemException;
 
@@ -32,8 +33,25 @@ record WorkPlace(Environment here, Function<Path, Optional<String>> address, Con
                 .toList();
     }
 
+    /** Takes in what was kept in a second place; says whether nothing is left there. */
+    private boolean takeIn(Path session, JobControl control) {
+        try {
+            if (!Overflows.of(here, session).isEmpty()) {
+                letGo.accept(session);
+                Overflows.takeIn(here, session).forEach(control::say);
+            }
+            return true;
+        } catch (ProblemException e) {
+            control.say("a part of this session is still in a second place (" + e.getMessage() + ")");
+            return false;
+        }
+    }
+
     /** Follows again what was broken off, as the commands do before they use a session. */
     void settle(Path session, JobControl control) throws ProblemException {
+        if (!takeIn(session, control)) {
+            return;
+        }
         List<Integer> takes = SessionSettler.unsettled(here, session);
         if (takes.isEmpty()) {
             return;

@@ -47,6 +47,7 @@ function changed(parts) {
   const has = (...names) => names.some((name) => name in parts);
   if (has('courses', 'course')) showCourses();
   if (has('course')) showHead();
+  if (has('damaged')) showDamaged();
   if (has('reading', 'course')) showReading(home, act);
   if (has('course', 'reading')) {
     showNext(home, act);
@@ -138,6 +139,14 @@ function showRest() {
     el('p', {}, today.readMinutes ? `Read ${hours(today.readMinutes)} today in this course.` : 'Nothing read today in this course.'),
     el('p', { class: 'small' }, 'Stop sooner if your voice hurts or you grow hoarse. ',
       el('a', { href: '#settings', onclick: (event) => { event.preventDefault(); go('settings'); } }, 'Break reminders')));
+}
+
+function showDamaged() {
+  fill('damaged', ...home.damaged.map(({ name, folder }) => el('div', { class: 'card wrong-card' },
+    el('h3', {}, `The notes of ${name} are damaged`),
+    el('p', {}, 'What can still be read is shown. Repair saves it, puts back what it can, and keeps the files as they were.'),
+    el('p', { class: 'choices' }, el('button', { type: 'button', class: 'main', onclick: () =>
+      act({ do: 'begin', kind: 'repair', form: { session: folder } }) }, 'Repair')))));
 }
 
 function showBefore() {

@@ -1,0 +1,29 @@
+package org.bookholder.app.work;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.bookholder.app.jobs.Job;
+import org.bookholder.app.jobs.JobResult;
+
+/**
+ * Listens again to takes of a session that were broken off, and takes in what was kept in a second place.
+ *
+ * @param place where it is done
+ */
+record ListenWork(WorkPlace place) {
+    Job job(Path session) {
+        return new Job(
+                "repair",
+                "Listening again",
+                Names.of(session),
+                true,
+                "the take that was being listened to stays as it was",
+                control -> {
+                    place.settle(session, control);
+                    return new JobResult(
+                            "What was recorded before it was broken off is in the notes.",
+                            List.of(),
+                            place.link(session, "Hear and decide"));
+                });
+    }
+}
