@@ -5,10 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import org.bookholder.follow.model.Attempt;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.vosk.VoskEars;
@@ -36,23 +33,13 @@ final class SettledSoonTest {
             events = ReadingRun.read(script, WavSource.open(HOME.resolve("demo-scripts/lesson-1.wav")), ears)
                     .events();
         }
-        Map<Integer, Double> first = new HashMap<>();
-        for (SessionEvent event : events) {
-            if (event instanceof SessionEvent.AttemptSettled settled) {
-                first.putIfAbsent(settled.attempt().ordinal(), settled.at().seconds());
-            }
-        }
-        List<Attempt> attempts = events.stream()
-                .filter(SessionEvent.TakeSettled.class::isInstance)
-                .map(SessionEvent.TakeSettled.class::cast)
-                .findFirst()
-                .orElseThrow()
-                .attempts();
-        assertThat(attempts).hasSizeGreaterThan(15);
-        for (Attempt attempt : attempts) {
-            assertThat(first.getOrDefault(attempt.ordinal(), Double.POSITIVE_INFINITY)
-                            - attempt.end().seconds())
-                    .as("line %d, attempt %d", attempt.line(), attempt.ordinal())
+        List<SettlingDelay> delays = SettlingDelay.of(events);
+        assertThat(delays).hasSizeGreaterThan(15);
+        for (SettlingDelay delay : delays) {
+            assertThat(delay.seconds())
+                    .as(
+                            "line %d, attempt %d",
+                            delay.attempt().line(), delay.attempt().ordinal())
                     .isLessThan(LATEST_SECONDS);
         }
     }

@@ -38,6 +38,12 @@ final class DemoReading {
         return ChildJvm.start(Main.class, arguments(lesson, session, "--no-window"));
     }
 
+    /** The same with the user's data in {@code data}; what it prints as errors is read among its lines. */
+    static ChildJvm startWithDataIn(Path data, String session) throws IOException {
+        return ChildJvm.startWith(
+                Map.of("XDG_DATA_HOME", data.toString()), Main.class, arguments(LESSON, session, "--no-window"));
+    }
+
     /** The same as a program that a person runs in a terminal, whose temporary files go to {@code temporary}. */
     static ChildJvm startInFront(Path temporary, String session) throws IOException {
         return ChildJvm.startInFront(temporary, Main.class, arguments(LESSON, session, "--no-window"));
@@ -61,6 +67,11 @@ final class DemoReading {
                 session));
         arguments.addAll(List.of(more));
         return arguments.toArray(String[]::new);
+    }
+
+    /** What is to be read from the recording. */
+    static Path recording() {
+        return demo("lesson-1.wav");
     }
 
     private static Path demo(String name) {

@@ -7,11 +7,16 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.bookholder.testing.ChildJvm;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A take that is read in real time by another process, which is then ended from outside. */
@@ -105,6 +110,49 @@ final class KillTest {
         String more = program.recording("more.wav", 1);
         return program.run(
                 "read", script.toString(), "--audio", more, "--no-window", "--unpaced", "--session", session);
+    }
+
+    /** On Windows a folder with open files cannot be deleted. */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void aTakeWhoseFolderIsDeletedGoesOnAndComesBackWhole() throws IOException, InterruptedException {
+        Path data = Files.createDirectories(folder.resolve("others/bookholder"));
+        Files.createSymbolicLink(folder.resolve("data"), data);
+        List<String> rest;
+        try (ChildJvm child = DemoReading.startWithDataIn(folder.resolve("others"), session)) {
+            readUntilALineIsClean(child);
+            delete(Path.of(session));
+            child.readTo("is gone");
+            child.readTo("clean");
+            rest = child.terminate();
+        }
+        assertThat(Path.of(session)).doesNotExist();
+        assertThat(rest)
+                .contains("Pickup list: Reading a bent wheel")
+                .anyMatch(line -> line.matches(
+                        "bookholder: \\d+ s of sound and \\d+ notes could not be saved in the session's folder .*"));
+
+        DemoReading.linkModel(folder);
+        JsonNode notes = notes();
+        assertThat(program.err()).contains("are in the session now");
+        assertThat(notes.at("/lines/0/outcome").asText()).isEqualTo("clean");
+        assertThat(notes.at("/lines/1/outcome").asText()).isEqualTo("clean");
+        byte[] whole = Files.readAllBytes(DemoReading.recording());
+        byte[] take = Files.readAllBytes(Path.of(session, "take-001.wav"));
+        assertThat(take.length)
+                .isGreaterThan((int) (32_000 * notes.at("/lines/1/best/end").asDouble()));
+        assertThat(Arrays.equals(take, 44, take.length, whole, 44, take.length))
+                .as("the recording's sound from its first sample on")
+                .isTrue();
+        assertThat(data.resolve("overflow")).isEmptyDirectory();
+    }
+
+    private static void delete(Path tree) throws IOException {
+        try (Stream<Path> files = Files.walk(tree)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        }
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -131,6 +132,22 @@ public final class ChildJvm implements AutoCloseable {
     /** Waits that long for its end, and says whether that came. */
     public boolean endsWithin(long millis) throws InterruptedException {
         return process.waitFor(millis, TimeUnit.MILLISECONDS);
+    }
+
+    /** Takes what it has printed so far and forgets it, so that it need not wait; never waits itself. */
+    public void skipOutput() throws IOException {
+        while (output.ready()) {
+            output.read();
+        }
+    }
+
+    /** Its resident memory, on Linux. */
+    public long residentMegabytes() throws IOException {
+        return Files.readAllLines(Path.of("/proc", Long.toString(process.pid()), "status")).stream()
+                .filter(line -> line.startsWith("VmRSS:"))
+                .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")) / 1024)
+                .findFirst()
+                .orElse(0);
     }
 
     /** Tells it to end of its own accord by closing its input, and returns its exit status. */

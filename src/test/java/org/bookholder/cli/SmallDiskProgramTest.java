@@ -1,0 +1,113 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.bookholder.testing.ChildJvm;
+import org.bookholder.testing.Needs;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program from script to notes on a disk of memory that is too small for the demo's reading, with the real recogniser. */
+@EnabledOnOs(OS.LINUX)
+@Timeout(300)
+final class SmallDiskProgramTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void nothingOfAReadingIsLostOnADiskThatIsTooSmall() throws IOException, InterruptedException {
+        Needs.mounts();
+        DemoReading.needed();
+        Path disk = Files.createDirectories(folder.resolve("disk"));
+        List<String> lines;
+        try (ChildJvm child = ChildJvm.startBy(
+                List.of(
+                        "unshare",
+                        "-rm",
+                        "sh",
+                        "-c",
+                        "mount -t tmpfs -o size=1500k none \"$0\" && exec \"$@\"",
+                        disk.toString()),
+                Child.class,
+                folder.toString(),
+                disk.toString(),
+                System.getProperty("bookholder.home"))) {
+            lines = child.untilItEnds();
+        }
+        assertThat(lines)
+                .contains("read: 2", "notes while full: 0", "notes: 0", "exit status 0")
+                .anyMatch(line -> line.matches(
+                        ".* s of sound .*could not be saved in the session's folder \\(.*: the disk is full\\)"
+                                + " and are kept in .*/bookholder-overflow-\\d+; when there is room again.*"))
+                .anyMatch(line -> line.contains("a part of this session is still in a second place"))
+                .anyMatch(line -> line.contains("are in the session now"));
+        assertThat(folder.resolve("take.wav")).hasSameBinaryContentAs(folder.resolve("undisturbed/take-001.wav"));
+        JsonNode notes =
+                new ObjectMapper().readTree(folder.resolve("notes.json").toFile());
+        JsonNode undisturbed =
+                new ObjectMapper().readTree(folder.resolve("undisturbed.json").toFile());
+        assertThat(notes.path("lines")).isEqualTo(undisturbed.path("lines"));
+        assertThat(notes.path("asides")).isEqualTo(undisturbed.path("asides"));
+        assertThat(folder.resolve("data/overflow")).isEmptyDirectory();
+    }
+
+    /** Reads on the disk, looks at the notes, makes room and looks again; then reads where there is room. */
+    static final class Child {
+        private final Program program;
+
+        private Child(Path folder) {
+            program = new Program(folder);
+            program.equipment.hearsForReal();
+        }
+
+        /** Arguments: the folder of the test, the disk, the program's home. */
+        public static void main(String[] args) throws IOException, InterruptedException {
+            System.setProperty("bookholder.home", args[2]);
+            Path folder = Path.of(args[0]);
+            Path session = Path.of(args[1], "session");
+            DemoReading.linkModel(folder);
+            Child child = new Child(folder);
+            child.read("read", session);
+            child.run("notes while full", "notes", session.toString());
+            new ProcessBuilder("mount", "-o", "remount,size=20M", args[1])
+                    .inheritIO()
+                    .start()
+                    .waitFor();
+            child.run("notes", "notes", session.toString(), "--json");
+            Files.writeString(folder.resolve("notes.json"), child.program.out());
+            Files.copy(session.resolve("take-001.wav"), folder.resolve("take.wav"));
+            Path undisturbed = folder.resolve("undisturbed");
+            child.read("read undisturbed", undisturbed);
+            child.run("notes undisturbed", "notes", undisturbed.toString(), "--json");
+            Files.writeString(folder.resolve("undisturbed.json"), child.program.out());
+        }
+
+        private void read(String what, Path session) {
+            run(
+                    what,
+                    "read",
+                    DemoReading.LESSON.toString(),
+                    "--audio",
+                    DemoReading.recording().toString(),
+                    "--no-window",
+                    "--unpaced",
+                    "--session",
+                    session.toString());
+        }
+
+        private void run(String what, String... arguments) {
+            int status = program.run(arguments);
+            System.out.print(program.err());
+            System.out.println(what + ": " + status);
+        }
+    }
+}
