@@ -32,7 +32,7 @@ public record LessonText(Path file, String text, String revision, boolean editab
 
         static Form of(byte[] bytes, String text) {
             long lines = text.chars().filter(c -> c == '\n').count();
-            boolean returns = 2 * (text.length() - text.replace("\r\n", "\n").length()) > lines;
+            boolean returns = 2L * (text.length() - text.replace("\r\n", "\n").length()) > lines;
             String lineEnd = returns ? "\r\n" : "\n";
             if (begins(bytes, 0xff, 0xfe)) {
                 return new Form(StandardCharsets.UTF_16LE, true, lineEnd);

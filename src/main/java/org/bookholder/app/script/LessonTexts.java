@@ -110,7 +110,7 @@ public final class LessonTexts {
     }
 
     /**
-     * Makes a text file of a document. The document is kept in the folder {@code documents} beside it.
+     * Makes a text file of a document. The document is kept beside it, in a folder of its own for documents.
      *
      * @return the text file
      */
@@ -197,7 +197,7 @@ public final class LessonTexts {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             line += c == '\n' ? 1 : 0;
-            if ((c < ' ' && c != '\n' && c != '\r' && c != '\t') || Character.isSurrogate(c) && alone(text, i)) {
+            if ((c < ' ' && c != '\n' && c != '\r' && c != '\t') || (Character.isSurrogate(c) && alone(text, i))) {
                 return line;
             }
         }

@@ -45,7 +45,6 @@ public final class Overflows {
                 }
             } catch (IOException none) {
                 // There is no such folder, or it cannot be looked into: then nothing of this user's is in it.
-                continue;
             }
         }
         return found;
