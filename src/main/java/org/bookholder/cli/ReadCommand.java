@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.app.course.RunningOrder;
@@ -41,7 +42,7 @@ final class ReadCommand implements Callable<Integer> {
             description =
                     "The lesson: a Markdown, plain text or Word (.docx) file. Several are read one after another in"
                             + " the same window; a course's folder stands for the lessons that are next in it.")
-    private List<Path> scripts = List.of();
+    private @Nullable List<Path> scripts;
 
     @Option(
             names = "--session",
@@ -116,7 +117,7 @@ final class ReadCommand implements Callable<Integer> {
             return listMicrophones();
         }
         List<Path> lessons = new ArrayList<>();
-        for (Path script : scripts) {
+        for (Path script : Objects.requireNonNullElse(scripts, List.<Path>of())) {
             lessons.addAll(Files.isDirectory(script) ? RunningOrder.of(script, here) : List.of(script));
         }
         check(lessons);
