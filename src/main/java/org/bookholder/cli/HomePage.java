@@ -37,7 +37,7 @@ final class HomePage {
                 }
                 Optional<RunningHome> running = RunningHome.find(here);
                 if (running.isPresent()) {
-                    bringUp(running.get(), shutdown, inBrowser);
+                    bringUp(running.get(), course, shutdown, inBrowser);
                     return 0;
                 }
                 // Another process holds the lock: it is just starting, or just ending.
@@ -64,10 +64,14 @@ final class HomePage {
         }
     }
 
-    private void bringUp(RunningHome running, Shutdown shutdown, boolean inBrowser) throws InterruptedException {
+    private void bringUp(RunningHome running, Optional<Path> course, Shutdown shutdown, boolean inBrowser)
+            throws InterruptedException {
         print(running.address());
-        Optional<String> address = inBrowser ? running.addressForBrowser() : Optional.empty();
-        address.ifPresent(given -> open(given, shutdown));
+        Optional<RunningHome.Shown> shown = running.show(course);
+        shown.map(RunningHome.Shown::refused)
+                .filter(refused -> !refused.isEmpty())
+                .ifPresent(terminal::warn);
+        shown.filter(given -> inBrowser).ifPresent(given -> open(given.address(), shutdown));
     }
 
     private void print(String address) {

@@ -14,6 +14,7 @@ import org.bookholder.app.reading.ReadingSetup;
 import org.bookholder.app.session.SessionSettler;
 import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.Trouble;
 import org.bookholder.session.Troubles;
 import org.bookholder.wording.TroubleText;
 
@@ -91,7 +92,11 @@ final class ReadingPrinter implements ReadingListener {
 
     @Override
     public void troublesChanged(Troubles troubles) {
-        terminal.warn(troubles.isEmpty() ? "all is well again" : TroubleText.of(troubles));
+        boolean windowLost = troubles.all().stream().anyMatch(trouble -> trouble.kind() == Trouble.Kind.WINDOW_LOST);
+        terminal.warn(
+                troubles.isEmpty()
+                        ? "all is well again"
+                        : TroubleText.of(troubles) + (windowLost ? " Press Enter to end it." : ""));
     }
 
     @Override

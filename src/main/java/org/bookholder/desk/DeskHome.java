@@ -14,6 +14,14 @@ public interface DeskHome {
      */
     Optional<SessionDirectory> course(String name) throws ProblemException;
 
+    /**
+     * Opens a course that a second start of the program was given.
+     *
+     * @param folder its folder
+     * @return why it can't be opened, for people; empty if it was
+     */
+    Optional<String> open(String folder);
+
     /** Tells people who were not let in what to do. */
     String asks();
 

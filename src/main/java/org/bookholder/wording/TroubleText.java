@@ -30,7 +30,7 @@ public final class TroubleText {
             case DESK_RESTARTS -> "The desk failed and starts again.";
             case DESK_LOST -> "The desk has failed; the reading goes on without it.";
             case WINDOW_RESTARTS -> "The window failed and is opened again.";
-            case WINDOW_LOST -> "The window has failed; the reading goes on in the terminal, press Enter to end it.";
+            case WINDOW_LOST -> "The window has failed; the reading goes on without it.";
             case SCRIPT_NOT_WATCHED -> "Changes to the script are not picked up any more.";
             case SOUND_NOT_WATCHED -> "The sound is not checked any more; it is still recorded.";
             case PART_LOST -> "A part of the program has failed (" + detail + "); the reading goes on.";

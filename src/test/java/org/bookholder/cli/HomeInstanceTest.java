@@ -50,6 +50,25 @@ final class HomeInstanceTest {
         }
     }
 
+    @Test
+    void aSecondStartOpensItsCourseInTheRunningOne() throws IOException, InterruptedException {
+        Path course = Files.createDirectories(folder.resolve("wheels"));
+        Files.writeString(course.resolve("lesson-1.md"), "A line.");
+        try (ChildJvm first = start("--no-browser")) {
+            Address address = address(first);
+            try (ChildJvm second = start(course.toString(), "--no-browser")) {
+                assertThat(second.untilItEnds()).last().isEqualTo("exit status 0");
+            }
+            assertThat(folder.resolve("data/bookholder/courses.json")).content().contains(course.toString());
+            try (ChildJvm third = start(folder.resolve("data").toString(), "--no-browser")) {
+                assertThat(third.untilItEnds())
+                        .anySatisfy(line -> assertThat(line)
+                                .contains("bookholder: ", folder.resolve("data").toString()))
+                        .contains("Home: http://127.0.0.1:" + address.port() + "/#" + address.key());
+            }
+        }
+    }
+
     /** A page that was left open must not be let in by its old cookie, which it may have shown to another program. */
     @Test
     void whatAKilledOneLeftIsReplacedAndItsKeysAreWorthNothing() throws IOException, InterruptedException {

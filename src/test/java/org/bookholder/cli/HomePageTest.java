@@ -123,7 +123,7 @@ final class HomePageTest {
     void aLessonIsReadWithoutATerminal() throws IOException {
         openTheCourse();
         assertThat(browser.text("#order"))
-                .contains("Reading a bent wheel", "Bringing it back to true", "lesson-3.md", "Each lesson");
+                .contains("Reading a bent wheel", "Bringing it back to true", "lesson-3.md", "Steps of each lesson");
         browser.lookAtEverySize("home-today");
 
         browser.press(Keys.ENTER);
@@ -185,6 +185,21 @@ final class HomePageTest {
         browser.until("document.querySelector('#ended')");
         main.join();
         assertThat(home.work(() -> false)).isFalse();
+    }
+
+    @Test
+    void theDemoIsTriedFromAnEmptyHome() throws IOException {
+        Path demo = Files.createDirectories(folder.resolve("demo-scripts"));
+        for (String file : new String[] {"course.yaml", "lesson-1.md", "lesson-2.md", "lesson-3.md", "lesson-1.wav"}) {
+            Files.copy(DEMO.resolve(file), demo.resolve(file));
+        }
+        browser.lookAtEverySize("home-empty");
+        browser.click("#demo");
+        browser.until("homeState.reading.step === 'OPEN'");
+        assertThat(browser.text("#reading")).contains("Reading a bent wheel");
+        presenterLeaves.countDown();
+        browser.until("homeState.reading.step === 'ENDED'");
+        assertThat(browser.text("#courses")).contains("A wheel you can trust");
     }
 
     /** By keys alone. */

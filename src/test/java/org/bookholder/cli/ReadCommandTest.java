@@ -231,7 +231,8 @@ final class ReadCommandTest {
         });
         assertThat(program.run("read", script, "--session", session)).isZero();
         assertThat(opened).hasValue(3);
-        assertThat(program.err()).containsOnlyOnce("The window has failed; the reading goes on in the terminal");
+        assertThat(program.err())
+                .containsOnlyOnce("The window has failed; the reading goes on without it. Press Enter to end it.");
         assertThat(folder.resolve("session/fault.log")).content().contains("'window': failed, is done without");
     }
 

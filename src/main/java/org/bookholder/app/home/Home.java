@@ -2,6 +2,7 @@ package org.bookholder.app.home;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.List;
@@ -120,7 +121,7 @@ public final class Home implements AutoCloseable {
         WorkList work = new WorkList(here, courses::address, courses::letGo);
         BrokenOff brokenOff = new BrokenOff(here, jobs, work);
         HomeActions actions = new HomeActions(
-                here.equipment(),
+                here,
                 courses,
                 reading,
                 settings,
@@ -239,6 +240,17 @@ public final class Home implements AutoCloseable {
         @Override
         public Optional<SessionDirectory> course(String name) {
             return courses.directory(name);
+        }
+
+        @Override
+        public Optional<String> open(String folder) {
+            try {
+                courses.open(Path.of(folder));
+                stage.look();
+                return Optional.empty();
+            } catch (ProblemException | InvalidPathException e) {
+                return Optional.of(String.valueOf(e.getMessage()));
+            }
         }
 
         @Override

@@ -7,9 +7,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.app.course.CourseOverview;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Equipment;
 import org.bookholder.app.jobs.Job;
 import org.bookholder.app.jobs.Jobs;
+import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.work.WorkList;
 import org.bookholder.app.work.WorkRequest;
 import org.bookholder.course.Lesson;
@@ -22,6 +24,7 @@ final class HomeActions {
     private static final JsonMapper MAPPER = new JsonMapper();
 
     private final Equipment equipment;
+    private final Path demo;
     private final HomeCourses courses;
     private final HomeReading reading;
     private final HomeSettings settings;
@@ -35,7 +38,7 @@ final class HomeActions {
 
     /** Acts on these; {@code quit} ends the program when it is called. */
     HomeActions(
-            Equipment equipment,
+            Environment here,
             HomeCourses courses,
             HomeReading reading,
             HomeSettings settings,
@@ -46,7 +49,8 @@ final class HomeActions {
             WorkList work,
             BrokenOff brokenOff,
             Runnable quit) {
-        this.equipment = equipment;
+        this.equipment = here.equipment();
+        this.demo = here.demoScripts();
         this.courses = courses;
         this.reading = reading;
         this.settings = settings;
@@ -81,6 +85,9 @@ final class HomeActions {
             case "forget" -> courses.forget(asked.path("course").asText());
             case "read" -> {
                 return read(asked.path("lesson").asText(), asked.path("pickups").asBoolean());
+            }
+            case "demo" -> {
+                return demo();
             }
             case "end_reading" -> reading.end();
             case "dismiss" -> reading.dismiss();
@@ -159,9 +166,29 @@ final class HomeActions {
                 session,
                 pickups,
                 goesOn ? Optional.of(unread.get(0)) : Optional.empty(),
+                Optional.empty(),
                 settings.microphone());
         return reading.ask(
                 order,
                 () -> session.ifPresent(folder -> courses.desk(seen.name()).ifPresent(desk -> desk.letGo(folder))));
+    }
+
+    /** Opens the demo's course, and reads its first lesson with the recording of a reader. */
+    private Optional<String> demo() throws ProblemException {
+        courses.open(demo);
+        HomeCourses.Seen seen = courses.seen();
+        Path script = demo.resolve("lesson-1.md");
+        return reading.ask(
+                new HomeReading.Order(
+                        seen.name(),
+                        "lesson-1",
+                        ScriptFile.read(script).script().title(),
+                        script,
+                        Optional.empty(),
+                        false,
+                        Optional.empty(),
+                        Optional.of(demo.resolve("lesson-1.wav")),
+                        Optional.empty()),
+                () -> {});
     }
 }

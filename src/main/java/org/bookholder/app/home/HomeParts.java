@@ -58,7 +58,8 @@ final class HomeParts {
         now.order()
                 .ifPresent(order -> reading.put("course", order.course())
                         .put("lesson", order.lesson())
-                        .put("title", order.title()));
+                        .put("title", order.title())
+                        .put("round", order.pickups()));
         now.session().ifPresent(session -> reading.put("session", CourseJson.name(session)));
         now.place().ifPresent(place -> progress(reading, place.session().state()));
         now.result().ifPresent(result -> {

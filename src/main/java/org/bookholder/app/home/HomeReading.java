@@ -55,6 +55,7 @@ final class HomeReading {
      * @param session the session to go on with; empty for another one
      * @param pickups whether to begin with its pickup round
      * @param from the line to begin at; empty for the first one, or where an earlier reading ended
+     * @param audio the recording to read with in place of the microphone, if any
      * @param microphone the microphone's name; empty for the default one
      */
     record Order(
@@ -65,6 +66,7 @@ final class HomeReading {
             Optional<Path> session,
             boolean pickups,
             Optional<Integer> from,
+            Optional<Path> audio,
             Optional<String> microphone) {}
 
     /** How far a reading has come. */
@@ -156,31 +158,35 @@ final class HomeReading {
         Following following = new Following(interrupted);
         try {
             ReadingResult result = new ReadingService(here, request(order), following, following).read();
-            Optional<ServedSession> shown = standing().place();
             if (!result.unsaved().isEmpty()) {
                 change(standing().saying(result.unsaved()));
             }
             result.elsewhere().ifPresent(kept -> change(standing().saying(kept.sentence())));
             Standing last = standing();
-            change(new Standing(
+            ended(new Standing(
                     Step.ENDED,
                     last.order(),
                     Optional.of(result.session()),
                     Optional.empty(),
                     Optional.of(result),
                     last.said()));
-            // The pages of the live desk come back to the same address, and find the review there.
-            shown.ifPresent(place -> place.feed().end());
         } catch (ProblemException e) {
-            change(closed(e.getMessage()).at(Step.FAILED));
+            ended(closed(e.getMessage()).at(Step.FAILED));
         } catch (OperationInterrupted e) {
-            change(closed("It was ended before the window opened; no session was begun.")
+            ended(closed("It was ended before the window opened; no session was begun.")
                     .at(Step.FAILED));
         } catch (RuntimeException | Error e) {
             faults.accept(e);
-            change(closed("A fault of the program stopped it (" + e + "); please report it.")
+            ended(closed("A fault of the program stopped it (" + e + "); please report it.")
                     .at(Step.FAILED));
         }
+    }
+
+    /** The pages of the live desk come back to the same address, and find the review there. */
+    private void ended(Standing end) {
+        Optional<ServedSession> shown = standing().place();
+        change(end);
+        shown.ifPresent(place -> place.feed().end());
     }
 
     private Standing closed(@Nullable String why) {
@@ -195,10 +201,10 @@ final class HomeReading {
                 order.script(),
                 Optional.empty(),
                 order.session(),
-                false,
+                order.audio().isPresent(),
                 order.from(),
                 new Conduct(wish.settings().countIn(), order.pickups()),
-                Optional.empty(),
+                order.audio(),
                 order.microphone(),
                 false,
                 false,
@@ -254,6 +260,16 @@ final class HomeReading {
             Standing now = standing();
             change(new Standing(
                     Step.OPEN, now.order(), now.session(), Optional.of(session), Optional.empty(), now.said()));
+        }
+
+        @Override
+        public String withoutWindow() {
+            return "on this page";
+        }
+
+        @Override
+        public String endedBy() {
+            return "its button ends it";
         }
 
         @Override

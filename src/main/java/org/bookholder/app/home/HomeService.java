@@ -11,6 +11,7 @@ public enum HomeService {
             "Scripts",
             "Shows a script as it will be read while you write it: length, numbers, unknown words, what is left out.",
             "?view=scripts"),
+    DEMO("demo", "Try the demo lesson", "Plays a recorded reading into the reading window: watch it follow.", "./"),
     COURSE(
             "course",
             "Board",
@@ -24,7 +25,7 @@ public enum HomeService {
     SESSIONS("sessions", "Sessions", "Lists what you have recorded, lesson by lesson.", "course/COURSE/?view=sessions"),
     DESK(
             "desk",
-            "Review",
+            "Hear and decide",
             "Lets you hear each attempt of a line and decide what becomes of it.",
             "course/COURSE/?view=sessions"),
     NOTES("notes", "Pickups", "Lists the lines to record again, of all sessions.", "course/COURSE/?view=pickups"),

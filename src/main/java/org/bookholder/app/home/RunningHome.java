@@ -1,12 +1,15 @@
 package org.bookholder.app.home;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.time.Duration;
@@ -35,21 +38,42 @@ public record RunningHome(DeskCredentials keys) {
         byte[] bytes = new byte[24];
         new SecureRandom().nextBytes(bytes);
         String challenge = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
-        Optional<String> proof = answer(request("proof?challenge=" + challenge).build(), "proof");
+        Optional<String> proof = answer(request("proof?challenge=" + challenge).build())
+                .map(given -> given.path("proof").asText(""));
         return proof.isPresent()
                 && MessageDigest.isEqual(
                         proof.get().getBytes(StandardCharsets.UTF_8),
                         AccessControl.proof(keys, challenge).getBytes(StandardCharsets.UTF_8));
     }
 
-    /** The address of its page for a browser that is started with it; empty if it has just ended. */
-    public Optional<String> addressForBrowser() throws InterruptedException {
+    /**
+     * What it answers to a second start.
+     *
+     * @param address the address of its page for a browser that is started with it
+     * @param refused why it did not open the course; empty if it did, or none was given
+     */
+    public record Shown(String address, String refused) {}
+
+    /**
+     * Asks it for its page, and to open a course.
+     *
+     * @param course the course's folder, if one is to be opened
+     * @return empty if it has just ended
+     */
+    public Optional<Shown> show(Optional<Path> course) throws InterruptedException {
+        ObjectNode asked = MAPPER.createObjectNode().put("key", keys.key());
+        course.ifPresent(folder ->
+                asked.put("course", folder.toAbsolutePath().normalize().toString()));
         HttpRequest request = request("ticket")
                 .header("Content-Type", "application/json")
                 .header("Origin", "http://127.0.0.1:" + keys.port())
-                .POST(HttpRequest.BodyPublishers.ofString("{\"key\":\"" + keys.key() + "\"}"))
+                .POST(HttpRequest.BodyPublishers.ofString(asked.toString()))
                 .build();
-        return answer(request, "ticket").map(ticket -> Home.address(keys.port(), ticket));
+        return answer(request)
+                .filter(given -> given.hasNonNull("ticket"))
+                .map(given -> new Shown(
+                        Home.address(keys.port(), given.path("ticket").asText()),
+                        given.path("refused").asText("")));
     }
 
     /** The address of its page; whoever has it may use it until that process ends. */
@@ -62,12 +86,11 @@ public record RunningHome(DeskCredentials keys) {
                 .timeout(PATIENCE);
     }
 
-    private static Optional<String> answer(HttpRequest request, String field) throws InterruptedException {
+    private static Optional<JsonNode> answer(HttpRequest request) throws InterruptedException {
         try {
             HttpClient client = HttpClient.newBuilder().connectTimeout(PATIENCE).build();
             HttpResponse<String> answer = client.send(request, HttpResponse.BodyHandlers.ofString());
-            return Optional.of(MAPPER.readTree(answer.body()).path(field).asText(""))
-                    .filter(text -> !text.isEmpty());
+            return Optional.of(MAPPER.readTree(answer.body()));
         } catch (IOException | IllegalArgumentException nobody) {
             return Optional.empty();
         }

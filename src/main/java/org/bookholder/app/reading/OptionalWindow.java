@@ -33,7 +33,7 @@ final class OptionalWindow implements AutoCloseable {
         this.window = window;
     }
 
-    /** Opens the window, or reports why the reading continues in the terminal. */
+    /** Opens the window, or reports why the reading continues without one. */
     static OptionalWindow open(Environment here, ReadingListener listener, ReadingRequest request, Script script) {
         OptionalWindow opened = new OptionalWindow(here, listener, request, Optional.empty());
         opened.open(script);
@@ -46,7 +46,7 @@ final class OptionalWindow implements AutoCloseable {
                 window = Optional.of(here.equipment().window(request.window().get(), script));
             }
         } catch (ProblemException e) {
-            listener.warned("reading in the terminal, without a window: " + e.getMessage());
+            listener.warned("reading " + listener.withoutWindow() + ", without a window: " + e.getMessage());
         }
     }
 
@@ -68,8 +68,8 @@ final class OptionalWindow implements AutoCloseable {
     /**
      * Shows the reading until the window is closed, then asks the reading to end; the window stays open if the reading has
      * ended so that the next lesson can be read. Does nothing if there is no window. A
-     * window that fails is reopened, at most twice; after that, or if its display is gone, the reading continues in the
-     * terminal, and {@link #lost()} is true.
+     * window that fails is reopened, at most twice; after that, or if its display is gone, the reading continues without
+     * one, and {@link #lost()} is true.
      *
      * @param states what the window shows
      * @param ended whether the program should end whatever the presenter does
@@ -89,7 +89,8 @@ final class OptionalWindow implements AutoCloseable {
             } catch (DisplayLostException gone) {
                 close();
                 lost = true;
-                listener.warned("the display is gone; the reading goes on in the terminal, and Enter ends it");
+                listener.warned("the display is gone; the reading goes on " + listener.withoutWindow() + ", and "
+                        + listener.endedBy());
             } catch (RuntimeException fault) {
                 closeAfter(fault);
                 if (faults < REOPENINGS) {

@@ -36,6 +36,16 @@ public interface ReadingListener {
     /** The session can be shown to producers until the reading is over. */
     default void served(ServedSession session) {}
 
+    /** Where a reading without a window is followed, for people. */
+    default String withoutWindow() {
+        return "in the terminal";
+    }
+
+    /** How a reading is ended whose window is gone, for people: a clause. */
+    default String endedBy() {
+        return "Enter ends it";
+    }
+
     /** The desk is open. */
     void deskOpened(RunningDesk desk);
 

@@ -2,6 +2,8 @@ package org.bookholder.desk.http;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.ByteBuffer;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -44,17 +46,17 @@ final class HomeRoutes {
      * Answers what a second start of the program asks, which has no token: a proof that this is the program that wrote the
      * key, and then a ticket for its page. Says whether it was such a request.
      *
-     * @param home whether there is such a page at this address
+     * @param home the page at this address, if it is the program's own
      */
     static boolean opened(
-            boolean home,
+            Optional<DeskHome> home,
             AccessControl admission,
             String path,
             boolean post,
             Request request,
             Response response,
             Callback callback) {
-        if (home && !post && path.equals("/proof")) {
+        if (home.isPresent() && !post && path.equals("/proof")) {
             String challenge = Request.extractQueryParameters(request).getValue("challenge");
             if (challenge == null || challenge.length() > MOST_CHALLENGE) {
                 PlainResponses.answer(response, callback, HttpStatus.BAD_REQUEST_400, "a challenge is asked for");
@@ -63,19 +65,25 @@ final class HomeRoutes {
             }
             return true;
         }
-        if (home && post && path.equals("/ticket")) {
-            Router.body(request, response, callback, text -> ticket(admission, text, response, callback));
+        if (home.isPresent() && post && path.equals("/ticket")) {
+            Router.body(request, response, callback, text -> ticket(home.get(), admission, text, response, callback));
             return true;
         }
         return false;
     }
 
-    private static void ticket(AccessControl admission, String body, Response response, Callback callback) {
+    private static void ticket(
+            DeskHome home, AccessControl admission, String body, Response response, Callback callback) {
         Optional<String> ticket = admission.ticket(text(body, "key"));
         if (ticket.isEmpty()) {
             PlainResponses.answer(response, callback, HttpStatus.UNAUTHORIZED_401, "this key is not right");
         } else {
-            PlainResponses.json(response, callback, "{\"ticket\":\"" + ticket.get() + "\"}");
+            ObjectNode answer = JsonNodeFactory.instance.objectNode().put("ticket", ticket.get());
+            String course = text(body, "course");
+            if (!course.isEmpty()) {
+                home.open(course).ifPresent(refused -> answer.put("refused", refused));
+            }
+            PlainResponses.json(response, callback, answer.toString());
         }
     }
 

@@ -75,7 +75,7 @@ final class Router extends Handler.Abstract {
         if (post && rest.equals("/join")) {
             body(request, response, callback, text -> join(text, request, response, callback));
         } else if (!page(name, course.isPresent(), rest, post, response, callback)
-                && !HomeRoutes.opened(home.isPresent(), admission, path, post, request, response, callback)) {
+                && !HomeRoutes.opened(home, admission, path, post, request, response, callback)) {
             Optional<Role> role = admission.role(token(request));
             if (role.isEmpty()) {
                 String asks = home.map(DeskHome::asks).orElseGet(admission::asks);

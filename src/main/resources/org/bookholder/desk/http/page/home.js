@@ -113,7 +113,9 @@ function showHead() {
     !name && el('div', { class: 'card' }, el('h3', {}, 'Where are your lessons?'),
       el('p', {}, 'A course is a folder with your lessons in it: Markdown, plain text or Word files, one for each lesson.'),
       el('p', { class: 'choices' }, el('button', { type: 'button', class: 'main', id: 'open-first', onclick: openFolder },
-        'Open a folder…'), el('button', { type: 'button', id: 'new-first', onclick: () => go('new') }, 'Make a new course…'))));
+        'Open a folder…'), el('button', { type: 'button', id: 'new-first', onclick: () => go('new') }, 'Make a new course…'),
+      el('button', { type: 'button', id: 'demo', onclick: () => act({ do: 'demo' }) }, 'Try the demo lesson')),
+      el('p', { class: 'small' }, 'The demo plays a recorded reading into the reading window: watch it follow, then see what it found.')));
 }
 
 const plural = (n, one) => `${n} ${n === 1 ? one : `${one}s`}`;
@@ -153,12 +155,12 @@ function showBefore() {
   const { microphones, microphone, trouble, room, scarce } = home.before;
   const select = el('select', { id: 'microphone', onchange: (event) =>
     act({ do: 'set', group: 'home', name: 'microphone', value: event.target.value }) },
-  el('option', { value: '' }, 'The machine\u2019s own choice'),
+  el('option', { value: '' }, 'System default'),
   ...[...new Set([...microphones, ...(microphone ? [microphone] : [])])].map((name) => el('option', { value: name }, name)));
   select.value = microphone;
   fill('before', el('label', { for: 'microphone', class: 'label' }, 'Microphone'), select,
     trouble ? el('p', { class: 'wrong', role: 'alert' }, trouble)
-      : el('p', { class: 'small' }, microphones.length === 1 ? '1 microphone is there.' : `${microphones.length} microphones are there.`),
+      : el('p', { class: 'small' }, microphones.length === 1 ? '1 microphone found.' : `${microphones.length} microphones found.`),
     room ? el('p', { id: 'room', class: scarce ? 'wrong' : 'small' }, scarce ? `${room} Free some space before you read.` : room) : null,
     el('p', { class: 'choices' }, el('button', { type: 'button', id: 'look', onclick: () => act({ do: 'microphones' }) }, 'Look again')));
 }

@@ -17,7 +17,7 @@ function step(home, lesson, act, strong) {
     return el('button', { ...attributes, onclick: () => act({ do: 'read', lesson: lesson.name, pickups: true }) },
       'Pick them up', ' ', key);
   }
-  return lesson.session ? el('a', { class: 'button', id: attributes.id, href: address(home.course.name, lesson.session) }, 'Review') : null;
+  return lesson.session ? el('a', { class: 'button', id: attributes.id, href: address(home.course.name, lesson.session) }, 'Hear and decide') : null;
 }
 
 const address = (course, session) => `course/${course}/session/${session}/`;
@@ -74,7 +74,7 @@ function over(home, now, act) {
       other && next.unread && el('button', { type: 'button', id: 'read-next',
         onclick: () => act({ do: 'read', lesson: next.name }) }, `Next: ${next.title}`),
       el('button', { type: 'button', class: 'quiet', id: 'dismiss', onclick: () => act({ do: 'dismiss' }) }, 'Close')].filter(Boolean)),
-    now.pickups ? el('p', { class: 'small' }, 'To pick up: the window opens again; press R there for the pickup round.') : '',
+    now.pickups ? el('p', { class: 'small' }, 'To pick up: the window opens again at the first of these lines.') : '',
   ];
 }
 
@@ -82,7 +82,7 @@ const failed = (home, now, act) => [
   el('p', { class: 'small' }, 'This did not work'),
   el('h3', {}, now.title ?? ''),
   el('p', { class: 'choices' },
-    el('button', { type: 'button', id: 'retry', onclick: () => act({ do: 'read', lesson: now.lesson }) }, 'Try again'),
+    el('button', { type: 'button', id: 'retry', onclick: () => act({ do: 'read', lesson: now.lesson, pickups: now.round }) }, 'Try again'),
     el('button', { type: 'button', class: 'quiet', id: 'dismiss', onclick: () => act({ do: 'dismiss' }) }, 'Close')),
 ];
 
@@ -112,7 +112,7 @@ export function showOrder(home, act) {
   fill('order',
     ...list('Running order', today.order, home, act),
     ...list(today.order.length ? 'The other lessons' : 'Lessons', today.rest, home, act),
-    el('p', { class: 'small' }, `Each lesson\u2019s way: ${today.steps.join(' · ')}`),
+    el('p', { class: 'small' }, `Steps of each lesson: ${today.steps.join(' · ')}`),
     ...today.unplanned.map((why) => el('p', { class: 'small' }, why)));
 }
 
