@@ -103,8 +103,14 @@ public final class Browser implements AutoCloseable {
                 .executeAsyncScript("const done = arguments[arguments.length - 1]; (" + promise + ").then(done)");
     }
 
+    /** The text that is to be seen; if the page was laid anew meanwhile, what stands there now. */
     public String text(String selector) {
-        return driver.findElement(By.cssSelector(selector)).getText();
+        By thing = By.cssSelector(selector);
+        try {
+            return driver.findElement(thing).getText();
+        } catch (StaleElementReferenceException laidAnew) {
+            return driver.findElement(thing).getText();
+        }
     }
 
     /** Waits until an expression on the page is true. */
