@@ -37,8 +37,34 @@ final class CourseSettings {
     static CourseSettings read(Path folder) throws ProblemException {
         Path file = folder.resolve(Course.FILE);
         String text = Files.exists(file) ? ScriptReader.text(file) : "";
+        return of(folder, text);
+    }
+
+    private static CourseSettings of(Path folder, String text) throws ProblemException {
+        String where = folder.resolve(Course.FILE).toString();
         return new CourseSettings(
-                folder, Settings.parse(text, file.toString(), 0, "the course").only(NAMES));
+                folder, Settings.parse(text, where, 0, "the course").only(NAMES));
+    }
+
+    /**
+     * Sees whether a text can be read as the settings of a course.
+     *
+     * @throws ProblemException if it can't
+     */
+    static void check(Path folder, String text) throws ProblemException {
+        CourseSettings settings = of(folder, text);
+        List<Settings.Item> lessons = settings.lessons();
+        List<Object> all = List.of(
+                settings.title(),
+                settings.pace(),
+                settings.delivery(),
+                settings.launch(),
+                settings.shooting(),
+                settings.editing(),
+                settings.costs(lessons.size()));
+        if (all.isEmpty()) {
+            throw new IllegalStateException("every course has settings");
+        }
     }
 
     Optional<String> title() throws ProblemException {

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 
 /** The rooms for long work, in a real browser: what a command does is begun, shown and stopped there. */
 @Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
@@ -199,6 +200,27 @@ final class HomeRoomsTest {
                 + " document.querySelector('.work-form').dispatchEvent(new DragEvent('drop',"
                 + " { dataTransfer: data, bubbles: true, cancelable: true })); })()");
         browser.until("document.querySelector('.work-field .wrong').textContent.includes('choose it by the button')");
+    }
+
+    @Test
+    void recordingDaysAreClickedAndTheFilesCommentsStay() throws IOException {
+        Path yaml = Files.writeString(folder.resolve("user/films/wheels/course.yaml"), "title: A course  # mine\n");
+        browser.click("#rooms a[href='?view=plan']");
+        browser.until("document.querySelector('#plan .month button')");
+        browser.click("#month-after");
+        browser.click("#plan .month button:nth-of-type(9)");
+        browser.until("document.querySelectorAll('#plan [aria-pressed=true]').length === 1");
+        browser.type("#p-recording-hours", "2.5", Keys.TAB);
+        browser.until("document.querySelector('#p-recording-hours').value === '2.5'");
+        browser.until("homeState.course.today.day === 'later'");
+        assertThat(yaml).content().startsWith("title: A course  # mine\n").contains("days: [", "-09]", "hours: 2.5");
+        browser.type("#p-pace", "fast", Keys.TAB);
+        browser.until("document.querySelector('#p-pace-w').textContent.includes('words per minute')");
+        browser.lookAtEverySize("home-plan");
+        browser.click("#rooms a[href='?view=gate']");
+        browser.until("document.querySelector('#gate .gate-row')");
+        assertThat(browser.text("#gate")).contains("Not yet", "Missing: ", "Two wheels");
+        browser.lookAtEverySize("home-gate");
     }
 
     private Path session() {

@@ -136,7 +136,8 @@ public final class Home implements AutoCloseable {
         PartsFeed feed = new PartsFeed();
         KnownWords words = new KnownWords(here);
         ScriptRoom scripts = new ScriptRoom(courses, new LessonTexts(here), words);
-        HomeQuestions questions = new HomeQuestions(scripts, new ImportRoom(courses, folders, scripts));
+        HomeQuestions questions =
+                new HomeQuestions(scripts, new ImportRoom(courses, folders, scripts), new PlanRoom(here, courses));
         HomeStage stage = new HomeStage(here, courses, brokenOff, reading, jobs, before, settings, scripts, feed, idle);
         SecureRandom random = new SecureRandom();
         DeskCredentials fresh = freshKeys(folder, random);

@@ -12,10 +12,12 @@ final class HomeQuestions {
 
     private final ScriptRoom scripts;
     private final ImportRoom imports;
+    private final PlanRoom plan;
 
-    HomeQuestions(ScriptRoom scripts, ImportRoom imports) {
+    HomeQuestions(ScriptRoom scripts, ImportRoom imports, PlanRoom plan) {
         this.scripts = scripts;
         this.imports = imports;
+        this.plan = plan;
     }
 
     String answer(String json) throws ProblemException {
@@ -27,6 +29,7 @@ final class HomeQuestions {
         }
         return switch (asked.path("room").asText()) {
             case "scripts" -> scripts.answer(asked).toString();
+            case "plan" -> plan.answer(asked).toString();
             case "new" -> imports.answer(asked).toString();
             default -> throw unknown();
         };

@@ -17,11 +17,7 @@ public enum HomeService {
             "Board",
             "Shows where each lesson stands, and what is missing before it can go out.",
             "course/COURSE/?view=board"),
-    PLAN(
-            "plan",
-            "Plan",
-            "Fits the lessons that are left into your recording days, and counts the weeks of editing.",
-            "course/COURSE/?view=board"),
+    PLAN("plan", "Plan and dates", "Fits the lessons that are left into your recording days.", "?view=plan"),
     SESSIONS("sessions", "Sessions", "Lists what you have recorded, lesson by lesson.", "course/COURSE/?view=sessions"),
     DESK(
             "desk",

@@ -21,6 +21,8 @@ final class Assets {
             "today.js",
             "folder.js",
             "jobs.js",
+            "plan.js",
+            "gate.js",
             "work.js",
             "rooms.js",
             "fields.js",

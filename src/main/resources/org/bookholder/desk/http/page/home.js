@@ -73,7 +73,7 @@ const ownOf = (part) => Object.entries(OWN).filter(([, room]) => room.part === p
 
 const rooms = (name) => [
   ['Today', '#today', 'today'],
-  ...(name ? [...ownOf('course'), ['Board and plan', `course/${name}/?view=board`], ['Pickups', `course/${name}/?view=pickups`],
+  ...(name ? [...ownOf('course'), ['Board', `course/${name}/?view=board`], ['Pickups', `course/${name}/?view=pickups`],
     ['Sessions', `course/${name}/?view=sessions`]] : []),
   ...ownOf('program'),
   ['Settings', '#settings', 'settings'],

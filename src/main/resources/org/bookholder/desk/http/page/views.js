@@ -2,12 +2,18 @@
 // it, and what shows it.
 
 import { showNewCourse } from './newcourse.js';
+import { showGate } from './gate.js';
+import { showPlan } from './plan.js';
 import { showScripts } from './scripts.js';
 import { byId, el } from './words.js';
 
 export const OWN = {
   scripts: { key: 'S', title: 'Scripts', part: 'course', wide: true, show: showScripts,
     changed: (home, act, has) => { if (has('course')) showScripts(home, act); } },
+  plan: { key: 'P', title: 'Plan and dates', part: 'course', show: showPlan,
+    changed: (home, act, has) => { if (has('course')) showPlan(home); } },
+  gate: { key: 'F', title: 'Finished?', part: 'course', show: showGate,
+    changed: (home, act, has) => { if (has('course')) showGate(home); } },
   new: { key: 'N', title: 'New course', part: 'courses', wide: true, show: showNewCourse },
 };
 

@@ -1,0 +1,249 @@
+package org.bookholder.settings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.problem.ProblemException;
+import org.snakeyaml.engine.v2.common.FlowStyle;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.nodes.CollectionNode;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+
+/**
+ * Changes single values of YAML that people write: all else in the text stays as it is, comments and order included.
+ *
+ * @param text the text
+ * @param where where it stands, for messages
+ */
+public record YamlEdit(String text, String where) {
+    private static final String STEP = "  ";
+
+    /** The single value at a path of names; empty if there is none. */
+    public Optional<String> value(List<String> path) throws ProblemException {
+        return find(root(), path)
+                .map(NodeTuple::getValueNode)
+                .filter(ScalarNode.class::isInstance)
+                .map(node -> ((ScalarNode) node).getValue())
+                .filter(value -> !value.isEmpty());
+    }
+
+    /** The text with a single value at a path; groups that are missing are added. */
+    public String with(List<String> path, String value) throws ProblemException {
+        return put(path, scalar(value));
+    }
+
+    /** The text without the value at a path. */
+    public String without(List<String> path) throws ProblemException {
+        Optional<NodeTuple> found = find(root(), path);
+        if (found.isEmpty()) {
+            return text;
+        }
+        int start = start(found.get().getKeyNode());
+        int end = end(found.get().getValueNode());
+        List<String> above = path.subList(0, path.size() - 1);
+        Optional<Node> parent = above.isEmpty() ? root() : find(root(), above).map(NodeTuple::getValueNode);
+        return flow(parent) ? withoutItem(start, end) : withoutLines(start, end);
+    }
+
+    /** The items of the list at a path, as they are written; none if there is no list. */
+    public List<String> items(List<String> path) throws ProblemException {
+        List<String> items = new ArrayList<>();
+        for (Node item : list(path)) {
+            items.add(text.substring(start(item), end(item)));
+        }
+        return items;
+    }
+
+    /** The text with one more item in the list at a path, before the item of that index or at the end. */
+    public String withItem(List<String> path, int index, String item) throws ProblemException {
+        List<Node> items = list(path);
+        if (items.isEmpty()) {
+            return put(path, "[" + item + "]");
+        }
+        boolean flow = flow(find(root(), path).map(NodeTuple::getValueNode));
+        if (flow) {
+            int at = index < items.size() ? start(items.get(index)) : end(items.get(items.size() - 1));
+            return insert(at, index < items.size() ? item + ", " : ", " + item);
+        }
+        int first = start(items.get(0));
+        String before = text.substring(lineStart(first), first);
+        int at = index < items.size() ? lineStart(start(items.get(index))) : lineEnd(end(items.get(items.size() - 1)));
+        return insertLine(at, before.replaceFirst("-.*", "- ") + item);
+    }
+
+    /** The text without the item of that index in the list at a path. */
+    public String withoutItem(List<String> path, int index) throws ProblemException {
+        Node item = list(path).get(index);
+        boolean flow = flow(find(root(), path).map(NodeTuple::getValueNode));
+        return flow ? withoutItem(start(item), end(item)) : withoutLines(start(item), end(item));
+    }
+
+    private String put(List<String> path, String value) throws ProblemException {
+        Optional<Node> node = root();
+        for (int depth = 0; depth < path.size(); depth++) {
+            Optional<NodeTuple> found = find(node, path.subList(depth, depth + 1));
+            if (found.isEmpty()) {
+                return add(node, path.subList(depth, path.size()), value);
+            }
+            Node inner = found.get().getValueNode();
+            boolean last = depth == path.size() - 1;
+            if (last) {
+                int start = start(inner);
+                String gap = start == start(found.get().getKeyNode()) || text.charAt(start - 1) == ':' ? " " : "";
+                return text.substring(0, start) + gap + value + text.substring(end(inner));
+            }
+            if (!(inner instanceof MappingNode)) {
+                throw problem("'" + path.get(depth) + "' is not a group of settings", "mend it in the file");
+            }
+            node = Optional.of(inner);
+        }
+        return text;
+    }
+
+    /** Adds a value to a group that lacks it, in the style of the group. */
+    private String add(Optional<Node> group, List<String> path, String value) throws ProblemException {
+        if (group.isPresent() && !(group.get() instanceof MappingNode)) {
+            throw problem("it holds no settings", "mend it in the file");
+        }
+        if (group.isEmpty()) {
+            return insertLine(text.length(), block("", path, value));
+        }
+        List<NodeTuple> pairs = ((MappingNode) group.get()).getValue();
+        if (flow(group)) {
+            String pair = flowing(path, value);
+            return pairs.isEmpty()
+                    ? insert(start(group.get()) + 1, pair)
+                    : insert(end(pairs.get(pairs.size() - 1).getValueNode()), ", " + pair);
+        }
+        int first = start(pairs.get(0).getKeyNode());
+        String indent = " ".repeat(first - lineStart(first));
+        return insertLine(lineEnd(end(pairs.get(pairs.size() - 1).getValueNode())), block(indent, path, value));
+    }
+
+    private static String block(String indent, List<String> path, String value) {
+        return path.size() == 1
+                ? indent + Yaml.line(path.get(0), "").strip() + " " + value
+                : indent + Yaml.line(path.get(0), "").strip() + "\n"
+                        + block(indent + STEP, path.subList(1, path.size()), value);
+    }
+
+    private static String flowing(List<String> path, String value) {
+        return Yaml.line(path.get(0), "").strip() + " "
+                + (path.size() == 1 ? value : "{" + flowing(path.subList(1, path.size()), value) + "}");
+    }
+
+    /** A value with quotes where it needs them, also inside braces. */
+    private static String scalar(String value) {
+        boolean plain = value.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} ./_+-]*") || value.matches("\\d{1,2}:\\d{2}");
+        return plain ? value : '"' + value.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+    }
+
+    private String insert(int at, String more) {
+        return text.substring(0, at) + more + text.substring(at);
+    }
+
+    /** Inserts a whole line; {@code at} is the beginning of one, or the end of the text. */
+    private String insertLine(int at, String line) {
+        boolean unended = at > 0 && text.charAt(at - 1) != '\n';
+        return text.substring(0, at) + (unended ? "\n" : "") + line + "\n" + text.substring(at);
+    }
+
+    private String withoutItem(int start, int end) {
+        int after = end;
+        while (after < text.length() && Character.isWhitespace(text.charAt(after))) {
+            after++;
+        }
+        if (after < text.length() && text.charAt(after) == ',') {
+            after++;
+            while (after < text.length() && text.charAt(after) == ' ') {
+                after++;
+            }
+            return text.substring(0, start) + text.substring(after);
+        }
+        int comma = text.lastIndexOf(',', start);
+        boolean last = comma >= 0 && text.substring(comma + 1, start).isBlank();
+        return text.substring(0, last ? comma : start) + text.substring(end);
+    }
+
+    private String withoutLines(int start, int end) {
+        return text.substring(0, lineStart(start)) + text.substring(lineEnd(end));
+    }
+
+    private int lineStart(int at) {
+        return text.lastIndexOf('\n', at - 1) + 1;
+    }
+
+    /** Behind the line break that ends the line. */
+    private int lineEnd(int at) {
+        int end = text.indexOf('\n', at);
+        return end < 0 ? text.length() : end + 1;
+    }
+
+    private Optional<Node> root() throws ProblemException {
+        try {
+            return Yaml.compose(text);
+        } catch (YamlEngineException e) {
+            throw new ProblemException("this is not YAML", where, "mend it in the file", e);
+        }
+    }
+
+    private static Optional<NodeTuple> find(Optional<Node> root, List<String> path) {
+        Optional<Node> node = root;
+        Optional<NodeTuple> found = Optional.empty();
+        for (String name : path) {
+            found = node.filter(MappingNode.class::isInstance)
+                    .flatMap(group -> ((MappingNode) group)
+                            .getValue().stream()
+                                    .filter(pair -> pair.getKeyNode() instanceof ScalarNode key
+                                            && key.getValue().equals(name))
+                                    .findFirst());
+            node = found.map(NodeTuple::getValueNode);
+        }
+        return found;
+    }
+
+    private List<Node> list(List<String> path) throws ProblemException {
+        return find(root(), path)
+                .map(NodeTuple::getValueNode)
+                .filter(SequenceNode.class::isInstance)
+                .map(node -> ((SequenceNode) node).getValue())
+                .orElse(List.of());
+    }
+
+    private static boolean flow(Optional<Node> node) {
+        return node.filter(CollectionNode.class::isInstance)
+                .filter(group -> ((CollectionNode<?>) group).getFlowStyle() == FlowStyle.FLOW)
+                .isPresent();
+    }
+
+    private int start(Node node) {
+        return node.getStartMark()
+                .map(mark -> text.offsetByCodePoints(0, mark.getIndex()))
+                .orElseThrow();
+    }
+
+    /** Where a node ends; a group that is written line by line ends with the last thing in it, before comments that follow. */
+    private int end(Node node) {
+        if (node instanceof MappingNode group
+                && !flow(Optional.of(node))
+                && !group.getValue().isEmpty()) {
+            return end(group.getValue().get(group.getValue().size() - 1).getValueNode());
+        }
+        if (node instanceof SequenceNode list
+                && !flow(Optional.of(node))
+                && !list.getValue().isEmpty()) {
+            return end(list.getValue().get(list.getValue().size() - 1));
+        }
+        return node.getEndMark()
+                .map(mark -> text.offsetByCodePoints(0, mark.getIndex()))
+                .orElseThrow();
+    }
+
+    private ProblemException problem(String what, String remedy) {
+        return new ProblemException(what, where, remedy);
+    }
+}
