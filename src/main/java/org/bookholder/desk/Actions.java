@@ -59,6 +59,7 @@ public final class Actions {
 
     private final DeskSession session;
     private final InstantSource clock;
+    private final OnceOnly once = new OnceOnly();
 
     /** Acts on {@code session}; breaks are noted by {@code clock}. */
     public Actions(DeskSession session, InstantSource clock) {
@@ -90,7 +91,10 @@ public final class Actions {
             throw new IllegalArgumentException("there is no such action");
         }
         String author = author(asked);
-        session.ask(state -> commands(what, asked, state, author), reply);
+        once.ask(
+                asked.path("once").asText(""),
+                reply,
+                first -> session.ask(state -> commands(what, asked, state, author), first));
     }
 
     private static String author(JsonNode asked) {

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.time.ZoneId;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -38,6 +39,7 @@ public final class Feed implements EventFeed {
 
     private final DeskSession session;
     private final String run;
+    private final ZoneId zone;
     private final List<Listener> listeners = new ArrayList<>();
     private final Deque<Message> kept = new ArrayDeque<>();
     private int keptBytes;
@@ -65,9 +67,11 @@ public final class Feed implements EventFeed {
      *
      * @param trail the history of the session so far
      * @param run names this run of the program, so that ids of an earlier run are recognised
+     * @param zone the program's time zone, in which pages show times of day
      */
-    public Feed(DeskSession session, LiveHistory trail, String run) {
+    public Feed(DeskSession session, LiveHistory trail, String run, ZoneId zone) {
         this.session = session;
+        this.zone = zone;
         this.run = run;
         told = session.state();
         handedOff = session.handOff().now();
@@ -226,6 +230,7 @@ public final class Feed implements EventFeed {
         return () -> {
             ObjectNode whole = JsonNodeFactory.instance.objectNode();
             whole.put("live", session.live());
+            whole.put("zone", zone.getId());
             whole.set("cautions", StateJson.cautions());
             whole.set("script", StateJson.script(state.script()));
             known.forEach(whole::set);

@@ -202,11 +202,13 @@ final class StateJson {
         ObjectNode node = NODES.objectNode();
         node.set("undo", undo(remarks.acts()));
         remarks.breakSince().ifPresent(when -> node.put("break_since", when.toEpochMilli()));
-        remarks.message()
-                .ifPresent(m -> node.putObject("message")
-                        .put("number", m.number())
-                        .put("at", JsonFigures.seconds(m.at()))
-                        .put("text", m.text()));
+        remarks.message().ifPresent(m -> {
+            ObjectNode message = node.putObject("message")
+                    .put("number", m.number())
+                    .put("at", JsonFigures.seconds(m.at()))
+                    .put("text", m.text());
+            m.shown().ifPresent(at -> message.put("shown", JsonFigures.seconds(at)));
+        });
         return node;
     }
 
@@ -214,8 +216,10 @@ final class StateJson {
     private static ObjectNode undo(Acts acts) {
         ObjectNode node = NODES.objectNode();
         acts.standing()
-                .forEach(act ->
-                        node.putObject(act.author()).put("act", act.number()).put("what", ActText.of(act)));
+                .forEach(act -> node.putObject(act.author())
+                        .put("act", act.number())
+                        .put("line", act.line())
+                        .put("what", ActText.of(act)));
         return node;
     }
 

@@ -85,6 +85,17 @@ public record Act(int number, String author, Change change) {
         }
     }
 
+    /** The line that it concerns; 0 if none. */
+    public int line() {
+        if (change instanceof Noted noted) {
+            return noted.note().line();
+        }
+        if (change instanceof Edited edited) {
+            return edited.before().line();
+        }
+        return change instanceof Decided decided ? decided.line() : 0;
+    }
+
     ReviewOverrides over(ReviewOverrides rulings) {
         if (change instanceof Decided decided) {
             return rulings.decided(decided.line(), decided.decision(), decided.accepted());

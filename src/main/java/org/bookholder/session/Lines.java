@@ -1,6 +1,8 @@
 package org.bookholder.session;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.bookholder.follow.model.Aside;
 import org.pcollections.PVector;
 import org.pcollections.TreePVector;
@@ -29,6 +31,13 @@ public record Lines(PVector<LineNotes> all, PVector<Aside> asides) {
     /** Number of lines in the script. */
     public int count() {
         return all.size();
+    }
+
+    /** The asides with those of one take replaced, in order of time. */
+    static PVector<Aside> asidesWith(PVector<Aside> asides, int take, List<Aside> found) {
+        return TreePVector.from(Stream.concat(asides.stream().filter(a -> a.take() != take), found.stream())
+                .sorted(Comparator.comparing(Aside::start))
+                .toList());
     }
 
     /** The lines to pick up, in script order. */

@@ -43,6 +43,9 @@ public sealed interface Remark {
 
         /** Receives {@link Retracted}. */
         void retracted(Retracted remark);
+
+        /** Receives {@link Shown}. */
+        void shown(Shown remark);
     }
 
     /**
@@ -141,6 +144,14 @@ public sealed interface Remark {
         @Override
         public void to(Handler handler) {
             handler.bounded(this);
+        }
+    }
+
+    /** The reading window has shown this message to the presenter. */
+    record Shown(int message) implements Remark {
+        @Override
+        public void to(Handler handler) {
+            handler.shown(this);
         }
     }
 

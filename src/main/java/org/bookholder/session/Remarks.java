@@ -34,8 +34,9 @@ public record Remarks(
      * @param at audio captured when it was sent
      * @param number number of the message in the session, from 1
      * @param text its text; empty if the one before was withdrawn
+     * @param shown audio captured when the reading window showed it; empty if it has not
      */
-    public record Message(StreamTime at, int number, String text) {}
+    public record Message(StreamTime at, int number, String text, Optional<StreamTime> shown) {}
 
     /** The note with this number. */
     public Optional<Note> note(int number) {
@@ -77,9 +78,18 @@ public record Remarks(
     }
 
     Remarks told(String author, StreamTime at, String text) {
-        Message sent = new Message(at, message.map(Message::number).orElse(0) + 1, text);
+        Message sent = new Message(at, message.map(Message::number).orElse(0) + 1, text, Optional.empty());
         Remarks told = new Remarks(notes, Optional.of(sent), breakSince, rulings, acts);
         return text.isEmpty() ? told : told.did(author, new Act.Told(sent.number()));
+    }
+
+    /** Notes that the reading window has shown a message; does nothing if it is not the last one. */
+    Remarks shown(StreamTime at, int number) {
+        Optional<Message> now =
+                message.map(last -> last.number() == number && last.shown().isEmpty()
+                        ? new Message(last.at(), number, last.text(), Optional.of(at))
+                        : last);
+        return new Remarks(notes, now, breakSince, rulings, acts);
     }
 
     Remarks withBreak(Optional<Instant> since) {

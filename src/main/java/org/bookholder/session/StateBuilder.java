@@ -2,8 +2,6 @@ package org.bookholder.session;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.fatigue.FatigueClocks.Doing;
@@ -188,10 +186,7 @@ final class StateBuilder implements SessionEvent.Handler {
         takeBack(heard.attempts(event.take()));
         event.attempts().forEach(this::add);
         heard = heard.noneLeftOut();
-        List<Aside> all = new ArrayList<>(event.asides());
-        asides.stream().filter(a -> a.take() != event.take()).forEach(all::add);
-        all.sort(Comparator.comparing(Aside::start));
-        asides = TreePVector.from(all);
+        asides = Lines.asidesWith(asides, event.take(), event.asides());
         long words = event.attempts().stream()
                 .mapToLong(a -> measure(a).spoken().words())
                 .sum();
@@ -261,6 +256,11 @@ final class StateBuilder implements SessionEvent.Handler {
         @Override
         public void retracted(Remark.Retracted remark) {
             renoted(remarks.retracted(at, remark.act()));
+        }
+
+        @Override
+        public void shown(Remark.Shown remark) {
+            remarks = remarks.shown(at, remark.message());
         }
 
         private void renoted(Remarks changed) {

@@ -9,6 +9,8 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.script.model.Script;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
+import org.bookholder.session.NoteCommand;
+import org.bookholder.session.Remark;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.view.input.Action;
@@ -182,7 +184,7 @@ public final class Scene {
         listen(state, seconds);
         now.count.advance(state, seconds);
         now.messages.advance(seconds);
-        now.producer = now.producer.after(state, seconds);
+        showMessage(state, seconds);
         now.pages.advance(state, seconds, geometry, now.round.isOn());
         return pictures.fill(state, layout, geometry, settings);
     }
@@ -248,6 +250,15 @@ public final class Scene {
         boolean tried = now.opening.light() > 0 && state.measures().sound().peak() > VOICE;
         now.sound.advance(state.measures().sound(), tried || sinceSpoken < SPEAKING_SECONDS, seconds);
         now.opening.advance(state, now.sound, seconds);
+    }
+
+    /** Shows the producer's message, and lets the producer know that it was shown. */
+    private void showMessage(SessionState state, double seconds) {
+        boolean waited = now.producer.shown() == 0;
+        now.producer = now.producer.after(state, seconds);
+        if (waited && now.producer.shown() > 0) {
+            commands.add(new NoteCommand.Add(new Remark.Shown(now.producer.number())));
+        }
     }
 
     /** A spoken word dims within a tenth of a second; after a jump the words change at once. */

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -88,7 +89,7 @@ public final class DeskCost {
                 SessionFolder session = SessionFolder.create(folder.resolve("session"), new SessionLocks());
                 Reading reading = Reading.start(plan(script, text, ears, session, home))) {
             DeskSession desk = new Shown(reading, session);
-            Feed feed = new Feed(desk, LiveHistory.NONE, "bench");
+            Feed feed = new Feed(desk, LiveHistory.NONE, "bench", ZoneOffset.UTC);
             SecureRandom random = new SecureRandom();
             DeskCredentials keys = DeskCredentials.fresh(random);
             AccessControl admission = new AccessControl(keys, false, random, System::nanoTime);

@@ -149,6 +149,8 @@ final class DeskPageTest {
         awaitThat(() -> state().remarks().message().isPresent());
         browser.until("document.querySelector('#said').textContent.includes('chin up a little')");
         browser.lookAtEverySize("live");
+        browser.click("#live-pickups [data-hear]:not(:disabled)");
+        browser.until("performance.getEntriesByType('resource').some(r => r.name.includes('.wav?to='))");
         buttonsStay(browser);
     }
 

@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
@@ -24,7 +25,7 @@ import org.junit.jupiter.api.Test;
 
 final class FeedTest {
     private final ExampleDesk session = new ExampleDesk(Path.of("nowhere"));
-    private final Feed feed = new Feed(session, LiveHistory.NONE, "run");
+    private final Feed feed = new Feed(session, LiveHistory.NONE, "run", ZoneOffset.UTC);
 
     /** A page that handles messages as the real page's code does. */
     private static final class Page implements EventFeed.Listener {

@@ -187,6 +187,13 @@ public final class Browser implements AutoCloseable {
                 Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 700));
     }
 
+    /** Shows pages in colours chosen by the system, as for people who need strong contrast. */
+    public void forcedColours() {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "forced-colors", "value", "active"))));
+    }
+
     public void dress(String theme) {
         value("(localStorage.setItem('theme', '" + theme + "'), document.documentElement.dataset.theme = '" + theme
                 + "')");

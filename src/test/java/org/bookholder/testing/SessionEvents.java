@@ -188,6 +188,7 @@ public final class SessionEvents {
                 Arbitraries.just(new Remark.Undone()),
                 Combinators.combine(ordinals(), texts()).as(Remark.Edited::new),
                 ordinals().map(Remark.Retracted::new),
+                ordinals().map(Remark.Shown::new),
                 Combinators.combine(ordinals(), texts(), texts(), Arbitraries.of(Deviation.Kind.class))
                         .as(AcceptedReading::new)
                         .list()

@@ -187,7 +187,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
 
     private CourseJson ofFolder(List<RecordedSession> recorded) {
         Path name = folder.toAbsolutePath().normalize().getFileName();
-        CourseJson json = new CourseJson(name == null ? "Sessions" : name.toString());
+        CourseJson json = new CourseJson(name == null ? "Sessions" : name.toString(), here.zone());
         recorded.forEach(session -> json.session(session, Optional.empty(), standing(session)));
         return json;
     }
@@ -202,7 +202,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
         }
         CourseStatus view = CourseStatus.of(known, new CourseSessions(byLesson, List.of()), here);
         overview = Optional.of(new CourseOverview(view, byLesson));
-        CourseJson json = new CourseJson(known.title());
+        CourseJson json = new CourseJson(known.title(), here.zone());
         json.board(view, here.zone());
         for (LessonState state : view.board().lessons()) {
             for (RecordedSession session : byLesson.getOrDefault(state.lesson(), List.of())) {

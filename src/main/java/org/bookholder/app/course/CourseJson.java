@@ -30,8 +30,9 @@ public final class CourseJson {
     private final ObjectNode json = JsonNodeFactory.instance.objectNode();
     private final ArrayNode sessions = JsonNodeFactory.instance.arrayNode();
 
-    CourseJson(String title) {
+    CourseJson(String title, ZoneId zone) {
         json.put("title", title);
+        json.put("zone", zone.getId());
         json.set("sessions", sessions);
     }
 

@@ -50,7 +50,7 @@ public final class SessionDesk implements AutoCloseable {
         BackgroundTasks errands = new BackgroundTasks();
         DeskHandOff handOff = new SessionHandOff(here, folder.path(), state, live, errands);
         DeskSession session = new Session(here, folder, state, requests, handOff, live);
-        Feed feed = new Feed(session, trail, Long.toHexString(new SecureRandom().nextLong()));
+        Feed feed = new Feed(session, trail, Long.toHexString(new SecureRandom().nextLong()), here.zone());
         Workers workers = new Workers(here.nanoTime(), faults);
         workers.takeOn(new DeskStage(feed, here.nanoTime()));
         workers.takeOn(errands);

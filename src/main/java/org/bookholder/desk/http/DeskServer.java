@@ -29,9 +29,11 @@ public final class DeskServer implements AutoCloseable {
 
     private final Server server;
     private final ServerConnector connector;
+    private final Router router;
 
-    private DeskServer(Server server, ServerConnector connector) {
+    private DeskServer(Server server, ServerConnector connector, Router router) {
         this.server = server;
+        this.router = router;
         this.connector = connector;
     }
 
@@ -71,7 +73,8 @@ public final class DeskServer implements AutoCloseable {
         server.setStopTimeout(STOP_MILLIS);
         HttpConfiguration http = new HttpConfiguration();
         http.setSendServerVersion(false);
-        http.setSendDateHeader(false);
+        // Pages take the time of day from it.
+        http.setSendDateHeader(true);
         http.setRequestHeaderSize(MOST_HEADER_BYTES);
         ServerConnector connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
         connector.setHost(door.bindAddress());
@@ -85,7 +88,7 @@ public final class DeskServer implements AutoCloseable {
         server.setErrorHandler(new PlainResponses());
         try {
             server.start();
-            return new DeskServer(server, connector);
+            return new DeskServer(server, connector, router);
         } catch (IOException e) {
             stop(server);
             throw e;
@@ -100,9 +103,10 @@ public final class DeskServer implements AutoCloseable {
         return connector.getLocalPort();
     }
 
-    /** Closes all connections and stops. */
+    /** Tells the pages that this is an orderly end, closes all connections and stops. */
     @Override
     public void close() {
+        router.sayGoodbye();
         stop(server);
     }
 

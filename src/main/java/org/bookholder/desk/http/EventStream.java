@@ -21,6 +21,8 @@ final class EventStream implements EventFeed.Listener {
     /** Shows the page that the program is still there, and the program that the page is. */
     private static final String BEAT = "event: beat\ndata: well\n\n";
 
+    private static final String GOODBYE = "event: closed\ndata: well\n\n";
+
     private static final String HELLO = "retry: 1000\n\n";
 
     private final Response response;
@@ -54,6 +56,10 @@ final class EventStream implements EventFeed.Listener {
             }
         }
         send(StandardCharsets.UTF_8.encode(BEAT));
+    }
+
+    void sayGoodbye() {
+        send(StandardCharsets.UTF_8.encode(GOODBYE));
     }
 
     boolean over() {

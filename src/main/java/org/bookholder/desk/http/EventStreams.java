@@ -53,6 +53,15 @@ final class EventStreams {
         return true;
     }
 
+    /** Tells all pages that the desk is closed in order, so that they need not call it a lost connection. */
+    void sayGoodbye() {
+        List<Told> all;
+        synchronized (this) {
+            all = List.copyOf(streams);
+        }
+        all.forEach(told -> told.stream().sayGoodbye());
+    }
+
     void endAll() {
         List<Told> all;
         synchronized (this) {

@@ -60,6 +60,11 @@ final class Router extends Handler.Abstract {
         super.doStop();
     }
 
+    /** Tells all pages that the desk is closed in order. */
+    void sayGoodbye() {
+        streams.sayGoodbye();
+    }
+
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         Optional<DeskHome> home = shelf.home();

@@ -58,7 +58,8 @@ public final class EventCodec {
             Map.entry(Remark.Carried.class, "carried"),
             Map.entry(Remark.Signed.class, "signed"),
             Map.entry(Remark.Edited.class, "edited"),
-            Map.entry(Remark.Retracted.class, "retracted"));
+            Map.entry(Remark.Retracted.class, "retracted"),
+            Map.entry(Remark.Shown.class, "shown"));
 
     private static final JsonMapper MAPPER = mapper();
     private static final ObjectWriter WRITER = MAPPER.writerFor(SessionEvent.class);

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -57,7 +58,7 @@ final class DeskServerTest {
     void open() throws Exception {
         session = new ExampleDesk(folder);
         Wav.write(folder.resolve("take-001.wav"), 16_000, Wav.sine(440, 0.5, 16_000, 7));
-        feed = new Feed(session, LiveHistory.NONE, "run");
+        feed = new Feed(session, LiveHistory.NONE, "run", ZoneOffset.UTC);
         AccessControl admission = new AccessControl(keys, true, random, clock);
         server = DeskServer.open(
                 DeskAddress.local(),

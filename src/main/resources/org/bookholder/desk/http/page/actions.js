@@ -1,12 +1,14 @@
 // What the producer can do while a take runs: buttons at the bottom, and keys that do the same. Where the reading window has
 // the same act, it has the same key; no key does one thing here and another there.
 
-import { act, undo, undoable } from './link.js';
+import { act, connected, undo, undoable } from './link.js';
+import { listenToMessages, showMessageForm, showSaid } from './messages.js';
 import { lastNotes, listenToNotes, showNoteForm, showNotes } from './notes.js';
+import { hearLine } from './pickups.js';
 import { leave, selectNext } from './script.js';
 import { seenHeld, seenResting, seenRound, seenTake } from './seen.js';
 import { chosenLine, justMarked, seenNoteSubject, seenSubject } from './subject.js';
-import { aloud, byId, clock, el, put } from './words.js';
+import { aloud, byId, el } from './words.js';
 import { model } from './model.js';
 
 const chosen = () => chosenLine() || undefined;
@@ -16,8 +18,8 @@ const round = () => model.at.round?.line;
 const resting = () => Boolean(model.people.break_since);
 
 const LIVE = [
-  { key: 'P', name: () => `Mark line ${seenSubject.value()}`, run: mark },
-  { key: 'A', name: () => `Note on line ${seenNoteSubject.value()}`, run: () => byId('note').focus() },
+  { key: 'P', kept: true, name: () => `Mark line ${seenSubject.value()}`, run: mark },
+  { key: 'A', kept: true, name: () => `Note on line ${seenNoteSubject.value()}`, run: () => byId('note').focus() },
   { key: 'H', name: holdName, can: rolling, run: () => act({ do: seenHeld.value() ? 'go_on' : 'hold' }) },
   { key: 'N', name: () => (chosen() ? `Next take, line ${chosen()}` : 'Next take'), run: () => act({ do: 'next_take', take: seenTake.value(), line: chosen() }) },
   { key: 'C', name: () => 'Cut', can: rolling, run: () => act({ do: 'cut', take: seenTake.value() }) },
@@ -30,7 +32,7 @@ const LIVE = [
   { key: 'ENTER', shown: 'Enter', name: () => `Next lesson: ${model.order.title}`, when: () => over() && Boolean(model.order?.title),
     run: () => act({ do: 'next_lesson' }) },
   { key: 'Q', name: () => (model.order?.ends ? 'End the day' : 'End the session'), when: over, run: () => act({ do: 'end_session' }) },
-  { key: 'M', name: () => 'Message', run: () => byId('say').focus() },
+  { key: 'M', name: () => 'Message', can: () => model.live, run: () => byId('say').focus() },
   { key: 'U', name: () => (undoable() ? `Undo ${undoable().what}` : 'Undo'), can: () => Boolean(undoable()), run: undo },
 ];
 
@@ -41,6 +43,9 @@ function over() {
 
 /** The acts for which no take has to run. */
 const ALWAYS = ['P', 'A', 'U'];
+
+/** An act that would have no effect is off; one that is not kept while the program is away is, too. */
+const able = (a) => model.acts && (!a.can || a.can()) && (connected() || a.kept);
 
 function shown() {
   return LIVE.filter((a) => (model.live || ALWAYS.includes(a.key)) && (!a.when || a.when()));
@@ -60,6 +65,12 @@ async function mark() {
   }
 }
 
+/** On a phone only the first acts are shown until this is pressed. */
+const more = () => el('button', {
+  type: 'button', class: 'more', 'aria-expanded': String(byId('foot').classList.contains('all')),
+  onclick: (event) => event.target.setAttribute('aria-expanded', String(byId('foot').classList.toggle('all'))),
+}, 'More acts');
+
 export function showFoot() {
   const foot = byId('foot');
   const actions = shown();
@@ -67,50 +78,41 @@ export function showFoot() {
   if (foot.dataset.keys !== keys) {
     foot.dataset.keys = keys;
     foot.replaceChildren(...actions.map((a) =>
-      el('button', { type: 'button', 'data-key': a.key, onclick: a.run }, el('span', {}, ''), ' ', el('kbd', {}, a.shown ?? a.key))));
+      el('button', { type: 'button', 'data-key': a.key, onclick: a.run }, el('span', {}, ''), ' ', el('kbd', {}, a.shown ?? a.key))), more());
   }
   actions.forEach((a, i) => {
     const button = foot.children[i];
     if (button.firstChild.textContent !== a.name()) button.firstChild.textContent = a.name();
-    button.disabled = !model.acts || (a.can !== undefined && !a.can());
+    button.disabled = !able(a);
   });
-  for (const id of ['note', 'say']) byId(id).disabled = !model.acts || (id === 'say' && !model.live);
+  byId('note').disabled = !model.acts;
+  showMessageForm();
   showNoteForm();
 }
 
 export function showPeople() {
-  const lines = model.lines.filter((l) => l.pickup);
-  const words = new Map(model.script.elements.filter((e) => e.line).map((e) => [e.line, e.words.length]));
-  const time = lines.reduce((sum, l) => sum + (60 * words.get(l.line)) / (model.pace.lesson ?? model.script.target), 0);
-  put('open', String(lines.length));
-  put('open-time', lines.length ? `about ${Math.round(time)} s of reading` : 'nothing so far');
   showNotes(byId('notes'), lastNotes(), true);
-  const message = model.people.message;
-  put('said', !message ? '' : message.text ? `said at ${clock(message.at)}: ${message.text}` : 'taken back');
+  showSaid();
 }
 
 export function listenToForms() {
   listenToNotes();
   byId('notes').addEventListener('changed', showPeople);
-  byId('say-form').addEventListener('submit', async (event) => {
-    event.preventDefault();
-    if (await act({ do: 'say', text: byId('say').value.trim() })) {
-      byId('say').value = '';
-      byId('say').blur();
-    }
-  });
+  listenToMessages();
 }
 
 /** Handles a key; returns whether it was one of these. */
 export function liveKey(key) {
   if (key === 'ESCAPE') return leave() ?? true;
+  if (key === ' ') return hearLine(seenSubject.value()) ?? true;
   if (key === 'ARROWUP') return selectNext(-1) ?? true;
   if (key === 'ARROWDOWN') return selectNext(1) ?? true;
   const action = shown().find((a) => a.key === key);
   if (!action) return false;
-  if (model.acts && (!action.can || action.can())) action.run();
+  if (able(action)) action.run();
+  else if (!connected()) aloud('The program cannot be reached.');
   return true;
 }
 
 export const liveKeys = () => [...shown().map((a) => [a.shown ?? a.key, a.name()]),
-  ['↑ ↓', 'choose a line'], ['Esc', 'leave a field; choose no line; back to the place']];
+  ['↑ ↓', 'choose a line'], ['Space', 'hear the line'], ['Esc', 'leave a field; choose no line; back to the place']];

@@ -1,5 +1,6 @@
 // The desk of a course: its sessions, the pickups of all of them, its board and plan.
 
+import { clockTime, dayOf, learnZone, timeOf } from './daytime.js';
 import { ask, enter, request } from './door.js';
 import { meant, showKeys } from './keys.js';
 import { REASONS as COMMON, entry, why, within } from './listed.js';
@@ -25,7 +26,7 @@ let asked = new URLSearchParams(location.search).get('view') ?? '';
 
 const REASONS = {
   ...COMMON,
-  open: (l) => l.pickup && !l.since,
+  open: (l) => l.pickup && !l.since && !l.again,
   all: () => true,
   skipped: (l) => l.outcome === 'skipped',
   marked: (l) => l.marked,
@@ -71,13 +72,28 @@ async function takeIn(answer) {
   if (!answer.ok) return;
   tag = answer.headers.get('ETag') ?? '';
   course = await answer.json();
+  learnZone(course.zone);
+  listOnce();
   show();
   if (asked) go(asked);
   asked = '';
 }
 
-const day = (ms) => new Date(ms).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
-const time = (ms) => new Date(ms).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
+/** Tells two sessions of one day apart. */
+const when = (s) => `${dayOf(s.began)}, ${timeOf(s.began)}`;
+
+/** Marks lines that a later session lists too: each is listed once, as it was last read. */
+function listOnce() {
+  const known = new Set();
+  for (const s of [...course.sessions].sort((a, b) => b.began - a.began)) {
+    for (const line of s.listed) {
+      const key = JSON.stringify([s.number, s.lesson, line.text]);
+      line.again = known.has(key);
+      if (line.pickup && !line.since) known.add(key);
+    }
+    s.open = s.listed.filter(REASONS.open).length;
+  }
+}
 
 function show() {
   byId('desk').hidden = false;
@@ -107,7 +123,7 @@ function showSessions() {
 
 function sessionRow(s) {
   return el('tr', {},
-    el('td', { class: 'name' }, el('a', { href: `session/${s.name}/` }, `${day(s.began)}, ${time(s.began)}`)),
+    el('td', { class: 'name' }, el('a', { href: `session/${s.name}/` }, when(s))),
     el('td', { class: 'n' }, count(s.takes, 'take')), el('td', { class: 'n' }, clock(s.length)),
     el('td', { class: 'n' }, linesRead(s)),
     el('td', { class: 'n' }, s.open ? `${s.open} to pick up` : 'none'),
@@ -129,7 +145,7 @@ function showFilters() {
   fill('f-lesson', lessons.map((l) => [l, l]));
   const lesson = byId('f-lesson').value;
   const sessions = course.sessions.filter((s) => !lesson || s.lesson === lesson);
-  fill('f-session', sessions.map((s) => [s.name, `${day(s.began)}, ${time(s.began)}`]));
+  fill('f-session', sessions.map((s) => [s.name, when(s)]));
   const takes = Math.max(0, ...sessions.map((s) => s.takes));
   fill('f-take', Array.from({ length: takes }, (_, i) => [String(i + 1), String(i + 1)]));
 }
@@ -166,7 +182,7 @@ function layOut() {
   const lessons = new Map();
   for (const { s, line } of listed().sort(byScript)) {
     if (!lessons.has(s.lesson)) lessons.set(s.lesson, new Map());
-    const taken = line.where ? `take ${line.where.take}, ${day(s.began)}` : day(s.began);
+    const taken = line.where ? `take ${line.where.take}, ${when(s)}` : when(s);
     lessons.get(s.lesson).set(line.line, { number: line.line, text: line.text, why: `${why(line)} · ${taken}` });
   }
   const [reason] = byId('f-reason').selectedOptions;
@@ -180,8 +196,9 @@ function print() {
 
 function item({ s, line }) {
   const more = [why(line),
+    line.again ? 'listed again in a later session' : '',
     line.since ? 'no longer open: read clean in another session, or the line has changed' : '',
-    `${s.lesson}, ${day(s.began)}`, line.where ? `take ${line.where.take}` : ''].filter(Boolean).join(' · ');
+    `${s.lesson}, ${when(s)}`, line.where ? `take ${line.where.take}` : ''].filter(Boolean).join(' · ');
   return el('li', {}, el('a', {
     class: `item ${line.outcome}${line.pickup && !line.since ? ' pickup' : ''}`, href: `session/${s.name}/?line=${line.line}`,
   }, ...entry(line, line.text, more)));
@@ -217,6 +234,8 @@ function showBoard() {
 function go(next) {
   if (!VIEWS.includes(next) || (next === 'board' && !course?.board)) return;
   view = next;
+  // Whoever comes back from a line lands on the list again.
+  history.replaceState(null, '', `${location.pathname}?view=${view}`);
   for (const name of VIEWS) {
     byId(name).hidden = name !== view;
     document.querySelector(`[data-view=${name}]`).setAttribute('aria-pressed', String(name === view));
@@ -258,9 +277,9 @@ byId('print').addEventListener('click', print);
 window.addEventListener('beforeprint', () => course && layOut());
 byId('undo').addEventListener('click', undo);
 document.addEventListener('keydown', onKey);
-setInterval(() => put('clock', new Date().toLocaleTimeString('en-GB')), 500);
-go('sessions');
+setInterval(() => put('clock', clockTime()), 500);
 start();
+go('sessions');
 
 // For code that inspects the page from outside, such as tests.
 window.courseState = () => course;

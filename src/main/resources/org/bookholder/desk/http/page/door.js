@@ -1,5 +1,6 @@
 // Logging in: with the key in the address that the terminal shows, with an earlier token, or with a join code.
 
+import { learnTime } from './daytime.js';
 import { byId, el, put } from './words.js';
 
 const AGAIN = 2000;
@@ -20,6 +21,10 @@ async function post(path, body) {
   return { ok: answer.ok, status: answer.status, text: answer.ok ? '' : text };
 }
 
+/** What the answer to an action that got none is. */
+export const UNREACHED = 'Not done, because the program cannot be reached.';
+export const UNANSWERED = 'The program does not answer; it may not be done.';
+
 /** Requests an action; returns an empty text if it was done, otherwise the reason why not, for people to read. */
 export async function request(action) {
   try {
@@ -28,8 +33,7 @@ export async function request(action) {
     // If the session has ended or the disk is full, the answer is already a whole sentence.
     return answer.status === 503 ? answer.text : `Not done: ${answer.text}.`;
   } catch (failure) {
-    return failure.name === 'TimeoutError' ? 'The program does not answer; it may not be done.'
-      : 'Not done, because the program cannot be reached.';
+    return failure.name === 'TimeoutError' ? UNANSWERED : UNREACHED;
   }
 }
 
@@ -47,6 +51,7 @@ export async function enter(inside, say) {
   }
   try {
     const who = await ask('who');
+    learnTime(who);
     if (who.ok) {
       const may = await who.json();
       byId('door').hidden = true;

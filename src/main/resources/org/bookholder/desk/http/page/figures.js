@@ -1,5 +1,6 @@
 // The left column (pace, sound, clocks, guidance) and the page's header.
 
+import { now } from './daytime.js';
 import { byId, clock, count, el, figure, hours, put, short } from './words.js';
 import { inTake, lengthOf, lengthOfAll, model } from './model.js';
 import { pacePlot } from './plot.js';
@@ -28,10 +29,11 @@ export function showHead() {
 export function showPace() {
   const { pace, script, at } = model;
   put('pace', figure(pace.figure));
+  put('strip-pace', `${figure(pace.figure)} words a minute`);
   const band = pace.band === 'unknown' ? '' : `, ${pace.band}`;
   put('pace-target', `words a minute, target ${script.target}${band}`);
   const take = model.takes.length;
-  pacePlot(byId('pace-plot'), model.points.filter((p) => p[1] === take), script.target, TOLERANCE);
+  pacePlot(byId('pace-plot'), model.points, take, script.target, TOLERANCE);
   put('pace-more', `lesson ${figure(pace.lesson)}, pauses left out ${figure(pace.articulation)}`);
   const planned = (script.words * 60) / script.target;
   const left = at.finished ? 'read to the end' : `${short(pace.left)} left`;
@@ -74,5 +76,5 @@ export function showBreak() {
   const since = model.people.break_since;
   const box = byId('resting');
   box.hidden = !since;
-  if (since) box.textContent = `On a break, ${clock((Date.now() - since) / 1000)}`;
+  if (since) box.textContent = `On a break, ${clock((now() - since) / 1000)}`;
 }

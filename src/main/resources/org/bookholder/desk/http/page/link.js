@@ -1,6 +1,8 @@
 // The connection to the program: log in, receive changes, send actions.
 
-import { ask, enter, request } from './door.js';
+import { learnZone } from './daytime.js';
+import { ask, enter } from './door.js';
+import { flush, giveUp, givenUp, send, tellWith } from './outbox.js';
 import { ME } from './author.js';
 import { aloud, byId, put } from './words.js';
 import { model, takeChange, takeWhole } from './model.js';
@@ -46,20 +48,25 @@ export async function act(action) {
     aloud('With your code you can watch, but not change anything.');
     return false;
   }
-  const trouble = await request({ ...action, by: ME });
-  if (trouble) tell(trouble);
-  else ownIsDone(action);
+  const trouble = await send({ ...action, by: ME }, ownIsDone);
+  if (trouble) {
+    tell(trouble);
+    aloud(trouble);
+  } else {
+    ownIsDone(action);
+  }
   return !trouble;
 }
 
 /** What this browser would undo next: the act's number, and what it was; undefined if nothing. */
 export const undoable = () => model.people.undo?.[ME];
 
-/** Undoes what this browser did last. */
-export function undo() {
+/** Undoes what this browser did last; returns whether something was. */
+export async function undo() {
   const last = undoable();
-  if (!last) return;
-  act({ do: 'undo', act: last.act }).then((done) => done && aloud(`Undone: ${last.what}.`));
+  if (!last || !await act({ do: 'undo', act: last.act })) return false;
+  aloud(`Undone: ${last.what}.`);
+  return true;
 }
 
 function show(text) {
@@ -71,19 +78,29 @@ function show(text) {
 /** Shows the state of the connection until it changes; empty if all is well. */
 function say(text) {
   if (!lost) lostAt = Date.now();
+  const before = lost;
   lost = text;
-  show(text);
+  if (!notice) show(text);
+  if (before !== text && model.known) changed(new Set(['link']));
 }
 
-/** Shows a message for a while. */
+/** Shows a message for a while, before the state of the connection. */
 function tell(text) {
   clearTimeout(notice);
+  notice = 0;
   show(text);
-  notice = setTimeout(() => show(lost), NOTICE);
+  notice = setTimeout(() => { notice = 0; show(lost); }, NOTICE);
 }
+
+tellWith(tell);
+
+/** Whether the program can be reached, as far as this page knows. */
+export const connected = () => !lost;
 
 export async function begin(whenChanged) {
   changed = whenChanged;
+  const before = givenUp();
+  if (before) tell(before);
   await again();
 }
 
@@ -109,11 +126,14 @@ function listen() {
     const whole = JSON.parse(event.data);
     if (isAnother(whole)) {
       // The next lesson of the running order: nothing of the one before may be left on the page.
+      giveUp();
       location.reload();
       return;
     }
+    learnZone(whole.zone);
     changed(takeWhole(whole));
     byId('desk').hidden = false;
+    flush();
   });
   on('change', (event) => {
     if (event.lastEventId !== after(had)) {
@@ -123,8 +143,10 @@ function listen() {
     }
     had = event.lastEventId;
     changed(takeChange(JSON.parse(event.data)));
+    flush();
   });
   on('beat', () => {});
+  on('closed', () => say(CLOSED));
   heard = Date.now();
   here.onopen = () => {
     heard = Date.now();
@@ -137,6 +159,9 @@ function listen() {
     if (here.readyState === EventSource.CLOSED) setTimeout(again, 2000);
   };
 }
+
+/** The program said goodbye; the page goes on looking for it, in case the next lesson begins at the same address. */
+const CLOSED = 'Session ended. Its review opens from home, or with "bookholder desk".';
 
 const LOST = 'Connection lost. Reconnecting…';
 const LONG_LOST = `${LOST} If you started another session, open the address in the terminal.`;

@@ -15,6 +15,9 @@ let stopAt = 0;
 let piece = null;
 let shownKey = '';
 
+/** The attempt that is played without a player; null if none. */
+let heard = null;
+
 export const sound = audio;
 
 /** Draws the player for an attempt once; afterwards only takes over bounds that someone else moved. */
@@ -26,8 +29,8 @@ export async function showPlayer(host, attempt) {
   const from = Math.max(take.start, attempt.start - AROUND);
   const to = attempt.end + AROUND;
   piece = { attempt, from, to, start: attempt.start, end: attempt.end };
-  const src = `takes/${attempt.take}.wav`;
-  if (!audio.src.endsWith(src)) audio.src = src;
+  load(attempt);
+  heard = null;
   draw(host, []);
   const answer = await fetch(`peaks?take=${attempt.take}&from=${from}&to=${Math.min(to, from + 118)}&points=600`)
     .catch(() => null);
@@ -39,6 +42,32 @@ export async function showPlayer(host, attempt) {
   } else if (key === shownKey) {
     host.append(el('p', { class: 'small' }, 'This take was not recorded.'));
   }
+}
+
+/** Loads the recording of an attempt's take. That of a rolling take grows, so it is asked for up to the attempt's end. */
+function load(attempt) {
+  const growing = takeOf(attempt.take).end === undefined;
+  const src = `takes/${attempt.take}.wav${growing ? `?to=${Math.ceil(attempt.end)}` : ''}`;
+  if (!audio.src.endsWith(src)) audio.src = src;
+}
+
+/** Plays an attempt at once, without a player. */
+export function hear(attempt) {
+  const start = takeOf(attempt.take).start;
+  load(attempt);
+  heard = attempt;
+  audio.currentTime = Math.max(0, attempt.start - start - BEFORE / 4);
+  stopAt = attempt.end + AFTER / 4 - start;
+  audio.play().then(untilEnd, () => { heard = null; });
+}
+
+/** The attempt that is being heard without a player; null if none. */
+export const heardNow = () => (audio.paused ? null : heard);
+
+function untilEnd() {
+  if (!heard) return;
+  if (audio.currentTime >= stopAt) audio.pause();
+  if (!audio.paused) requestAnimationFrame(untilEnd);
 }
 
 const share = (at) => (100 * (at - piece.from)) / (piece.to - piece.from);
@@ -134,6 +163,8 @@ function seek(event) {
 
 export function play(from) {
   if (!piece) return;
+  heard = null;
+  load(piece.attempt);
   const start = takeOf(piece.attempt.take).start;
   audio.currentTime = Math.max(0, (from ?? Math.max(piece.from, piece.start - BEFORE)) - start);
   stopAt = Math.min(piece.to, piece.end + AFTER) - start;

@@ -2,6 +2,7 @@
 
 import { liveKey, liveKeys, listenToForms, showFoot, showPeople } from './actions.js';
 import { showBreak, showHead, showPace, showSound, showTired } from './figures.js';
+import { clockTime } from './daytime.js';
 import { dress, turn } from './dress.js';
 import { openHandOff, showHandOff } from './handoff.js';
 import { meant, showKeys, typing } from './keys.js';
@@ -12,6 +13,7 @@ import { listenToFilters, openAt, reviewKey, reviewKeys, showReview } from './re
 import { buildScript, followAgain, showAsides, showChoice, showLine, showPosition, watchScrolling } from './script.js';
 import { lookAround, seenTake } from './seen.js';
 import { lookAtSubject } from './subject.js';
+import { heardStops, showPickups } from './pickups.js';
 import { layOut, showSummary } from './summary.js';
 import { aloud, byId, put } from './words.js';
 
@@ -37,6 +39,7 @@ function changed(parts) {
     if (parts.has('at') || parts.has('lines')) showPosition();
   }
   showHead();
+  if (any(['lines', 'script', 'at'])) showPickups();
   if (parts.has('pace') || parts.has('points')) showPace();
   if (parts.has('sound')) showSound();
   if (parts.has('tired') || parts.has('people')) showTired();
@@ -54,13 +57,16 @@ function changed(parts) {
 /** The session has ended, and the same address is now its review. */
 function over() {
   show('summary');
-  aloud('The session has ended.');
+  aloud('Session ended.');
 }
 
 /** A course's page may name the line to listen to. */
 function begun() {
   const line = Number(new URLSearchParams(location.search).get('line'));
-  if (line) openAt(line);
+  if (line) {
+    openAt(line);
+    byId('back').href = '../../?view=pickups';
+  }
   show(line || !model.live ? 'review' : 'live');
 }
 
@@ -84,6 +90,7 @@ function refresh() {
 
 function show(next) {
   if (next !== 'review') silence();
+  heardStops();
   view = next;
   for (const name of VIEWS) {
     byId(name).hidden = name !== view;
@@ -119,7 +126,7 @@ const keys = () => [...(view === 'review' ? reviewKeys() : view === 'live' ? liv
   ['1 2 3', 'live, review, summary'], ['D', 'dark or light'], ['?', 'these keys']];
 
 function tick() {
-  put('clock', new Date().toLocaleTimeString('en-GB'));
+  put('clock', clockTime());
   if (model.known && model.people.break_since) showBreak();
 }
 

@@ -16,40 +16,60 @@ function tick(text, attributes) {
   return label;
 }
 
-/** The pace of a take over time, with the band that counts as on pace. */
-export function pacePlot(host, points, target, tolerance) {
+/** How many of the takes before are drawn behind the current one. */
+const BEFORE = 3;
+
+/**
+ * The pace of a take over its time, with the target, the band that counts as on pace, and the takes before.
+ *
+ * @param all the points of all takes: second, take, words a minute or null
+ * @param take the take that is shown
+ */
+export function pacePlot(host, all, take, target, tolerance) {
   const height = 96;
   const foot = 14;
   const wide = WIDTH - 26;
-  const known = points.filter((p) => p[2] !== null);
-  const values = known.map((p) => p[2]);
+  const takes = new Map();
+  for (const p of all) {
+    if (p[1] > take - 1 - BEFORE) takes.set(p[1], [...(takes.get(p[1]) ?? []), p]);
+  }
+  const points = takes.get(take) ?? [];
+  const values = points.filter((p) => p[2] !== null).map((p) => p[2]);
   const low = Math.min(target * 0.7, ...values) - 4;
   const high = Math.max(target * 1.3, ...values) + 4;
-  const from = points.length ? points[0][0] : 0;
-  const to = Math.max(from + 60, points.length ? points[points.length - 1][0] : 60);
-  const x = (second) => 2 + ((wide - 4) * (second - from)) / (to - from);
-  const y = (value) => height - 2 - ((height - 4) * (value - low)) / (high - low);
+  const lengthOf = (list) => (list.length ? list[list.length - 1][0] - list[0][0] : 0);
+  const to = Math.max(60, lengthOf(points));
+  const x = (second) => 2 + ((wide - 4) * second) / to;
+  const y = (value) => height - 2 - ((height - 4) * (Math.max(low, Math.min(high, value)) - low)) / (high - low);
   const last = values.length ? `now ${values[values.length - 1]}` : 'nothing measured yet';
   const root = frame(host, height + foot, `Pace over the take, target ${target} words a minute, ${last}`);
   root.append(svg('rect', {
     class: 'band', x: 0, width: wide, y: y(target * (1 + tolerance)),
     height: y(target * (1 - tolerance)) - y(target * (1 + tolerance)),
-  }));
-  for (const edge of [target * (1 + tolerance), target * (1 - tolerance)]) {
-    root.append(tick(String(Math.round(edge)), { x: WIDTH, y: y(edge) + 4, 'text-anchor': 'end' }));
+  }), svg('line', { class: 'target', x1: 0, x2: wide, y1: y(target), y2: y(target) }));
+  for (const value of [target * (1 + tolerance), target, target * (1 - tolerance)]) {
+    root.append(tick(String(Math.round(value)), { x: WIDTH, y: y(value) + 4, 'text-anchor': 'end' }));
   }
   root.append(tick('0:00', { x: 0, y: height + foot - 3 }),
-    tick(short(to - from), { x: wide, y: height + foot - 3, 'text-anchor': 'end' }));
+    tick(short(to), { x: wide, y: height + foot - 3, 'text-anchor': 'end' }));
+  for (const [number, list] of takes) {
+    if (number !== take) root.append(svg('path', { class: 'curve before', d: curve(list.filter((p) => p[0] - list[0][0] <= to), x, y) }));
+  }
+  root.append(svg('path', { class: 'curve', d: curve(points, x, y) }));
+}
+
+/** The path of one take's pace, interrupted where it is not known. */
+function curve(points, x, y) {
   let path = '';
   let open = false;
   const step = Math.max(1, Math.floor(points.length / 480));
   points.forEach((p, i) => {
     if (p[2] === null) { open = false; return; }
     if (i % step && i !== points.length - 1) return;
-    path += `${open ? 'L' : 'M'}${x(p[0]).toFixed(1)} ${y(p[2]).toFixed(1)}`;
+    path += `${open ? 'L' : 'M'}${x(p[0] - points[0][0]).toFixed(1)} ${y(p[2]).toFixed(1)}`;
     open = true;
   });
-  root.append(svg('path', { class: 'curve', d: path || 'M0 0' }));
+  return path || 'M0 0';
 }
 
 /** Fluffs per 100 words, stretch by stretch; the hardest stretch, if any, is highlighted. */

@@ -156,7 +156,7 @@ function showChoices(line, heard) {
       el('button', { type: 'button', id: 'hear-it', onclick: playOrPause }, 'Hear it ', el('kbd', {}, 'Space')),
       ...CHOICES.map((c) => el('button', { type: 'button', 'data-choice': c.choice, onclick: () => decide(c.choice) },
         `${c.name} `, el('kbd', {}, c.key))),
-      el('button', { type: 'button', id: 'undo', class: 'quiet', onclick: undo }, 'Undo ', el('kbd', {}, 'U')));
+      el('button', { type: 'button', id: 'undo', class: 'quiet', onclick: undoHere }, 'Undo ', el('kbd', {}, 'U')));
   }
   for (const button of host.querySelectorAll('[data-choice]')) {
     button.setAttribute('aria-pressed', String(line.decision?.choice === button.dataset.choice));
@@ -168,10 +168,23 @@ function showChoices(line, heard) {
   byId('undo').disabled = !model.acts || !last;
 }
 
-function decide(choice) {
+/** Decides, and goes on to the next line; after the last one it stays. */
+async function decide(choice) {
   const heard = attempt();
+  const line = current;
   if (choice === 'KEEP' && !heard) return;
-  act({ do: 'decide', line: current, choice, take: heard?.take ?? 0, ordinal: heard?.ordinal ?? 0 });
+  if (await act({ do: 'decide', line, choice, take: heard?.take ?? 0, ordinal: heard?.ordinal ?? 0 }) && current === line) {
+    step(1);
+  }
+}
+
+/** Undoes what this person did last, and shows the line that it was about. */
+async function undoHere() {
+  const line = undoable()?.line;
+  if (await undo() && line) {
+    choose(line);
+    showReview();
+  }
 }
 
 function step(by) {
@@ -201,7 +214,7 @@ export function listenToFilters() {
 export function reviewKey(key) {
   const keys = {
     ' ': playOrPause, ARROWDOWN: () => step(1), ARROWUP: () => step(-1),
-    ARROWRIGHT: () => stepAttempt(1), ARROWLEFT: () => stepAttempt(-1), U: undo, A: () => byId('line-note')?.focus(),
+    ARROWRIGHT: () => stepAttempt(1), ARROWLEFT: () => stepAttempt(-1), U: undoHere, A: () => byId('line-note')?.focus(),
     ',': () => nudge('start', -1), '.': () => nudge('start', 1), ';': () => nudge('end', -1), "'": () => nudge('end', 1),
   };
   const run = keys[key] ?? (CHOICES.some((c) => c.key === key)

@@ -1,7 +1,8 @@
 // The middle of the live view: the script with the outcome of each line.
 
-import { aloud, byId, clock, count, el } from './words.js';
+import { aloud, byId, clock, count, el, put } from './words.js';
 import { inTake, lineOf, model, telling, text } from './model.js';
+import { hearLine } from './pickups.js';
 import { chooseLine, chosenLine } from './subject.js';
 
 let rows = new Map();
@@ -39,7 +40,10 @@ function lineRow(element) {
   const written = el('p', { class: 'text' });
   element.words.forEach((word, i) => written.append(i ? ' ' : '', el('span', { class: 'word' }, word)));
   const row = el('div', { class: 'row line', 'data-line': element.line, onclick: () => select(element.line) },
-    el('span', { class: 'time' }), written, el('p', { class: 'what' }));
+    el('button', { type: 'button', class: 'time', tabindex: -1, disabled: true, onclick: (event) => {
+      event.stopPropagation();
+      hearLine(element.line);
+    } }), written, el('p', { class: 'what' }));
   rows.set(element.line, row);
   return row;
 }
@@ -54,6 +58,8 @@ export function showLine(line) {
   row.className = `row line ${outcome}${line.pickup ? ' pickup' : ''}${row.classList.contains('paragraph') ? ' paragraph' : ''}`
     + `${current ? ' current' : ''}${line.line === shownChoice ? ' selected' : ''}`;
   const time = row.querySelector('.time');
+  time.disabled = !attempt;
+  if (attempt) time.setAttribute('aria-label', `Hear line ${line.line}`);
   time.textContent = attempt ? clock(inTake(attempt.take, attempt.start)) : touched && outcome === 'skipped' ? '—' : '';
   markWords(row, attempt);
   row.querySelector('.what').textContent = what(line, outcome);
@@ -115,6 +121,7 @@ export function showPosition() {
   row.querySelectorAll('.word').forEach((word, i) => word.classList.toggle('read', i < at.word - 1));
   const doing = { FOLLOWING: at.held ? 'held' : 'reading', ASIDE: 'aside', LOST: 'finding the place' };
   if (model.live) row.querySelector('.what').textContent = at.rolling ? doing[at.follow] : 'here';
+  put('strip-reading', at.rolling ? `${doing[at.follow]}: line ${at.line}` : model.live ? 'no take is rolling' : '');
   if (following && row !== before) bring(row);
 }
 
@@ -150,7 +157,7 @@ export function watchScrolling() {
   page.addEventListener('touchmove', byHand, { passive: true });
   page.addEventListener('pointerdown', (e) => { if (e.target === page && e.offsetX >= page.clientWidth) byHand(); });
   page.addEventListener('keydown', (e) => {
-    if (['PageUp', 'PageDown', 'Home', 'End', ' '].includes(e.key)) byHand();
+    if (['PageUp', 'PageDown', 'Home', 'End'].includes(e.key)) byHand();
   });
   page.addEventListener('scroll', watchGlide, { passive: true });
   new ResizeObserver(() => { if (following && model.known) followAgain(); }).observe(page);

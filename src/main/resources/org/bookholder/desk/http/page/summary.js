@@ -22,7 +22,10 @@ export function showSummary() {
       `lines ${part.first} to ${part.last}, ${count(part.fluffs, 'fluff')} in ${part.words} words, from ${short(part.from)} on`)
     : null);
   const children = [
-    el('h2', { class: 'title' }, 'Summary'),
+    el('h2', { class: 'title' }, model.live ? 'Summary so far' : 'Session ended'),
+    model.live ? null : el('p', { class: 'next' }, s.open
+      ? `Next: go through the ${count(s.open, 'line')} to pick up, then hand off to the editor.`
+      : 'Nothing to pick up. Next: hand off to the editor.'),
     el('dl', { class: 'sums' }, ...rows.flatMap(([name, value]) => [el('dt', {}, name), el('dd', {}, value)])),
     el('h2', {}, 'Fluffs in 100 words, over time'), plot,
     stretch('The best stretch', s.best), stretch('The hardest stretch', s.hardest)];
@@ -36,6 +39,8 @@ function place() {
     byId('summary').append(el('section', { class: 'page', 'aria-label': 'Summary' },
       el('div', { id: 'came-to', class: 'came-to' }),
       el('p', { class: 'choices' },
+        el('button', { type: 'button', onclick: () => document.querySelector('[data-view=review]').click() },
+          'Go through the pickups ', el('kbd', {}, '2')),
         el('button', { type: 'button', onclick: openHandOff }, 'Hand off to the editor ', el('kbd', {}, 'W')),
         el('button', { type: 'button', onclick: () => window.print() }, 'Print the pickup list ', el('kbd', {}, 'L')),
         el('a', { class: 'button', href: 'pickups.pdf', target: '_blank', rel: 'noopener' }, 'Pickup list as PDF'))));
