@@ -6,6 +6,7 @@ import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.CourseStatus;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.wording.Cautions;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -44,6 +45,7 @@ final class PlanCommand implements Callable<Integer> {
         terminal.leftOut(status.unreadable());
         CoursePlan plan = new CoursePlan(status, here.zone());
         plan.lines().forEach(terminal.out()::println);
+        Cautions.brief().forEach(terminal.out()::println);
         if (calendar != null) {
             TextFile.write(calendar, "the calendar", plan.calendar(here.clock().instant()));
         }

@@ -120,7 +120,8 @@ final class ActionHandler {
         if (!shown) {
             changed.add(cue);
         }
-        change(settings.withCues(changed), cue.label(), shown);
+        boolean rests = cue == Cue.BREAK && shown;
+        change(settings.withCues(changed), rests ? "break, until it is overdue" : cue.label(), shown);
     }
 
     private static Set<Cue> edges(Set<Cue> cues) {

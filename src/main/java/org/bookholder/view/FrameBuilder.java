@@ -57,7 +57,7 @@ final class FrameBuilder {
         reed(cues.contains(Cue.PACE));
         thread(state, layout, cues.contains(Cue.PICKUPS));
         captions(state, cues, page.isPresent(), settings.keys());
-        view.setRest(cues.contains(Cue.BREAK) ? moment.rest.urgency() : Urgency.NONE);
+        view.setRest(showsRest(cues) ? moment.rest.urgency() : Urgency.NONE);
         view.lookAtOpening();
         view.setPage(page);
         return view;
@@ -109,7 +109,7 @@ final class FrameBuilder {
         say(Spot.FOOT_LEFT, time && state.takes().rolling() ? moment.readouts.leftText() : "", Palette.FIGURE);
         say(Spot.HEAD_RIGHT, cues.contains(Cue.PICKUPS) ? pickupCount : "", Palette.DOG_EAR);
         boolean pressing = moment.rest.urgency().compareTo(Urgency.DUE) >= 0;
-        String rest = cues.contains(Cue.BREAK) ? moment.rest.text() : "";
+        String rest = showsRest(cues) ? moment.rest.text() : "";
         say(Spot.FOOT_RIGHT, rest, pressing ? Palette.ASKING : Palette.DIRECTION);
         say(Spot.HEAD_MIDDLE, cues.contains(Cue.SOUND) ? soundText(state) : "", Palette.ASKING);
         String count = moment.count.text(keys);
@@ -119,7 +119,12 @@ final class FrameBuilder {
                 Spot.BESIDE,
                 page ? "" : standing(state, count, cues.contains(Cue.FOOTLIGHTS)),
                 clean ? Palette.TICK : Palette.FOOTLIGHT);
-        message(state, cues.contains(Cue.BREAK));
+        message(state, showsRest(cues));
+    }
+
+    /** Advice on a break can be hidden only until it is overdue. */
+    private boolean showsRest(Set<Cue> cues) {
+        return cues.contains(Cue.BREAK) || moment.rest.urgency() == Urgency.OVERDUE;
     }
 
     /** Good sound needs no words; before the lesson the verdict is shown with the lesson's length instead. */

@@ -33,6 +33,7 @@ final class LimitsCommandTest {
         assertThat(program.run("limits")).isZero();
         assertThat(program.out())
                 .contains("voice: 25, 35, 45 ", "save these lines as " + program.path("settings/limits.txt"));
+        assertThat(program.out()).contains("Titze, Svec and Popolo 2003", "common practice", "eyes", "clinician");
         program.file("settings/limits.txt", program.out().replace("25, 35, 45", "1, 2, 3"));
         assertThat(program.run("limits")).isZero();
         assertThat(program.out()).contains("voice: 1, 2, 3 ", "screen: 50, 60, 75 ");

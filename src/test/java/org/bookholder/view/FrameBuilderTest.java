@@ -141,6 +141,16 @@ final class FrameBuilderTest {
     }
 
     @Test
+    void adviceThatIsOverdueCannotBeHidden() {
+        WindowSettings none = WindowSettings.defaults().withCues(Set.of());
+        Frame view = shown(lesson.urgency(Urgency.OVERDUE), none);
+        assertThat(view.rest()).isEqualTo(Urgency.OVERDUE);
+        assertThat(shows(view, Spot.FOOT_RIGHT)).isTrue();
+        assertThat(shows(shown(lesson.held(true).urgency(Urgency.OVERDUE), none), Spot.MESSAGE))
+                .isTrue();
+    }
+
+    @Test
     void showsATroubleAndWhileNobodyReadsTheFullAdvice() {
         Trouble gone = new Trouble(Trouble.Kind.NO_SOUND, "the microphone is gone");
         assertThat(captions(shown(lesson.trouble(gone))))

@@ -8,7 +8,9 @@ import org.bookholder.fatigue.AdviceFigures;
 import org.bookholder.fatigue.BreakAdvice;
 import org.bookholder.fatigue.BreakAdvice.Reason;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
+import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.fatigue.FatigueLimits.Limit;
+import org.bookholder.fatigue.LimitsForm;
 import org.junit.jupiter.api.Test;
 
 final class BreakTextTest {
@@ -76,6 +78,20 @@ final class BreakTextTest {
     @Test
     void theCautionsSendPainToRestAndToAClinician() {
         assertThat(String.join(" ", Cautions.lines()))
-                .contains("hurts", "hoarse", "clinician", "water", "not medical advice", "Local work rules");
+                .contains("hurts", "hoarse", "clinician", "eyes", "water", "not medical advice", "Local work rules");
+        assertThat(String.join(" ", Cautions.brief()))
+                .contains("Voice and eyes", "hurts", "hoarse", "clinician if it lasts", "Local work rules", "licensed");
+    }
+
+    @Test
+    void everyLimitNamesItsSource() {
+        assertThat(Cautions.sources())
+                .allSatisfy(line -> assertThat(line)
+                        .containsAnyOf(
+                                "(Titze, Svec and Popolo 2003",
+                                "(Health and Safety Executive, UK",
+                                "(common practice)"));
+        assertThat(String.join("\n", Cautions.sources()))
+                .contains(LimitsForm.values(FatigueLimits.defaults()).keySet());
     }
 }

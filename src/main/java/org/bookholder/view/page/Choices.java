@@ -6,6 +6,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.session.UpNext;
 import org.bookholder.view.input.Action;
 import org.bookholder.view.input.KeyMap;
+import org.bookholder.wording.Cautions;
 
 /** What can be done when a lesson or a take is over: each by one key. */
 final class Choices {
@@ -34,6 +35,7 @@ final class Choices {
                                         : ""))
                         .orElse(": end the session");
         choices.add(pause + "  ·  " + end);
+        choices.addAll(Cautions.brief());
         return choices;
     }
 }

@@ -17,6 +17,7 @@ public final class Pages {
     private Kind wanted = Kind.NONE;
     private KeyMap keys = KeyMap.usual();
     private boolean over;
+    private boolean begunBefore = true;
     private double overFor;
     private @Nullable ListPage page;
     private Kind shown = Kind.NONE;
@@ -79,6 +80,7 @@ public final class Pages {
         } else {
             watchTheEnd(state, seconds);
         }
+        putKeysAway(state);
         double step = seconds / FADE_SECONDS;
         if (shown == wanted) {
             light = wanted == Kind.NONE ? 0 : Math.min(1, light + step);
@@ -125,6 +127,15 @@ public final class Pages {
         if (!same) {
             view = Optional.of(new PageView(page, scroll, light));
         }
+    }
+
+    /** Nobody reads the list of keys and the script at once: it goes with the first word of a take. */
+    private void putKeysAway(SessionState state) {
+        boolean begun = state.takes().rolling() && state.takes().begun();
+        if (begun && !begunBefore) {
+            putAway(Kind.KEYS);
+        }
+        begunBefore = begun;
     }
 
     /** The lesson is over only after a moment at its end, because the last word may still be being spoken. */

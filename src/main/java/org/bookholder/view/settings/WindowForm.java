@@ -94,6 +94,8 @@ public final class WindowForm {
         values.put("upside-down", yes(settings.upsideDown()));
         Set<Cue> hidden = EnumSet.allOf(Cue.class);
         hidden.removeAll(settings.cues());
+        // Advice on breaks is hidden for one session only.
+        hidden.remove(Cue.BREAK);
         values.put("hide", hidden.stream().map(Cue::label).collect(Collectors.joining(", ")));
         values.put("count-in", Integer.toString(settings.countIn()));
         values.put("type-arc-minutes", number(settings.arcMinutes()));

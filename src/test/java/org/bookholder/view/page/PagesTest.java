@@ -35,6 +35,18 @@ final class PagesTest {
     }
 
     @Test
+    void theListOfKeysGoesAwayWithTheFirstWord() {
+        pages.toggle(Pages.Kind.KEYS);
+        pass(reading.rolling(false), 1);
+        assertThat(heading()).isEqualTo("Keys");
+        pass(reading, 1);
+        assertThat(pages.view()).isEmpty();
+        pages.toggle(Pages.Kind.KEYS);
+        pass(reading, 1);
+        assertThat(heading()).as("opened in mid-take").isEqualTo("Keys");
+    }
+
+    @Test
     void theListOpensByItselfShortlyAfterTheLesson() {
         SampleState over = reading.at(11, 1);
         pass(over, 1);

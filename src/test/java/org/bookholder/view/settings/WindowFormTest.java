@@ -22,7 +22,7 @@ final class WindowFormTest {
                 .withEyeLine(0.25)
                 .withMirrored(true)
                 .withUpsideDown(true)
-                .withCues(Set.of(Cue.PACE, Cue.SOUND))
+                .withCues(Set.of(Cue.PACE, Cue.SOUND, Cue.BREAK))
                 .withCountIn(3)
                 .withSize(72.5)
                 .withColumnWords(8)
@@ -47,6 +47,14 @@ final class WindowFormTest {
                         .taught())
                 .isEqualTo(Map.of(
                         ":", Action.CUT, "#", Action.PICKUPS, "'", Action.ROUND, "\"", Action.WAY, "&", Action.HOLD));
+    }
+
+    @Test
+    void hidingTheAdviceOnBreaksIsNotKept() {
+        WindowWish hidden =
+                new WindowWish(WindowSettings.defaults().withCues(Set.of(Cue.TIME)), WindowPlace.windowed());
+        assertThat(over(WindowWish.defaults(), written(hidden)).settings().cues())
+                .containsExactlyInAnyOrder(Cue.TIME, Cue.BREAK);
     }
 
     @Test

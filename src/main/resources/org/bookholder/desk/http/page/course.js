@@ -26,7 +26,7 @@ let asked = new URLSearchParams(location.search).get('view') ?? '';
 
 const REASONS = {
   ...COMMON,
-  open: (l) => l.pickup && !l.since && !l.again,
+  open: (l) => l.pickup && !l.since,
   all: () => true,
   skipped: (l) => l.outcome === 'skipped',
   marked: (l) => l.marked,
@@ -85,13 +85,13 @@ const when = (s) => `${dayOf(s.began)}, ${timeOf(s.began)}`;
 /** Marks lines that a later session lists too: each is listed once, as it was last read. */
 function listOnce() {
   const known = new Set();
-  for (const s of [...course.sessions].sort((a, b) => b.began - a.began)) {
+  for (const s of [...course.sessions].reverse().sort((a, b) => b.began - a.began)) {
     for (const line of s.listed) {
       const key = JSON.stringify([s.number, s.lesson, line.text]);
       line.again = known.has(key);
-      if (line.pickup && !line.since) known.add(key);
+      if (line.pickup || line.decision) known.add(key);
     }
-    s.open = s.listed.filter(REASONS.open).length;
+    s.open = s.listed.filter((l) => REASONS.open(l) && !l.again).length;
   }
 }
 
@@ -166,7 +166,7 @@ function listed() {
   const take = Number(byId('f-take').value);
   return course.sessions.filter((s) => (!lesson || s.lesson === lesson) && (!session || s.name === session))
     .flatMap((s) => s.listed.filter(REASONS[byId('f-reason').value]).map((line) => ({ s, line })))
-    .filter(({ line }) => within(line, take))
+    .filter(({ line }) => within(line, take) && (session || !line.again || byId('f-reason').value !== 'open'))
     .sort(ORDERS[byId('f-order').value]);
 }
 

@@ -7,6 +7,7 @@ import { pacePlot } from './plot.js';
 
 const TOLERANCE = 0.1;
 const FLOOR = -60;
+let warned = '';
 
 export function showHead() {
   put('title', model.script.title);
@@ -69,6 +70,10 @@ export function showTired() {
   if (!byId('cautions').childElementCount) {
     byId('cautions').append(...model.cautions.map((c) => el('li', {}, c)));
   }
+  // Advice does not stand without its cautions; whoever has read them may fold them.
+  const urgent = warnings.map((a) => a.reason + a.urgency).join(' ');
+  if (urgent && urgent !== warned) byId('care').open = true;
+  warned = urgent;
   showBreak();
 }
 

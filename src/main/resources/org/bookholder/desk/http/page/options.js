@@ -4,7 +4,7 @@ import { request } from './door.js';
 import { byId, el } from './words.js';
 
 const TITLES = {
-  limits: ['Break reminders', 'In minutes: early warning, limit, well over. This is guidance, not medical advice; local work rules and professional advice come first.'],
+  limits: ['Break reminders', 'In minutes: early warning, limit, well over. This is guidance, not medical advice; stop if it hurts, you grow hoarse or your eyes tire, and see a clinician if it lasts; local work rules and licensed professional advice come first.'],
   window: ['Reading window', 'How the reading window opens. You can change all of this in the window, too: K shows its keys.'],
 };
 let shown = '';
