@@ -8,8 +8,8 @@ import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
+import org.bookholder.course.EditingProgress;
 import org.bookholder.course.Lesson;
-import org.bookholder.course.Progress;
 import org.bookholder.problem.ProblemException;
 
 /** Marks lessons as edited, which only people can know, with undo. Used by one thread at a time. */
@@ -22,7 +22,7 @@ public final class EditMarks {
     private final Deque<Before> before = new ArrayDeque<>();
 
     /** The state of a lesson before it was marked. */
-    private record Before(String lesson, Optional<Progress.Edited> edited) {}
+    private record Before(String lesson, Optional<EditingProgress.Edited> edited) {}
 
     public EditMarks(Environment here, Path folder) {
         this.here = here;
@@ -41,7 +41,7 @@ public final class EditMarks {
      */
     public void edited(String name, boolean done, double hours) throws ProblemException {
         Lesson lesson = lesson(name);
-        Progress progress = Progress.read(folder);
+        EditingProgress progress = EditingProgress.read(folder);
         progress.edited(here.clock().instant(), lesson, done, hours).write(folder);
         before.push(new Before(lesson.name(), progress.edited(lesson)));
     }
@@ -52,10 +52,11 @@ public final class EditMarks {
             throw new ProblemException("there is nothing to take back", folder.toString(), "mark a lesson first");
         }
         Before last = before.element();
-        Instant when =
-                last.edited().map(Progress.Edited::when).orElse(here.clock().instant());
-        double hours = last.edited().map(Progress.Edited::hours).orElse(0.0);
-        Progress.read(folder)
+        Instant when = last.edited()
+                .map(EditingProgress.Edited::when)
+                .orElse(here.clock().instant());
+        double hours = last.edited().map(EditingProgress.Edited::hours).orElse(0.0);
+        EditingProgress.read(folder)
                 .edited(when, lesson(last.lesson()), last.edited().isPresent(), hours)
                 .write(folder);
         before.pop();

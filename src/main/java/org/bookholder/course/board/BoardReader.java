@@ -14,10 +14,10 @@ import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.bookholder.course.Course;
+import org.bookholder.course.EditingProgress;
 import org.bookholder.course.ExportChecks;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.Measured;
-import org.bookholder.course.Progress;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.pace.RunningTime;
 import org.bookholder.problem.ProblemException;
@@ -30,7 +30,7 @@ public final class BoardReader {
     private final Course course;
     private final Map<Lesson, List<RecordedSession>> sessions;
     private final Measured measured;
-    private final Progress progress;
+    private final EditingProgress progress;
     private final List<Export> exports;
 
     /** An exported file and when it was last changed. */
@@ -40,7 +40,7 @@ public final class BoardReader {
             Course course,
             Map<Lesson, List<RecordedSession>> sessions,
             Measured measured,
-            Progress progress,
+            EditingProgress progress,
             List<Export> exports) {
         this.course = course;
         this.sessions = sessions;
@@ -60,8 +60,8 @@ public final class BoardReader {
             throws ProblemException {
         Measured measured =
                 Measured.of(sessions.values().stream().flatMap(List::stream).toList());
-        BoardReader reader =
-                new BoardReader(course, sessions, measured, Progress.read(course.folder()), exports(course.exports()));
+        BoardReader reader = new BoardReader(
+                course, sessions, measured, EditingProgress.read(course.folder()), exports(course.exports()));
         List<LessonState> states = new ArrayList<>();
         for (Lesson lesson : course.lessons()) {
             states.add(reader.state(lesson));
@@ -78,7 +78,7 @@ public final class BoardReader {
                 .findFirst()
                 .filter(e -> recording.last().isEmpty()
                         || !e.made().isBefore(recording.last().get()));
-        Optional<Progress.Edited> marked = progress.edited(lesson)
+        Optional<EditingProgress.Edited> marked = progress.edited(lesson)
                 .filter(e -> recording.last().isEmpty()
                         || !e.when().isBefore(recording.last().get()));
         Script script = lesson.script();
@@ -88,7 +88,7 @@ public final class BoardReader {
                 RunningTime.of(script.spokenWords(), pace).seconds(),
                 recording,
                 Optional.empty(),
-                marked.map(Progress.Edited::when).or(() -> export.map(Export::made)),
+                marked.map(EditingProgress.Edited::when).or(() -> export.map(Export::made)),
                 marked.filter(e -> e.hours() > 0)
                         .map(e -> OptionalDouble.of(e.hours()))
                         .orElse(OptionalDouble.empty()),

@@ -57,7 +57,7 @@ final class PackedAssignment {
     /** Fills each session as far as possible, the longest first. */
     Assignment fullest() {
         Assignment placing = new Assignment(rooms);
-        SessionPacking fullest = new SessionPacking(minutes, Breaks.of(rooms.terms()));
+        SessionKnapsack fullest = new SessionKnapsack(minutes, Breaks.of(rooms.terms()));
         BitSet left = new BitSet();
         left.set(0, minutes.length);
         for (int day : roomiestFirst()) {

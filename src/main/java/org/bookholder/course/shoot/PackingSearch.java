@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
  * <p>It puts the longest remaining task into a session and fills that session with others until nothing more fits. This
  * is enough: if there is a way at all, there is one in which every session is filled like this, because moving a task
  * to an earlier session makes room in a later one ({@link Breaks}). The search abandons a branch as soon as the
- * remaining sessions cannot hold the rest ({@link SessionPacking}), or the same rest did not fit into the same sessions
+ * remaining sessions cannot hold the rest ({@link SessionKnapsack}), or the same rest did not fit into the same sessions
  * before. It tries the smallest sessions first, which succeeds more often with long lessons, then the largest, which
  * succeeds more often with short ones. The same input always gives the same result. Confined to one thread.
  */
@@ -28,7 +28,7 @@ final class PackingSearch {
     private final int[] minutes;
     private final Breaks breaks;
     private final int reading;
-    private final SessionPacking fullest;
+    private final SessionKnapsack fullest;
     private final int[] longestFirst;
     private final Set<Rest> failed = new HashSet<>();
     private final List<BitSet> found = new ArrayList<>();
@@ -57,7 +57,7 @@ final class PackingSearch {
         this.minutes = minutes;
         this.breaks = breaks;
         this.reading = reading;
-        fullest = new SessionPacking(minutes, breaks);
+        fullest = new SessionKnapsack(minutes, breaks);
         longestFirst = IntStream.range(0, minutes.length)
                 .boxed()
                 .sorted(Comparator.comparingInt((Integer i) -> minutes[i]).reversed())

@@ -108,12 +108,12 @@ record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
     }
 
     private List<Integer> minutesHeld(List<RecordingTask> works) {
-        SessionPacking fullest = fullest(works);
+        SessionKnapsack fullest = fullest(works);
         return most(room -> fullest.most(room, reading()));
     }
 
     private List<Integer> worksHeld(List<RecordingTask> works) {
-        SessionPacking fullest = fullest(works);
+        SessionKnapsack fullest = fullest(works);
         return most(room -> fullest.count(room, reading()));
     }
 
@@ -132,8 +132,8 @@ record SessionCapacities(List<Day> given, boolean dated, Terms terms) {
         return numbers.stream().limit(first).mapToInt(Integer::intValue).sum();
     }
 
-    private SessionPacking fullest(List<RecordingTask> works) {
-        return new SessionPacking(
+    private SessionKnapsack fullest(List<RecordingTask> works) {
+        return new SessionKnapsack(
                 asRead(works).stream().mapToInt(RecordingTask::minutes).toArray(), Breaks.of(terms));
     }
 

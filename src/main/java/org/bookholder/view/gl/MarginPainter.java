@@ -21,14 +21,14 @@ final class MarginPainter {
     private static final double BLADE_BEND = 1.25;
 
     private final Shapes shapes;
-    private final Labels labels;
+    private final LabelPainter labels;
     private final WordsPainter words;
     private final double[] tickPoints = new double[6];
     private final double[] tickWidths = new double[3];
     private final double[] bladePoints = new double[2 * BLADE_POINTS];
     private final double[] bladeWidths = new double[BLADE_POINTS];
 
-    MarginPainter(Shapes shapes, Labels labels) {
+    MarginPainter(Shapes shapes, LabelPainter labels) {
         this.shapes = shapes;
         this.labels = labels;
         words = new WordsPainter(labels);

@@ -14,9 +14,9 @@ final class PagePainter {
 
     private final Canvas canvas;
     private final Shapes shapes;
-    private final Labels labels;
+    private final LabelPainter labels;
 
-    PagePainter(Canvas canvas, Shapes shapes, Labels labels) {
+    PagePainter(Canvas canvas, Shapes shapes, LabelPainter labels) {
         this.canvas = canvas;
         this.shapes = shapes;
         this.labels = labels;

@@ -26,7 +26,7 @@ final class Painter {
         this.canvas = canvas;
         this.texts = texts;
         shapes = new Shapes(canvas);
-        Labels labels = new Labels(canvas, texts);
+        LabelPainter labels = new LabelPainter(canvas, texts);
         margins = new MarginPainter(shapes, labels);
         pages = new PagePainter(canvas, shapes, labels);
     }

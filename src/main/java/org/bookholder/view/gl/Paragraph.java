@@ -5,13 +5,13 @@ import org.bookholder.view.layout.Face;
 
 /** A text broken into rows; it is broken again only if the text or the available width has changed. */
 final class Paragraph {
-    private final Labels labels;
+    private final LabelPainter labels;
     private String text = "";
     private double size;
     private double width;
     private List<String> rows = List.of();
 
-    Paragraph(Labels labels) {
+    Paragraph(LabelPainter labels) {
         this.labels = labels;
     }
 

@@ -27,12 +27,12 @@ final class WordsPainter {
      */
     private static final double CLEAR = 1.05;
 
-    private final Labels labels;
+    private final LabelPainter labels;
     private final Paragraph besides;
     private final Paragraph message;
     private final Paragraph displaced;
 
-    WordsPainter(Labels labels) {
+    WordsPainter(LabelPainter labels) {
         this.labels = labels;
         besides = new Paragraph(labels);
         message = new Paragraph(labels);

@@ -13,9 +13,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseFolder;
+import org.bookholder.course.EditingProgress;
 import org.bookholder.course.ExportChecks;
 import org.bookholder.course.Lesson;
-import org.bookholder.course.Progress;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.course.Sessions;
 import org.bookholder.problem.ProblemException;
@@ -88,11 +88,11 @@ final class BoardTest {
 
     @Test
     void anEditIsDoneWhenSomeoneSaysSoOrTheExportIsThere() throws ProblemException {
-        Progress.none().edited(LATER, lesson, true, 2.5).write(folder);
+        EditingProgress.none().edited(LATER, lesson, true, 2.5).write(folder);
         LessonState state = state(session(FIRST, "ccc"));
         assertThat(state.stage()).isEqualTo(LessonStage.EDITED);
         assertThat(state.editHours()).hasValue(2.5);
-        Progress.read(folder).edited(LATER, lesson, false, 0).write(folder);
+        EditingProgress.read(folder).edited(LATER, lesson, false, 0).write(folder);
         assertThat(state(session(FIRST, "ccc")).stage()).isEqualTo(LessonStage.RECORDED);
 
         files.export("hub_final.mp4", LATER);

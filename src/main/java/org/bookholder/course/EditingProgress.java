@@ -19,7 +19,7 @@ import org.bookholder.problem.ProblemException;
  * The part of a course's progress that only people can tell, kept in {@code progress.json}: which lessons are edited,
  * and in how many hours. Immutable; a later mark overrides an earlier one.
  */
-public final class Progress {
+public final class EditingProgress {
     private static final String FILE = "progress.json";
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -29,7 +29,7 @@ public final class Progress {
 
     private final List<Mark> marks;
 
-    private Progress(List<Mark> marks) {
+    private EditingProgress(List<Mark> marks) {
         this.marks = List.copyOf(marks);
     }
 
@@ -60,12 +60,12 @@ public final class Progress {
     public record Edited(Instant when, double hours) {}
 
     /** Nothing marked. */
-    public static Progress none() {
-        return new Progress(List.of());
+    public static EditingProgress none() {
+        return new EditingProgress(List.of());
     }
 
     /** Reads the marks kept in a course's folder; throws a problem if they cannot be read. */
-    public static Progress read(Path folder) throws ProblemException {
+    public static EditingProgress read(Path folder) throws ProblemException {
         Path file = folder.resolve(FILE);
         if (!Files.exists(file)) {
             return none();
@@ -73,7 +73,7 @@ public final class Progress {
         try {
             List<Mark> marks = List.of(MAPPER.readValue(Files.readString(file), Mark[].class));
             marks.forEach(mark -> Instant.parse(mark.when()));
-            return new Progress(marks);
+            return new EditingProgress(marks);
         } catch (JsonProcessingException | DateTimeException e) {
             throw new ProblemException(
                     "the marks cannot be understood", file.toString(), "mend the file, or delete it and mark anew", e);
@@ -95,14 +95,14 @@ public final class Progress {
     }
 
     /** The same with a lesson marked as edited, or as not edited after all. */
-    public Progress edited(Instant when, Lesson lesson, boolean done, double hours) {
+    public EditingProgress edited(Instant when, Lesson lesson, boolean done, double hours) {
         return with(new Mark(when.toString(), lesson.name(), done ? Kind.EDITED : Kind.UNEDITED, hours));
     }
 
-    private Progress with(Mark mark) {
+    private EditingProgress with(Mark mark) {
         List<Mark> more = new ArrayList<>(marks);
         more.add(mark);
-        return new Progress(more);
+        return new EditingProgress(more);
     }
 
     /** The lesson's edit, if it was marked as done. */

@@ -7,14 +7,14 @@ import java.util.BitSet;
  * Finds the most that one session can hold. The result is exact: for each amount of reading it keeps the set of tasks
  * with the fewest breaks, and no other set matters ({@link Breaks}).
  */
-final class SessionPacking {
+final class SessionKnapsack {
     private static final int NO_WAY = Integer.MAX_VALUE;
 
     private final int[] minutes;
     private final Breaks breaks;
 
     /** Creates one for tasks of these lengths, in the order in which a session reads them. */
-    SessionPacking(int[] minutes, Breaks breaks) {
+    SessionKnapsack(int[] minutes, Breaks breaks) {
         this.minutes = minutes;
         this.breaks = breaks;
     }

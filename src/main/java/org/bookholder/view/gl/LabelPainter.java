@@ -9,7 +9,7 @@ import org.bookholder.view.layout.Face;
  * Draws short texts aligned by their left end, right end or middle; the given height is the middle of their capital
  * letters.
  */
-final class Labels {
+final class LabelPainter {
     /** To make rows even, the available width is reduced in steps of the first share, down to the second share. */
     private static final double STEP_SHARE = 0.04;
 
@@ -18,7 +18,7 @@ final class Labels {
     private final Canvas canvas;
     private final Texts texts;
 
-    Labels(Canvas canvas, Texts texts) {
+    LabelPainter(Canvas canvas, Texts texts) {
         this.canvas = canvas;
         this.texts = texts;
     }

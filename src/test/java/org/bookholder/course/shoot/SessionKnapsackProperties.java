@@ -9,7 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 
-final class SessionPackingProperties {
+final class SessionKnapsackProperties {
     /** Held against all that could be read in a session, tried one after another. */
     @Property(tries = 300)
     void noLessonCouldBeAdded(
@@ -29,7 +29,7 @@ final class SessionPackingProperties {
             }
         }
 
-        SessionPacking fullest = new SessionPacking(minutes, breaks);
+        SessionKnapsack fullest = new SessionKnapsack(minutes, breaks);
 
         assertThat(fullest.most(room, reading)).isEqualTo(most);
         assertThat(fullest.count(room, reading)).isEqualTo(count);
