@@ -29,7 +29,7 @@ final class DeskKillTest {
     /** How long the second take goes on before it is killed, in seconds. */
     private static final int SECOND_TAKE = 3;
 
-    /** What may be lost of each killed take, in seconds. */
+    /** The most seconds that each killed take may lose. */
     private static final int LOST = 1;
 
     @TempDir

@@ -134,7 +134,7 @@ final class FootageCommandsTest {
                         line -> assertThat(line).contains("missing.mp4: there is no such file; "));
     }
 
-    /** A WAV file whose kind of sound is one that there is no decoder for. */
+    /** A WAV file in an encoding for which there is no decoder. */
     private Path odd(Path wav) throws IOException {
         byte[] bytes = Files.readAllBytes(wav);
         // The format tag stands at byte 20.

@@ -22,7 +22,7 @@ final class FullDiskTest {
     /** The notes on so many lines do not fit. */
     private static final int TOO_MANY = 2000;
 
-    /** These fit once the database has tidied up its log, which does not. */
+    /** These fit after the database has merged its log into the file; the log itself does not fit. */
     private static final int MANY = 600;
 
     @TempDir

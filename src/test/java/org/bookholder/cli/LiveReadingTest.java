@@ -161,7 +161,7 @@ final class LiveReadingTest {
         assertThat(process.waitFor(30, TimeUnit.SECONDS)).isTrue();
     }
 
-    /** The share of a picture that has just this colour. */
+    /** The share of the picture's pixels that have exactly this colour. */
     private static double share(BufferedImage picture, int colour) {
         long found = 0;
         for (int y = 0; y < picture.getHeight(); y++) {

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Footage that was filmed before the program was known: real files, heard by the real recogniser. */
+/** Footage that was filmed without the program: real files and the real recogniser. */
 @Timeout(value = 5, unit = TimeUnit.MINUTES)
 final class LogCommandTest {
     private static final Path MODEL = Path.of(System.getProperty("bookholder.home"), "models/vosk-model-en-us");

@@ -43,7 +43,7 @@ public final class ExampleDesk implements DeskSession {
         return state;
     }
 
-    /** Says that it cannot take requests any more, if that is not empty. */
+    /** If not empty, the reason for which it refuses all further requests. */
     public volatile String fails = "";
 
     @Override

@@ -15,7 +15,7 @@ import org.bookholder.speech.Hypothesis;
 import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
-/** Tells a follower what random deeds say and keeps what it finds out. Its audio goes on whatever the ears say. */
+/** Feeds a follower with random actions and keeps its findings. The audio time advances whatever the ears report. */
 final class RandomReading {
     private static final int STEP = StreamTime.TICKS_PER_SECOND / 5;
 
@@ -36,7 +36,7 @@ final class RandomReading {
         return new RandomReading(new Follower(script), false).run(deeds);
     }
 
-    /** The same, the open ear reporting everything only after the script ear has. */
+    /** The same, but the open ear reports everything later than the script ear. */
     static List<FollowEvent> openEarLast(PreparedScript script, List<Deed> deeds) {
         return new RandomReading(new Follower(script), true).run(deeds);
     }

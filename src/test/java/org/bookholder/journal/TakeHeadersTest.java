@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Headers that are noughts: their rate is found again. */
+/** Finds the sample rate of recordings whose header was overwritten with zeros. */
 final class TakeHeadersTest {
     @TempDir
     private Path folder;

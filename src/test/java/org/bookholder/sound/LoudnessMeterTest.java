@@ -120,7 +120,7 @@ final class LoudnessMeterTest {
         }
     }
 
-    /** A live meter shows the last 400 ms only: what was louder before is forgotten as soon as they are over. */
+    /** A live meter shows the last 400 ms only; anything louder before that no longer counts. */
     @Test
     void momentaryLoudnessForgetsEarlierSound() {
         LoudnessMeter meter = stereo(Tones.sine(1_000, -20, RATE, 5));

@@ -97,7 +97,7 @@ public final class Browser implements AutoCloseable {
         return ((JavascriptExecutor) driver).executeScript("return " + expression);
     }
 
-    /** What an expression on the page comes to in the end. */
+    /** The final value of an expression on the page. */
     public Object awaited(String promise) {
         return ((JavascriptExecutor) driver)
                 .executeAsyncScript("const done = arguments[arguments.length - 1]; (" + promise + ").then(done)");

@@ -119,7 +119,7 @@ public final class ChildJvm implements AutoCloseable {
         return signal("-INT");
     }
 
-    /** The same with what a terminal sends that is closed, SIGHUP. */
+    /** The same with SIGHUP, which a terminal sends when it is closed. */
     public List<String> hangUp() throws IOException, InterruptedException {
         return signal("-HUP");
     }

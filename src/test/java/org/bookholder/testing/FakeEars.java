@@ -31,7 +31,7 @@ public final class FakeEars implements Ears {
         onlyMeanwhile = true;
     }
 
-    /** How many ears have been made and not closed. */
+    /** How many ears were made and are still open. */
     public int open() {
         return open;
     }

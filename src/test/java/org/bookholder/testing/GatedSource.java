@@ -4,7 +4,7 @@ import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.AudioSource;
 import org.jspecify.annotations.Nullable;
 
-/** A recording that is read as fast as can be, but only up to where a test has opened the gate. */
+/** A recording that is read as fast as possible, but no further than the test allows. */
 public final class GatedSource implements AudioSource {
     private final AudioSource source;
     private volatile double gate;

@@ -10,7 +10,7 @@ import java.util.List;
 public final class JsonSchemas {
     private JsonSchemas() {}
 
-    /** What in {@code json} breaks {@code schema}, one message each; empty if nothing does. Both are JSON texts. */
+    /** The violations of {@code schema} in {@code json}, one message each; empty if there are none. Both are JSON texts. */
     public static List<String> violations(String schema, String json) {
         return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(schema, InputFormat.JSON)

@@ -21,7 +21,7 @@ public final class Relay implements AutoCloseable {
 
     private record Link(Socket page, Socket desk, AtomicBoolean lost) {}
 
-    /** Leads to a port of this machine. */
+    /** Forwards connections to a port of this machine. */
     public Relay(int to) throws IOException {
         this.to = to;
         server = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());

@@ -263,7 +263,7 @@ final class DeskServerTest {
         assertThat(status(answer)).isEqualTo(200);
     }
 
-    /** Of the half-open ones and of those who ask and do not read, nothing is left. */
+    /** No half-open connection is left, and none of a client that asks but does not read. */
     @Test
     void idleConnectionsAreClosed() throws Exception {
         server.close();

@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
 import org.bookholder.cutlist.ListeningCut;
 import org.bookholder.cutlist.TakeSound;
@@ -27,7 +28,7 @@ final class ListenPartTest extends HandOffPartContract {
     @Test
     void joinsTheChosenAttemptsInOneFile() throws Exception {
         HandOff handOff = ExampleHandOff.plain();
-        byte[] file = files(handOff).get("lesson-listen.wav");
+        byte[] file = Objects.requireNonNull(files(handOff).get("lesson-listen.wav"));
         ListeningCut cut = ListeningCut.of(handOff.cut(), handOff.sound()).orElseThrow();
         assertThat(Arrays.copyOf(file, WavHeader.BYTES))
                 .isEqualTo(WavHeader.of(cut.rate(), cut.samples() * WavHeader.BYTES_PER_SAMPLE));

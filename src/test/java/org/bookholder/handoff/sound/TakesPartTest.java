@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.bookholder.cutlist.TakeSound;
@@ -40,18 +41,17 @@ final class TakesPartTest extends HandOffPartContract {
     /** RIFF: chunks of a name, a length in little-endian, and their bytes, filled up to an even number. */
     @Test
     void writesTheTakeWithItsFactsBeforeItsSound() throws Exception {
-        Map<String, byte[]> chunks = chunks(files(ExampleHandOff.plain()).get("lesson-take-001.wav"));
+        Map<String, byte[]> chunks = chunks(take(ExampleHandOff.plain()));
         assertThat(chunks.keySet()).containsExactly("bext", "iXML", "fmt ", "data");
         assertThat(samples(chunks)).isEqualTo(expected(0, 18));
-        assertThat(new String(chunks.get("bext"), 0, 256, StandardCharsets.US_ASCII).trim())
+        assertThat(new String(chunk(chunks, "bext"), 0, 256, StandardCharsets.US_ASCII).trim())
                 .contains("take 1, used: lines 1, 5");
     }
 
     /** The names of the fields and their values: iXML specification (gallery.co.uk/ixml), object details. */
     @Test
     void tellsOtherProgramsInXml() throws Exception {
-        Element xml = xml(chunks(files(ExampleHandOff.filmed()).get("lesson-take-001.wav"))
-                .get("iXML"));
+        Element xml = xml(chunks(take(ExampleHandOff.filmed())).get("iXML"));
         assertThat(xml.getTagName()).isEqualTo("BWFXML");
         assertThat(field(xml, "IXML_VERSION")).isEqualTo("1.61");
         assertThat(field(xml, "TAKE")).isEqualTo("1");
@@ -92,7 +92,7 @@ final class TakesPartTest extends HandOffPartContract {
         HandOff handOff = withSound((take, from, to) -> sound(from, StreamTime.min(to, StreamTime.ofSeconds(10))));
         short[] whole = expected(0, 18);
         Arrays.fill(whole, 10 * RATE, whole.length, (short) 0);
-        assertThat(samples(chunks(files(handOff).get("lesson-take-001.wav")))).isEqualTo(whole);
+        assertThat(samples(chunks(take(handOff)))).isEqualTo(whole);
     }
 
     @Test
@@ -110,6 +110,14 @@ final class TakesPartTest extends HandOffPartContract {
             throw new ProblemException("cannot be read", "take-001.wav", "check the disk");
         });
         assertThat(part().files(handOff)).extracting(HandOffFile::name).containsExactly("lesson-take-001.wav");
+    }
+
+    private byte[] take(HandOff handOff) throws Exception {
+        return Objects.requireNonNull(files(handOff).get("lesson-take-001.wav"));
+    }
+
+    private static byte[] chunk(Map<String, byte[]> chunks, String name) {
+        return Objects.requireNonNull(chunks.get(name), name);
     }
 
     private static HandOff withSound(TakeSound sound) {
@@ -164,7 +172,7 @@ final class TakesPartTest extends HandOffPartContract {
     }
 
     private static short[] samples(Map<String, byte[]> chunks) {
-        ByteBuffer data = ByteBuffer.wrap(chunks.get("data")).order(ByteOrder.LITTLE_ENDIAN);
+        ByteBuffer data = ByteBuffer.wrap(chunk(chunks, "data")).order(ByteOrder.LITTLE_ENDIAN);
         short[] samples = new short[data.remaining() / 2];
         data.asShortBuffer().get(samples);
         return samples;

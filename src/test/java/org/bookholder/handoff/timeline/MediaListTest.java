@@ -73,7 +73,7 @@ final class MediaListTest {
         Media own = MediaList.of(state(), FPS_25, List.of(), take -> Path.of("own.wav"), ZoneOffset.ofHours(2))
                 .get(0);
         // 11:00:00.5 by the clock there
-        assertThat(own.firstFrame()).isEqualTo((11L * 3600 * 25) + 13);
+        assertThat(own.firstFrame()).isEqualTo(11L * 3600 * 25 + 13);
         assertThat(own.frames()).isEqualTo(10 * 25);
         assertThat(own.file()).isEqualTo(Path.of("own.wav"));
         assertThat(own.picture()).isEmpty();

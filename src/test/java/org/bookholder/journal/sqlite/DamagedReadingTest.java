@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
-/** What a damaged journal is to those who only read it, and what is said of it. */
+/** Reading a damaged journal without repairing it, and the messages about its damage. */
 final class DamagedReadingTest {
     private static final List<SessionEvent> EVENTS = List.of(rolled(1, 0), moved(1, 1, 2, 1), cut(1, 2));
 

@@ -47,7 +47,7 @@ final class SalvageTest {
         }
         events.set(0, opened(1, 1));
         events.set(99, opened(100, 200));
-        events.set(199 + 50, opened(250, 2000));
+        events.set(249, opened(250, 2000));
         try (SqliteJournal open = SqliteJournal.open(journal)) {
             open.append(events);
             copy("killed.db");

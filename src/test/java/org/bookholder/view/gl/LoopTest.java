@@ -129,7 +129,7 @@ final class LoopTest {
         return ReadingWindow.open(WindowSettings.defaults(), lesson.script(), WindowPlace.windowed(960, 540));
     }
 
-    /** Runs the loop for a while, calling {@code each} before each picture. */
+    /** Runs the loop for a while and calls {@code each} before each frame. */
     private void run(ReadingWindow window, Consumer<Integer> each) {
         int end = pictures + 60;
         window.run(() -> state, command -> {}, this::tick, () -> {
@@ -163,7 +163,7 @@ final class LoopTest {
                         .contains(s.rgb()));
     }
 
-    /** Each look at the clock is a picture later, so that the loop never waits. */
+    /** The clock advances by one frame each time it is read, so the loop never waits. */
     private long tick() {
         time += FRAME_NANOS;
         return time;

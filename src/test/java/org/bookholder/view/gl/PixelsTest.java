@@ -151,7 +151,7 @@ final class PixelsTest {
                 .orElseThrow();
     }
 
-    /** Pixels from the column's left to where the words to come begin. */
+    /** Pixels from the left edge of the column to the first word that is not read yet. */
     private static int splitOf(Frame view, RowView row) {
         double ems = 0;
         for (int i = 0; i < row.stretches().get(0).to(); i++) {
