@@ -51,7 +51,7 @@ final class TakesPartTest extends HandOffPartContract {
     /** The names of the fields and their values: iXML specification (gallery.co.uk/ixml), object details. */
     @Test
     void tellsOtherProgramsInXml() throws Exception {
-        Element xml = xml(chunks(take(ExampleHandOff.filmed())).get("iXML"));
+        Element xml = xml(chunk(chunks(take(ExampleHandOff.filmed())), "iXML"));
         assertThat(xml.getTagName()).isEqualTo("BWFXML");
         assertThat(field(xml, "IXML_VERSION")).isEqualTo("1.61");
         assertThat(field(xml, "TAKE")).isEqualTo("1");
