@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.app.course.RunningOrder;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.reading.LessonSequence;
 import org.bookholder.app.reading.ReadingRequest;
 import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.problem.ProblemException;
@@ -121,7 +122,9 @@ final class ReadCommand implements Callable<Integer> {
             lessons.addAll(Files.isDirectory(script) ? RunningOrder.of(script, here) : List.of(script));
         }
         check(lessons);
-        return TerminalReading.run(here, terminal, lessons, place -> request(lessons.get(place), place == 0), verbose);
+        int from = anew || lessons.size() == 1 ? 0 : LessonSequence.brokenOff(here, lessons);
+        List<Path> left = lessons.subList(from, lessons.size());
+        return TerminalReading.run(here, terminal, left, place -> request(left.get(place), place == 0), verbose);
     }
 
     private int listMicrophones() throws ProblemException {

@@ -127,7 +127,7 @@ public final class Actions {
             case "go_on" -> goOn(rolling(state));
             case "round" -> beginRound(state);
             case "round_end" -> List.of(new RoundCommand.End());
-            case "next_lesson" -> nextLesson(state);
+            case "next_lesson" -> nextLesson();
             case "end_session" -> List.of(new TakeCommand.Quit());
             case "leave" -> inRound(asked, state, new RoundCommand.Leave());
             case "again" -> inRound(asked, state, new RoundCommand.Again());
@@ -154,8 +154,9 @@ public final class Actions {
         return state.takes().held() ? List.of(new TakeCommand.Resume()) : List.of();
     }
 
-    private static List<Command> nextLesson(SessionState state) {
-        if (state.upNext().filter(UpNext::isLeft).isEmpty()) {
+    /** What follows is told to views only; the session itself does not know it. */
+    private List<Command> nextLesson() {
+        if (session.state().upNext().filter(UpNext::isLeft).isEmpty()) {
             throw new IllegalArgumentException("there is no other lesson");
         }
         return List.of(new TakeCommand.NextLesson());

@@ -19,6 +19,11 @@ public interface SessionDirectory {
     /** The course; empty if the desk is for one session. */
     Optional<DeskCourse> course();
 
+    /** The name of the session that is being read; empty if none is. */
+    default Optional<String> running() {
+        return Optional.empty();
+    }
+
     /** The program's own page, with courses as its rooms; empty if there is none at this address. */
     default Optional<DeskHome> home() {
         return Optional.empty();

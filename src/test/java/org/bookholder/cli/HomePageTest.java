@@ -35,6 +35,10 @@ final class HomePageTest {
     private static final Path DEMO = Path.of(System.getProperty("bookholder.home"), "demo-scripts");
     private static final int RATE = 16_000;
 
+    /** The names of today's lessons in their order. */
+    private static final String ORDER =
+            "homeState.course.today.order.filter((row) => row.kind === 'lesson').map((row) => row.name)";
+
     /** Lines 1, 2 and 4 of the demo's first lesson: one is left out. */
     private static final Spoken VOICE = new Spoken(0.5)
             .says("hello and welcome to the workshop")
@@ -152,6 +156,34 @@ final class HomePageTest {
         browser.until("window.homeState && homeState.course?.today");
         // The end of the take's stream is one that the browser writes down.
         assertThat(browser.errors()).allMatch(error -> error.contains("/events?"));
+    }
+
+    @Test
+    void todaysLessonsArePutInOrder() throws IOException {
+        openTheCourse();
+        browser.until(ORDER + ".length === 2");
+        String plan = String.valueOf(browser.value(ORDER + ".join()"));
+        browser.value("(document.getElementById('move-' + " + ORDER + "[0]).focus(), 1)");
+        browser.press(Keys.ARROW_DOWN);
+        browser.until(
+                "homeState.course.today.own && " + ORDER + ".join() === '" + plan + "'.split(',').reverse().join()");
+        browser.until("document.activeElement.id === 'move-' + " + ORDER + "[1]");
+        browser.press(Keys.DELETE);
+        browser.until(ORDER + ".length === 1 && homeState.course.today.rest.some((row) => row.kind === 'lesson')");
+        browser.lookAtEverySize("home-order");
+        browser.click("#planned");
+        browser.until("!homeState.course.today.own && " + ORDER + ".join() === '" + plan + "'");
+        browser.drag("#todays .lesson:nth-of-type(2) .handle", 0, -140);
+        browser.until(
+                "homeState.course.today.own && " + ORDER + ".join() === '" + plan + "'.split(',').reverse().join()");
+    }
+
+    @Test
+    void theDayIsShown() throws IOException {
+        browser.press("y");
+        browser.until("document.querySelector('#day').textContent.includes('Nothing has been read yet.')");
+        assertThat(browser.text("#day")).contains("see a clinician");
+        browser.lookAtEverySize("home-day");
     }
 
     @Test

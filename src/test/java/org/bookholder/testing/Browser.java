@@ -162,8 +162,13 @@ public final class Browser implements AutoCloseable {
 
     /** Takes hold of something with the mouse, and moves it by so many pixels. */
     public void drag(String selector, int right) {
+        drag(selector, right, 0);
+    }
+
+    /** The same to the right and down. */
+    public void drag(String selector, int right, int down) {
         new Actions(driver)
-                .dragAndDropBy(driver.findElement(By.cssSelector(selector)), right, 0)
+                .dragAndDropBy(driver.findElement(By.cssSelector(selector)), right, down)
                 .perform();
     }
 

@@ -31,8 +31,8 @@ public final class RunningOrder {
         return scripts;
     }
 
-    /** The lessons of the running order, each once. */
-    static List<LessonState> lessons(CourseStatus status) {
+    /** The lessons of the running order that are not recorded, each once. */
+    public static List<LessonState> lessons(CourseStatus status) {
         List<LessonState> open = status.board().lessons().stream()
                 .filter(state -> !state.recording().complete())
                 .toList();
@@ -45,6 +45,15 @@ public final class RunningOrder {
                         .flatMap(number ->
                                 open.stream().filter(state -> state.lesson().number() == number))
                         .toList();
+    }
+
+    /** The lessons with these names in their order; those of the plan if there are none. */
+    public static List<LessonState> of(CourseStatus status, Optional<List<String>> names) {
+        return names.map(kept -> kept.stream()
+                        .flatMap(name -> status.board().lessons().stream()
+                                .filter(state -> state.lesson().name().equals(name)))
+                        .toList())
+                .orElseGet(() -> lessons(status));
     }
 
     /** The planned session of today; the next one if there is none today. */

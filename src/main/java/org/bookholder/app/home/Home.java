@@ -110,14 +110,13 @@ public final class Home implements AutoCloseable {
         FaultLog log = FaultLog.in(folder, here.clock());
         HomeReading reading = new HomeReading(here, faults(log, "reading"));
         Jobs jobs = new Jobs(() -> reading.standing().goesOn(), faults(log, "job"));
-        HomeCourses courses = new HomeCourses(here, reading);
-        if (request.course().isPresent()) {
-            courses.open(request.course().get().toAbsolutePath().normalize());
-        }
+        HomeCourses courses = courses(here, reading, request);
         HomeSettings settings = new HomeSettings(here);
         BeforeReading before = new BeforeReading(here, settings);
         FolderList folders = new FolderList(request.userHome());
         Latest<Boolean> quitting = new Latest<>(false);
+        KeptOrders orders = new KeptOrders(here.data().resolve("orders.json"));
+        AllowedPaths paths = new AllowedPaths(request.userHome(), here, courses.known());
         WorkList work = new WorkList(here, courses::address, courses::letGo);
         BrokenOff brokenOff = new BrokenOff(here, jobs, work);
         HomeActions actions = new HomeActions(
@@ -127,10 +126,12 @@ public final class Home implements AutoCloseable {
                 settings,
                 before,
                 folders,
-                new AllowedPaths(request.userHome(), here, courses.known()),
+                paths,
                 jobs,
                 work,
                 brokenOff,
+                orders,
+                here::today,
                 () -> quitting.set(true));
         IdleTimer idle = new IdleTimer(here.nanoTime());
         PartsFeed feed = new PartsFeed();
@@ -138,7 +139,9 @@ public final class Home implements AutoCloseable {
         ScriptRoom scripts = new ScriptRoom(courses, new LessonTexts(here), words);
         HomeQuestions questions =
                 new HomeQuestions(scripts, new ImportRoom(courses, folders, scripts), new PlanRoom(here, courses));
-        HomeStage stage = new HomeStage(here, courses, brokenOff, reading, jobs, before, settings, scripts, feed, idle);
+        HomeDay day = new HomeDay(here);
+        HomeStage stage = new HomeStage(
+                here, courses, brokenOff, reading, jobs, before, settings, scripts, day, orders, feed, idle);
         SecureRandom random = new SecureRandom();
         DeskCredentials fresh = freshKeys(folder, random);
         AccessControl admission = new AccessControl(fresh, false, random, here.nanoTime());
@@ -146,15 +149,29 @@ public final class Home implements AutoCloseable {
                 new DeskAddress(false, fresh.port(), false, List.of()),
                 new Rooms(courses, feed, actions, questions, folders, idle, stage),
                 admission);
-        DeskCredentials keys = fresh.at(server.port());
+        DeskCredentials keys = kept(fresh.at(server.port()), folder, server);
+        Workers workers = workers(here, log, stage, jobs);
+        return new Home(lock, server, admission, keys, reading, jobs, courses, idle, quitting, words, workers);
+    }
+
+    private static HomeCourses courses(Environment here, HomeReading reading, HomeRequest request)
+            throws ProblemException {
+        HomeCourses courses = new HomeCourses(here, reading);
+        if (request.course().isPresent()) {
+            courses.open(request.course().get().toAbsolutePath().normalize());
+        }
+        return courses;
+    }
+
+    /** Keeps the keys; without them a second start could not find this one. */
+    private static DeskCredentials kept(DeskCredentials keys, Path folder, DeskServer server) throws ProblemException {
         try {
             keys.keep(folder);
+            return keys;
         } catch (ProblemException e) {
             server.close();
             throw e;
         }
-        Workers workers = workers(here, log, stage, jobs);
-        return new Home(lock, server, admission, keys, reading, jobs, courses, idle, quitting, words, workers);
     }
 
     private static Workers workers(Environment here, FaultLog log, HomeStage stage, Jobs jobs) {

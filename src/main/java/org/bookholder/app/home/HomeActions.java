@@ -4,9 +4,13 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.bookholder.app.course.CourseOverview;
+import org.bookholder.app.course.RunningOrder;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Equipment;
 import org.bookholder.app.jobs.Job;
@@ -34,6 +38,8 @@ final class HomeActions {
     private final Jobs jobs;
     private final WorkList work;
     private final BrokenOff brokenOff;
+    private final KeptOrders orders;
+    private final Supplier<LocalDate> today;
     private final Runnable quit;
 
     /** Acts on these; {@code quit} ends the program when it is called. */
@@ -48,6 +54,8 @@ final class HomeActions {
             Jobs jobs,
             WorkList work,
             BrokenOff brokenOff,
+            KeptOrders orders,
+            Supplier<LocalDate> today,
             Runnable quit) {
         this.equipment = here.equipment();
         this.demo = here.demoScripts();
@@ -60,6 +68,8 @@ final class HomeActions {
         this.jobs = jobs;
         this.work = work;
         this.brokenOff = brokenOff;
+        this.orders = orders;
+        this.today = today;
         this.quit = quit;
     }
 
@@ -89,6 +99,10 @@ final class HomeActions {
             case "demo" -> {
                 return demo();
             }
+            case "next_lesson" -> {
+                return reading.nextLesson();
+            }
+            case "order" -> order(asked);
             case "end_reading" -> reading.end();
             case "dismiss" -> reading.dismiss();
             case "microphones" -> before.look();
@@ -134,6 +148,49 @@ final class HomeActions {
         return job.isPresent() ? Optional.empty() : Optional.of("there is no such work");
     }
 
+    /** Puts today's lessons in another order; without any, goes back to the plan's. */
+    private void order(JsonNode asked) throws ProblemException {
+        String course = courses.seen().folder();
+        if (asked.has("lessons")) {
+            List<String> names = new ArrayList<>();
+            asked.path("lessons").forEach(name -> names.add(name.asText()));
+            orders.keep(course, today.get(), names);
+        } else {
+            orders.drop(course);
+        }
+    }
+
+    /** The lessons that come after one in today's order and have lines that nobody has read. */
+    private List<LessonState> following(HomeCourses.Seen seen, String name) {
+        List<LessonState> all = seen.overview()
+                .map(course -> RunningOrder.of(course.status(), orders.of(seen.folder(), today.get())))
+                .orElse(List.of());
+        int place = 0;
+        while (place < all.size() && !all.get(place).lesson().name().equals(name)) {
+            place++;
+        }
+        return all.stream()
+                .skip(place + 1L)
+                .filter(state -> !state.recording().unread().isEmpty())
+                .toList();
+    }
+
+    /** The order for a lesson that comes later in the day; where it was begun, it goes on. */
+    private HomeReading.Order later(HomeCourses.Seen seen, LessonState next) throws ProblemException {
+        Optional<Integer> from =
+                next.recording().begun() ? next.recording().unread().stream().findFirst() : Optional.empty();
+        return new HomeReading.Order(
+                seen.name(),
+                next.lesson().name(),
+                next.lesson().title(),
+                next.lesson().file(),
+                Optional.empty(),
+                false,
+                from,
+                Optional.empty(),
+                settings.microphone());
+    }
+
     private Optional<String> read(String name, boolean pickups) throws ProblemException {
         // A session that has just ended is known only now.
         courses.look();
@@ -158,7 +215,8 @@ final class HomeActions {
                 : Optional.empty();
         List<Integer> unread = found.get().recording().unread();
         boolean goesOn = !pickups && found.get().recording().begun() && !unread.isEmpty();
-        HomeReading.Order order = new HomeReading.Order(
+        List<HomeReading.Order> lessons = new ArrayList<>();
+        lessons.add(new HomeReading.Order(
                 seen.name(),
                 name,
                 lesson.title(),
@@ -167,9 +225,12 @@ final class HomeActions {
                 pickups,
                 goesOn ? Optional.of(unread.get(0)) : Optional.empty(),
                 Optional.empty(),
-                settings.microphone());
+                settings.microphone()));
+        for (LessonState next : following(seen, name)) {
+            lessons.add(later(seen, next));
+        }
         return reading.ask(
-                order,
+                lessons,
                 () -> session.ifPresent(folder -> courses.desk(seen.name()).ifPresent(desk -> desk.letGo(folder))));
     }
 
@@ -179,7 +240,7 @@ final class HomeActions {
         HomeCourses.Seen seen = courses.seen();
         Path script = demo.resolve("lesson-1.md");
         return reading.ask(
-                new HomeReading.Order(
+                List.of(new HomeReading.Order(
                         seen.name(),
                         "lesson-1",
                         ScriptFile.read(script).script().title(),
@@ -188,7 +249,7 @@ final class HomeActions {
                         false,
                         Optional.empty(),
                         Optional.of(demo.resolve("lesson-1.wav")),
-                        Optional.empty()),
+                        Optional.empty())),
                 () -> {});
     }
 }

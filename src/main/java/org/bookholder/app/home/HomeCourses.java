@@ -167,6 +167,11 @@ final class HomeCourses implements AutoCloseable {
         @Override
         public Optional<ServedSession> session(String name) throws ProblemException {
             HomeReading.Standing now = reading.standing();
+            if (reading.leaving()
+                    .filter(folder -> CourseJson.name(folder).equals(name))
+                    .isPresent()) {
+                throw new ProblemException("the next lesson is being opened", "the desk", "wait a moment");
+            }
             boolean wanted = now.session()
                     .filter(folder -> CourseJson.name(folder).equals(name))
                     .isPresent();
@@ -182,6 +187,12 @@ final class HomeCourses implements AutoCloseable {
         @Override
         public Optional<DeskCourse> course() {
             return Optional.of(desk);
+        }
+
+        @Override
+        public Optional<String> running() {
+            HomeReading.Standing now = reading.standing();
+            return now.place().isPresent() ? now.session().map(CourseJson::name) : Optional.empty();
         }
     }
 }

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,10 +19,12 @@ final class HomeParts {
     private HomeParts() {}
 
     /** All but the reading. */
-    static Map<String, JsonNode> of(HomeCourses courses, BeforeReading.Known before, JsonNode settings, ZoneId zone) {
+    static Map<String, JsonNode> of(
+            HomeCourses courses, BeforeReading.Known before, JsonNode settings, HomeDay day, TodayJson.Setting today) {
         Map<String, JsonNode> parts = new LinkedHashMap<>();
         parts.put("courses", courses(courses.known().all()));
-        parts.put("course", course(courses.seen(), zone));
+        parts.put("course", course(courses.seen(), today));
+        parts.put("day", day.json());
         parts.put("shelf", ShelfJson.of(courses.seen(), courses.sessions()));
         parts.put("before", before(before));
         parts.put("settings", settings);
@@ -43,12 +44,12 @@ final class HomeParts {
         return courses;
     }
 
-    private static JsonNode course(HomeCourses.Seen seen, ZoneId zone) {
+    private static JsonNode course(HomeCourses.Seen seen, TodayJson.Setting today) {
         ObjectNode course = NODES.objectNode();
         course.put("name", seen.name());
         course.put("folder", seen.folder());
         course.put("trouble", seen.trouble());
-        seen.overview().ifPresent(overview -> course.set("today", TodayJson.of(overview, zone)));
+        seen.overview().ifPresent(overview -> course.set("today", TodayJson.of(overview, today)));
         return course;
     }
 

@@ -11,11 +11,11 @@ import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.OperationInterrupted;
 import org.bookholder.app.environment.Progress;
+import org.bookholder.app.reading.LessonSequence;
 import org.bookholder.app.reading.ReadingControl;
 import org.bookholder.app.reading.ReadingListener;
 import org.bookholder.app.reading.ReadingRequest;
 import org.bookholder.app.reading.ReadingResult;
-import org.bookholder.app.reading.ReadingService;
 import org.bookholder.app.reading.ReadingSetup;
 import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.desk.ServedSession;
@@ -23,8 +23,11 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Latest;
 import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.runtime.take.Conduct;
+import org.bookholder.session.Request;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.session.Troubles;
+import org.bookholder.session.UpNext;
 import org.bookholder.view.settings.WindowWish;
 import org.jspecify.annotations.Nullable;
 
@@ -33,11 +36,25 @@ import org.jspecify.annotations.Nullable;
  * for use by several threads.
  */
 final class HomeReading {
+    private static final Request.Reply NO_REPLY = new Request.Reply() {
+        @Override
+        public void done() {}
+
+        @Override
+        public void refused(String why) {}
+
+        @Override
+        public void failed(String what) {}
+    };
+
     private final Environment here;
     private final Consumer<Throwable> faults;
-    private final Mailbox<Order> orders = new Mailbox<>(1);
+    private final Mailbox<List<Order>> orders = new Mailbox<>(1);
     private final Latest<Standing> standing = new Latest<>(Standing.NOTHING);
     private final Latest<Boolean> ending = new Latest<>(false);
+
+    /** The session that has just ended while the next lesson of the order is being opened. */
+    private final Latest<Optional<Path>> leaving = new Latest<>(Optional.empty());
 
     /** Reads in {@code here}; faults of the program that end a reading are told to {@code faults}. */
     HomeReading(Environment here, Consumer<Throwable> faults) {
@@ -117,12 +134,32 @@ final class HomeReading {
         return standing.get();
     }
 
+    /** The session that has just ended, while the next lesson is being opened: its pages go over to that one. */
+    Optional<Path> leaving() {
+        return leaving.get();
+    }
+
+    /** Asks the reading that is going on to go on to the next lesson; returns why that can't be, or nothing. */
+    Optional<String> nextLesson() {
+        Optional<ServedSession> place = standing().place();
+        boolean left = place.flatMap(open -> open.session().state().upNext())
+                .filter(UpNext::isLeft)
+                .isPresent();
+        if (!left) {
+            return Optional.of("there is no other lesson");
+        }
+        place.get().session().ask(state -> List.of(new TakeCommand.NextLesson()), NO_REPLY);
+        return Optional.empty();
+    }
+
     /**
-     * Asks for a reading; returns why that can't be, or nothing.
+     * Asks for lessons to be read one after another; returns why that can't be, or nothing.
      *
+     * @param asked the lessons in order, at least one
      * @param before done before the reading begins, when its session is no longer opened for anyone else
      */
-    synchronized Optional<String> ask(Order order, Runnable before) {
+    synchronized Optional<String> ask(List<Order> asked, Runnable before) {
+        Order order = asked.get(0);
         if (standing().goesOn()) {
             return Optional.of("a lesson is being read; end it first");
         }
@@ -130,7 +167,7 @@ final class HomeReading {
         standing.set(new Standing(
                 Step.PREPARING, Optional.of(order), order.session(), Optional.empty(), Optional.empty(), List.of()));
         before.run();
-        orders.add(order);
+        orders.add(List.copyOf(asked));
         return Optional.empty();
     }
 
@@ -146,30 +183,19 @@ final class HomeReading {
         }
     }
 
-    /** Reads the lesson that was asked for, to its end; returns at once if none was. */
+    /** Reads the lessons that were asked for, to their end; returns at once if none were. */
     void work(BooleanSupplier interrupted) {
-        @Nullable Order order = orders.poll();
-        if (order != null) {
-            read(order, interrupted);
+        @Nullable List<Order> asked = orders.poll();
+        if (asked != null) {
+            read(asked, interrupted);
         }
     }
 
-    private void read(Order order, BooleanSupplier interrupted) {
+    private void read(List<Order> asked, BooleanSupplier interrupted) {
         Following following = new Following(interrupted);
         try {
-            ReadingResult result = new ReadingService(here, request(order), following, following).read();
-            if (!result.unsaved().isEmpty()) {
-                change(standing().saying(result.unsaved()));
-            }
-            result.elsewhere().ifPresent(kept -> change(standing().saying(kept.sentence())));
-            Standing last = standing();
-            ended(new Standing(
-                    Step.ENDED,
-                    last.order(),
-                    Optional.of(result.session()),
-                    Optional.empty(),
-                    Optional.of(result),
-                    last.said()));
+            new LessonSequence(here, asked.stream().map(Order::script).toList(), new Guiding(asked, following))
+                    .read(following, following);
         } catch (ProblemException e) {
             ended(closed(e.getMessage()).at(Step.FAILED));
         } catch (OperationInterrupted e) {
@@ -179,6 +205,60 @@ final class HomeReading {
             faults.accept(e);
             ended(closed("A fault of the program stopped it (" + e + "); please report it.")
                     .at(Step.FAILED));
+        } finally {
+            leaving.set(Optional.empty());
+        }
+    }
+
+    /** Says how each lesson is read, and what came of it. Confined to the thread that reads. */
+    private final class Guiding implements LessonSequence.Guide {
+        private final List<Order> asked;
+        private final Following following;
+
+        Guiding(List<Order> asked, Following following) {
+            this.asked = asked;
+            this.following = following;
+        }
+
+        @Override
+        public ReadingRequest request(int place) throws ProblemException {
+            return HomeReading.this.request(asked.get(place));
+        }
+
+        @Override
+        public void begins(int place) {
+            following.windowless = false;
+            if (place > 0) {
+                Order order = asked.get(place);
+                change(new Standing(
+                        Step.PREPARING,
+                        Optional.of(order),
+                        order.session(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of()));
+            }
+        }
+
+        @Override
+        public void ended(ReadingResult result) {
+            Optional<ServedSession> shown = standing().place();
+            if (!result.unsaved().isEmpty()) {
+                change(standing().saying(result.unsaved()));
+            }
+            result.elsewhere().ifPresent(kept -> change(standing().saying(kept.sentence())));
+            Standing last = standing();
+            change(new Standing(
+                    Step.ENDED,
+                    last.order(),
+                    Optional.of(result.session()),
+                    Optional.empty(),
+                    Optional.of(result),
+                    last.said()));
+            leaving.set(result.nextLesson() ? Optional.of(result.session()) : Optional.empty());
+            // The pages of the live desk come back to the same address: they find the review there, or go over to the
+            // next lesson.
+            shown.ifPresent(place -> place.feed().end());
         }
     }
 
@@ -190,6 +270,7 @@ final class HomeReading {
     }
 
     private Standing closed(@Nullable String why) {
+        leaving.set(Optional.empty());
         Standing last = standing();
         return new Standing(last.step(), last.order(), last.session(), Optional.empty(), Optional.empty(), last.said())
                 .saying(String.valueOf(why));
@@ -257,6 +338,7 @@ final class HomeReading {
 
         @Override
         public void served(ServedSession session) {
+            leaving.set(Optional.empty());
             Standing now = standing();
             change(new Standing(
                     Step.OPEN, now.order(), now.session(), Optional.of(session), Optional.empty(), now.said()));

@@ -54,6 +54,7 @@ public enum HomeService {
             "Running times",
             "Says how long your lessons will run, and what in them is hard to say.",
             "?view=time"),
+    DAY("day", "The day", "Shows what you read today, your rests, and when to rest next.", "?view=day"),
     LIMITS("limits", "Break reminders", "Sets when you are reminded to rest.", "?view=settings");
 
     private final String command;

@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.function.LongSupplier;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.jobs.Jobs;
+import org.bookholder.app.session.BreakLimits;
 import org.bookholder.desk.PartsFeed;
+import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Latest;
@@ -22,6 +24,9 @@ final class HomeStage implements Stage {
     private static final int COURSE_PERIODS = 8;
     private static final int MICROPHONE_PERIODS = 40;
 
+    /** The day's journals are read only as often as its minutes pass; a multiple of the course's periods. */
+    private static final int DAY_PERIODS = 240;
+
     private final Environment here;
     private final HomeCourses courses;
     private final BrokenOff brokenOff;
@@ -30,12 +35,15 @@ final class HomeStage implements Stage {
     private final BeforeReading before;
     private final HomeSettings settings;
     private final ScriptRoom scripts;
+    private final HomeDay day;
+    private final KeptOrders orders;
     private final PartsFeed feed;
     private final IdleTimer idle;
     private final LongSupplier nanoTime;
     private final Latest<Map<String, JsonNode>> looked = new Latest<>(Map.of());
     private long last;
     private int periods;
+    private boolean read;
 
     HomeStage(
             Environment here,
@@ -46,6 +54,8 @@ final class HomeStage implements Stage {
             BeforeReading before,
             HomeSettings settings,
             ScriptRoom scripts,
+            HomeDay day,
+            KeptOrders orders,
             PartsFeed feed,
             IdleTimer idle) {
         this.here = here;
@@ -56,6 +66,8 @@ final class HomeStage implements Stage {
         this.before = before;
         this.settings = settings;
         this.scripts = scripts;
+        this.day = day;
+        this.orders = orders;
         this.feed = feed;
         this.idle = idle;
         this.nanoTime = here.nanoTime();
@@ -76,6 +88,7 @@ final class HomeStage implements Stage {
         last = nanoTime.getAsLong();
         lookAtCourses();
         before.look();
+        day.look();
         look();
     }
 
@@ -89,6 +102,10 @@ final class HomeStage implements Stage {
         periods++;
         boolean goesOn = reading.standing().goesOn();
         scripts.whileReading(goesOn);
+        if (read && !goesOn) {
+            day.look();
+        }
+        read = goesOn;
         boolean watched = feed.listening() > 0;
         if (goesOn || watched || jobs.goOn()) {
             idle.needed();
@@ -98,6 +115,9 @@ final class HomeStage implements Stage {
         }
         if (!goesOn && watched && periods % COURSE_PERIODS == 0) {
             lookAtCourses();
+            if (periods % DAY_PERIODS == 0) {
+                day.look();
+            }
             return look() ? 1 : 0;
         }
         return tell() ? 1 : 0;
@@ -110,7 +130,7 @@ final class HomeStage implements Stage {
 
     /** Takes in what has changed and tells pages; safe for use by several threads. */
     boolean look() {
-        looked.set(HomeParts.of(courses, before.known(), settings(), here.zone()));
+        looked.set(HomeParts.of(courses, before.known(), settings(), day, today()));
         return tell();
     }
 
@@ -120,6 +140,23 @@ final class HomeStage implements Stage {
         parts.put("jobs", JobsJson.of(jobs.all()));
         parts.put("damaged", brokenOff.damaged());
         return feed.tell(parts);
+    }
+
+    private TodayJson.Setting today() {
+        return new TodayJson.Setting(
+                here.zone(),
+                here.clock().instant(),
+                day.day(),
+                limits(),
+                orders.of(courses.seen().folder(), here.today()));
+    }
+
+    private FatigueLimits limits() {
+        try {
+            return BreakLimits.of(here);
+        } catch (ProblemException e) {
+            return FatigueLimits.defaults();
+        }
     }
 
     private JsonNode settings() {

@@ -3,20 +3,30 @@ package org.bookholder.app.home;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bookholder.app.course.CourseJson;
 import org.bookholder.app.course.CourseOverview;
 import org.bookholder.app.course.RunningOrder;
+import org.bookholder.app.day.Day;
+import org.bookholder.app.day.DayForecast;
 import org.bookholder.course.UnreadableLesson;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.shoot.PlannedSession;
 import org.bookholder.course.shoot.PlannedSession.Slot;
+import org.bookholder.course.shoot.RecordingTask;
+import org.bookholder.fatigue.EarlierReading;
+import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.fatigue.FatigueLog;
+import org.bookholder.fatigue.FatigueReport;
 
 /**
  * What to do today, or on the next day, as the page gets it: the lessons of that day in the order in which they are to be read,
@@ -24,18 +34,31 @@ import org.bookholder.course.shoot.PlannedSession.Slot;
  */
 final class TodayJson {
     private final CourseOverview course;
+    private final Setting setting;
     private final Board board;
     private final Map<Integer, LessonState> byNumber = new LinkedHashMap<>();
     private final ObjectNode json = JsonNodeFactory.instance.objectNode();
 
-    private TodayJson(CourseOverview course) {
+    private TodayJson(CourseOverview course, Setting setting) {
         this.course = course;
+        this.setting = setting;
         this.board = course.status().board();
         board.lessons().forEach(state -> byNumber.put(state.lesson().number(), state));
     }
 
-    static ObjectNode of(CourseOverview course, ZoneId zone) {
-        return new TodayJson(course).json(zone);
+    /**
+     * What else it depends on.
+     *
+     * @param zone the time zone for times of day
+     * @param now the time of day
+     * @param day what was read today; empty if unknown
+     * @param limits when breaks are advised
+     * @param kept the names of today's lessons as someone has put them in order; empty for the plan's order
+     */
+    record Setting(ZoneId zone, Instant now, Optional<Day> day, FatigueLimits limits, Optional<List<String>> kept) {}
+
+    static ObjectNode of(CourseOverview course, Setting setting) {
+        return new TodayJson(course, setting).json(setting.zone());
     }
 
     private ObjectNode json(ZoneId zone) {
@@ -46,8 +69,13 @@ final class TodayJson {
         LessonSteps.NAMES.forEach(steps::add);
         Optional<PlannedSession> day = RunningOrder.day(course.status());
         heading(day);
+        json.put("own", setting.kept().isPresent());
         ArrayNode order = json.putArray("order");
-        day.ifPresent(session -> order(order, session));
+        if (setting.kept().isPresent() || isToday(day)) {
+            foretold(order, lessons());
+        } else {
+            day.ifPresent(session -> order(order, session));
+        }
         rest(json.putArray("rest"));
         next(day);
         ArrayNode why = json.putArray("unplanned");
@@ -55,7 +83,69 @@ final class TodayJson {
         return json;
     }
 
+    /** Whether the order is for now: its day is today, or no days are known. */
+    private boolean isToday(Optional<PlannedSession> day) {
+        return day.isPresent()
+                && day.get().date().filter(date -> !date.equals(board.today())).isEmpty();
+    }
+
+    /** Today's lessons in the order in which they are to be read. */
+    private List<LessonState> lessons() {
+        return RunningOrder.of(course.status(), setting.kept());
+    }
+
+    /** The lessons from now on, with a break where the sum reaches the advice, and when each is likely to begin. */
+    private void foretold(ArrayNode order, List<LessonState> lessons) {
+        List<Duration> lengths = lessons.stream().map(this::camera).toList();
+        FatigueReport report = setting.day()
+                .map(Day::report)
+                .orElseGet(() -> FatigueLog.report(setting.limits(), EarlierReading.NONE, Duration.ZERO));
+        DayForecast forecast = DayForecast.of(setting.now(), report, setting.limits(), 1, lengths);
+        for (DayForecast.Row row : forecast.rows()) {
+            String at = HomeDay.time(row.at(), setting.zone());
+            if (row.isBreak()) {
+                order.addObject()
+                        .put("kind", "break")
+                        .put("minutes", row.length().toMinutes())
+                        .put("at", at);
+            } else {
+                LessonState state = lessons.get(row.lesson());
+                byNumber.remove(state.lesson().number());
+                ObjectNode node = lesson(order.addObject(), state);
+                node.put("at", at);
+                node.put("camera", row.length().toMinutes());
+                node.put("fresh", readToday(state));
+            }
+        }
+        json.put("ends", lessons.isEmpty() ? "" : HomeDay.time(forecast.end(), setting.zone()));
+    }
+
+    /** How long the work that is left of a lesson takes before the camera. */
+    private Duration camera(LessonState state) {
+        return course.status().works().works().stream()
+                .filter(work -> work.lesson() == state.lesson().number())
+                .map(RecordingTask::length)
+                .findFirst()
+                .orElse(Duration.ZERO);
+    }
+
+    /** Whether the lesson was read today, so that everything may still be set up. */
+    private boolean readToday(LessonState state) {
+        return course.newest(state.lesson())
+                .filter(session -> setting.day().stream()
+                        .flatMap(day -> day.sessions().stream())
+                        .anyMatch(one -> one.folder()
+                                .equals(session.folder().toAbsolutePath().normalize())))
+                .isPresent();
+    }
+
     private void heading(Optional<PlannedSession> day) {
+        if (setting.kept().isPresent()) {
+            List<LessonState> lessons = lessons();
+            Duration camera = lessons.stream().map(this::camera).reduce(Duration.ZERO, Duration::plus);
+            json.put("day", "today").put("lessons", lessons.size()).put("minutes", camera.toMinutes());
+            return;
+        }
         Optional<LocalDate> date = day.flatMap(PlannedSession::date);
         json.put(
                 "day",
@@ -116,12 +206,17 @@ final class TodayJson {
     }
 
     private void next(Optional<PlannedSession> day) {
+        Optional<LessonState> first = setting.kept().isPresent()
+                ? lessons().stream()
+                        .filter(state -> !state.recording().complete())
+                        .findFirst()
+                : Optional.empty();
         Optional<LessonState> planned = day.flatMap(
                         session -> session.works().stream().findFirst())
                 .flatMap(work -> board.lessons().stream()
                         .filter(state -> state.lesson().number() == work.lesson())
                         .findFirst());
-        planned.or(board::next).ifPresent(state -> {
+        first.or(() -> planned).or(board::next).ifPresent(state -> {
             ObjectNode next = lesson(json.putObject("next"), state);
             next.put("words", state.lesson().script().spokenWords());
             next.put("ownPace", board.measured().pace().isPresent());

@@ -32,6 +32,9 @@ public final class LessonSequence {
          */
         ReadingRequest request(int place) throws ProblemException;
 
+        /** The lesson at this place of the order begins; called before anything of it is done. */
+        default void begins(int place) {}
+
         /** A session has ended. */
         void ended(ReadingResult result);
     }
@@ -57,7 +60,8 @@ public final class LessonSequence {
         }
         try (SharedDevices shared = new SharedDevices()) {
             boolean more = true;
-            for (int place = first(scripts); more && place < lessons.size(); place++) {
+            for (int place = 0; more && place < lessons.size(); place++) {
+                guide.begins(place);
                 ReadingRequest request = guide.request(place);
                 Optional<NextLessons> next = lessons.size() == 1
                         ? Optional.empty()
@@ -69,15 +73,16 @@ public final class LessonSequence {
         }
     }
 
-    /** The lesson to begin with: the one whose session was broken off last, else the first. */
-    private int first(List<ScriptFile> scripts) throws ProblemException {
-        ReadingRequest request = guide.request(0);
-        if (lessons.size() > 1 && !request.anew() && request.session().isEmpty()) {
-            Optional<Path> last = SessionFolders.last(here.sessions(), here);
-            for (int i = 0; last.isPresent() && i < scripts.size(); i++) {
-                if (InterruptedSession.of(last.get(), scripts.get(i), here.locks())) {
-                    return i;
-                }
+    /**
+     * The place of the lesson whose session was broken off, if that was the last session of today.
+     *
+     * @return its place in the order, from 0; 0 if none was broken off
+     */
+    public static int brokenOff(Environment here, List<Path> lessons) throws ProblemException {
+        Optional<Path> last = SessionFolders.last(here.sessions(), here);
+        for (int i = 0; last.isPresent() && i < lessons.size(); i++) {
+            if (InterruptedSession.of(last.get(), ScriptFile.read(lessons.get(i)), here.locks())) {
+                return i;
             }
         }
         return 0;

@@ -20,6 +20,8 @@ final class Assets {
             "homelink.js",
             "today.js",
             "folder.js",
+            "order.js",
+            "day.js",
             "jobs.js",
             "plan.js",
             "gate.js",

@@ -146,7 +146,9 @@ final class Router extends Handler.Abstract {
 
     private String who(Role role, SessionDirectory shown) {
         return "{\"acts\":" + (role == Role.ACT) + ",\"course\":"
-                + shown.course().isPresent() + (shelf.home().isPresent() ? ",\"home\":true}" : "}");
+                + shown.course().isPresent()
+                + shown.running().map(name -> ",\"running\":\"" + name + "\"").orElse("")
+                + (shelf.home().isPresent() ? ",\"home\":true}" : "}");
     }
 
     private void session(

@@ -108,6 +108,11 @@ const again = () => enter((may) => {
   model.acts = may.acts;
   byId('back').hidden = !may.course;
   home = may.home === true;
+  if (may.running && model.known && model.live && !location.pathname.includes(`/session/${may.running}/`)) {
+    // The lesson that this page showed is over, and the next one is being read.
+    location.assign(`../${may.running}/`);
+    return;
+  }
   letIn = true;
   listen();
 }, say);

@@ -1,5 +1,6 @@
 // Today: the one thing to do next, the running order with its breaks, and the reading that is going on.
 
+import { handle, planned } from './order.js';
 import { byId, count, el, linesRead, short } from './words.js';
 
 const goesOn = (home) => ['PREPARING', 'OPEN'].includes(home.reading.step);
@@ -53,9 +54,12 @@ const open = (home, now, act) => [
   el('h3', {}, now.title),
   el('p', {}, [now.takes ? `Line ${now.line} of ${now.lines}` : count(now.lines, 'line'),
     now.pickups ? `${now.pickups} to pick up so far` : ''].filter(Boolean).join(' · ')),
+  now.next?.title ? el('p', { class: 'small', id: 'up-next' }, `Next: ${now.next.title}, about ${short(now.next.seconds)}${now.next.more
+    ? `, then ${now.next.more} more` : ', the last'}; all is read about ${now.next.ends}.`) : '',
   el('p', { class: 'choices' },
+    now.done && now.next?.title ? el('button', { type: 'button', class: 'main', id: 'go-on', onclick: () => act({ do: 'next_lesson' }) }, 'Next lesson') : null,
     el('a', { class: 'button', id: 'live', href: address(now.course, now.session) }, 'Live desk'),
-    el('button', { type: 'button', id: 'end-reading', onclick: () => act({ do: 'end_reading' }) }, 'End the reading')),
+    el('button', { type: 'button', id: 'end-reading', onclick: () => act({ do: 'end_reading' }) }, now.next ? 'End the day' : 'End the reading')),
   el('p', { class: 'small' }, 'In the reading window: K shows the keys, Esc twice ends.'),
 ];
 
@@ -74,7 +78,7 @@ function over(home, now, act) {
       other && next.unread && el('button', { type: 'button', id: 'read-next',
         onclick: () => act({ do: 'read', lesson: next.name }) }, `Next: ${next.title}`),
       el('button', { type: 'button', class: 'quiet', id: 'dismiss', onclick: () => act({ do: 'dismiss' }) }, 'Close')].filter(Boolean)),
-    now.pickups ? el('p', { class: 'small' }, 'To pick up: the window opens again at the first of these lines.') : '',
+    now.pickups ? el('p', { class: 'small' }, 'To pick up: the window opens again, and the pickup round begins.') : '',
   ];
 }
 
@@ -110,15 +114,16 @@ export function showOrder(home, act) {
     return;
   }
   fill('order',
-    ...list('Running order', today.order, home, act),
+    ...list('Running order', today.order, home, act, 'todays'),
+    today.ends && today.order.length ? el('p', { class: 'small', id: 'ends' }, `All of it is read about ${today.ends}. `, planned(home, act)) : planned(home, act),
     ...list(today.order.length ? 'The other lessons' : 'Lessons', today.rest, home, act),
     el('p', { class: 'small' }, `Steps of each lesson: ${today.steps.join(' · ')}`),
     ...today.unplanned.map((why) => el('p', { class: 'small' }, why)));
 }
 
-function list(title, rows, home, act) {
+function list(title, rows, home, act, id) {
   if (!rows.length) return [];
-  return [el('h3', { class: 'list-title' }, title), el('ol', { class: 'lessons' }, ...rows.map((row) => (
+  return [el('h3', { class: 'list-title' }, title), el('ol', { class: 'lessons', id }, ...rows.map((row) => (
     { lesson, break: pause, unreadable }[row.kind](row, home, act))))];
 }
 
@@ -137,11 +142,17 @@ function lesson(row, home, act) {
   const isNext = today.next?.name === row.name && home.reading.step === 'NONE';
   const length = row.camera ? `${short(row.seconds)} · about ${row.camera} min to record` : short(row.seconds);
   return el('li', { class: 'lesson' },
-    el('span', { class: 'n' }, String(row.number)),
+    el('span', { class: 'n' }, goesOn(home) ? '' : handle(home, row, act), String(row.number)),
     el('span', { class: 'name' }, row.title),
     way(row, today.steps),
-    el('span', { class: `todo ${row.pickups && !row.unread ? 'open' : ''}` }, row.begun ? todo(row) : length),
+    el('span', { class: `todo ${row.pickups && !row.unread ? 'open' : ''}` }, what(row, length)),
     isNext ? el('span', { class: 'do' }) : el('span', { class: 'do' }, step(home, row, act, false)));
+}
+
+/** What a lesson asks for; lines to pick up of today are best read while everything is still set up. */
+function what(row, length) {
+  if (row.fresh && row.pickups && !row.unread) return `${count(row.pickups, 'pickup')}, still set up?`;
+  return row.begun ? todo(row) : `${row.at ? `${row.at} · ` : ''}${length}`;
 }
 
 /** Six small bars; a screen reader is told the last step that is done. */

@@ -1,6 +1,7 @@
 // Rooms of the program's own page that show themselves: each with its key, its title, where it is listed, whether it needs the place beside
 // it, and what shows it.
 
+import { showDay } from './day.js';
 import { showNewCourse } from './newcourse.js';
 import { showGate } from './gate.js';
 import { showPlan } from './plan.js';
@@ -14,6 +15,8 @@ export const OWN = {
     changed: (home, act, has) => { if (has('course')) showPlan(home); } },
   gate: { key: 'F', title: 'Finished?', part: 'course', show: showGate,
     changed: (home, act, has) => { if (has('course')) showGate(home); } },
+  day: { key: 'Y', title: 'The day', part: 'program', wide: true, show: showDay,
+    changed: (home, act, has) => { if (has('day', 'course')) showDay(home); } },
   new: { key: 'N', title: 'New course', part: 'courses', wide: true, show: showNewCourse },
 };
 
