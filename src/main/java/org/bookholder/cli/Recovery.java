@@ -53,7 +53,7 @@ final class Recovery {
             if (!SessionFolder.isSession(place)) {
                 throw e;
             }
-            terminal.warn(name + "a part of this session is still in a second place (" + e.getMessage() + ")");
+            terminal.warn(name.isEmpty() ? e.getMessage() : name + e.what() + "; " + e.remedy());
             return 0;
         }
         List<Integer> takes = SessionSettler.unsettled(here, place);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.files.PrivateFiles;
 import org.bookholder.journal.OverflowFolder;
@@ -104,6 +105,8 @@ public final class Overflows {
             if (!there) {
                 keepScript(folder);
             }
+        } catch (ProblemException e) {
+            throw notNow(session, kept, e);
         }
         for (OverflowFolder overflow : kept) {
             told.add(String.format(
@@ -116,6 +119,17 @@ public final class Overflows {
         return told;
     }
 
+    private static ProblemException notNow(Path session, List<OverflowFolder> kept, ProblemException cause) {
+        String places =
+                kept.stream().map(overflow -> overflow.path().toString()).collect(Collectors.joining(" and "));
+        return new ProblemException(
+                "a part of this session is in " + places + " and cannot be taken in now (" + cause.where() + ": "
+                        + cause.what() + ")",
+                session.toString(),
+                cause.remedy(),
+                cause);
+    }
+
     private static SessionFolder made(Environment here, Path session, List<OverflowFolder> kept)
             throws ProblemException {
         for (OverflowFolder overflow : kept) {
@@ -124,8 +138,7 @@ public final class Overflows {
             }
         }
         throw new ProblemException(
-                "the session's folder is gone, and only a part of it is kept in "
-                        + kept.get(0).path(),
+                "the session's folder is gone, and this is not all of it",
                 session.toString(),
                 "put the folder back, or plug its disk in");
     }

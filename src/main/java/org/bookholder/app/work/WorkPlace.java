@@ -42,7 +42,7 @@ record WorkPlace(Environment here, Function<Path, Optional<String>> address, Con
             }
             return true;
         } catch (ProblemException e) {
-            control.say("a part of this session is still in a second place (" + e.getMessage() + ")");
+            control.say(e.getMessage());
             return false;
         }
     }

@@ -114,7 +114,7 @@ final class SmallDisk implements AutoCloseable {
             try {
                 return Overflows.takeIn(here, session).toString();
             } catch (ProblemException e) {
-                return e.what();
+                return e.getMessage();
             }
         }
 
