@@ -89,6 +89,7 @@ final class DeskKeysTest {
             "N", Action.NEXT_TAKE,
             "C", Action.CUT,
             "R", Action.ROUND,
+            "Z", Action.BREAK,
             "U", Action.UNDO,
             "Up", Action.ROW_UP,
             "Down", Action.ROW_DOWN,

@@ -59,7 +59,7 @@ export function showLine(line) {
     + `${current ? ' current' : ''}${line.line === shownChoice ? ' selected' : ''}`;
   const time = row.querySelector('.time');
   time.disabled = !attempt;
-  if (attempt) time.setAttribute('aria-label', `Hear line ${line.line}`);
+  time.setAttribute('aria-label', attempt ? `Hear line ${line.line}` : `Line ${line.line}, nothing to hear`);
   time.textContent = attempt ? clock(inTake(attempt.take, attempt.start)) : touched && outcome === 'skipped' ? '—' : '';
   markWords(row, attempt);
   row.querySelector('.what').textContent = what(line, outcome);
