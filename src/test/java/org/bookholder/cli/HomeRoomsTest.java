@@ -183,6 +183,24 @@ final class HomeRoomsTest {
         assertThat(browser.value("homeState.jobs.length")).isEqualTo(0L);
     }
 
+    /** What a page asks for is the owner's, but a form that was made up must not reach more than the list of folders does. */
+    @Test
+    void aFormCannotNameFilesOutsideOfTheUsersHome() throws IOException {
+        Files.writeString(folder.resolve("elsewhere.wav"), "");
+        Files.createDirectories(folder.resolve("user/.ssh"));
+        Files.writeString(folder.resolve("user/.ssh/key.wav"), "");
+        Files.createSymbolicLink(folder.resolve("user/link.wav"), folder.resolve("elsewhere.wav"));
+        for (String file :
+                List.of("elsewhere.wav", "user/.ssh/key.wav", "user/link.wav", "user/../elsewhere.wav", "none.wav")) {
+            assertThat(browser.awaited("import('./ask.js').then((ask) => ask.question('work', { kind: 'check',"
+                            + " form: { files: ['" + folder.resolve(file)
+                            + "'] } })).then((answer) => answer.trouble)"))
+                    .asString()
+                    .containsAnyOf("outside of your home", "there is no such file");
+        }
+        assertThat(browser.value("homeState.jobs.length")).isEqualTo(0L);
+    }
+
     /** A dropped file is found where it lies by its name and size. */
     @Test
     void aFileThatCannotBeReadIsNamedAndTheOthersAreStillChecked() throws IOException {

@@ -137,8 +137,8 @@ public final class Home implements AutoCloseable {
         PartsFeed feed = new PartsFeed();
         KnownWords words = new KnownWords(here);
         ScriptRoom scripts = new ScriptRoom(courses, new LessonTexts(here), words);
-        HomeQuestions questions =
-                new HomeQuestions(scripts, new ImportRoom(courses, folders, scripts), new PlanRoom(here, courses));
+        HomeQuestions questions = new HomeQuestions(
+                scripts, new ImportRoom(courses, folders, scripts), new PlanRoom(here, courses), actions);
         HomeDay day = new HomeDay(here);
         HomeStage stage = new HomeStage(
                 here, courses, brokenOff, reading, jobs, before, settings, scripts, day, orders, feed, idle);

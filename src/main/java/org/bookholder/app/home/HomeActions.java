@@ -113,9 +113,7 @@ final class HomeActions {
                         asked.path("value").asText());
                 before.look();
             }
-            case "begin" -> {
-                return begin(asked.path("kind").asText(), asked.path("form"));
-            }
+            case "begin" -> begin(asked.path("kind").asText(), asked.path("form"));
             case "show" -> equipment.showFolder(paths.path(asked.path("folder").asText()));
             case "stop" -> jobs.stop(asked.path("id").asInt());
             case "forget_job" -> jobs.dismiss(asked.path("id").asInt());
@@ -142,10 +140,15 @@ final class HomeActions {
         return Optional.empty();
     }
 
-    private Optional<String> begin(String kind, JsonNode form) throws ProblemException {
-        Optional<Job> job = work.job(kind, new WorkRequest(form, paths::path));
-        job.ifPresent(jobs::add);
-        return job.isPresent() ? Optional.empty() : Optional.of("there is no such work");
+    /**
+     * Begins work in the background.
+     *
+     * @throws ProblemException if the form misses something or names what it may not; nothing is begun then
+     */
+    void begin(String kind, JsonNode form) throws ProblemException {
+        Job job = work.job(kind, new WorkRequest(form, paths::path))
+                .orElseThrow(() -> new ProblemException("there is no such work", kind, "load the page again"));
+        jobs.add(job);
     }
 
     /** Puts today's lessons in another order; without any, goes back to the plan's. */

@@ -13,11 +13,13 @@ final class HomeQuestions {
     private final ScriptRoom scripts;
     private final ImportRoom imports;
     private final PlanRoom plan;
+    private final HomeActions actions;
 
-    HomeQuestions(ScriptRoom scripts, ImportRoom imports, PlanRoom plan) {
+    HomeQuestions(ScriptRoom scripts, ImportRoom imports, PlanRoom plan, HomeActions actions) {
         this.scripts = scripts;
         this.imports = imports;
         this.plan = plan;
+        this.actions = actions;
     }
 
     String answer(String json) throws ProblemException {
@@ -29,6 +31,10 @@ final class HomeQuestions {
         }
         return switch (asked.path("room").asText()) {
             case "scripts" -> scripts.answer(asked).toString();
+            case "work" -> {
+                actions.begin(asked.path("kind").asText(), asked.path("form"));
+                yield "{}";
+            }
             case "plan" -> plan.answer(asked).toString();
             case "new" -> imports.answer(asked).toString();
             default -> throw unknown();

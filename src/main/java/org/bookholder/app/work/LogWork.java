@@ -1,9 +1,10 @@
 package org.bookholder.app.work;
 
-import java.io.IOException;
 import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.footage.FootageLogRequest;
@@ -15,8 +16,11 @@ import org.bookholder.app.jobs.JobResult;
 import org.bookholder.app.jobs.JobResult.Row;
 import org.bookholder.app.reading.ReadingControl;
 import org.bookholder.app.reading.ReadingResult;
-import org.bookholder.handoff.PickupListExporter;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionState;
+import org.bookholder.wording.Labels;
+import org.bookholder.wording.Pickup;
+import org.bookholder.wording.Pickups;
 
 /**
  * Turns a finished shoot into a session and a hand-off.
@@ -24,6 +28,8 @@ import org.bookholder.problem.ProblemException;
  * @param place where it is done
  */
 record LogWork(WorkPlace place) implements WorkList.Maker {
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
+
     @Override
     public Job job(WorkRequest request) throws ProblemException {
         FootageLogRequest shoot = new FootageLogRequest(
@@ -42,7 +48,7 @@ record LogWork(WorkPlace place) implements WorkList.Maker {
                         .ifPresent(fault -> rows.add(
                                 Row.warning("a fault of the program ended a take; " + result.log() + " says more")));
             }
-            List<Row> list = lines(progress.results());
+            List<Row> list = pickups(progress.results());
             if (control.stop().requested()) {
                 rows.addAll(list);
                 return new JobResult("What was followed so far is kept.", rows, place.link(session, "Hear and decide"));
@@ -54,23 +60,28 @@ record LogWork(WorkPlace place) implements WorkList.Maker {
         });
     }
 
-    /** The list of pickups as the terminal prints it; the last take knows of those before it. */
-    private List<Row> lines(List<ReadingResult> results) {
+    /** The lines to pick up; the last take knows of those before it. */
+    private List<Row> pickups(List<ReadingResult> results) {
         if (results.isEmpty()) {
             return List.of();
         }
-        StringBuilder text = new StringBuilder();
-        try {
-            new PickupListExporter(place.here().zone())
-                    .write(results.get(results.size() - 1).state(), List.of(), text);
-        } catch (IOException e) {
-            throw new IllegalStateException("text in memory must be writable", e);
+        SessionState state = results.get(results.size() - 1).state();
+        List<Row> rows = new ArrayList<>();
+        for (Pickup pickup : Pickups.of(state)) {
+            String said = pickup.said().isEmpty() ? "" : pickup.said() + "; ";
+            String where = pickup.where()
+                    .map(at -> "take " + at.take() + ", "
+                            + TIME.format(at.when().atZone(place.here().zone())))
+                    .orElse("not tried");
+            rows.add(new Row(
+                    Labels.of(pickup.outcome()),
+                    "line " + pickup.line(),
+                    state.line(pickup.line()).text(),
+                    said + where));
         }
-        return text.toString()
-                .lines()
-                .filter(line -> !line.isBlank())
-                .map(Row::line)
-                .toList();
+        int lines = state.lines().count();
+        rows.add(Row.line(rows.size() + " of " + lines + (lines == 1 ? " line" : " lines") + " to pick up"));
+        return rows;
     }
 
     private static ReadingControl control(JobControl control) {

@@ -1,6 +1,6 @@
 // Rooms for long work: each with what it is good for, its form, and how its jobs stand.
 
-import { request } from './door.js';
+import { question } from './ask.js';
 import { drop } from './fields.js';
 import { lasts, outcome, running } from './jobs.js';
 import { ROOMS } from './rooms.js';
@@ -36,7 +36,8 @@ function form(kind, room, home) {
     event.preventDefault();
     trouble.textContent = '';
     const values = Object.fromEntries(room.fields.map((field) => [field.name, field.value(byId(`w-${field.name}`))]));
-    trouble.textContent = await request({ do: 'begin', kind, form: values });
+    const answer = await question('work', { kind, form: values });
+    trouble.textContent = answer.trouble ?? '';
   };
   const made = (aside) => room.fields.filter((field) => Boolean(field.aside) === aside)
     .map((field) => field.element(`w-${field.name}`, home));
