@@ -63,9 +63,13 @@ final class PageAtHome implements AutoCloseable {
     }
 
     @Override
-    public void close() throws InterruptedException {
+    public void close() {
         interrupted = true;
-        main.join();
+        try {
+            main.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
         home.close();
         browser.close();
     }
