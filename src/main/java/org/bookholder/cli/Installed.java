@@ -31,7 +31,9 @@ import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 import org.bookholder.speech.microphone.Microphone;
 import org.bookholder.speech.vosk.VoskEars;
+import org.bookholder.view.gl.Displays;
 import org.bookholder.view.gl.ReadingWindow;
+import org.bookholder.view.settings.Display;
 import org.bookholder.view.settings.WindowSettings;
 import org.bookholder.view.settings.WindowWish;
 
@@ -102,6 +104,11 @@ public final class Installed {
             if (!SystemBrowser.ofMachine().open(folder.toString(), new CompletionLatch()::await)) {
                 throw new ProblemException("this folder can't be shown here", folder.toString(), "open it yourself");
             }
+        }
+
+        @Override
+        public List<Display> displays() throws ProblemException {
+            return Displays.all();
         }
 
         @Override

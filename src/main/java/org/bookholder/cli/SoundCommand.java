@@ -10,6 +10,7 @@ import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.sound.SoundCheckListener;
 import org.bookholder.app.sound.SoundCheckRequest;
 import org.bookholder.app.sound.SoundCheckService;
+import org.bookholder.app.sound.SoundJson;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.sound.LoudnessReading;
 import org.bookholder.sound.SoundCheck;
@@ -69,7 +70,7 @@ final class SoundCommand implements Callable<Integer> {
                 new SoundCheckRequest(room, voice, Optional.ofNullable(microphone), Optional.ofNullable(audio));
         SoundCheck check = new SoundCheckService(here, new Instructions(), Interruption.NONE).check(request);
         if (json) {
-            terminal.out().print(SoundJson.of(check));
+            terminal.out().print(SoundJson.of(check).toPrettyString() + "\n");
             terminal.out().flush();
         } else {
             tell(check);

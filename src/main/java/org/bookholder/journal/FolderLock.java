@@ -99,6 +99,11 @@ public final class FolderLock implements AutoCloseable {
         }
     }
 
+    /** Whether this is the file by which a folder is locked. */
+    public boolean isFile(Path file) {
+        return isLockFile(file);
+    }
+
     /** Unlocks; calling it again does nothing. */
     @Override
     public void close() {

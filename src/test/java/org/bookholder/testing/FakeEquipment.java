@@ -1,11 +1,11 @@
 package org.bookholder.testing;
 
 import java.nio.file.Path;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -22,12 +22,13 @@ import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 import org.bookholder.speech.vosk.VoskEars;
+import org.bookholder.view.settings.Display;
 import org.bookholder.view.settings.WindowSettings;
 import org.bookholder.view.settings.WindowWish;
 
 /** A machine with the devices that a test gives it; without any at first, and with no display. */
 public final class FakeEquipment implements Equipment {
-    private final Deque<AudioSource> microphones = new ArrayDeque<>();
+    private final Deque<AudioSource> microphones = new ConcurrentLinkedDeque<>();
     private Optional<String> deadMicrophone = Optional.empty();
     private Ears ears = new FakeEars(List.of());
     private boolean realEars;
@@ -35,6 +36,7 @@ public final class FakeEquipment implements Equipment {
     private Optional<Consumer<Consumer<Command>>> presenter = Optional.empty();
     private final List<String> lessonsShown = new ArrayList<>();
     private boolean staysToTheEnd;
+    private List<Display> displays = List.of();
     private int windowsClosed;
     private Optional<WindowWish> wish = Optional.empty();
     private Optional<WindowWish> left = Optional.empty();
@@ -124,6 +126,19 @@ public final class FakeEquipment implements Equipment {
     /** The folders that were shown. */
     public List<Path> shown() {
         return List.copyOf(shown);
+    }
+
+    /** These monitors are connected. */
+    public void hasDisplays(Display... connected) {
+        displays = List.of(connected);
+    }
+
+    @Override
+    public List<Display> displays() throws ProblemException {
+        if (displays.isEmpty()) {
+            throw new ProblemException("there is no display", "reading window", "plug one in");
+        }
+        return displays;
     }
 
     @Override

@@ -14,6 +14,7 @@ import org.bookholder.session.Command;
 import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
+import org.bookholder.view.settings.Display;
 import org.bookholder.view.settings.WindowSettings;
 import org.bookholder.view.settings.WindowWish;
 
@@ -27,6 +28,13 @@ public interface Equipment {
 
     /** Opens a microphone; the default one if no name is given. */
     AudioSource microphone(Optional<String> name, LongSupplier nanoTime) throws ProblemException;
+
+    /**
+     * The monitors on which a reading window can open. Main thread only.
+     *
+     * @throws ProblemException if there is no display
+     */
+    List<Display> displays() throws ProblemException;
 
     /**
      * Opens a reading window.

@@ -12,8 +12,6 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.jobs.Jobs;
-import org.bookholder.app.script.KnownWords;
-import org.bookholder.app.script.LessonTexts;
 import org.bookholder.app.work.WorkList;
 import org.bookholder.desk.AccessControl;
 import org.bookholder.desk.DeskCourse;
@@ -45,9 +43,9 @@ public final class Home implements AutoCloseable {
     private final HomeReading reading;
     private final Jobs jobs;
     private final HomeCourses courses;
+    private final HomeRooms rooms;
     private final IdleTimer idle;
     private final Latest<Boolean> quitting;
-    private final KnownWords words;
     private final Workers workers;
 
     private Home(
@@ -58,9 +56,9 @@ public final class Home implements AutoCloseable {
             HomeReading reading,
             Jobs jobs,
             HomeCourses courses,
+            HomeRooms rooms,
             IdleTimer idle,
             Latest<Boolean> quitting,
-            KnownWords words,
             Workers workers) {
         this.lock = lock;
         this.server = server;
@@ -69,9 +67,9 @@ public final class Home implements AutoCloseable {
         this.reading = reading;
         this.jobs = jobs;
         this.courses = courses;
+        this.rooms = rooms;
         this.idle = idle;
         this.quitting = quitting;
-        this.words = words;
         this.workers = workers;
     }
 
@@ -135,23 +133,20 @@ public final class Home implements AutoCloseable {
                 () -> quitting.set(true));
         IdleTimer idle = new IdleTimer(here.nanoTime());
         PartsFeed feed = new PartsFeed();
-        KnownWords words = new KnownWords(here);
-        ScriptRoom scripts = new ScriptRoom(courses, new LessonTexts(here), words);
-        HomeQuestions questions = new HomeQuestions(
-                scripts, new ImportRoom(courses, folders, scripts), new PlanRoom(here, courses), actions);
         HomeDay day = new HomeDay(here);
+        HomeRooms rooms = HomeRooms.of(here, courses, reading, settings, folders, actions::begin);
         HomeStage stage = new HomeStage(
-                here, courses, brokenOff, reading, jobs, before, settings, scripts, day, orders, feed, idle);
+                here, courses, brokenOff, reading, jobs, before, settings, rooms, day, orders, feed, idle);
         SecureRandom random = new SecureRandom();
         DeskCredentials fresh = freshKeys(folder, random);
         AccessControl admission = new AccessControl(fresh, false, random, here.nanoTime());
         DeskServer server = DeskServer.open(
                 new DeskAddress(false, fresh.port(), false, List.of()),
-                new Rooms(courses, feed, actions, questions, folders, idle, stage),
+                new Rooms(courses, feed, actions, rooms.questions(), folders, idle, stage),
                 admission);
         DeskCredentials keys = kept(fresh.at(server.port()), folder, server);
-        Workers workers = workers(here, log, stage, jobs);
-        return new Home(lock, server, admission, keys, reading, jobs, courses, idle, quitting, words, workers);
+        Workers workers = workers(here, log, stage, rooms, jobs);
+        return new Home(lock, server, admission, keys, reading, jobs, courses, rooms, idle, quitting, workers);
     }
 
     private static HomeCourses courses(Environment here, HomeReading reading, HomeRequest request)
@@ -174,10 +169,11 @@ public final class Home implements AutoCloseable {
         }
     }
 
-    private static Workers workers(Environment here, FaultLog log, HomeStage stage, Jobs jobs) {
+    private static Workers workers(Environment here, FaultLog log, HomeStage stage, HomeRooms rooms, Jobs jobs) {
         Workers workers = new Workers(here.nanoTime(), log::add);
         workers.takeOn(log.stage(() -> false));
         workers.takeOn(stage);
+        rooms.stages().forEach(workers::takeOn);
         jobs.stages().forEach(workers::takeOn);
         return workers;
     }
@@ -217,16 +213,18 @@ public final class Home implements AutoCloseable {
      */
     public boolean work(BooleanSupplier interrupted) {
         reading.work(interrupted);
+        rooms.displays().work();
         return !quitting.get() && !idle.over();
     }
 
     @Override
     public void close() {
         jobs.stopAll();
+        rooms.before().beforeReading();
         workers.close();
         server.close();
         courses.close();
-        words.close();
+        rooms.close();
         lock.close();
     }
 

@@ -13,13 +13,30 @@ final class HomeQuestions {
     private final ScriptRoom scripts;
     private final ImportRoom imports;
     private final PlanRoom plan;
-    private final HomeActions actions;
+    private final BeforeRoom before;
+    private final SettingsRoom settings;
+    private final Work work;
 
-    HomeQuestions(ScriptRoom scripts, ImportRoom imports, PlanRoom plan, HomeActions actions) {
+    /** Begins long work. */
+    @FunctionalInterface
+    interface Work {
+        /** Begins work of a kind with what was filled in; throws a problem if something is missing or not understood. */
+        void begin(String kind, JsonNode form) throws ProblemException;
+    }
+
+    HomeQuestions(
+            ScriptRoom scripts,
+            ImportRoom imports,
+            PlanRoom plan,
+            BeforeRoom before,
+            SettingsRoom settings,
+            Work work) {
         this.scripts = scripts;
         this.imports = imports;
         this.plan = plan;
-        this.actions = actions;
+        this.before = before;
+        this.settings = settings;
+        this.work = work;
     }
 
     String answer(String json) throws ProblemException {
@@ -32,10 +49,12 @@ final class HomeQuestions {
         return switch (asked.path("room").asText()) {
             case "scripts" -> scripts.answer(asked).toString();
             case "work" -> {
-                actions.begin(asked.path("kind").asText(), asked.path("form"));
+                work.begin(asked.path("kind").asText(), asked.path("form"));
                 yield "{}";
             }
             case "plan" -> plan.answer(asked).toString();
+            case "settings" -> settings.answer(asked).toString();
+            case "before" -> before.answer(asked).toString();
             case "new" -> imports.answer(asked).toString();
             default -> throw unknown();
         };

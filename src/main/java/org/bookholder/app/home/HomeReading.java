@@ -52,6 +52,7 @@ final class HomeReading {
     private final Mailbox<List<Order>> orders = new Mailbox<>(1);
     private final Latest<Standing> standing = new Latest<>(Standing.NOTHING);
     private final Latest<Boolean> ending = new Latest<>(false);
+    private final Latest<Runnable> letGo = new Latest<>(() -> {});
 
     /** The session that has just ended while the next lesson of the order is being opened. */
     private final Latest<Optional<Path>> leaving = new Latest<>(Optional.empty());
@@ -134,6 +135,11 @@ final class HomeReading {
         return standing.get();
     }
 
+    /** Says what lets go of the microphones before a reading begins. */
+    void letGoFirst(Runnable action) {
+        letGo.set(action);
+    }
+
     /** The session that has just ended, while the next lesson is being opened: its pages go over to that one. */
     Optional<Path> leaving() {
         return leaving.get();
@@ -167,6 +173,7 @@ final class HomeReading {
         standing.set(new Standing(
                 Step.PREPARING, Optional.of(order), order.session(), Optional.empty(), Optional.empty(), List.of()));
         before.run();
+        letGo.get().run();
         orders.add(List.copyOf(asked));
         return Optional.empty();
     }

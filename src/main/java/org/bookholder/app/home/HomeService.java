@@ -55,6 +55,11 @@ public enum HomeService {
             "Says how long your lessons will run, and what in them is hard to say.",
             "?view=time"),
     DAY("day", "The day", "Shows what you read today, your rests, and when to rest next.", "?view=day"),
+    SOUND(
+            "sound",
+            "Sound check",
+            "Measures your room and your voice before you read, and says what to try.",
+            "?view=before-room"),
     LIMITS("limits", "Break reminders", "Sets when you are reminded to rest.", "?view=settings");
 
     private final String command;

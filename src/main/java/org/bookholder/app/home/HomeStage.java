@@ -34,7 +34,7 @@ final class HomeStage implements Stage {
     private final Jobs jobs;
     private final BeforeReading before;
     private final HomeSettings settings;
-    private final ScriptRoom scripts;
+    private final HomeRooms rooms;
     private final HomeDay day;
     private final KeptOrders orders;
     private final PartsFeed feed;
@@ -53,7 +53,7 @@ final class HomeStage implements Stage {
             Jobs jobs,
             BeforeReading before,
             HomeSettings settings,
-            ScriptRoom scripts,
+            HomeRooms rooms,
             HomeDay day,
             KeptOrders orders,
             PartsFeed feed,
@@ -65,7 +65,7 @@ final class HomeStage implements Stage {
         this.jobs = jobs;
         this.before = before;
         this.settings = settings;
-        this.scripts = scripts;
+        this.rooms = rooms;
         this.day = day;
         this.orders = orders;
         this.feed = feed;
@@ -101,7 +101,7 @@ final class HomeStage implements Stage {
         last = now;
         periods++;
         boolean goesOn = reading.standing().goesOn();
-        scripts.whileReading(goesOn);
+        rooms.whileReading(goesOn);
         if (read && !goesOn) {
             day.look();
         }
@@ -139,6 +139,7 @@ final class HomeStage implements Stage {
         parts.put("reading", HomeParts.reading(reading.standing()));
         parts.put("jobs", JobsJson.of(jobs.all()));
         parts.put("damaged", brokenOff.damaged());
+        parts.putAll(rooms.parts());
         return feed.tell(parts);
     }
 

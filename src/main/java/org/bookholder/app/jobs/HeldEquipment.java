@@ -16,6 +16,7 @@ import org.bookholder.speech.EarKind;
 import org.bookholder.speech.Ears;
 import org.bookholder.speech.Grammar;
 import org.bookholder.speech.Hypothesis;
+import org.bookholder.view.settings.Display;
 import org.bookholder.view.settings.WindowWish;
 
 /**
@@ -39,6 +40,11 @@ public record HeldEquipment(Equipment equipment, Runnable hold) implements Equip
     @Override
     public AudioSource microphone(Optional<String> name, LongSupplier nanoTime) throws ProblemException {
         return equipment.microphone(name, nanoTime);
+    }
+
+    @Override
+    public List<Display> displays() throws ProblemException {
+        return equipment.displays();
     }
 
     @Override

@@ -7,6 +7,7 @@ import { begin, ended } from './homelink.js';
 import { lasts, showJobs } from './jobs.js';
 import { meant, showKeys } from './keys.js';
 import { showSettings } from './options.js';
+import { showStorage } from './storage.js';
 import { ROOMS } from './rooms.js';
 import { readNext, showNext, showOrder, showReading } from './today.js';
 import { refreshRoom, showRoom } from './work.js';
@@ -162,7 +163,8 @@ function showBefore() {
     trouble ? el('p', { class: 'wrong', role: 'alert' }, trouble)
       : el('p', { class: 'small' }, microphones.length === 1 ? '1 microphone found.' : `${microphones.length} microphones found.`),
     room ? el('p', { id: 'room', class: scarce ? 'wrong' : 'small' }, scarce ? `${room} Free some space before you read.` : room) : null,
-    el('p', { class: 'choices' }, el('button', { type: 'button', id: 'look', onclick: () => act({ do: 'microphones' }) }, 'Look again')));
+    el('p', { class: 'choices' }, el('button', { type: 'button', id: 'look', onclick: () => act({ do: 'microphones' }) }, 'Look again'),
+    el('button', { type: 'button', id: 'to-before', onclick: () => go('before-room') }, 'Hear and see ', el('kbd', {}, 'B'))));
 }
 
 function showTools() {
@@ -181,6 +183,7 @@ function go(next) {
   if (!location.search.startsWith(`?view=${view}`)) history.replaceState(null, '', view === 'today' ? './' : `?view=${view}`);
   if (WORK.includes(view) && home.jobs) showRoom(view, home, act);
   if (OWN[view] && home.courses) OWN[view].show(home, act);
+  if (view === 'settings' && home.courses) showStorage();
   if (home.courses) showCourses();
 }
 

@@ -2,6 +2,7 @@
 // it, and what shows it.
 
 import { showDay } from './day.js';
+import { beforeChanged, showBeforeRoom } from './before.js';
 import { showNewCourse } from './newcourse.js';
 import { showGate } from './gate.js';
 import { showPlan } from './plan.js';
@@ -17,6 +18,7 @@ export const OWN = {
     changed: (home, act, has) => { if (has('course')) showGate(home); } },
   day: { key: 'Y', title: 'The day', part: 'program', wide: true, show: showDay,
     changed: (home, act, has) => { if (has('day', 'course')) showDay(home); } },
+  'before-room': { key: 'B', title: 'Before you read', part: 'program', wide: true, show: showBeforeRoom, changed: beforeChanged },
   new: { key: 'N', title: 'New course', part: 'courses', wide: true, show: showNewCourse },
 };
 

@@ -1,4 +1,4 @@
-package org.bookholder.cli;
+package org.bookholder.app.sound;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -12,12 +12,13 @@ import org.bookholder.wording.SoundText;
 /**
  * Writes a sound check as JSON for other programs: levels in dBFS, loudness in LUFS, and the remarks on each aspect.
  */
-final class SoundJson {
+public final class SoundJson {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
     private SoundJson() {}
 
-    static String of(SoundCheck check) {
+    /** The check as JSON. */
+    public static ObjectNode of(SoundCheck check) {
         ObjectNode root = JSON.objectNode();
         root.put("verdict", SoundText.of(check.grade()));
         root.set("room", room(check));
@@ -27,7 +28,7 @@ final class SoundJson {
         check.findings().forEach(finding -> remarks.add(remark(check, finding)));
         ArrayNode sources = root.putArray("sources");
         SoundText.SOURCES.forEach(sources::add);
-        return root.toPrettyString() + "\n";
+        return root;
     }
 
     private static ObjectNode room(SoundCheck check) {

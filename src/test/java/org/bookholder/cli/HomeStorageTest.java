@@ -1,0 +1,66 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.testing.Browser;
+import org.bookholder.testing.FakeEars;
+import org.bookholder.testing.FakeEquipment;
+import org.bookholder.testing.StoredExamples;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the settings show of the sessions that are kept. */
+@Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+final class HomeStorageTest {
+    @TempDir
+    private Path folder;
+
+    private PageAtHome page;
+    private Browser browser;
+
+    @BeforeEach
+    void open() throws Exception {
+        Browser.needed();
+        Files.createDirectories(folder.resolve("data/sessions"));
+        StoredExamples.write(folder.resolve("data/sessions/2026-03-02-0900-a-lesson"), "lesson.md");
+        StoredExamples.write(folder.resolve("data/sessions/2026-03-03-0900-a-lesson"), "lesson.md");
+        FakeEquipment equipment = new FakeEquipment();
+        equipment.hears(new FakeEars(List.of()));
+        page = PageAtHome.open(folder, equipment, Optional.empty());
+        browser = page.browser();
+    }
+
+    @AfterEach
+    void close() throws InterruptedException {
+        if (page != null) {
+            page.close();
+        }
+    }
+
+    @Test
+    void anOldSessionIsRemovedAfterAskingTwice() throws IOException {
+        browser.press("2");
+        browser.until("document.querySelector('#storage details')");
+        assertThat(browser.text("#storage")).contains("2 sessions,");
+        browser.click("#storage summary");
+        browser.lookAtEverySize("settings-storage");
+        browser.click("#storage li button");
+        browser.until("document.querySelector('#ask[open]')");
+        assertThat(browser.value("document.querySelector('#remove-now').disabled"))
+                .isEqualTo(true);
+        browser.picture("settings-remove");
+        browser.click("#remove-sure");
+        browser.click("#remove-now");
+        browser.until("document.querySelector('#storage').textContent.includes('1 session,')");
+        assertThat(folder.resolve("data/sessions/2026-03-02-0900-a-lesson")).doesNotExist();
+        assertThat(folder.resolve("data/sessions/2026-03-03-0900-a-lesson")).isDirectory();
+    }
+}
