@@ -3,6 +3,7 @@ package org.bookholder.testing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.bookholder.runtime.record.Overflow;
@@ -20,6 +21,11 @@ public final class FakeOverflow implements Overflow {
 
     /** How many blocks each stretch has room for. */
     public int room = Integer.MAX_VALUE;
+
+    /** The stretch that begins with this sample of its take; it has to be there. */
+    public FakeTape stretch(long first) {
+        return Objects.requireNonNull(stretches.get(first));
+    }
 
     @Override
     public Tape begin(int take, int rate, StreamTime takeStart, long first) {

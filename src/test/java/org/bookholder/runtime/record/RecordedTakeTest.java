@@ -151,7 +151,7 @@ final class RecordedTakeTest {
         assertThat(sound.unsavedText()).isEmpty();
         assertThat(sound.elsewhere().seconds()).isEqualTo(5);
         assertThat(second.stretches).containsOnlyKeys(5L * RATE);
-        assertThat(samples(second.stretches.get(5L * RATE).blocks())).isEqualTo(5L * RATE);
+        assertThat(samples(second.stretch(5L * RATE).blocks())).isEqualTo(5L * RATE);
         assertThat(samples(tape.blocks())).isEqualTo(5L * RATE);
     }
 
@@ -215,7 +215,7 @@ final class RecordedTakeTest {
         take.finish();
         assertThat(sound.keepElsewhere()).isEmpty();
         assertThat(second.stretches).containsOnlyKeys(0L);
-        assertThat(samples(second.stretches.get(0L).blocks())).isEqualTo(appended);
+        assertThat(samples(second.stretch(0).blocks())).isEqualTo(appended);
     }
 
     @Test
