@@ -55,6 +55,7 @@ final class SessionStorageTest {
     @Test
     void oneThatIsOpenIsNotRemoved() throws Exception {
         try (SessionFolder open = SessionFolder.open(one, here.locks())) {
+            assertThat(open.events()).isNotEmpty();
             assertThatThrownBy(() -> storage.remove(one, List.of(here.sessions())))
                     .hasMessageContaining("this session is open; close it first");
         }
