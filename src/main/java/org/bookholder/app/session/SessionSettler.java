@@ -51,8 +51,9 @@ public final class SessionSettler {
      * @throws ProblemException if there is no recogniser, or the session cannot be written
      */
     public static List<String> settle(Environment here, Path place, RecoveryProgress progress) throws ProblemException {
-        try (Ears ears = here.equipment().ears(here.model());
-                SessionFolder folder = SessionFolder.open(place, here.locks())) {
+        // Loading the recogniser takes seconds, in which a review could open the session.
+        try (SessionFolder folder = SessionFolder.open(place, here.locks());
+                Ears ears = here.equipment().ears(here.model())) {
             return settle(here, folder, ears, progress);
         }
     }

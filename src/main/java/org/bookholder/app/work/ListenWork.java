@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.bookholder.app.jobs.Job;
 import org.bookholder.app.jobs.JobResult;
+import org.bookholder.problem.ProblemException;
 
 /**
  * Listens again to takes of a session that were broken off, and takes in what was kept in a second place.
@@ -19,7 +20,12 @@ record ListenWork(WorkPlace place) {
                 true,
                 "the take that was being listened to stays as it was",
                 control -> {
-                    place.settle(session, control);
+                    if (!place.settle(session, control)) {
+                        throw new ProblemException(
+                                "not all that was recorded is in the notes yet",
+                                session.toString(),
+                                "close the session where it is open, then have it repaired");
+                    }
                     return new JobResult(
                             "What was recorded before it was broken off is in the notes.",
                             List.of(),

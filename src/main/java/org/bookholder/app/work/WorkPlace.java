@@ -12,6 +12,7 @@ import org.bookholder.app.jobs.JobControl;
 import org.bookholder.app.jobs.JobResult.Link;
 import org.bookholder.app.session.Overflows;
 import org.bookholder.app.session.SessionSettler;
+import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -47,28 +48,36 @@ record WorkPlace(Environment here, Function<Path, Optional<String>> address, Con
         }
     }
 
-    /** Follows again what was broken off, as the commands do before they use a session. */
-    void settle(Path session, JobControl control) throws ProblemException {
+    /** Follows again what was broken off, as the commands do before they use a session; says whether nothing is left to follow. */
+    boolean settle(Path session, JobControl control) throws ProblemException {
         if (!takeIn(session, control)) {
-            return;
+            return false;
         }
         List<Integer> takes = SessionSettler.unsettled(here, session);
         if (takes.isEmpty()) {
-            return;
+            return settled(session);
         }
         letGo.accept(session);
         control.say(SessionSettler.announcement(takes));
         ProgressMeter meter = new ProgressMeter(here.nanoTime(), control::reached);
         try {
-            SessionSettler.settle(held(control), session, (take, heard, length) -> {
-                        control.stop().check();
-                        meter.reached(
-                                "listening again to take " + take, heard.seconds() / Math.max(length.seconds(), 1));
-                    })
-                    .forEach(control::say);
+            List<String> troubles = SessionSettler.settle(held(control), session, (take, heard, length) -> {
+                control.stop().check();
+                meter.reached("listening again to take " + take, heard.seconds() / Math.max(length.seconds(), 1));
+            });
+            troubles.forEach(control::say);
+            return settled(session);
         } catch (ProblemException e) {
             control.say("it cannot be listened to again (" + e.getMessage()
                     + "); what was not settled before is not in the notes yet");
+            return false;
+        }
+    }
+
+    /** Also of a session that is open elsewhere. */
+    private static boolean settled(Path session) throws ProblemException {
+        try (SessionFolder folder = SessionFolder.openForReading(session)) {
+            return SessionSettler.unsettled(folder).isEmpty();
         }
     }
 }

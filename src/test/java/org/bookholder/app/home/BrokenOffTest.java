@@ -1,6 +1,8 @@
 package org.bookholder.app.home;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowable;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -15,6 +17,7 @@ import org.bookholder.app.course.CourseOverview;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.jobs.JobStatus;
 import org.bookholder.app.jobs.Jobs;
+import org.bookholder.app.session.SessionSettler;
 import org.bookholder.app.work.WorkList;
 import org.bookholder.course.Lesson;
 import org.bookholder.follow.model.ReadingPosition;
@@ -23,6 +26,7 @@ import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.StoredExamples;
 import org.bookholder.testing.Wav;
 import org.bookholder.timing.StreamTime;
@@ -115,6 +119,33 @@ final class BrokenOffTest {
         }
         look();
         assertThat(jobs.all()).hasSize(1);
+    }
+
+    @Test
+    void aSessionThatIsOpenedMeanwhileIsNotCalledListenedTo() throws Exception {
+        look();
+        try (SessionFolder open = SessionFolder.open(session, here.locks())) {
+            assertThat(open.events()).hasSize(2);
+            work();
+        }
+        assertThat(jobs.all().get(0).step()).isEqualTo(JobStatus.Step.FAILED);
+        assertThat(jobs.all().get(0).problem()).contains("not all that was recorded is in the notes yet");
+    }
+
+    @Test
+    void theSessionIsLockedBeforeTheRecogniserIsLoaded() throws Exception {
+        FakeEquipment noRecogniser = new FakeEquipment();
+        noRecogniser.hearsForReal();
+        Environment without = here.with(noRecogniser);
+        String unlocked = catchThrowable(() -> SessionSettler.settle(without, session, (take, heard, length) -> {}))
+                .getMessage();
+        try (SessionFolder open = SessionFolder.open(session, here.locks())) {
+            assertThat(open.events()).hasSize(2);
+            assertThatThrownBy(() -> SessionSettler.settle(without, session, (take, heard, length) -> {}))
+                    .isInstanceOf(ProblemException.class)
+                    .hasMessageContaining("open")
+                    .hasMessageNotContaining(unlocked);
+        }
     }
 
     @Test
