@@ -39,7 +39,7 @@ final class ImportRoom {
      *
      * @throws ProblemException why it can't be answered or done
      */
-    ObjectNode answer(JsonNode asked) throws ProblemException {
+    synchronized ObjectNode answer(JsonNode asked) throws ProblemException {
         return switch (asked.path("do").asText()) {
             case "pasted" ->
                 offered(CourseImport.look(

@@ -189,14 +189,30 @@ final class ScriptRoom {
         return courses.seen().overview();
     }
 
-    /** The script of that name; a name is no path, so nothing outside of the course is reached. */
+    /** The script of that name; one that the course names outside of its folder, or by a link, is not shown or changed here. */
     private Entry entry(JsonNode asked) throws ProblemException {
         String name = asked.path("file").asText();
-        return entries().stream()
+        Entry found = entries().stream()
                 .filter(entry -> entry.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new ProblemException(
                         "the course has no script of that name", name, "choose one from the list"));
+        if (!inside(Path.of(courses.seen().folder()), found.file())) {
+            throw new ProblemException(
+                    "this script lies outside of the course",
+                    found.file().toString(),
+                    "put it into the course's folder");
+        }
+        return found;
+    }
+
+    private static boolean inside(Path folder, Path file) throws ProblemException {
+        Path there = Files.exists(file) ? file : file.resolveSibling("");
+        try {
+            return there.toRealPath().startsWith(folder.toRealPath());
+        } catch (IOException e) {
+            throw DiskProblems.reading(file, e);
+        }
     }
 
     private List<Entry> entries() throws ProblemException {
