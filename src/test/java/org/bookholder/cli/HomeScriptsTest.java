@@ -165,6 +165,54 @@ final class HomeScriptsTest {
     }
 
     @Test
+    void anotherCourseClosesTheEditorAndWhatWasTypedIsKept() throws IOException {
+        Path other = Files.createDirectories(folder.resolve("user/sails"));
+        Files.writeString(other.resolve("lesson-1.md"), "# Hoist a sail\n\nPull slowly.\n");
+        browser.press("s");
+        browser.until("document.querySelector('#script-1')");
+        browser.click("#script-1");
+        browser.until("document.querySelectorAll('.look-row').length === 7");
+        browser.press("Before all. ");
+        browser.until("Object.values(localStorage).some(text => text.includes('Before all. '))");
+
+        choose(other);
+        browser.until("document.querySelector('#script-list')?.textContent.includes('Hoist a sail')");
+        assertThat(browser.value("document.querySelector('#text')")).isNull();
+        assertThat(browser.value("location.search")).isEqualTo("?view=scripts");
+        browser.click("#script-1");
+        browser.until("document.querySelector('#text')?.value.includes('Pull slowly.')");
+        browser.press("First. ");
+        browser.until("document.querySelector('#look-at').textContent.includes('First.')");
+
+        choose(course);
+        browser.until("document.querySelector('#script-list')?.textContent.includes('A wheel you can trust')");
+        assertThat(browser.text("#script-list")).contains("not saved yet");
+        browser.click("#script-1");
+        browser.until("document.querySelector('#text')?.value.startsWith('Before all. ')");
+        assertThat(browser.errors()).isEmpty();
+    }
+
+    @Test
+    void aTextThatTheBrowserHasNoRoomForIsNamed() {
+        browser.press("s");
+        browser.until("document.querySelector('#script-1')");
+        browser.click("#script-1");
+        browser.until("document.querySelectorAll('.look-row').length === 7");
+        browser.value("(Storage.prototype.setItem = () => { throw new DOMException('', 'QuotaExceededError'); }, 0)");
+        browser.press("More. ");
+        browser.until("document.querySelector('#saved').textContent.includes('too long to be kept in the browser')");
+        browser.until("document.querySelector('#look-at').textContent.includes('More.')");
+        browser.click("#save");
+        browser.until("document.querySelector('#saved').textContent === 'Saved'");
+    }
+
+    /** As another tab would. */
+    private void choose(Path opened) {
+        browser.value("fetch('act', { method: 'POST', headers: { 'Content-Type': 'application/json' },"
+                + " body: JSON.stringify({ do: 'open', folder: '" + opened + "' }) }).then(answer => answer.ok)");
+    }
+
+    @Test
     void aDocumentBecomesATextFile() {
         browser.press("s");
         browser.until("document.querySelector('#script-3')");

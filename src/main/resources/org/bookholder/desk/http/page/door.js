@@ -25,17 +25,24 @@ async function post(path, body) {
 export const UNREACHED = 'Not done, because the program cannot be reached.';
 export const UNANSWERED = 'The program does not answer; it may not be done.';
 
-/** Requests an action; returns an empty text if it was done, otherwise the reason why not, for people to read. */
-export async function request(action) {
+/**
+ * Requests an action. The answer's `trouble` is empty if it was done, otherwise the reason why not, for people to read; `refused` says
+ * that it would be refused again. If not refused, it may be sent again later.
+ */
+export async function attempt(action) {
   try {
     const answer = await post('act', action);
-    if (answer.ok) return '';
+    if (answer.ok) return { trouble: '', refused: false };
     // If the session has ended or the disk is full, the answer is already a whole sentence.
-    return answer.status === 503 ? answer.text : `Not done: ${answer.text}.`;
+    if (answer.status === 503) return { trouble: answer.text, refused: false };
+    return { trouble: `Not done: ${answer.text}.`, refused: true };
   } catch (failure) {
-    return failure.name === 'TimeoutError' ? UNANSWERED : UNREACHED;
+    return { trouble: failure.name === 'TimeoutError' ? UNANSWERED : UNREACHED, refused: false };
   }
 }
+
+/** Requests an action; returns an empty text if it was done, otherwise the reason why not, for people to read. */
+export const request = async (action) => (await attempt(action)).trouble;
 
 /**
  * Finds out who we are, and asks for the code if we are not logged in.

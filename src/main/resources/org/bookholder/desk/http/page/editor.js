@@ -89,14 +89,19 @@ function marked() {
 }
 
 function typed() {
-  if (marked()) {
-    localStorage.setItem(key(now.course, now.file), JSON.stringify({ text: byId('text').value, revision: now.revision }));
-    tell('Not saved yet');
-  } else {
-    tell('');
-  }
   clearTimeout(timer);
   timer = setTimeout(lookAgain, PAUSE);
+  tell(marked() ? keep() : '');
+}
+
+/** Keeps in the browser what was typed; returns what to say of it. A browser refuses a text for which it has no room left. */
+function keep() {
+  try {
+    localStorage.setItem(key(now.course, now.file), JSON.stringify({ text: byId('text').value, revision: now.revision }));
+    return 'Not saved yet';
+  } catch {
+    return 'Not saved, and too long to be kept in the browser: save it now.';
+  }
 }
 
 async function lookAgain() {
@@ -123,13 +128,14 @@ function placed() {
 
 async function save() {
   if (!marked()) return;
+  const here = now;
   const text = byId('text').value;
-  taken(await question('scripts', { do: 'save', file: now.file, text, revision: now.revision }), text);
+  const answer = await question('scripts', { do: 'save', file: here.file, text, revision: here.revision });
+  if (here === now) taken(answer, text);
 }
 
 /** Takes what the program answers to a save. */
 function taken(answer, text) {
-  if (!now) return;
   if (answer.trouble) {
     tell(answer.trouble);
   } else if (answer.changed) {
@@ -178,23 +184,30 @@ function changedOutside(answer) {
 }
 
 async function keepMine() {
+  const here = now;
   const text = byId('text').value;
-  taken(await question('scripts', { do: 'save_over', file: now.file, text }), text);
+  const answer = await question('scripts', { do: 'save_over', file: here.file, text });
+  if (here === now) taken(answer, text);
 }
 
 async function takeOther() {
-  const kept = await question('scripts', { do: 'keep', file: now.file, text: byId('text').value });
+  const here = now;
+  const kept = await question('scripts', { do: 'keep', file: here.file, text: byId('text').value });
+  if (here !== now) return;
   if (kept.trouble) {
     tell(kept.trouble);
     return;
   }
-  const answer = await question('scripts', { do: 'open', file: now.file });
+  const answer = await question('scripts', { do: 'open', file: here.file });
+  if (here !== now) return;
   if (answer.trouble) tell(answer.trouble);
   else showOther(answer, `Your text is kept in ${kept.kept}`);
 }
 
 async function asText() {
-  const answer = await question('scripts', { do: 'as_text', file: now.file });
+  const here = now;
+  const answer = await question('scripts', { do: 'as_text', file: here.file });
+  if (here !== now) return;
   if (answer.trouble) {
     tell(answer.trouble);
     return;

@@ -109,8 +109,12 @@ const again = () => enter((may) => {
   byId('back').hidden = !may.course;
   home = may.home === true;
   if (may.running && model.known && model.live && !location.pathname.includes(`/session/${may.running}/`)) {
-    // The lesson that this page showed is over, and the next one is being read.
-    location.assign(`../${may.running}/`);
+    // The lesson that this page showed is over, and the next one is being read. This address is now that of the review, which takes
+    // what was kept.
+    flush().finally(() => {
+      giveUp();
+      location.assign(`../${may.running}/`);
+    });
     return;
   }
   letIn = true;
@@ -150,7 +154,7 @@ function listen() {
     changed(takeChange(JSON.parse(event.data)));
     flush();
   });
-  on('beat', () => {});
+  on('beat', flush);
   on('closed', () => say(CLOSED));
   heard = Date.now();
   here.onopen = () => {

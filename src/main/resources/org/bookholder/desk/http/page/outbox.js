@@ -1,13 +1,13 @@
 // Acts that were made while the program could not be reached, to be sent when it is back. Only acts that name their line or
 // their attempt are kept: a hold or a cut would come at a moment for which nobody meant it.
 
-import { UNANSWERED, UNREACHED, request } from './door.js';
+import { UNANSWERED, UNREACHED, attempt, request } from './door.js';
 import { aloud, count } from './words.js';
 
 const KEPT = ['mark', 'note', 'edit', 'decide', 'bound'];
 
 const waiting = [];
-let sending = false;
+let sending = null;
 let tell = () => {};
 
 /** Says how messages to the person are shown. */
@@ -36,22 +36,24 @@ export async function send(action, later) {
 /** How many acts wait. */
 export const waits = () => waiting.length;
 
-/** Sends what waits, in order; to be called when the program can be reached again. */
-export async function flush() {
-  if (sending || !waiting.length) return;
-  sending = true;
+/** Sends what waits, in order; to be called when the program can be reached again. Ends when all is sent or the rest must wait on. */
+export function flush() {
+  sending ??= sendAll().finally(() => { sending = null; });
+  return sending;
+}
+
+async function sendAll() {
   const refused = [];
   let sent = 0;
   while (waiting.length) {
     const { act, later } = waiting[0];
-    const trouble = await request(act);
-    if (trouble === UNREACHED || trouble === UNANSWERED) break;
+    const answer = await attempt(act);
+    if (answer.trouble && !answer.refused) break;
     waiting.shift();
-    if (trouble) refused.push(trouble);
+    if (answer.refused) refused.push(answer.trouble);
     else later(act);
     sent += 1;
   }
-  sending = false;
   if (!sent) return;
   const words = refused.length ? refused.join(' ') : `${count(sent, 'kept act')} sent.`;
   tell(words);

@@ -12,24 +12,34 @@ let open = '';
 export async function showScripts(home) {
   const { name } = home.course;
   if (!name) {
+    closeEditor();
     byId('scripts').replaceChildren(el('h2', { class: 'headline' }, 'Scripts'), el('p', {}, 'Open a course first.'));
     return;
   }
-  if (name !== course) {
-    course = name;
-    listed = '';
-    open = new URLSearchParams(location.search).get('script') ?? '';
-    closeEditor();
-  }
+  if (name !== course) changeTo(name);
   if (open) {
     if (!byId('editor')) await edit(open);
     return;
   }
   const answer = await question('scripts', { do: 'list' });
+  if (name !== course) return;
   const now = JSON.stringify([name, answer]);
   if (open || (now === listed && byId('script-list'))) return;
   listed = now;
   list(answer);
+}
+
+/** Only the first course may be opened at the script that the address names: later the address is that of the course before. */
+function changeTo(name) {
+  const first = !course;
+  closeEditor();
+  if (!first) {
+    byId('scripts').replaceChildren();
+    address('');
+  }
+  open = first ? new URLSearchParams(location.search).get('script') ?? '' : '';
+  course = name;
+  listed = '';
 }
 
 function list({ lessons = [], trouble }) {
@@ -55,7 +65,9 @@ function row(lesson) {
 async function edit(file) {
   open = file;
   address(file);
+  const of = course;
   const answer = await question('scripts', { do: 'open', file });
+  if (of !== course || open !== file) return;
   if (answer.trouble) {
     open = '';
     address('');
