@@ -184,12 +184,15 @@ const tell = (text) => { byId('new-wrong').textContent = text; };
 
 async function make() {
   tell('');
+  byId('make').disabled = true;
   const answer = await question('new', {
     do: 'create', place, name: byId('new-name').value, title: byId('new-title').value,
     lessons: lessons.filter(({ text }) => text !== undefined).map(({ name, text }) => ({ name, text })),
   });
   if (answer.trouble) {
     tell(answer.trouble);
+    byId('make').disabled = false;
+    byId('make').focus();
     return;
   }
   lessons = [];
@@ -202,3 +205,6 @@ async function make() {
 
 /** A file that is dropped beside the place for it would otherwise be opened by the browser in place of the page. */
 for (const kind of ['dragover', 'drop']) window.addEventListener(kind, (event) => event.preventDefault());
+
+// Leaving the page would lose the lessons that are not yet made into a course.
+window.addEventListener('beforeunload', (event) => { if (lessons.length) event.preventDefault(); });
