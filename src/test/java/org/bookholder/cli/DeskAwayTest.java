@@ -78,23 +78,6 @@ final class DeskAwayTest {
     }
 
     @Test
-    void aKeptActWaitsOnWhileTheProgramCanSaveNothing() {
-        show(desk.address());
-        browser.value("(window.reach = fetch, window.full = 0, window.acts = () => Promise.reject(new TypeError()),"
-                + " window.fetch = (path, options) => path === 'act' ? acts(path, options) : reach(path, options))");
-        browser.press("p");
-        browser.until("document.querySelector('#link').textContent.startsWith('1 act kept')");
-        browser.value("(window.acts = () => { full += 1; return Promise.resolve("
-                + "new Response('The disk is full.', { status: 503 })); })");
-        note("goes on");
-        browser.until("full > 0");
-        browser.value("(window.acts = reach)");
-        note("there is room again");
-        browser.until("deskState.model.notes.length === 3");
-        browser.until("document.querySelector('#link').textContent === '1 kept act sent.'");
-    }
-
-    @Test
     void aPageThatMissesOneMessageNoticesItAndCatchesUp() {
         browser.beforeThePage("window.lose = 0; window.wholes = 0;"
                 + "const listen = EventSource.prototype.addEventListener;"
