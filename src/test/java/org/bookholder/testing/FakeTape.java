@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.record.Tape;
 import org.bookholder.speech.AudioBlock;
+import org.bookholder.timing.StreamTime;
 
 /** A tape in memory, which can be made to fail. */
 public final class FakeTape implements Tape {
@@ -62,14 +63,21 @@ public final class FakeTape implements Tape {
         closed = true;
     }
 
+    /** As in a file, what is left out between two blocks is silence. */
     @Override
     public Optional<AudioBlock> read(long first, int samples) {
-        long at = 0;
+        long end = 0;
         for (AudioBlock block : blocks) {
+            StreamTime origin = blocks.get(0).start();
+            long at = block.start().since(origin).samples(block.rate());
             if (at == first) {
                 return Optional.of(block);
             }
-            at += block.samples().length;
+            if (first >= end && first < at) {
+                StreamTime start = origin.plus(StreamTime.ofSamples(first, block.rate()));
+                return Optional.of(new AudioBlock(start, block.rate(), new short[(int) Math.min(samples, at - first)]));
+            }
+            end = at + block.samples().length;
         }
         return Optional.empty();
     }

@@ -34,7 +34,7 @@ final class OverflowSound {
 
     /** Adds a block whose first sample is {@code first}, counted from the take's first; tries another place if one is full. */
     void add(long first, AudioBlock block) throws ProblemException {
-        Optional<Stretch> open = Optional.ofNullable(stretches.lastEntry())
+        Optional<Stretch> open = Optional.ofNullable(stretches.floorEntry(first))
                 .map(Map.Entry::getValue)
                 .filter(stretch -> stretch.end() == first);
         if (open.isPresent()) {
@@ -46,8 +46,23 @@ final class OverflowSound {
             }
         }
         Stretch begun = new Stretch(first, overflow.begin(take, rate, start, first), new AtomicLong());
-        append(begun, block);
+        try {
+            append(begun, block);
+        } catch (ProblemException full) {
+            // It is begun anew each time, so its file must not stay open.
+            letGo(begun.tape(), full);
+            throw full;
+        }
         stretches.put(first, begun);
+    }
+
+    private static void letGo(Tape tape, ProblemException because) {
+        try {
+            tape.close();
+        } catch (ProblemException e) {
+            because.addSuppressed(e);
+        }
+        tape.closeReader();
     }
 
     private static void append(Stretch stretch, AudioBlock block) throws ProblemException {
@@ -85,10 +100,15 @@ final class OverflowSound {
         return next == null ? OptionalLong.empty() : OptionalLong.of(next);
     }
 
-    /** The end of the stretch that holds a sample; the sample itself if none does. */
+    /** The end of the stretch that holds a sample and of those that follow without a gap; the sample itself if none does. */
     long endFrom(long sample) {
-        Map.Entry<Long, Stretch> entry = stretches.floorEntry(sample);
-        return entry == null ? sample : Math.max(sample, entry.getValue().end());
+        long end = sample;
+        Map.Entry<Long, Stretch> entry = stretches.floorEntry(end);
+        while (entry != null && entry.getValue().end() > end) {
+            end = entry.getValue().end();
+            entry = stretches.floorEntry(end);
+        }
+        return end;
     }
 
     /** Makes it safe against loss of power. */

@@ -191,17 +191,33 @@ public final class RecordedTake {
 
     /** Makes what has been added safe against loss of power. */
     public void sync() {
-        Tape open = tape;
         if (!saved) {
-            try {
-                elsewhere.sync();
-                if (open != null) {
-                    open.sync();
-                }
-                syncFailure = "";
-            } catch (ProblemException e) {
-                syncFailure = e.getMessage();
-            }
+            syncFailure = inBothPlaces(elsewhere::sync, Tape::sync);
+        }
+    }
+
+    private interface Step {
+        void run() throws ProblemException;
+    }
+
+    private interface TapeStep {
+        void on(Tape tape) throws ProblemException;
+    }
+
+    /** Does both, whatever becomes of the first; returns why one failed, or nothing. */
+    private String inBothPlaces(Step second, TapeStep first) {
+        Tape open = tape;
+        String failed = failure(second);
+        String failedHere = open == null ? "" : failure(() -> first.on(open));
+        return failedHere.isEmpty() ? failed : failedHere;
+    }
+
+    private static String failure(Step step) {
+        try {
+            step.run();
+            return "";
+        } catch (ProblemException e) {
+            return e.getMessage();
         }
     }
 
@@ -222,15 +238,11 @@ public final class RecordedTake {
     }
 
     private void close() {
-        Tape open = tape;
-        try {
-            if (open != null) {
-                open.close();
-            }
-            elsewhere.close();
+        String failed = inBothPlaces(elsewhere::close, Tape::close);
+        if (failed.isEmpty()) {
             saved = true;
-        } catch (ProblemException e) {
-            syncFailure = e.getMessage();
+        } else {
+            syncFailure = failed;
         }
         closeFinishedReader();
     }
@@ -302,13 +314,13 @@ public final class RecordedTake {
      */
     void keepElsewhere() throws ProblemException {
         synchronized (writing) {
+            while (moveOldest()) {
+                // Until all of it is there. It comes first: nothing else has it.
+            }
             Tape open = tape;
             if (open != null && !syncFailure.isEmpty()) {
                 // Its file may have been deleted or moved. Where it can still be read, all of it is kept.
                 copy(open);
-            }
-            while (moveOldest()) {
-                // Until all of it is there.
             }
             elsewhere.sync();
             close();

@@ -218,6 +218,57 @@ final class RecordedTakeTest {
         assertThat(samples(second.stretch(0).blocks())).isEqualTo(appended);
     }
 
+    /** What was moved there before stays, and what is copied ends where that begins. */
+    @Test
+    void aTakeWhoseFileIsGoneLosesNothingThatWasInTheSecondPlaceBefore() {
+        SessionSound sound = sound(60L * RATE * Short.BYTES);
+        RecordedTake take = sound.begin(1, RATE, START);
+        append(take, 5);
+        tape.room(0);
+        append(take, 100);
+        tape.room(Integer.MAX_VALUE);
+        append(take, 5);
+        tape.syncFails(true);
+        take.sync();
+        append(take, 5);
+        take.finish();
+        assertThat(sound.keepElsewhere()).isEmpty();
+        assertThat(second.stretches).containsOnlyKeys(0L, 5L * RATE);
+        long next = 0;
+        for (FakeTape stretch : second.stretches.values()) {
+            for (AudioBlock block : stretch.blocks()) {
+                assertThat(block.samples()[0]).isEqualTo(Audio.sample(next));
+                next += block.samples().length;
+            }
+        }
+        assertThat(next).isEqualTo(appended);
+    }
+
+    @Test
+    void aFaultOfTheSecondPlaceKeepsNobodyFromSecuringTheFile() {
+        RecordedTake take = sound(60L * RATE * Short.BYTES).begin(1, RATE, START);
+        append(take, 5);
+        tape.room(0);
+        append(take, 100);
+        tape.room(Integer.MAX_VALUE);
+        append(take, 5);
+        second.stretch(5L * RATE).syncFails(true);
+        take.sync();
+        assertThat(tape.synced()).isEqualTo(1);
+        assertThat(take.reason()).contains("the disk is gone");
+    }
+
+    @Test
+    void aStretchThatTheSecondPlaceRefusesIsNotLeftOpen() {
+        second.room = 0;
+        RecordedTake take = sound(4L * RATE * Short.BYTES).begin(1, RATE, START);
+        tape.room(0);
+        append(take, 5);
+        assertThat(second.stretches).isNotEmpty();
+        assertThat(second.stretches.values()).allMatch(FakeTape::closed);
+        assertThat(second.stretches.values()).allMatch(FakeTape::readerClosed);
+    }
+
     @Test
     void whatTheSecondPlaceRefusesStaysAndIsTold() {
         second.room = 50;
