@@ -243,7 +243,7 @@ final class HomeReading {
                         order.session(),
                         Optional.empty(),
                         Optional.empty(),
-                        List.of()));
+                        standing().said()));
             }
         }
 

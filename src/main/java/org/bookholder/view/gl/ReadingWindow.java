@@ -138,7 +138,6 @@ public final class ReadingWindow implements AutoCloseable {
             checkDisplay();
             boolean shown = frame(state.get(), (now - last) / NANOS);
             checkDisplay();
-            context.check();
             last = now;
             if (scene != null) {
                 scene.drainTo(commands);
@@ -146,6 +145,7 @@ public final class ReadingWindow implements AutoCloseable {
                     return;
                 }
             }
+            context.check();
             waitForNext(now, nanoTime, shown);
         }
     }
@@ -154,6 +154,8 @@ public final class ReadingWindow implements AutoCloseable {
     public void turnTo(Script script, WindowSettings own) {
         settings = own;
         scene = null;
+        // What was pressed between the two lessons was meant for the one before.
+        glfwPollEvents();
         inputs.clear();
         stale = true;
         window.setTitle(script.title());
