@@ -47,7 +47,7 @@ public final class LessonSequence {
     }
 
     /**
-     * Reads until the last lesson has ended, or until someone ends the day. All scripts are looked at first, so that none turns
+     * Reads until the last lesson has ended, or until someone ends the day or sound could not be saved. All scripts are looked at first, so that none turns
      * out to be unreadable in the middle of the day.
      *
      * @throws ProblemException if something prevents a reading; sessions before it are kept
@@ -68,7 +68,11 @@ public final class LessonSequence {
                         : Optional.of(next(scripts.subList(place + 1, scripts.size()), request));
                 ReadingResult result = new ReadingService(here, request, listener, control).read(shared, next);
                 guide.ended(result);
-                more = result.nextLesson() && result.fault().isEmpty() && !control.interrupted();
+                // With sound unsaved, people have to make room first.
+                more = result.nextLesson()
+                        && result.unsaved().isEmpty()
+                        && result.fault().isEmpty()
+                        && !control.interrupted();
             }
         }
     }
