@@ -1,6 +1,7 @@
 package org.bookholder.app.session;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -44,7 +45,7 @@ public final class Overflows {
                                 .ifPresent(found::add);
                     }
                 }
-            } catch (IOException none) {
+            } catch (IOException | DirectoryIteratorException none) {
                 // There is no such folder, or it cannot be looked into: then nothing of this user's is in it.
             }
         }
@@ -52,10 +53,14 @@ public final class Overflows {
     }
 
     /** In a folder that all users share, another one may have made it. */
-    private static boolean isOwn(Environment here, Path folder) throws IOException {
-        Path own = PrivateFiles.createFolder(here.data());
-        return Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)
-                && Files.getOwner(folder, LinkOption.NOFOLLOW_LINKS).equals(Files.getOwner(own));
+    private static boolean isOwn(Environment here, Path folder) {
+        try {
+            Path own = PrivateFiles.createFolder(here.data());
+            return Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)
+                    && Files.getOwner(folder, LinkOption.NOFOLLOW_LINKS).equals(Files.getOwner(own));
+        } catch (IOException goneOrUnreadable) {
+            return false;
+        }
     }
 
     private static boolean same(Path one, Path other) {
