@@ -66,6 +66,13 @@ final class RoundDirector {
         return round().isOn();
     }
 
+    /** A break has cut the take: if its line was still to be read, it comes again. All other steps go on by themselves. */
+    void breakOver() {
+        if (round().step() == PickupRound.Step.READING && (!takes.rolling() || takes.ending())) {
+            goOn();
+        }
+    }
+
     void end() {
         if (round().isOn()) {
             enter(PickupRound.NONE);

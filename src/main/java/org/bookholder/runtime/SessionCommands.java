@@ -105,6 +105,9 @@ final class SessionCommands implements Command.Handler {
     @Override
     public void add(Remark remark) {
         recorder.enter(new SessionEvent.Remarked(takes.now(), remark));
+        if (remark instanceof Remark.BreakOver) {
+            round.breakOver();
+        }
     }
 
     @Override

@@ -168,6 +168,27 @@ final class RoundDirectorTest {
         assertThat(takes.done).endsWith("take from 2");
     }
 
+    /** The break has cut the take in which the line was being read. */
+    @Test
+    void afterABreakTheLineThatWasBeingReadComesAgain() {
+        round.begin();
+        end();
+        recorder.enter(new SessionEvent.Remarked(recorder.state().now(), new Remark.BreakBegan(Instant.EPOCH)));
+        pass(60);
+        recorder.enter(new SessionEvent.Remarked(recorder.state().now(), new Remark.BreakOver(Instant.EPOCH)));
+        round.breakOver();
+        assertThat(state().line()).isEqualTo(3);
+        assertThat(takes.done).endsWith("take from 2");
+    }
+
+    @Test
+    void aBreakDuringWhichATakeWasBegunDisturbsNobody() {
+        round.begin();
+        int before = takes.done.size();
+        round.breakOver();
+        assertThat(takes.done).hasSize(before);
+    }
+
     @Test
     void afterAKillTheSameLineComes() {
         round.begin();
