@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.session.Act;
+import org.bookholder.session.Acts;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.NoteCommand;
@@ -170,7 +171,12 @@ final class ActionHandler {
 
     /** Takes back what the presenter did last and can be taken back. */
     private void undo(SessionState state) {
-        Optional<Act> last = state.remarks().acts().last(Remark.Signed.PRESENTER);
+        Acts acts = state.remarks().acts();
+        Optional<Act> last = acts.last(Remark.Signed.PRESENTER);
+        if (last.filter(acts::builtOn).isPresent()) {
+            messages.say("someone else has changed this note; it stays", SECONDS);
+            return;
+        }
         last.ifPresent(act -> tell.accept(signed(new Remark.Retracted(act.number()))));
         messages.say(last.map(act -> "undone: " + ActText.of(act)).orElse("nothing to undo"), SECONDS);
     }

@@ -191,6 +191,19 @@ final class SceneTest {
                         new NoteCommand.Add(new Remark.Signed(Remark.Signed.PRESENTER, new Remark.Retracted(1))));
     }
 
+    /** Undo would take away what the other one wrote. */
+    @Test
+    void aMarkOnWhichSomeoneElseHasWrittenStays() {
+        SessionState state = Session.begin(session.state().script(), FatigueLimits.defaults());
+        Remark mark = new Remark.Signed(Remark.Signed.PRESENTER, new Remark.Noted(2, "", true));
+        Remark text = new Remark.Signed("bert", new Remark.Edited(1, "too fast"));
+        for (Remark remark : List.of(mark, text)) {
+            state = Session.apply(state, new SessionEvent.Remarked(StreamTime.ZERO, remark));
+        }
+        scene.act(Action.UNDO, state);
+        assertThat(pass(0.05)).isEmpty();
+    }
+
     private List<Command> act(Action action) {
         scene.act(action, session.state());
         return pass(0.05);
