@@ -156,8 +156,7 @@ public final class ReadingService {
             recover(folder, ears.get());
             new Interruption(control::interrupted).check();
         }
-        ReplayedSession past = Resumption.of(
-                folder, lesson.script(), lesson.text(), limits, mended -> listener.warned(mended.sentence()));
+        ReplayedSession past = past(lesson, limits, folder);
         folder.damage().ifPresent(here.warnings()::of);
         SessionState before = past.state();
         folder.keepScript(lesson.script().source(), lesson.text());
@@ -198,6 +197,14 @@ public final class ReadingService {
             }
         }
         return finish(reading, folder, second);
+    }
+
+    private ReplayedSession past(ScriptFile lesson, FatigueLimits limits, SessionFolder folder)
+            throws ProblemException {
+        ReplayedSession past = Resumption.of(
+                folder, lesson.script(), lesson.text(), limits, mended -> listener.warned(mended.sentence()));
+        boolean elsewhere = request.from().isPresent() && !request.conduct().pickups();
+        return elsewhere ? Resumption.withoutRound(folder, past) : past;
     }
 
     /** Shows the reading until it is over: in the window, and in the terminal if there is none or it was lost. */

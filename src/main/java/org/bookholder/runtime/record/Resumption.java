@@ -15,6 +15,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.script.source.ScriptReader.Format;
+import org.bookholder.session.PickupRound;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
@@ -60,6 +61,19 @@ public final class Resumption {
             changed.accept(mended.get());
         }
         return past;
+    }
+
+    /**
+     * Ends a pickup round that was broken off, for someone who begins elsewhere. Does nothing if there is none.
+     *
+     * @param past what {@link #of} gave for this folder
+     * @throws ProblemException if the journal cannot be written
+     */
+    public static ReplayedSession withoutRound(SessionFolder folder, ReplayedSession past) throws ProblemException {
+        SessionState state = past.state();
+        return state.round().isOn()
+                ? enter(folder, past, new SessionEvent.RoundMoved(state.now(), PickupRound.NONE))
+                : past;
     }
 
     /** Whether two scripts come from the same file; in another place the same name may be another file. */

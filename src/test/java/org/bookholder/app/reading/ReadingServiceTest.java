@@ -23,6 +23,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.source.PacedSource;
 import org.bookholder.runtime.take.Conduct;
 import org.bookholder.script.pronounce.Vocabulary;
+import org.bookholder.session.PickupRound;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Troubles;
@@ -111,6 +112,21 @@ final class ReadingServiceTest {
     void beginsAtTheLineThatIsAskedFor() throws ProblemException {
         equipment.hears(new FakeEars(List.of()));
         ReadingResult result = service(from(2, recording())).read();
+        assertThat(result.state().following().position()).isEqualTo(new ReadingPosition(2, 1));
+    }
+
+    /** The round is led by its pickups, and would begin at line 1. */
+    @Test
+    void aRoundThatWasBrokenOffEndsWhereALineIsAskedFor() throws ProblemException {
+        SessionState first = service(request(recording())).read().state();
+        try (SessionFolder open = SessionFolder.open(session, here.locks())) {
+            open.journal().append(new SessionEvent.PickupMarked(first.now(), 1, ""));
+            PickupRound round = new PickupRound(PickupRound.Step.READING, 1, 1, 0, "");
+            open.journal().append(new SessionEvent.RoundMoved(first.now(), round));
+        }
+        equipment.hears(new FakeEars(List.of()));
+        ReadingResult result = service(from(2, recording())).read();
+        assertThat(result.state().round().isOn()).isFalse();
         assertThat(result.state().following().position()).isEqualTo(new ReadingPosition(2, 1));
     }
 
