@@ -28,7 +28,7 @@ final class DayText {
         List<String> lines = new ArrayList<>();
         lines.add(DATE.format(day.now().atZone(zone)));
         if (day.sessions().isEmpty()) {
-            lines.add("Nothing has been read yet.");
+            lines.add("Nothing has been read at a microphone today.");
         } else {
             lines.add(count(day.sessions().size(), "session") + ", "
                     + length(day.report().reading()) + " of reading, "

@@ -13,6 +13,7 @@ import org.bookholder.app.reading.ReadingResult;
 import org.bookholder.app.reading.ReadingSetup;
 import org.bookholder.app.session.SessionSettler;
 import org.bookholder.runtime.stage.StageFault;
+import org.bookholder.session.LineCounts;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Trouble;
 import org.bookholder.session.Troubles;
@@ -131,6 +132,12 @@ final class ReadingPrinter implements ReadingListener {
             terminal.warn("the list could not be printed: " + e.getMessage());
         }
         terminal.out().println();
+        int toCome = LineCounts.of(result.state().lines().all()).notReached();
+        if (toCome > 0) {
+            terminal.out()
+                    .println("To read the other " + (toCome == 1 ? "line" : toCome + " lines")
+                            + ", give the same command with --session " + result.session());
+        }
         terminal.out().println("To see this list again: bookholder notes " + result.session());
         terminal.out().println("To hear each attempt and decide: bookholder desk " + result.session());
         terminal.out().flush();

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 
 /** A page that has lost its network, or whose producer has scrolled away from the current place. */
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
@@ -131,7 +132,7 @@ final class DeskAwayTest {
         scrolledAway(() -> browser.swipe("#page", 400), 50);
         scrolledAway(() -> browser.value("(document.querySelector('#page').scrollTop = 0)"), 25);
         browser.value("document.querySelector('#page').focus()");
-        scrolledAway(() -> browser.press(" "), 60);
+        scrolledAway(() -> browser.press(Keys.PAGE_DOWN), 60);
     }
 
     /** The page has come to rest with the place where it belongs. */
@@ -148,7 +149,7 @@ final class DeskAwayTest {
         desk.reads(then + 1);
         browser.until("deskState.model.at.line === " + (then + 1));
         assertThat(follows()).isFalse();
-        browser.press("f");
+        browser.press(Keys.ESCAPE);
         browser.until(THERE);
         assertThat(browser.value("document.querySelector('#page').scrollTop")).isNotEqualTo(top);
         assertThat(follows()).isTrue();

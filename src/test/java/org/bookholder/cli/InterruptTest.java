@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.bookholder.follow.model.ReadingPosition;
@@ -79,12 +80,13 @@ final class InterruptTest {
         Path film = Wav.write(folder.resolve("film.wav"), RATE, Wav.sine(300, 0.1, RATE, 5));
         List<String> rest;
         try (ChildJvm child = start("match", session.toString(), film.toString())) {
-            waitFor(child, () -> files(temporary, ".sound") > 0);
+            waitFor(child, this::aTrackIsStored);
             rest = child.interrupt();
         }
         assertThat(rest)
                 .containsExactly("bookholder: interrupted; what was matched so far is not kept", "exit status 130");
-        assertThat(files(temporary, ".sound")).isZero();
+        assertThat(temporary.toFile().list((where, name) -> name.startsWith("bookholder")))
+                .isEmpty();
         assertThat(session.resolve("footage.json")).doesNotExist();
         theJournalIsWhole();
     }
@@ -152,6 +154,12 @@ final class InterruptTest {
         while (!come.getAsBoolean()) {
             assertThat(child.endsWithin(5)).as("it ended before").isFalse();
         }
+    }
+
+    /** Whether a film's sound lies in the run's own folder for temporary files. */
+    private boolean aTrackIsStored() {
+        File[] runs = temporary.toFile().listFiles((where, name) -> name.startsWith("bookholder-run"));
+        return runs != null && Arrays.stream(runs).anyMatch(run -> files(run.toPath(), ".sound") > 0);
     }
 
     private static int files(Path place, String ending) {

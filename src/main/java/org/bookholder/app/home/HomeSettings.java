@@ -25,7 +25,7 @@ final class HomeSettings {
     private static final String MICROPHONE = "microphone";
 
     private static final Form<String> FORM = new Form<>(
-            "setting", List.of(new Field<>(MICROPHONE, "its name; empty for the machine's own choice", Setting::text)));
+            "setting", List.of(new Field<>(MICROPHONE, "its name; empty for the system's default", Setting::text)));
 
     private final Environment here;
     private final SettingsFile own;

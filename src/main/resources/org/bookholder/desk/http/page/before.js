@@ -77,7 +77,7 @@ function showMicrophones() {
     const focused = document.activeElement?.id;
     const names = [...new Set([...microphones, ...(microphone ? [microphone] : [])])];
     byId('choose-microphone').replaceChildren(byId('choose-microphone').firstElementChild,
-      choice('', 'The machine\u2019s own choice', 'mic-own'), ...names.map((name, i) => choice(name, name, `mic-${i}`)));
+      choice('', 'System default', 'mic-own'), ...names.map((name, i) => choice(name, name, `mic-${i}`)));
     if (focused) byId(focused)?.focus();
   }
   byId('mic-note').textContent = trouble;
