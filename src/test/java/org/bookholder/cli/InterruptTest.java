@@ -159,7 +159,7 @@ final class InterruptTest {
     /** Whether a film's sound lies in the run's own folder for temporary files. */
     private boolean aTrackIsStored() {
         File[] runs = temporary.toFile().listFiles((where, name) -> name.startsWith("bookholder-run"));
-        return runs != null && Arrays.stream(runs).anyMatch(run -> files(run.toPath(), ".sound") > 0);
+        return runs != null && Arrays.stream(runs).anyMatch(run -> files(run.toPath(), "sound") > 0);
     }
 
     private static int files(Path place, String ending) {
