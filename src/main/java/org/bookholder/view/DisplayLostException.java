@@ -7,4 +7,9 @@ public final class DisplayLostException extends RuntimeException {
     public DisplayLostException() {
         super("the display is gone");
     }
+
+    /** The same, noticed by what it broke. */
+    public DisplayLostException(RuntimeException broken) {
+        super("the display is gone", broken);
+    }
 }

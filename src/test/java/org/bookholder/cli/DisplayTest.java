@@ -3,15 +3,13 @@ package org.bookholder.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.bookholder.testing.ChildJvm;
 import org.bookholder.testing.Needs;
+import org.bookholder.testing.XServer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,31 +67,6 @@ final class DisplayTest {
         // While the take is going on it is not listened to again.
         assertThat(program.run("notes", session, "--json")).as(program.err()).isZero();
         return new ObjectMapper().readTree(program.out()).at("/lines/0/outcome").asText();
-    }
-
-    /** An X server of the test's own. */
-    private record XServer(Process process, String display) implements AutoCloseable {
-        static XServer start(String... more) throws IOException {
-            Needs.program("Xvfb", "Debian package xvfb");
-            List<String> command =
-                    new ArrayList<>(List.of("Xvfb", "-displayfd", "1", "-screen", "0", "640x480x24", "-noreset"));
-            command.addAll(List.of(more));
-            Process process = new ProcessBuilder(command)
-                    .redirectError(ProcessBuilder.Redirect.DISCARD)
-                    .start();
-            BufferedReader output = process.inputReader(StandardCharsets.UTF_8);
-            return new XServer(process, ":" + output.readLine());
-        }
-
-        void kill() {
-            process.destroyForcibly();
-        }
-
-        @Override
-        public void close() {
-            process.destroy();
-            process.onExit().join();
-        }
     }
 
     private void assertReadsOn(Map<String, String> environment, String why) throws IOException, InterruptedException {

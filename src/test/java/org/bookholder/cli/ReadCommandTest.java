@@ -237,6 +237,22 @@ final class ReadCommandTest {
     }
 
     @Test
+    void continuesInTheTerminalIfTheWindowCannotBeOpenedAgain() {
+        program.equipment.hasMicrophone(quiet());
+        program.equipment.opensOneWindow();
+        program.equipment.hasPresenter(commands -> {
+            commands.accept(new TakeCommand.Quit());
+            throw new IllegalStateException("a planted fault of the window");
+        });
+        assertThat(program.run("read", script, "--session", session)).isZero();
+        assertThat(program.err())
+                .containsOnlyOnce("The window has failed; the reading goes on without it. Press Enter to end it.");
+        assertThat(folder.resolve("session/fault.log"))
+                .content()
+                .contains("'window': failed, is done without", "a planted fault of the opening");
+    }
+
+    @Test
     void endsInOrderAndKeepsTheTraceOfAFault() {
         FakeAudioSource broken = quiet();
         broken.close();

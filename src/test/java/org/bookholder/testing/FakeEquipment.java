@@ -36,6 +36,7 @@ public final class FakeEquipment implements Equipment {
     private Optional<Consumer<Consumer<Command>>> presenter = Optional.empty();
     private final List<String> lessonsShown = new ArrayList<>();
     private boolean staysToTheEnd;
+    private boolean opensOneWindow;
     private List<Display> displays = List.of();
     private int windowsClosed;
     private Optional<WindowWish> wish = Optional.empty();
@@ -63,6 +64,11 @@ public final class FakeEquipment implements Equipment {
     /** There is a display, and somebody at it who gives commands and then closes the window. */
     public void hasPresenter(Consumer<Consumer<Command>> somebody) {
         presenter = Optional.of(somebody);
+    }
+
+    /** After the first window none can be opened any more: that is a fault of the program. */
+    public void opensOneWindow() {
+        opensOneWindow = true;
     }
 
     /** The presenter leaves the window open until the session has ended. */
@@ -143,6 +149,9 @@ public final class FakeEquipment implements Equipment {
 
     @Override
     public Window window(WindowWish wanted, Script script) throws ProblemException {
+        if (opensOneWindow && wish.isPresent()) {
+            throw new IllegalStateException("a planted fault of the opening");
+        }
         wish = Optional.of(wanted);
         lessonsShown.add(script.title());
         Consumer<Consumer<Command>> somebody = presenter.orElseThrow(

@@ -94,7 +94,7 @@ final class OptionalWindow implements AutoCloseable {
             } catch (RuntimeException fault) {
                 closeAfter(fault);
                 if (faults < REOPENINGS) {
-                    open(reading.state().get().script());
+                    reopenAfter(fault, reading.state().get().script());
                 }
                 tell(reading, fault);
             }
@@ -104,6 +104,15 @@ final class OptionalWindow implements AutoCloseable {
     private void closeAfter(RuntimeException fault) {
         try {
             close();
+        } catch (RuntimeException another) {
+            fault.addSuppressed(another);
+        }
+    }
+
+    /** A window that cannot be opened again must not end the reading either. */
+    private void reopenAfter(RuntimeException fault, Script script) {
+        try {
+            open(script);
         } catch (RuntimeException another) {
             fault.addSuppressed(another);
         }

@@ -31,7 +31,11 @@ final class Glfw {
 
     private Glfw() {}
 
-    /** Starts the library; does nothing if it is already running. */
+    /**
+     * Starts the library; if it is already running, only asks whether its display is still there.
+     *
+     * @throws ProblemException if there is no display, or it is gone; nothing else of GLFW may be called then
+     */
     static void start() throws ProblemException {
         try {
             GLFWErrorCallback earlier = glfwSetErrorCallback(null);
@@ -47,6 +51,9 @@ final class Glfw {
                         "there is no display to open it on (" + lastError() + ")",
                         WHERE,
                         "start it in a desktop session, or go on without the window");
+            }
+            if (!DisplayWatch.begin().answers()) {
+                throw gone();
             }
         } catch (LinkageError e) {
             throw new ProblemException(
@@ -66,6 +73,14 @@ final class Glfw {
                 || environment.apply("WAYLAND_DISPLAY").startsWith("/")
                 || !environment.apply("WAYLAND_SOCKET").isEmpty();
         return wayland ? GLFW_ANY_PLATFORM : GLFW_PLATFORM_X11;
+    }
+
+    /** The problem to report if the display that the program is connected to is gone. */
+    static ProblemException gone() {
+        return new ProblemException(
+                "the display is gone",
+                WHERE,
+                "go on without the window, and start the program again once there is a display");
     }
 
     /** The problem to report if no window could be created. */

@@ -45,7 +45,7 @@ final class Monitors {
         }
     }
 
-    /** All monitors; empty while none is connected. */
+    /** All monitors; empty while none is connected. The display must still be there: see {@link DisplayWatch}. */
     static List<Monitor> all() {
         List<Monitor> monitors = new ArrayList<>();
         PointerBuffer handles = glfwGetMonitors();
@@ -59,8 +59,7 @@ final class Monitors {
     }
 
     /** The monitor with this number, or the last one if there are fewer. */
-    static Optional<Monitor> numbered(int number) {
-        List<Monitor> all = all();
+    static Optional<Monitor> numbered(List<Monitor> all, int number) {
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(Math.min(number, all.size()) - 1));
     }
 

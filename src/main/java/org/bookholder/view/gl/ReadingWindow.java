@@ -70,7 +70,7 @@ public final class ReadingWindow implements AutoCloseable {
     private ReadingWindow(Window window, WindowSettings settings, ContextWatch context) {
         this.window = window;
         this.context = context;
-        display = DisplayWatch.begin();
+        display = window.display();
         this.settings = settings;
         fonts = new Fonts(SystemFonts::find);
         shaper = new Shaper(fonts);
@@ -89,8 +89,15 @@ public final class ReadingWindow implements AutoCloseable {
     public static ReadingWindow open(WindowSettings settings, Script script, WindowPlace place)
             throws ProblemException {
         Glfw.start();
-        Window window = Window.open(script.title(), place);
-        return new ReadingWindow(window, settings, ContextWatch.ofCurrent());
+        try {
+            Window window = Window.open(script.title(), place);
+            return new ReadingWindow(window, settings, ContextWatch.ofCurrent());
+        } catch (RuntimeException fault) {
+            if (!DisplayWatch.begin().answers()) {
+                throw Glfw.gone();
+            }
+            throw fault;
+        }
     }
 
     /** The same with another watch over its context, for tests. */
@@ -131,6 +138,22 @@ public final class ReadingWindow implements AutoCloseable {
      */
     public void run(
             Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime, BooleanSupplier ended) {
+        display.check();
+        try {
+            show(state, commands, nanoTime, ended);
+        } catch (DisplayLostException e) {
+            throw e;
+        } catch (RuntimeException fault) {
+            // A display that has just gone breaks a picture in any way; another window must not be opened then.
+            if (!display.answers()) {
+                throw new DisplayLostException(fault);
+            }
+            throw fault;
+        }
+    }
+
+    private void show(
+            Supplier<SessionState> state, Consumer<Command> commands, LongSupplier nanoTime, BooleanSupplier ended) {
         long last = nanoTime.getAsLong();
         while (!ended.getAsBoolean()) {
             long now = nanoTime.getAsLong();
@@ -158,7 +181,9 @@ public final class ReadingWindow implements AutoCloseable {
         glfwPollEvents();
         inputs.clear();
         stale = true;
-        window.setTitle(script.title());
+        if (display.answers()) {
+            window.setTitle(script.title());
+        }
     }
 
     /** Performs the action of one key press before the next frame. */
@@ -189,7 +214,7 @@ public final class ReadingWindow implements AutoCloseable {
     /** Closes the window and frees everything it holds; if the display is gone, the end of the program does that. */
     @Override
     public void close() {
-        if (display.lost()) {
+        if (!display.answers()) {
             return;
         }
         freeOld(glfwSetMonitorCallback(null));

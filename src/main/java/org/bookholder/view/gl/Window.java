@@ -16,6 +16,7 @@ import org.lwjgl.system.MemoryStack;
 /** A window with an OpenGL 3.3 context. Main thread only. */
 final class Window implements AutoCloseable {
     private final long handle;
+    private final DisplayWatch display;
     private final WindowPlace place;
     private final ContentScale scale;
     private final int[] pictureWidth = new int[1];
@@ -31,8 +32,9 @@ final class Window implements AutoCloseable {
     private boolean monitorsChanged;
     private Optional<Monitor> current = Optional.empty();
 
-    private Window(long handle, WindowPlace place, ContentScale scale) {
+    private Window(long handle, DisplayWatch display, WindowPlace place, ContentScale scale) {
         this.handle = handle;
+        this.display = display;
         this.place = place;
         this.scale = scale;
         this.wanted = place.monitor();
@@ -49,6 +51,7 @@ final class Window implements AutoCloseable {
 
     /** The same, with monitor scales that differ from those the system reports. */
     static Window open(String title, WindowPlace place, ContentScale scale) throws ProblemException {
+        DisplayWatch display = DisplayWatch.begin();
         glfwDefaultWindowHints();
         glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
         glfwWindowHint(GLFW_CONTEXT_VERSION_MINOR, 3);
@@ -60,10 +63,13 @@ final class Window implements AutoCloseable {
         glfwWindowHint(GLFW_SCALE_TO_MONITOR, place.visible() ? GLFW_TRUE : GLFW_FALSE);
         glfwWindowHint(GLFW_VISIBLE, GLFW_FALSE);
         long handle = glfwCreateWindow(place.width(), place.height(), title, NULL, NULL);
+        if (!display.answers()) {
+            throw Glfw.gone();
+        }
         if (handle == NULL) {
             throw Glfw.noWindow();
         }
-        Window window = new Window(handle, place, scale);
+        Window window = new Window(handle, display, place, scale);
         try {
             glfwMakeContextCurrent(handle);
             GL.createCapabilities();
@@ -73,7 +79,7 @@ final class Window implements AutoCloseable {
         }
         glfwSwapInterval(place.visible() ? 1 : 0);
         if (place.visible()) {
-            Monitors.numbered(place.monitor()).ifPresent(window::want);
+            Monitors.numbered(window.monitors(), place.monitor()).ifPresent(window::want);
             window.fullScreen = place.fullScreen();
             window.settle();
             glfwShowWindow(handle);
@@ -83,6 +89,17 @@ final class Window implements AutoCloseable {
 
     long handle() {
         return handle;
+    }
+
+    /** The watch over the display that the window is on. */
+    DisplayWatch display() {
+        return display;
+    }
+
+    /** The monitors. GLFW crashes if it asks for them on a connection that is lost. */
+    private List<Monitor> monitors() {
+        display.check();
+        return Monitors.all();
     }
 
     /** Fills the monitor that the window is on, or goes back to a window. */
@@ -96,7 +113,7 @@ final class Window implements AutoCloseable {
 
     /** Moves to the next monitor; returns whether there is another one. */
     boolean toNextMonitor() {
-        List<Monitor> all = Monitors.all();
+        List<Monitor> all = monitors();
         if (all.size() < 2) {
             return false;
         }
@@ -137,7 +154,7 @@ final class Window implements AutoCloseable {
 
     /** The wanted monitor, or the best substitute. */
     private Optional<Monitor> chosen() {
-        List<Monitor> all = Monitors.all();
+        List<Monitor> all = monitors();
         return all.stream()
                 .filter(m -> m.number() == wanted && m.name().equals(wantedName))
                 .findFirst()
@@ -178,7 +195,7 @@ final class Window implements AutoCloseable {
             glfwGetWindowSize(handle, width, height);
             int middle = x.get(0) + width.get(0) / 2;
             int centre = y.get(0) + height.get(0) / 2;
-            return Monitors.all().stream().filter(m -> m.holds(middle, centre)).findFirst();
+            return monitors().stream().filter(m -> m.holds(middle, centre)).findFirst();
         }
     }
 
