@@ -11,7 +11,8 @@ import org.bookholder.timing.StreamTime;
  *
  * @param file where it lies
  * @param length how long it lasts
- * @param picture its moving picture, if it has one
+ * @param picture its moving picture, if it has one; one without width or height counts as none, since nothing can be shown or
+ *     framed of it
  * @param sound its sound, if it has some
  * @param timecode the label of its first frame, as the camera wrote it, if it did
  * @param sinceMidnight the time of day of its first sample, as a recorder wrote it into a Broadcast WAV, if it did
@@ -25,6 +26,11 @@ public record Footage(
         Optional<String> timecode,
         Optional<StreamTime> sinceMidnight,
         Optional<Instant> recorded) {
+    /** Leaves out a picture without a size; notes that were kept earlier may hold one. */
+    public Footage {
+        picture = picture.filter(Picture::sized);
+    }
+
     /**
      * A moving picture.
      *
@@ -33,7 +39,11 @@ public record Footage(
      * @param rate pictures a second; the nearest standard rate if there is one
      * @param variable whether the frame rate varies, so that a frame's number does not give its time
      */
-    public record Picture(int width, int height, FrameRate rate, boolean variable) {}
+    public record Picture(int width, int height, FrameRate rate, boolean variable) {
+        private boolean sized() {
+            return width > 0 && height > 0;
+        }
+    }
 
     /**
      * Sound.

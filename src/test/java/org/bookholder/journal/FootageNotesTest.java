@@ -58,6 +58,21 @@ final class FootageNotesTest {
     }
 
     @Test
+    void aPictureThatWasKeptWithoutASizeCountsAsNone() throws Exception {
+        FootageNotes.keep(folder, List.of(CAMERA));
+        Path file = folder.resolve("footage.json");
+        String kept = Files.readString(file);
+        assertThat(kept).contains("3840", "2160");
+        for (String size : List.of("3840", "2160")) {
+            Files.writeString(file, kept.replace(size, "0"));
+            assertThat(FootageNotes.read(folder)).singleElement().satisfies(read -> {
+                assertThat(read.footage().picture()).isEmpty();
+                assertThat(read.footage().sound()).isEqualTo(CAMERA.footage().sound());
+            });
+        }
+    }
+
+    @Test
     void saysThatTheNotesAreDamaged() throws Exception {
         Files.writeString(folder.resolve("footage.json"), "{\"footage\":[{\"placements\":3");
         assertThatThrownBy(() -> FootageNotes.read(folder))

@@ -28,14 +28,15 @@ public final class FootageFile {
     private FootageFile() {}
 
     /**
-     * What a file holds.
+     * What a file holds. A picture of which it gives no size counts as none.
      *
      * @throws ProblemException if it is not there or FFmpeg cannot make anything of it
      */
     public static Footage look(Path path) throws ProblemException {
         try (OpenFile file = OpenFile.open(path)) {
             Optional<AVStream> video = file.best(avutil.AVMEDIA_TYPE_VIDEO)
-                    .filter(s -> (s.disposition() & avformat.AV_DISPOSITION_ATTACHED_PIC) == 0);
+                    .filter(s -> (s.disposition() & avformat.AV_DISPOSITION_ATTACHED_PIC) == 0)
+                    .filter(s -> s.codecpar().width() > 0 && s.codecpar().height() > 0);
             Optional<AVStream> audio = file.best(avutil.AVMEDIA_TYPE_AUDIO);
             if (video.isEmpty() && audio.isEmpty()) {
                 throw new ProblemException("holds neither film nor sound", path.toString(), "name another file");

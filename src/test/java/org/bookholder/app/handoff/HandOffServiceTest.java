@@ -2,14 +2,23 @@ package org.bookholder.app.handoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.bookholder.testing.Readings.s;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.OperationInterrupted;
+import org.bookholder.footage.Footage;
+import org.bookholder.footage.PlacedFootage;
+import org.bookholder.footage.Placement;
+import org.bookholder.journal.FootageNotes;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.StoredExamples;
+import org.bookholder.timing.FrameRate;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,6 +45,27 @@ final class HandOffServiceTest {
                 .isNotEmpty()
                 .allMatch(file -> file.startsWith(HandOffRequest.usualFolder(session)))
                 .allMatch(file -> file.toFile().isFile());
+    }
+
+    @Test
+    void usesTheSoundOfFootageThatWasKeptWithAPictureWithoutWidth() throws ProblemException, IOException {
+        Footage camera = new Footage(
+                folder.resolve("CAMERA01.MP4"),
+                s(60),
+                Optional.of(new Footage.Picture(3840, 2160, FrameRate.FPS_25, false)),
+                Optional.of(new Footage.Sound(48_000, 2, "aac")),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        FootageNotes.keep(session, List.of(new PlacedFootage(camera, List.of(Placement.whole(1, s(0), s(60))))));
+        Path notes = session.resolve("footage.json");
+        Files.writeString(notes, Files.readString(notes).replace("3840", "0"));
+        HandOffService.Written written = service(Interruption.NONE).write(session);
+        assertThat(written.files().stream()
+                        .filter(file -> file.toString().endsWith(".otio"))
+                        .toList())
+                .singleElement()
+                .satisfies(file -> assertThat(file).content().contains("CAMERA01.MP4"));
     }
 
     @Test

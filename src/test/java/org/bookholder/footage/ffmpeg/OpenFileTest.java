@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.bookholder.footage.Footage;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Ffmpeg;
 import org.bookholder.testing.Wav;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -83,5 +86,30 @@ final class OpenFileTest {
                         "-2")
                 : Ffmpeg.make(folder.resolve(name), "-i", sound.toString(), "-ar", "48000", "-strict", "-2");
         assertThat(FootageFile.look(file).sound()).isPresent();
+    }
+
+    @Test
+    void aPictureWithoutWidthCountsAsNone() throws ProblemException, IOException {
+        Path sized = Ffmpeg.make(
+                folder.resolve("sized.avi"),
+                "-f",
+                "lavfi",
+                "-i",
+                "color=size=64x48:rate=25:duration=1",
+                "-i",
+                sound.toString(),
+                "-c:v",
+                "rawvideo",
+                "-pix_fmt",
+                "bgr24");
+        assertThat(FootageFile.look(sized).picture()).get().returns(64, Footage.Picture::width);
+        byte[] film = Files.readAllBytes(sized);
+        // Of the picture's format (BITMAPINFOHEADER, the first one in an AVI file) the second four bytes are the width.
+        int width = new String(film, StandardCharsets.ISO_8859_1).indexOf("strf") + 12;
+        assertThat(film[width]).isEqualTo((byte) 64);
+        film[width] = 0;
+        Footage found = FootageFile.look(Files.write(folder.resolve("unsized.avi"), film));
+        assertThat(found.picture()).isEmpty();
+        assertThat(found.sound()).isPresent();
     }
 }
