@@ -177,13 +177,13 @@ public final class ReadingWindow implements AutoCloseable {
     public void turnTo(Script script, WindowSettings own) {
         settings = own;
         scene = null;
-        // What was pressed between the two lessons was meant for the one before.
-        glfwPollEvents();
-        inputs.clear();
         stale = true;
         if (display.answers()) {
+            // What was pressed between the two lessons was meant for the one before.
+            glfwPollEvents();
             window.setTitle(script.title());
         }
+        inputs.clear();
     }
 
     /** Performs the action of one key press before the next frame. */
