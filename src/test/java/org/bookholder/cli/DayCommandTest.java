@@ -44,7 +44,8 @@ final class DayCommandTest {
     @Test
     void aDayWithoutReadingSaysSo() {
         assertThat(program.run("day")).isZero();
-        assertThat(program.out()).contains("Nothing has been read at a microphone today.", "see a clinician", "Local work rules");
+        assertThat(program.out())
+                .contains("Nothing has been read at a microphone today.", "see a clinician", "Local work rules");
     }
 
     @Test

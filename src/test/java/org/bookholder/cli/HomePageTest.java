@@ -181,7 +181,8 @@ final class HomePageTest {
     @Test
     void theDayIsShown() throws IOException {
         browser.press("y");
-        browser.until("document.querySelector('#day').textContent.includes('Nothing has been read at a microphone today.')");
+        browser.until(
+                "document.querySelector('#day').textContent.includes('Nothing has been read at a microphone today.')");
         assertThat(browser.text("#day")).contains("see a clinician");
         browser.lookAtEverySize("home-day");
     }
