@@ -105,7 +105,7 @@ public record CourseFile(Path folder) {
     private void write(String text) throws ProblemException {
         CourseSettings.check(folder, text);
         try {
-            new AtomicFiles(Access.OWNER)
+            new AtomicFiles(Access.KEPT)
                     .writeAll(Map.of(file(), out -> out.write(text.getBytes(StandardCharsets.UTF_8))));
         } catch (IOException e) {
             throw DiskProblems.writing(file(), e);

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.bookholder.problem.ProblemException;
 
@@ -72,7 +73,7 @@ public final class AtomicFiles {
                 Path target = followed(file.getKey());
                 Path draft = beside(target, ".part");
                 drafts.put(target, draft);
-                writeDraft(draft, file.getValue());
+                writeDraft(draft, target, file.getValue());
             }
             replaceAll(drafts);
         } finally {
@@ -80,13 +81,17 @@ public final class AtomicFiles {
         }
     }
 
-    private void writeDraft(Path draft, Content content) throws IOException, ProblemException {
+    private void writeDraft(Path draft, Path target, Content content) throws IOException, ProblemException {
+        Optional<Permissions> kept = access == Access.KEPT ? Permissions.of(target) : Optional.empty();
         // If the program is interrupted (Ctrl-C), no incomplete file stays behind.
         draft.toFile().deleteOnExit();
-        try (OutputStream out = new BufferedOutputStream(operations.create(draft, access))) {
+        try (OutputStream out = new BufferedOutputStream(operations.create(draft, kept.isPresent() ? Access.OWNER : access))) {
             content.write(out);
         }
         operations.force(draft);
+        if (kept.isPresent()) {
+            kept.get().give(draft);
+        }
     }
 
     private void replaceAll(Map<Path, Path> drafts) throws IOException {

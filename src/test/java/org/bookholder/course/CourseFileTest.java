@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDate;
 import org.bookholder.problem.ProblemException;
 import org.junit.jupiter.api.BeforeEach;
@@ -47,6 +48,15 @@ final class CourseFileTest {
         file.set("launch", "");
         assertThat(file.days()).isEmpty();
         assertThat(CourseReader.read(folder).launch()).isEmpty();
+    }
+
+    @Test
+    void whoMayReadAndChangeTheFileStays() throws Exception {
+        Path yaml = Files.writeString(folder.resolve(Course.FILE), "title: Wheels\n");
+        Files.setPosixFilePermissions(yaml, PosixFilePermissions.fromString("rw-rw-r--"));
+        file.plan(LocalDate.of(2027, 9, 9), true);
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(yaml)))
+                .isEqualTo("rw-rw-r--");
     }
 
     @Test

@@ -59,6 +59,21 @@ final class AtomicFilesTest {
     }
 
     @Test
+    void aFileOfTheUsersKeepsItsPermissions() throws IOException {
+        AtomicFiles kept = new AtomicFiles(Access.KEPT);
+        Path plain = Files.createFile(folder.resolve("plain"));
+        Path fresh = folder.resolve("fresh");
+        kept.write(fresh, "text");
+        assertThat(permissions(fresh)).isEqualTo(permissions(plain));
+        for (String mode : List.of("rw-rw-r--", "rw-------", "r--r--r--")) {
+            Files.setPosixFilePermissions(plain, PosixFilePermissions.fromString(mode));
+            kept.write(plain, mode);
+            assertThat(plain).content().isEqualTo(mode);
+            assertThat(permissions(plain)).isEqualTo(mode);
+        }
+    }
+
+    @Test
     void aFileToGiveAwayHasDefaultPermissions() throws IOException {
         Path plain = Files.createFile(folder.resolve("plain"));
         Path given = folder.resolve("given");

@@ -4,14 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermission;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bookholder.app.environment.Environment;
@@ -21,6 +19,7 @@ import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.Content;
 import org.bookholder.files.Disk;
 import org.bookholder.files.DiskProblems;
+import org.bookholder.files.Permissions;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.source.ScriptReader;
 
@@ -39,7 +38,7 @@ public final class LessonTexts {
 
     /** Saves on this machine's disk. */
     public LessonTexts(Environment here) {
-        this(here, new AtomicFiles(Access.SYSTEM_DEFAULT));
+        this(here, new AtomicFiles(Access.KEPT));
     }
 
     LessonTexts(Environment here, AtomicFiles files) {
@@ -82,10 +81,9 @@ public final class LessonTexts {
         Map<Path, Content> both = new LinkedHashMap<>();
         both.put(kept, out -> out.write(other));
         both.put(file, out -> out.write(form(file, other).bytes(LessonText.even(text))));
-        Optional<Set<PosixFilePermission>> allowed = allowed(file);
         try {
             files.writeAll(both);
-            allow(file, allowed);
+            allow(kept, file);
         } catch (IOException e) {
             throw DiskProblems.writing(file, e);
         }
@@ -99,7 +97,21 @@ public final class LessonTexts {
      */
     public Path keep(Path file, String text) throws ProblemException {
         checked(file, text);
-        return write(beside(file), text, LessonText.Form.USUAL).file();
+        Path kept = write(beside(file), text, LessonText.Form.USUAL).file();
+        try {
+            allow(kept, file);
+        } catch (IOException e) {
+            throw DiskProblems.writing(kept, e);
+        }
+        return kept;
+    }
+
+    /** Whoever may read and change the script may do so with what is kept beside it. */
+    private static void allow(Path kept, Path script) throws IOException {
+        Optional<Permissions> own = Permissions.of(script);
+        if (own.isPresent()) {
+            own.get().give(kept);
+        }
     }
 
     /** Where a second text of a script is kept: not the name of a script, since two lessons of one title are not accepted. */
@@ -160,10 +172,8 @@ public final class LessonTexts {
 
     private LessonText write(Path file, String text, LessonText.Form form) throws ProblemException {
         byte[] bytes = form.bytes(LessonText.even(text));
-        Optional<Set<PosixFilePermission>> allowed = allowed(file);
         try {
             files.writeAll(Map.of(file, out -> out.write(bytes)));
-            allow(file, allowed);
         } catch (IOException e) {
             throw DiskProblems.writing(file, e);
         }
@@ -216,20 +226,5 @@ public final class LessonTexts {
             file = wanted.resolveSibling(wanted.getFileName() + "-" + i);
         }
         return file;
-    }
-
-    /** Who may read and write a file, where the system knows; a file that is replaced keeps it. */
-    private static Optional<Set<PosixFilePermission>> allowed(Path file) {
-        try {
-            return Optional.of(Files.getPosixFilePermissions(file));
-        } catch (IOException | UnsupportedOperationException unknown) {
-            return Optional.empty();
-        }
-    }
-
-    private static void allow(Path file, Optional<Set<PosixFilePermission>> allowed) throws IOException {
-        if (allowed.isPresent()) {
-            Files.setPosixFilePermissions(file, allowed.get());
-        }
     }
 }

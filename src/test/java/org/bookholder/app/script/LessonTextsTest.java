@@ -74,10 +74,21 @@ final class LessonTextsTest {
     }
 
     @Test
+    void whatIsKeptBesideAPrivateScriptIsPrivateToo() throws Exception {
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
+        Path other = texts.saveOver(file, "Mine.\n");
+        Path second = texts.keep(file, "Also mine.\n");
+        for (Path each : List.of(file, other, second)) {
+            assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(each)))
+                    .isEqualTo("rw-------");
+        }
+    }
+
+    @Test
     void aDiskThatFailsLeavesTheFileAsItWas() throws Exception {
         FailingDisk disk = new FailingDisk(step -> step.startsWith("write"));
         LessonTexts failing =
-                new LessonTexts(StoredExamples.here(folder), new AtomicFiles(disk, Access.SYSTEM_DEFAULT));
+                new LessonTexts(StoredExamples.here(folder), new AtomicFiles(disk, Access.KEPT));
         String revision = failing.read(file).revision();
         assertThatThrownBy(() -> failing.save(file, "Two.\n", revision)).isInstanceOf(ProblemException.class);
         assertThat(file).content().isEqualTo("One.\n");
@@ -104,6 +115,7 @@ final class LessonTextsTest {
         Path course = Files.writeString(
                 folder.resolve("course.yaml"),
                 "lessons:  # in order\n  - my-lesson-1.docx\n  - lesson-1.docx  # the old one\n");
+        Files.setPosixFilePermissions(course, PosixFilePermissions.fromString("rw-rw-r--"));
 
         LessonText made = texts.asText(document);
 
@@ -115,6 +127,8 @@ final class LessonTextsTest {
         assertThat(course)
                 .content()
                 .isEqualTo("lessons:  # in order\n  - my-lesson-1.docx\n  - lesson-1.md  # the old one\n");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(course)))
+                .isEqualTo("rw-rw-r--");
     }
 
     @Test

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the rooms of the page refuse, because of where a file lies or of what goes on elsewhere. */
-final class HomeRoomsTest {
+final class RoomRefusalsTest {
     private static final JsonMapper MAPPER = new JsonMapper();
 
     @TempDir
