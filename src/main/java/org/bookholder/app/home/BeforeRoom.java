@@ -26,6 +26,7 @@ final class BeforeRoom {
     private static final Display USUAL = new Display(1, "", 0, 0, 1920, 1080, 0);
 
     private final Environment here;
+    private final HomeReading reading;
     private final HomeSettings settings;
     private final MicrophoneLevels levels;
     private final SoundChecks checks;
@@ -33,11 +34,13 @@ final class BeforeRoom {
 
     BeforeRoom(
             Environment here,
+            HomeReading reading,
             HomeSettings settings,
             MicrophoneLevels levels,
             SoundChecks checks,
             DisplayList displays) {
         this.here = here;
+        this.reading = reading;
         this.settings = settings;
         this.levels = levels;
         this.checks = checks;
@@ -53,6 +56,10 @@ final class BeforeRoom {
         switch (asked.path("do").asText()) {
             case "listen" -> levels.watch();
             case "check" -> {
+                if (reading.standing().goesOn()) {
+                    throw new ProblemException(
+                            "a lesson is being read", "before you read", "check the sound when it is over");
+                }
                 levels.letGo();
                 checks.begin(settings.microphone());
             }

@@ -1,6 +1,7 @@
 package org.bookholder.app.home;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -56,7 +57,7 @@ record FileFinder(int most) {
             return all.filter(entry -> !String.valueOf(entry.getFileName()).startsWith("."))
                     .sorted()
                     .toList();
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             return List.of();
         }
     }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -69,13 +70,22 @@ record FolderList(Path userHome) {
     Path allowed(String path) throws ProblemException {
         try {
             Path folder = Path.of(path).toRealPath();
-            if (folder.startsWith(home()) && Files.isDirectory(folder)) {
+            if (folder.startsWith(home()) && Files.isDirectory(folder) && !hidden(home().relativize(folder))) {
                 return folder;
             }
         } catch (IOException | InvalidPathException e) {
             throw new ProblemException("there is no such folder", path, "choose another one", e);
         }
-        throw new ProblemException("this folder is outside of your home", path, "choose one below " + userHome);
+        throw new ProblemException("this folder is hidden or outside of your home", path, "choose one below " + userHome);
+    }
+
+    private static boolean hidden(Path below) {
+        for (Path part : below) {
+            if (part.toString().startsWith(".")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Path home() throws ProblemException {
@@ -93,7 +103,7 @@ record FolderList(Path userHome) {
                     .sorted((a, b) -> name(a).toLowerCase(Locale.ROOT).compareTo(name(b).toLowerCase(Locale.ROOT)))
                     .limit(MOST)
                     .toList();
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             throw new ProblemException("this folder can't be read", folder.toString(), "choose another one", e);
         }
     }

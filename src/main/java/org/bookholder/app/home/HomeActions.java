@@ -3,6 +3,7 @@ package org.bookholder.app.home;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -85,6 +86,7 @@ final class HomeActions {
     }
 
     private Optional<String> act(JsonNode asked) throws ProblemException {
+        courses.mustBeOpen(asked);
         switch (asked.path("do").asText()) {
             case "open" -> courses.open(folders.allowed(asked.path("folder").asText()));
             case "choose" -> {
@@ -114,7 +116,7 @@ final class HomeActions {
                 before.look();
             }
             case "begin" -> begin(asked.path("kind").asText(), asked.path("form"));
-            case "show" -> equipment.showFolder(paths.path(asked.path("folder").asText()));
+            case "show" -> show(paths.path(asked.path("folder").asText()));
             case "stop" -> jobs.stop(asked.path("id").asInt());
             case "forget_job" -> jobs.dismiss(asked.path("id").asInt());
             case "quit" -> {
@@ -125,6 +127,14 @@ final class HomeActions {
             }
         }
         return Optional.empty();
+    }
+
+    /** A file would be opened with whatever program is meant for it. */
+    private void show(Path folder) throws ProblemException {
+        if (!Files.isDirectory(folder)) {
+            throw new ProblemException("this is no folder", folder.toString(), "choose the folder that it lies in");
+        }
+        equipment.showFolder(folder);
     }
 
     private Optional<String> quit(boolean sure) {

@@ -1,5 +1,6 @@
 package org.bookholder.app.home;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -50,6 +51,19 @@ final class HomeCourses implements AutoCloseable {
 
     Seen seen() {
         return seen.get();
+    }
+
+    /**
+     * Another window may have opened another course since a page was shown.
+     *
+     * @param asked what a page asks for; it may name its course in {@code of}
+     * @throws ProblemException if that is not the one that is shown now
+     */
+    void mustBeOpen(JsonNode asked) throws ProblemException {
+        String of = asked.path("of").asText();
+        if (asked.has("of") && !of.equals(seen().name())) {
+            throw new ProblemException("another course is open now", of, "look again");
+        }
     }
 
     /**

@@ -10,6 +10,7 @@ import org.bookholder.problem.ProblemException;
 final class HomeQuestions {
     private static final JsonMapper MAPPER = new JsonMapper();
 
+    private final HomeCourses courses;
     private final ScriptRoom scripts;
     private final ImportRoom imports;
     private final PlanRoom plan;
@@ -25,12 +26,14 @@ final class HomeQuestions {
     }
 
     HomeQuestions(
+            HomeCourses courses,
             ScriptRoom scripts,
             ImportRoom imports,
             PlanRoom plan,
             BeforeRoom before,
             SettingsRoom settings,
             Work work) {
+        this.courses = courses;
         this.scripts = scripts;
         this.imports = imports;
         this.plan = plan;
@@ -46,6 +49,7 @@ final class HomeQuestions {
         } catch (JsonProcessingException e) {
             throw new ProblemException("this is not JSON", "the page", "load the page again", e);
         }
+        courses.mustBeOpen(asked);
         return switch (asked.path("room").asText()) {
             case "scripts" -> scripts.answer(asked).toString();
             case "work" -> {

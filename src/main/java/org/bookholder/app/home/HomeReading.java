@@ -166,14 +166,20 @@ final class HomeReading {
      */
     synchronized Optional<String> ask(List<Order> asked, Runnable before) {
         Order order = asked.get(0);
-        if (standing().goesOn()) {
+        Standing last = standing();
+        if (last.goesOn()) {
             return Optional.of("a lesson is being read; end it first");
         }
         ending.set(false);
         standing.set(new Standing(
                 Step.PREPARING, Optional.of(order), order.session(), Optional.empty(), Optional.empty(), List.of()));
-        before.run();
-        letGo.get().run();
+        try {
+            before.run();
+            letGo.get().run();
+        } catch (RuntimeException e) {
+            standing.set(last);
+            throw e;
+        }
         orders.add(List.copyOf(asked));
         return Optional.empty();
     }

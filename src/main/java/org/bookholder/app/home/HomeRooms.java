@@ -41,9 +41,10 @@ record HomeRooms(
         SoundChecks checks = new SoundChecks(here);
         MicrophoneLevels levels = new MicrophoneLevels(
                 here, () -> reading.standing().goesOn() || checks.status().goesOn());
-        BeforeRoom before = new BeforeRoom(here, settings, levels, checks, displays);
+        BeforeRoom before = new BeforeRoom(here, reading, settings, levels, checks, displays);
         reading.letGoFirst(before::beforeReading);
         HomeQuestions questions = new HomeQuestions(
+                courses,
                 scripts,
                 new ImportRoom(courses, folders, scripts),
                 new PlanRoom(here, courses),

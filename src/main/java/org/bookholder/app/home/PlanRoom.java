@@ -28,10 +28,11 @@ final class PlanRoom {
      * @throws ProblemException why it can't be done; nothing is written then
      */
     synchronized ObjectNode answer(JsonNode asked) throws ProblemException {
-        if (courses.seen().folder().isEmpty()) {
+        String folder = courses.seen().folder();
+        if (folder.isEmpty()) {
             throw new ProblemException("no course is open", "plan", "open one first");
         }
-        CourseFile file = new CourseFile(Path.of(courses.seen().folder()));
+        CourseFile file = new CourseFile(Path.of(folder));
         switch (asked.path("do").asText()) {
             case "show" -> {}
             case "set" ->

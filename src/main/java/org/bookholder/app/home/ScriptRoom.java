@@ -5,10 +5,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.app.course.CourseOverview;
@@ -237,6 +239,8 @@ final class ScriptRoom {
                 files.filter(CourseReader::isScript)
                         .sorted()
                         .forEach(file -> entries.add(new Entry(file, Optional.empty(), "Not read yet.")));
+            } catch (UncheckedIOException e) {
+                throw DiskProblems.reading(folder, Objects.requireNonNull(e.getCause()));
             } catch (IOException e) {
                 throw DiskProblems.reading(folder, e);
             }

@@ -23,7 +23,7 @@ record TimeWork(Environment here) implements WorkList.Maker {
     @Override
     public Job job(WorkRequest request) throws ProblemException {
         Path place = request.path("place", "a lesson or a course");
-        return new Job("time", "Running time", Names.of(place), false, "nothing was changed", control -> {
+        return new Job("time", "Running time", Names.of(place), true, "nothing was changed", control -> {
             RunningTimes times = RunningTimes.of(place, here);
             control.stop().check();
             List<Row> rows = new ArrayList<>();

@@ -67,7 +67,17 @@ final class FolderListTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"..", "../others", "wheels/../../others", "/", "link", "none", "wheels/lesson-1.md", "a\0b"})
+            strings = {
+                "..",
+                "../others",
+                "wheels/../../others",
+                "/",
+                "link",
+                "none",
+                "wheels/lesson-1.md",
+                "a\0b",
+                ".hidden"
+            })
     void nothingOutsideOfTheUsersHomeIsListed(String path) throws IOException {
         Files.createSymbolicLink(home.resolve("link"), folder.resolve("others"));
         String asked = path.startsWith("/") ? path : home + "/" + path;

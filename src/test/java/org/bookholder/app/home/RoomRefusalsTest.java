@@ -7,13 +7,18 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.jobs.Jobs;
+import org.bookholder.app.work.WorkList;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -25,10 +30,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class RoomRefusalsTest {
     private static final JsonMapper MAPPER = new JsonMapper();
 
+    private final FakeEquipment equipment = new FakeEquipment();
+
     @TempDir
     private Path folder;
 
     private Path course;
+    private Environment here;
+    private HomeReading reading;
+    private HomeCourses courses;
     private HomeRooms rooms;
 
     @BeforeEach
@@ -42,9 +52,9 @@ final class RoomRefusalsTest {
         Files.writeString(
                 course.resolve("course.yaml"),
                 "lessons:\n  - lesson.md\n  - ../../above.md\n  - " + folder.resolve("far.md") + "\n  - link.md\n");
-        Environment here = StoredExamples.here(folder.resolve("data"));
-        HomeReading reading = new HomeReading(here, fault -> {});
-        HomeCourses courses = new HomeCourses(here, reading);
+        here = StoredExamples.here(folder.resolve("data"), equipment);
+        reading = new HomeReading(here, fault -> {});
+        courses = new HomeCourses(here, reading);
         courses.open(course);
         rooms = HomeRooms.of(
                 here,
@@ -97,6 +107,84 @@ final class RoomRefusalsTest {
             assertThat(files.map(path -> String.valueOf(path.getFileName())))
                     .containsExactlyInAnyOrder("new", "wheels");
         }
+    }
+
+    @Test
+    void whatIsMeantForAnotherCourseIsRefused() throws Exception {
+        String own = courses.seen().name();
+        assertThat(rooms.questions().answer("{\"room\":\"plan\",\"do\":\"show\",\"of\":\"" + own + "\"}"))
+                .contains("days");
+        assertThatThrownBy(() -> rooms.questions()
+                        .answer("{\"room\":\"plan\",\"do\":\"set\",\"path\":\"title\",\"value\":\"Mine\","
+                                + "\"of\":\"another\"}"))
+                .isInstanceOf(ProblemException.class)
+                .hasMessageContaining("another course is open now; look again");
+        assertThat(actions().act("{\"do\":\"order\",\"lessons\":[\"lesson\"],\"of\":\"another\"}"))
+                .contains("another course is open now; look again");
+        assertThat(actions().act("{\"do\":\"order\",\"lessons\":[\"lesson\"],\"of\":\"" + own + "\"}"))
+                .isEmpty();
+    }
+
+    @Test
+    void onlyAFolderIsShown() {
+        Path file = course.resolve("lesson.md");
+        assertThat(actions().act("{\"do\":\"show\",\"folder\":\"" + file + "\"}"))
+                .contains("this is no folder; choose the folder that it lies in");
+        assertThat(actions().act("{\"do\":\"show\",\"folder\":\"" + course + "\"}"))
+                .isEmpty();
+        assertThat(equipment.shown()).containsExactly(course);
+    }
+
+    @Test
+    void noSoundIsCheckedWhileALessonIsRead() {
+        assertThat(reading.ask(List.of(order()), () -> {})).isEmpty();
+        assertThatThrownBy(() -> rooms.questions().answer("{\"room\":\"before\",\"do\":\"check\"}"))
+                .isInstanceOf(ProblemException.class)
+                .hasMessageContaining("a lesson is being read; check the sound when it is over");
+    }
+
+    @Test
+    void aReadingThatCanNotBeginIsNotLeftInPreparation() {
+        IllegalStateException fault = new IllegalStateException("a fault");
+        assertThatThrownBy(() -> reading.ask(List.of(order()), () -> {
+                    throw fault;
+                }))
+                .isSameAs(fault);
+        assertThat(reading.standing().goesOn()).isFalse();
+        assertThat(reading.ask(List.of(order()), () -> {})).isEmpty();
+    }
+
+    private HomeReading.Order order() {
+        return new HomeReading.Order(
+                courses.seen().name(),
+                "lesson",
+                "lesson",
+                course.resolve("lesson.md"),
+                Optional.empty(),
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private HomeActions actions() {
+        Jobs jobs = new Jobs(() -> false, fault -> {});
+        WorkList work = new WorkList(here, session -> Optional.empty(), session -> {});
+        HomeSettings settings = new HomeSettings(here);
+        return new HomeActions(
+                here,
+                courses,
+                reading,
+                settings,
+                new BeforeReading(here, settings),
+                new FolderList(folder.resolve("user")),
+                new AllowedPaths(folder.resolve("user"), here, courses.known()),
+                jobs,
+                work,
+                new BrokenOff(here, jobs, work),
+                new KeptOrders(folder.resolve("orders.json")),
+                here::today,
+                () -> {});
     }
 
     private boolean create(CyclicBarrier both) throws Exception {

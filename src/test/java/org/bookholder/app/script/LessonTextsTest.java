@@ -87,8 +87,7 @@ final class LessonTextsTest {
     @Test
     void aDiskThatFailsLeavesTheFileAsItWas() throws Exception {
         FailingDisk disk = new FailingDisk(step -> step.startsWith("write"));
-        LessonTexts failing =
-                new LessonTexts(StoredExamples.here(folder), new AtomicFiles(disk, Access.KEPT));
+        LessonTexts failing = new LessonTexts(StoredExamples.here(folder), new AtomicFiles(disk, Access.KEPT));
         String revision = failing.read(file).revision();
         assertThatThrownBy(() -> failing.save(file, "Two.\n", revision)).isInstanceOf(ProblemException.class);
         assertThat(file).content().isEqualTo("One.\n");
