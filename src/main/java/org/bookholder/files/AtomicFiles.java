@@ -85,7 +85,8 @@ public final class AtomicFiles {
         Optional<Permissions> kept = access == Access.KEPT ? Permissions.of(target) : Optional.empty();
         // If the program is interrupted (Ctrl-C), no incomplete file stays behind.
         draft.toFile().deleteOnExit();
-        try (OutputStream out = new BufferedOutputStream(operations.create(draft, kept.isPresent() ? Access.OWNER : access))) {
+        try (OutputStream out =
+                new BufferedOutputStream(operations.create(draft, kept.isPresent() ? Access.OWNER : access))) {
             content.write(out);
         }
         operations.force(draft);

@@ -76,7 +76,8 @@ record FolderList(Path userHome) {
         } catch (IOException | InvalidPathException e) {
             throw new ProblemException("there is no such folder", path, "choose another one", e);
         }
-        throw new ProblemException("this folder is hidden or outside of your home", path, "choose one below " + userHome);
+        throw new ProblemException(
+                "this folder is hidden or outside of your home", path, "choose one below " + userHome);
     }
 
     private static boolean hidden(Path below) {
