@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.BrokenBarrierException;
 import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -90,7 +93,7 @@ final class RoomRefusalsTest {
     }
 
     @Test
-    void oneOfTwoCoursesOfOneNameIsMade() throws Exception {
+    void oneOfTwoCoursesOfOneNameIsMade() throws IOException, InterruptedException, ExecutionException {
         int made = 0;
         CyclicBarrier both = new CyclicBarrier(2);
         ExecutorService threads = Executors.newFixedThreadPool(2);
@@ -187,7 +190,7 @@ final class RoomRefusalsTest {
                 () -> {});
     }
 
-    private boolean create(CyclicBarrier both) throws Exception {
+    private boolean create(CyclicBarrier both) throws InterruptedException, BrokenBarrierException {
         both.await();
         try {
             rooms.questions()
