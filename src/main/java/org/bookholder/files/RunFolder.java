@@ -1,6 +1,7 @@
 package org.bookholder.files;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
@@ -8,6 +9,7 @@ import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -93,7 +95,7 @@ public final class RunFolder implements AutoCloseable {
                 // On POSIX systems, looking at a lock of this process's own would release it.
                 if (!String.valueOf(run.getFileName()).startsWith(ownName())
                         && Files.isDirectory(run, LinkOption.NOFOLLOW_LINKS)
-                        && Files.getOwner(run, LinkOption.NOFOLLOW_LINKS).equals(owner)
+                        && isOf(owner, run)
                         && hasEnded(run)) {
                     delete(run);
                 }
@@ -106,6 +108,15 @@ public final class RunFolder implements AutoCloseable {
     /** How the names of this process's folders begin. */
     private static String ownName() {
         return NAME + ProcessHandle.current().pid() + "-";
+    }
+
+    private static boolean isOf(UserPrincipal owner, Path run) throws IOException {
+        try {
+            return Files.getOwner(run, LinkOption.NOFOLLOW_LINKS).equals(owner);
+        } catch (NoSuchFileException gone) {
+            // Another run has just deleted it.
+            return false;
+        }
     }
 
     /** Whether the run that a folder belongs to has ended; false if that cannot be told. */
@@ -123,6 +134,12 @@ public final class RunFolder implements AutoCloseable {
         List<Path> all;
         try (Stream<Path> files = Files.walk(folder)) {
             all = files.sorted(Comparator.reverseOrder()).toList();
+        } catch (NoSuchFileException gone) {
+            // The end of an interrupted run, or another run, was quicker.
+            return;
+        } catch (UncheckedIOException e) {
+            // Somebody else is deleting it, too; the next run deletes what is left.
+            return;
         }
         for (Path file : all) {
             try {

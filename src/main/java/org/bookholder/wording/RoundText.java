@@ -10,6 +10,10 @@ public final class RoundText {
     /** The progress; empty if there is no round. */
     public static String of(SessionState state) {
         PickupRound round = state.round();
+        if (!round.isOn()) {
+            // Asked for every picture: nothing is to be counted, and no object made, where there is no round.
+            return "";
+        }
         int left = state.lines().pickups().size();
         return switch (round.step()) {
             case OFF -> "";

@@ -60,7 +60,7 @@ final class TeachingTest {
         assertThat(scene.press("Shift H")).contains(Action.HOLD);
         assertThat(scene.press("Shift W")).contains(Action.NARROWER);
         assertThat(scene.press("Shift F5")).contains(Action.HOLD);
-        assertThat(scene.press("Z")).isEmpty();
+        assertThat(scene.press("X")).isEmpty();
     }
 
     @Test
