@@ -5,7 +5,6 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.handoff.HandOffRequest;
-import org.bookholder.app.handoff.HandOffService;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -45,9 +44,6 @@ final class HandOffCommand implements Callable<Integer> {
         if (interrupted != 0) {
             return interrupted;
         }
-        return InterruptibleCommand.run(terminal, HandOffOutput.INTERRUPTED, stop -> {
-            HandOffOutput.print(new HandOffService(here, request, stop).write(place), terminal);
-            return 0;
-        });
+        return HandOffOutput.write(here, request, place, terminal, 0);
     }
 }

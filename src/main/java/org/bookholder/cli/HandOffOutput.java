@@ -1,15 +1,46 @@
 package org.bookholder.cli;
 
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Path;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.handoff.HandOffRequest;
 import org.bookholder.app.handoff.HandOffService;
+import org.bookholder.problem.ProblemException;
 
-/** Prints what a hand-off has written. */
+/** Writes a hand-off for a command, and prints what was written. */
 final class HandOffOutput {
-    /** Message after an interrupted hand-off. */
-    static final String INTERRUPTED = "no file of the hand-off was written or changed";
+    private static final String INTERRUPTED = "no file of the hand-off was written or changed";
 
     private HandOffOutput() {}
 
-    static void print(HandOffService.Written written, Terminal terminal) {
+    /** Writes the files of a session; returns {@code status}, or the status of a command that was interrupted. */
+    static int write(Environment here, HandOffRequest request, Path session, Terminal terminal, int status)
+            throws ProblemException {
+        return InterruptibleCommand.run(terminal, INTERRUPTED, stop -> {
+            print(written(here, request, session, stop), terminal);
+            return status;
+        });
+    }
+
+    /** What can be chosen on a page is an option here. */
+    private static HandOffService.Written written(
+            Environment here, HandOffRequest request, Path session, Interruption stop) throws ProblemException {
+        try {
+            return new HandOffService(here, request, stop).write(session);
+        } catch (ProblemException e) {
+            if (e.getCause() instanceof FileAlreadyExistsException) {
+                throw new ProblemException(
+                        e.what(),
+                        e.where(),
+                        "name another folder with --out, or replace what is there with --replace",
+                        e);
+            }
+            throw e;
+        }
+    }
+
+    private static void print(HandOffService.Written written, Terminal terminal) {
         written.remarks().forEach(terminal::warn);
         terminal.out().println("Cut: " + written.summary());
         written.files().forEach(terminal.out()::println);

@@ -11,7 +11,6 @@ import org.bookholder.app.footage.FootageLogListener;
 import org.bookholder.app.footage.FootageLogRequest;
 import org.bookholder.app.footage.FootageLogging;
 import org.bookholder.app.handoff.HandOffRequest;
-import org.bookholder.app.handoff.HandOffService;
 import org.bookholder.app.reading.ReadingListener;
 import org.bookholder.app.reading.ReadingResult;
 import org.bookholder.footage.Footage;
@@ -89,10 +88,7 @@ final class LogCommand implements Callable<Integer> {
             terminal.out().println("What was followed so far can be handed off: bookholder handoff " + place);
             return status;
         }
-        return InterruptibleCommand.run(terminal, HandOffOutput.INTERRUPTED, stop -> {
-            HandOffOutput.print(new HandOffService(here, request, stop).write(place), terminal);
-            return status;
-        });
+        return HandOffOutput.write(here, request, place, terminal, status);
     }
 
     /** Prints the progress of each file; the command ends with the worst exit status. */

@@ -2,6 +2,7 @@ package org.bookholder.handoff;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,8 +38,8 @@ public final class HandOffWriter {
      * @param folder target folder; created if it does not exist
      * @param replace whether files of the same name may be replaced
      * @return the files, in order
-     * @throws ProblemException if a file already exists and may not be replaced, or the folder cannot be written to; in
-     *     that case nothing is changed
+     * @throws ProblemException if a file already exists and may not be replaced (its cause is a
+     *     {@link FileAlreadyExistsException} then), or the folder cannot be written to; in that case nothing is changed
      */
     public List<Path> write(Path folder, List<HandOffFile> files, boolean replace) throws ProblemException {
         if (!replace) {
@@ -64,7 +65,8 @@ public final class HandOffWriter {
                 throw new ProblemException(
                         "the file is there already, and nothing was written",
                         place.toString(),
-                        "choose another folder, or choose to replace what is there");
+                        "choose another folder, or choose to replace what is there",
+                        new FileAlreadyExistsException(place.toString()));
             }
         }
     }

@@ -112,7 +112,9 @@ final class HandOffCommandTest {
         assertThat(program.run("handoff", session.toString(), "--only", "edl")).isZero();
         Path edl = Files.writeString(session.resolve("handoff/lesson.edl"), "edited");
         assertThat(program.run("handoff", session.toString())).isEqualTo(2);
-        assertThat(program.err()).contains("lesson.edl: the file is there already, and nothing was written; ");
+        assertThat(program.err())
+                .contains("lesson.edl: the file is there already, and nothing was written; "
+                        + "name another folder with --out, or replace what is there with --replace");
         assertThat(edl).hasContent("edited");
         assertThat(files()).containsExactly("lesson.edl");
         assertThat(program.run("handoff", session.toString(), "--replace")).isZero();
