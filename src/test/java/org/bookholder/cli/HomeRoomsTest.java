@@ -108,7 +108,7 @@ final class HomeRoomsTest {
     @Test
     void theFilesForTheEditorAreWrittenAndOffered() throws IOException {
         room("handoff");
-        assertThat(browser.text("#w-session")).contains("1 · One wheel");
+        assertThat(browser.text("#w-session")).containsPattern("1 · One wheel, .+, \\d+ of \\d+ lines");
         browser.lookAtEverySize("home-handoff-form");
         done();
         assertThat(browser.text("#work-jobs")).contains("Cut: ", " clips, ", "Files: ");

@@ -7,6 +7,7 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.SessionFolders;
 import org.bookholder.app.session.StoredSession;
+import org.bookholder.course.Text;
 import org.bookholder.cutlist.CutList;
 import org.bookholder.cutlist.CutPlanner;
 import org.bookholder.cutlist.CutRules;
@@ -127,7 +128,7 @@ public final class HandOffService {
         int clips = handOff.cut().clips().size();
         int gaps = handOff.cut().items().size() - clips;
         Timecode timecode = handOff.timeline().timecode();
-        return clips + " clips, " + gaps + " gaps, "
+        return Text.count(clips, "clip") + ", " + Text.count(gaps, "gap") + ", "
                 + timecode.label(handOff.timeline().frames()) + " at "
                 + timecode.rate().label() + (timecode.drop() ? " drop-frame" : "");
     }

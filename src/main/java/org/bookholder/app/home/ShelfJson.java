@@ -12,6 +12,8 @@ import java.util.Set;
 import org.bookholder.app.course.CourseJson;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.RecordedSession;
+import org.bookholder.desk.LinesJson;
+import org.bookholder.session.SessionState;
 
 /** The lessons and sessions of the course that the page shows, to choose from: the newest session first. */
 final class ShelfJson {
@@ -52,12 +54,14 @@ final class ShelfJson {
     }
 
     private static void session(ObjectNode node, Recorded recorded) {
-        node.put("lesson", recorded.lesson().title())
+        SessionState state = recorded.session().state();
+        LinesJson.put(node, state)
+                .put("lesson", recorded.lesson().title())
                 .put("number", recorded.lesson().number())
                 .put("folder", recorded.session().folder().toString())
                 .put("name", CourseJson.name(recorded.session().folder()))
                 .put("began", recorded.session().began().toEpochMilli())
-                .put("pickups", recorded.session().state().lines().pickups().size());
+                .put("pickups", state.lines().pickups().size());
     }
 
     private record Recorded(Lesson lesson, RecordedSession session) {}

@@ -1,6 +1,7 @@
 // The rooms for long work: what each is good for, and what its form asks for.
 
 import { choice, files, folder, line, tick, ticks } from './fields.js';
+import { count } from './words.js';
 
 const when = (ms) => new Date(ms).toLocaleString('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
 
@@ -8,7 +9,7 @@ const lesson = ({ number, title, file }) => [file, `${number} · ${title}`];
 
 /** The sessions of the course, or one that a link has named first. */
 const sessions = (home) => home.shelf.sessions.map((s) => [s.folder,
-  `${s.number} · ${s.lesson}, ${when(s.began)}${s.pickups ? `, ${s.pickups} to pick up` : ''}`]);
+  `${s.number} · ${s.lesson}, ${when(s.began)}, ${s.read} of ${count(s.lines, 'line')}${s.pickups ? `, ${s.pickups} to pick up` : ''}`]);
 
 const others = (home) => home.shelf.others.map(({ folder: path, name }) => [path, name]);
 
