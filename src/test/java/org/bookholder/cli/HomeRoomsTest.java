@@ -225,11 +225,15 @@ final class HomeRoomsTest {
         Path yaml = Files.writeString(folder.resolve("user/films/wheels/course.yaml"), "title: A course  # mine\n");
         browser.click("#rooms a[href='?view=plan']");
         browser.until("document.querySelector('#plan .month button')");
+        assertThat(browser.text("#plan .plan-text").replaceAll("\\s+", " "))
+                .contains("You set your own under Settings.")
+                .doesNotContain("bookholder limits");
         browser.click("#month-after");
         browser.click("#plan .month button:nth-of-type(9)");
         browser.until("document.querySelectorAll('#plan [aria-pressed=true]').length === 1");
+        browser.value("document.querySelector('#p-recording-hours').dataset.before = 'yes'");
         browser.type("#p-recording-hours", "2.5", Keys.TAB);
-        browser.until("document.querySelector('#p-recording-hours').value === '2.5'");
+        browser.until("document.querySelector('#p-recording-hours:not([data-before])')?.value === '2.5'");
         browser.until("homeState.course.today.day === 'later'");
         assertThat(yaml).content().startsWith("title: A course  # mine\n").contains("days: [", "-09]", "hours: 2.5");
         browser.type("#p-pace", "fast", Keys.TAB);

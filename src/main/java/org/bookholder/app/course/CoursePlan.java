@@ -19,11 +19,15 @@ import org.bookholder.problem.ProblemException;
  * @param zone time zone of its days
  */
 public record CoursePlan(CourseStatus status, ZoneId zone) {
-    /** The plan as lines of text: the remaining sessions, the edit week by week, its costs and the expected date. */
-    public List<String> lines() {
+    /**
+     * The plan as lines of text: the remaining sessions, the edit week by week, its costs and the expected date.
+     *
+     * @param ownLimits a sentence that says where a person sets limits of their own
+     */
+    public List<String> lines(String ownLimits) {
         Course course = status.course();
         List<EditTask> tasks = EditTasks.of(status.board(), zone);
-        List<String> lines = new ArrayList<>(PlanText.of(status.works(), status.plan(), status.terms()));
+        List<String> lines = new ArrayList<>(PlanText.of(status.works(), status.plan(), status.terms(), ownLimits));
         lines.add("");
         lines.addAll(EditText.of(tasks, course.editing(), status.board().today()));
         course.costs().ifPresent(costs -> {

@@ -67,8 +67,9 @@ final class PlanRoom {
         ArrayNode lines = json.putArray("plan");
         courses.seen()
                 .overview()
-                .ifPresent(course ->
-                        new CoursePlan(course.status(), here.zone()).lines().forEach(lines::add));
+                .ifPresent(course -> new CoursePlan(course.status(), here.zone())
+                        .lines("You set your own under Settings.")
+                        .forEach(lines::add));
         return json;
     }
 }

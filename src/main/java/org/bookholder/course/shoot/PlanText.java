@@ -18,8 +18,12 @@ public final class PlanText {
 
     private PlanText() {}
 
-    /** The text, line by line. */
-    public static List<String> of(RecordingBacklog works, SessionPlan plan, Terms terms) {
+    /**
+     * The text, line by line.
+     *
+     * @param ownLimits a sentence that says where a person sets limits of their own
+     */
+    public static List<String> of(RecordingBacklog works, SessionPlan plan, Terms terms, String ownLimits) {
         List<String> out = new ArrayList<>();
         if (works.works().isEmpty()) {
             out.add("Everything is recorded, and no pickup is open.");
@@ -62,7 +66,7 @@ public final class PlanText {
                     Text.wrap("No recording days are known; write them into course.yaml: recording: days:. Until then"
                             + " the weeks of editing below count all as recorded."));
         }
-        out.addAll(Text.wrap(sources(terms)));
+        out.addAll(Text.wrap(sources(terms) + " The hardest lesson comes first. " + ownLimits));
         return out;
     }
 
@@ -76,7 +80,7 @@ public final class PlanText {
                 + "); at most " + Text.hours(terms.reading()) + " of reading in a session ("
                 + (terms.reading().equals(usual.reading()) ? "common practice: 2 to 3 hours" : yours) + "); set-up "
                 + Text.hours(terms.setUp()) + " (common practice: " + Text.hours(usual.setUp())
-                + "). The hardest lesson comes first. bookholder limits shows how to set your own.";
+                + ").";
     }
 
     private static String row(PlannedSession session, Slot slot) {
