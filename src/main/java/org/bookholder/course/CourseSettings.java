@@ -43,7 +43,7 @@ final class CourseSettings {
     private static CourseSettings of(Path folder, String text) throws ProblemException {
         String where = folder.resolve(Course.FILE).toString();
         return new CourseSettings(
-                folder, Settings.parse(text, where, 0, "the course").only(NAMES));
+                folder, Settings.parse(text, where, 0, Course.FILE).only(NAMES));
     }
 
     /**

@@ -63,12 +63,12 @@ public final class Settings {
                     .map(mark -> mark.getLine() + 1 + linesBefore)
                     .orElse(1);
             throw new ProblemException(
-                    what + " is broken (" + String.valueOf(e.getProblem()).replaceAll("\\s*\\R\\s*", " ") + ")",
+                    what + " can't be read (" + String.valueOf(e.getProblem()).replaceAll("\\s*\\R\\s*", " ") + ")",
                     file + ":" + where,
                     "write each setting as name: value, and put quotes around a value with a colon in it",
                     e);
         } catch (YamlEngineException e) {
-            throw new ProblemException(what + " is broken", file + ":1", "write each setting as name: value", e);
+            throw new ProblemException(what + " can't be read", file + ":1", "write each setting as name: value", e);
         }
     }
 
@@ -77,7 +77,7 @@ public final class Settings {
             String name = tuple.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
             int at = lineOf(tuple.getKeyNode());
             if (entries.put(name, new Entry(tuple.getValueNode(), at)) != null) {
-                throw problem(what + " is broken ('" + brief(name) + "' is given twice)", at, "leave one of them");
+                throw problem(what + " can't be read ('" + brief(name) + "' is given twice)", at, "leave one of them");
             }
         }
     }

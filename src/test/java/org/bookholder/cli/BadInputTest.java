@@ -58,7 +58,7 @@ final class BadInputTest {
         "0, pace 0 is out of range",
         "5000, pace 5000 is out of range",
         "brisk, pace 'brisk' is not a whole number",
-        "'a: b', the front matter is broken"
+        "'a: b', the front matter can't be read"
     })
     void invalidFrontMatter(String pace, String message) {
         String bad = program.file("bad.md", "---\ntitle: Hub\npace: " + pace + "\n---\nEvery wheel has one.\n");

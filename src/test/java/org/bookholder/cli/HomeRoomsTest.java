@@ -245,6 +245,29 @@ final class HomeRoomsTest {
         browser.lookAtEverySize("home-gate");
     }
 
+    @Test
+    void aBrokenCourseFileIsNamedWithItsLineInEveryRoom() throws IOException {
+        Path yaml = folder.resolve("user/films/wheels/course.yaml");
+        Files.writeString(yaml, "title: A course\nrecording:\n  days: [2027-02-02\n");
+        browser.until("homeState.course.trouble");
+        String sentence = String.valueOf(browser.value("homeState.course.trouble"));
+        assertThat(sentence)
+                .startsWith(yaml + ":4: course.yaml can't be read (")
+                .contains("; write each setting as ");
+        assertThat(browser.text("#trouble")).contains(sentence);
+        browser.click("#rooms a[href='?view=gate']");
+        browser.until("document.querySelector('#gate .wrong')");
+        assertThat(browser.text("#gate")).contains("Finished?", sentence);
+        browser.click("#rooms a[href='?view=plan']");
+        browser.until("document.querySelector('#plan .wrong')");
+        assertThat(browser.text("#plan")).contains(sentence);
+        assertThat(browser.awaited("import('./door.js').then((door) => door.request({ do: 'open', folder: '"
+                        + yaml.getParent() + "' }))"))
+                .isEqualTo("Not done: " + sentence + ".");
+        Files.writeString(yaml, "title: A course\n");
+        browser.until("document.querySelector('#plan .month button')");
+    }
+
     private Path session() {
         return folder.resolve("data/sessions/2026-09-09-0900-one-wheel");
     }

@@ -88,7 +88,9 @@ final class HomeActions {
     private Optional<String> act(JsonNode asked) throws ProblemException {
         courses.mustBeOpen(asked);
         switch (asked.path("do").asText()) {
-            case "open" -> courses.open(folders.allowed(asked.path("folder").asText()));
+            case "open" -> {
+                return open(folders.allowed(asked.path("folder").asText()));
+            }
             case "choose" -> {
                 if (!courses.choose(asked.path("course").asText())) {
                     return Optional.of("this course is not known any more");
@@ -127,6 +129,19 @@ final class HomeActions {
             }
         }
         return Optional.empty();
+    }
+
+    /** A mistake in one of the course's files is told with its place, as everywhere else. */
+    private Optional<String> open(Path folder) throws ProblemException {
+        try {
+            courses.open(folder);
+            return Optional.empty();
+        } catch (ProblemException e) {
+            if (e.where().equals(folder.toString())) {
+                throw e;
+            }
+            return Optional.of(e.getMessage());
+        }
     }
 
     /** A file would be opened with whatever program is meant for it. */

@@ -46,10 +46,10 @@ final class BadScriptTest {
     void reportsWhereFrontMatterIsInvalid() {
         ProblemException problem = problem("---\ntitle: x\npace: a: b\n---\nHi.");
         assertThat(problem.where()).isEqualTo("l.md:3");
-        assertThat(problem.what()).startsWith("the front matter is broken");
+        assertThat(problem.what()).startsWith("the front matter can't be read");
         assertThat(problem.remedy())
                 .isEqualTo("write each setting as name: value, and put quotes around a value with a colon in it");
-        assertThat(problem("---\npace: 90\npace: 100\n---\nHi.").what()).startsWith("the front matter is broken");
+        assertThat(problem("---\npace: 90\npace: 100\n---\nHi.").what()).startsWith("the front matter can't be read");
     }
 
     @Test

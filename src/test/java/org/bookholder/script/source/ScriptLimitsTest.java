@@ -54,7 +54,7 @@ final class ScriptLimitsTest {
     void settingsThatAreNestedThousandsDeepAreRefused() {
         for (String deep : new String[] {"[".repeat(9_000), "{a: ".repeat(9_000), "- ".repeat(9_000)}) {
             assertThat(problem("---\ntitle: x\nmore:\n  " + deep + "\n---\nHi.").what())
-                    .isEqualTo("the front matter is broken (lists and names are nested too deeply)");
+                    .isEqualTo("the front matter can't be read (lists and names are nested too deeply)");
         }
     }
 
@@ -63,7 +63,7 @@ final class ScriptLimitsTest {
         assertThat(markdown("---\n" + repeating(20) + "---\nHi.").title()).isEqualTo("l");
         assertThat(problem("---\n" + repeating(20) + "title: *a20\n---\nHi.").what())
                 .isEqualTo("'title' has no single value");
-        assertThat(problem("---\n" + repeating(40) + "---\nHi.").what()).isEqualTo("the front matter is broken");
+        assertThat(problem("---\n" + repeating(40) + "---\nHi.").what()).isEqualTo("the front matter can't be read");
     }
 
     /** Lists, each of which is the one before twice. */

@@ -3,8 +3,11 @@
 import { byId, count, el } from './words.js';
 
 export function showGate(home) {
-  const { today } = home.course;
-  if (!today) return;
+  const { today, trouble } = home.course;
+  if (!today) {
+    byId('gate').replaceChildren(el('h2', { class: 'headline' }, 'Finished?'), trouble ? el('p', { class: 'wrong', role: 'alert' }, trouble) : '');
+    return;
+  }
   const rows = [...today.order, ...today.rest].filter((row) => row.kind !== 'break').sort((a, b) => a.number - b.number);
   const open = rows.filter((row) => row.kind === 'unreadable' || row.way.some((part) => part < 1));
   byId('gate').replaceChildren(

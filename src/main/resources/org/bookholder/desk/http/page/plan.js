@@ -11,17 +11,18 @@ let shownFor = '';
 export async function showPlan(home) {
   if (plan && shownFor === home.course.folder) return;
   shownFor = home.course.folder;
+  plan = null;
   month = '';
-  await told({ do: 'show' });
+  const wrong = await told({ do: 'show' });
+  if (wrong && !plan) {
+    byId('plan').replaceChildren(el('h2', { class: 'headline' }, 'Plan and dates'), el('p', { class: 'wrong', role: 'alert' }, home.course.trouble || wrong));
+  }
 }
 
-/** Asks for something and shows the plan after it; returns why it was not done. */
+/** Asks for something and shows the plan after it; returns why that was not done. */
 async function told(what) {
   const answer = await question('plan', what);
-  if (answer.trouble) {
-    if (!plan) byId('plan').replaceChildren(el('h2', { class: 'headline' }, 'Plan and dates'), el('p', { class: 'wrong', role: 'alert' }, answer.trouble));
-    return answer.trouble;
-  }
+  if (answer.trouble) return answer.trouble;
   plan = answer;
   month ||= (plan.days.find((day) => day >= plan.today) ?? plan.today).slice(0, 7);
   show();
