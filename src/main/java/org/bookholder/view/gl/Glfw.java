@@ -34,9 +34,10 @@ final class Glfw {
     /**
      * Starts the library; if it is already running, only asks whether its display is still there.
      *
+     * @return a watch over that display
      * @throws ProblemException if there is no display, or it is gone; nothing else of GLFW may be called then
      */
-    static void start() throws ProblemException {
+    static DisplayWatch start() throws ProblemException {
         try {
             GLFWErrorCallback earlier = glfwSetErrorCallback(null);
             if (earlier != null) {
@@ -52,9 +53,11 @@ final class Glfw {
                         WHERE,
                         "start it in a desktop session, or go on without the window");
             }
-            if (!DisplayWatch.begin().answers()) {
+            DisplayWatch display = DisplayWatch.begin();
+            if (!display.answers()) {
                 throw gone();
             }
+            return display;
         } catch (LinkageError e) {
             throw new ProblemException(
                     "the window library cannot be loaded (" + e.getMessage() + ")",

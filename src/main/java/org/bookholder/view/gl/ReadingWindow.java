@@ -88,12 +88,12 @@ public final class ReadingWindow implements AutoCloseable {
      */
     public static ReadingWindow open(WindowSettings settings, Script script, WindowPlace place)
             throws ProblemException {
-        Glfw.start();
+        DisplayWatch display = Glfw.start();
         try {
-            Window window = Window.open(script.title(), place);
+            Window window = Window.open(display, script.title(), place);
             return new ReadingWindow(window, settings, ContextWatch.ofCurrent());
         } catch (RuntimeException fault) {
-            if (!DisplayWatch.begin().answers()) {
+            if (!display.answers()) {
                 throw Glfw.gone();
             }
             throw fault;
@@ -103,15 +103,13 @@ public final class ReadingWindow implements AutoCloseable {
     /** The same with another watch over its context, for tests. */
     static ReadingWindow open(WindowSettings settings, Script script, WindowPlace place, ContextWatch context)
             throws ProblemException {
-        Glfw.start();
-        return new ReadingWindow(Window.open(script.title(), place), settings, context);
+        return new ReadingWindow(Window.open(Glfw.start(), script.title(), place), settings, context);
     }
 
     /** The reason why this machine cannot show a reading window; empty if it can. */
     public static Optional<String> unavailable() {
         try {
-            Glfw.start();
-            Window.open("", WindowPlace.hidden(16, 16)).close();
+            Window.open(Glfw.start(), "", WindowPlace.hidden(16, 16)).close();
             return Optional.empty();
         } catch (ProblemException e) {
             return Optional.of(e.what());

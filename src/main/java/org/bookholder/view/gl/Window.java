@@ -44,14 +44,14 @@ final class Window implements AutoCloseable {
         glfwSetWindowTitle(handle, title);
     }
 
-    /** Opens a window; GLFW must be running. */
-    static Window open(String title, WindowPlace place) throws ProblemException {
-        return open(title, place, ContentScale.ofSystem());
+    /** Opens a window on the display that {@code display} watches. */
+    static Window open(DisplayWatch display, String title, WindowPlace place) throws ProblemException {
+        return open(display, title, place, ContentScale.ofSystem());
     }
 
     /** The same, with monitor scales that differ from those the system reports. */
-    static Window open(String title, WindowPlace place, ContentScale scale) throws ProblemException {
-        DisplayWatch display = DisplayWatch.begin();
+    static Window open(DisplayWatch display, String title, WindowPlace place, ContentScale scale)
+            throws ProblemException {
         glfwDefaultWindowHints();
         glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
         glfwWindowHint(GLFW_CONTEXT_VERSION_MINOR, 3);

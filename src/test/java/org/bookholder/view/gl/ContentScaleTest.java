@@ -19,8 +19,8 @@ final class ContentScaleTest {
     @ValueSource(doubles = {1, 1.5, 2})
     void theWindowIsScaled(double scale) throws ProblemException {
         Needs.display();
-        Glfw.start();
-        try (Window window = Window.open("scaled", WindowPlace.windowed(640, 360), monitor -> scale)) {
+        DisplayWatch display = Glfw.start();
+        try (Window window = Window.open(display, "scaled", WindowPlace.windowed(640, 360), monitor -> scale)) {
             long end = System.nanoTime() + PATIENCE_NANOS;
             Screen screen = window.screen();
             while (screen.width() != Math.round(640 * scale) || screen.height() != Math.round(360 * scale)) {

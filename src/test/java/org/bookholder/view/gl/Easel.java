@@ -23,8 +23,7 @@ final class Easel implements AutoCloseable {
     private Easel(int width, int height) throws ProblemException {
         this.width = width;
         this.height = height;
-        Glfw.start();
-        window = Window.open("", WindowPlace.hidden(width, height));
+        window = Window.open(Glfw.start(), "", WindowPlace.hidden(width, height));
         canvas = new Canvas();
         painter = new Painter(canvas, texts);
     }

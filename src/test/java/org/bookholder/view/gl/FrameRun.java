@@ -53,8 +53,7 @@ public final class FrameRun {
         SampleState sample = SampleState.of(script);
         SessionState state = sample.state();
         long began = System.nanoTime();
-        Glfw.start();
-        Window window = Window.open("", WindowPlace.windowed(1920, 1080));
+        Window window = Window.open(Glfw.start(), "", WindowPlace.windowed(1920, 1080));
         double opened = millisSince(began);
         Fonts fonts = new Fonts(SystemFonts::find);
         Shaper shaper = new Shaper(fonts);
