@@ -37,6 +37,9 @@ final class FrameBuilder {
     private List<Double> pickupShares = List.of();
     private String pickupCount = "";
     private @Nullable Layout sharedOf;
+    private String round = "";
+    private String troubles = "";
+    private @Nullable SessionState wordedOf;
 
     FrameBuilder(AnimationState moment, Geometry geometry) {
         this.moment = moment;
@@ -48,6 +51,7 @@ final class FrameBuilder {
     Frame fill(SessionState state, Layout layout, Geometry geometry, WindowSettings settings) {
         Set<Cue> cues = settings.cues();
         look(state, layout);
+        word(state);
         Optional<PageView> page = moment.pages.view();
         double pageLight = page.isPresent() ? page.get().light() : 0;
         view.setGround(geometry, settings.mirrored(), settings.upsideDown());
@@ -74,6 +78,16 @@ final class FrameBuilder {
                     .map(line -> layout.spokenBefore(new ReadingPosition(line, 1)) / whole)
                     .collect(Collectors.toUnmodifiableList());
             pickupCount = pickups.count() == 0 ? "" : Integer.toString(pickups.count());
+        }
+    }
+
+    /** Puts the round and the troubles into words, when the state has changed. */
+    @SuppressWarnings("ReferenceEquality")
+    private void word(SessionState state) {
+        if (state != wordedOf) {
+            wordedOf = state;
+            round = RoundText.of(state);
+            troubles = TroubleText.of(state.troubles());
         }
     }
 
@@ -150,7 +164,7 @@ final class FrameBuilder {
         } else if (!moment.producer.text().isEmpty() && moment.producer.light() > 0) {
             view.setCaption(Spot.MESSAGE, moment.producer.text(), Palette.COMING, moment.producer.light());
         } else if (!state.troubles().isEmpty()) {
-            say(Spot.MESSAGE, TroubleText.of(state.troubles()), Palette.ASKING);
+            say(Spot.MESSAGE, troubles, Palette.ASKING);
         } else {
             say(Spot.MESSAGE, reading || !rests ? "" : moment.rest.sentence(), Palette.DIRECTION);
         }
@@ -158,7 +172,6 @@ final class FrameBuilder {
 
     /** Text beside the mark: what the mark means, and the progress of the pickup round. */
     private String standing(SessionState state, String count, boolean marked) {
-        String round = RoundText.of(state);
         if (!marked || (!state.takes().rolling() && !round.isEmpty())) {
             return round;
         }
