@@ -70,6 +70,22 @@ final class ReadOnlyPlaceTest {
     /** What a kill leaves in the write-ahead log is read too. */
     @Test
     void theLogOfAKilledSessionIsReadToo() throws IOException, InterruptedException, ProblemException {
+        leaveAsIfKilled();
+        assertThat(run("notes", session.toString())).anyMatch(line -> line.contains("a passing van"));
+    }
+
+    @Test
+    void theLogOfAKilledSessionIsPackedToo() throws IOException, InterruptedException, ProblemException {
+        leaveAsIfKilled();
+        Path archive = folder.resolve("killed.zip");
+        assertThat(run("pack", session.toString(), archive.toString())).contains("exit status 0");
+        String unpacked = folder.resolve("unpacked").toString();
+        assertThat(program.run("unpack", archive.toString(), unpacked)).isZero();
+        assertThat(program.run("notes", unpacked)).isZero();
+        assertThat(program.out()).contains("a passing van");
+    }
+
+    private void leaveAsIfKilled() throws IOException, ProblemException {
         try (SqliteJournal open = SqliteJournal.open(session.resolve("journal.db"))) {
             open.append(new SessionEvent.PickupMarked(StreamTime.ofSeconds(0.5), 1, "a passing van"));
             Path killed = Files.createDirectories(folder.resolve("killed"));
@@ -82,7 +98,6 @@ final class ReadOnlyPlaceTest {
         }
         session = folder.resolve("killed");
         assertThat(session.resolve("journal.db-wal")).isNotEmptyFile();
-        assertThat(run("notes", session.toString())).anyMatch(line -> line.contains("a passing van"));
     }
 
     @Test

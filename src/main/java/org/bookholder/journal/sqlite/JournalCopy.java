@@ -1,10 +1,10 @@
 package org.bookholder.journal.sqlite;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
+import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
@@ -21,26 +21,25 @@ public final class JournalCopy {
      * @throws ProblemException if the journal cannot be read, or the copy cannot be written
      */
     public static void write(Path journal, Path copy) throws ProblemException {
-        SQLiteConfig config = new SQLiteConfig();
-        config.setReadOnly(true);
-        config.setBusyTimeout(2_000);
-        try (Connection connection = config.createConnection("jdbc:sqlite:" + address(journal));
-                PreparedStatement vacuum = connection.prepareStatement("VACUUM INTO ?")) {
-            vacuum.setString(1, copy.toAbsolutePath().toString());
-            vacuum.execute();
+        Optional<ReadableCopy> readable = ReadableCopy.ifNeeded(journal);
+        try {
+            vacuum(readable.map(ReadableCopy::file).orElse(journal), copy);
         } catch (SQLException e) {
             boolean full = (e.getErrorCode() & 0xFF) == SQLiteErrorCode.SQLITE_FULL.code;
             throw SqlProblems.of(full ? copy : journal, e);
+        } finally {
+            readable.ifPresent(ReadableCopy::discard);
         }
     }
 
-    /**
-     * SQLite makes an index beside a journal in write-ahead mode even to read it, unless it is told that nothing changes
-     * (sqlite.org/wal.html, section "Read-Only Databases").
-     */
-    private static String address(Path journal) {
-        Path file = journal.toAbsolutePath();
-        boolean unchanging = !Files.isWritable(file.resolveSibling(".")) && !SqliteJournal.wasKilled(file);
-        return unchanging ? file.toUri() + "?immutable=1" : file.toString();
+    private static void vacuum(Path journal, Path copy) throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        config.setBusyTimeout(2_000);
+        try (Connection connection = config.createConnection("jdbc:sqlite:" + journal.toAbsolutePath());
+                PreparedStatement vacuum = connection.prepareStatement("VACUUM INTO ?")) {
+            vacuum.setString(1, copy.toAbsolutePath().toString());
+            vacuum.execute();
+        }
     }
 }
