@@ -20,6 +20,7 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
 import org.bookholder.session.UnsavedStretch;
+import org.bookholder.timing.StreamTime;
 import org.bookholder.wording.Labels;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
@@ -120,20 +121,18 @@ public final class NotesJsonExporter implements Exporter {
 
     /** The deviations behind the outcome: those of the best attempt, otherwise of the last one. */
     private static List<Deviation> said(LineNotes notes) {
-        if (notes.best().isPresent()) {
-            return notes.best().get().deviations();
-        }
-        List<Attempt> attempts = notes.attempts();
-        return attempts.isEmpty()
-                ? List.of()
-                : attempts.get(attempts.size() - 1).deviations();
+        return notes.telling().map(Attempt::deviations).orElse(List.of());
     }
 
     private static ObjectNode bounds(Attempt attempt) {
+        return stretch(attempt.take(), attempt.start(), attempt.end());
+    }
+
+    private static ObjectNode stretch(int take, StreamTime start, StreamTime end) {
         ObjectNode node = JSON.objectNode();
-        node.put("take", attempt.take());
-        node.set("start", JsonNumbers.seconds(attempt.start()));
-        node.set("end", JsonNumbers.seconds(attempt.end()));
+        node.put("take", take);
+        node.set("start", JsonNumbers.seconds(start));
+        node.set("end", JsonNumbers.seconds(end));
         return node;
     }
 
@@ -163,12 +162,10 @@ public final class NotesJsonExporter implements Exporter {
     private static ArrayNode notJudged(List<UnjudgedStretch> stretches) {
         ArrayNode all = JSON.arrayNode();
         for (UnjudgedStretch stretch : stretches) {
-            ObjectNode node = all.addObject();
-            node.put("take", stretch.take());
-            node.set("start", JsonNumbers.seconds(stretch.start()));
-            node.set("end", JsonNumbers.seconds(stretch.end()));
+            ObjectNode node = stretch(stretch.take(), stretch.start(), stretch.end());
             ArrayNode lines = node.putArray("lines");
             stretch.lines().forEach(lines::add);
+            all.add(node);
         }
         return all;
     }
@@ -176,10 +173,7 @@ public final class NotesJsonExporter implements Exporter {
     private static ArrayNode notSaved(List<UnsavedStretch> stretches) {
         ArrayNode all = JSON.arrayNode();
         for (UnsavedStretch stretch : stretches) {
-            ObjectNode node = all.addObject();
-            node.put("take", stretch.take());
-            node.set("start", JsonNumbers.seconds(stretch.start()));
-            node.set("end", JsonNumbers.seconds(stretch.end()));
+            all.add(stretch(stretch.take(), stretch.start(), stretch.end()));
         }
         return all;
     }
