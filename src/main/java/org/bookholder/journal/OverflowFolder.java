@@ -14,7 +14,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
@@ -95,7 +94,7 @@ public record OverflowFolder(Path path, Path session) {
     /** The stretches of sound, in the order in which they are to be taken in. */
     List<Stretch> stretches() throws ProblemException {
         List<Stretch> stretches = new ArrayList<>();
-        for (Path file : files()) {
+        for (Path file : SessionFiles.in(path)) {
             Matcher name = STRETCH.matcher(String.valueOf(file.getFileName()));
             if (name.matches() && TakeFile.holdsSound(file)) {
                 stretches.add(new Stretch(Integer.parseInt(name.group(1)), Long.parseLong(name.group(2)), file));
@@ -133,14 +132,16 @@ public record OverflowFolder(Path path, Path session) {
 
     /** How much is kept here. Bytes. */
     public long bytes() throws ProblemException {
-        return files().stream().mapToLong(file -> file.toFile().length()).sum();
+        return SessionFiles.in(path).stream()
+                .mapToLong(file -> file.toFile().length())
+                .sum();
     }
 
     /** Deletes the folder; to be called when all of it is in the session. */
     public void delete() throws ProblemException {
         try {
             // The description goes last: what is left without it would not be found again.
-            List<Path> files = new ArrayList<>(files());
+            List<Path> files = new ArrayList<>(SessionFiles.in(path));
             files.sort(Comparator.comparing(file -> file.endsWith(DESCRIPTION)));
             for (Path file : files) {
                 Files.deleteIfExists(file);
@@ -148,14 +149,6 @@ public record OverflowFolder(Path path, Path session) {
             Files.deleteIfExists(path);
         } catch (IOException e) {
             throw DiskProblems.writing(path, e);
-        }
-    }
-
-    private List<Path> files() throws ProblemException {
-        try (Stream<Path> entries = Files.list(path)) {
-            return entries.filter(Files::isRegularFile).sorted().toList();
-        } catch (IOException e) {
-            throw DiskProblems.reading(path, e);
         }
     }
 

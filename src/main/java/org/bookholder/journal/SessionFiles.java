@@ -40,14 +40,18 @@ public final class SessionFiles {
      * @throws ProblemException if the folder cannot be read
      */
     public static List<Path> besideJournal(Path session) throws ProblemException {
-        try (Stream<Path> entries = Files.list(session)) {
-            return entries.filter(file ->
-                            OTHERS.matcher(String.valueOf(file.getFileName())).matches())
-                    .filter(Files::isRegularFile)
-                    .sorted()
-                    .toList();
+        return in(session).stream()
+                .filter(file ->
+                        OTHERS.matcher(String.valueOf(file.getFileName())).matches())
+                .toList();
+    }
+
+    /** All regular files in a folder, sorted by name. */
+    static List<Path> in(Path folder) throws ProblemException {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.filter(Files::isRegularFile).sorted().toList();
         } catch (IOException e) {
-            throw DiskProblems.reading(session, e);
+            throw DiskProblems.reading(folder, e);
         }
     }
 
@@ -58,6 +62,6 @@ public final class SessionFiles {
      * @throws ProblemException if the journal cannot be read, or the copy cannot be written
      */
     public static void copyJournal(Path session, Path copy) throws ProblemException {
-        JournalCopy.write(session.resolve(JOURNAL), copy);
+        JournalCopy.write(SessionFolder.journalOf(session), copy);
     }
 }

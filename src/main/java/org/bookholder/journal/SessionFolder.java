@@ -27,8 +27,6 @@ public final class SessionFolder implements AutoCloseable {
     /** What the copy of a script is called: as Markdown, and as plain text. */
     static final List<String> SCRIPT_COPIES = List.of("script.md", "script.txt");
 
-    private static final String JOURNAL = "journal.db";
-
     private final Path path;
     private final Journal journal;
     private final Optional<FolderLock> lock;
@@ -222,7 +220,7 @@ public final class SessionFolder implements AutoCloseable {
     }
 
     static Path journalOf(Path folder) {
-        return folder.resolve(JOURNAL);
+        return folder.resolve(SessionFiles.JOURNAL);
     }
 
     private static void checkSession(Path folder) throws ProblemException {

@@ -3,7 +3,6 @@ package org.bookholder.journal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -129,8 +128,8 @@ public final class SessionRepair {
     private void copy(TakeHeaders headers) throws ProblemException {
         try {
             PrivateFiles.createFolder(copies);
-            for (Path file : files()) {
-                if (!isRecording(file) && !FolderLock.isLockFile(file)) {
+            for (Path file : SessionFiles.in(folder)) {
+                if (!SessionFolder.isTake(file) && !FolderLock.isLockFile(file)) {
                     PrivateFiles.copy(file, copies.resolve(file.getFileName()));
                 }
             }
@@ -182,23 +181,11 @@ public final class SessionRepair {
 
     private List<Path> recordings() throws ProblemException {
         return Files.isDirectory(folder)
-                ? files().stream()
-                        .filter(SessionRepair::isRecording)
+                ? SessionFiles.in(folder).stream()
+                        .filter(SessionFolder::isTake)
                         .filter(file -> file.toFile().length() > WavHeader.BYTES)
                         .toList()
                 : List.of();
-    }
-
-    private static boolean isRecording(Path file) {
-        return SessionFolder.isTake(file);
-    }
-
-    private List<Path> files() throws ProblemException {
-        try (Stream<Path> entries = Files.list(folder)) {
-            return new ArrayList<>(entries.filter(Files::isRegularFile).sorted().toList());
-        } catch (IOException e) {
-            throw DiskProblems.reading(folder, e);
-        }
     }
 
     private Path journal() {
