@@ -51,23 +51,10 @@ public record NextLessons(List<Lesson> lessons, double ratio, FatigueLimits limi
                 next.title(), next.length(), Math.max(0, lessons.size() - 1), TIME.format(rounded(end, zone)));
     }
 
-    /** The states of a session, each with what follows it; the same state gives the same object for a while. */
+    /** The states of a session, each with what follows it as it was known when the state came. */
     Supplier<SessionState> beside(Supplier<SessionState> states, Environment here) {
-        return new Supplier<>() {
-            private SessionState seen = states.get();
-            private SessionState shown = seen.with(after(seen, here.clock().instant(), here.zone()));
-
-            @Override
-            @SuppressWarnings("ReferenceEquality")
-            public synchronized SessionState get() {
-                SessionState now = states.get();
-                if (now != seen) {
-                    seen = now;
-                    shown = now.with(after(now, here.clock().instant(), here.zone()));
-                }
-                return shown;
-            }
-        };
+        return new ShownStates(
+                states, state -> state.with(after(state, here.clock().instant(), here.zone())));
     }
 
     /** The full five minutes after it: nobody can foretell better, and a figure that changes all the time distracts. */

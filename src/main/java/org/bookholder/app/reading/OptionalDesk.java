@@ -51,15 +51,14 @@ record OptionalDesk(Optional<SessionDesk> session, String invitation) implements
 
     /** The state for the reading window; before the lesson begins it also tells of the room on the disk and how to open the desk. */
     Supplier<SessionState> forWindow(Supplier<SessionState> state, String room) {
-        return () -> {
-            SessionState now = state.get();
+        return new ShownStates(state, now -> {
             if (!now.following().position().equals(ReadingPosition.START)
                     || !now.troubles().isEmpty()) {
                 return now;
             }
             SessionState told = room.isEmpty() ? now : now.with(new Trouble(Trouble.Kind.ROOM, room));
             return invitation.isEmpty() ? told : told.with(new Trouble(Trouble.Kind.DESK_READY, invitation));
-        };
+        });
     }
 
     @Override
