@@ -13,12 +13,12 @@ import org.bookholder.problem.ProblemException;
  * sessions, courses and the demo. A link that leads out of them counts as outside. Safe for use by several threads.
  */
 final class AllowedPaths {
-    private final Path userHome;
+    private final FolderList folders;
     private final Environment here;
     private final KnownCourses courses;
 
-    AllowedPaths(Path userHome, Environment here, KnownCourses courses) {
-        this.userHome = userHome;
+    AllowedPaths(FolderList folders, Environment here, KnownCourses courses) {
+        this.folders = folders;
         this.here = here;
         this.courses = courses;
     }
@@ -37,15 +37,17 @@ final class AllowedPaths {
         }
         if (!inside(path)) {
             throw new ProblemException(
-                    "this is outside of your home and of your courses", text, "choose something below " + userHome);
+                    "this is outside of your home and of your courses",
+                    text,
+                    "choose something below " + folders.userHome());
         }
         return path;
     }
 
-    private boolean inside(Path path) {
+    private boolean inside(Path path) throws ProblemException {
         List<Path> open = new ArrayList<>(List.of(here.sessions(), here.demoScripts()));
         courses.all().forEach(course -> open.add(Path.of(course.folder())));
-        return open.stream().anyMatch(folder -> below(folder, path)) || (below(userHome, path) && !hidden(path));
+        return open.stream().anyMatch(folder -> below(folder, path)) || folders.holds(path);
     }
 
     private static boolean below(Path folder, Path path) {
@@ -53,19 +55,6 @@ final class AllowedPaths {
             return path.startsWith(folder.toRealPath());
         } catch (IOException notThere) {
             return false;
-        }
-    }
-
-    private boolean hidden(Path path) {
-        try {
-            for (Path part : userHome.toRealPath().relativize(path)) {
-                if (part.toString().startsWith(".")) {
-                    return true;
-                }
-            }
-            return false;
-        } catch (IOException e) {
-            return true;
         }
     }
 }

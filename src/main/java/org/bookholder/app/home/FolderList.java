@@ -70,7 +70,7 @@ record FolderList(Path userHome) {
     Path allowed(String path) throws ProblemException {
         try {
             Path folder = Path.of(path).toRealPath();
-            if (folder.startsWith(home()) && Files.isDirectory(folder) && !hidden(home().relativize(folder))) {
+            if (Files.isDirectory(folder) && holds(folder)) {
                 return folder;
             }
         } catch (IOException | InvalidPathException e) {
@@ -78,6 +78,12 @@ record FolderList(Path userHome) {
         }
         throw new ProblemException(
                 "this folder is hidden or outside of your home", path, "choose one below " + userHome);
+    }
+
+    /** Whether a file or folder, by its real path, lies below the user's home and is not hidden. */
+    boolean holds(Path real) throws ProblemException {
+        Path home = home();
+        return real.startsWith(home) && !hidden(home.relativize(real));
     }
 
     private static boolean hidden(Path below) {

@@ -114,7 +114,7 @@ public final class Home implements AutoCloseable {
         FolderList folders = new FolderList(request.userHome());
         Latest<Boolean> quitting = new Latest<>(false);
         KeptOrders orders = new KeptOrders(here.data().resolve("orders.json"));
-        AllowedPaths paths = new AllowedPaths(request.userHome(), here, courses.known());
+        AllowedPaths paths = new AllowedPaths(folders, here, courses.known());
         WorkList work = new WorkList(here, courses::address, courses::letGo);
         BrokenOff brokenOff = new BrokenOff(here, jobs, work);
         HomeActions actions = new HomeActions(

@@ -181,7 +181,7 @@ final class RoomRefusalsTest {
                 settings,
                 new BeforeReading(here, settings),
                 new FolderList(folder.resolve("user")),
-                new AllowedPaths(folder.resolve("user"), here, courses.known()),
+                new AllowedPaths(new FolderList(folder.resolve("user")), here, courses.known()),
                 jobs,
                 work,
                 new BrokenOff(here, jobs, work),
