@@ -153,10 +153,10 @@ final class HomeCourses implements AutoCloseable {
                 : Optional.of("course/" + course + "/session/" + CourseJson.name(session) + "/");
     }
 
-    /** The folders of all sessions that lie where those of the course lie that is shown, also of damaged ones. */
-    List<Path> sessions() {
+    /** The folders of all sessions that lie where those of a course lie, also of damaged ones. */
+    List<Path> sessions(Seen seen) {
         try {
-            String course = seen().folder();
+            String course = seen.folder();
             Path usual = here.sessions();
             return SessionFolders.folders(
                     course.isEmpty() ? List.of(usual) : List.of(Path.of(course).resolve("sessions"), usual));

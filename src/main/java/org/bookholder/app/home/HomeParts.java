@@ -20,12 +20,17 @@ final class HomeParts {
 
     /** All but the reading. */
     static Map<String, JsonNode> of(
-            HomeCourses courses, BeforeReading.Known before, JsonNode settings, HomeDay day, TodayJson.Setting today) {
+            HomeCourses courses,
+            HomeCourses.Seen seen,
+            BeforeReading.Known before,
+            JsonNode settings,
+            HomeDay day,
+            TodayJson.Setting today) {
         Map<String, JsonNode> parts = new LinkedHashMap<>();
         parts.put("courses", courses(courses.known().all()));
-        parts.put("course", course(courses.seen(), today));
+        parts.put("course", course(seen, today));
         parts.put("day", day.json());
-        parts.put("shelf", ShelfJson.of(courses.seen(), courses.sessions()));
+        parts.put("shelf", ShelfJson.of(seen, courses.sessions(seen)));
         parts.put("before", before(before));
         parts.put("settings", settings);
         parts.put("services", services());

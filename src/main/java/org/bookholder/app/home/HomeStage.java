@@ -125,12 +125,14 @@ final class HomeStage implements Stage {
 
     private void lookAtCourses() {
         courses.look();
-        courses.seen().overview().ifPresent(course -> brokenOff.look(course, courses.sessions()));
+        HomeCourses.Seen seen = courses.seen();
+        seen.overview().ifPresent(course -> brokenOff.look(course, courses.sessions(seen)));
     }
 
     /** Takes in what has changed and tells pages; safe for use by several threads. */
     boolean look() {
-        looked.set(HomeParts.of(courses, before.known(), settings(), day, today()));
+        HomeCourses.Seen seen = courses.seen();
+        looked.set(HomeParts.of(courses, seen, before.known(), settings(), day, today(seen)));
         return tell();
     }
 
@@ -143,13 +145,9 @@ final class HomeStage implements Stage {
         return feed.tell(parts);
     }
 
-    private TodayJson.Setting today() {
+    private TodayJson.Setting today(HomeCourses.Seen seen) {
         return new TodayJson.Setting(
-                here.zone(),
-                here.clock().instant(),
-                day.day(),
-                limits(),
-                orders.of(courses.seen().folder(), here.today()));
+                here.zone(), here.clock().instant(), day.day(), limits(), orders.of(seen.folder(), here.today()));
     }
 
     private FatigueLimits limits() {

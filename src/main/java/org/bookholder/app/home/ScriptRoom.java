@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.bookholder.app.course.CourseOverview;
+import org.bookholder.app.course.CourseStatus;
 import org.bookholder.app.script.CourseImport.Offered;
 import org.bookholder.app.script.KnownWords;
 import org.bookholder.app.script.LessonText;
@@ -88,7 +88,7 @@ final class ScriptRoom {
         ObjectNode json = NODES.objectNode();
         ArrayNode lessons = json.putArray("lessons");
         int number = 0;
-        for (Entry entry : entries()) {
+        for (Entry entry : entries(courses.seen())) {
             number++;
             ObjectNode row = lessons.addObject();
             row.put("number", number);
@@ -137,7 +137,8 @@ final class ScriptRoom {
         try {
             ScriptInspection found = inspection.find();
             ObjectNode json = ScriptJson.forPage(found, pace(found));
-            overview()
+            courses.seen()
+                    .overview()
                     .flatMap(course -> course.status().board().measured().pace().stream()
                             .boxed()
                             .findFirst())
@@ -187,19 +188,16 @@ final class ScriptRoom {
         return shown(made, look(made.file(), made.text()));
     }
 
-    private Optional<CourseOverview> overview() {
-        return courses.seen().overview();
-    }
-
     /** The script of that name; one that the course names outside of its folder, or by a link, is not shown or changed here. */
     private Entry entry(JsonNode asked) throws ProblemException {
         String name = asked.path("file").asText();
-        Entry found = entries().stream()
+        HomeCourses.Seen seen = courses.seen();
+        Entry found = entries(seen).stream()
                 .filter(entry -> entry.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new ProblemException(
                         "the course has no script of that name", name, "choose one from the list"));
-        if (!inside(Path.of(courses.seen().folder()), found.file())) {
+        if (!inside(Path.of(seen.folder()), found.file())) {
             throw new ProblemException(
                     "this script lies outside of the course",
                     found.file().toString(),
@@ -217,12 +215,12 @@ final class ScriptRoom {
         }
     }
 
-    private List<Entry> entries() throws ProblemException {
+    private static List<Entry> entries(HomeCourses.Seen seen) throws ProblemException {
         List<Entry> entries = new ArrayList<>();
-        if (overview().isPresent()) {
-            List<LessonState> lessons = overview().get().status().board().lessons();
-            List<UnreadableLesson> unreadable =
-                    overview().get().status().course().unreadable();
+        if (seen.overview().isPresent()) {
+            CourseStatus course = seen.overview().get().status();
+            List<LessonState> lessons = course.board().lessons();
+            List<UnreadableLesson> unreadable = course.course().unreadable();
             for (int number = 1; number <= lessons.size() + unreadable.size(); number++) {
                 int wanted = number;
                 lessons.stream()
@@ -232,9 +230,9 @@ final class ScriptRoom {
                         .filter(lesson -> lesson.number() == wanted)
                         .forEach(lesson -> entries.add(new Entry(lesson.file(), Optional.empty(), lesson.why())));
             }
-        } else if (!courses.seen().folder().isEmpty()) {
+        } else if (!seen.folder().isEmpty()) {
             // No lesson can be read: this is where it is mended.
-            Path folder = Path.of(courses.seen().folder());
+            Path folder = Path.of(seen.folder());
             try (Stream<Path> files = Files.list(folder)) {
                 files.filter(CourseReader::isScript)
                         .sorted()
