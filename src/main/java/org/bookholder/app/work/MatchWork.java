@@ -36,8 +36,9 @@ record MatchWork(WorkPlace place) implements WorkList.Maker {
         List<Row> rows = new ArrayList<>();
         List<FileMatch> matches = new FootageMatching(place.here(), control::reached, control.stop())
                 .match(session, files, match -> {
-                    rows.addAll(rows(match));
-                    rows.forEach(row -> control.say(row.where() + ": " + row.what()));
+                    List<Row> own = rows(match);
+                    rows.addAll(own);
+                    own.forEach(row -> control.say(row.where() + ": " + row.what()));
                 });
         long found =
                 matches.stream().filter(match -> match.placed().isPresent()).count();
