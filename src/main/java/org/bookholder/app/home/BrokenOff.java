@@ -65,7 +65,7 @@ final class BrokenOff {
 
     private void look(Path session, boolean own) {
         // One that was damaged a moment ago may be the course's when it is repaired.
-        String stamp = stamp(session) + own;
+        String stamp = SessionCache.stamp(session) + own;
         if (stamp.equals(looked.get(session)) || listening().contains(session)) {
             return;
         }
@@ -123,10 +123,5 @@ final class BrokenOff {
                 .filter(entry -> going.contains(entry.getValue()))
                 .map(Map.Entry::getKey)
                 .collect(Collectors.toSet());
-    }
-
-    private static String stamp(Path session) {
-        return SessionCache.stamp(session.resolve("journal.db").toFile())
-                + SessionCache.stamp(session.resolve("journal.db-wal").toFile());
     }
 }

@@ -68,8 +68,8 @@ public final class SessionCache {
         }
     }
 
-    /** A stamp from the journal's files, which change with every event. */
-    private static String stamp(Path folder) {
+    /** A stamp of a session's folder, from the journal's files, which change with every event. */
+    public static String stamp(Path folder) {
         return stamp(folder.resolve("journal.db").toFile())
                 + stamp(folder.resolve("journal.db-wal").toFile());
     }
