@@ -71,8 +71,7 @@ final class Recovery {
                         })
                         .forEach(terminal::warn);
             } catch (ProblemException e) {
-                terminal.warn("it cannot be listened to again (" + e.getMessage()
-                        + "); what was not settled before is not in the notes yet");
+                terminal.warn(SessionSettler.failure(e));
             }
             return 0;
         });

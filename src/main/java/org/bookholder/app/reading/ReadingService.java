@@ -264,8 +264,7 @@ public final class ReadingService {
                     })
                     .forEach(listener::warned);
         } catch (ProblemException e) {
-            listener.warned("it cannot be listened to again (" + e.getMessage()
-                    + "); what was not settled before is not in the notes yet");
+            listener.warned(SessionSettler.failure(e));
         }
     }
 

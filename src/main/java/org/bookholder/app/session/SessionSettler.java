@@ -43,6 +43,12 @@ public final class SessionSettler {
                 + " broken off; listening again to what was recorded";
     }
 
+    /** Says that they could not be followed again, and what follows from it; a clause. */
+    public static String failure(ProblemException why) {
+        return "it cannot be listened to again (" + why.getMessage()
+                + "); what was not settled before is not in the notes yet";
+    }
+
     /**
      * Settles them with the model shipped with the program.
      *

@@ -68,8 +68,7 @@ record WorkPlace(Environment here, Function<Path, Optional<String>> address, Con
             troubles.forEach(control::say);
             return settled(session);
         } catch (ProblemException e) {
-            control.say("it cannot be listened to again (" + e.getMessage()
-                    + "); what was not settled before is not in the notes yet");
+            control.say(SessionSettler.failure(e));
             return false;
         }
     }
