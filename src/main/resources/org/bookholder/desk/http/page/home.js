@@ -12,7 +12,7 @@ import { ROOMS } from './rooms.js';
 import { readNext, showNext, showOrder, showReading } from './today.js';
 import { refreshRoom, showRoom } from './work.js';
 import { OWN } from './views.js';
-import { byId, el, hours, put } from './words.js';
+import { byId, count, el, hours, put } from './words.js';
 
 const NUMBERED = ['today', 'settings', 'tools'];
 const VIEWS = [...NUMBERED, ...Object.keys(OWN)];
@@ -119,13 +119,11 @@ function showHead() {
       el('p', { class: 'small' }, 'The demo plays a recorded reading into the reading window: watch it follow, then see what it found.')));
 }
 
-const plural = (n, one) => `${n} ${n === 1 ? one : `${one}s`}`;
-
 function headline(today) {
   if (!today) return 'Welcome';
   if (today.finished) return 'Every lesson is finished';
   if (today.day === 'none') return 'Everything is recorded';
-  const much = `${plural(today.lessons, 'lesson')}, ${plural(today.minutes, 'minute')} of reading`;
+  const much = `${count(today.lessons, 'lesson')}, ${count(today.minutes, 'minute')} of reading`;
   if (today.day === 'today') return `Today: ${much}`;
   if (today.day === 'unset') return `Next: ${much}`;
   const then = new Date(`${today.date}T12:00`);
