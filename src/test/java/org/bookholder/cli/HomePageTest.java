@@ -194,6 +194,7 @@ final class HomePageTest {
         browser.type("#s-limits-voice", "30, 20, 10", Keys.TAB);
         browser.until("document.querySelector('#s-limits-voice-w').textContent.includes('smaller number first')");
         assertThat(folder.resolve("settings/limits.txt")).doesNotExist();
+        assertThat(browser.text("#groups")).contains("see a clinician", "not medical advice", "Local work rules");
         browser.lookAtEverySize("home-settings");
         browser.type("#s-limits-voice", "20, 30, 40", Keys.TAB);
         browser.until("document.querySelector('#s-limits-voice-w').textContent === ''");

@@ -14,10 +14,9 @@ import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.app.session.SessionStorage;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.view.input.KeyGuide;
-import org.bookholder.wording.Cautions;
 import org.bookholder.wording.Labels;
 
-/** What the settings show beside what can be set: sessions and the room they take, keys, speech model, cautions. */
+/** What the settings show beside what can be set: sessions and the room they take, keys, speech model. */
 final class SettingsRoom {
     private final Environment here;
     private final HomeCourses courses;
@@ -45,8 +44,6 @@ final class SettingsRoom {
 
     private ObjectNode facts() throws ProblemException {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
-        ArrayNode cautions = json.putArray("cautions");
-        Cautions.lines().forEach(cautions::add);
         json.put("model", here.model().toString());
         json.put("modelThere", Files.isDirectory(here.model()));
         ArrayNode keys = json.putArray("keys");

@@ -4,13 +4,13 @@ import { request } from './door.js';
 import { byId, el } from './words.js';
 
 const TITLES = {
-  limits: ['Break reminders', 'In minutes: early warning, limit, well over. This is guidance, not medical advice; stop if it hurts, you grow hoarse or your eyes tire, and see a clinician if it lasts; local work rules and licensed professional advice come first.'],
+  limits: ['Break reminders', 'In minutes: early warning, limit, well over.'],
   window: ['Reading window', 'How the reading window opens. You can change all of this in the window, too: K shows its keys.'],
 };
 let shown = '';
 
 export function showSettings(home) {
-  const now = JSON.stringify(home.settings);
+  const now = JSON.stringify([home.settings, home.day.cautions]);
   // A field that is being edited is left alone.
   if (now === shown || byId('groups').contains(document.activeElement)) return;
   shown = now;
@@ -21,6 +21,7 @@ export function showSettings(home) {
   byId('groups').replaceChildren(...home.settings.map((group) => el('section', { class: 'group', 'aria-labelledby': `g-${group.name}` },
     el('h3', { id: `g-${group.name}` }, TITLES[group.name][0]),
     el('p', { class: 'small' }, TITLES[group.name][1]),
+    group.name === 'limits' ? el('ul', { class: 'cautions' }, ...home.day.cautions.map((text) => el('li', {}, text))) : '',
     el('div', { class: 'fields' }, ...group.fields.map((field) => line(group, field))),
     el('p', { class: 'small path' }, `Kept in ${group.file}`))));
 }
