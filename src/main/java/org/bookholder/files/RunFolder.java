@@ -83,14 +83,10 @@ public final class RunFolder implements AutoCloseable {
         delete(path);
     }
 
-    /**
-     * Deletes what killed runs of the same user left in a folder.
-     *
-     * @throws IOException if the folder cannot be looked into
-     */
-    public void deleteLeftOver(Path parent) throws IOException {
-        UserPrincipal owner = Files.getOwner(path);
+    /** Deletes what killed runs of the same user left in a folder, if it can be looked into. */
+    public void deleteLeftOver(Path parent) {
         try (DirectoryStream<Path> runs = Files.newDirectoryStream(parent, NAME + "*")) {
+            UserPrincipal owner = Files.getOwner(path);
             for (Path run : runs) {
                 // On POSIX systems, looking at a lock of this process's own would release it.
                 if (!String.valueOf(run.getFileName()).startsWith(ownName())
@@ -100,8 +96,8 @@ public final class RunFolder implements AutoCloseable {
                     delete(run);
                 }
             }
-        } catch (DirectoryIteratorException e) {
-            throw e.getCause();
+        } catch (IOException | DirectoryIteratorException e) {
+            // What is left there is in nobody's way; a later run may be let in.
         }
     }
 

@@ -27,6 +27,14 @@ final class RunFolderTest {
     }
 
     @Test
+    void whatCannotBeLookedIntoIsNoReasonNotToRun() throws IOException {
+        try (RunFolder run = RunFolder.create(parent)) {
+            run.deleteLeftOver(parent.resolve("none"));
+            assertThat(run.path()).exists();
+        }
+    }
+
+    @Test
     void whatAKillLeftIsDeletedAndWhatIsInUseIsNot() throws IOException, InterruptedException {
         try (RunFolder first = RunFolder.create(parent);
                 ChildJvm killed = ChildJvm.start(Holding.class, parent.toString());
