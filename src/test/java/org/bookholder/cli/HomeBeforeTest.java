@@ -5,16 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.FakeAudioSource;
-import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.SteadySource;
 import org.bookholder.view.settings.Display;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -32,26 +30,20 @@ final class HomeBeforeTest {
     @TempDir
     private Path folder;
 
+    @AutoClose
     private PageAtHome page;
+
     private Browser browser;
 
     @BeforeEach
     void open() throws Exception {
         Browser.needed();
-        equipment.hears(new FakeEars(List.of()));
         equipment.hasMicrophone(near);
         equipment.hasMicrophone(new SteadySource("Camera", 40));
         equipment.hasDisplays(
                 new Display(1, "Laptop", 0, 300, 1920, 1080, 194), new Display(2, "Glass", 1920, 0, 2560, 1440, 335));
-        page = PageAtHome.open(folder, equipment, Optional.empty());
-        browser = page.browser();
-    }
-
-    @AfterEach
-    void close() throws InterruptedException {
-        if (page != null) {
-            page.close();
-        }
+        page = PageAtHome.start(folder, equipment, Optional.empty());
+        browser = page.show();
     }
 
     @Test

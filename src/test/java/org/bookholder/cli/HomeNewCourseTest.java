@@ -6,14 +6,12 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.bookholder.testing.Browser;
-import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.FakeEquipment;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -26,23 +24,16 @@ final class HomeNewCourseTest {
     @TempDir
     private Path folder;
 
+    @AutoClose
     private PageAtHome page;
+
     private Browser browser;
 
     @BeforeEach
     void open() throws Exception {
         Browser.needed();
-        FakeEquipment equipment = new FakeEquipment();
-        equipment.hears(new FakeEars(List.of()));
-        page = PageAtHome.open(folder, equipment, Optional.empty());
-        browser = page.browser();
-    }
-
-    @AfterEach
-    void close() throws InterruptedException {
-        if (page != null) {
-            page.close();
-        }
+        page = PageAtHome.start(folder, new FakeEquipment(), Optional.empty());
+        browser = page.show();
     }
 
     @Test

@@ -5,17 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
-import org.bookholder.app.environment.Environment;
-import org.bookholder.app.environment.Warnings;
-import org.bookholder.app.home.Home;
-import org.bookholder.app.home.HomeRequest;
-import org.bookholder.journal.SessionLocks;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeEars;
@@ -23,6 +15,7 @@ import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.GatedSource;
 import org.bookholder.testing.Spoken;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -53,9 +46,9 @@ final class HomePageTest {
     @TempDir
     private Path folder;
 
-    private Home home;
-    private Thread main;
-    private volatile boolean interrupted;
+    @AutoClose
+    private PageAtHome page;
+
     private Browser browser;
 
     @BeforeEach
@@ -72,24 +65,8 @@ final class HomePageTest {
         equipment.hears(new FakeEars(VOICE.hypotheses()));
         equipment.hasMicrophone(microphone);
         equipment.hasPresenter(commands -> presents());
-        Environment here = new Environment(
-                Instant::now,
-                System::nanoTime,
-                ZoneOffset.UTC,
-                folder,
-                folder.resolve("data"),
-                folder.resolve("settings"),
-                new SessionLocks(),
-                new Warnings(line -> {}),
-                equipment);
-        home = Home.open(here, new HomeRequest(folder.resolve("user"), Optional.empty()))
-                .orElseThrow();
-        main = new Thread(this::work, "main of the page");
-        main.start();
-        browser = new Browser();
-        browser.size(1440, 900);
-        browser.open(home.addressForBrowser());
-        browser.until("window.homeState && homeState.courses");
+        page = PageAtHome.start(folder, equipment, Optional.empty());
+        browser = page.show();
     }
 
     private static FakeAudioSource microphone() {
@@ -104,23 +81,9 @@ final class HomePageTest {
         }
     }
 
-    private void work() {
-        while (!interrupted && home.work(() -> interrupted)) {
-            LockSupport.parkNanos(10_000_000);
-        }
-    }
-
     @AfterEach
-    void close() throws InterruptedException {
+    void leave() {
         presenterLeaves.countDown();
-        interrupted = true;
-        if (main != null) {
-            main.join();
-            home.close();
-        }
-        if (browser != null) {
-            browser.close();
-        }
     }
 
     @Test
@@ -217,8 +180,7 @@ final class HomePageTest {
         browser.until("homeState.reading.step === 'ENDED'");
         browser.click("#quit");
         browser.until("document.querySelector('#ended')");
-        main.join();
-        assertThat(home.work(() -> false)).isFalse();
+        assertThat(page.endsByItself()).isTrue();
     }
 
     @Test

@@ -6,20 +6,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.locks.LockSupport;
-import org.bookholder.app.environment.Environment;
-import org.bookholder.app.environment.Warnings;
-import org.bookholder.app.home.Home;
-import org.bookholder.app.home.HomeRequest;
-import org.bookholder.journal.SessionLocks;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.StoredExamples;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -34,9 +26,9 @@ final class HomeRoomsTest {
     @TempDir
     private Path folder;
 
-    private Home home;
-    private Thread main;
-    private volatile boolean interrupted;
+    @AutoClose
+    private PageAtHome page;
+
     private Browser browser;
 
     @BeforeEach
@@ -51,42 +43,9 @@ final class HomeRoomsTest {
                 Files.createDirectories(folder.resolve("data/sessions")).resolve("2026-09-09-0900-one-wheel"),
                 lesson.toString(),
                 StoredExamples.script("One wheel"));
-        Environment here = new Environment(
-                Instant::now,
-                System::nanoTime,
-                ZoneOffset.UTC,
-                folder,
-                folder.resolve("data"),
-                folder.resolve("settings"),
-                new SessionLocks(),
-                new Warnings(line -> {}),
-                equipment);
-        home = Home.open(here, new HomeRequest(folder.resolve("user"), Optional.of(course)))
-                .orElseThrow();
-        main = new Thread(this::work, "main of the page");
-        main.start();
-        browser = new Browser();
-        browser.size(1440, 900);
-        browser.open(home.addressForBrowser());
-        browser.until("window.homeState && homeState.course?.today && homeState.jobs");
-    }
-
-    private void work() {
-        while (!interrupted && home.work(() -> interrupted)) {
-            LockSupport.parkNanos(10_000_000);
-        }
-    }
-
-    @AfterEach
-    void close() throws InterruptedException {
-        interrupted = true;
-        if (main != null) {
-            main.join();
-            home.close();
-        }
-        if (browser != null) {
-            browser.close();
-        }
+        page = PageAtHome.start(folder, equipment, Optional.of(course));
+        browser = page.show();
+        browser.until("homeState.course?.today && homeState.jobs");
     }
 
     @Test

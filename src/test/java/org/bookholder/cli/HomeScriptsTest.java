@@ -13,7 +13,7 @@ import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.FakeEquipment;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -40,7 +40,10 @@ final class HomeScriptsTest {
     private Path folder;
 
     private Path course;
+
+    @AutoClose
     private PageAtHome page;
+
     private Browser browser;
 
     @BeforeEach
@@ -56,15 +59,8 @@ final class HomeScriptsTest {
         }
         FakeEquipment equipment = new FakeEquipment();
         equipment.hears(new FakeEars(List.of()).knowsNot("wendlebury"));
-        page = PageAtHome.open(folder, equipment, Optional.of(course));
-        browser = page.browser();
-    }
-
-    @AfterEach
-    void close() throws InterruptedException {
-        if (page != null) {
-            page.close();
-        }
+        page = PageAtHome.start(folder, equipment, Optional.of(course));
+        browser = page.show();
     }
 
     @Test

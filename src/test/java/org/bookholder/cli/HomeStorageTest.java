@@ -5,13 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import org.bookholder.testing.Browser;
-import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.StoredExamples;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -23,7 +21,9 @@ final class HomeStorageTest {
     @TempDir
     private Path folder;
 
+    @AutoClose
     private PageAtHome page;
+
     private Browser browser;
 
     @BeforeEach
@@ -32,17 +32,8 @@ final class HomeStorageTest {
         Files.createDirectories(folder.resolve("data/sessions"));
         StoredExamples.write(folder.resolve("data/sessions/2026-03-02-0900-a-lesson"), "lesson.md");
         StoredExamples.write(folder.resolve("data/sessions/2026-03-03-0900-a-lesson"), "lesson.md");
-        FakeEquipment equipment = new FakeEquipment();
-        equipment.hears(new FakeEars(List.of()));
-        page = PageAtHome.open(folder, equipment, Optional.empty());
-        browser = page.browser();
-    }
-
-    @AfterEach
-    void close() throws InterruptedException {
-        if (page != null) {
-            page.close();
-        }
+        page = PageAtHome.start(folder, new FakeEquipment(), Optional.empty());
+        browser = page.show();
     }
 
     @Test

@@ -29,8 +29,8 @@ final class PageAtHome implements AutoCloseable {
         main = new Thread(this::work, "main of the page");
     }
 
-    /** Opens the page in a window of 1440 by 900 pixels; a course is shown if one is given. */
-    static PageAtHome open(Path folder, FakeEquipment equipment, Optional<Path> course)
+    /** Starts the program and a browser that shows nothing yet. The program begins with a course if one is given. */
+    static PageAtHome start(Path folder, FakeEquipment equipment, Optional<Path> course)
             throws IOException, ProblemException {
         Environment here = new Environment(
                 Instant::now,
@@ -46,13 +46,14 @@ final class PageAtHome implements AutoCloseable {
         PageAtHome page =
                 new PageAtHome(Home.open(here, new HomeRequest(user, course)).orElseThrow());
         page.main.start();
-        page.browser.size(1440, 900);
-        page.browser.open(page.home.addressForBrowser());
-        page.browser.until("window.homeState && homeState.courses");
         return page;
     }
 
-    Browser browser() {
+    /** Opens the page in a window of 1440 by 900 pixels; returns when it knows the courses. */
+    Browser show() {
+        browser.size(1440, 900);
+        browser.open(home.addressForBrowser());
+        browser.until("window.homeState && homeState.courses");
         return browser;
     }
 
@@ -60,6 +61,12 @@ final class PageAtHome implements AutoCloseable {
         while (!interrupted && home.work(() -> interrupted)) {
             LockSupport.parkNanos(10_000_000);
         }
+    }
+
+    /** Waits until the page has ended the program; whether it stays ended. */
+    boolean endsByItself() throws InterruptedException {
+        main.join();
+        return !home.work(() -> false);
     }
 
     @Override
