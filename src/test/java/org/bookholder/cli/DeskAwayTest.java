@@ -12,7 +12,7 @@ import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.Relay;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -27,7 +27,9 @@ final class DeskAwayTest {
     @TempDir
     private Path folder;
 
+    @AutoClose
     private LiveDesk desk;
+
     private Browser browser;
 
     @BeforeEach
@@ -35,23 +37,14 @@ final class DeskAwayTest {
         Browser.needed();
         // A page that comes over another port than the desk's names the host that it comes to.
         desk = LiveDesk.open(folder, LINES, "--desk-name", "localhost");
-        browser = new Browser();
-        browser.size(1440, 900);
-    }
-
-    @AfterEach
-    void close() {
-        if (browser != null) {
-            browser.close();
-            desk.close();
-        }
+        browser = desk.browser();
     }
 
     @Test
     void aPageNoticesADeadNetworkAndCatchesUpWithoutGapsOrRepeats() throws IOException {
         URI address = URI.create(desk.address());
         try (Relay network = new Relay(address.getPort())) {
-            show("http://localhost:" + network.port() + "/#" + address.getFragment());
+            LiveDesk.show(browser, "http://localhost:" + network.port() + "/#" + address.getFragment());
             note("before");
             browser.until("deskState.model.notes.length === 1");
             // The page's clock can be advanced, so that the test does not have to wait.
@@ -87,7 +80,7 @@ final class DeskAwayTest {
                 + "    if (name === 'whole') window.wholes += 1;"
                 + "    if (name === 'change' && window.lose > 0) window.lose -= 1; else take(event);"
                 + "  }); };");
-        show(desk.address());
+        LiveDesk.show(browser, desk.address());
         browser.value("(window.lose = 1)");
         note("lost on the way");
         browser.until("window.lose === 0");
@@ -105,10 +98,10 @@ final class DeskAwayTest {
     /** A browser makes six connections to one server at most (from memory; RFC 9112, section 9.4, asks for some limit). */
     @Test
     void worksWithMoreTabsThanABrowserHasConnections() {
-        show(desk.address());
+        LiveDesk.show(browser, desk.address());
         for (int tab = 2; tab <= 10; tab++) {
             browser.openTab(desk.address());
-            browser.until("window.deskState && deskState.model.known && deskState.model.at.rolling");
+            browser.until(LiveDesk.ROLLING);
         }
         browser.press("p");
         browser.until("deskState.model.notes.length === 1");
@@ -121,7 +114,7 @@ final class DeskAwayTest {
 
     @Test
     void aReaderWhoScrollsAwayStaysThereUntilAKeyIsPressed() {
-        show(desk.address());
+        LiveDesk.show(browser, desk.address());
         // The page's own scrolling does not count as scrolling away, even if its direction changes on the way.
         for (int line : List.of(30, 28, 60, 5, 45, 44, 46, 70, 20)) {
             desk.reads(line);
@@ -157,11 +150,6 @@ final class DeskAwayTest {
 
     private boolean follows() {
         return Boolean.TRUE.equals(browser.value("document.querySelector('#follow').hidden"));
-    }
-
-    private void show(String address) {
-        browser.open(address);
-        browser.until("window.deskState && deskState.model.known && deskState.model.at.rolling");
     }
 
     private void note(String text) {

@@ -31,8 +31,8 @@ final class DeskKeysTest {
     @ValueSource(strings = {"1", "2", "3"})
     void tabLeadsToEverythingAndShowsWhereItIs(String view) throws ProblemException {
         Browser.needed();
-        try (LiveDesk desk = LiveDesk.open(folder, 12);
-                Browser browser = open(desk)) {
+        try (LiveDesk desk = LiveDesk.open(folder, 12)) {
+            Browser browser = desk.page();
             browser.press("p");
             browser.until("deskState.model.notes.length === 1");
             browser.press(view);
@@ -61,8 +61,8 @@ final class DeskKeysTest {
     @Test
     void singleKeysCanBeLeftToOtherPrograms() throws ProblemException {
         Browser.needed();
-        try (LiveDesk desk = LiveDesk.open(folder, 12);
-                Browser browser = open(desk)) {
+        try (LiveDesk desk = LiveDesk.open(folder, 12)) {
+            Browser browser = desk.page();
             turnSingleKeys(browser);
             browser.until("!document.querySelector('#keys').open");
             browser.press("p");
@@ -98,8 +98,8 @@ final class DeskKeysTest {
     @Test
     void noKeyDoesOneThingInTheWindowAndAnotherAtTheDesk() throws ProblemException {
         Browser.needed();
-        try (LiveDesk desk = LiveDesk.open(folder, 12);
-                Browser browser = open(desk)) {
+        try (LiveDesk desk = LiveDesk.open(folder, 12)) {
+            Browser browser = desk.page();
             List<?> keys = (List<?>) browser.awaited("import('./actions.js').then(m => m.liveKeys().map(([key]) =>"
                     + " key.replace('\u2191 \u2193', 'Up')))");
             assertThat(keys).hasSizeGreaterThan(SHARED.size());
@@ -109,14 +109,6 @@ final class DeskKeysTest {
                         .isEqualTo(Optional.ofNullable(SHARED.get(key)));
             }
         }
-    }
-
-    private static Browser open(LiveDesk desk) {
-        Browser browser = new Browser();
-        browser.size(1440, 900);
-        browser.open(desk.address());
-        browser.until("window.deskState && deskState.model.known && deskState.model.at.rolling");
-        return browser;
     }
 
     private static List<?> list(Browser browser, String expression) {

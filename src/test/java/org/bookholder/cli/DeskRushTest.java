@@ -10,7 +10,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.testing.Browser;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -26,25 +26,16 @@ final class DeskRushTest {
     @TempDir
     private Path folder;
 
+    @AutoClose
     private LiveDesk desk;
+
     private Browser browser;
 
     @BeforeEach
     void open() throws ProblemException {
         Browser.needed();
         desk = LiveDesk.open(folder, 20);
-        browser = new Browser();
-        browser.size(1440, 900);
-        browser.open(desk.address());
-        browser.until("window.deskState && deskState.model.known && deskState.model.at.rolling");
-    }
-
-    @AfterEach
-    void close() {
-        if (browser != null) {
-            browser.close();
-            desk.close();
-        }
+        browser = desk.page();
     }
 
     @Test
@@ -79,7 +70,7 @@ final class DeskRushTest {
 
     @Test
     void anOrderlyEndIsNotCalledALostConnection() {
-        desk.close();
+        desk.end();
         browser.until("document.querySelector('#link').textContent.startsWith('Session ended')");
         assertThat(browser.value("[...document.querySelectorAll('#foot [data-key]')]"
                         + ".filter(b => !b.disabled).map(b => b.dataset.key)"))

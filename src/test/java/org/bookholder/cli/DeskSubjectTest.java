@@ -8,7 +8,7 @@ import java.util.List;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Note;
 import org.bookholder.testing.Browser;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -21,25 +21,16 @@ final class DeskSubjectTest {
     @TempDir
     private Path folder;
 
+    @AutoClose
     private LiveDesk desk;
+
     private Browser browser;
 
     @BeforeEach
     void open() throws ProblemException {
         Browser.needed();
         desk = LiveDesk.open(folder, 20);
-        browser = new Browser();
-        browser.size(1440, 900);
-        browser.open(desk.address());
-        browser.until("window.deskState && deskState.model.known && deskState.model.at.rolling");
-    }
-
-    @AfterEach
-    void close() {
-        if (browser != null) {
-            browser.close();
-            desk.close();
-        }
+        browser = desk.page();
     }
 
     private void reads(int line) {

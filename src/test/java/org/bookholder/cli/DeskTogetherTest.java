@@ -13,7 +13,7 @@ import org.bookholder.session.Decision;
 import org.bookholder.session.Note;
 import org.bookholder.session.Remarks;
 import org.bookholder.testing.Browser;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -32,27 +32,16 @@ final class DeskTogetherTest {
     @TempDir
     private Path folder;
 
+    @AutoClose
     private LiveDesk desk;
+
     private List<Browser> producers;
 
     @BeforeEach
     void open() throws ProblemException {
         Browser.needed();
         desk = LiveDesk.open(folder, 12);
-        producers = List.of(new Browser(), new Browser());
-        for (Browser producer : producers) {
-            producer.size(1440, 900);
-            producer.open(desk.address());
-            producer.until("window.deskState && deskState.model.known && deskState.model.at.rolling");
-        }
-    }
-
-    @AfterEach
-    void close() {
-        if (producers != null) {
-            producers.forEach(Browser::close);
-            desk.close();
-        }
+        producers = List.of(desk.page(), desk.page());
     }
 
     @Test

@@ -4,7 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
@@ -14,7 +15,6 @@ import java.util.stream.IntStream;
 import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.desk.SessionDesk;
 import org.bookholder.app.environment.Environment;
-import org.bookholder.app.environment.Warnings;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.desk.LiveHistory;
 import org.bookholder.desk.SessionDirectory;
@@ -36,17 +36,23 @@ import org.bookholder.session.Session;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioSource;
-import org.bookholder.testing.FakeEquipment;
+import org.bookholder.testing.Browser;
+import org.bookholder.testing.StoredExamples;
 import picocli.CommandLine;
 
 /** A rolling take without a voice, moved by hand, with its desk; everything on a page can be tested except sound. */
 final class LiveDesk implements AutoCloseable {
+    /** The page shows the take that is rolling. */
+    static final String ROLLING = "window.deskState && deskState.model.known && deskState.model.at.rolling";
+
     private static final long PATIENCE_NANOS = 60_000_000_000L;
 
     private final SessionFolder folder;
     private final Reading reading;
     private final SessionDesk session;
     private final RunningDesk desk;
+
+    private final List<Browser> browsers = new ArrayList<>();
 
     /** What pages are told meanwhile; null if they are told where the session stands. */
     private final AtomicReference<SessionState> frozen;
@@ -71,16 +77,7 @@ final class LiveDesk implements AutoCloseable {
      * @param arguments options of the desk
      */
     static LiveDesk open(Path place, int lines, String... arguments) throws ProblemException {
-        Environment here = new Environment(
-                Instant::now,
-                System::nanoTime,
-                ZoneOffset.UTC,
-                place,
-                place,
-                place,
-                new SessionLocks(),
-                new Warnings(line -> {}),
-                new FakeEquipment());
+        Environment here = StoredExamples.here(place);
         ScriptFile lesson = lesson(lines);
         DeskOptions options = new DeskOptions();
         new CommandLine(options).parseArgs(arguments);
@@ -149,6 +146,27 @@ final class LiveDesk implements AutoCloseable {
         tell(new TakeCommand.GoTo(new ReadingPosition(line, 1), Mover.HAND));
     }
 
+    /** A page that shows the take that is rolling, in a browser of its own. */
+    Browser page() {
+        Browser browser = browser();
+        show(browser, address());
+        return browser;
+    }
+
+    /** A browser with a window of 1440 by 900 pixels that shows nothing yet; it is closed with the desk. */
+    Browser browser() {
+        Browser browser = new Browser();
+        browsers.add(browser);
+        browser.size(1440, 900);
+        return browser;
+    }
+
+    /** Opens the desk's page by an address of it; returns when it shows the take that is rolling. */
+    static void show(Browser browser, String address) {
+        browser.open(address);
+        browser.until(ROLLING);
+    }
+
     /** The address to open. */
     String address() {
         return desk.address();
@@ -168,11 +186,17 @@ final class LiveDesk implements AutoCloseable {
         }
     }
 
-    @Override
-    public void close() {
+    /** The program ends; pages stay open. */
+    void end() {
         desk.close();
         session.close();
         reading.close();
         folder.close();
+    }
+
+    @Override
+    public void close() {
+        browsers.forEach(Browser::close);
+        end();
     }
 }
