@@ -3,10 +3,10 @@ package org.bookholder.bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.bookholder.testing.Folders;
 
 /**
  * Measures how long the check of an exported film takes beside watching it: ten minutes of 1080p at 25 pictures a second and 8
@@ -40,7 +40,7 @@ public final class CheckTime {
                 lines.limit(4).forEach(System.out::println);
             }
         } finally {
-            delete(folder);
+            Folders.delete(folder);
         }
     }
 
@@ -97,13 +97,5 @@ public final class CheckTime {
             text.append(String.join("\n", lines.subList(head, lines.size()))).append("\n\n");
         }
         return text.toString();
-    }
-
-    private static void delete(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(path);
-            }
-        }
     }
 }

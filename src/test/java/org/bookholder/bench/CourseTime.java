@@ -11,13 +11,13 @@ import static org.bookholder.testing.Readings.settled;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.testing.Folders;
 
 /**
  * Measures how long the board of a course takes that has been recorded: sixty lessons, each with a session of twenty minutes in
@@ -59,11 +59,7 @@ public final class CourseTime {
                 lines.limit(6).forEach(System.out::println);
             }
         } finally {
-            try (Stream<Path> all = Files.walk(course)) {
-                for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(path);
-                }
-            }
+            Folders.delete(course);
         }
     }
 

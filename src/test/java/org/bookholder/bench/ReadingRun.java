@@ -5,10 +5,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.SessionFolder;
@@ -32,6 +30,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 import org.bookholder.testing.FakeClock;
+import org.bookholder.testing.Folders;
 
 /**
  * Lets the program read a recording, from the script's text to the settled session, with its journal and its tape on disk,
@@ -116,10 +115,8 @@ final class ReadingRun {
     }
 
     private static void delete(Path folder) {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(path);
-            }
+        try {
+            Folders.delete(folder);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

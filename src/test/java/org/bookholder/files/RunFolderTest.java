@@ -59,7 +59,7 @@ final class RunFolderTest {
     }
 
     @Test
-    @DisabledOnOs(OS.WINDOWS)
+    @DisabledOnOs(value = OS.WINDOWS, disabledReason = "a file system of Windows has no POSIX permissions")
     void isForItsOwnerOnlyAndLeavesWhatIsNotARunsAlone() throws IOException {
         Path other = Files.createDirectory(parent.resolve("bookholder-run-of-somebody"));
         Path target = Files.createDirectory(parent.resolve("target"));

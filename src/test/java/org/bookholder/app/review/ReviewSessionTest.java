@@ -3,12 +3,9 @@ package org.bookholder.app.review;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Warnings;
 import org.bookholder.app.session.Overflows;
@@ -18,6 +15,7 @@ import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
+import org.bookholder.testing.Folders;
 import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -28,9 +26,8 @@ final class ReviewSessionTest {
     @TempDir
     private Path folder;
 
-    /** On Windows a folder with open files cannot be deleted. */
     @Test
-    @DisabledOnOs(OS.WINDOWS)
+    @DisabledOnOs(value = OS.WINDOWS, disabledReason = "a folder with open files cannot be deleted on Windows")
     void whatIsDecidedAfterTheFolderWasDeletedIsKeptElsewhere() throws ProblemException, IOException {
         List<String> warned = new ArrayList<>();
         Environment here = StoredExamples.here(folder.resolve("data")).warning(new Warnings(warned::add));
@@ -38,7 +35,7 @@ final class ReviewSessionTest {
         StoredExamples.write(session, "lesson.md");
         List<SessionEvent> before = events(session);
         try (ReviewSession review = ReviewSession.of(here, session)) {
-            delete(session);
+            Folders.delete(session);
             review.place().session().ask(mark(), ignored());
         }
         assertThat(warned).singleElement().asString().contains(" kept in ", "the session cannot be written");
@@ -70,14 +67,6 @@ final class ReviewSessionTest {
     private static List<SessionEvent> events(Path session) throws ProblemException {
         try (SessionFolder open = SessionFolder.openForReading(session)) {
             return open.events();
-        }
-    }
-
-    private static void delete(Path tree) throws IOException {
-        try (Stream<Path> files = Files.walk(tree)) {
-            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(file);
-            }
         }
     }
 }

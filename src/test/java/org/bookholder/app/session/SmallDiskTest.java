@@ -6,15 +6,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.record.KeptElsewhere;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.ChildJvm;
+import org.bookholder.testing.Folders;
 import org.bookholder.testing.Needs;
 import org.bookholder.testing.ReadingRig;
 import org.junit.jupiter.api.BeforeEach;
@@ -73,9 +72,7 @@ final class SmallDiskTest {
     void whatIsReadAfterTheFolderWasDeletedIsKeptWithAllBefore() throws ProblemException, IOException {
         Path session = folder.resolve("sessions/session");
         try (SmallDisk trial = new SmallDisk(session, folder.resolve("data"))) {
-            trial.pass(20);
-            delete(session);
-            trial.pass(SmallDisk.SECONDS - 20);
+            passWhileTheFolderIsDeleted(trial, session);
             Optional<KeptElsewhere> kept = trial.end();
             assertThat(kept).isPresent();
             assertThat(kept.get().sentence()).startsWith("60 s of sound and").contains("is gone");
@@ -94,9 +91,7 @@ final class SmallDiskTest {
     void whatWasMovedIsTakenInByItsName() throws ProblemException, IOException {
         Path session = folder.resolve("sessions/session");
         try (SmallDisk trial = new SmallDisk(session, folder.resolve("data"))) {
-            trial.pass(20);
-            delete(session);
-            trial.pass(SmallDisk.SECONDS - 20);
+            passWhileTheFolderIsDeleted(trial, session);
             trial.end();
             Path kept = Overflows.of(trial.here, session).get(0).path();
             Path moved = Files.move(kept, folder.resolve("moved"));
@@ -137,6 +132,12 @@ final class SmallDiskTest {
         }
     }
 
+    private static void passWhileTheFolderIsDeleted(SmallDisk trial, Path session) throws IOException {
+        trial.pass(20);
+        Folders.delete(session);
+        trial.pass(SmallDisk.SECONDS - 20);
+    }
+
     private List<String> runOnSmallDisk(String how) throws IOException, InterruptedException {
         Needs.mounts();
         Path disk = Files.createDirectories(folder.resolve("disk"));
@@ -166,14 +167,6 @@ final class SmallDiskTest {
                     .filter(event -> !(event instanceof SessionEvent.RecordingFailed))
                     .filter(event -> !(event instanceof SessionEvent.RecordingResumed))
                     .toList();
-        }
-    }
-
-    private static void delete(Path tree) throws IOException {
-        try (Stream<Path> files = Files.walk(tree)) {
-            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(file);
-            }
         }
     }
 }
