@@ -40,15 +40,7 @@ final class DamagedTakeTest {
 
     private int read() {
         String script = program.file("wheel.md", "Every wheel begins with its hub.\n");
-        return program.run(
-                "read",
-                script,
-                "--audio",
-                program.recording("wheel.wav", 0.5),
-                "--no-window",
-                "--unpaced",
-                "--session",
-                session);
+        return program.read(script, program.recording("wheel.wav", 0.5), session);
     }
 
     @ParameterizedTest

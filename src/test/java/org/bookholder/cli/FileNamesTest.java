@@ -45,8 +45,7 @@ final class FileNamesTest {
         String script = program.file("a.md", "---\ntitle: \u00c9t\u00e9\n---\nHello.\n");
         String session = program.path("session");
         String sound = program.recording("a.wav", 1);
-        assertThat(program.run("read", script, "--audio", sound, "--no-window", "--unpaced", "--session", session))
-                .isZero();
+        assertThat(program.read(script, sound, session)).isZero();
 
         List<String> said = run("exec \"$@\"", "handoff", session, "--out", program.path("out"));
 

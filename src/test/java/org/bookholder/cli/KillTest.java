@@ -8,10 +8,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.bookholder.testing.ChildJvm;
+import org.bookholder.testing.Folders;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -108,20 +107,18 @@ final class KillTest {
 
     private int goOn(Path script) {
         String more = program.recording("more.wav", 1);
-        return program.run(
-                "read", script.toString(), "--audio", more, "--no-window", "--unpaced", "--session", session);
+        return program.read(script.toString(), more, session);
     }
 
-    /** On Windows a folder with open files cannot be deleted. */
     @Test
-    @DisabledOnOs(OS.WINDOWS)
+    @DisabledOnOs(value = OS.WINDOWS, disabledReason = "a folder with open files cannot be deleted on Windows")
     void aTakeWhoseFolderIsDeletedGoesOnAndComesBackWhole() throws IOException, InterruptedException {
         Path data = Files.createDirectories(folder.resolve("others/bookholder"));
         Files.createSymbolicLink(folder.resolve("data"), data);
         List<String> rest;
         try (ChildJvm child = DemoReading.startWithDataIn(folder.resolve("others"), session)) {
             readUntilALineIsClean(child);
-            delete(Path.of(session));
+            Folders.delete(Path.of(session));
             child.readTo("is gone");
             child.readTo("clean");
             rest = child.terminate();
@@ -145,14 +142,6 @@ final class KillTest {
                 .as("the recording's sound from its first sample on")
                 .isTrue();
         assertThat(data.resolve("overflow")).isEmptyDirectory();
-    }
-
-    private static void delete(Path tree) throws IOException {
-        try (Stream<Path> files = Files.walk(tree)) {
-            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(file);
-            }
-        }
     }
 
     @Test

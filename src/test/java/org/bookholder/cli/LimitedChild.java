@@ -21,15 +21,7 @@ final class LimitedChild {
             spoken.says(line.toLowerCase(Locale.ROOT).replace(".", ""));
         }
         program.equipment.hears(new FakeEars(spoken.hypotheses()));
-        int status = program.run(
-                "read",
-                program.path("wheel.md"),
-                "--audio",
-                program.path("wheel.wav"),
-                "--no-window",
-                "--unpaced",
-                "--session",
-                program.path("session"));
+        int status = program.read(program.path("wheel.md"), program.path("wheel.wav"), program.path("session"));
         System.out.print(program.out());
         System.out.print(program.err());
         System.out.println("status " + status);

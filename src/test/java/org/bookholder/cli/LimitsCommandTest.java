@@ -70,14 +70,9 @@ final class LimitsCommandTest {
     }
 
     private int read() {
-        return program.run(
-                "read",
+        return program.read(
                 program.file("wheel.md", "Every wheel begins with its hub.\nCount the spokes.\n"),
-                "--audio",
                 program.recording("wheel.wav", VOICE.seconds()),
-                "--no-window",
-                "--unpaced",
-                "--session",
                 program.path("session"));
     }
 }

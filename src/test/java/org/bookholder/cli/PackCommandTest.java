@@ -101,9 +101,7 @@ final class PackCommandTest {
 
         String script = program.file("lesson.md", StoredExamples.script());
         String quiet = program.recording("quiet.wav", 1);
-        assertThat(program.run(
-                        "read", script, "--audio", quiet, "--no-window", "--unpaced", "--session", unpacked.toString()))
-                .isZero();
+        assertThat(program.read(script, quiet, unpacked.toString())).isZero();
         assertThat(notes(unpacked)).contains("\"take\" : 1").isNotEqualTo(notes(session));
     }
 

@@ -72,6 +72,11 @@ final class Program {
         return status;
     }
 
+    /** Reads a recording into a session, as fast as it can be read and without a window. */
+    int read(String script, String recording, String session) {
+        return run("read", script, "--audio", recording, "--no-window", "--unpaced", "--session", session);
+    }
+
     String out() {
         return out;
     }

@@ -270,7 +270,7 @@ final class ReadCommandTest {
 
     private int readRecording() {
         String recording = program.recording("wheel.wav", VOICE.seconds());
-        return program.run("read", script, "--audio", recording, "--no-window", "--unpaced", "--session", session);
+        return program.read(script, recording, session);
     }
 
     /** A microphone in a quiet room. */

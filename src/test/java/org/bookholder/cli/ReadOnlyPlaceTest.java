@@ -40,14 +40,9 @@ final class ReadOnlyPlaceTest {
         Needs.that(canMount(), "a read-only mount cannot be made (unshare -rm)");
         program = new Program(folder);
         session = folder.resolve("sessions/session");
-        assertThat(program.run(
-                        "read",
+        assertThat(program.read(
                         program.file("wheel.md", "Every wheel begins with its hub.\n"),
-                        "--audio",
                         program.recording("wheel.wav", 0.5),
-                        "--no-window",
-                        "--unpaced",
-                        "--session",
                         session.toString()))
                 .as(program.err())
                 .isZero();

@@ -39,14 +39,9 @@ final class RepairCommandTest {
     }
 
     private void read() {
-        assertThat(program.run(
-                        "read",
+        assertThat(program.read(
                         program.file("wheel.md", "Every wheel begins with its hub.\nThe rim comes last.\n"),
-                        "--audio",
                         program.recording("wheel.wav", 0.5),
-                        "--no-window",
-                        "--unpaced",
-                        "--session",
                         session.toString()))
                 .as(program.err())
                 .isZero();
