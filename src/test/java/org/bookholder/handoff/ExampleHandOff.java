@@ -72,6 +72,20 @@ public final class ExampleHandOff {
         return List.of(first, second);
     }
 
+    /** The {@link #plain} session with other recordings. */
+    public static HandOff withSound(TakeSound sound) {
+        HandOff plain = plain();
+        return new HandOff(
+                plain.name(),
+                plain.state(),
+                plain.events(),
+                plain.cut(),
+                plain.timeline(),
+                plain.media(),
+                sound,
+                plain.zone());
+    }
+
     /** Nothing was read yet. */
     public static HandOff empty() {
         SessionState state = Session.begin(Scripts.of("Every wheel begins with its hub."), FatigueLimits.defaults());

@@ -9,7 +9,6 @@ import org.bookholder.session.RoundCommand;
 import org.bookholder.view.Frame.Mark;
 import org.bookholder.view.cue.Palette;
 import org.bookholder.view.input.Action;
-import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -22,12 +21,7 @@ final class PickupRoundViewTest {
             .outcome(3, Outcome.SKIPPED)
             .outcome(7, Outcome.SKIPPED)
             .at(11, 1));
-    private final Scene scene = new Scene(
-            session.state().script(),
-            WindowSettings.defaults(),
-            new Plain(),
-            new Scene.Screen(1920, 1080, 1080, 0),
-            session.state().following().position());
+    private final Scene scene = session.scene();
 
     @Test
     void oneKeyBeginsIt() {

@@ -27,15 +27,8 @@ import org.junit.jupiter.api.Test;
 
 /** The reading window without a window. */
 final class SceneTest {
-    private static final Scene.Screen SCREEN = new Scene.Screen(1920, 1080, 1080, 0);
-
     private final StandIn session = new StandIn(SampleState.lesson());
-    private final Scene scene = new Scene(
-            session.state().script(),
-            WindowSettings.defaults(),
-            new Plain(),
-            SCREEN,
-            session.state().following().position());
+    private final Scene scene = session.scene();
 
     @Test
     void holdingAndGoingOn() {

@@ -12,6 +12,7 @@ import org.bookholder.session.PickupRound;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.view.settings.WindowSettings;
 
 /** Stands in for a session: does at once what it is told, and remembers it. */
 public final class StandIn implements Command.Handler {
@@ -27,6 +28,16 @@ public final class StandIn implements Command.Handler {
     public SessionState state() {
         SessionState state = sample.state().with(round);
         return count.map(state::with).orElse(state);
+    }
+
+    /** The reading window of this session, on a screen of 1920 by 1080 pixels. */
+    public Scene scene() {
+        return new Scene(
+                state().script(),
+                WindowSettings.defaults(),
+                new Plain(),
+                new Scene.Screen(1920, 1080, 1080, 0),
+                state().following().position());
     }
 
     /** The pickup round comes to this step. */

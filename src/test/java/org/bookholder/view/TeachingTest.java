@@ -5,18 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.bookholder.view.input.Action;
 import org.bookholder.view.input.KeyGuide;
-import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.Test;
 
 /** Buttons of a remote are taught what to do, by pressing them. */
 final class TeachingTest {
     private final StandIn session = new StandIn(SampleState.lesson());
-    private final Scene scene = new Scene(
-            session.state().script(),
-            WindowSettings.defaults(),
-            new Plain(),
-            new Scene.Screen(1920, 1080, 1080, 0),
-            session.state().following().position());
+    private final Scene scene = session.scene();
 
     @Test
     void aButtonDoesWhatTheKeyPressedAfterItDoes() {

@@ -10,7 +10,6 @@ import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 import org.bookholder.cutlist.ListeningCut;
-import org.bookholder.cutlist.TakeSound;
 import org.bookholder.handoff.ExampleHandOff;
 import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffPart;
@@ -49,17 +48,7 @@ final class ListenPartTest extends HandOffPartContract {
 
     @Test
     void takesWithoutSoundAreNamed() {
-        HandOff plain = ExampleHandOff.plain();
-        TakeSound none = (take, from, to) -> Optional.empty();
-        HandOff silent = new HandOff(
-                plain.name(),
-                plain.state(),
-                plain.events(),
-                plain.cut(),
-                plain.timeline(),
-                plain.media(),
-                none,
-                plain.zone());
+        HandOff silent = ExampleHandOff.withSound((take, from, to) -> Optional.empty());
         assertThatThrownBy(() -> part().files(silent).get(0).content().write(new ByteArrayOutputStream()))
                 .isInstanceOf(ProblemException.class)
                 .hasMessageContaining("none of the takes was recorded");

@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
-import org.bookholder.cutlist.TakeSound;
 import org.bookholder.handoff.ExampleHandOff;
 import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
@@ -89,7 +88,8 @@ final class TakesPartTest extends HandOffPartContract {
 
     @Test
     void whatWasNotRecordedIsSilent() throws Exception {
-        HandOff handOff = withSound((take, from, to) -> sound(from, StreamTime.min(to, StreamTime.ofSeconds(10))));
+        HandOff handOff =
+                ExampleHandOff.withSound((take, from, to) -> sound(from, StreamTime.min(to, StreamTime.ofSeconds(10))));
         short[] whole = expected(0, 18);
         Arrays.fill(whole, 10 * RATE, whole.length, (short) 0);
         assertThat(samples(chunks(take(handOff)))).isEqualTo(whole);
@@ -97,7 +97,7 @@ final class TakesPartTest extends HandOffPartContract {
 
     @Test
     void aTakeWithoutSoundSaysSoWhenItIsWritten() {
-        HandOff handOff = withSound((take, from, to) -> Optional.empty());
+        HandOff handOff = ExampleHandOff.withSound((take, from, to) -> Optional.empty());
         HandOffFile file = part().files(handOff).get(0);
         assertThatThrownBy(() -> file.content().write(new ByteArrayOutputStream()))
                 .isInstanceOf(ProblemException.class)
@@ -106,7 +106,7 @@ final class TakesPartTest extends HandOffPartContract {
 
     @Test
     void aTakeThatCannotBeReadIsNotLeftOutInSilence() {
-        HandOff handOff = withSound((take, from, to) -> {
+        HandOff handOff = ExampleHandOff.withSound((take, from, to) -> {
             throw new ProblemException("cannot be read", "take-001.wav", "check the disk");
         });
         assertThat(part().files(handOff)).extracting(HandOffFile::name).containsExactly("lesson-take-001.wav");
@@ -118,19 +118,6 @@ final class TakesPartTest extends HandOffPartContract {
 
     private static byte[] chunk(Map<String, byte[]> chunks, String name) {
         return Objects.requireNonNull(chunks.get(name), name);
-    }
-
-    private static HandOff withSound(TakeSound sound) {
-        HandOff plain = ExampleHandOff.plain();
-        return new HandOff(
-                plain.name(),
-                plain.state(),
-                plain.events(),
-                plain.cut(),
-                plain.timeline(),
-                plain.media(),
-                sound,
-                plain.zone());
     }
 
     private static Optional<AudioBlock> sound(StreamTime from, StreamTime to) {

@@ -90,12 +90,7 @@ final class RecordedTakeTest {
         append(take, 2);
         take.finish();
         readAll(take, read);
-        long next = 0;
-        for (AudioBlock block : read) {
-            assertThat(block.samples()[0]).isEqualTo(Audio.sample(next));
-            next += block.samples().length;
-        }
-        assertThat(next).isEqualTo(appended);
+        assertIsAllThatWasSaid(read);
     }
 
     @Test
@@ -195,12 +190,7 @@ final class RecordedTakeTest {
         readAll(take, read);
         append(take, 5);
         readAll(take, read);
-        long next = 0;
-        for (AudioBlock block : read) {
-            assertThat(block.samples()[0]).isEqualTo(Audio.sample(next));
-            next += block.samples().length;
-        }
-        assertThat(next).isEqualTo(appended);
+        assertIsAllThatWasSaid(read);
     }
 
     /** On many systems a file that was deleted can still be read by whoever has it open. */
@@ -234,14 +224,9 @@ final class RecordedTakeTest {
         take.finish();
         assertThat(sound.keepElsewhere()).isEmpty();
         assertThat(second.stretches).containsOnlyKeys(0L, 5L * RATE);
-        long next = 0;
-        for (FakeTape stretch : second.stretches.values()) {
-            for (AudioBlock block : stretch.blocks()) {
-                assertThat(block.samples()[0]).isEqualTo(Audio.sample(next));
-                next += block.samples().length;
-            }
-        }
-        assertThat(next).isEqualTo(appended);
+        assertIsAllThatWasSaid(second.stretches.values().stream()
+                .flatMap(stretch -> stretch.blocks().stream())
+                .toList());
     }
 
     @Test
@@ -336,6 +321,16 @@ final class RecordedTakeTest {
             to.add(block.get());
             block = take.read(BLOCK);
         }
+    }
+
+    /** Every block follows the one before it, from the first sample to the last. */
+    private void assertIsAllThatWasSaid(List<AudioBlock> blocks) {
+        long next = 0;
+        for (AudioBlock block : blocks) {
+            assertThat(block.samples()[0]).isEqualTo(Audio.sample(next));
+            next += block.samples().length;
+        }
+        assertThat(next).isEqualTo(appended);
     }
 
     private static StreamTime at(double seconds) {

@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.view.Frame;
-import org.bookholder.view.Plain;
 import org.bookholder.view.SampleState;
 import org.bookholder.view.Scene;
 import org.bookholder.view.StandIn;
 import org.bookholder.view.input.Action;
-import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.Test;
 
 /** What the window shows before a take, in virtual time. */
@@ -20,7 +18,7 @@ final class CountInTest {
 
     @Test
     void aCountThatWaitsNamesTheKeyThatBeginsIt() {
-        Scene scene = scene();
+        Scene scene = session.scene();
         session.becomes(session.sample().held(true));
         session.counts(Optional.of(0));
         assertThat(captions(pass(scene, 5))).contains("H begins");
@@ -31,7 +29,7 @@ final class CountInTest {
 
     @Test
     void theNumbersCountDown() {
-        Scene scene = scene();
+        Scene scene = session.scene();
         session.becomes(session.sample().held(true));
         session.counts(Optional.of(3));
         assertThat(captions(pass(scene, 0.5))).contains("3");
@@ -47,7 +45,7 @@ final class CountInTest {
 
     @Test
     void withoutACountTheKeyHolds() {
-        Scene scene = scene();
+        Scene scene = session.scene();
         scene.act(Action.HOLD, session.state());
         pass(scene, 0.1);
         assertThat(session.told()).containsExactly(new TakeCommand.Hold());
@@ -55,7 +53,7 @@ final class CountInTest {
 
     @Test
     void beforeTheFirstLineTitleLengthAndSoundAreThereAndFadeWhenReadingBegins() {
-        Scene scene = scene();
+        Scene scene = session.scene();
         Opening opening = pass(scene, 3).opening();
         assertThat(opening.title()).isEqualTo("Your first loaf");
         // 111 spoken words at 100 words a minute, rounded to the second.
@@ -66,15 +64,6 @@ final class CountInTest {
         assertThat(opening.light()).isEqualTo(1);
         session.becomes(session.sample().at(1, 5));
         assertThat(pass(scene, 2).opening().light()).isZero();
-    }
-
-    private Scene scene() {
-        return new Scene(
-                session.state().script(),
-                WindowSettings.defaults(),
-                new Plain(),
-                new Scene.Screen(1920, 1080, 1080, 0),
-                session.state().following().position());
     }
 
     private Frame pass(Scene scene, double seconds) {
