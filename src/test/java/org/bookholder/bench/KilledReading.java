@@ -63,18 +63,7 @@ final class KilledReading {
 
     /** Begins to read as fast as it can, kills the program after a while, and compares. */
     Outcome killAfter(long millis) throws IOException, InterruptedException, ProblemException {
-        try (ChildJvm child = ChildJvm.start(
-                Main.class,
-                "read",
-                LESSON.toString(),
-                "--audio",
-                READING.toString(),
-                "--no-window",
-                "--unpaced",
-                "--model",
-                MODEL.toString(),
-                "--session",
-                session.toString())) {
+        try (ChildJvm child = start(LESSON, READING, session)) {
             child.readTo("Session:");
             child.endsWithin(millis);
             child.kill();
@@ -100,6 +89,22 @@ final class KilledReading {
         return new Outcome(seconds, unknown(state(left), orderly), differences(settled, orderly));
     }
 
+    /** Begins to read a recording into a session, as fast as it can, in a process of its own. */
+    static ChildJvm start(Path script, Path sound, Path session) throws IOException {
+        return ChildJvm.start(
+                Main.class,
+                "read",
+                script.toString(),
+                "--audio",
+                sound.toString(),
+                "--no-window",
+                "--unpaced",
+                "--model",
+                MODEL.toString(),
+                "--session",
+                session.toString());
+    }
+
     private List<SessionEvent> events() throws ProblemException {
         try (SessionFolder folder = SessionFolder.openForReading(session)) {
             return folder.journal().events();
@@ -118,7 +123,8 @@ final class KilledReading {
         }
     }
 
-    private static SessionState state(List<SessionEvent> events) throws ProblemException {
+    /** The state that a session's events lead to. */
+    static SessionState state(List<SessionEvent> events) throws ProblemException {
         SessionEvent.Opened opened = Replay.firstOpened(events).orElseThrow();
         return Session.apply(
                 Session.begin(

@@ -8,22 +8,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
-import org.bookholder.cli.Main;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.Outcome;
-import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.journal.TakeAudio;
 import org.bookholder.journal.TakeRecording;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.recovery.SessionRecovery;
-import org.bookholder.script.source.ScriptReader;
-import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.session.LineNotes;
-import org.bookholder.session.Session;
-import org.bookholder.session.SessionEvent;
-import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.vosk.VoskEars;
 import org.bookholder.testing.ChildJvm;
@@ -58,7 +51,7 @@ public final class SoakWithKill {
         SoakWithKill soak = new SoakWithKill(Files.createTempDirectory("soak"));
         int lines = soak.say(60.0 * minutes);
         long half = Files.size(soak.sound) / 2;
-        try (ChildJvm child = soak.read(soak.sound)) {
+        try (ChildJvm child = KilledReading.start(soak.script, soak.sound, soak.session)) {
             soak.watch(child, 1, half);
             child.kill();
         }
@@ -77,7 +70,7 @@ public final class SoakWithKill {
                     troubles);
         }
         Path rest = soak.rest(recorded);
-        try (ChildJvm child = soak.read(rest)) {
+        try (ChildJvm child = KilledReading.start(soak.script, rest, soak.session)) {
             soak.watch(child, 2, Long.MAX_VALUE);
         }
         System.out.printf(
@@ -108,21 +101,6 @@ public final class SoakWithKill {
         }
         Files.writeString(script, "---\nlines: as-written\n---\n" + String.join("\n", lines) + "\n");
         return lines.size();
-    }
-
-    private ChildJvm read(Path audio) throws IOException {
-        return ChildJvm.start(
-                Main.class,
-                "read",
-                script.toString(),
-                "--audio",
-                audio.toString(),
-                "--no-window",
-                "--unpaced",
-                "--model",
-                KilledReading.MODEL.toString(),
-                "--session",
-                session.toString());
     }
 
     /** Until the program ends or a take's file is as long; its output is read on meanwhile, or it would wait. */
@@ -180,21 +158,11 @@ public final class SoakWithKill {
     }
 
     private long clean() throws ProblemException {
-        return state().lines().all().stream()
-                .map(LineNotes::outcome)
-                .filter(outcome -> outcome == Outcome.CLEAN)
-                .count();
-    }
-
-    private SessionState state() throws ProblemException {
         try (SessionFolder open = SessionFolder.openForReading(session)) {
-            List<SessionEvent> events = open.events();
-            SessionEvent.Opened opened = Replay.firstOpened(events).orElseThrow();
-            return Session.apply(
-                    Session.begin(
-                            ScriptReader.parse(opened.scriptText(), opened.source(), Format.MARKDOWN),
-                            FatigueLimits.defaults()),
-                    events);
+            return KilledReading.state(open.events()).lines().all().stream()
+                    .map(LineNotes::outcome)
+                    .filter(outcome -> outcome == Outcome.CLEAN)
+                    .count();
         }
     }
 }
