@@ -4,7 +4,7 @@ import { question } from './ask.js';
 import { request } from './door.js';
 import { drawPicture } from './picture.js';
 import { showSound } from './sound.js';
-import { byId, count, el } from './words.js';
+import { byId, count, el, fill } from './words.js';
 
 /** The program closes the microphones when no page has asked for this long and a little more. */
 const LISTEN = 3000;
@@ -74,11 +74,9 @@ function showMicrophones() {
   const now = JSON.stringify([microphones, microphone]);
   if (now !== rows) {
     rows = now;
-    const focused = document.activeElement?.id;
     const names = [...new Set([...microphones, ...(microphone ? [microphone] : [])])];
-    byId('choose-microphone').replaceChildren(byId('choose-microphone').firstElementChild,
+    fill('choose-microphone', byId('choose-microphone').firstElementChild,
       choice('', 'System default', 'mic-own'), ...names.map((name, i) => choice(name, name, `mic-${i}`)));
-    if (focused) byId(focused)?.focus();
   }
   byId('mic-note').textContent = trouble;
   for (const bar of byId('choose-microphone').querySelectorAll('.level')) {

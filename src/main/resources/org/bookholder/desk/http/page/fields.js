@@ -59,7 +59,7 @@ export const folder = (name, label, none, { more = '', aside = false } = {}) => 
       shown.textContent = path;
       return true;
     }, 'Choose a folder') }, 'Choose a folder…');
-    return el('div', { class: 'work-field' }, el('p', { class: 'label' }, label), el('div', { class: 'pick' }, button, shown),
+    return el('div', { class: 'work-field' }, el('p', { class: 'label' }, label), el('div', { class: 'chooser' }, button, shown),
       more ? el('p', { class: 'small' }, more) : '');
   },
   value: (button) => button.dataset.path ?? '',
@@ -84,7 +84,7 @@ export const files = (name, label, kind, { more = '', one = false, aside = false
     const button = el('button', { type: 'button', id: `${id}-choose`, onclick: () => chooseFiles(kind, one, list.add) },
       one ? 'Choose a file…' : 'Choose files…');
     return el('div', { class: 'work-field' }, el('p', { class: 'label' }, label), list,
-      el('div', { class: 'pick' }, button, aside ? '' : el('span', { class: 'small' }, 'or drop them here')),
+      el('div', { class: 'chooser' }, button, aside ? '' : el('span', { class: 'small' }, 'or drop them here')),
       el('p', { class: 'wrong', role: 'alert' }),
       more ? el('p', { class: 'small' }, more) : '');
   },

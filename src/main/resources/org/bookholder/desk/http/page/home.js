@@ -9,10 +9,10 @@ import { meant, showKeys } from './keys.js';
 import { showSettings } from './options.js';
 import { showStorage } from './storage.js';
 import { ROOMS } from './rooms.js';
-import { readNext, showNext, showOrder, showReading } from './today.js';
+import { goesOn, readNext, showNext, showOrder, showReading } from './today.js';
 import { refreshRoom, showRoom } from './work.js';
 import { OWN } from './views.js';
-import { byId, count, el, hours, put } from './words.js';
+import { byId, count, el, fill, hours, put } from './words.js';
 
 const NUMBERED = ['today', 'settings', 'tools'];
 const VIEWS = [...NUMBERED, ...Object.keys(OWN)];
@@ -61,13 +61,6 @@ function changed(parts) {
   if (has('settings', 'before')) showSettings(home);
   if (OWN[view]) OWN[view].changed?.(home, act, has);
   if (first) go(view);
-}
-
-/** Replaces what an element holds, and gives the focus back to the thing of the same id. */
-function fill(id, ...children) {
-  const focused = document.activeElement?.id;
-  byId(id).replaceChildren(...children.filter(Boolean));
-  if (focused) byId(focused)?.focus();
 }
 
 const ownOf = (part) => Object.entries(OWN).filter(([, room]) => room.part === part).map(([own, { title }]) => [title, `?view=${own}`, own]);
@@ -189,7 +182,7 @@ async function quit(sure) {
   const trouble = await request({ do: 'quit', sure });
   if (!trouble) {
     ended('Bookholder has ended. Start it again to go on.');
-  } else if (!sure && (['PREPARING', 'OPEN'].includes(home.reading.step) || home.jobs.some(lasts))) {
+  } else if (!sure && (goesOn(home) || home.jobs.some(lasts))) {
     askToEnd();
   } else {
     tell(trouble);
@@ -197,7 +190,7 @@ async function quit(sure) {
 }
 
 function askToEnd() {
-  const reads = ['PREPARING', 'OPEN'].includes(home.reading.step);
+  const reads = goesOn(home);
   const jobs = home.jobs.filter(lasts);
   byId('ask').replaceChildren(
     el('h2', { id: 'ask-title' }, reads ? 'A lesson is being read' : 'Work is going on in the background'),

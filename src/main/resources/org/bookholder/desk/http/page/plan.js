@@ -1,7 +1,7 @@
 // Plan and dates: recording days clicked in a calendar, what else is written about the course, and the plan that comes of it.
 
 import { question } from './ask.js';
-import { byId, el } from './words.js';
+import { byId, el, fill } from './words.js';
 
 const GROUPS = { '': 'The course', recording: 'Recording', editing: 'Editing', costs: 'Costs' };
 let plan = null;
@@ -30,16 +30,14 @@ async function told(what) {
 }
 
 function show() {
-  const focused = document.activeElement?.id;
   const groups = Object.entries(GROUPS).map(([name, title]) => [title,
     plan.fields.filter(({ path }) => (path.includes('/') ? path.split('/')[0] : '') === name)]);
-  byId('plan').replaceChildren(
+  fill('plan',
     el('h2', { class: 'headline' }, 'Plan and dates'),
     el('p', { class: 'good' }, 'Click the days on which you can record. The lessons that are left are fitted into them.'),
     calendar(),
     el('pre', { class: 'plan-text', tabindex: '0', 'aria-label': 'The plan' }, plan.plan.join('\n')),
     ...groups.map(([title, fields]) => el('section', { class: 'group' }, el('h3', {}, title), el('div', { class: 'fields' }, ...fields.map(line)))));
-  if (focused) byId(focused)?.focus();
 }
 
 const pad = (n) => String(n).padStart(2, '0');

@@ -2,7 +2,7 @@
 
 import { question } from './ask.js';
 import { closeEditor, openEditor, unsaved } from './editor.js';
-import { byId, count, el, short } from './words.js';
+import { byId, count, el, fill, short } from './words.js';
 
 let course = '';
 let listed = '';
@@ -43,13 +43,11 @@ function changeTo(name) {
 }
 
 function list({ lessons = [], trouble }) {
-  const focused = document.activeElement?.id;
-  byId('scripts').replaceChildren(
+  fill('scripts',
     el('h2', { id: 'h-scripts', class: 'headline' }, 'Scripts'),
     trouble ? el('p', { class: 'wrong', role: 'alert' }, trouble) : '',
     el('p', { class: 'small' }, 'Choose a lesson to write in it and to see how it will be read.'),
     el('ol', { id: 'script-list', class: 'lessons' }, ...lessons.map(row)));
-  if (focused) byId(focused)?.focus();
 }
 
 function row(lesson) {

@@ -1,9 +1,9 @@
 // Today: the one thing to do next, the running order with its breaks, and the reading that is going on.
 
 import { handle, planned } from './order.js';
-import { byId, count, el, linesRead, short } from './words.js';
+import { count, el, fill, linesRead, short } from './words.js';
 
-const goesOn = (home) => ['PREPARING', 'OPEN'].includes(home.reading.step);
+export const goesOn = (home) => ['PREPARING', 'OPEN'].includes(home.reading.step);
 
 /** What a lesson asks for now, as a button or a link; null if nothing here can do it. */
 function step(home, lesson, act, strong) {
@@ -26,12 +26,6 @@ const address = (course, session) => `course/${course}/session/${session}/`;
 export function readNext(home, act) {
   const next = home.course.today?.next;
   if (next && !goesOn(home)) step(home, next, act, true)?.click();
-}
-
-function fill(id, ...children) {
-  const focused = document.activeElement?.id;
-  byId(id).replaceChildren(...children.filter(Boolean));
-  if (focused) byId(focused)?.focus();
 }
 
 /** The reading that is going on, or how the last one ended. */
@@ -158,9 +152,6 @@ function what(row, length) {
 /** Six small bars; a screen reader is told the last step that is done. */
 function way(row, names) {
   const said = names.map((name, i) => (row.way[i] >= 1 ? name : row.way[i] > 0 ? `partly ${name}` : '')).filter(Boolean).join(', ');
-  const bars = row.way.map((part) => {
-    const meter = el('progress', { max: '1', value: String(part), 'aria-hidden': 'true' });
-    return meter;
-  });
+  const bars = row.way.map((part) => el('progress', { max: '1', value: String(part), 'aria-hidden': 'true' }));
   return el('span', { class: 'way', role: 'img', 'aria-label': said, title: said }, ...bars);
 }

@@ -61,6 +61,13 @@ export function put(id, text) {
   if (element.textContent !== text) element.textContent = text;
 }
 
+/** Replaces what an element holds, and gives the focus back to the thing of the same id. */
+export function fill(id, ...children) {
+  const focused = document.activeElement?.id;
+  byId(id).replaceChildren(...children.filter(Boolean));
+  if (focused) byId(focused)?.focus();
+}
+
 let spoken = 0;
 
 /** Tells a screen reader without showing anything. */
