@@ -100,6 +100,7 @@ function showHead() {
   put('title', today?.title ?? '');
   document.title = today ? `${today.title} · Bookholder` : 'Bookholder';
   put('h-today', headline(today));
+  put('next-day', nextDay(today));
   fill('trouble',
     trouble && el('div', { class: 'card wrong-card' }, el('h3', {}, 'This course can\u2019t be read'), el('p', {}, trouble),
       el('p', { class: 'choices' }, el('button', { type: 'button', id: 'forget',
@@ -116,13 +117,18 @@ function headline(today) {
   if (!today) return 'Welcome';
   if (today.finished) return 'Every lesson is finished';
   if (today.day === 'none') return 'Everything is recorded';
-  const much = `${count(today.lessons, 'lesson')}, ${count(today.minutes, 'minute')} of reading`;
-  if (today.day === 'today') return `Today: ${much}`;
-  if (today.day === 'unset') return `Next: ${much}`;
+  if (today.day === 'today') return `Today: ${amount(today)}`;
+  return today.day === 'unset' ? `Next: ${amount(today)}` : 'Nothing is planned today';
+}
+
+const amount = (today) => `${count(today.lessons, 'lesson')}, ${count(today.minutes, 'minute')} of reading`;
+
+function nextDay(today) {
+  if (today?.day !== 'later' || today.finished) return '';
   const then = new Date(`${today.date}T12:00`);
   const date = then.toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'long',
     ...(then.getFullYear() === new Date().getFullYear() ? {} : { year: 'numeric' }) });
-  return `${date}: ${much}`;
+  return `Next recording day: ${date}. ${amount(today)}.`;
 }
 
 function showRest() {
