@@ -31,7 +31,7 @@ function read(day, course) {
 const session = (s, course) => el('li', { class: 'lesson session' },
   el('span', { class: 'n' }, s.at),
   el('span', { class: 'name' }, s.title),
-  el('span', { class: 'todo wide' }, `${s.lines}; ${count(s.takes, 'take')}, ${s.camera} min on camera`),
+  el('span', { class: 'todo' }, `${s.lines}; ${count(s.takes, 'take')}, ${s.camera} min on camera`),
   el('span', { class: `todo ${s.pickups ? 'open' : ''}` }, s.pickups ? `${s.pickups} to pick up` : 'nothing to pick up'),
   el('span', { class: 'do' }, course ? el('a', { class: 'button', href: `course/${course}/session/${s.session}/` }, 'Hear') : ''));
 
