@@ -19,6 +19,9 @@ const VIEWS = [...NUMBERED, ...Object.keys(OWN)];
 const WORK = Object.keys(ROOMS);
 const NOTICE = 8000;
 
+/** Here the list of pages is shown only when it is asked for; home.css has the same width. */
+const NARROW = matchMedia('(max-width: 720px)');
+
 const home = {};
 let view = 'today';
 let notice = 0;
@@ -85,13 +88,21 @@ function showCourses() {
     }, el('span', { class: 'name' }, course.title), el('span', { class: 'small' }, course.note)))));
   fill('rooms', ...links('room', rooms(name)));
   fill('works', ...links('work', work()));
+  put('here', document.querySelector('.rooms [aria-current]')?.textContent ?? OWN[view]?.title ?? '');
+}
+
+/** Closes the list of pages on a narrow screen, and leaves the focus on what opens it. */
+function foldRail() {
+  const rail = byId('rail');
+  if (NARROW.matches && rail.contains(document.activeElement)) rail.querySelector('summary').focus();
+  rail.open = !NARROW.matches;
 }
 
 function links(kind, list) {
   return list.map(([title, href, own, leads = own], i) => el('li', {},
     el('a', {
       id: `${kind}-${i}`, href, 'aria-current': own === view && 'page',
-      onclick: own && ((event) => { event.preventDefault(); go(leads); }),
+      onclick: own && ((event) => { event.preventDefault(); go(leads); foldRail(); }),
     }, title)));
 }
 
@@ -234,6 +245,8 @@ function onKey(event) {
 
 dress();
 showTools();
+foldRail();
+NARROW.addEventListener('change', foldRail);
 byId('theme').addEventListener('click', turn);
 byId('help').addEventListener('click', showHelp);
 byId('open').addEventListener('click', openFolder);
