@@ -44,7 +44,7 @@ final class PlanCommand implements Callable<Integer> {
         CourseStatus status = CourseStatus.read(folder.path(), here);
         terminal.leftOut(status.unreadable());
         CoursePlan plan = new CoursePlan(status, here.zone());
-        plan.lines("bookholder limits shows how to set your own.").forEach(terminal.out()::println);
+        plan.lines().forEach(terminal.out()::println);
         Cautions.brief().forEach(terminal.out()::println);
         if (calendar != null) {
             TextFile.write(calendar, "the calendar", plan.calendar(here.clock().instant()));

@@ -184,7 +184,8 @@ final class HomeRoomsTest {
         Path yaml = Files.writeString(folder.resolve("user/films/wheels/course.yaml"), "title: A course  # mine\n");
         browser.click("#rooms a[href='?view=plan']");
         browser.until("document.querySelector('#plan .month button')");
-        assertThat(browser.text("#plan .plan-text").replaceAll("\\s+", " "))
+        browser.click("#plan .sources > summary");
+        assertThat(browser.text("#plan .sources").replaceAll("\\s+", " "))
                 .contains("You set your own under Settings.")
                 .doesNotContain("bookholder limits");
         browser.click("#month-after");
@@ -197,6 +198,8 @@ final class HomeRoomsTest {
         assertThat(yaml).content().startsWith("title: A course  # mine\n").contains("days: [", "-09]", "hours: 2.5");
         browser.type("#p-pace", "fast", Keys.TAB);
         browser.until("document.querySelector('#p-pace-w').textContent.includes('words per minute')");
+        assertThat(browser.text("#plan .slots")).contains("10:00", "Set up", "Two wheels");
+        assertThat(browser.text("#plan .weeks")).contains("Two wheels");
         browser.lookAtEverySize("home-plan");
         browser.click("#rooms a[href='?view=gate']");
         browser.until("document.querySelector('#gate .gate-row')");
@@ -225,6 +228,24 @@ final class HomeRoomsTest {
                 .isEqualTo("Not done: " + sentence + ".");
         Files.writeString(yaml, "title: A course\n");
         browser.until("document.querySelector('#plan .month button')");
+    }
+
+    @Test
+    void onANarrowScreenTheListOfPagesOpensAndCloses() throws IOException {
+        browser.size(390, 844);
+        browser.until("!document.querySelector('#rail').open");
+        assertThat(browser.text("#here")).isEqualTo("Today");
+        browser.click("#rail > summary");
+        browser.until("document.querySelector('#rail').open");
+        assertThat(browser.seriousFaults()).isEmpty();
+        browser.click("#rooms a[href='?view=gate']");
+        browser.until("!document.querySelector('#rail').open");
+        assertThat(browser.text("#here")).isEqualTo("Finished?");
+        assertThat(browser.value("document.activeElement === document.querySelector('#rail > summary')"))
+                .isEqualTo(true);
+        browser.size(1440, 900);
+        browser.until("document.querySelector('#rail').open");
+        assertThat(browser.text("#rooms")).contains("Today", "Scripts");
     }
 
     private Path session() {

@@ -19,15 +19,13 @@ import org.bookholder.problem.ProblemException;
  * @param zone time zone of its days
  */
 public record CoursePlan(CourseStatus status, ZoneId zone) {
-    /**
-     * The plan as lines of text: the remaining sessions, the edit week by week, its costs and the expected date.
-     *
-     * @param ownLimits a sentence that says where a person sets limits of their own
-     */
-    public List<String> lines(String ownLimits) {
+    static final String CAUTION = "Keep these dates to yourself; don't promise one until everything is checked.";
+
+    /** The plan as lines of text: the remaining sessions, the edit week by week, its costs and the expected date. */
+    public List<String> lines() {
         Course course = status.course();
         List<EditTask> tasks = EditTasks.of(status.board(), zone);
-        List<String> lines = new ArrayList<>(PlanText.of(status.works(), status.plan(), status.terms(), ownLimits));
+        List<String> lines = new ArrayList<>(PlanText.of(status.works(), status.plan(), status.terms()));
         lines.add("");
         lines.addAll(EditText.of(tasks, course.editing(), status.board().today()));
         course.costs().ifPresent(costs -> {
@@ -38,7 +36,7 @@ public record CoursePlan(CourseStatus status, ZoneId zone) {
             course.launch()
                     .ifPresent(hoped -> lines.addAll(EditText.launch(
                             hoped, tasks, course.editing(), status.board().today())));
-            lines.add("Keep these dates to yourself; don't promise one until everything is checked.");
+            lines.add(CAUTION);
         }
         return lines;
     }

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import org.bookholder.app.course.CoursePlan;
+import org.bookholder.app.course.PlanJson;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.course.CourseFile;
 import org.bookholder.problem.ProblemException;
@@ -64,12 +65,9 @@ final class PlanRoom {
                         .put("path", field.path())
                         .put("meaning", field.meaning())
                         .put("value", field.value()));
-        ArrayNode lines = json.putArray("plan");
         courses.seen()
                 .overview()
-                .ifPresent(course -> new CoursePlan(course.status(), here.zone())
-                        .lines("You set your own under Settings.")
-                        .forEach(lines::add));
+                .ifPresent(course -> json.set("plan", PlanJson.of(new CoursePlan(course.status(), here.zone()))));
         return json;
     }
 }

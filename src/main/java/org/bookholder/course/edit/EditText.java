@@ -21,14 +21,7 @@ public final class EditText {
     /** Plan, burn-down and forecast, line by line. */
     public static List<String> of(List<EditTask> tasks, Editing editing, LocalDate today) {
         List<String> out = new ArrayList<>();
-        double hours = tasks.stream().mapToDouble(EditTask::hours).sum();
-        double minutes = tasks.stream().mapToDouble(EditTask::minutes).sum();
-        out.add(String.format(
-                Locale.ROOT,
-                "To edit: %s, %.1f finished minutes, %.1f hours",
-                Text.count(tasks.size(), "lesson"),
-                minutes,
-                hours));
+        out.add(amount(tasks));
         BurnDown burnDown = BurnDown.of(tasks, editing, today);
         EditPlan plan = EditPlan.of(tasks, editing, burnDown.from(), 1);
         out.add(String.format(
@@ -40,6 +33,16 @@ public final class EditText {
         out.addAll(burnDown(burnDown, tasks.size()));
         out.addAll(Text.wrap(forecast(burnDown, plan)));
         return out;
+    }
+
+    /** How much there is to edit. */
+    public static String amount(List<EditTask> tasks) {
+        return String.format(
+                Locale.ROOT,
+                "To edit: %s, %.1f finished minutes, %.1f hours",
+                Text.count(tasks.size(), "lesson"),
+                tasks.stream().mapToDouble(EditTask::minutes).sum(),
+                tasks.stream().mapToDouble(EditTask::hours).sum());
     }
 
     /** A row for each week; one for weeks that pass until something is recorded. */
@@ -71,19 +74,21 @@ public final class EditText {
                 week.slack());
     }
 
-    private static String sanity(int weeks) {
+    /** How a number of weeks compares with what is usual. */
+    public static String sanity(int weeks) {
         String usual = "a first course usually takes " + EditPlan.FEWEST_WEEKS + " to " + EditPlan.MOST_WEEKS
                 + " weeks to edit (common practice)";
         if (weeks < EditPlan.FEWEST_WEEKS) {
             return Text.count(weeks, "week") + ": " + usual
-                    + "; for less the course must be small, or the hours are thought too few.";
+                    + "; fewer usually means a very small course or an optimistic estimate.";
         }
         return weeks > EditPlan.MOST_WEEKS
                 ? weeks + " weeks: " + usual + "; more hours a week, simpler pictures or a shorter course would help."
                 : weeks + " weeks: " + usual + ".";
     }
 
-    private static String sources(Editing editing) {
+    /** Where the hours and the limits of a week come from. */
+    public static String sources(Editing editing) {
         StringBuilder text = new StringBuilder("Hours for each finished minute: ");
         for (LessonKind kind : LessonKind.values()) {
             text.append(kind.label()).append(String.format(Locale.ROOT, " %.2g, ", editing.hours(kind, 1)));
@@ -129,7 +134,8 @@ public final class EditText {
         return out;
     }
 
-    private static String forecast(BurnDown burnDown, EditPlan plan) {
+    /** Until when the edit is planned, and when it will be done at the speed so far. */
+    public static String forecast(BurnDown burnDown, EditPlan plan) {
         LocalDate planned = plan.ends(burnDown.from());
         int left = burnDown.real().isEmpty()
                 ? 1
@@ -176,7 +182,7 @@ public final class EditText {
         List<String> out = new ArrayList<>();
         out.add(String.format(
                 Locale.ROOT,
-                "Edited by yourself: %s, paid for by %s",
+                "If you edit it yourself: %s, covered by %s",
                 money(costs, balance.own()),
                 Text.count(balance.ownSales(), "sale")));
         out.add(String.format(
@@ -184,13 +190,13 @@ public final class EditText {
         if (costs.hired() > 0) {
             out.add(String.format(
                     Locale.ROOT,
-                    "Edited by others: %s, paid for by %s",
+                    "If others edit it: %s, covered by %s",
                     money(costs, balance.hired()),
                     Text.count(balance.hiredSales(), "sale")));
             out.add(String.format(
                     Locale.ROOT, "  equipment %.2f, and the quote %.2f", costs.equipment(), costs.hired()));
         } else {
-            out.add("Edited by others: no quote; write hired course: or hired lesson: below costs:");
+            out.add("If others edit it: no quote; write hired course: or hired lesson: below costs:");
         }
         out.add(String.format(
                 Locale.ROOT,

@@ -19,7 +19,7 @@ public record EditWeek(LocalDate begins, List<String> finished, String begun, do
     }
 
     /** Whether there is nothing to edit yet. */
-    boolean idle() {
+    public boolean idle() {
         return finished.isEmpty() && begun.isEmpty();
     }
 }

@@ -1,7 +1,6 @@
 package org.bookholder.course.shoot;
 
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,23 +17,13 @@ public final class PlanText {
 
     private PlanText() {}
 
-    /**
-     * The text, line by line.
-     *
-     * @param ownLimits a sentence that says where a person sets limits of their own
-     */
-    public static List<String> of(RecordingBacklog works, SessionPlan plan, Terms terms, String ownLimits) {
+    /** The text, line by line. */
+    public static List<String> of(RecordingBacklog works, SessionPlan plan, Terms terms) {
         List<String> out = new ArrayList<>();
+        out.addAll(Text.wrap(amount(works)));
         if (works.works().isEmpty()) {
-            out.add("Everything is recorded, and no pickup is open.");
             return out;
         }
-        out.addAll(Text.wrap(String.format(
-                Locale.ROOT,
-                "To record: %s before the camera, at %.2f recorded minutes for each finished one (%s).",
-                Text.hours(SessionPlanner.sum(works.works())),
-                works.ratio(),
-                works.ratioFrom())));
         if (plan.over() > 0 && !plan.sessions().isEmpty()) {
             out.add(Text.count(plan.over(), "recording day") + " of course.yaml " + (plan.over() == 1 ? "is" : "are")
                     + " over.");
@@ -66,12 +55,24 @@ public final class PlanText {
                     Text.wrap("No recording days are known; write them into course.yaml: recording: days:. Until then"
                             + " the weeks of editing below count all as recorded."));
         }
-        out.addAll(Text.wrap(sources(terms) + " The hardest lesson comes first. " + ownLimits));
+        out.addAll(Text.wrap(sources(terms) + " bookholder limits shows how to set your own."));
         return out;
     }
 
+    /** How much is left to record, as one sentence. */
+    public static String amount(RecordingBacklog works) {
+        return works.works().isEmpty()
+                ? "Everything is recorded, and no pickup is open."
+                : String.format(
+                        Locale.ROOT,
+                        "To record: %s before the camera, at %.2f recorded minutes for each finished one (%s).",
+                        Text.hours(SessionPlanner.sum(works.works())),
+                        works.ratio(),
+                        works.ratioFrom());
+    }
+
     /** The limits that the sessions keep to, with their sources; a limit that the user set is named as the user's. */
-    private static String sources(Terms terms) {
+    public static String sources(Terms terms) {
         Terms usual = Terms.of(FatigueLimits.defaults(), Shooting.USUAL_SET_UP);
         String yours = "your limits";
         return "A break after " + Text.hours(terms.stretch()) + " of reading ("
@@ -80,24 +81,28 @@ public final class PlanText {
                 + "); at most " + Text.hours(terms.reading()) + " of reading in a session ("
                 + (terms.reading().equals(usual.reading()) ? "common practice: 2 to 3 hours" : yours) + "); set-up "
                 + Text.hours(terms.setUp()) + " (common practice: " + Text.hours(usual.setUp())
-                + ").";
+                + "). The hardest lesson comes first.";
     }
 
     private static String row(PlannedSession session, Slot slot) {
-        LocalTime at = session.from().plus(slot.start());
         String what = slot.use() == Use.SET_UP
                 ? "set-up"
                 : slot.use() == Use.BREAK
                         ? "break"
                         : slot.work().orElseThrow().name() + " ("
                                 + slot.work().orElseThrow().what() + ")";
-        String when = session.date().isPresent()
-                ? at.toString()
+        return String.format(
+                Locale.ROOT, "  %5s  %s %8s", when(session, slot), Text.fit(what, WHAT), Text.hours(slot.length()));
+    }
+
+    /** When a part of a session begins: the time of day, or the time since the session began while no day is known. */
+    public static String when(PlannedSession session, Slot slot) {
+        return session.date().isPresent()
+                ? session.from().plus(slot.start()).toString()
                 : String.format(
                         Locale.ROOT,
                         "+%d:%02d",
                         slot.start().toHours(),
                         slot.start().toMinutesPart());
-        return String.format(Locale.ROOT, "  %5s  %s %8s", when, Text.fit(what, WHAT), Text.hours(slot.length()));
     }
 }

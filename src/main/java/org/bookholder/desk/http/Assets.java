@@ -24,6 +24,7 @@ final class Assets {
             "day.js",
             "jobs.js",
             "plan.js",
+            "planned.js",
             "gate.js",
             "work.js",
             "rooms.js",

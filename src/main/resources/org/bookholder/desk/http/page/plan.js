@@ -1,6 +1,7 @@
 // Plan and dates: recording days clicked in a calendar, what else is written about the course, and the plan that comes of it.
 
 import { question } from './ask.js';
+import { planned } from './planned.js';
 import { byId, el, fill } from './words.js';
 
 const GROUPS = { '': 'The course', recording: 'Recording', editing: 'Editing', costs: 'Costs' };
@@ -36,7 +37,7 @@ function show() {
     el('h2', { class: 'headline' }, 'Plan and dates'),
     el('p', { class: 'good' }, 'Click the days on which you can record. The lessons that are left are fitted into them.'),
     calendar(),
-    el('pre', { class: 'plan-text', tabindex: '0', 'aria-label': 'The plan' }, plan.plan.join('\n')),
+    ...(plan.plan ? planned(plan.plan) : []),
     ...groups.map(([title, fields]) => el('section', { class: 'group' }, el('h3', {}, title), el('div', { class: 'fields' }, ...fields.map(line)))));
 }
 

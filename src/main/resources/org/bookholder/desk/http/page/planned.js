@@ -1,0 +1,56 @@
+// The plan that comes of the recording days: sessions part by part, weeks of editing, costs, and where the figures come from.
+
+import { count, el } from './words.js';
+
+/** A day of the plan as people say it, with its weekday if `exact`. */
+const said = (date, exact = true) => new Date(`${date}T12:00`).toLocaleDateString('en-GB', { weekday: exact ? 'long' : undefined,
+  day: 'numeric', month: 'long', year: 'numeric' });
+
+const USES = { SET_UP: 'Set up', BREAK: 'Break, away from the screen' };
+
+/** The plan, as sections. */
+export const planned = (plan) => [
+  el('section', { class: 'group' }, el('h3', {}, 'Sessions'), ...sessions(plan)),
+  el('section', { class: 'group' }, el('h3', {}, 'Weeks of editing'), ...editing(plan)),
+  ...(plan.costs.length ? [el('section', { class: 'group' }, el('h3', {}, 'What it costs'), ...plan.costs.map(cost))] : []),
+  el('details', { class: 'group sources' }, el('summary', {}, 'Where the figures come from'),
+    el('p', { class: 'small' }, plan.limits, ' You set your own under Settings.'), el('p', { class: 'small' }, plan.sources)),
+];
+
+/** The server indents what a sum is made of. */
+const cost = (text) => el('p', { class: text.startsWith(' ') ? 'small' : '' }, text.trim());
+
+function sessions({ toRecord, over, sessions: all, free, left, why }) {
+  return [el('p', {}, toRecord),
+    over ? el('p', { class: 'small' }, `${count(over, 'recording day')} ${over === 1 ? 'is' : 'are'} over.`) : '',
+    ...all.flatMap(session),
+    all.some(({ day }) => !day) ? el('p', {}, 'You have not chosen a recording day yet. Click one in the calendar above.') : '',
+    free.length ? el('p', { class: 'small' }, `Not needed: ${free.map((date) => said(date)).join('; ')}.`) : '',
+    ...(left.length ? [el('h4', { class: 'list-title' }, 'No place was found for'),
+      el('ul', {}, ...left.map((text) => el('li', {}, text))), ...why.map((text) => el('p', { class: 'wrong' }, `Why: ${text}.`))] : [])];
+}
+
+const session = ({ day, length, reading, slots }, i) => [
+  el('h4', { class: 'list-title' }, day ? said(day) : `Session ${i + 1}`, ` · ${length}, with ${reading} of reading`),
+  el('ol', { class: 'slots' }, ...slots.map(({ at, use, what, length: long }) => el('li', { class: use.toLowerCase() },
+    el('span', { class: 'at' }, at), el('span', { class: 'name' }, what || USES[use]), el('span', { class: 'at' }, long)))),
+];
+
+function editing({ toEdit, weeks, usual, forecast, launch, caution }) {
+  return [el('p', {}, `${toEdit}.`),
+    el('ol', { class: 'slots weeks' }, ...together(weeks).map(({ begins, idle, finished, begun, hours, lasts }) => el('li', { class: idle ? 'break' : '' },
+      el('span', { class: 'at' }, said(begins, false)),
+      el('span', { class: 'name' }, idle ? `waits for the recording${lasts > 1 ? `, ${lasts} weeks` : ''}`
+        : [...finished, begun && `part of ${begun}`].filter(Boolean).join(', ')),
+      el('span', { class: 'at' }, idle ? '' : `${hours.toFixed(1)} h`)))),
+    ...[usual, forecast, launch].filter(Boolean).map((text) => el('p', { class: 'small' }, text)),
+    caution ? el('p', {}, caution) : ''];
+}
+
+/** Weeks in which nothing can be edited yet are one row. */
+const together = (weeks) => weeks.reduce((rows, week) => {
+  const last = rows.at(-1);
+  if (week.idle && last?.idle) last.lasts += 1;
+  else rows.push({ ...week, lasts: 1 });
+  return rows;
+}, []);
