@@ -94,8 +94,15 @@ public final class Reading implements FaultListener, AutoCloseable {
         Consumer<String> keepText = changed -> text.ifPresent(stage -> stage.keepSoon(changed));
         StageGroup session = new StageGroup(1, () -> sessionEnded.set(true));
         StageGroup both = new StageGroup(2, this::ended);
-        crew.takeOn(both.member(session.member(
-                new SessionStage(plan, reports, starter, recorder, progress, nextLesson, keepText, this))));
+        crew.takeOn(both.member(session.member(new SessionStage(
+                plan,
+                reports,
+                starter,
+                recorder,
+                progress,
+                nextLesson,
+                keepText,
+                crew.optional("spoiled lines", this)))));
         crew.takeOn(both.member(journalStage));
         crew.takeOn(log.stage(ended::get));
     }

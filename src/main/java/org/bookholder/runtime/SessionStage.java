@@ -4,7 +4,6 @@ import java.util.function.Consumer;
 import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.runtime.source.Revision;
 import org.bookholder.runtime.stage.Criticality;
-import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.Latest;
 import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.runtime.stage.OptionalWork;
@@ -42,7 +41,7 @@ final class SessionStage implements Stage, SessionReports {
      *
      * @param nextLesson set to whether the next lesson is to follow when the session has ended
      * @param keepText asks for a text to be saved beside the session; returns at once
-     * @param faults receives faults of parts that the stage can do without
+     * @param marking runs the marking of spoiled lines and survives its faults
      */
     SessionStage(
             ReadingPlan plan,
@@ -52,12 +51,12 @@ final class SessionStage implements Stage, SessionReports {
             Latest<ReadingProgress> progress,
             Latest<Boolean> nextLesson,
             Consumer<String> keepText,
-            FaultListener faults) {
+            OptionalWork marking) {
         this.plan = plan;
         this.reports = reports;
         this.recorder = recorder;
         this.progress = progress;
-        takes = new TakeLifecycle(plan, starter, recorder, new OptionalWork("spoiled lines", faults));
+        takes = new TakeLifecycle(plan, starter, recorder, marking);
         text = new TextRevision(recorder, takes, starter, plan.opened().scriptText(), keepText);
         round = new RoundDirector(recorder, takes, plan.nanoTime());
         countIn = new CountInDirector(

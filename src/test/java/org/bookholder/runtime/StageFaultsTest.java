@@ -30,7 +30,7 @@ import org.bookholder.testing.Spoken;
 import org.bookholder.wording.TroubleText;
 import org.junit.jupiter.api.Test;
 
-/** A fault in each stage, half a minute into a reading in real time: docs/faults.md lists what is to happen. */
+/** A fault in each stage, half a minute into a paced reading, in virtual time: docs/faults.md lists what is to happen. */
 final class StageFaultsTest {
     private static final double FAULT = 30;
     private static final List<String> LINES = List.of(
@@ -191,6 +191,42 @@ final class StageFaultsTest {
     }
 
     @Test
+    void theReadingContinuesWithoutTheSoundWatch() {
+        rig.plant("sound watch", FAULT, 1);
+        read();
+        assertThat(told).containsExactly("The sound is not checked any more; it is still recorded.");
+        assertThat(rig.log()).containsOnlyOnce("stage '").contains("stage 'sound watch': failed", "a planted fault");
+        assertThat(rig.journal.events(SessionEvent.SoundMeasured.class))
+                .as("measured each second until the fault")
+                .hasSizeBetween(29, 30);
+        assertIsReadToItsEnd();
+        assertThat(outcomes()).containsOnly(Outcome.CLEAN);
+    }
+
+    @Test
+    void theReadingContinuesWithoutTheMarkingOfSpoiledLines() {
+        rig.plant("spoiled lines", FAULT, 1);
+        begin(VOICE.clipped(ReadingRig.RATE, 2, LINES.size()));
+        pass(VOICE.seconds() + 1);
+        assertThat(told).containsExactly("The sound is not checked any more; it is still recorded.");
+        assertThat(rig.log()).containsOnlyOnce("stage '").contains("stage 'spoiled lines': failed", "a planted fault");
+        assertThat(rig.journal.events(SessionEvent.PickupMarked.class))
+                .extracting(SessionEvent.PickupMarked::line)
+                .as("both lines are clipped, the last one after the fault")
+                .containsExactly(2);
+        assertIsReadToItsEnd();
+    }
+
+    @Test
+    void bothClippedLinesAreMarkedWithoutAFault() {
+        begin(VOICE.clipped(ReadingRig.RATE, 2, LINES.size()));
+        pass(VOICE.seconds() + 1);
+        assertThat(rig.journal.events(SessionEvent.PickupMarked.class))
+                .extracting(SessionEvent.PickupMarked::line)
+                .containsExactly(2, LINES.size());
+    }
+
+    @Test
     void aNoteThatCanNeverBeWrittenCostsOnlyItself() {
         rig.journal.unwritable(SessionEvent.Remarked.class::isInstance);
         Reading reading = begin();
@@ -259,7 +295,11 @@ final class StageFaultsTest {
     }
 
     private Reading begin() {
-        return rig.begin(new PacedSource(FakeAudioSource.of(ReadingRig.RATE, VOICE.sound(ReadingRig.RATE)), rig.clock));
+        return begin(VOICE.sound(ReadingRig.RATE));
+    }
+
+    private Reading begin(short[] sound) {
+        return rig.begin(new PacedSource(FakeAudioSource.of(ReadingRig.RATE, sound), rig.clock));
     }
 
     private void pass(double seconds) {

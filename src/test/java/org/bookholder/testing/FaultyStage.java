@@ -5,14 +5,14 @@ import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 
 /** A stage with planted faults: from a moment on, its next steps fail. */
-final class FaultyStage implements Stage {
+public final class FaultyStage implements Stage {
     private final Stage stage;
     private final LongSupplier nanoTime;
     private final long from;
     private int left;
 
     /** The steps from {@code from} on fail, {@code times} of them. */
-    FaultyStage(Stage stage, LongSupplier nanoTime, long from, int times) {
+    public FaultyStage(Stage stage, LongSupplier nanoTime, long from, int times) {
         this.stage = stage;
         this.nanoTime = nanoTime;
         this.from = from;

@@ -19,8 +19,10 @@ import org.bookholder.runtime.record.Tape;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Manuscript;
 import org.bookholder.runtime.source.Sources;
+import org.bookholder.runtime.stage.Crew;
 import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.ManualScheduler;
+import org.bookholder.runtime.stage.OptionalWork;
 import org.bookholder.runtime.stage.Stage;
 import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.runtime.take.Conduct;
@@ -118,7 +120,7 @@ public final class ReadingRig implements Sources {
                 new FaultLog(log::append, clock),
                 clock,
                 clock);
-        Reading begun = Reading.begin(plan, this::takeOn);
+        Reading begun = Reading.begin(plan, new PlantingCrew());
         reading = Optional.of(begun);
         others.forEach(this::takeOn);
         return begun;
@@ -129,7 +131,10 @@ public final class ReadingRig implements Sources {
         slow.put(role, step);
     }
 
-    /** A fault in the stage, once it is so late; {@code times} faults in all. To be said before the reading begins. */
+    /**
+     * A fault in the stage or the optional work, once it is so late; {@code times} faults in all, for optional work any
+     * number. To be said before the reading begins.
+     */
     public void plant(String role, double seconds, int times) {
         planted.put(role, new Planted(Math.round(seconds * 1e9), times));
     }
@@ -199,6 +204,20 @@ public final class ReadingRig implements Sources {
     /** What the log of faults holds. */
     public String log() {
         return log.toString();
+    }
+
+    /** Gives stages and optional work to the runner, with the planted faults in them. */
+    private final class PlantingCrew implements Crew {
+        @Override
+        public void takeOn(Stage stage) {
+            ReadingRig.this.takeOn(stage);
+        }
+
+        @Override
+        public OptionalWork optional(String role, FaultListener faults) {
+            Planted fault = planted.remove(role);
+            return fault == null ? new OptionalWork(role, faults) : new FaultyWork(role, faults, clock, fault.nanos());
+        }
     }
 
     private final class Faults implements FaultListener {

@@ -1,6 +1,7 @@
 package org.bookholder.testing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.Hypothesis;
@@ -15,6 +16,7 @@ public final class Spoken {
 
     private final List<Hypothesis> hypotheses = new ArrayList<>();
     private final List<RecognizedWord> spoken = new ArrayList<>();
+    private final List<StreamTime> beginnings = new ArrayList<>();
     private double now;
 
     /** Begins {@code seconds} into the session. */
@@ -24,6 +26,7 @@ public final class Spoken {
 
     /** Says {@code text}, then pauses for half a second, which ends the utterance. */
     public Spoken says(String text) {
+        beginnings.add(at(now));
         List<RecognizedWord> words = new ArrayList<>();
         for (String word : text.split(" ", -1)) {
             words.add(new RecognizedWord(word, at(now), at(now + WORD_SECONDS), 1));
@@ -61,6 +64,16 @@ public final class Spoken {
             for (int i = (int) word.start().samples(rate); i < word.end().samples(rate); i++) {
                 samples[i] = (short) (i / 40 % 2 == 0 ? BUZZ : -BUZZ);
             }
+        }
+        return samples;
+    }
+
+    /** The same, but clipped for a moment in each of these utterances, counted from 1. */
+    public short[] clipped(int rate, int... utterances) {
+        short[] samples = sound(rate);
+        for (int utterance : utterances) {
+            int from = (int) beginnings.get(utterance - 1).samples(rate);
+            Arrays.fill(samples, from, from + rate / 50, Short.MAX_VALUE);
         }
         return samples;
     }

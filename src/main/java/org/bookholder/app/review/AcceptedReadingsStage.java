@@ -30,7 +30,7 @@ public final class AcceptedReadingsStage implements Stage {
 
     @Override
     public String role() {
-        return "learning";
+        return "accepted readings";
     }
 
     @Override

@@ -3,7 +3,7 @@ package org.bookholder.runtime.stage;
 import java.util.function.Supplier;
 
 /** Additional work in a stage, which is dropped after its first fault. Confined to the stage's thread. */
-public final class OptionalWork {
+public class OptionalWork {
     private final String role;
     private final FaultListener faults;
     private boolean givenUp;

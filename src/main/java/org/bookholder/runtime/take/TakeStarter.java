@@ -16,7 +16,6 @@ import org.bookholder.runtime.source.SilentSource;
 import org.bookholder.runtime.stage.Crew;
 import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.Mailbox;
-import org.bookholder.runtime.stage.OptionalWork;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.AudioSource;
@@ -84,7 +83,7 @@ public final class TakeStarter {
             listening.add(EarKind.OPEN);
             run.openEarBegins();
         }
-        SoundWatch watch = new SoundWatch(new OptionalWork("sound watch", faults));
+        SoundWatch watch = new SoundWatch(crew.optional("sound watch", faults));
         crew.takeOn(new CaptureStage(
                 run, plan.sources(), opening.source, !opening.trouble.isEmpty(), recording, plan.nanoTime(), watch));
         Optional<Grammar> words = grammar;
