@@ -11,6 +11,7 @@ import org.bookholder.session.SessionState;
 import org.bookholder.view.Frame.Footlights;
 import org.bookholder.view.Frame.LessonThread;
 import org.bookholder.view.Frame.Spot;
+import org.bookholder.view.cue.KeyHints;
 import org.bookholder.view.cue.Opening;
 import org.bookholder.view.cue.PaceCue;
 import org.bookholder.view.cue.Palette;
@@ -34,6 +35,7 @@ final class FrameBuilder {
     private final Frame view;
     private final PickupLines pickups = new PickupLines();
     private final RowViews rows;
+    private final KeyHints hints = new KeyHints();
     private List<Double> pickupShares = List.of();
     private String pickupCount = "";
     private @Nullable Layout sharedOf;
@@ -131,14 +133,19 @@ final class FrameBuilder {
         boolean clean = moment.round.ticked() > 0;
         say(
                 Spot.BESIDE,
-                page ? "" : standing(state, count, cues.contains(Cue.FOOTLIGHTS)),
+                page ? "" : standing(state, count, cues.contains(Cue.FOOTLIGHTS), keys),
                 clean ? Palette.TICK : Palette.FOOTLIGHT);
-        message(state, showsRest(cues));
+        message(state, showsRest(cues), page || !edges(cues) ? "" : hints.text(state, moment.opening, keys));
     }
 
     /** Advice on a break can be hidden only until it is overdue. */
     private boolean showsRest(Set<Cue> cues) {
         return cues.contains(Cue.BREAK) || moment.rest.urgency() == Urgency.OVERDUE;
+    }
+
+    /** Whether anything is shown at the edges: who has turned that off wants the text alone. */
+    private static boolean edges(Set<Cue> cues) {
+        return cues.size() > (cues.contains(Cue.FOOTLIGHTS) ? 1 : 0);
     }
 
     /** Good sound needs no words; before the lesson the verdict is shown with the lesson's length instead. */
@@ -154,10 +161,10 @@ final class FrameBuilder {
     }
 
     /**
-     * Order of priority: answers to the presenter, the producer's message, problems, then advice while nobody is
-     * reading.
+     * Order of priority: answers to the presenter, the producer's message, problems, advice while nobody is reading, then
+     * the keys that are needed now.
      */
-    private void message(SessionState state, boolean rests) {
+    private void message(SessionState state, boolean rests, String hint) {
         boolean reading = state.takes().rolling() && !state.takes().held();
         if (!moment.messages.text().isEmpty()) {
             view.setCaption(Spot.MESSAGE, moment.messages.text(), Palette.COMING, moment.messages.light());
@@ -165,13 +172,16 @@ final class FrameBuilder {
             view.setCaption(Spot.MESSAGE, moment.producer.text(), Palette.COMING, moment.producer.light());
         } else if (!state.troubles().isEmpty()) {
             say(Spot.MESSAGE, troubles, Palette.ASKING);
+        } else if (!reading && rests && !moment.rest.sentence().isEmpty()) {
+            say(Spot.MESSAGE, moment.rest.sentence(), Palette.DIRECTION);
         } else {
-            say(Spot.MESSAGE, reading || !rests ? "" : moment.rest.sentence(), Palette.DIRECTION);
+            double light = state.takes().held() ? 1 : moment.opening.light();
+            view.setCaption(Spot.MESSAGE, hint, Palette.FIGURE, light);
         }
     }
 
     /** Text beside the mark: what the mark means, and the progress of the pickup round. */
-    private String standing(SessionState state, String count, boolean marked) {
+    private String standing(SessionState state, String count, boolean marked, KeyMap keys) {
         if (!marked || (!state.takes().rolling() && !round.isEmpty())) {
             return round;
         }
@@ -179,7 +189,7 @@ final class FrameBuilder {
             return state.takes().all().isEmpty() ? "ready" : "cut";
         }
         if (state.takes().held()) {
-            return count.isEmpty() ? "held" : "";
+            return count.isEmpty() ? hints.held(keys) : "";
         }
         if (state.following().certainty() == FollowState.LOST) {
             return "listening for the place";

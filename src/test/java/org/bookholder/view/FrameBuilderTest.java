@@ -18,6 +18,8 @@ import org.bookholder.view.Frame.RowView;
 import org.bookholder.view.Frame.Spot;
 import org.bookholder.view.Frame.Stretch;
 import org.bookholder.view.cue.Palette;
+import org.bookholder.view.input.Action;
+import org.bookholder.view.input.KeyMap;
 import org.bookholder.view.settings.Cue;
 import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.Test;
@@ -82,8 +84,19 @@ final class FrameBuilderTest {
         assertThat(shown(lesson.held(true)).footlights()).isEqualTo(Footlights.OUTLINES);
         assertThat(shown(lesson.rolling(false)).footlights()).isEqualTo(Footlights.OUTLINES);
         assertThat(shown(lesson.follow(FollowState.LOST)).footlights()).isEqualTo(Footlights.DOTS);
-        assertThat(captions(shown(lesson.held(true)))).contains("held");
+        assertThat(captions(shown(lesson.held(true)))).contains("held; H:\u00a0go\u00a0on");
         assertThat(captions(shown(lesson.follow(FollowState.LOST)))).contains("listening for the place");
+    }
+
+    @Test
+    void theKeysThatAreNeededAreNamedAtTheBeginningAndWhileHeld() {
+        SampleState start = SampleState.of(SampleState.lessonScript());
+        assertThat(captions(shown(start))).contains("H: hold  ·  P: mark a pickup  ·  K: all keys");
+        assertThat(captions(shown(lesson.held(true)))).contains("Page Up: back a line  ·  N: new take  ·  K: all keys");
+        assertThat(shows(shown(lesson), Spot.MESSAGE)).isFalse();
+        KeyMap taught = KeyMap.usual().with("H", Action.CUT).with("X", Action.HOLD);
+        assertThat(captions(shown(start, WindowSettings.defaults().withKeys(taught))))
+                .contains("F5: hold  ·  P: mark a pickup  ·  K: all keys");
     }
 
     @Test
@@ -129,7 +142,10 @@ final class FrameBuilderTest {
                 .isTrue();
         assertThat(hides(Cue.BREAK, all, view -> view.rest() == Urgency.NONE && !shows(view, Spot.FOOT_RIGHT)))
                 .isTrue();
-        assertThat(hides(Cue.BREAK, all.held(true), view -> !shows(view, Spot.MESSAGE)))
+        assertThat(hides(
+                        Cue.BREAK,
+                        all.held(true),
+                        view -> !captions(view).toString().contains("voice rest")))
                 .isTrue();
         assertThat(hides(Cue.SOUND, all, view -> !shows(view, Spot.HEAD_MIDDLE)))
                 .isTrue();

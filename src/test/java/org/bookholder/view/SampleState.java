@@ -9,6 +9,7 @@ import org.bookholder.fatigue.AdviceFigures;
 import org.bookholder.fatigue.BreakAdvice;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.fatigue.FatigueLimits;
+import org.bookholder.fatigue.FatigueLimits.Limit;
 import org.bookholder.fatigue.FatigueReport;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Deviation;
@@ -150,23 +151,25 @@ public record SampleState(
         return new SampleState(script, position, mover, follow, rolling, held, live, urgency, changed, troubles, sound);
     }
 
+    /** As long as the program's own limits ask for this urgency. */
+    private Duration sinceBreak() {
+        return Duration.ofMinutes(
+                switch (urgency) {
+                    case NONE -> 20;
+                    case COMING -> 28;
+                    case DUE -> 36;
+                    case OVERDUE -> 46;
+                });
+    }
+
     public SessionState state() {
         Take take = new Take(2, StreamTime.ofSeconds(60), StreamTime.ofSeconds(254), Instant.EPOCH, "microphone");
-        Duration left = urgency == Urgency.OVERDUE ? Duration.ofMinutes(-6) : Duration.ofMinutes(12);
+        Duration read = sinceBreak();
+        Limit voice = FatigueLimits.defaults().voice();
         BreakAdvice advice = new BreakAdvice(
-                BreakAdvice.Reason.VOICE,
-                urgency,
-                urgency == Urgency.DUE ? Duration.ZERO : left,
-                new AdviceFigures.Clock(
-                        Duration.ofMinutes(41), FatigueLimits.defaults().voice(), true));
-        FatigueReport fatigue = new FatigueReport(
-                Duration.ofMinutes(41),
-                Duration.ofMinutes(50),
-                Duration.ofMinutes(50),
-                Duration.ofMinutes(41),
-                1,
-                1,
-                List.of(advice));
+                BreakAdvice.Reason.VOICE, urgency, voice.due().minus(read), new AdviceFigures.Clock(read, voice, true));
+        FatigueReport fatigue =
+                new FatigueReport(read, read.plusMinutes(9), read.plusMinutes(9), read, 1, 1, List.of(advice));
         return new SessionState(
                 script,
                 StreamTime.ofSeconds(254),

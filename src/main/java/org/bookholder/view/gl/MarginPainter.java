@@ -9,7 +9,6 @@ import org.bookholder.view.Frame.Footlights;
 import org.bookholder.view.Frame.LessonThread;
 import org.bookholder.view.Frame.Reed;
 import org.bookholder.view.Frame.Spot;
-import org.bookholder.view.cue.Opening;
 import org.bookholder.view.cue.Palette;
 import org.bookholder.view.layout.Face;
 import org.bookholder.view.layout.Geometry;
@@ -23,6 +22,8 @@ final class MarginPainter {
     private final Shapes shapes;
     private final LabelPainter labels;
     private final WordsPainter words;
+    private final CaptionRoom room;
+    private final OpeningPainter opening;
     private final double[] tickPoints = new double[6];
     private final double[] tickWidths = new double[3];
     private final double[] bladePoints = new double[2 * BLADE_POINTS];
@@ -31,7 +32,9 @@ final class MarginPainter {
     MarginPainter(Shapes shapes, LabelPainter labels) {
         this.shapes = shapes;
         this.labels = labels;
-        words = new WordsPainter(labels);
+        room = new CaptionRoom(labels);
+        words = new WordsPainter(labels, room);
+        opening = new OpeningPainter(shapes, labels);
     }
 
     void paint(Frame view) {
@@ -43,7 +46,7 @@ final class MarginPainter {
                 reed(view.reed().get(), geometry, light);
             }
         }
-        opening(view.opening(), geometry, light * view.opening().light());
+        opening.paint(view.opening(), geometry, light * view.opening().light(), room.headLeftEnd(view));
         if (view.thread().isPresent()) {
             thread(view.thread().get(), geometry);
         }
@@ -86,32 +89,6 @@ final class MarginPainter {
         shapes.ribbon(Palette.TICK, light, tickPoints, tickWidths);
     }
 
-    /**
-     * Draws title, length and sound above the first row of the lesson, closer to it if the eye-line is near the top.
-     */
-    private void opening(Opening opening, Geometry geometry, double light) {
-        if (light <= 0) {
-            return;
-        }
-        double small = geometry.small();
-        double x = geometry.columnLeft();
-        double nearest = geometry.eyeLine() - 0.5 * geometry.pitch() - 2.2 * small;
-        double y = Math.min(nearest, Math.max(geometry.headLine(), geometry.eyeLine() - 1.35 * geometry.pitch()));
-        double figures = y + 1.5 * small;
-        labels.left(opening.title(), Face.READING, 1.25 * small, x, y, Palette.LEAD_IN, light);
-        double end = labels.left(opening.length(), Face.FIGURE, small, x, figures, Palette.FIGURE, light);
-        if (!opening.sound().isEmpty()) {
-            double left = end + 2 * small;
-            double length = 3.2 * small;
-            double thick = Math.max(3, 0.24 * small);
-            shapes.bar(left, left + length, figures, thick, Palette.HAIRLINE, light);
-            double lit = Math.max(thick, opening.level() * length);
-            shapes.bar(left, left + lit, figures, thick, Palette.LEAD_IN, light);
-            labels.left(
-                    opening.sound(), Face.FIGURE, small, left + length + 0.6 * small, figures, Palette.FIGURE, light);
-        }
-    }
-
     private void footlights(Footlights kind, Geometry geometry, double light) {
         double em = geometry.em();
         double length = Math.min(0.62 * em, 0.28 * geometry.columnLeft());
@@ -145,9 +122,8 @@ final class MarginPainter {
     /** Draws a blade fixed at its left end: straight and level when on pace, bent up when fast, bent down when slow. */
     private void reed(Reed reed, Geometry geometry, double light) {
         double em = geometry.em();
-        double length = Math.min(1.45 * em, 0.3 * geometry.columnLeft());
-        double margin = Math.min(geometry.margin(), 0.2 * geometry.columnLeft());
-        double x = Math.max(margin, 0.3 * geometry.columnLeft() - length / 2);
+        double length = CaptionRoom.reedLength(geometry);
+        double x = CaptionRoom.reedLeft(geometry);
         double y = geometry.eyeLine();
         double thick = Math.max(5, 0.2 * em);
         rest(x, y, length, em, light);
@@ -165,6 +141,9 @@ final class MarginPainter {
         }
         shapes.ribbon(reed.rgb(), light, bladePoints, bladeWidths);
         shapes.disc(x, y, 0.5 * thick, reed.rgb(), light);
+        if (!room.paceFits(reed.figure(), geometry)) {
+            return;
+        }
         double figureY = y + Math.min(1.25 * em, length) + 0.9 * geometry.small();
         labels.left(reed.figure(), Face.FIGURE, geometry.small(), x - thick / 2, figureY, Palette.FIGURE, light);
     }
@@ -194,26 +173,32 @@ final class MarginPainter {
 
     private void caption(Caption caption, Frame view) {
         Geometry geometry = view.geometry();
-        double edge = 1.4 * geometry.margin();
-        double far = geometry.width() - edge;
+        double near = geometry.fieldLeft();
+        double far = geometry.fieldRight();
         double size = geometry.small();
         int rgb = caption.rgb();
         String text = caption.text();
         switch (caption.spot()) {
-            case HEAD_LEFT -> labels.left(text, Face.FIGURE, size, edge, geometry.headLine(), rgb, caption.light());
-            case FOOT_LEFT -> labels.left(text, Face.FIGURE, size, edge, geometry.footLine(), rgb, caption.light());
+            case HEAD_LEFT -> labels.left(text, Face.FIGURE, size, near, geometry.headLine(), rgb, caption.light());
+            case FOOT_LEFT ->
+                labels.left(room.footLeft(view), Face.FIGURE, size, near, geometry.footLine(), rgb, caption.light());
             case HEAD_RIGHT -> {
                 double ear = 0.62 * size;
                 dogEar(far - ear, geometry.headLine() - 0.62 * ear, ear, caption.light());
                 labels.right(text, Face.FIGURE, size, far - 1.6 * ear, geometry.headLine(), rgb, caption.light());
             }
             case FOOT_RIGHT -> {
-                double left = labels.right(text, Face.FIGURE, size, far, geometry.footLine(), rgb, caption.light());
-                rest(view, left - 0.75 * size, geometry.footLine(), 0.3 * size, rgb);
+                if (room.footFits(view)) {
+                    double left = labels.right(text, Face.FIGURE, size, far, geometry.footLine(), rgb, caption.light());
+                    rest(view, left - 0.75 * size, geometry.footLine(), 0.3 * size, rgb);
+                }
             }
-            case HEAD_MIDDLE ->
-                labels.centred(
-                        text, Face.FIGURE, size, geometry.width() / 2.0, geometry.headLine(), rgb, caption.light());
+            case HEAD_MIDDLE -> {
+                if (room.headFits(view)) {
+                    labels.centred(
+                            text, Face.FIGURE, size, geometry.width() / 2.0, geometry.headLine(), rgb, caption.light());
+                }
+            }
             case COUNT, BESIDE, MESSAGE -> {
                 return;
             }

@@ -8,9 +8,8 @@ import org.bookholder.view.page.PageView;
 
 /** Draws a list in place of the script. */
 final class PagePainter {
-    private static final double KEYS_LEFT = 0.09;
-    private static final double FIRST_CHOICE_EMS = 2.55;
-    private static final double CHOICE_SIZE = 0.48;
+    /** Room for the number of entries that are out of sight, in multiples of its size. */
+    private static final double MORE = 1.3;
 
     private final Canvas canvas;
     private final Shapes shapes;
@@ -22,54 +21,103 @@ final class PagePainter {
         this.labels = labels;
     }
 
-    /** Draws a page, faded out above {@code foot}. */
+    /** Draws a page, faded out above {@code foot}; says there how many entries do not fit. */
     void paint(PageView view, Geometry geometry, double foot) {
         ListPage page = view.page();
         double unit = page.unit(geometry);
+        double small = page.smallSize(geometry);
         double top = 2 * geometry.margin() - view.scroll();
+        double start = top + page.headHeight(geometry);
+        int more = page.wideLead() ? 0 : below(page, geometry, start, foot);
+        double end = more > 0 ? foot - MORE * small : foot;
         canvas.fade(
                 geometry.headLine() + 0.8 * geometry.small(),
                 2 * geometry.margin() + 0.35 * unit,
-                foot - 0.6 * unit,
-                foot);
+                end - 0.6 * unit,
+                end);
         double light = view.light();
-        double left = page.wideLead() ? KEYS_LEFT * geometry.width() : listLeft(geometry);
-        labels.left(page.heading(), Face.READING, 0.78 * unit, left, top + 0.7 * unit, Palette.COMING, light);
-        labels.left(page.under(), Face.FIGURE, 0.42 * unit, left, top + 1.65 * unit, Palette.FIGURE, light);
-        for (int i = 0; i < page.choices().size(); i++) {
-            double y = top + (FIRST_CHOICE_EMS + i * ListPage.CHOICE_EMS) * unit;
-            String choice =
-                    labels.fitted(page.choices().get(i), Face.FIGURE, CHOICE_SIZE * unit, geometry.width() - 2 * left);
-            labels.left(choice, Face.FIGURE, CHOICE_SIZE * unit, left, y, Palette.COMING, light);
-        }
-        double start = top + page.headHeight(geometry);
+        double left = page.left(geometry);
+        double heading = page.headingSize(geometry);
+        labels.left(page.heading(), Face.READING, heading, left, top + 0.9 * heading, Palette.COMING, light);
+        head(page, geometry, top + page.headTop(geometry), light);
         if (page.wideLead()) {
             keys(page, geometry, unit, start, light);
         } else {
-            pickups(page, geometry, unit, left, start, light);
+            pickups(page, geometry, left, start, light);
+        }
+        canvas.noFade(geometry.height());
+        if (more > 0) {
+            labels.left(more + " more below", Face.FIGURE, small, left, foot - 0.5 * small, Palette.COMING, light);
         }
     }
 
-    private static double listLeft(Geometry geometry) {
-        return Math.min(geometry.columnLeft(), 0.14 * geometry.width());
+    /** Draws the line below the heading and the choices, in as many rows as they need. */
+    private void head(ListPage page, Geometry geometry, double top, double light) {
+        double y = rows(page.under(), page, geometry, top, Palette.FIGURE, light);
+        for (int i = 0; i < page.choices().size(); i++) {
+            y = rows(page.choices().get(i), page, geometry, y, Palette.COMING, light);
+        }
     }
 
-    private void pickups(ListPage page, Geometry geometry, double unit, double left, double start, double light) {
+    private double rows(String text, ListPage page, Geometry geometry, double top, int rgb, double light) {
+        double size = page.smallSize(geometry);
+        double left = page.left(geometry);
+        int most = page.mostLetters(geometry);
+        double y = top;
+        int end;
+        for (int at = 0; at < text.length(); at = end + 1) {
+            end = ListPage.rowEnd(text, at, most);
+            String row = text.substring(at, end).strip();
+            labels.left(
+                    labels.fitted(row, Face.FIGURE, size, geometry.width() - left),
+                    Face.FIGURE,
+                    size,
+                    left,
+                    y,
+                    rgb,
+                    light);
+            y += page.headRow(geometry);
+        }
+        return y;
+    }
+
+    /** How many entries do not end above {@code foot}. */
+    private static int below(ListPage page, Geometry geometry, double start, double foot) {
+        double y = start;
+        int in = 0;
+        int all = page.entries().size();
+        double last = foot - 0.5 * page.textSize(geometry);
+        double lastWithMore = last - MORE * page.smallSize(geometry);
+        int inWithMore = 0;
+        for (int i = 0; i < all; i++) {
+            ListPage.Entry entry = page.entries().get(i);
+            double end = y + (entry.note().isEmpty() ? 0 : page.noteBelow(geometry));
+            in += end <= last ? 1 : 0;
+            inWithMore += end <= lastWithMore ? 1 : 0;
+            y += page.entryHeight(entry, geometry);
+        }
+        return in == all ? 0 : all - inWithMore;
+    }
+
+    private void pickups(ListPage page, Geometry geometry, double left, double start, double light) {
+        double unit = page.unit(geometry);
+        double size = page.textSize(geometry);
+        double small = page.smallSize(geometry);
         double right = geometry.width() - left;
-        double text = left + 1.7 * unit;
+        double text = left + 1.7 * Math.max(unit, small);
         double y = start;
         for (ListPage.Entry entry : page.entries()) {
             if (y > -2 * unit && y < geometry.height() + unit) {
-                double call = right - labels.length(entry.call(), Face.FIGURE, 0.42 * unit);
-                labels.left(entry.lead(), Face.FIGURE, 0.42 * unit, left, y, Palette.FIGURE, light);
-                ear(left + 1.1 * unit, y - 0.12 * unit, 0.24 * unit, light);
-                String words = labels.fitted(entry.text(), Face.READING, 0.52 * unit, call - text - 0.5 * unit);
-                labels.left(words, Face.READING, 0.52 * unit, text, y, Palette.COMING, light);
-                labels.left(entry.call(), Face.FIGURE, 0.42 * unit, call, y, Palette.ASKING, light);
-                String note = labels.fitted(entry.note(), Face.FIGURE, 0.4 * unit, right - text);
-                labels.left(note, Face.FIGURE, 0.4 * unit, text, y + 0.62 * unit, Palette.FIGURE, light);
+                double call = right - labels.length(entry.call(), Face.FIGURE, small);
+                labels.left(entry.lead(), Face.FIGURE, small, left, y, Palette.FIGURE, light);
+                ear(text - 0.6 * unit, y - 0.12 * unit, 0.24 * unit, light);
+                String words = labels.fitted(entry.text(), Face.READING, size, call - text - 0.5 * unit);
+                labels.left(words, Face.READING, size, text, y, Palette.COMING, light);
+                labels.left(entry.call(), Face.FIGURE, small, call, y, Palette.ASKING, light);
+                String note = labels.fitted(entry.note(), Face.FIGURE, small, right - text);
+                labels.left(note, Face.FIGURE, small, text, y + page.noteBelow(geometry), Palette.FIGURE, light);
             }
-            y += page.entryHeight(geometry);
+            y += page.entryHeight(entry, geometry);
         }
     }
 
@@ -80,12 +128,12 @@ final class PagePainter {
     private void keys(ListPage page, Geometry geometry, double unit, double start, double light) {
         int half = (page.entries().size() + 1) / 2;
         double column = 0.44 * geometry.width();
-        double left = KEYS_LEFT * geometry.width();
+        double left = page.left(geometry);
         double size = 0.4 * unit;
         for (int i = 0; i < page.entries().size(); i++) {
             ListPage.Entry entry = page.entries().get(i);
             double x = left + (i < half ? 0 : column);
-            double y = start + (i < half ? i : i - half) * page.entryHeight(geometry);
+            double y = start + (i < half ? i : i - half) * page.entryHeight(entry, geometry);
             labels.left(entry.lead(), Face.READING, size, x, y, Palette.COMING, light);
             labels.left(entry.text(), Face.FIGURE, size, x + 0.39 * column, y, Palette.FIGURE, light);
         }

@@ -9,8 +9,8 @@ import org.bookholder.view.layout.Geometry;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Draws the words below the right footlight and above the thread, and the countdown number. If there is too little room
- * beside the text, the words that belong there are drawn above the thread.
+ * Draws the words below the right footlight and above the thread, and the countdown number. Words that have too little
+ * room beside the text, in the head or in the foot are drawn above the thread.
  */
 final class WordsPainter {
     private static final double ROW = 1.25;
@@ -30,13 +30,19 @@ final class WordsPainter {
     private final LabelPainter labels;
     private final Paragraph besides;
     private final Paragraph message;
-    private final Paragraph displaced;
+    private final Paragraph displacedStanding;
+    private final Paragraph displacedSound;
+    private final Paragraph displacedRest;
+    private final CaptionRoom room;
 
-    WordsPainter(LabelPainter labels) {
+    WordsPainter(LabelPainter labels, CaptionRoom room) {
         this.labels = labels;
+        this.room = room;
         besides = new Paragraph(labels);
         message = new Paragraph(labels);
-        displaced = new Paragraph(labels);
+        displacedStanding = new Paragraph(labels);
+        displacedSound = new Paragraph(labels);
+        displacedRest = new Paragraph(labels);
     }
 
     void paint(Frame view) {
@@ -51,7 +57,9 @@ final class WordsPainter {
         if (standing != null && fits(standing, geometry.small(), geometry)) {
             beside(standing, geometry.small(), geometry);
         }
-        int line = above(displaced, displaced(view), geometry, 0);
+        int line = above(displacedRest, rest(view), geometry, 0);
+        line = above(displacedSound, sound(view), geometry, line);
+        line = above(displacedStanding, standing(view), geometry, line);
         above(message, view.caption(Spot.MESSAGE), geometry, line);
     }
 
@@ -59,7 +67,9 @@ final class WordsPainter {
     double height(Frame view) {
         Geometry geometry = view.geometry();
         Caption said = view.caption(Spot.MESSAGE);
-        int standing = rows(displaced, displaced(view), geometry);
+        int standing = rows(displacedRest, rest(view), geometry)
+                + rows(displacedSound, sound(view), geometry)
+                + rows(displacedStanding, standing(view), geometry);
         double least = lift(standing, geometry);
         if (said == null) {
             return least;
@@ -81,8 +91,16 @@ final class WordsPainter {
         return count.text().length() <= 2;
     }
 
+    private @Nullable Caption rest(Frame view) {
+        return room.footFits(view) ? null : view.caption(Spot.FOOT_RIGHT);
+    }
+
+    private @Nullable Caption sound(Frame view) {
+        return room.headFits(view) ? null : view.caption(Spot.HEAD_MIDDLE);
+    }
+
     /** The caption that does not fit beside the text, if any. */
-    private @Nullable Caption displaced(Frame view) {
+    private @Nullable Caption standing(Frame view) {
         Geometry geometry = view.geometry();
         Caption count = view.caption(Spot.COUNT);
         if (count != null && !isNumber(count) && !fits(count, 1.2 * geometry.small(), geometry)) {
@@ -97,7 +115,7 @@ final class WordsPainter {
     }
 
     private static double besideRoom(Geometry geometry) {
-        return geometry.width() - geometry.margin() - besideLeft(geometry);
+        return geometry.width() - 0.5 * geometry.margin() - besideLeft(geometry);
     }
 
     /** Whether every row fits. */

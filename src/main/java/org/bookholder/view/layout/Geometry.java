@@ -13,7 +13,7 @@ import org.bookholder.view.settings.WindowSettings;
  * @param columnLeft left edge of the rows
  * @param columnWidth greatest length of a row
  * @param eyeLine middle of the row being read; low enough that the row does not touch the figures at the top
- * @param small type size of the figures at the edges
+ * @param small type size of the figures around the text and of the advice: legible from where the script is read
  * @param said type size of messages to the presenter, which are read from the same distance as the script
  * @param margin distance of figures from the edges
  */
@@ -48,10 +48,11 @@ public record Geometry(
 
     private static final double HALF_ROW = 0.55;
 
-    /** Messages are smaller than the script so that nobody mistakes them for it, but stay legible where possible. */
+    /** Messages are at least this large beside the script. */
     private static final double SAID_EMS = 0.6;
 
-    private static final double MOST_SAID_EMS = 0.8;
+    /** How far from the column figures may stand: on a wide screen they stay where the eyes are. */
+    private static final double FIELD_EMS = 4.3;
 
     private static final double MOST_COLUMN = 0.7;
     private static final double MOST_EM = 0.16;
@@ -71,9 +72,10 @@ public record Geometry(
         double wanted = settings.size().orElseGet(() -> TypeSize.em(capital, screen, screenPixels));
         double em = Math.max(8, Math.min(Math.min(wanted, MOST_EM * height), 0.08 * width));
         double column = Math.min(MOST_COLUMN * width, settings.columnWords() * WORD_EMS * em);
-        double small = Math.max(10, Math.min(0.42 * em, Math.min(height / 32.0, width / 52.0)));
-        double legible = TypeSize.capitalHeight(settings.distance(), TypeSize.LEAST_ARC_MINUTES);
-        double said = Math.min(MOST_SAID_EMS * em, Math.max(SAID_EMS * em, TypeSize.em(legible, screen, screenPixels)));
+        double capitals = TypeSize.capitalHeight(settings.distance(), TypeSize.PREFERRED_ARC_MINUTES);
+        double legible = TypeSize.em(capitals, screen, screenPixels);
+        double small = Math.max(10, Math.min(em, legible));
+        double said = Math.min(em, Math.max(SAID_EMS * em, legible));
         double margin = Math.rint(0.035 * height);
         return new Geometry(
                 width,
@@ -100,22 +102,36 @@ public record Geometry(
 
     /** Top of the area for the figures at the bottom; rows have faded out above it. */
     public double footTop() {
-        return height - 2.4 * small - margin;
+        return footLine() - 1.6 * small;
     }
 
-    /** Height of the lesson's progress line, below the figures at the bottom. */
+    /** Height of the lesson's progress line, below the figures at the bottom, which stand clear of its pickups. */
     public double threadLine() {
         return height - 0.4 * margin;
     }
 
     /** Middle of the figures at the bottom. */
     public double footLine() {
-        return height - margin;
+        return threadLine() - 1.15 * small;
     }
 
     /** Middle of the figures at the top. */
     public double headLine() {
         return margin;
+    }
+
+    /** Left edge of the figures: near the text, inside the picture. */
+    public double fieldLeft() {
+        return Math.max(edge(), columnLeft - FIELD_EMS * em);
+    }
+
+    /** Right edge of the figures, likewise. */
+    public double fieldRight() {
+        return Math.min(width - edge(), columnRight() + FIELD_EMS * em);
+    }
+
+    private double edge() {
+        return Math.min(1.4 * margin, 0.04 * width);
     }
 
     /** Right edge of the rows. */

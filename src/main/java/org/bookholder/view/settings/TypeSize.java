@@ -10,6 +10,9 @@ public final class TypeSize {
     /** The smallest capital height for text. */
     public static final double LEAST_ARC_MINUTES = 16;
 
+    /** The least of the preferred capital heights: that of figures and advice, which are read at a glance. */
+    public static final double PREFERRED_ARC_MINUTES = 20;
+
     /** The largest capital height for running text; larger characters are not read any better. */
     public static final double MOST_ARC_MINUTES = 45;
 

@@ -11,10 +11,10 @@ final class BreakNoticeTest {
     @Test
     void showsHowSoonTheBreakIsDue() {
         assertThat(BreakNotice.NONE.next(report(Urgency.COMING), 3, false).text())
-                .isEqualTo("break in 12 min");
+                .isEqualTo("break in 7 min");
         assertThat(BreakNotice.NONE.next(report(Urgency.DUE), 3, false).text()).isEqualTo("break due");
         assertThat(BreakNotice.NONE.next(report(Urgency.OVERDUE), 3, false).text())
-                .isEqualTo("break overdue by 6 min");
+                .isEqualTo("break overdue by 11 min");
     }
 
     @Test

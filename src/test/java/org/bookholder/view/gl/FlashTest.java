@@ -103,7 +103,7 @@ final class FlashTest {
         state = second > 6.5 && second < 7.5 ? state.follow(FollowState.LOST) : state;
         state = second > 8 && second < 8.6 ? state.held(true) : state;
         return second > 11
-                ? state.trouble(new Trouble(Trouble.Kind.NO_SOUND, "the microphone is gone"))
+                ? state.trouble(new Trouble(Trouble.Kind.NO_SOUND, "the microphone was unplugged"))
                 : state.movedBy(Mover.VOICE);
     }
 }

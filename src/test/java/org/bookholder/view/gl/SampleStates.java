@@ -35,7 +35,7 @@ final class SampleStates {
         states.put("lost", pickups.follow(FollowState.LOST));
         states.put("sound-gone", mid.sounding(-120, 0));
         states.put("overdue", pickups.at(4, 3).urgency(Urgency.OVERDUE).live(108));
-        states.put("trouble", mid.trouble(new Trouble(Trouble.Kind.NO_SOUND, "the microphone is gone")));
+        states.put("trouble", mid.trouble(new Trouble(Trouble.Kind.NO_SOUND, "the microphone was unplugged")));
         states.put("end", pickups.at(11, 1).rolling(false));
         states.put("clean-end", mid.at(11, 1).rolling(false));
         return states;

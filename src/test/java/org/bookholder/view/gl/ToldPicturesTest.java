@@ -2,6 +2,7 @@ package org.bookholder.view.gl;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumSet;
 import java.util.List;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Remark;
@@ -14,6 +15,7 @@ import org.bookholder.timing.StreamTime;
 import org.bookholder.view.Frame;
 import org.bookholder.view.SampleState;
 import org.bookholder.view.layout.Geometry;
+import org.bookholder.view.settings.Cue;
 import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,7 +34,10 @@ final class ToldPicturesTest {
     @ParameterizedTest
     @CsvSource({"1920, 1080, 1500", "1280, 800, 1500", "700, 900, 1500", "800, 600, 1500", "1920, 1080, 3000"})
     void overlapsNeitherTextNorProgressLine(int width, int height, double distance) throws ProblemException {
-        WindowSettings settings = WindowSettings.defaults().withDistance(distance);
+        // The time left stands between the words and the thread, and is measured elsewhere.
+        WindowSettings settings = WindowSettings.defaults()
+                .withDistance(distance)
+                .withCues(EnumSet.complementOf(EnumSet.of(Cue.TIME, Cue.PACE)));
         try (Easel easel = Easel.of(width, height)) {
             for (String text : List.of("Chin up, and look past the lens", LONG)) {
                 Frame view = settled(easel, SampleState.of(Scripts.of("Wait.")), settings, text);

@@ -37,7 +37,9 @@ final class KeyGuideTest {
     void fitsOnOnePageOfTwoColumns(int width, int height, int monitor) {
         Geometry geometry = Geometry.of(WindowSettings.defaults(), 0, monitor, width, height);
         ListPage page = KeyPage.page(KeyMap.usual());
-        double whole = page.headHeight(geometry) + Math.ceil(page.entries().size() / 2.0) * page.entryHeight(geometry);
+        double whole = page.headHeight(geometry)
+                + Math.ceil(page.entries().size() / 2.0)
+                        * page.entryHeight(page.entries().get(0), geometry);
         assertThat(whole).isLessThan(geometry.footTop() - 2 * geometry.margin());
         // In Inter a letter is about half an em wide; what a key does begins at 0.39 of a column of 0.44 of the width.
         double longest = page.entries().stream()
