@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.footage.Film;
 import org.bookholder.handoff.JsonNumbers;
 import org.bookholder.sound.LoudnessReading;
@@ -48,7 +49,7 @@ public final class CheckJson {
         root.put("checked", report.checked().toString());
         root.put("profile", report.profile());
         root.put("script", report.script().orElse(null));
-        root.put("verdict", report.verdict());
+        root.put("verdict", report.gravest().map(CheckJson::grade).orElse("fine"));
         root.set("film", film(report.film()));
         root.set("loudness", report.loudness().map(CheckJson::loudness).orElse(null));
         ArrayNode findings = root.putArray("findings");
@@ -98,9 +99,16 @@ public final class CheckJson {
         return node;
     }
 
+    private static String grade(Grade grade) {
+        return switch (grade) {
+            case LOOK -> "look";
+            case MEND -> "mend";
+        };
+    }
+
     private static ObjectNode finding(Finding finding) {
         ObjectNode node = JSON.objectNode();
-        node.put("grade", finding.grade().label());
+        node.put("grade", grade(finding.grade()));
         node.put("kind", finding.kind());
         node.set(
                 "start",

@@ -2,6 +2,7 @@ package org.bookholder.delivery;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.delivery.Finding.Grade;
@@ -50,11 +51,8 @@ public record CheckReport(
         return findings.stream().filter(f -> f.grade() == grade).count();
     }
 
-    /** The verdict: "mend" if anything must be fixed, "look" if anything should be looked at, otherwise "fine". */
-    public String verdict() {
-        if (count(Grade.MEND) > 0) {
-            return Grade.MEND.label();
-        }
-        return count(Grade.LOOK) > 0 ? Grade.LOOK.label() : "fine";
+    /** The gravest grade of all findings; empty if there are no findings. */
+    public Optional<Grade> gravest() {
+        return findings.stream().map(Finding::grade).max(Comparator.naturalOrder());
     }
 }

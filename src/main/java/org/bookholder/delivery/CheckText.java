@@ -21,7 +21,7 @@ public final class CheckText {
             lines.add(String.format(
                     Locale.ROOT,
                     "  %-4s  %-9s  %-11s  %s",
-                    finding.grade().label(),
+                    of(finding.grade()),
                     time(finding),
                     finding.kind(),
                     finding.what()));
@@ -46,6 +46,14 @@ public final class CheckText {
                 .map(script -> "words checked against " + script)
                 .orElse("words not checked: no script was found or given"));
         return lines;
+    }
+
+    /** What to do about a finding, in a word. */
+    public static String of(Grade grade) {
+        return switch (grade) {
+            case LOOK -> "look";
+            case MEND -> "mend";
+        };
     }
 
     /** The time of a finding; empty if it is about the whole film. */

@@ -13,23 +13,12 @@ import org.bookholder.timing.StreamTime;
  * @param remedy what to do, an imperative phrase without a full stop
  */
 public record Finding(Grade grade, String kind, Optional<Place> place, String what, String remedy) {
-    /** Whether something must be fixed. */
+    /** Whether something must be fixed, from mild to grave. */
     public enum Grade {
         /** It may be intended: look, or listen. */
-        LOOK("look"),
+        LOOK,
         /** It must be fixed before the film goes out. */
-        MEND("mend");
-
-        private final String label;
-
-        Grade(String label) {
-            this.label = label;
-        }
-
-        /** The word used in every file. */
-        public String label() {
-            return label;
-        }
+        MEND
     }
 
     /**

@@ -140,7 +140,7 @@ final class SoundFinderTest {
         String place = finding.place()
                 .map(p -> " " + time(p.start().seconds()) + "-" + time(p.end().seconds()))
                 .orElse("");
-        return finding.grade().label() + " " + finding.kind() + place + ": " + finding.what();
+        return CheckText.of(finding.grade()) + " " + finding.kind() + place + ": " + finding.what();
     }
 
     private static String time(double seconds) {

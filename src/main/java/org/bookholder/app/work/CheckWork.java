@@ -110,7 +110,7 @@ record CheckWork(WorkPlace place) implements WorkList.Maker {
                 String.join("; ", CheckText.facts(report)) + "; limits from the profile: " + report.profile()));
         for (Finding finding : report.findings()) {
             rows.add(new Row(
-                    finding.grade().label(),
+                    CheckText.of(finding.grade()),
                     CheckText.time(finding),
                     finding.kind() + ": " + finding.what(),
                     finding.remedy()));
