@@ -11,8 +11,14 @@ import org.bookholder.timing.StreamTime;
  * @param offset time from the beginning of its clip or gap
  * @param line the line that it is about, or the line at which an aside is reported; from 1
  * @param aside the aside; empty for the other kinds
+ * @param direction the direction's text; empty for the other kinds
  */
-public record CutMarker(Kind kind, StreamTime offset, int line, Optional<Aside> aside) {
+public record CutMarker(Kind kind, StreamTime offset, int line, Optional<Aside> aside, Optional<String> direction) {
+    /** A marker that is about no direction. */
+    public CutMarker(Kind kind, StreamTime offset, int line, Optional<Aside> aside) {
+        this(kind, offset, line, aside, Optional.empty());
+    }
+
     static CutMarker of(Kind kind, StreamTime offset, int line) {
         return new CutMarker(kind, offset, line, Optional.empty());
     }
@@ -26,6 +32,8 @@ public record CutMarker(Kind kind, StreamTime offset, int line, Optional<Aside> 
         /** A person's note on a line that is used as it is. */
         NOTE,
         /** Something not in the script was said here; it is cut out. */
-        ASIDE
+        ASIDE,
+        /** A direction of the script stands before the word that is said here, or at the end. */
+        DIRECTION
     }
 }

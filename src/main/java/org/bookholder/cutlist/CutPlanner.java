@@ -5,11 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.session.Decision;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
@@ -26,14 +24,14 @@ public final class CutPlanner {
     private final CutRules rules;
     private final SpeechEdges edges;
     private final Map<Integer, TakeSpeech> takes = new HashMap<>();
-    private final Markers markers;
+    private final MarkerPlan markers;
     private final LikelyLength lengths;
 
     private CutPlanner(SessionState state, CutRules rules, TakeSound sound) {
         this.state = state;
         this.rules = rules;
         this.edges = new SpeechEdges(sound);
-        this.markers = new Markers(state);
+        this.markers = new MarkerPlan(state);
         this.lengths = new LikelyLength(state, rules);
         state.takes().all().forEach(take -> takes.put(take.number(), TakeSpeech.of(state, take)));
     }
@@ -134,7 +132,8 @@ public final class CutPlanner {
     }
 
     private Gap gap(LineNotes line) {
-        return new Gap(line.line(), lengths.of(line), markers.ofGap(line));
+        StreamTime length = lengths.of(line);
+        return new Gap(line.line(), length, markers.ofGap(line, length));
     }
 
     private TakeSpeech speech(Attempt attempt) {
@@ -143,60 +142,5 @@ public final class CutPlanner {
             throw new IllegalArgumentException("attempt (" + attempt + ") must be of a take of the session");
         }
         return speech;
-    }
-
-    /** Makes the editor's notes. */
-    private record Markers(SessionState state) {
-        List<CutMarker> of(List<Attempt> run, StreamTime in, StreamTime out) {
-            List<CutMarker> markers = new ArrayList<>();
-            for (Attempt attempt : run) {
-                LineNotes line = state.lines().notes(attempt.line());
-                of(line, attempt.start().since(in)).ifPresent(markers::add);
-                StreamTime after = attempt.equals(run.get(run.size() - 1)) ? out : attempt.end();
-                asides(attempt.line()).forEach(aside -> markers.add(aside(aside, after.since(in))));
-            }
-            return markers;
-        }
-
-        List<CutMarker> ofGap(LineNotes line) {
-            List<CutMarker> markers = new ArrayList<>();
-            markers.add(CutMarker.of(
-                    line.kept() ? CutMarker.Kind.FIX : CutMarker.Kind.PICKUP, StreamTime.ZERO, line.line()));
-            asides(line.line()).forEach(aside -> markers.add(aside(aside, StreamTime.ZERO)));
-            return markers;
-        }
-
-        /** The marker of a line that is used; empty if there is nothing to note. */
-        private Optional<CutMarker> of(LineNotes line, StreamTime offset) {
-            if (line.pickup()) {
-                return Optional.of(CutMarker.of(CutMarker.Kind.PICKUP, offset, line.line()));
-            }
-            if (line.decidedTo(Decision.Choice.FIX_IN_EDIT)) {
-                return Optional.of(CutMarker.of(CutMarker.Kind.FIX, offset, line.line()));
-            }
-            return written(line)
-                    ? Optional.of(CutMarker.of(CutMarker.Kind.NOTE, offset, line.line()))
-                    : Optional.empty();
-        }
-
-        /** Whether someone wrote something on the line. */
-        private boolean written(LineNotes line) {
-            return line.marks().stream().anyMatch(mark -> !mark.isEmpty())
-                    || state.remarks().notes().stream()
-                            .anyMatch(note -> note.line() == line.line()
-                                    && !note.pickup()
-                                    && !note.text().isEmpty());
-        }
-
-        /** The asides reported at a line; those said before line 1 are reported at line 1. */
-        private List<Aside> asides(int line) {
-            return state.lines().asides().stream()
-                    .filter(a -> Math.max(1, a.line()) == line)
-                    .toList();
-        }
-
-        private static CutMarker aside(Aside aside, StreamTime offset) {
-            return new CutMarker(CutMarker.Kind.ASIDE, offset, Math.max(1, aside.line()), Optional.of(aside));
-        }
     }
 }

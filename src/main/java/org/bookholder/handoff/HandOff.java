@@ -1,5 +1,6 @@
 package org.bookholder.handoff;
 
+import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import org.bookholder.cutlist.CutList;
@@ -12,6 +13,7 @@ import org.bookholder.session.SessionState;
 /**
  * The values from which the files of a hand-off are written.
  *
+ * @param folder the folder that they are written to
  * @param name the beginning of their names: the lesson in letters, digits and hyphens
  * @param state the state of the session
  * @param events the events it was derived from, in order
@@ -22,6 +24,7 @@ import org.bookholder.session.SessionState;
  * @param zone time zone for times of day
  */
 public record HandOff(
+        Path folder,
         String name,
         SessionState state,
         List<SessionEvent> events,

@@ -5,7 +5,7 @@ import org.bookholder.follow.model.Aside;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 
-/** The texts of an editor's markers: a line to record again, a line to fix, a person's note, or an aside. */
+/** The texts of an editor's markers: a line to record again, a line to fix, a person's note, an aside, or a direction. */
 public final class MarkerText {
     private MarkerText() {}
 
@@ -17,6 +17,7 @@ public final class MarkerText {
             case FIX -> decided(line, Pickups.of(state, line));
             case NOTE -> note(line, Pickups.of(state, line));
             case ASIDE -> aside(marker.aside().orElseThrow());
+            case DIRECTION -> "direction: " + marker.direction().orElseThrow();
         };
     }
 

@@ -47,11 +47,21 @@ public final class PhraseBreaks {
             "be", "been");
     private static final Set<String> OPENINGS =
             Set.of("and", "or", "but", "nor", "so", "because", "if", "when", "while", "where", "which", "who", "that");
-    private static final Set<String> TITLES = Set.of("mr.", "mrs.", "ms.", "dr.", "prof.", "st.");
+
+    /** Abbreviations that belong to the name or word after them. */
+    private static final Set<String> LEADING_ABBREVIATIONS = Set.of(
+            "mr.", "mrs.", "ms.", "mx.", "dr.", "drs.", "prof.", "st.", "mt.", "ft.", "gen.", "gov.", "capt.", "lt.",
+            "sgt.", "col.", "maj.", "rev.", "hon.", "sen.", "rep.", "pres.", "fr.", "e.g.", "i.e.", "vs.", "cf.",
+            "approx.", "viz.", "ca.");
 
     /** Words that belong to a number after them. */
-    private static final Set<String> NUMBERED =
-            Set.of("no.", "fig.", "vol.", "figure", "part", "chapter", "step", "page", "lesson", "lines", "line");
+    private static final Set<String> NUMBERED = Set.of(
+            "no.", "nos.", "fig.", "figs.", "vol.", "p.", "pp.", "ch.", "sec.", "art.", "eq.", "ver.", "jan.", "feb.",
+            "mar.", "apr.", "jun.", "jul.", "aug.", "sep.", "sept.", "oct.", "nov.", "dec.", "figure", "part",
+            "chapter", "step", "page", "lesson", "lines", "line");
+
+    /** One letter with a full stop, as in "J. Moore"; "I." ends a sentence. */
+    private static final Pattern INITIAL = Pattern.compile("[\\p{Lu}&&[^I]]\\.");
 
     /** Written-out numbers, which may be followed by a unit just as digits may. */
     private static final Set<String> COUNTS = Set.of(
@@ -89,7 +99,7 @@ public final class PhraseBreaks {
         if (inseparable(before, after, next)) {
             return Place.INSEPARABLE;
         }
-        if (endsSentence(before)) {
+        if (endsSentence(before) && !goesOn(before, after)) {
             return Place.SENTENCE_END;
         }
         if (endsClause(before)) {
@@ -127,9 +137,31 @@ public final class PhraseBreaks {
         if (next.isEmpty()) {
             return false;
         }
-        String lower = before.toLowerCase(Locale.ROOT);
-        boolean numbered = NUMBERED.contains(lower) && isNumber(after);
-        return TITLES.contains(lower) || numbered || (isNumber(before) && mayBeUnit(next));
+        String word = before.substring(opening(before));
+        String lower = word.toLowerCase(Locale.ROOT);
+        boolean numbered = NUMBERED.contains(lower) && startsWithDigit(after);
+        boolean abbreviated =
+                LEADING_ABBREVIATIONS.contains(lower) || INITIAL.matcher(word).matches();
+        return abbreviated || numbered || (isNumber(before) && mayBeUnit(next));
+    }
+
+    /** How many quotes and brackets a word begins with. */
+    private static int opening(String written) {
+        int at = 0;
+        while (at < written.length() && "'\"\u2018\u201c([".indexOf(written.charAt(at)) >= 0) {
+            at++;
+        }
+        return at;
+    }
+
+    private static boolean startsWithDigit(String written) {
+        return opening(written) < written.length() && isFigure(written.charAt(opening(written)));
+    }
+
+    /** Whether a full stop belongs to an abbreviation, because the next word begins with a small letter: "etc. and". */
+    private static boolean goesOn(String before, String after) {
+        int at = opening(after);
+        return before.endsWith(".") && at < after.length() && Character.isLowerCase(after.charAt(at));
     }
 
     /** A preposition or conjunction is not a unit, except "in", which may mean inches. */

@@ -2,6 +2,7 @@ package org.bookholder.handoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -32,6 +33,21 @@ final class CsvTest {
     @Test
     void numbersAndTextsWithSuchACharacterInsideStayAsTheyAre() throws IOException {
         assertThat(table(-1, "1-1", "a=b")).endsWith("\r\n-1,1-1,a=b\r\n");
+    }
+
+    /** Common practice: spreadsheet programs read a table as UTF-8 only if it begins with a byte order mark. */
+    @Test
+    void aTableWithMoreThanAsciiBeginsWithAByteOrderMark() throws Exception {
+        assertThat(bytes("\u00e9t\u00e9")).startsWith(0xEF, 0xBB, 0xBF, 'o', 'n', 'e');
+        assertThat(bytes("ete")).startsWith('o', 'n', 'e');
+    }
+
+    private static byte[] bytes(String cell) throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Csv.file("table.csv", List.of("one"), () -> List.of(List.of(cell)))
+                .content()
+                .write(out);
+        return out.toByteArray();
     }
 
     private static String table(Object... cells) throws IOException {

@@ -2,6 +2,7 @@ package org.bookholder.handoff;
 
 import java.nio.file.Path;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.cutlist.CutList;
@@ -72,10 +73,62 @@ public final class ExampleHandOff {
         return List.of(first, second);
     }
 
+    /**
+     * The {@link #filmed} session with a second camera, which ran from the take's second 2 to its second 15, and a recorder
+     * for all of it, which began a second before the take and lies elsewhere.
+     */
+    public static HandOff severalSources() {
+        return of(
+                ExampleSession.state(),
+                ExampleSession.events(),
+                severalFiles(),
+                new Timecode(FrameRate.FPS_29_97, true));
+    }
+
+    /** The files of {@link #severalSources}. */
+    public static List<PlacedFootage> severalFiles() {
+        StreamTime from = StreamTime.ofSeconds(2);
+        PlacedFootage second = footage(
+                "side/B0001.MP4",
+                "11:00:00;00",
+                13,
+                new Placement(1, StreamTime.ZERO, -2 * 48_000, 0, from, StreamTime.ofSeconds(15), 0.97));
+        PlacedFootage recorder = new PlacedFootage(
+                new Footage(
+                        Path.of("/recorder/REC01.WAV"),
+                        StreamTime.ofSeconds(20),
+                        Optional.empty(),
+                        Optional.of(new Footage.Sound(48_000, 2, "pcm_s24le")),
+                        Optional.empty(),
+                        Optional.of(StreamTime.ofSeconds(36_000)),
+                        Optional.empty()),
+                List.of(new Placement(1, StreamTime.ZERO, 48_000, 0, StreamTime.ZERO, StreamTime.ofSeconds(18), 1)));
+        List<PlacedFootage> all = new ArrayList<>(footage());
+        all.add(second);
+        all.add(recorder);
+        return all;
+    }
+
+    /** A recorder that began ten seconds before midnight and ran all the time. */
+    public static List<PlacedFootage> beforeMidnight(Timecode timecode) {
+        StreamTime end = StreamTime.ofSeconds(18);
+        return List.of(new PlacedFootage(
+                new Footage(
+                        Path.of("/shoot/REC02.WAV"),
+                        end,
+                        Optional.empty(),
+                        Optional.of(new Footage.Sound(48_000, 1, "pcm_s16le")),
+                        Optional.of("23:59:50" + (timecode.drop() ? ';' : ':') + "00"),
+                        Optional.empty(),
+                        Optional.empty()),
+                List.of(Placement.whole(1, StreamTime.ZERO, end))));
+    }
+
     /** The {@link #plain} session with other recordings. */
     public static HandOff withSound(TakeSound sound) {
         HandOff plain = plain();
         return new HandOff(
+                plain.folder(),
                 plain.name(),
                 plain.state(),
                 plain.events(),
@@ -98,8 +151,14 @@ public final class ExampleHandOff {
         try {
             CutList cut = CutPlanner.plan(state, CutRules.defaults(), TONE);
             List<Media> media = MediaList.of(
-                    state, timecode, footage, take -> Path.of("/shoot/lesson-take-00" + take + ".wav"), ZoneOffset.UTC);
+                    state,
+                    timecode,
+                    footage,
+                    new MediaList.TakeFiles(
+                            take -> Path.of("/shoot/handoff/lesson-take-00" + take + ".wav"),
+                            Optional.of(ZoneOffset.UTC)));
             return new HandOff(
+                    Path.of("/shoot/handoff"),
                     "lesson",
                     state,
                     events,

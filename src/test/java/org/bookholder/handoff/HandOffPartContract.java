@@ -82,9 +82,10 @@ public abstract class HandOffPartContract {
     private static void assertGolden(String example, Map<String, byte[]> files) {
         files.forEach((name, bytes) -> {
             if (BINARY.stream().noneMatch(name::endsWith)) {
-                // Carriage returns are shown, so that version control cannot change them unseen.
+                // Carriage returns and byte order marks are shown, so that none changes unseen.
                 Golden.assertMatches(
-                        "handoff/" + example + "/" + name, text(bytes).replace("\r", "\u240d"));
+                        "handoff/" + example + "/" + name,
+                        text(bytes).replace("\r", "\u240d").replace("\ufeff", "<BOM>"));
             }
         });
     }

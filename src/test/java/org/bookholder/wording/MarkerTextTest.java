@@ -69,6 +69,12 @@ final class MarkerTextTest {
                 .isEqualTo("aside, take 1, not used: \u201cwas that the post\u201d");
     }
 
+    @Test
+    void aDirectionIsCalledOne() {
+        CutMarker marker = new CutMarker(Kind.DIRECTION, s(2), 1, Optional.empty(), Optional.of("hold up the hub"));
+        assertThat(MarkerText.of(READ, marker)).isEqualTo("direction: hold up the hub");
+    }
+
     private static String text(SessionState state, Kind kind, int line) {
         return MarkerText.of(state, new CutMarker(kind, s(0), line, Optional.empty()));
     }

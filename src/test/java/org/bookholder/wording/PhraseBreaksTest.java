@@ -25,6 +25,14 @@ final class PhraseBreaksTest {
                 "500 | grams | INSEPARABLE",
                 "500 | and, | BEFORE_PHRASE",
                 "Dr. | Moore | INSEPARABLE",
+                "(Dr. | Moore | INSEPARABLE",
+                "Gen. | Moore | INSEPARABLE",
+                "J. | Moore | INSEPARABLE",
+                "e.g. | the | INSEPARABLE",
+                "Jan. | 5, | INSEPARABLE",
+                "p. | 4 | INSEPARABLE",
+                "etc. | and | BEFORE_PHRASE",
+                "am I. | Then | SENTENCE_END",
                 "step | 4 | INSEPARABLE",
             })
     void ratesThePlaceBetweenTwoWords(String before, String after, Place place) {

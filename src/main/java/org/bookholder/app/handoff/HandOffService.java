@@ -3,6 +3,7 @@ package org.bookholder.app.handoff;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.SessionFolders;
@@ -57,7 +58,7 @@ public final class HandOffService {
         try (StoredSession kept = StoredSession.open(here, session)) {
             List<String> remarks = new ArrayList<>();
             List<HandOffPart> possible = possible(parts, kept, remarks);
-            HandOff handOff = handOff(kept, possible, request.folder(session));
+            HandOff handOff = handOff(kept, possible, request.folder(session), remarks);
             List<HandOffFile> files = new ArrayList<>();
             possible.forEach(part -> files.addAll(part.files(handOff)));
             List<Path> written = new HandOffWriter().write(request.folder(session), files, request.replace());
@@ -81,23 +82,27 @@ public final class HandOffService {
         return parts.stream().filter(part -> !part.needsSound()).toList();
     }
 
-    private HandOff handOff(StoredSession kept, List<HandOffPart> parts, Path out) throws ProblemException {
+    private HandOff handOff(StoredSession kept, List<HandOffPart> parts, Path out, List<String> remarks)
+            throws ProblemException {
         String name = SessionFolders.plain(kept.state().script().title());
         List<PlacedFootage> footage = FootageNotes.read(kept.folder().path());
         Timecode timecode = timecode(MediaList.usual(footage));
+        remarks.addAll(FootageRemarks.of(footage, timecode));
         boolean takesToo = parts.stream().anyMatch(TakesPart.class::isInstance);
         List<Media> media = MediaList.of(
                 kept.state(),
                 timecode,
                 footage,
-                take -> takesToo
-                        ? out.toAbsolutePath().resolve(TakesPart.fileName(name, take))
-                        : kept.folder().takeFile(take).toAbsolutePath(),
-                here.zone());
+                new MediaList.TakeFiles(
+                        take -> takesToo
+                                ? out.toAbsolutePath().resolve(TakesPart.fileName(name, take))
+                                : kept.folder().takeFile(take).toAbsolutePath(),
+                        // Only the takes of a hand-off carry the time of day.
+                        takesToo ? Optional.of(here.zone()) : Optional.empty()));
         TakeSound sound = stop.over(kept.sound());
         CutList cut = CutPlanner.plan(kept.state(), CutRules.defaults().withMisread(request.useMisread()), sound);
         Timeline timeline = TimelineBuilder.build(cut, timecode, media, punchIn(footage));
-        return new HandOff(name, kept.state(), kept.events(), cut, timeline, media, sound, here.zone());
+        return new HandOff(out, name, kept.state(), kept.events(), cut, timeline, media, sound, here.zone());
     }
 
     private Timecode timecode(Timecode usual) throws ProblemException {

@@ -10,6 +10,9 @@ final class SenseBreaks {
     private static final double ANYWHERE = 6;
     private static final double WITHIN_PHRASE = 14;
 
+    /** More than any other break and the most uneven rows together cost. */
+    private static final double NEVER = 100;
+
     private SenseBreaks() {}
 
     /**
@@ -21,7 +24,8 @@ final class SenseBreaks {
             case SENTENCE_END -> AFTER_SENTENCE;
             case CLAUSE_END -> AFTER_CLAUSE;
             case BEFORE_PHRASE, BETWEEN_WORDS -> PhraseBreaks.leads(after) ? BEFORE_LEADING : ANYWHERE;
-            case AFTER_CONJUNCTION, AFTER_PREPOSITION, AFTER_COUNT, AFTER_ARTICLE, INSEPARABLE -> WITHIN_PHRASE;
+            case AFTER_CONJUNCTION, AFTER_PREPOSITION, AFTER_COUNT, AFTER_ARTICLE -> WITHIN_PHRASE;
+            case INSEPARABLE -> NEVER;
         };
     }
 }

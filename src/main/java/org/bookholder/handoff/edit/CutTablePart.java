@@ -52,7 +52,7 @@ public final class CutTablePart implements HandOffPart {
 
     @Override
     public List<HandOffFile> files(HandOff handOff) {
-        return List.of(HandOffFile.text(handOff.name() + "-cut.csv", out -> Csv.write(out, HEADING, rows(handOff))));
+        return List.of(Csv.file(handOff.name() + "-cut.csv", HEADING, () -> rows(handOff)));
     }
 
     private static List<List<Object>> rows(HandOff handOff) {

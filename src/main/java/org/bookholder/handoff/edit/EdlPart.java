@@ -11,6 +11,9 @@ import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.handoff.timeline.Media;
 import org.bookholder.handoff.timeline.Source;
+import org.bookholder.handoff.timeline.SourceTrack;
+import org.bookholder.handoff.timeline.SourceTrack.Piece;
+import org.bookholder.handoff.timeline.SourceTracks;
 import org.bookholder.handoff.timeline.Timeline;
 import org.bookholder.handoff.timeline.TimelineEvent;
 import org.bookholder.wording.MarkerText;
@@ -35,69 +38,127 @@ public final class EdlPart implements HandOffPart {
 
     @Override
     public String description() {
-        return "the cut list as a CMX 3600 edit decision list";
+        return "the cut list as CMX 3600 edit decision lists";
     }
 
     @Override
     public List<HandOffFile> files(HandOff handOff) {
-        return List.of(HandOffFile.text(handOff.name() + ".edl", out -> write(handOff, out)));
+        List<SourceTrack> filmed = SourceTracks.each(handOff.timeline(), handOff.media()).stream()
+                .filter(track -> track.kind() != Media.Kind.TAKE)
+                .toList();
+        List<HandOffFile> files = new ArrayList<>();
+        files.add(HandOffFile.text(handOff.name() + ".edl", out -> write(handOff, cut(handOff), out)));
+        if (filmed.size() > 1) {
+            for (SourceTrack track : filmed) {
+                String reel = track.media().get(0).reel().toLowerCase(Locale.ROOT);
+                files.add(HandOffFile.text(
+                        handOff.name() + "-" + reel + ".edl", out -> write(handOff, alone(track), out)));
+            }
+        }
+        return files;
     }
 
-    private static void write(HandOff handOff, Appendable out) throws IOException {
+    /** A line of a list: frames of a file, or black, on some channels. */
+    private record Edit(String channels, Piece piece) {}
+
+    /** The picture of each event with the best sound: one line if both are of one file, otherwise one for each. */
+    private static List<Edit> cut(HandOff handOff) {
+        Timeline timeline = handOff.timeline();
+        List<Piece> sounds = SourceTracks.sound(timeline, handOff.media());
+        String black = channels(
+                handOff.media().stream().anyMatch(m -> m.picture().isPresent()),
+                handOff.media().isEmpty() || handOff.media().stream().anyMatch(Media::sounding));
+        List<Edit> edits = new ArrayList<>();
+        for (TimelineEvent event : timeline.events()) {
+            Piece whole = new Piece(event, event.source(), event.in(), event.out());
+            if (event.source().isEmpty()) {
+                edits.add(new Edit(black, whole));
+                continue;
+            }
+            Media used = event.source().get().media();
+            List<Piece> heard = sounds.stream()
+                    .filter(piece ->
+                            piece.event().equals(event) && piece.source().isPresent())
+                    .toList();
+            boolean together = heard.stream()
+                    .allMatch(piece -> piece.source().orElseThrow().media().equals(used));
+            if (used.picture().isPresent()) {
+                edits.add(new Edit(channels(true, together && !heard.isEmpty()), whole));
+            }
+            if (used.picture().isEmpty() || !together) {
+                heard.forEach(piece -> edits.add(new Edit(channels(false, true), piece)));
+            }
+        }
+        return edits;
+    }
+
+    /** Everything that one camera or recorder has of the cut; black elsewhere. */
+    private static List<Edit> alone(SourceTrack track) {
+        String channels = channels(track.kind() == Media.Kind.CAMERA, track.sounding());
+        return track.pieces().stream().map(piece -> new Edit(channels, piece)).toList();
+    }
+
+    private static String channels(boolean picture, boolean sound) {
+        return picture ? (sound ? "B" : "V") : "A";
+    }
+
+    private static void write(HandOff handOff, List<Edit> edits, Appendable out) throws IOException {
         Timeline timeline = handOff.timeline();
         out.append("TITLE: ").append(title(handOff.state().script().title())).append('\n');
         out.append("FCM: ")
                 .append(timeline.timecode().drop() ? "DROP FRAME" : "NON-DROP FRAME")
                 .append('\n');
         out.append('\n');
-        int number = 1;
-        for (TimelineEvent event : timeline.events()) {
-            out.append(line(timeline, event, number++)).append('\n');
-            for (String comment : comments(handOff, event)) {
+        long told = -1;
+        for (int i = 0; i < edits.size(); i++) {
+            Piece piece = edits.get(i).piece();
+            out.append(line(timeline, edits.get(i), i + 1)).append('\n');
+            for (String comment : comments(handOff, piece, piece.in() > told)) {
                 out.append("* ").append(comment).append('\n');
             }
+            told = Math.max(told, piece.in());
         }
     }
 
-    private static String line(Timeline timeline, TimelineEvent event, int number) {
-        Optional<Source> source = event.source();
+    private static String line(Timeline timeline, Edit edit, int number) {
+        Piece piece = edit.piece();
+        Optional<Source> source = piece.source();
         return String.format(
                 Locale.ROOT,
                 "%03d  %-8s %-5s C        %s %s %s %s",
                 number,
                 source.map(s -> s.media().reel()).orElse(BLACK),
-                source.map(s -> channels(s.media())).orElse("V"),
+                edit.channels(),
                 timeline.timecode().label(source.map(Source::in).orElse(0L)),
-                timeline.timecode().label(source.map(Source::out).orElse(event.frames())),
-                timeline.label(event.in()),
-                timeline.label(event.out()));
+                timeline.timecode().label(source.map(Source::out).orElse(piece.frames())),
+                timeline.label(piece.in()),
+                timeline.label(piece.out()));
     }
 
-    private static String channels(Media media) {
-        if (media.picture().isEmpty()) {
-            return "A";
-        }
-        return media.sounding() ? "B" : "V";
-    }
-
-    private static List<String> comments(HandOff handOff, TimelineEvent event) {
+    /** The comments of a line; the markers only if no line before it begins at the same frame. */
+    private static List<String> comments(HandOff handOff, Piece piece, boolean marked) {
         Timeline timeline = handOff.timeline();
+        TimelineEvent event = piece.event();
         List<String> comments = new ArrayList<>();
-        event.source().ifPresent(source -> {
+        piece.source().ifPresent(source -> {
             comments.add("FROM CLIP NAME:  " + oneLine(source.media().name()));
-            comments.add("SOURCE FILE: " + oneLine(source.media().file().toString()));
+            comments.add("SOURCE FILE: " + oneLine(new MediaLinks(handOff.folder()).path(source.media())));
         });
         comments.add("LINES: " + event.item().lines());
-        if (event.framing() != PunchIn.FULL) {
+        boolean picture =
+                piece.source().filter(s -> s.media().picture().isPresent()).isPresent();
+        if (event.framing() != PunchIn.FULL && picture) {
             comments.add("FRAMING: " + event.framing() + " PER CENT");
         }
-        for (Timeline.PlacedMarker placed : timeline.markers(event)) {
-            comments.add(String.format(
-                    Locale.ROOT,
-                    "LOC: %s %-7s %s",
-                    timeline.label(placed.frame()),
-                    MarkerLook.of(placed.marker()).colour(),
-                    plain(MarkerText.of(handOff.state(), placed.marker()))));
+        for (Timeline.PlacedMarker placed : marked ? timeline.markers(event) : List.<Timeline.PlacedMarker>of()) {
+            if (piece.holds(placed.frame())) {
+                comments.add(String.format(
+                        Locale.ROOT,
+                        "LOC: %s %-7s %s",
+                        timeline.label(placed.frame()),
+                        MarkerLook.of(placed.marker()).colour(),
+                        plain(MarkerText.of(handOff.state(), placed.marker()))));
+            }
         }
         return comments;
     }

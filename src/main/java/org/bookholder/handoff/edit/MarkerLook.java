@@ -16,6 +16,7 @@ record MarkerLook(String name, String colour) {
             case FIX -> new MarkerLook("fix", "ORANGE");
             case NOTE -> new MarkerLook("note", "GREEN");
             case ASIDE -> new MarkerLook("aside", "CYAN");
+            case DIRECTION -> new MarkerLook("direction", "BLUE");
         };
     }
 }

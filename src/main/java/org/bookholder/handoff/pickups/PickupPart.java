@@ -53,12 +53,10 @@ public final class PickupPart implements HandOffPart {
     public List<HandOffFile> files(HandOff handOff) {
         List<PickupRow> rows = PickupRow.of(handOff);
         return List.of(
-                HandOffFile.text(
+                Csv.file(
                         handOff.name() + "-pickups.csv",
-                        out -> Csv.write(
-                                out,
-                                HEADING,
-                                rows.stream().map(PickupPart::cells).toList())),
+                        HEADING,
+                        () -> rows.stream().map(PickupPart::cells).toList()),
                 new HandOffFile(
                         handOff.name() + "-pickups.pdf",
                         out -> PickupPdf.write(

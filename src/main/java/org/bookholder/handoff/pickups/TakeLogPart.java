@@ -55,8 +55,7 @@ public final class TakeLogPart implements HandOffPart {
 
     @Override
     public List<HandOffFile> files(HandOff handOff) {
-        return List.of(HandOffFile.text(
-                handOff.name() + "-log.csv", out -> Csv.write(out, HEADING, new Rows(handOff).inOrder())));
+        return List.of(Csv.file(handOff.name() + "-log.csv", HEADING, () -> new Rows(handOff).inOrder()));
     }
 
     private static final class Rows {

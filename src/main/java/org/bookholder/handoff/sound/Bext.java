@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.UUID;
 
 /**
  * The broadcast extension of a WAV file, version 1: field sizes from EBU Tech 3285.
@@ -19,6 +20,7 @@ record Bext(String description, String reference, LocalDateTime began, int rate)
     private static final int FIXED = 602;
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("uuuu-MM-dd", Locale.ROOT);
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH-mm-ss", Locale.ROOT);
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuuMMddHHmmssSSS", Locale.ROOT);
     private static final long NANOS = 1_000_000_000;
 
     byte[] bytes() {
@@ -35,6 +37,16 @@ record Bext(String description, String reference, LocalDateTime began, int rate)
         out.position(FIXED);
         out.put(history);
         return out.array();
+    }
+
+    /**
+     * A reference of 32 characters that no two recordings share: our letters, date and time to the millisecond, and a digest
+     * of the recording's name.
+     */
+    static String reference(String name, LocalDateTime began) {
+        UUID named = UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
+        String digest = named.toString().replace("-", "").substring(0, 12);
+        return "BKH" + MOMENT.format(began) + digest;
     }
 
     /** The time reference. */

@@ -111,7 +111,10 @@ public final class TakesPart implements HandOffPart {
                 ? "nothing used"
                 : "used: lines " + used.stream().map(Clip::lines).collect(Collectors.joining(", "));
         Bext bext = new Bext(
-                lesson + ", take " + take.number() + ", " + note, fileName(handOff, take.number()), began, rate);
+                lesson + ", take " + take.number() + ", " + note,
+                Bext.reference(fileName(handOff, take.number()), began),
+                began,
+                rate);
         Ixml ixml = new Ixml(
                 lesson,
                 lesson,

@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.Placement;
+import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
 
 /**
  * A file in which a take, or part of one, can be seen or heard.
  *
+ * @param kind what made it
  * @param reel a short name for it: up to eight capital letters, digits and underscores
  * @param file path of the file
  * @param firstFrame the number of its first frame, by its own timecode or by the time of day
@@ -18,6 +20,7 @@ import org.bookholder.timing.StreamTime;
  * @param placement position of the take in it
  */
 public record Media(
+        Kind kind,
         String reel,
         Path file,
         long firstFrame,
@@ -25,9 +28,27 @@ public record Media(
         Optional<Footage.Picture> picture,
         boolean sounding,
         Placement placement) {
+    /** What makes such files. */
+    public enum Kind {
+        /** A camera: picture, mostly with sound. */
+        CAMERA,
+        /** A sound recorder. */
+        RECORDER,
+        /** The session's own recording of a take. */
+        TAKE
+    }
+
     /** The file's name without its folder. */
     public String name() {
         return String.valueOf(file.getFileName());
+    }
+
+    /** The session time that a frame of it begins at; the session's start if that lies before it. */
+    StreamTime sessionTime(long frame, FrameRate rate) {
+        long ticks = rate.ticksAt(frame - firstFrame);
+        long guess = placement.takeStart().ticks() + ticks - placement.start();
+        long late = placement.inFile(new StreamTime(Math.max(0, guess))) - ticks;
+        return new StreamTime(Math.max(0, guess - late));
     }
 
     /** Whether it covers a session time of a take. */

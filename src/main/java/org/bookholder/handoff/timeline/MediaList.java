@@ -37,22 +37,25 @@ public final class MediaList {
      * The files of a session.
      *
      * @param footage camera and recorder files with their places, in order of preference
-     * @param takeFile our own recording of a take
-     * @param zone time zone for the time of day by which our own recordings count frames
+     * @param takes our own recordings
      */
-    public static List<Media> of(
-            SessionState state,
-            Timecode timecode,
-            List<PlacedFootage> footage,
-            IntFunction<Path> takeFile,
-            ZoneId zone) {
+    public static List<Media> of(SessionState state, Timecode timecode, List<PlacedFootage> footage, TakeFiles takes) {
         MediaList list = new MediaList(timecode);
         footage.forEach(list::add);
-        state.takes().all().forEach(take -> list.add(take, takeFile.apply(take.number()), zone));
+        state.takes().all().forEach(take -> list.add(take, takes));
         List<Media> all = new ArrayList<>(list.pictures);
         all.addAll(list.sounds);
         return all;
     }
+
+    /**
+     * Our own recordings of a session's takes.
+     *
+     * @param file the file of a take, by its number
+     * @param zone time zone of the time of day that each file gives for its first sample; empty if the files give none, so that
+     *     their timecode begins at zero
+     */
+    public record TakeFiles(IntFunction<Path> file, Optional<ZoneId> zone) {}
 
     /** How to count frames: as the first camera does, otherwise 25 per second. */
     public static Timecode usual(List<PlacedFootage> footage) {
@@ -76,6 +79,7 @@ public final class MediaList {
         List<Media> list = footage.picture().isPresent() ? pictures : sounds;
         for (Placement placement : placed.placements()) {
             list.add(new Media(
+                    footage.picture().isPresent() ? Media.Kind.CAMERA : Media.Kind.RECORDER,
                     reel,
                     footage.file(),
                     firstFrame(footage),
@@ -98,12 +102,15 @@ public final class MediaList {
         return rate.equals(timecode.rate()) ? first : timecode.rate().frameAt(rate.ticksAt(first));
     }
 
-    private void add(Take take, Path file, ZoneId zone) {
+    private void add(Take take, TakeFiles files) {
         StreamTime length = take.end().since(take.start());
         sounds.add(new Media(
+                Media.Kind.TAKE,
                 reel(String.format(Locale.ROOT, "TAKE%03d", take.number())),
-                file,
-                timecode.rate().nearestFrame(timeOfDay(take, zone)),
+                files.file().apply(take.number()),
+                files.zone()
+                        .map(zone -> timecode.rate().nearestFrame(timeOfDay(take, zone)))
+                        .orElse(0L),
                 Math.max(1, timecode.rate().nearestFrame(length.ticks())),
                 Optional.empty(),
                 true,

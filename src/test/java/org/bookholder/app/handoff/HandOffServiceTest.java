@@ -15,6 +15,7 @@ import org.bookholder.app.environment.OperationInterrupted;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.PlacedFootage;
 import org.bookholder.footage.Placement;
+import org.bookholder.handoff.HandOffPart;
 import org.bookholder.journal.FootageNotes;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.StoredExamples;
@@ -66,6 +67,54 @@ final class HandOffServiceTest {
                         .toList())
                 .singleElement()
                 .satisfies(file -> assertThat(file).content().contains("CAMERA01.MP4"));
+    }
+
+    @Test
+    void namesFootageThatHasMovedAndPicturesOfAnotherRate() throws ProblemException {
+        Footage camera = new Footage(
+                folder.resolve("gone").resolve("CAMERA01.MP4"),
+                s(60),
+                Optional.of(new Footage.Picture(3840, 2160, FrameRate.FPS_29_97, false)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        FootageNotes.keep(session, List.of(new PlacedFootage(camera, List.of(Placement.whole(1, s(0), s(60))))));
+        assertThat(service(Interruption.NONE).write(session).remarks())
+                .containsExactly(camera.file()
+                        + ": it is not there any more; the hand-off still points to this place. Put it back,"
+                        + " or match it again where it is now");
+        HandOffRequest usual = HandOffRequest.usual(here.equipment().handOffParts(), true);
+        HandOffRequest other = new HandOffRequest(
+                usual.out(),
+                usual.parts(),
+                false,
+                Optional.of(FrameRate.FPS_25),
+                Optional.empty(),
+                false,
+                1920,
+                1080,
+                true);
+        assertThat(new HandOffService(here, other, Interruption.NONE)
+                        .write(session)
+                        .remarks())
+                .contains("CAMERA01.MP4: it has 29.97 frames a second, but the hand-off counts 25; use it in a project"
+                        + " of 25, or choose the rate 29.97");
+    }
+
+    /** A session's own recordings carry no time of day, those of a hand-off do. */
+    @Test
+    void withoutTheTakesAListCountsFromTheBeginningOfTheRecording() throws ProblemException, IOException {
+        List<HandOffPart> edl = here.equipment().handOffParts().stream()
+                .filter(part -> part.name().equals("edl"))
+                .toList();
+        HandOffRequest only = HandOffRequest.usual(edl, false);
+        Path list = new HandOffService(here, only, Interruption.NONE)
+                .write(session)
+                .files()
+                .get(0);
+        assertThat(Files.readAllLines(list)).anyMatch(line -> line.matches("001 +TAKE001 +A +C +00:00:0.*"));
+        assertThat(list).content().contains("* SOURCE FILE: ../take-001.wav");
     }
 
     @Test

@@ -64,6 +64,30 @@ final class AllRatesTest {
         }
     }
 
+    /** SMPTE ST 12-1: after 23:59:59 and its last frame the labels begin again at zero. */
+    @ParameterizedTest
+    @MethodSource("all")
+    void timecodeGoesOnAfterMidnight(Timecode timecode) throws Exception {
+        HandOff handOff = ExampleHandOff.of(
+                ExampleSession.state(), ExampleSession.events(), ExampleHandOff.beforeMidnight(timecode), timecode);
+        List<String[]> events = text(new EdlPart(), handOff)
+                .lines()
+                .filter(line -> line.matches("\\d{3} +REC.*"))
+                .map(line -> line.split("\\s+", -1))
+                .toList();
+        assertThat(events).hasSize(2);
+        assertThat(events.get(0)[4]).startsWith("23:59:5");
+        assertThat(events.get(1)[5]).startsWith("00:00:0");
+        long day = timecode.framesPerDay();
+        for (int i = 0; i < 2; i++) {
+            long length = frame(timecode, events.get(i)[7]) - frame(timecode, events.get(i)[6]);
+            long source = frame(timecode, events.get(i)[5]) - frame(timecode, events.get(i)[4]);
+            assertThat(Math.floorMod(source, day)).isEqualTo(length).isPositive();
+        }
+        JsonNode root = new ObjectMapper().readTree(text(new OtioPart(), handOff));
+        root.at("/tracks/children/0/children").forEach(item -> assertItem(item, timecode));
+    }
+
     private static void assertSource(TimelineEvent event, long in, long out) {
         event.source().ifPresent(source -> {
             assertThat(in).isEqualTo(source.in());
@@ -141,7 +165,7 @@ final class AllRatesTest {
         assertThat(item.at("/source_range/duration/rate").asDouble())
                 .isEqualTo(timecode.rate().perSecond());
         for (JsonNode marker : item.path("markers")) {
-            assertFields(marker, "Marker.2", "color", "comment", "marked_range", "metadata", "name");
+            assertFields(marker, "Marker.2", "color", "comment", "marked_range", "metadata", "name", "range");
             assertThat(marker.path("color").asText()).isIn("RED", "CYAN");
             assertWithin(marker.path("marked_range"), item.path("source_range"));
         }

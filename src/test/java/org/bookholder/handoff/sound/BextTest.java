@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +24,23 @@ final class BextTest {
                 .order(ByteOrder.LITTLE_ENDIAN);
         assertThat(Integer.toUnsignedLong(bext.getInt(338))).isEqualTo(low);
         assertThat(Integer.toUnsignedLong(bext.getInt(342))).isEqualTo(high);
+    }
+
+    /** EBU Tech 3285: 32 ASCII characters, and no other recording has the same. */
+    @Test
+    void noTwoRecordingsHaveTheSameReference() {
+        LocalDateTime nine = LocalDateTime.parse("2026-03-02T09:00:00");
+        String lesson = "a-lesson-with-a-very-long-name-indeed";
+        List<String> references = List.of(
+                Bext.reference(lesson + "-take-001.wav", nine),
+                Bext.reference(lesson + "-take-002.wav", nine),
+                Bext.reference(lesson + "-take-001.wav", nine.plusNanos(1_000_000)),
+                Bext.reference("\u00e9t\u00e9-take-001.wav", nine));
+        assertThat(references)
+                .doesNotHaveDuplicates()
+                .allSatisfy(reference -> assertThat(reference).matches("BKH20260302\\d{9}[0-9a-f]{12}"));
+        byte[] bext = new Bext("", references.get(0), nine, 48_000).bytes();
+        assertThat(text(bext, 288, 32)).isEqualTo(references.get(0)).hasSize(32);
     }
 
     @Test

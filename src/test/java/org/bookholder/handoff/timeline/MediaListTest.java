@@ -70,13 +70,22 @@ final class MediaListTest {
 
     @Test
     void ourOwnRecordingsAreCountedByTheTimeOfDayInTheEditorsZone() {
-        Media own = MediaList.of(state(), FPS_25, List.of(), take -> Path.of("own.wav"), ZoneOffset.ofHours(2))
+        Media own = MediaList.of(state(), FPS_25, List.of(), own(ZoneOffset.ofHours(2)))
                 .get(0);
         // 11:00:00.5 by the clock there
         assertThat(own.firstFrame()).isEqualTo(11L * 3600 * 25 + 13);
         assertThat(own.frames()).isEqualTo(10 * 25);
         assertThat(own.file()).isEqualTo(Path.of("own.wav"));
         assertThat(own.picture()).isEmpty();
+    }
+
+    /** A plain WAV file has no time of day, and editing programs let it begin at zero. */
+    @Test
+    void ourOwnRecordingsBeginAtZeroIfTheirFilesGiveNoTimeOfDay() {
+        MediaList.TakeFiles files = new MediaList.TakeFiles(take -> Path.of("own.wav"), Optional.empty());
+        assertThat(MediaList.of(state(), FPS_25, List.of(), files))
+                .extracting(Media::firstFrame)
+                .containsExactly(0L);
     }
 
     @Test
@@ -93,7 +102,11 @@ final class MediaListTest {
     }
 
     private static List<Media> of(PlacedFootage... files) {
-        return MediaList.of(state(), FPS_25, Arrays.asList(files), take -> Path.of("own.wav"), ZoneId.of("UTC"));
+        return MediaList.of(state(), FPS_25, Arrays.asList(files), own(ZoneOffset.UTC));
+    }
+
+    private static MediaList.TakeFiles own(ZoneId zone) {
+        return new MediaList.TakeFiles(take -> Path.of("own.wav"), Optional.of(zone));
     }
 
     /** A session with one take of ten seconds that was rolled half a second after nine. */

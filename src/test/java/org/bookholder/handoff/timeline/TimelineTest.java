@@ -64,6 +64,7 @@ final class TimelineTest {
     void aClipContinuesInTheNextFileOfACamera() {
         Media first = camera("A", 0, 0, s(10));
         Media second = new Media(
+                Media.Kind.CAMERA,
                 "B",
                 Path.of("B.MP4"),
                 9000,
@@ -96,6 +97,7 @@ final class TimelineTest {
     void usesTheSessionsRecordingIfTheCameraWasNotRunning() {
         Media camera = camera("A", 0, 0, s(10));
         Media own = new Media(
+                Media.Kind.TAKE,
                 "TAKE001",
                 Path.of("take-001.wav"),
                 90_000,
@@ -180,6 +182,7 @@ final class TimelineTest {
 
     private static Media camera(Placement placement, String reel) {
         return new Media(
+                Media.Kind.CAMERA,
                 reel,
                 Path.of(reel + ".MP4"),
                 0,

@@ -1,0 +1,56 @@
+package org.bookholder.handoff.edit;
+
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.handoff.timeline.Media;
+
+/**
+ * Links from a hand-off to its media: relative if the media lies in the hand-off's folder or in the folder that holds it,
+ * so that both can be moved together; otherwise absolute.
+ *
+ * @param folder the hand-off's folder
+ */
+record MediaLinks(Path folder) {
+    /** The link as a path, with slashes if it is relative. */
+    String path(Media media) {
+        return beside(media) ? String.join("/", steps(media)) : media.file().toString();
+    }
+
+    /** The link as a URI reference (RFC 3986). */
+    String uri(Media media) {
+        return beside(media)
+                ? String.join(
+                        "/", steps(media).stream().map(MediaLinks::escaped).toList())
+                : media.file().toUri().toString();
+    }
+
+    private boolean beside(Media media) {
+        Path here = folder.toAbsolutePath().normalize();
+        Path around = here.getParent();
+        // Everything lies below a root; that is not "beside".
+        boolean whole = around == null || around.getParent() == null;
+        return media.file().toAbsolutePath().normalize().startsWith(whole ? here : around);
+    }
+
+    private List<String> steps(Media media) {
+        Path here = folder.toAbsolutePath().normalize();
+        List<String> steps = new ArrayList<>();
+        here.relativize(media.file().toAbsolutePath().normalize()).forEach(step -> steps.add(step.toString()));
+        return steps;
+    }
+
+    private static String escaped(String step) {
+        try {
+            // With a slash before it, a colon in a name does not make it a scheme.
+            return new URI(null, null, "/" + step, null)
+                    .toASCIIString()
+                    .substring(1)
+                    .replace(":", "%3A");
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException("a path must make a URI", e);
+        }
+    }
+}
