@@ -91,7 +91,7 @@ final class ArchitectureTest {
                             "work",
                             "home"));
 
-    /** What a session is turned into; none reads another. */
+    /** The outputs made from a session; none uses another. */
     private static final List<String> OUTPUTS = List.of("view", "desk", "handoff");
 
     /** Each technology has one home, or, for the window library, one home for each of its parts. */
@@ -132,7 +132,7 @@ final class ArchitectureTest {
             entry("ModelFolder", "a temporary folder that shows the recogniser another model"),
             entry("Terminal", "standard output and error"));
 
-    /** The program's own classes, without the tests: what lies where its main class lies. */
+    /** The program's own classes without the tests, read from where its main class was compiled to. */
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .importUrl(Main.class.getProtectionDomain().getCodeSource().getLocation());
 

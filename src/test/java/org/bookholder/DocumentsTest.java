@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Holds the written guides to what they describe. */
+/** Checks that the written guides match what they describe. */
 final class DocumentsTest {
     @Test
     void theGuideListsThePackagesInReadingOrder() throws IOException {

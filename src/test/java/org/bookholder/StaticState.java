@@ -19,7 +19,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import org.jspecify.annotations.Nullable;
 
-/** Finds static fields that are final but hold something that changes, such as a map that is filled while the program runs. */
+/** Finds static fields that are final but whose value can change, such as a map that is filled while the program runs. */
 final class StaticState {
     /** Types of which every instance changes. */
     private static final List<Class<?>> CHANGING = List.of(

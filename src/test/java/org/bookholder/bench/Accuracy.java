@@ -19,7 +19,7 @@ import org.bookholder.testing.FakeAudioSource;
  * Measures how well readings are followed: composes readings with known deviations, lets the program follow them, and
  * prints the table of {@code docs/accuracy.md}. Needs the Debian packages that it names when they are missing.
  *
- * <p>Arguments, all optional: numbers are seeds (without any: 1), {@code details} prints what was called in each reading,
+ * <p>Arguments, all optional: numbers are seeds (without any: 1), {@code details} prints what was reported in each reading,
  * anything else is a part of the names of the readings to measure.
  */
 public final class Accuracy {

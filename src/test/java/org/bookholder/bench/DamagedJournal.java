@@ -95,7 +95,7 @@ final class DamagedJournal {
         origin.texts().forEach(text -> places.put(text, places.size()));
         for (String text : found) {
             if (!places.containsKey(text)) {
-                // The beginning of a take that was put back is no event of before, and none that was changed.
+                // A repair may add the beginning of a take again: it is neither an old event nor a changed one.
                 changed += text.contains("\"take-started\"") || text.contains("\"opened\"") ? 0 : 1;
             } else if (whole.contains(text)) {
                 order.add(places.get(text));
@@ -104,7 +104,7 @@ final class DamagedJournal {
         return new Outcome(origin.texts().size(), whole.size(), inOrder(order), changed, false);
     }
 
-    /** How many of these numbers rise: the length of their longest rising part. */
+    /** The length of the longest increasing subsequence. */
     private static int inOrder(List<Integer> numbers) {
         TreeSet<Integer> ends = new TreeSet<>();
         for (int number : numbers) {

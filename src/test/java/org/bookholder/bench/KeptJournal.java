@@ -79,7 +79,7 @@ record KeptJournal(Path closed, Path killed, List<String> texts) {
                 script(number));
     }
 
-    /** The lines that the history is of, and many directions that no other text has. */
+    /** The script of the history, with many directions that no other text has. */
     private static String script(int number) {
         StringBuilder text = new StringBuilder();
         Histories.SCRIPT

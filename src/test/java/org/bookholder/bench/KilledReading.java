@@ -46,7 +46,7 @@ final class KilledReading {
     private final Path session;
     private final Ears ears;
 
-    /** Will be kept in {@code session}; {@code ears} listen to what was left. */
+    /** Keeps the reading in {@code session}; {@code ears} listen to what the kill left. */
     KilledReading(Path session, Ears ears) {
         this.session = session;
         this.ears = ears;

@@ -15,7 +15,7 @@ final class Lots {
     /** Words that a line must have to be broken off or changed. */
     private static final int LONG_ENOUGH = 6;
 
-    /** In this order, because the first are the hardest to place. */
+    /** In this order: the hardest to place come first. */
     private static final List<Happening> ORDER = List.of(
             Happening.BACK,
             Happening.SKIP,
@@ -91,7 +91,7 @@ final class Lots {
         };
     }
 
-    /** Two gaps side by side, or a jump into a gap, would leave open what is true of a line. */
+    /** With two gaps side by side, or a jump into a gap, the truth about a line would be ambiguous. */
     private void reserve(Happening happening, int line) {
         if (happening == Happening.BACK) {
             reserved[line - 1] = true;

@@ -60,7 +60,7 @@ final class MutantReader {
         } else if (name.endsWith(".mp4") || name.endsWith(".mkv")) {
             try (FilmReader film = FilmReader.open(file)) {
                 while (film.read(NOBODY)) {
-                    // Until its end.
+                    // Read until its input ends.
                 }
             }
         } else if (name.endsWith(".yaml")) {

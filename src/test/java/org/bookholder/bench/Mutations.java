@@ -164,7 +164,7 @@ public final class Mutations {
         return file.toString().endsWith(".yaml");
     }
 
-    /** Other bytes than printable ASCII would end the reading of a text before anything is made of it. */
+    /** Only printable ASCII: a text with other bytes is refused before it is parsed. */
     private static boolean isText(Path file) {
         return isSettings(file) || file.toString().endsWith(".md");
     }
@@ -184,7 +184,7 @@ public final class Mutations {
         return bytes.toByteArray();
     }
 
-    /** A byte; of 95 only those that are printed. */
+    /** A random byte below {@code of}; if that is 95, a printable one. */
     private byte anyByte(int of) {
         return (byte) ((of == 95 ? ' ' : 0) + random.nextInt(of));
     }
@@ -206,7 +206,7 @@ public final class Mutations {
         return bytes;
     }
 
-    /** The first bytes of one, and of another what begins at {@code from}. */
+    /** The first bytes of one file, followed by another from {@code from} on. */
     private static byte[] joined(byte[] first, int to, byte[] second, int from) {
         byte[] all = Arrays.copyOf(first, to + second.length - from);
         System.arraycopy(second, from, all, to, second.length - from);

@@ -91,7 +91,7 @@ final class ReadingRun {
         }
     }
 
-    /** A file's worth of sound, of which there is one take. */
+    /** The sound of a file: one take. */
     private static Sources once(AudioSource source) {
         return new Sources() {
             @Override

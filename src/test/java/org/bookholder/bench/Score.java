@@ -9,7 +9,7 @@ import java.util.List;
  * {@code docs/accuracy.md} defines each.
  */
 final class Score {
-    /** Lines, of a kind or found. */
+    /** Counts lines: those of a kind, and those that were found. */
     static final class Share {
         private int found;
         private int all;

@@ -1,6 +1,6 @@
 package org.bookholder.bench;
 
-/** One thing said, and what it is in writing. */
+/** One thing said, with its written form. */
 final class Utterance {
     private final String text;
     private final short[] sound;

@@ -3,7 +3,7 @@ package org.bookholder.bench;
 import java.util.List;
 
 /**
- * Somebody, or some program, who says things, in the order of a text.
+ * A person or program that reads a text aloud, utterance by utterance.
  *
  * @param name for people
  * @param utterances at least one

@@ -3,7 +3,7 @@ package org.bookholder.bench;
 import java.util.List;
 import java.util.Random;
 
-/** Sentences about a workshop, as many as are wanted, hardly ever one twice. */
+/** Any number of sentences about a workshop; one rarely comes twice. */
 final class WorkshopTalk {
     private static final List<String> ADJECTIVES = List.of(
             "little",

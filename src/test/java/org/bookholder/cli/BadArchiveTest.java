@@ -26,7 +26,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Archives that are damaged, or were made by somebody with ill intent: refused in one line, and nothing is left of them. */
+/** Damaged or malicious archives are refused with one line and leave no files behind. */
 final class BadArchiveTest {
     private static final long SEED = 2026;
 
@@ -63,7 +63,7 @@ final class BadArchiveTest {
             bytes[from + random.nextInt(bytes.length - from)] ^= (byte) (1 << random.nextInt(8));
             refused += refusedOrTheSame(bytes) ? 1 : 0;
         }
-        // What is left are times of day and the like.
+        // The other damages changed a time of day or the like, which does no harm.
         assertThat(refused).isGreaterThan(90);
     }
 
@@ -171,7 +171,7 @@ final class BadArchiveTest {
         assertRefused("SHA256SUMS is not what was packed");
     }
 
-    /** Whether it was refused with nothing left behind; what is not refused must come to the same notes. */
+    /** Whether it was refused without leaving files; if it was not, its notes must be the same. */
     private boolean refusedOrTheSame(byte[] bytes) throws IOException {
         Files.write(archive, bytes);
         int status = program.run("unpack", archive.toString(), unpacked.toString());

@@ -35,7 +35,7 @@ final class DeskAwayTest {
     @BeforeEach
     void open() throws ProblemException {
         Browser.needed();
-        // A page that comes over another port than the desk's names the host that it comes to.
+        // The page is opened through another port, so the desk must accept that host name.
         desk = LiveDesk.open(folder, LINES, "--desk-name", "localhost");
         browser = desk.browser();
     }
@@ -128,7 +128,7 @@ final class DeskAwayTest {
         scrolledAway(() -> browser.press(Keys.PAGE_DOWN), 60);
     }
 
-    /** The page has come to rest with the place where it belongs. */
+    /** The page has stopped scrolling and the current row is where it belongs. */
     private static final String THERE = "(() => { const page = document.querySelector('#page');"
             + " const row = document.querySelector('.row.current');"
             + " return Math.abs(page.scrollTop - row.offsetTop + page.clientHeight * 0.38) < 2; })()";

@@ -74,7 +74,7 @@ final class DeskCommandTest {
         assertThat(program.run("desk", course.path().toString())).isZero();
         assertThat(program.err()).isEmpty();
 
-        // The other course's take is listened to when somebody opens that.
+        // The other course's take is only listened to when somebody opens that course.
         program.types("\n");
         assertThat(program.run("desk", program.path("data/sessions"))).isZero();
         assertThat(program.err()).contains(other + ": take 1 was broken off; listening again");

@@ -74,7 +74,7 @@ final class DeskKeysTest {
         }
     }
 
-    /** On or off, in the list of keys. */
+    /** Turns single keys off, or on again, in the list of keys. */
     private static void turnSingleKeys(Browser browser) {
         browser.press("?");
         browser.until("document.querySelector('#keys').open");

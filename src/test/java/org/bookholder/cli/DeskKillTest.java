@@ -141,7 +141,7 @@ final class DeskKillTest {
         return attempts;
     }
 
-    /** Nothing is missed, nothing is there twice. */
+    /** Nothing is missing, and nothing is there twice. */
     private void assertShowsWhatWasKept(Browser browser) throws IOException {
         Program program = new Program(folder);
         assertThat(program.run("notes", session, "--json")).isZero();

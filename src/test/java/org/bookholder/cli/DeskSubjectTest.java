@@ -38,7 +38,7 @@ final class DeskSubjectTest {
         browser.until("deskState.model.at.line === " + line);
     }
 
-    /** The button shows a new subject only after a person can have seen it. */
+    /** Waits until a button names its subject; it changes only after a person has had time to see it. */
     private void says(String key, String words) {
         browser.until("document.querySelector('#foot [data-key=" + key + "] span').textContent === '" + words + "'");
     }

@@ -43,7 +43,7 @@ final class DisplayTest {
                 ChildJvm child = DemoReading.startOn(server.display(), session)) {
             String opened = child.readTo(": ");
             while (!opened.startsWith("Desk: ")) {
-                // Without OpenGL there is nothing that could be lost.
+                // Without OpenGL no window was opened.
                 Needs.that(!opened.contains("without a window"), "the display has no OpenGL 3.3");
                 opened = child.readTo(": ");
             }

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Names with accents in a locale without them; only on Linux does the Java virtual machine go by the locale. */
+/** Names with accents in a locale without them; only on Linux does the Java virtual machine use the locale for file names. */
 @EnabledOnOs(OS.LINUX)
 final class FileNamesTest {
     private static final String REMEDY = ": a file or folder with this name cannot be opened or made in this locale"

@@ -21,7 +21,7 @@ final class Films {
 
     private Films() {}
 
-    /** The inputs of a film: the picture, and the reading from a second on, for so many. */
+    /** The inputs of a film: the picture, and the reading from second {@code from} on. */
     static List<String> reading(double from, double seconds) {
         List<String> inputs = new ArrayList<>(PICTURE);
         inputs.addAll(List.of("-ss", Double.toString(from), "-t", Double.toString(seconds), "-i", READING));

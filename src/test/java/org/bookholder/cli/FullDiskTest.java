@@ -19,7 +19,7 @@ final class FullDiskTest {
     /** More than the database driver needs to unpack itself, less than the recordings and a long journal. */
     private static final int KIBIBYTES = 1100;
 
-    /** The notes on so many lines do not fit. */
+    /** The notes on this many lines do not fit. */
     private static final int TOO_MANY = 2000;
 
     /** These fit after the database has merged its log into the file; the log itself does not fit. */

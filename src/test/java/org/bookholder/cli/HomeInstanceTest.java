@@ -71,7 +71,7 @@ final class HomeInstanceTest {
 
     /** A page that was left open must not be let in by its old cookie, which it may have shown to another program. */
     @Test
-    void whatAKilledOneLeftIsReplacedAndItsKeysAreWorthNothing() throws IOException, InterruptedException {
+    void aKilledInstanceIsReplacedAndItsKeysAreInvalid() throws IOException, InterruptedException {
         Address killed;
         String cookie;
         try (ChildJvm first = start("--no-browser")) {
@@ -90,7 +90,7 @@ final class HomeInstanceTest {
     }
 
     @Test
-    void whoeverHasTakenThePortIsNotGivenTheKey() throws Exception {
+    void anotherProgramOnThePortIsNotGivenTheKey() throws Exception {
         Path home = Files.createDirectories(folder.resolve("data/bookholder/home"));
         try (java.net.ServerSocket other =
                 new java.net.ServerSocket(0, 10, java.net.InetAddress.getLoopbackAddress())) {

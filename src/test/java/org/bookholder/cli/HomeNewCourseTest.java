@@ -71,7 +71,7 @@ final class HomeNewCourseTest {
     }
 
     @Test
-    void whatIsWrongIsSaidAndNothingIsLost() throws IOException {
+    void mistakesAreExplainedAndNothingIsLost() throws IOException {
         Files.createDirectories(folder.resolve("user/taken"));
         browser.press("n");
         browser.until("document.activeElement.id === 'new-title'");

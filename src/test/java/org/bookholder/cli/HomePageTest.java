@@ -117,7 +117,7 @@ final class HomePageTest {
         assertThat(browser.text("#items")).contains("3");
         browser.click("#home");
         browser.until("window.homeState && homeState.course?.today");
-        // The end of the take's stream is one that the browser writes down.
+        // The browser logs the end of the take's stream as an error.
         assertThat(browser.errors()).allMatch(error -> error.contains("/events?"));
     }
 
@@ -151,7 +151,7 @@ final class HomePageTest {
     }
 
     @Test
-    void whatIsWrongWithASettingStandsBesideIt() throws IOException {
+    void aSettingsProblemIsShownBesideIt() throws IOException {
         browser.press("2");
         browser.until("document.querySelector('#s-limits-voice')");
         browser.type("#s-limits-voice", "30, 20, 10", Keys.TAB);

@@ -90,7 +90,7 @@ final class HomeRoomsTest {
     void aDamagedSessionIsNamedAndRepairedByItsButton() throws IOException {
         Path journal = session().resolve("journal.db");
         String bytes = Files.readString(journal, StandardCharsets.ISO_8859_1);
-        // A row of the journal that nobody understands any more.
+        // Makes one row of the journal unreadable.
         Files.writeString(
                 journal,
                 bytes.replace("{\"type\":\"take-ended\"", "{\"type\":\"take_ended\""),
@@ -134,7 +134,7 @@ final class HomeRoomsTest {
     }
 
     @Test
-    void whatIsMissingInAFormIsSaidBesideItsButton() throws IOException {
+    void aFormSaysBesideItsButtonWhatIsMissing() throws IOException {
         room("check");
         browser.lookAtEverySize("home-check-form");
         browser.click("#work-begin");

@@ -104,7 +104,7 @@ final class HomeScriptsTest {
     }
 
     @Test
-    void whatIsWrongStandsBesideTheTextAndIsMendedThere() {
+    void problemsAreShownBesideTheTextAndFixedThere() {
         browser.press("s");
         browser.until("document.querySelector('#script-2')");
         browser.click("#script-2");
@@ -147,7 +147,7 @@ final class HomeScriptsTest {
     }
 
     @Test
-    void whatWasTypedIsThereAgainAfterThePageWasClosed() {
+    void typedTextIsThereAgainAfterThePageWasClosed() {
         browser.press("s");
         browser.until("document.querySelector('#script-1')");
         browser.click("#script-1");

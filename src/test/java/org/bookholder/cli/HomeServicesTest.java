@@ -12,7 +12,7 @@ import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Nothing that a command does may be out of reach for those who use the page only. */
+/** Everything that a command does must be reachable from the page. */
 final class HomeServicesTest {
     /** What the page does not reach yet. This list may only become shorter. */
     private static final List<String> NOT_YET = List.of();

@@ -27,13 +27,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Ctrl-C in the middle of a command, given to another process. Nothing half-written may stay. */
+/** Ctrl-C in the middle of a command, given to another process. No half-written file may remain. */
 @Timeout(180)
 final class InterruptTest {
     private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
     private static final Path MODEL = HOME.resolve("models/vosk-model-en-us");
 
-    /** Long enough that the work cannot finish before the signal; its file is sparse. */
+    /** So long that the work cannot finish before the signal; the file is sparse. */
     private static final int LONG = 4 * 3600;
 
     private static final int RATE = 16_000;

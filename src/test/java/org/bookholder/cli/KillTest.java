@@ -173,7 +173,7 @@ final class KillTest {
         assertThat(child.readTo("clean")).contains("Hello, and welcome to the workshop.");
     }
 
-    /** A line is shown as soon as it is judged and saved a moment later; each line that is shown is time for that. */
+    /** A line is printed as soon as it is judged and saved a moment later, so reading on until further lines gives it time. */
     private void readUntilALineIsSaved(ChildJvm child) throws IOException {
         readUntilALineIsClean(child);
         while (!notes().at("/lines/0/outcome").asText().equals("clean")) {

@@ -54,7 +54,7 @@ final class LiveDesk implements AutoCloseable {
 
     private final List<Browser> browsers = new ArrayList<>();
 
-    /** What pages are told meanwhile; null if they are told where the session stands. */
+    /** The state that pages are shown instead of the current one; null if they are shown the current one. */
     private final AtomicReference<SessionState> frozen;
 
     private LiveDesk(

@@ -58,7 +58,7 @@ final class LiveReadingTest {
             waitForNotes(notes -> outcome(notes, 2).equals("clean"));
             BufferedImage picture = pictureWithSpokenWords(voice);
             voice.destroy();
-            // Once to ask, once to say yes.
+            // Escape is pressed twice: the first asks, the second confirms.
             run("xdotool", "search", "--sync", "--name", "Reading a bent wheel", "windowfocus", "--sync");
             run("xdotool", "key", "Escape", "key", "Escape");
             assertThat(child.untilItEnds())
@@ -122,7 +122,7 @@ final class LiveReadingTest {
         assertThat(program.err()).hasLineCount(1).contains("open in another process");
     }
 
-    /** Looks into the session, which another process has open, until what is wanted stands there. */
+    /** Reads the session, which another process has open, until the condition holds. */
     private void waitForNotes(Predicate<JsonNode> wanted) throws IOException {
         while (program.run("notes", program.path("session"), "--json") != 0
                 || !wanted.test(new ObjectMapper().readTree(program.out()))) {

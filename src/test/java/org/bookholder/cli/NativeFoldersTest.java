@@ -18,7 +18,7 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Where the libraries unpack their native code, in processes of their own: they look once. */
+/** Where the libraries unpack their native code. Each test runs its own process, because libraries choose the folder once. */
 @EnabledOnOs(OS.LINUX)
 final class NativeFoldersTest {
     @TempDir
@@ -43,7 +43,7 @@ final class NativeFoldersTest {
     }
 
     @Test
-    void whatAKilledRunLeftIsDeletedByTheNextAndThatOfALivingOneIsNot() throws IOException, InterruptedException {
+    void aKilledRunsFoldersAreDeletedByTheNextRunButNotThoseOfALivingOne() throws IOException, InterruptedException {
         try (ChildJvm killed = start(folder, Unpacking.class);
                 ChildJvm living = start(folder, Unpacking.class)) {
             Path left = Path.of(killed.readTo("run: ").substring(5));

@@ -82,7 +82,7 @@ final class OddScriptTest {
         assertThat(program.out())
                 .contains("line 1: \u043a\u043e\u043b\u0435\u0441\u043e - nothing; give a spoken form");
         assertThat(line(0).path("attempts")).isEmpty();
-        // Nothing was followed, yet the voice is kept.
+        // Nothing was followed, but the voice is recorded.
         assertThat(folder.resolve("session/take-001.wav").toFile().length()).isGreaterThan(100_000);
     }
 

@@ -153,7 +153,7 @@ final class PackCommandTest {
     }
 
     @Test
-    void whatCannotBePackedIsSaidInOneLine() throws Exception {
+    void aSessionThatCannotBePackedGetsOneLine() throws Exception {
         try (SessionFolder open = SessionFolder.open(session, new SessionLocks())) {
             assertRefused("is open in another process", "pack", session.toString(), archive.toString());
             assertThat(open.path()).isEqualTo(session);

@@ -16,7 +16,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.FakeEquipment;
 
-/** The program's own page in a real browser, with the program behind it, on a machine of which everything lies in one folder. */
+/** The program's own page in a real browser, with the program behind it; all its folders lie in one. */
 final class PageAtHome implements AutoCloseable {
     private final Home home;
     private final Browser browser;

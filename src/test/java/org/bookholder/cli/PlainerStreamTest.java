@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class PlainerStreamTest {
     @ParameterizedTest
     @CsvSource({
-        // The console of an English Windows; of a Western European one; of nearly everybody else.
+        // The console of an English Windows; of a Western European one; of nearly all other systems.
         "IBM437, \"go\" for \"sta\u00fd\" ...",
         "windows-1252, \u201cgo\u201d for \u201csta\u00fd\u201d \u2026",
         "UTF-8, \u201cgo\u201d for \u201csta\u00fd\u201d \u2026"

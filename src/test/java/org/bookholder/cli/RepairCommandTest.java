@@ -127,7 +127,7 @@ final class RepairCommandTest {
         assertThat(session.resolve("take-003.wav")).exists();
     }
 
-    /** One byte of a row: the row cannot be understood, SQLite does not notice. */
+    /** Damages one byte of a row: the row cannot be decoded, but SQLite does not notice. */
     @Test
     void aRowThatCannotBeUnderstoodCostsItselfOnly() throws IOException {
         replace("{\"type\":\"take-ended\"", "{\"type\":\"take_ended\"");

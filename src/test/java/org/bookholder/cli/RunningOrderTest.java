@@ -24,7 +24,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Lessons that are read one after another from one start. */
+/** Several lessons read one after another in one run of the program. */
 final class RunningOrderTest {
     private static final NoteCommand NOTE = new NoteCommand.Add(new Remark.Noted(1, "once more", true));
 
@@ -76,7 +76,7 @@ final class RunningOrderTest {
     }
 
     @Test
-    void whoeverAsksForTheNextLessonAndThenToEndEnds() {
+    void aRequestToEndAfterOneForTheNextLessonEnds() {
         lessons.add(List.of(new TakeCommand.NextLesson(), new TakeCommand.Quit()));
         assertThat(program.run("read", first, second, "--no-desk")).isZero();
         assertThat(program.equipment.lessonsShown()).containsExactly("One");

@@ -68,7 +68,7 @@ final class TerminalTest {
         }
     }
 
-    /** Says what waits at its input. */
+    /** Prints what it reads from its input. */
     static final class Waiting {
         private Waiting() {}
 
@@ -89,13 +89,13 @@ final class TerminalTest {
     void scriptsAndFileNamesCannotEither() throws IOException, InterruptedException {
         Path course = Files.createDirectory(folder.resolve("a\u001b[2J"));
         Path script = Files.writeString(course.resolve("b\u202ec.md"), """
-                ---
-                title: "Red\\e]0;x\\a \\u202e\\u009b31m"
-                ---
-                Hello \u202ethere\u009b31m.
+            ---
+            title: "Red\\e]0;x\\a \\u202e\\u009b31m"
+            ---
+            Hello \u202ethere\u009b31m.
 
-                > A \u2066direction@.
-                """.replace('@', '\u0085'));
+            > A \u2066direction@.
+            """.replace('@', '\u0085'));
         for (List<String> arguments : List.of(
                 List.of("time", script.toString(), "--json"),
                 List.of("time", course.resolve("none\u0007.md").toString()),

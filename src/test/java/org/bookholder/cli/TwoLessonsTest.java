@@ -95,7 +95,7 @@ final class TwoLessonsTest {
         return child.readTo("Session: ").substring("Session: ".length());
     }
 
-    /** Looks into the session, which another process has open, until what is wanted stands there. */
+    /** Reads the session, which another process has open, until the condition holds. */
     private static void waitForNotes(Program program, String session, Predicate<JsonNode> wanted) throws IOException {
         while (program.run("notes", session, "--json") != 0
                 || !wanted.test(new ObjectMapper().readTree(program.out()))) {

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import picocli.CommandLine;
 
-/** Someone who was let in by the second code sees everything and can change nothing. */
+/** Somebody who logged in with the viewers' code sees everything and can change nothing. */
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 final class ViewerPageTest {
     @TempDir

@@ -15,7 +15,7 @@ import org.bookholder.view.settings.WindowWish;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The window opens as it was left. */
+/** The window opens with the settings it was closed with. */
 final class WindowPreferencesTest {
     @TempDir
     Path folder;

@@ -51,7 +51,7 @@ final class CourseFileTest {
     }
 
     @Test
-    void whoMayReadAndChangeTheFileStays() throws Exception {
+    void thePermissionsOfTheFileStay() throws Exception {
         Path yaml = Files.writeString(folder.resolve(Course.FILE), "title: Wheels\n");
         Files.setPosixFilePermissions(yaml, PosixFilePermissions.fromString("rw-rw-r--"));
         file.plan(LocalDate.of(2027, 9, 9), true);
@@ -60,7 +60,7 @@ final class CourseFileTest {
     }
 
     @Test
-    void whatIsNotUnderstoodIsNotWritten() throws Exception {
+    void aFileThatIsNotUnderstoodIsNotWritten() throws Exception {
         Path yaml = Files.writeString(folder.resolve(Course.FILE), "title: Wheels # mine\n");
         assertThatThrownBy(() -> file.set("recording/hours", "many"))
                 .isInstanceOf(ProblemException.class)

@@ -168,7 +168,7 @@ final class CutPlannerTest {
     }
 
     @Test
-    void whatSomeoneDecidedOrWroteIsMarkedAtItsLine() throws ProblemException {
+    void decisionsAndNotesAreMarkedAtTheirLine() throws ProblemException {
         List<SessionEvent> events = new ArrayList<>(take(
                 1,
                 0,

@@ -150,7 +150,7 @@ final class SpeechEdgesTest {
     }
 
     @Test
-    void whereTheRecordingEndsTheQuietestPlaceIsTakenToBeInTheMiddle() throws ProblemException {
+    void atTheEndOfTheRecordingTheCutIsInTheMiddle() throws ProblemException {
         assertThat(edges(t -> true).quietest(1, s(2.995), s(3.025))).isEqualTo(s(3.01));
     }
 

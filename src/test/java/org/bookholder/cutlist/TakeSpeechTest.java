@@ -56,7 +56,7 @@ final class TakeSpeechTest {
 
     /** Also an aside is broken-off speech: its end is only where the recogniser lost it. */
     @Test
-    void whatWasSaidInAnotherTakeDoesNotCount() {
+    void speechOfAnotherTakeDoesNotCount() {
         SessionState state = Session.apply(
                 Session.begin(Scripts.sized(100, 2, 5), FatigueLimits.defaults()),
                 List.of(

@@ -72,7 +72,7 @@ final class CheckReportTest {
     }
 
     @Test
-    void whatWasNotCheckedIsSaid() {
+    void theReportSaysWhatWasNotChecked() {
         CheckReport silent = new CheckReport(
                 film(Optional.empty(), Optional.empty()),
                 Instant.EPOCH,

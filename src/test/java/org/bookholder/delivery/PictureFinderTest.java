@@ -65,7 +65,7 @@ final class PictureFinderTest {
 
     @ParameterizedTest
     @CsvSource({"75, 0", "76, 1"})
-    void whatDoesNotMoveForMoreThanThreeSecondsIsFrozen(int still, int count) {
+    void aPictureThatStandsStillForThreeSecondsIsFrozen(int still, int count) {
         moves(50);
         shows(still, 200);
         moves(50);
@@ -75,7 +75,7 @@ final class PictureFinderTest {
     }
 
     @Test
-    void whatIsFrozenAtTheEndIsFoundToo() {
+    void aFrozenPictureAtTheEndIsFound() {
         moves(50);
         shows(100, 200);
         assertThat(found()).containsExactly("look frozen 2.000-6.000: nothing moves for 4.0 s");
@@ -135,7 +135,7 @@ final class PictureFinderTest {
     }
 
     @Test
-    void ofMoreThanThirtyFaultsOfAKindTheRestIsCounted() {
+    void faultsOfAKindBeyondThirtyAreOnlyCounted() {
         for (int i = 0; i < 33; i++) {
             moves(20);
             shows(1, 255);

@@ -58,7 +58,7 @@ final class AccessControlTest {
     }
 
     @Test
-    void whoeverHasTheKeyNeverWaitsForOthers() {
+    void aCallerWithTheKeyNeverWaitsForOthers() {
         for (int i = 0; i < AccessControl.FROM_ALL; i++) {
             assertThat(open.join("WRONG", "address " + i)).isEmpty();
         }

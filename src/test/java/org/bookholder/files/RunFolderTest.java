@@ -27,7 +27,7 @@ final class RunFolderTest {
     }
 
     @Test
-    void whatCannotBeLookedIntoIsNoReasonNotToRun() throws IOException {
+    void anUnreadableFolderDoesNotKeepTheProgramFromRunning() throws IOException {
         try (RunFolder run = RunFolder.create(parent)) {
             run.deleteLeftOver(parent.resolve("none"));
             assertThat(run.path()).exists();
@@ -35,7 +35,7 @@ final class RunFolderTest {
     }
 
     @Test
-    void whatAKillLeftIsDeletedAndWhatIsInUseIsNot() throws IOException, InterruptedException {
+    void leftoversOfAKillAreDeletedButFoldersInUseAreNot() throws IOException, InterruptedException {
         try (RunFolder first = RunFolder.create(parent);
                 ChildJvm killed = ChildJvm.start(Holding.class, parent.toString());
                 ChildJvm living = ChildJvm.start(Holding.class, parent.toString())) {

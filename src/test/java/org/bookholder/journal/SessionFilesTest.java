@@ -30,7 +30,7 @@ final class SessionFilesTest {
                 "script.txt",
                 "footage.json"
             })
-    void whatMakesUpASessionBelongsToIt(String name) {
+    void allFilesOfASessionBelongToIt(String name) {
         assertThat(SessionFiles.belongs(name)).isTrue();
         assertThat(SessionFiles.isSound(name)).isEqualTo(name.endsWith(".wav"));
     }

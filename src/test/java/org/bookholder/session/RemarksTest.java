@@ -133,7 +133,7 @@ final class RemarksTest {
     }
 
     @Test
-    void whatOnePersonTakesBackLeavesWhatOthersDid() {
+    void undoByOnePersonLeavesTheActsOfOthers() {
         SessionState state = with(
                 heard(),
                 by("anna", new Remark.Noted(1, "", true)),

@@ -74,7 +74,7 @@ final class YamlEditTest {
     }
 
     @Test
-    void whatIsNoYamlIsNotTouched() {
+    void aFileThatIsNoYamlIsNotTouched() {
         assertThatThrownBy(() -> edit("title: [a").with(List.of("title"), "b"))
                 .isInstanceOf(ProblemException.class)
                 .hasMessageContaining("this is not YAML");

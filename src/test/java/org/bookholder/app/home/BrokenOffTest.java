@@ -111,7 +111,7 @@ final class BrokenOffTest {
     }
 
     @Test
-    void whatIsOpenElsewhereIsLeftAloneUntilItIsNot() throws ProblemException {
+    void aSessionOpenElsewhereIsLeftAloneUntilItIsClosed() throws ProblemException {
         try (SessionFolder open = SessionFolder.open(session, here.locks())) {
             assertThat(open.events()).hasSize(2);
             look();
@@ -149,7 +149,7 @@ final class BrokenOffTest {
     }
 
     @Test
-    void whatWasKeptInASecondPlaceIsTakenInFirst() throws Exception {
+    void theSecondPlaceIsTakenInFirst() throws Exception {
         Path kept = Files.createDirectories(here.data().resolve("overflow/bookholder-overflow-1"));
         OverflowFolder overflow = OverflowFolder.begin(kept, session);
         SessionEvent last;
@@ -195,7 +195,7 @@ final class BrokenOffTest {
     private void work() throws Exception {
         for (Stage stage : jobs.stages()) {
             while (stage.doWork() > 0) {
-                // Until nothing is left that can be done now.
+                // Run until there is nothing left to do.
             }
         }
     }

@@ -218,7 +218,7 @@ final class HomeBadInputTest {
         });
     }
 
-    /** The true one of the first lesson, so that nothing is refused for having changed. */
+    /** The first lesson's current revision, so that nothing is refused as changed meanwhile. */
     private static String revision(HomeBadInputTest page) throws ProblemException {
         ObjectNode asked = MAPPER.createObjectNode().put("do", "revision").put("file", "lesson-1.md");
         return page.rooms.scripts().answer(asked).path("revision").asText();
@@ -236,7 +236,7 @@ final class HomeBadInputTest {
         return text.getBytes(StandardCharsets.UTF_8);
     }
 
-    /** How old documents, and those with a password, begin. */
+    /** The first bytes of old documents, and of those with a password. */
     private static byte[] ole() {
         byte[] bytes = new byte[512];
         byte[] begin = {(byte) 0xd0, (byte) 0xcf, 0x11, (byte) 0xe0, (byte) 0xa1, (byte) 0xb1, 0x1a, (byte) 0xe1};
@@ -271,7 +271,7 @@ final class HomeBadInputTest {
         return bytes.toByteArray();
     }
 
-    /** Every file and folder with what it holds. */
+    /** Every file and folder with its content. */
     private Map<String, String> files() throws IOException {
         Map<String, String> all = new TreeMap<>();
         try (Stream<Path> inside = Files.walk(folder)) {

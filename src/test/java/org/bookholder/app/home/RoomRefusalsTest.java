@@ -29,7 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What the rooms of the page refuse, because of where a file lies or of what goes on elsewhere. */
+/** What the page's rooms refuse because of where a file lies or what else is running. */
 final class RoomRefusalsTest {
     private static final JsonMapper MAPPER = new JsonMapper();
 

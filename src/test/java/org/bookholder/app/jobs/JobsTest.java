@@ -98,7 +98,7 @@ final class JobsTest {
     }
 
     @Test
-    void whatAStoppedJobCameToIsKept() {
+    void theResultOfAStoppedJobIsKept() {
         jobs.add(job(false, control -> {
             jobs.stopAll();
             return control.stop().requested() ? NOTHING : new JobResult("went on", List.of(), List.of());

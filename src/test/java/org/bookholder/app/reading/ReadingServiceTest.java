@@ -143,7 +143,7 @@ final class ReadingServiceTest {
     }
 
     @Test
-    void whoInterruptsBeforeItBeginsGetsNoSession() {
+    void aReadingInterruptedBeforeItBeginsLeavesNoSession() {
         listener.interrupted = true;
         assertThatThrownBy(() -> service(request(recording())).read()).isInstanceOf(OperationInterrupted.class);
         assertThat(session).doesNotExist();
@@ -151,8 +151,8 @@ final class ReadingServiceTest {
     }
 
     @Test
-    void whoInterruptsWhileItRunsGetsWhatWasReadSoFar() throws ProblemException {
-        // A minute is more than anybody waits for an interruption.
+    void anInterruptedReadingKeepsWhatWasReadSoFar() throws ProblemException {
+        // An interrupted reading must end long before this minute is over.
         equipment.hasMicrophone(new PacedSource(FakeAudioSource.of(RATE, new short[60 * RATE]), here.nanoTime()));
         listener.whenTold("line 1", () -> listener.interrupted = true);
         ReadingResult result = service(request(Optional.empty())).read();
@@ -312,7 +312,7 @@ final class ReadingServiceTest {
         }
     }
 
-    /** Ears of which the first open one cannot be made. */
+    /** Ears whose first open ear cannot be created. */
     private record FaultyOpenEar(Ears ears, AtomicBoolean failed) implements Ears {
         @Override
         public Vocabulary vocabulary() {

@@ -28,7 +28,7 @@ final class ReviewSessionTest {
 
     @Test
     @DisabledOnOs(value = OS.WINDOWS, disabledReason = "a folder with open files cannot be deleted on Windows")
-    void whatIsDecidedAfterTheFolderWasDeletedIsKeptElsewhere() throws ProblemException, IOException {
+    void decisionsAfterTheFolderWasDeletedAreKeptElsewhere() throws ProblemException, IOException {
         List<String> warned = new ArrayList<>();
         Environment here = StoredExamples.here(folder.resolve("data")).warning(new Warnings(warned::add));
         Path session = folder.resolve("session");

@@ -74,7 +74,7 @@ final class LessonTextsTest {
     }
 
     @Test
-    void whatIsKeptBesideAPrivateScriptIsPrivateToo() throws Exception {
+    void filesBesideAPrivateScriptArePrivateToo() throws Exception {
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
         Path other = texts.saveOver(file, "Mine.\n");
         Path second = texts.keep(file, "Also mine.\n");
@@ -95,7 +95,7 @@ final class LessonTextsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"a\u0000b", "a\u0007b", "a\ud800b", "a\udc00"})
-    void whatNoTextFileHoldsIsRefusedWithItsLine(String text) throws Exception {
+    void charactersThatNoTextFileHasAreRefusedWithTheirLine(String text) throws Exception {
         String revision = texts.read(file).revision();
         assertThatThrownBy(() -> texts.save(file, "One.\n" + text, revision))
                 .isInstanceOf(ProblemException.class)

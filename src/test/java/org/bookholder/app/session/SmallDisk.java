@@ -23,7 +23,7 @@ import org.bookholder.testing.Spoken;
 import org.bookholder.testing.StoredExamples;
 import org.bookholder.testing.Wav;
 
-/** A minute of reading in virtual time, whose notes and sound go to a real disk, on which something happens meanwhile. */
+/** A minute of reading in virtual time. Its notes and sound go to a real disk that fills up or disappears meanwhile. */
 final class SmallDisk implements AutoCloseable {
     static final double SECONDS = 60;
 
@@ -35,7 +35,7 @@ final class SmallDisk implements AutoCloseable {
     private final ReadingRig rig;
     private final Reading reading;
 
-    /** Begins to read; data of the user goes to {@code data}. */
+    /** Begins the reading; the user's data goes to {@code data}. */
     SmallDisk(Path session, Path data) throws ProblemException {
         here = StoredExamples.here(data);
         folder = SessionFolder.create(session, here.locks());
@@ -59,7 +59,7 @@ final class SmallDisk implements AutoCloseable {
         rig.pass(seconds);
     }
 
-    /** Ends the reading as the program does; returns what is in the second place then. */
+    /** Ends the reading as the program does; returns what is then in the second place. */
     Optional<KeptElsewhere> end() {
         reading.tell(new TakeCommand.Quit());
         rig.pass(5);
@@ -68,7 +68,7 @@ final class SmallDisk implements AutoCloseable {
         return kept;
     }
 
-    /** What could be saved nowhere. */
+    /** What could not be saved in either place. */
     String unsaved() {
         return reading.unsaved();
     }

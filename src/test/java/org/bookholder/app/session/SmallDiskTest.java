@@ -52,8 +52,7 @@ final class SmallDiskTest {
     }
 
     @Test
-    void whatADiskThatStaysFullRefusesIsKeptInASecondPlaceAndTakenIn()
-            throws IOException, InterruptedException, ProblemException {
+    void nothingIsLostOnADiskThatStaysFull() throws IOException, InterruptedException, ProblemException {
         assertThat(runOnSmallDisk("good"))
                 .contains("unsaved: ", "faults: []", "left: []", "exit status 0")
                 .anyMatch(line -> line.matches(
@@ -69,7 +68,7 @@ final class SmallDiskTest {
     }
 
     @Test
-    void whatIsReadAfterTheFolderWasDeletedIsKeptWithAllBefore() throws ProblemException, IOException {
+    void nothingIsLostWhenTheFolderIsDeleted() throws ProblemException, IOException {
         Path session = folder.resolve("sessions/session");
         try (SmallDisk trial = new SmallDisk(session, folder.resolve("data"))) {
             passWhileTheFolderIsDeleted(trial, session);
@@ -88,7 +87,7 @@ final class SmallDiskTest {
     }
 
     @Test
-    void whatWasMovedIsTakenInByItsName() throws ProblemException, IOException {
+    void aMovedSecondPlaceIsTakenInByItsName() throws ProblemException, IOException {
         Path session = folder.resolve("sessions/session");
         try (SmallDisk trial = new SmallDisk(session, folder.resolve("data"))) {
             passWhileTheFolderIsDeleted(trial, session);
@@ -105,7 +104,7 @@ final class SmallDiskTest {
         }
     }
 
-    /** A session that goes on before the notes were taken in no longer fits them: they stay where they are. */
+    /** If a session continues before its notes were taken in, they no longer fit it and stay where they are. */
     @Test
     void aSessionThatWentOnWithoutThemIsNotMixed() throws ProblemException, IOException {
         Path session = folder.resolve("sessions/session");
@@ -158,7 +157,7 @@ final class SmallDiskTest {
         assertThat(session.resolve("take-001.wav")).hasSameBinaryContentAs(undisturbed.resolve("take-001.wav"));
     }
 
-    /** All events but those that tell of the disk. */
+    /** All events except those about the disk. */
     private static List<SessionEvent> events(Path session) throws ProblemException {
         try (SessionFolder open = SessionFolder.openForReading(session)) {
             List<SessionEvent> events = open.events();

@@ -100,7 +100,7 @@ final class MicrophoneLevelsTest {
         assertThat(levels.levels()).extracting(MicrophoneLevels.Level::trouble).contains("no microphone can be opened");
     }
 
-    /** Works for so many hundredths of a second. */
+    /** Lets the work run for this many hundredths of a second. */
     private void work(int hundredths) {
         for (int i = 0; i < hundredths; i++) {
             levels.doWork();

@@ -24,7 +24,7 @@ final class MatchWorkTest {
     private Path folder;
 
     @Test
-    void whatWasFoundForEachFileIsSaidOnce() throws Exception {
+    void eachFilesMatchIsReportedOnce() throws Exception {
         Path session = folder.resolve("session");
         StoredExamples.write(session, folder.resolve("lesson.md").toString());
         ObjectNode form = JsonNodeFactory.instance.objectNode().put("session", session.toString());

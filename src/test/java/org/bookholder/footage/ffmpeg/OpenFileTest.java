@@ -52,7 +52,7 @@ final class OpenFileTest {
                 """,
                 "<?xml version=\"1.0\"?>\n<MPD xmlns=\"urn:mpeg:dash:schema:mpd:2011\" profiles=\"x:dash:profile\"/>\n"
             })
-    void whatOnlyPointsToOtherFilesIsRefusedInOneLine(String text) throws IOException {
+    void filesThatOnlyPointToOtherFilesAreRefusedInOneLine(String text) throws IOException {
         for (String name : new String[] {"list.m3u8", "film.mp4"}) {
             Path list = Files.writeString(folder.resolve(name), text.replace("SOUND", sound.toString()));
             assertThatThrownBy(() -> FootageFile.look(list))
@@ -69,7 +69,7 @@ final class OpenFileTest {
                 "x.wav", "x.w64", "x.aiff", "x.caf", "x.flac", "x.ogg", "x.mp4", "x.m4a", "x.mov", "x.mkv", "x.mxf",
                 "x.ts", "x.mpg", "x.avi", "x.aac", "x.wmv"
             })
-    void whatCamerasRecordersAndEditorsWriteIsRead(String name) throws ProblemException {
+    void filesOfCamerasRecordersAndEditorsAreRead(String name) throws ProblemException {
         boolean film = name.matches(".*\\.(mxf|mpg|avi|wmv|mov)");
         Path file = film
                 ? Ffmpeg.make(

@@ -14,7 +14,7 @@ final class CaptionBreakerTest {
     private final CaptionBreaker breaker = new CaptionBreaker(CaptionRules.standard());
 
     @Test
-    void whatFitsIsOneCaptionInOneRow() {
+    void aLineThatFitsIsOneCaptionInOneRow() {
         List<TimedWord> words = said(0.3, "Every wheel begins with its hub and rim.");
         assertThat(captions(words)).containsExactly("Every wheel begins with its hub and rim.");
         assertThat(breaker.rows(words)).containsExactly("Every wheel begins with its hub and rim.");

@@ -109,7 +109,7 @@ final class PdfPageTest {
     /** After 50 rows there is room for four more. */
     @ParameterizedTest
     @CsvSource({"54, 1", "55, 2", "740, 1"})
-    void whatBelongsTogetherIsNotTornUnlessItFitsNoPage(double height, int page) throws IOException {
+    void anEntryIsSplitOnlyIfItFitsNoPage(double height, int page) throws IOException {
         write(writing -> {
             for (int i = 0; i < 50; i++) {
                 writing.block(SIZE, false, 0, "row");
@@ -136,7 +136,7 @@ final class PdfPageTest {
 
     /** Characters outside the first plane are two in a Java string and one to a reader. */
     @Test
-    void whatTheFontLacksIsAnEmptySquare() throws IOException {
+    void aCharacterThatTheFontLacksIsAnEmptySquare() throws IOException {
         write(page -> page.block(SIZE, false, 0, "a \uD83D\uDE42 b \u4E16"));
         assertThat(body()).extracting(Row::text).containsExactly("a \u25A1 b \u25A1");
         write(page -> page.block(SIZE, false, 0, "\uD83D\uDE42".repeat(200)));

@@ -87,7 +87,7 @@ final class TakesPartTest extends HandOffPartContract {
     }
 
     @Test
-    void whatWasNotRecordedIsSilent() throws Exception {
+    void partsThatWereNotRecordedAreSilent() throws Exception {
         HandOff handOff =
                 ExampleHandOff.withSound((take, from, to) -> sound(from, StreamTime.min(to, StreamTime.ofSeconds(10))));
         short[] whole = expected(0, 18);

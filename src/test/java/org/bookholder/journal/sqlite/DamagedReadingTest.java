@@ -107,7 +107,7 @@ final class DamagedReadingTest {
     }
 
     @Test
-    void whatIsNotDamagedButRefusedIsNotSearched() throws SQLException {
+    void anUndamagedJournalThatIsRefusedIsNotSearched() throws SQLException {
         change("PRAGMA user_version = " + (Schema.VERSION + 1));
         assertThatExceptionOfType(ProblemException.class)
                 .isThrownBy(() -> SqliteJournal.soundEvents(journal))

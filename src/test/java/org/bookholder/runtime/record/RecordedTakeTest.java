@@ -25,7 +25,7 @@ final class RecordedTakeTest {
     private long appended;
 
     @Test
-    void whatAFullDiskRefusesIsWrittenWhenThereIsRoom() {
+    void soundRefusedByAFullDiskIsWrittenWhenThereIsRoom() {
         RecordedTake take = take(UnsavedSound.CAPACITY);
         append(take, 5);
         tape.room(0);
@@ -134,7 +134,7 @@ final class RecordedTakeTest {
     }
 
     @Test
-    void whatADiskThatStaysFullRefusesIsKeptInTheSecondPlace() {
+    void soundRefusedForGoodIsKeptInTheSecondPlace() {
         SessionSound sound = sound(UnsavedSound.CAPACITY);
         RecordedTake take = sound.begin(1, RATE, START);
         append(take, 5);
@@ -255,7 +255,7 @@ final class RecordedTakeTest {
     }
 
     @Test
-    void whatTheSecondPlaceRefusesStaysAndIsTold() {
+    void soundThatTheSecondPlaceRefusesIsKeptAndReported() {
         second.room = 50;
         SessionSound sound = sound(UnsavedSound.CAPACITY);
         RecordedTake take = sound.begin(1, RATE, START);

@@ -61,7 +61,7 @@ final class LeftOutTest {
     }
 
     @Test
-    void whatADocumentHoldsBesideItsTextIsTold() throws Exception {
+    void aDocumentsOtherContentIsReported() throws Exception {
         byte[] bytes = document();
 
         ConvertedDocument converted = ScriptReader.convert(bytes, "l.docx", Map.of());
