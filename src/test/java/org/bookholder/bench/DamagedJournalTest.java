@@ -9,10 +9,13 @@ import org.bookholder.bench.DamagedJournal.Outcome;
 import org.bookholder.problem.ProblemException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** All that is still whole in a damaged journal comes back; {@link DamagedJournals} damages many more. */
+@Execution(ExecutionMode.CONCURRENT)
 final class DamagedJournalTest {
     private static final int JOURNALS = 20;
 

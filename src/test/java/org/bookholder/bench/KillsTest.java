@@ -12,9 +12,12 @@ import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** A few kills of the demo's reading; {@link Kills} does many. */
 @Timeout(600)
+@Execution(ExecutionMode.CONCURRENT)
 final class KillsTest {
     private static final int KILLS = 3;
 

@@ -13,11 +13,14 @@ import org.bookholder.speech.wav.WavSource;
 import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * A fast reading, whose pauses are too short to end an utterance: lines must be settled while the reading continues.
  */
 @Timeout(600)
+@Execution(ExecutionMode.CONCURRENT)
 final class SettledSoonTest {
     private static final Path HOME = Path.of(System.getProperty("bookholder.home", ""));
 

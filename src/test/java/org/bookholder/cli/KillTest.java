@@ -17,9 +17,12 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** A take that is read in real time by another process, which is then ended from outside. */
 @Timeout(180)
+@Execution(ExecutionMode.CONCURRENT)
 final class KillTest {
     @TempDir
     private Path folder;

@@ -16,10 +16,13 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** The program from script to notes on a disk of memory that is too small for the demo's reading, with the real recogniser. */
 @EnabledOnOs(OS.LINUX)
 @Timeout(300)
+@Execution(ExecutionMode.CONCURRENT)
 final class SmallDiskProgramTest {
     @TempDir
     private Path folder;

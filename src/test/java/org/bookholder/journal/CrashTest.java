@@ -21,11 +21,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * Kills a process that writes a session, over and over. The promise is that nothing older than a second is lost; what
  * is checked is more, that nothing is lost once its writing was reported.
  */
+@Execution(ExecutionMode.CONCURRENT)
 final class CrashTest {
     private static final SessionLocks LOCKS = new SessionLocks();
 

@@ -22,6 +22,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * Readings, in virtual time, with the real journal and real recordings on a disk that is full, or from which the folder disappears.
@@ -29,6 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @EnabledOnOs(OS.LINUX)
 @Timeout(120)
+@Execution(ExecutionMode.CONCURRENT)
 final class SmallDiskTest {
     @TempDir
     private Path folder;
