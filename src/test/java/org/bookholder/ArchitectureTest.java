@@ -61,6 +61,7 @@ final class ArchitectureTest {
             "course",
             "delivery",
             "runtime",
+            "film",
             "app",
             "cli");
 
@@ -74,6 +75,7 @@ final class ArchitectureTest {
             "journal", List.of("event", "sqlite"),
             "view", List.of("input", "settings", "layout", "motion", "cue", "page"),
             "runtime", List.of("stage", "source", "record", "take", "recovery"),
+            "film", List.of("format", "plan", "program", "picture", "sound", "words"),
             "app",
                     List.of(
                             "environment",
@@ -87,6 +89,7 @@ final class ArchitectureTest {
                             "course",
                             "footage",
                             "delivery",
+                            "film",
                             "sound",
                             "work",
                             "home"));

@@ -108,6 +108,7 @@ public final class Main implements Callable<Integer> {
             new ReadCommand(here, terminal),
             new NotesCommand(here, terminal),
             new HandOffCommand(here, terminal),
+            new FilmCommand(here, terminal),
             new DeskCommand(here, terminal),
             new MatchCommand(here, terminal),
             new LogCommand(here, terminal),

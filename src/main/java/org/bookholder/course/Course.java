@@ -48,6 +48,11 @@ public record Course(
 
     /** The folder of the exported files. */
     public Path exports() {
+        return exportsIn(folder);
+    }
+
+    /** The folder of the exported files of the course in a folder. */
+    public static Path exportsIn(Path folder) {
         return folder.resolve(EXPORTS);
     }
 

@@ -30,6 +30,11 @@ public enum HomeService {
             "Hand-off",
             "Writes what the editor needs: cut list, captions, pickups, log, sound.",
             "?view=handoff"),
+    FILM(
+            "film",
+            "The film",
+            "Makes the film of a lesson from the matched camera: a quick draft, or one to go out.",
+            "?view=film"),
     MATCH(
             "match",
             "Match camera files",

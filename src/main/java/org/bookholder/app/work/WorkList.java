@@ -36,6 +36,7 @@ public final class WorkList {
         listening = new ListenWork(place);
         makers = Map.of(
                 "handoff", new HandOffWork(place),
+                "film", new FilmWork(place),
                 "match", new MatchWork(place),
                 "log", new LogWork(place),
                 "check", new CheckWork(place),

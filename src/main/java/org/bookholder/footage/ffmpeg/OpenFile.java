@@ -21,7 +21,7 @@ final class OpenFile implements AutoCloseable {
      * FFmpeg's readers for what cameras, recorders and editing programs write. The others include playlists, which make it open
      * any files that they name, and readers for rare formats, which are tested less.
      */
-    private static final String KINDS = "mov,matroska,mxf,mpegts,mpeg,avi,asf,dv,wav,w64,aiff,caf,flac,mp3,aac,ogg";
+    static final String KINDS = "mov,matroska,mxf,mpegts,mpeg,avi,asf,dv,wav,w64,aiff,caf,flac,mp3,aac,ogg";
 
     /** FFmpeg's code for a format that is not on the list: EINVAL on every system. */
     private static final int NOT_OF_THESE = -22;

@@ -9,4 +9,4 @@ import org.bookholder.timing.StreamTime;
  * @param start when it begins
  * @param end when it ends
  */
-record TimedWord(String text, StreamTime start, StreamTime end) {}
+public record TimedWord(String text, StreamTime start, StreamTime end) {}

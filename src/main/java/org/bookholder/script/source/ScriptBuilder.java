@@ -142,9 +142,13 @@ final class ScriptBuilder {
 
     /** Takes in text that is shown to the presenter but not spoken. */
     void direction(String text, int sourceLine) {
+        direction(text, sourceLine, false);
+    }
+
+    private void direction(String text, int sourceLine, boolean ofPart) {
         String even = MarkedSourceLine.plain(text).text();
         if (mayTake(even, sourceLine) && !even.isEmpty()) {
-            elements.add(new Direction(even, paragraph, sourceLine));
+            elements.add(new Direction(even, paragraph, sourceLine, ofPart));
             inParagraph++;
         }
     }
@@ -158,7 +162,7 @@ final class ScriptBuilder {
                 problem("the title is too long (over 300 characters)", sourceLine, "shorten it");
             }
         } else {
-            direction(text, sourceLine);
+            direction(text, sourceLine, true);
         }
         paragraph();
     }
@@ -189,7 +193,8 @@ final class ScriptBuilder {
     }
 
     /** The first heading, if it may be the title. */
-    @Nullable String heading() {
+    @Nullable
+    String heading() {
         return heading;
     }
 

@@ -1,0 +1,25 @@
+package org.bookholder.app.film;
+
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.delivery.CheckReport;
+import org.bookholder.film.FilmMade;
+import org.bookholder.film.plan.FilmPlan;
+
+/**
+ * What came of making a film.
+ *
+ * @param made the film
+ * @param plan what it is made of
+ * @param marked lines that are used though they were not read clean, one sentence each
+ * @param remarks what else a person should know, one sentence each
+ * @param check what the check found; empty if it was not checked
+ */
+public record FilmResult(
+        FilmMade made, FilmPlan plan, List<String> marked, List<String> remarks, Optional<CheckReport> check) {
+    /** Copies the lists. */
+    public FilmResult {
+        marked = List.copyOf(marked);
+        remarks = List.copyOf(remarks);
+    }
+}

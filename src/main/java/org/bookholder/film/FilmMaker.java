@@ -1,0 +1,175 @@
+package org.bookholder.film;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.DoubleConsumer;
+import java.util.stream.Collectors;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
+import org.bookholder.files.DiskProblems;
+import org.bookholder.files.RunFolder;
+import org.bookholder.files.UnusedName;
+import org.bookholder.film.format.FilmFormat;
+import org.bookholder.film.picture.FilmPictures;
+import org.bookholder.film.program.FfmpegRun;
+import org.bookholder.film.sound.FilmSound;
+import org.bookholder.film.sound.SoundFinish;
+import org.bookholder.film.words.FilmWords;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.runtime.stage.CompletionLatch;
+
+/**
+ * Makes a film: first its sound, then its pictures clip by clip, at last one file of both. It works in a folder beside the film's,
+ * which goes when it is done or stopped; the film gets its name only when it is whole. Confined to one thread.
+ */
+public final class FilmMaker {
+    private static final String FONT = "font.otf";
+    private static final String FONT_RESOURCE = "/com/formdev/flatlaf/fonts/inter/Inter-Regular.otf";
+
+    /** The parts of the work that sound and pictures take, about. */
+    private static final double SOUND = 0.1;
+
+    private static final double PICTURES = 0.86;
+
+    private static final long LOOK_MILLIS = 40;
+
+    /** Bytes for each second of film that its sound takes while it is made: six times 32 bits for each sample. */
+    private static final long SOUND_BYTES = 6L * 4 * 48_000;
+
+    /** Room that is left to others, in bytes. */
+    private static final long SPARE = 100_000_000;
+
+    private final FilmOrder order;
+    private final int atOnce;
+    private final DoubleConsumer listener;
+
+    /**
+     * Begins.
+     *
+     * @param atOnce how many clips are made at once: one for each core is quickest
+     * @param listener is told the part of the work that is done, 0 to 1, several times a second; may end it by throwing
+     */
+    public FilmMaker(FilmOrder order, int atOnce, DoubleConsumer listener) {
+        this.order = order;
+        this.atOnce = atOnce;
+        this.listener = listener;
+    }
+
+    /**
+     * Makes it.
+     *
+     * @throws ProblemException if a source cannot be read, or there is no room; then nothing is left behind
+     */
+    public FilmMade make() throws ProblemException {
+        Path parent = Objects.requireNonNull(order.wanted().toAbsolutePath().getParent());
+        try {
+            Files.createDirectories(parent);
+            checkRoom(Files.getFileStore(parent).getUsableSpace(), bytes(), parent);
+            try (RunFolder work = RunFolder.create(parent)) {
+                return make(work.path());
+            }
+        } catch (IOException e) {
+            throw DiskProblems.writing(order.wanted(), e);
+        }
+    }
+
+    /** How many bytes the film takes, and what it is made of while it is made. */
+    private long bytes() {
+        double seconds = order.plan().length().seconds();
+        return (long) (seconds * (2 * order.format().bytesPerSecond() + SOUND_BYTES)) + SPARE;
+    }
+
+    static void checkRoom(long usable, long needed, Path folder) throws ProblemException {
+        if (usable < needed) {
+            throw new ProblemException(
+                    "there is no room for the film: it takes about " + (needed >> 20) + " MB while it is made, and "
+                            + (usable >> 20) + " MB are free",
+                    folder.toString(),
+                    "free some space, or name a file on another disk with --out");
+        }
+    }
+
+    private FilmMade make(Path work) throws ProblemException, IOException {
+        FilmFormat format = order.format();
+        Path mix = new FilmSound(order.plan(), work, part -> listener.accept(part * SOUND * 0.6)).mix();
+        SoundFinish finish = new SoundFinish(work, format.loudness(), format.truePeak(), () -> {
+            rest();
+            listener.accept(SOUND * 0.8);
+            return true;
+        });
+        SoundFinish.Finished sound = finish.finish(mix);
+        List<String> clips = pictures(work);
+        FilmWords words = FilmWords.of(order.plan(), order.script());
+        Path whole = mux(work, clips, sound, words);
+        Path file = UnusedName.move(whole, order.wanted().toAbsolutePath());
+        return new FilmMade(
+                file, beside(work, file, words), order.plan().length().seconds(), sound.reading(), sound.held());
+    }
+
+    private List<String> pictures(Path work) throws ProblemException, IOException {
+        new AtomicFiles(Access.OWNER).writeAll(Map.of(work.resolve(FONT), out -> {
+            try (InputStream font = FilmMaker.class.getResourceAsStream(FONT_RESOURCE)) {
+                Objects.requireNonNull(font, FONT_RESOURCE).transferTo(out);
+            }
+        }));
+        double all = Math.max(1, order.plan().frames());
+        return new FilmPictures(order.plan(), order.format(), order.script(), order.draft(), FONT, work)
+                .make(atOnce, made -> listener.accept(SOUND + PICTURES * made / all), FilmMaker::rest);
+    }
+
+    private Path mux(Path work, List<String> clips, SoundFinish.Finished sound, FilmWords words)
+            throws ProblemException, IOException {
+        AtomicFiles files = new AtomicFiles(Access.OWNER);
+        files.write(
+                work.resolve("clips.txt"),
+                clips.stream().map(clip -> "file '" + clip + "'\n").collect(Collectors.joining()));
+        files.write(work.resolve("notes.txt"), words.notes(order.script().title()));
+        String captions = words.subRip();
+        if (!captions.isEmpty()) {
+            files.write(work.resolve("captions.srt"), captions);
+        }
+        String name = "film." + order.format().container();
+        MuxCommand command = new MuxCommand(
+                order.format(),
+                "clips.txt",
+                SoundFinish.input(sound.file()),
+                captions.isEmpty() ? "" : "captions.srt",
+                "notes.txt",
+                order.language());
+        double all = Math.max(1, order.plan().frames());
+        try (FfmpegRun run = FfmpegRun.start("the film", command.to(name), work, "film.log")) {
+            while (run.runs()) {
+                rest();
+                listener.accept(SOUND + PICTURES + (1 - SOUND - PICTURES) * run.frames() / all);
+            }
+            run.check();
+        }
+        return work.resolve(name);
+    }
+
+    /** Captions and text of a film beside it, under its name. */
+    private List<Path> beside(Path work, Path film, FilmWords words) throws IOException {
+        String name = String.valueOf(film.getFileName());
+        String stem = name.substring(0, name.lastIndexOf('.'));
+        List<Path> files = new ArrayList<>();
+        for (Map.Entry<String, String> text : Map.of(
+                        ".vtt", words.webVtt(), ".srt", words.subRip(), ".txt", words.transcript())
+                .entrySet()) {
+            Path draft = work.resolve("beside" + text.getKey());
+            new AtomicFiles(Access.KEPT).write(draft, text.getValue());
+            files.add(UnusedName.move(draft, film.resolveSibling(stem + text.getKey())));
+        }
+        files.sort(null);
+        return files;
+    }
+
+    private static void rest() {
+        new CompletionLatch().await(LOOK_MILLIS);
+    }
+}

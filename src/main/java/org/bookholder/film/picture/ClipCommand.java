@@ -1,0 +1,67 @@
+package org.bookholder.film.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.bookholder.film.format.Encoding;
+import org.bookholder.film.format.FilmFormat;
+import org.bookholder.film.plan.FilmClip;
+import org.bookholder.film.plan.Shot;
+import org.bookholder.footage.ffmpeg.FfmpegProgram;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * The arguments with which FFmpeg's program makes the pictures of one clip, exactly as many as the plan says.
+ *
+ * @param format the film's format
+ * @param quick whether quick scaling is good enough, as for a draft
+ * @param font name of the font's file in the folder of the work
+ */
+record ClipCommand(FilmFormat format, boolean quick, String font) {
+    /** Pictures that do not come at a steady rate are read from this many seconds before a clip on, so that one is on show. */
+    private static final double LEAD = 3;
+
+    private static final String CARD = "0x1c1a17";
+
+    /** The name of a clip's file, by its number. */
+    String file(int clip) {
+        String ending = format.picture() == Encoding.PRORES || format.picture() == Encoding.DNXHD ? "mov" : "mp4";
+        return String.format(Locale.ROOT, "clip-%05d.%s", clip, ending);
+    }
+
+    List<String> of(FilmClip clip, List<Overlay> overlays, String file) {
+        List<String> filters = new ArrayList<>();
+        List<String> command = new ArrayList<>();
+        Optional<Shot> shot = clip.shot();
+        if (shot.isPresent()) {
+            double begins = (double) format.rate().ticksAt(shot.get().first()) / StreamTime.TICKS_PER_SECOND;
+            // A steady film is entered half a picture early: its times are rounded.
+            double before = shot.get().steady() ? 0.5 / format.rate().perSecond() : LEAD;
+            double from = Math.max(0, begins - before);
+            double delay = (double) shot.get().picture().delay() / StreamTime.TICKS_PER_SECOND;
+            command.addAll(List.of("-threads", "1", "-ss", String.format(Locale.ROOT, "%.6f", from + delay)));
+            command.addAll(FfmpegProgram.input(shot.get().file()));
+            filters.addAll(new PictureFilter(shot.get(), format, quick).filters(begins - from));
+        } else {
+            command.addAll(List.of(
+                    "-f",
+                    "lavfi",
+                    "-i",
+                    "color=c=" + CARD + ":s=" + format.width() + "x" + format.height() + ":r="
+                            + format.rate().numerator() + "/" + format.rate().denominator()));
+            filters.add("format=" + format.pixels());
+        }
+        overlays.forEach(overlay -> filters.add(overlay.filter(font)));
+        command.addAll(List.of("-map", "0:V:0", "-an", "-sn", "-dn", "-map_metadata", "-1", "-map_chapters", "-1"));
+        command.addAll(List.of("-filter_threads", "1", "-vf", String.join(",", filters)));
+        command.addAll(List.of("-frames:v", Long.toString(clip.frames()), "-fps_mode", "passthrough"));
+        command.addAll(format.picture().arguments());
+        if (format.picture().hasBitRate()) {
+            command.addAll(List.of("-b:v", format.pictureKbps() + "k"));
+        }
+        command.addAll(List.of("-pix_fmt", format.pixels(), "-threads", "1"));
+        command.add(file);
+        return command;
+    }
+}

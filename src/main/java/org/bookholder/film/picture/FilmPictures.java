@@ -1,0 +1,183 @@
+package org.bookholder.film.picture;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
+import org.bookholder.files.DiskProblems;
+import org.bookholder.film.format.FilmFormat;
+import org.bookholder.film.plan.FilmClip;
+import org.bookholder.film.plan.FilmPlan;
+import org.bookholder.film.program.FfmpegRun;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
+import org.bookholder.timing.StreamTime;
+
+/** Makes the pictures of a film, clip by clip, several at once. Confined to one thread. */
+public final class FilmPictures {
+    private static final int CARD_COLUMNS = 44;
+
+    private final FilmPlan plan;
+    private final Script script;
+    private final boolean draft;
+    private final ClipCommand commands;
+    private final Path folder;
+
+    /** Is told how far the work is, in pictures made, several times a second; may end it by throwing. */
+    @FunctionalInterface
+    public interface Listener {
+        /** So many pictures have been made. */
+        void made(long frames);
+    }
+
+    /**
+     * Begins.
+     *
+     * @param script the lesson, for what stands on cards
+     * @param draft whether quick scaling is good enough, and the numbers of lines are burnt in
+     * @param font name of the font's file in {@code folder}
+     * @param folder where the clips' files go
+     */
+    public FilmPictures(FilmPlan plan, FilmFormat format, Script script, boolean draft, String font, Path folder) {
+        this.plan = plan;
+        this.script = script;
+        this.draft = draft;
+        this.commands = new ClipCommand(format, draft, font);
+        this.folder = folder;
+    }
+
+    /** A clip that is being made. */
+    private record Work(int clip, FfmpegRun run) {}
+
+    /**
+     * Makes them.
+     *
+     * @param atOnce how many clips at once
+     * @return the clips' files in order, named below the folder
+     * @throws ProblemException if one cannot be made
+     */
+    public List<String> make(int atOnce, Listener listener, Pause pause) throws ProblemException {
+        List<String> files = new ArrayList<>();
+        List<Work> running = new ArrayList<>();
+        long done = 0;
+        int next = 0;
+        try {
+            while (next < plan.clips().size() || !running.isEmpty()) {
+                while (next < plan.clips().size() && running.size() < atOnce) {
+                    String file = commands.file(next);
+                    files.add(file);
+                    running.add(new Work(next, start(next, file)));
+                    next++;
+                }
+                pause.rest();
+                long now = done;
+                for (Work work : List.copyOf(running)) {
+                    if (work.run().runs()) {
+                        now += work.run().frames();
+                    } else {
+                        running.remove(work);
+                        listener.made(done);
+                        end(work);
+                        done += plan.clips().get(work.clip()).frames();
+                        now += plan.clips().get(work.clip()).frames();
+                    }
+                }
+                listener.made(now);
+            }
+        } finally {
+            running.forEach(work -> work.run().close());
+        }
+        return files;
+    }
+
+    /** Waits a moment between two looks. */
+    @FunctionalInterface
+    public interface Pause {
+        /** Returns after some hundredths of a second. */
+        void rest();
+    }
+
+    private void end(Work work) throws ProblemException {
+        work.run().check();
+        FilmClip clip = plan.clips().get(work.clip());
+        long made = work.run().frames();
+        if (made < clip.frames()) {
+            throw new ProblemException(
+                    "the picture ends in the middle of " + lines(clip) + " (" + made + " of " + clip.frames()
+                            + " pictures)",
+                    clip.shot().map(shot -> shot.file().toString()).orElse("a card"),
+                    "copy the file from the camera's card again, and match it again");
+        }
+    }
+
+    private FfmpegRun start(int number, String file) throws ProblemException {
+        FilmClip clip = plan.clips().get(number);
+        return FfmpegRun.start(
+                "the picture of " + lines(clip),
+                commands.of(clip, overlays(clip, number), file),
+                folder,
+                file + ".log");
+    }
+
+    private static String lines(FilmClip clip) {
+        return clip.firstLine() == clip.lastLine()
+                ? "line " + clip.firstLine()
+                : "lines " + clip.firstLine() + " to " + clip.lastLine();
+    }
+
+    private List<Overlay> overlays(FilmClip clip, int number) throws ProblemException {
+        List<Overlay> overlays = new ArrayList<>();
+        double length = plan.rate().length(clip.frames()).seconds() + 1;
+        if (clip.shot().isEmpty()) {
+            String card = "card-" + number + ".txt";
+            write(card, card(clip));
+            overlays.add(new Overlay(card, Overlay.Place.MIDDLE, 0, length));
+        }
+        List<Attempt> attempts = clip.attempts();
+        for (int i = 0; i < attempts.size() && draft; i++) {
+            String file = "line-" + number + "-" + i + ".txt";
+            write(file, "line " + attempts.get(i).line() + ", take " + clip.take());
+            double from = i == 0 ? 0 : since(clip, attempts.get(i).start());
+            double to =
+                    i + 1 < attempts.size() ? since(clip, attempts.get(i + 1).start()) : length;
+            overlays.add(new Overlay(file, Overlay.Place.CORNER, from, to));
+        }
+        return overlays;
+    }
+
+    private static double since(FilmClip clip, StreamTime time) {
+        return time.since(clip.in()).seconds();
+    }
+
+    private String card(FilmClip clip) {
+        StringBuilder text =
+                new StringBuilder(clip.used() ? "Not filmed" : "Line " + clip.firstLine() + ": nothing to use yet");
+        for (int line = clip.firstLine(); line <= clip.lastLine(); line++) {
+            text.append("\n\n").append(wrapped(script.lines().get(line - 1).text()));
+        }
+        return text.toString();
+    }
+
+    private static String wrapped(String text) {
+        StringBuilder rows = new StringBuilder();
+        int column = 0;
+        for (String word : text.split(" ", -1)) {
+            boolean full = column > 0 && column + word.length() >= CARD_COLUMNS;
+            rows.append(column == 0 ? "" : full ? "\n" : " ").append(word);
+            column = full ? word.length() : column + word.length() + 1;
+        }
+        return rows.toString();
+    }
+
+    private void write(String name, String text) throws ProblemException {
+        Path file = folder.resolve(name);
+        try {
+            new AtomicFiles(Access.OWNER).write(file, text);
+        } catch (IOException e) {
+            throw DiskProblems.writing(file, e);
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package org.bookholder.film.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.bookholder.film.format.FilmFormat;
+import org.bookholder.film.format.FrameFit;
+import org.bookholder.film.plan.Shot;
+import org.bookholder.footage.PictureFacts;
+
+/** Says to FFmpeg's program how a camera's pictures become those of a film. */
+final class PictureFilter {
+    /** What is framed closer stays around this share of the height: the eyes are a third from the top (common practice). */
+    private static final double EYES = 1 / 3.0;
+
+    /** A picture shows until the next one comes; times are rounded in the file by up to this many seconds. */
+    private static final double SLACK = 0.002;
+
+    /** From this height on a picture that does not say its colours is of high definition (ITU-R BT.709; below, BT.601). */
+    private static final int HIGH_DEFINITION = 720;
+
+    private static final String TO_709 = "transfer=bt709:matrix=bt709:primaries=bt709:range=limited";
+
+    private final Shot shot;
+    private final FilmFormat format;
+    private final boolean quick;
+
+    /**
+     * Begins.
+     *
+     * @param quick whether quick scaling is good enough
+     */
+    PictureFilter(Shot shot, FilmFormat format, boolean quick) {
+        this.shot = shot;
+        this.format = format;
+        this.quick = quick;
+    }
+
+    /**
+     * The filters, in order, for pictures that were read from {@code lead} seconds before the clip on.
+     */
+    List<String> filters(double lead) {
+        List<String> filters = new ArrayList<>();
+        if (shot.picture().interlaced()) {
+            filters.add("bwdif=mode=send_frame:deint=all");
+        }
+        filters.add(number("setpts=PTS-%.6f/TB", lead + (shot.steady() ? 0 : SLACK)));
+        filters.add("fps=" + rate() + ":start_time=0:round=" + (shot.steady() ? "near" : "up"));
+        // The last picture of a file may be shown a little longer than it says.
+        filters.add("tpad=stop_mode=clone:stop_duration=1");
+        colours(filters);
+        geometry(filters);
+        filters.add("format=" + format.pixels());
+        filters.add("setsar=1");
+        filters.add("setparams=range=limited:color_primaries=bt709:color_trc=bt709:colorspace=bt709");
+        return filters;
+    }
+
+    private void colours(List<String> filters) {
+        PictureFacts picture = shot.picture();
+        if (picture.light() != PictureFacts.Light.STANDARD) {
+            filters.add("zscale=transfer=linear:npl=100");
+            filters.add("format=gbrpf32le");
+            filters.add("zscale=primaries=bt709");
+            filters.add("tonemap=hable:desat=0");
+            filters.add("zscale=" + TO_709);
+            filters.add("format=yuv420p10le");
+        } else if (picture.matrix().startsWith("bt2020")) {
+            filters.add("zscale=" + TO_709);
+        } else if (picture.matrix().equals("unknown") || picture.matrix().equals("reserved")) {
+            boolean high = Math.min(picture.width(), picture.height()) >= HIGH_DEFINITION;
+            filters.add("setparams=colorspace=" + (high ? "bt709" : "smpte170m"));
+        }
+    }
+
+    private void geometry(List<String> filters) {
+        PictureFacts picture = shot.picture();
+        FrameFit fit = FrameFit.of(picture, (double) format.width() / format.height());
+        String scale = ":flags=" + (quick ? "bilinear" : "lanczos+accurate_rnd+full_chroma_int")
+                + ":in_range=auto:out_range=limited:out_color_matrix=bt709";
+        if (fit.barred()) {
+            double shrink =
+                    Math.min((double) format.width() / picture.width(), (double) format.height() / picture.height());
+            filters.add("scale=" + even(picture.width() * shrink) + ":" + even(picture.height() * shrink) + scale);
+            filters.add("pad=" + format.width() + ":" + format.height() + ":(ow-iw)/2:(oh-ih)/2");
+            return;
+        }
+        double closer = shot.scale() / 100.0;
+        double width = fit.width() / closer / picture.width();
+        double height = fit.height() / closer / picture.height();
+        if (width < 1 || height < 1) {
+            double top = (1 - fit.height() / picture.height()) / 2
+                    + (fit.height() - fit.height() / closer) / picture.height() * EYES;
+            filters.add(number("crop=w=iw*%.6f:h=ih*%.6f:x=iw*%.6f:y=ih*%.6f", width, height, (1 - width) / 2, top));
+        }
+        filters.add("scale=" + format.width() + ":" + format.height() + scale);
+    }
+
+    private String rate() {
+        return format.rate().numerator() + "/" + format.rate().denominator();
+    }
+
+    private static int even(double size) {
+        return 2 * (int) Math.round(size / 2);
+    }
+
+    private static String number(String form, Object... numbers) {
+        return String.format(Locale.ROOT, form, numbers);
+    }
+}

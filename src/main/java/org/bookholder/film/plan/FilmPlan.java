@@ -1,0 +1,60 @@
+package org.bookholder.film.plan;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.bookholder.timing.FrameRate;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * What a film is made of.
+ *
+ * @param rate its pictures a second
+ * @param clips its pieces, each beginning where the one before ends
+ */
+public record FilmPlan(FrameRate rate, List<FilmClip> clips) {
+    /** Copies the list. */
+    public FilmPlan {
+        clips = List.copyOf(clips);
+    }
+
+    /** How many pictures it has. */
+    public long frames() {
+        return clips.isEmpty() ? 0 : clips.get(clips.size() - 1).end();
+    }
+
+    /** How long it is. */
+    public StreamTime length() {
+        return rate.length(frames());
+    }
+
+    /** How many places there are where two pieces of the reading meet. */
+    public int joins() {
+        return (int) IntStream.range(1, clips.size())
+                .filter(i -> clips.get(i - 1).used() && clips.get(i).used())
+                .count();
+    }
+
+    /** The lines for which there is nothing to use. */
+    public List<Integer> missing() {
+        return clips.stream()
+                .filter(clip -> !clip.used())
+                .flatMap(clip ->
+                        IntStream.rangeClosed(clip.firstLine(), clip.lastLine()).boxed())
+                .toList();
+    }
+
+    /** The lines that are heard but not seen, as no camera was matched that shows them. */
+    public List<Integer> unseen() {
+        return clips.stream()
+                .filter(clip -> clip.used() && clip.shot().isEmpty())
+                .flatMap(clip ->
+                        IntStream.rangeClosed(clip.firstLine(), clip.lastLine()).boxed())
+                .distinct()
+                .toList();
+    }
+
+    /** The first tick of the film that shows a picture. */
+    public long tickOf(long frame) {
+        return rate.ticksAt(frame);
+    }
+}

@@ -1,0 +1,217 @@
+package org.bookholder.film.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.bookholder.cutlist.Clip;
+import org.bookholder.cutlist.CutItem;
+import org.bookholder.cutlist.CutList;
+import org.bookholder.cutlist.PunchIn;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.footage.Placement;
+import org.bookholder.timing.FrameRate;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Works out a film from the cut and from what recorded it.
+ *
+ * <p>Each piece begins at a picture of its camera: the one whose time is nearest to the cut, so half a picture off at most,
+ * in the quiet beside a line. Its sound begins at exactly that picture's time, wherever it was recorded, so that picture
+ * and sound stay together however often the film is cut.
+ */
+public final class FilmPlanner {
+    /** A place without a camera that is no longer than this many pictures is bridged by the camera before or after it. */
+    private static final int SLIVER = 2;
+
+    private static final double MILLIARD = 1e9;
+
+    private final FrameRate rate;
+    private final Sources sources;
+    private final Set<Integer> leftOut;
+    private final List<FilmClip> clips = new ArrayList<>();
+    private long now;
+
+    /**
+     * What recorded a session.
+     *
+     * @param cameras files with pictures, the one to prefer first
+     * @param tracks files with sound, likewise within each kind
+     */
+    public record Sources(List<Camera> cameras, List<Track> tracks) {
+        /** Copies the lists and puts the better kinds of tracks first. */
+        public Sources {
+            cameras = List.copyOf(cameras);
+            tracks = tracks.stream().sorted(Comparator.comparing(Track::kind)).toList();
+        }
+    }
+
+    private FilmPlanner(FrameRate rate, Sources sources, Set<Integer> leftOut) {
+        this.rate = rate;
+        this.sources = sources;
+        this.leftOut = leftOut;
+    }
+
+    /**
+     * Plans a film.
+     *
+     * @param cut which attempts are used
+     * @param sources what recorded them
+     * @param leftOut lines without anything to use that are to leave no trace
+     * @param rate the film's pictures a second
+     * @param framing how the framing alternates where two pieces of one shot meet
+     */
+    public static FilmPlan plan(CutList cut, Sources sources, Set<Integer> leftOut, FrameRate rate, PunchIn framing) {
+        FilmPlanner planner = new FilmPlanner(rate, sources, leftOut);
+        for (CutItem item : cut.items()) {
+            item.clip().ifPresentOrElse(planner::add, () -> planner.addCard(item));
+        }
+        return new FilmPlan(rate, framed(planner.clips, framing));
+    }
+
+    private void addCard(CutItem gap) {
+        if (leftOut.contains(gap.firstLine())) {
+            return;
+        }
+        long frames = Math.max(1, rate.nearestFrame(gap.length().ticks()));
+        clips.add(new FilmClip(
+                gap.firstLine(),
+                gap.lastLine(),
+                0,
+                StreamTime.ZERO,
+                StreamTime.ZERO,
+                now,
+                frames,
+                Optional.empty(),
+                Optional.empty(),
+                List.of()));
+        now += frames;
+    }
+
+    private void add(Clip clip) {
+        StreamTime from = clip.in();
+        while (from.isBefore(clip.out())) {
+            StreamTime at = from;
+            Optional<Camera> camera = sources.cameras().stream()
+                    .filter(c -> shows(c.placement(), clip.take(), at))
+                    .findFirst();
+            StreamTime to = camera.isPresent()
+                    ? bridged(clip, camera.get().placement().to())
+                    : bridged(clip, nextCamera(clip, at));
+            add(clip, camera, at, to);
+            from = to;
+        }
+    }
+
+    /** The end of a piece; a remainder of the clip that is too short for one of its own belongs to it. */
+    private StreamTime bridged(Clip clip, StreamTime end) {
+        return clip.out().since(end).compareTo(rate.length(SLIVER)) <= 0 ? clip.out() : end;
+    }
+
+    private boolean shows(Placement placement, int take, StreamTime at) {
+        return placement.take() == take
+                && !at.plus(rate.length(SLIVER)).isBefore(placement.from())
+                && rate.length(SLIVER).compareTo(placement.to().since(at)) < 0;
+    }
+
+    private StreamTime nextCamera(Clip clip, StreamTime after) {
+        return sources.cameras().stream()
+                .map(Camera::placement)
+                .filter(p -> p.take() == clip.take() && after.isBefore(p.from()))
+                .map(Placement::from)
+                .min(Comparator.naturalOrder())
+                .map(next -> StreamTime.min(next, clip.out()))
+                .orElse(clip.out());
+    }
+
+    private void add(Clip clip, Optional<Camera> camera, StreamTime from, StreamTime to) {
+        // Ticks of the session at which the piece really begins, and how many of them a tick of the film takes.
+        double begins = from.ticks();
+        double step = 1;
+        long frames = Math.max(1, rate.nearestFrame(to.ticks()) - rate.nearestFrame(from.ticks()));
+        Optional<Shot> shot = Optional.empty();
+        if (camera.isPresent()) {
+            Placement placement = camera.get().placement();
+            long first = Math.max(0, rate.nearestFrame(placement.inFile(from)));
+            frames = Math.max(1, rate.nearestFrame(placement.inFile(to)) - first);
+            step = 1 / (1 + placement.drift() / MILLIARD);
+            begins = placement.takeStart().ticks() + (rate.ticksAt(first) - placement.start()) * step;
+            shot = Optional.of(new Shot(
+                    camera.get().footage().file(),
+                    camera.get().picture(),
+                    camera.get().steadyAt(rate),
+                    first,
+                    PunchIn.FULL));
+        }
+        List<Attempt> attempts = clip.attempts().stream()
+                .filter(a -> a.start().isBefore(to) && from.isBefore(a.end()))
+                .toList();
+        List<Attempt> shown = attempts.isEmpty() ? clip.attempts() : attempts;
+        clips.add(new FilmClip(
+                shown.get(0).line(),
+                shown.get(shown.size() - 1).line(),
+                clip.take(),
+                from,
+                to,
+                now,
+                frames,
+                shot,
+                heard(clip.take(), camera, from, to, begins, step),
+                attempts));
+        now += frames;
+    }
+
+    /** The best track that has all of a piece: a recorder, then the camera that shows it, another one, the take's own. */
+    private Optional<Heard> heard(
+            int take, Optional<Camera> camera, StreamTime from, StreamTime to, double begins, double step) {
+        return sources.tracks().stream()
+                .filter(t -> t.placement().take() == take && covers(t.placement(), from, to))
+                .min(Comparator.comparing(Track::kind).thenComparing(t -> !isOf(camera, t)))
+                .map(t -> {
+                    Placement place = t.placement();
+                    double gain = 1 + place.drift() / MILLIARD;
+                    boolean own = isOf(camera, t);
+                    return new Heard(
+                            t.file(),
+                            t.kind(),
+                            place.start() + (begins - place.takeStart().ticks()) * gain,
+                            // The same clock, so that rounding must not make it drift.
+                            own ? 1 : step * gain);
+                });
+    }
+
+    private static boolean isOf(Optional<Camera> camera, Track track) {
+        return camera.filter(c -> c.footage().file().equals(track.file())).isPresent();
+    }
+
+    private boolean covers(Placement placement, StreamTime from, StreamTime to) {
+        StreamTime slack = rate.length(SLIVER);
+        return !from.plus(slack).isBefore(placement.from())
+                && !placement.to().plus(slack).isBefore(to);
+    }
+
+    /** Frames each piece; where one file goes on in the next there is no join to hide. */
+    private static List<FilmClip> framed(List<FilmClip> clips, PunchIn framing) {
+        List<Boolean> meets = new ArrayList<>();
+        List<Integer> numbers = new ArrayList<>();
+        for (int i = 0; i < clips.size(); i++) {
+            boolean follows = i > 0
+                    && clips.get(i).shot().isPresent()
+                    && clips.get(i - 1).shot().isPresent();
+            boolean goesOn = follows
+                    && clips.get(i).take() == clips.get(i - 1).take()
+                    && clips.get(i).in().equals(clips.get(i - 1).out());
+            if (!goesOn) {
+                meets.add(follows);
+            }
+            numbers.add(meets.size() - 1);
+        }
+        List<Integer> plan = framing.plan(meets);
+        List<FilmClip> framed = new ArrayList<>();
+        for (int i = 0; i < clips.size(); i++) {
+            framed.add(clips.get(i).framed(plan.get(numbers.get(i))));
+        }
+        return framed;
+    }
+}

@@ -1,0 +1,34 @@
+package org.bookholder.film.plan;
+
+import java.nio.file.Path;
+import org.bookholder.footage.Placement;
+
+/**
+ * A file in which a take can be heard.
+ *
+ * @param file the file
+ * @param kind what recorded it
+ * @param placement where the take lies in it
+ */
+public record Track(Path file, Kind kind, Placement placement) {
+    /** What recorded it, the best first. */
+    public enum Kind {
+        /** A recorder's file, without a picture. */
+        RECORDER("recorder"),
+        /** A camera's file. */
+        CAMERA("camera"),
+        /** The program's own recording of the take. */
+        TAKE("the take's recording");
+
+        private final String label;
+
+        Kind(String label) {
+            this.label = label;
+        }
+
+        /** What people call it. */
+        public String label() {
+            return label;
+        }
+    }
+}

@@ -1,0 +1,143 @@
+package org.bookholder.film.sound;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleConsumer;
+import org.bookholder.film.plan.FilmClip;
+import org.bookholder.film.plan.FilmPlan;
+import org.bookholder.film.plan.Heard;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Mixes the sound of a film: each clip's own, to the sample, faded over into the next. One channel, 48,000 samples a second.
+ * Confined to one thread.
+ */
+public final class FilmSound {
+    /** Half of a fade from one clip to the next, in samples: 7.5 ms. */
+    private static final int HALF_FADE = 360;
+
+    /** How many samples around a clip are needed: half a fade, and what lies between them. */
+    private static final int MARGIN = HALF_FADE + ClipVoice.REACH + 2;
+
+    /** After so many samples the listener is told. */
+    private static final int STEP = 1 << 16;
+
+    private final FilmPlan plan;
+    private final Path folder;
+    private final DoubleConsumer listener;
+
+    /**
+     * Begins.
+     *
+     * @param folder where its files go
+     * @param listener is told the part of the work that is done, 0 to 1; may end it by throwing
+     */
+    public FilmSound(FilmPlan plan, Path folder, DoubleConsumer listener) {
+        this.plan = plan;
+        this.folder = folder;
+        this.listener = listener;
+    }
+
+    /**
+     * Mixes it into a file of 32-bit samples that are not limited to full scale.
+     *
+     * @throws ProblemException if a source cannot be read, or there is no room
+     */
+    public Path mix() throws ProblemException {
+        Map<Path, SoundPieces> sources = sources();
+        List<Optional<ClipVoice>> voices = new ArrayList<>();
+        for (FilmClip clip : plan.clips()) {
+            long start = plan.tickOf(clip.start());
+            long length = plan.tickOf(clip.end()) - start;
+            voices.add(clip.heard().map(h -> {
+                SoundPieces pieces = sources.get(h.file());
+                if (pieces == null) {
+                    throw new IllegalStateException("sound of " + h.file() + " was not decoded");
+                }
+                return new ClipVoice(pieces, h, start, length);
+            }));
+        }
+        Path file = folder.resolve("mix.f32");
+        try (SampleFile.Writer out = new SampleFile.Writer(file)) {
+            for (int i = 0; i < voices.size(); i++) {
+                write(voices, i, out);
+            }
+        }
+        return file;
+    }
+
+    private Map<Path, SoundPieces> sources() throws ProblemException {
+        Map<Path, List<SoundPieces.Range>> wanted = new LinkedHashMap<>();
+        for (FilmClip clip : plan.clips()) {
+            if (clip.heard().isPresent()) {
+                Heard heard = clip.heard().get();
+                long length = plan.tickOf(clip.end()) - plan.tickOf(clip.start());
+                wanted.computeIfAbsent(heard.file(), none -> new ArrayList<>())
+                        .add(new SoundPieces.Range(
+                                (long) Math.floor(heard.from()) - MARGIN,
+                                (long) Math.ceil(heard.from() + length * heard.step()) + MARGIN));
+            }
+        }
+        Map<Path, SoundPieces> sources = new LinkedHashMap<>();
+        for (Map.Entry<Path, List<SoundPieces.Range>> source : wanted.entrySet()) {
+            int before = sources.size();
+            double last = source.getValue().stream()
+                    .mapToLong(SoundPieces.Range::to)
+                    .max()
+                    .orElse(1);
+            sources.put(
+                    source.getKey(),
+                    SoundPieces.of(
+                            source.getKey(),
+                            source.getValue(),
+                            folder.resolve("sound-" + before + ".f32"),
+                            decoded -> listener.accept(
+                                    0.7 * (before + Math.min(1, decoded / Math.max(1, last))) / wanted.size())));
+        }
+        return sources;
+    }
+
+    private void write(List<Optional<ClipVoice>> voices, int number, SampleFile.Writer out) throws ProblemException {
+        FilmClip clip = plan.clips().get(number);
+        long start = plan.tickOf(clip.start());
+        long end = plan.tickOf(clip.end());
+        Optional<ClipVoice> voice = voices.get(number);
+        Optional<ClipVoice> before = number == 0 ? Optional.empty() : voices.get(number - 1);
+        Optional<ClipVoice> after = number == voices.size() - 1 ? Optional.empty() : voices.get(number + 1);
+        for (long at = start; at < end; at++) {
+            float sample = value(voice, at);
+            if (at < start + HALF_FADE) {
+                sample = faded(before, at, sample, share(at - start));
+            } else if (at >= end - HALF_FADE) {
+                sample = faded(after, at, sample, share(end - 1 - at));
+            }
+            out.write(sample);
+            if (at % STEP == 0) {
+                listener.accept(0.7 + 0.3 * at / Math.max(1, plan.length().ticks()));
+            }
+        }
+    }
+
+    /** The share of a clip's own sound so many samples inside it: a half at its very end, all of it half a fade inside. */
+    private static float share(long inside) {
+        return 0.5f + (inside + 0.5f) / (2 * HALF_FADE);
+    }
+
+    private static float faded(Optional<ClipVoice> other, long at, float own, float share) {
+        return share * own + (1 - share) * value(other, at);
+    }
+
+    private static float value(Optional<ClipVoice> voice, long at) {
+        return voice.isPresent() ? voice.get().at(at) : 0;
+    }
+
+    /** Samples a second of the mix. */
+    public static int rate() {
+        return StreamTime.TICKS_PER_SECOND;
+    }
+}

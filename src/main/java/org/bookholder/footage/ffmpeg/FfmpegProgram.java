@@ -1,0 +1,40 @@
+package org.bookholder.footage.ffmpeg;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.bookholder.problem.ProblemException;
+import org.bytedeco.ffmpeg.ffmpeg;
+import org.bytedeco.javacpp.Loader;
+
+/** FFmpeg's own program, which lies beside its libraries in what this program brings along. */
+public final class FfmpegProgram {
+    private FfmpegProgram() {}
+
+    /**
+     * Where it lies; it is unpacked if it is not yet.
+     *
+     * @throws ProblemException if it cannot be unpacked, or there is none for this system
+     */
+    public static Path path() throws ProblemException {
+        try {
+            return Path.of(Loader.load(ffmpeg.class));
+        } catch (UnsatisfiedLinkError | RuntimeException e) {
+            throw new ProblemException(
+                    "the part of the program that makes films cannot be unpacked (" + e.getMessage() + ")",
+                    System.getProperty("org.bytedeco.javacpp.cachedir", "the cache folder"),
+                    "free some space there",
+                    e);
+        }
+    }
+
+    /** The arguments by which it reads a file of a camera's or recorder's, and nothing that such a file might point to. */
+    public static List<String> input(Path file) {
+        return List.of(
+                "-protocol_whitelist",
+                "file",
+                "-format_whitelist",
+                OpenFile.KINDS,
+                "-i",
+                "file:" + file.toAbsolutePath());
+    }
+}

@@ -1,0 +1,130 @@
+package org.bookholder.film;
+
+import static org.bookholder.testing.Readings.MORNING;
+import static org.bookholder.testing.Readings.s;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.bookholder.follow.model.Aside;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Deviation;
+import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.follow.model.WordTime;
+import org.bookholder.footage.Footage;
+import org.bookholder.footage.PlacedFootage;
+import org.bookholder.footage.Placement;
+import org.bookholder.footage.ffmpeg.FootageFile;
+import org.bookholder.journal.FootageNotes;
+import org.bookholder.journal.SessionFolder;
+import org.bookholder.journal.SessionLocks;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionEvent;
+import org.bookholder.session.TakeEnd;
+import org.bookholder.testing.Wav;
+
+/**
+ * A session on disk of which everything is known: five lines, of which the third is broken off once and said again, and the
+ * fourth is misread. Its sound is noise where something is said, and next to nothing in between.
+ */
+public final class FilmedReading {
+    /** The lesson's text; the headings make two chapters. */
+    public static final String TEXT = """
+        ---
+        title: Noise to be cut
+        ---
+        One is the first line.
+        Two comes right behind it.
+
+        ## The second part
+
+        Three is said twice today.
+        Four has a wrong word.
+        Five comes after a rest.
+        """;
+
+    /** How long the take is, in seconds. */
+    public static final double SECONDS = 18;
+
+    /** When something is said, from and to, in seconds of the take: a line, or the beginning of one. */
+    private static final double[][] SAID = {{1, 3}, {3.4, 5.2}, {5.8, 6.6}, {8, 10}, {10.3, 12}, {14, 16}};
+
+    private static final int RATE = 48_000;
+
+    private FilmedReading() {}
+
+    /** Writes the session, without footage. */
+    public static void write(Path session, String source) throws ProblemException {
+        List<Attempt> attempts = List.of(
+                attempt(1, 1, 0, true, List.of()),
+                attempt(2, 2, 1, true, List.of()),
+                attempt(3, 3, 2, false, List.of()),
+                attempt(4, 3, 3, true, List.of()),
+                attempt(5, 4, 4, true, List.of(new Deviation(4, "wrong", "strange", Deviation.Kind.SWAPPED, 0.9))),
+                attempt(6, 5, 5, true, List.of()));
+        List<SessionEvent> events = List.of(
+                new SessionEvent.Opened(s(0), MORNING, "Noise to be cut", source, TEXT),
+                new SessionEvent.TakeStarted(s(0), 1, MORNING, "a microphone", ReadingPosition.START),
+                new SessionEvent.TakeEnded(s(SECONDS), 1, MORNING.plusSeconds(18), TakeEnd.CUT),
+                new SessionEvent.TakeSettled(s(SECONDS), 1, attempts, List.<Aside>of()));
+        try (SessionFolder folder = SessionFolder.create(session, new SessionLocks())) {
+            for (SessionEvent event : events) {
+                folder.journal().append(event);
+            }
+        }
+        short[] all = sound(0, SECONDS);
+        short[] third = new short[all.length / 3];
+        for (int i = 0; i < third.length; i++) {
+            third[i] = all[3 * i];
+        }
+        Wav.write(session.resolve("take-001.wav"), RATE / 3, third);
+    }
+
+    private static Attempt attempt(int ordinal, int line, int said, boolean whole, List<Deviation> deviations) {
+        double from = SAID[said][0];
+        double each = (SAID[said][1] - from) / 5;
+        List<WordTime> words = new ArrayList<>();
+        for (int word = 1; word <= (whole ? 5 : 3); word++) {
+            words.add(new WordTime(word, s(from + (word - 1) * each), s(from + word * each)));
+        }
+        return new Attempt(1, ordinal, line, s(from), s(SAID[said][1]), whole, words, deviations);
+    }
+
+    /**
+     * What a camera or recorder hears of the reading, 48,000 samples a second.
+     *
+     * @param before how long it runs before the take begins, in seconds
+     * @param seconds how long it runs in all
+     */
+    public static short[] sound(double before, double seconds) {
+        short[] samples = new short[(int) (seconds * RATE)];
+        Random random = new Random(7);
+        short[] take = new short[(int) (SECONDS * RATE)];
+        double smooth = 0;
+        for (int i = 0; i < take.length; i++) {
+            double time = (double) i / RATE;
+            boolean said = false;
+            for (double[] each : SAID) {
+                said |= each[0] <= time && time < each[1];
+            }
+            // Low frequencies, as in a voice: they pass every encoder, and a third of the rate holds them.
+            smooth = 0.8 * smooth + 0.2 * random.nextGaussian();
+            take[i] = (short) (smooth * (said ? 6000 : 12));
+        }
+        int first = (int) (before * RATE);
+        for (int i = 0; i < samples.length; i++) {
+            int at = i - first;
+            samples[i] = at >= 0 && at < take.length ? take[at] : 0;
+        }
+        return samples;
+    }
+
+    /** Notes in the session that a file begins so many seconds before the take, and by how much its clock gains. */
+    public static Footage match(Path session, Path file, double before, long drift) throws ProblemException {
+        Footage footage = FootageFile.look(file);
+        Placement place = new Placement(1, s(0), Math.round(before * RATE), drift, s(0), s(SECONDS), 1);
+        FootageNotes.keep(session, List.of(new PlacedFootage(footage, List.of(place))));
+        return footage;
+    }
+}
