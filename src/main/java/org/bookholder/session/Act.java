@@ -131,6 +131,21 @@ public record Act(int number, String author, Change change) {
         return Optional.of(this);
     }
 
+    /** A decision whose line the changed script no longer has: what it accepted in every line is left of it. */
+    Act withoutLine(Renumbering lines) {
+        return change instanceof Decided decided
+                ? new Act(
+                        number,
+                        author,
+                        new Decided(0, decided.decision(), ReviewOverrides.renumbered(decided.accepted(), lines)))
+                : this;
+    }
+
+    /** The readings that it declares right. */
+    List<AcceptedReading> accepted() {
+        return change instanceof Decided decided ? decided.accepted() : List.of();
+    }
+
     private Optional<Act> with(Change changed) {
         return Optional.of(new Act(number, author, changed));
     }

@@ -1,8 +1,10 @@
 package org.bookholder.session;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.pcollections.PVector;
 import org.pcollections.TreePVector;
 
@@ -10,11 +12,12 @@ import org.pcollections.TreePVector;
  * What people did and can take back, each their own. Immutable.
  *
  * @param standing the acts that hold, in order
+ * @param gone decisions about lines that a changed script no longer has, in order; what they accepted in every line still holds
  * @param count how many were done, with those taken back: the number of the last one
  * @param base the decisions that nobody can take back: what other sessions have accepted
  */
-public record Acts(PVector<Act> standing, int count, ReviewOverrides base) {
-    static final Acts NONE = new Acts(TreePVector.empty(), 0, ReviewOverrides.NONE);
+public record Acts(PVector<Act> standing, PVector<Act> gone, int count, ReviewOverrides base) {
+    static final Acts NONE = new Acts(TreePVector.empty(), TreePVector.empty(), 0, ReviewOverrides.NONE);
 
     /** The act with this number, if it still holds. */
     public Optional<Act> number(int number) {
@@ -35,14 +38,18 @@ public record Acts(PVector<Act> standing, int count, ReviewOverrides base) {
                                 && edited.before().number() == act.number());
     }
 
-    /** The last decision that still holds, whoever made it. */
+    /** The last decision that was not taken back, whoever made it, also if its line is gone. */
     Optional<Act> lastRuling() {
-        return standing.stream().filter(Act::rules).reduce((a, b) -> b);
+        return Stream.concat(standing.stream().filter(Act::rules), gone.stream())
+                .max(Comparator.comparingInt(Act::number));
     }
 
     /** The decisions that hold. */
     ReviewOverrides rulings() {
         ReviewOverrides rulings = base;
+        for (Act act : gone) {
+            rulings = rulings.carried(act.accepted());
+        }
         for (Act act : standing) {
             rulings = act.over(rulings);
         }
@@ -50,28 +57,29 @@ public record Acts(PVector<Act> standing, int count, ReviewOverrides base) {
     }
 
     Acts plus(Act act) {
-        return new Acts(standing.plus(act), act.number(), base);
+        return new Acts(standing.plus(act), gone, act.number(), base);
     }
 
     Acts minus(Act act) {
-        return new Acts(standing.minus(act), count, base);
+        return new Acts(standing.minus(act), gone.minus(act), count, base);
     }
 
     Acts carried(List<AcceptedReading> earlier) {
-        return new Acts(standing, count, base.carried(earlier));
+        return new Acts(standing, gone, count, base.carried(earlier));
     }
 
     /** The same for a changed script. What is accepted in every line stays accepted when its own line is gone. */
     Acts renumbered(Renumbering lines) {
-        List<AcceptedReading> kept = new ArrayList<>();
         List<Act> moved = new ArrayList<>();
+        List<Act> without = new ArrayList<>();
+        gone.forEach(act -> without.add(act.withoutLine(lines)));
         for (Act act : standing) {
             Optional<Act> now = act.renumbered(lines);
             now.ifPresent(moved::add);
-            if (now.isEmpty() && act.change() instanceof Act.Decided decided) {
-                kept.addAll(ReviewOverrides.renumbered(decided.accepted(), lines));
+            if (now.isEmpty() && act.rules()) {
+                without.add(act.withoutLine(lines));
             }
         }
-        return new Acts(TreePVector.from(moved), count, base.renumbered(lines).carried(kept));
+        return new Acts(TreePVector.from(moved), TreePVector.from(without), count, base.renumbered(lines));
     }
 }

@@ -87,6 +87,37 @@ final class TextChangedTest {
                 .hasMessageContaining("pace");
     }
 
+    /** Older journals say only that the last decision was taken back, not which. */
+    @Test
+    void anOlderUndoTakesBackTheDecisionThatWasTheLastOne() throws ProblemException {
+        SessionState decided = remarked(reading(), new Remark.Decided(3, Decision.Choice.NOT_A_FAULT, 1, 3));
+        SessionState moved =
+                Session.apply(decided, new SessionEvent.TextChanged(s(20), "Take the wheel out first.\n" + BEFORE));
+        assertThat(moved.lines().notes(4).decision()).isPresent();
+        SessionState undone = remarked(moved, new Remark.Undone());
+        assertThat(undone.lines().notes(4).decision()).isEmpty();
+        assertThat(undone.lines().notes(2).decision()).isPresent();
+    }
+
+    /** It was about a line that is gone since: a decision about another line must not go in its place. */
+    @Test
+    void anOlderUndoOfADecisionWhoseLineIsGoneLeavesTheOthers() throws ProblemException {
+        SessionState decided = remarked(reading(), new Remark.Decided(3, Decision.Choice.NOT_A_FAULT, 1, 3));
+        SessionState gone = Session.apply(
+                decided,
+                new SessionEvent.TextChanged(s(20), BEFORE.replace("Then lace the first side.", "Lace one side.")));
+        assertThat(gone.remarks().readRight()).as("what is right in every line").hasSize(1);
+        SessionState undone = remarked(gone, new Remark.Undone());
+        assertThat(undone.remarks().readRight()).isEmpty();
+        assertThat(undone.lines().notes(1).decision()).map(Decision::choice).contains(Decision.Choice.FIX_IN_EDIT);
+        assertThat(remarked(undone, new Remark.Undone()).lines().notes(1).decision())
+                .isEmpty();
+    }
+
+    private static SessionState remarked(SessionState state, Remark remark) {
+        return Session.apply(state, new SessionEvent.Remarked(s(21), remark));
+    }
+
     @Test
     void linesAreFoundAgainWhereverTheyWent() throws ProblemException {
         Renumbering lines = Renumbering.between(script("One.\nTwo.\nThree.\nFour.\n"), script("Zero.\nTwo.\nFour.\n"));
