@@ -18,7 +18,14 @@ public final class DiskProblems {
         String reason = reason(cause);
         String lower = reason.toLowerCase(Locale.ROOT);
         // The JDK passes on the operating system's message; it has no exception of its own for a full disk.
-        if (lower.contains("no space left") || lower.contains("not enough space") || lower.contains("quota")) {
+        if (lower.contains("quota")) {
+            return new ProblemException(
+                    "your quota on this disk is used up",
+                    file.toString(),
+                    "free some space, or choose a folder on another disk",
+                    cause);
+        }
+        if (lower.contains("no space left") || lower.contains("not enough space")) {
             return new ProblemException(
                     "the disk is full", file.toString(), "free some space, or choose a folder on another disk", cause);
         }

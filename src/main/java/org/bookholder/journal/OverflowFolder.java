@@ -18,14 +18,13 @@ import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.journal.event.EventCodec;
-import org.bookholder.journal.sqlite.SqliteJournal;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
 
 /**
  * A folder in a second place for what a session's own folder could not take: stretches of sound, each a WAV file that names its take
- * and its first sample ({@code take-001-from-480000.wav}), and events ({@code events.db}). {@code overflow.json} names the
+ * and its first sample ({@code take-001-from-480000.wav}), and events ({@link OverflowNotes}). {@code overflow.json} names the
  * session. {@link OverflowMerge} takes all of it into the session.
  *
  * @param path the folder
@@ -33,7 +32,6 @@ import org.bookholder.timing.StreamTime;
  */
 public record OverflowFolder(Path path, Path session) {
     private static final String DESCRIPTION = "overflow.json";
-    private static final String EVENTS = "events.db";
     private static final Pattern STRETCH = Pattern.compile("take-(\\d{3,9})-from-(\\d{1,15})\\.wav");
     private static final JsonMapper MAPPER = new JsonMapper();
 
@@ -53,7 +51,7 @@ public record OverflowFolder(Path path, Path session) {
      */
     public static OverflowFolder begin(Path path, Path session) throws ProblemException {
         OverflowFolder begun = new OverflowFolder(path, session.toAbsolutePath().normalize());
-        begun.describe(Optional.empty());
+        begun.describe("", Optional.empty());
         return begun;
     }
 
@@ -78,19 +76,6 @@ public record OverflowFolder(Path path, Path session) {
         return TakeRecording.create(file, rate, takeStart.plus(StreamTime.ofSamples(first, rate)));
     }
 
-    /**
-     * Keeps events that are not in the session's journal; to be called once.
-     *
-     * @param after the last event that is in the journal; empty if none is, or it is not known
-     * @param events those that follow it
-     */
-    public void keep(Optional<SessionEvent> after, List<SessionEvent> events) throws ProblemException {
-        describe(after);
-        try (SqliteJournal journal = SqliteJournal.open(path.resolve(EVENTS))) {
-            journal.append(events);
-        }
-    }
-
     /** The stretches of sound, in the order in which they are to be taken in. */
     List<Stretch> stretches() throws ProblemException {
         List<Stretch> stretches = new ArrayList<>();
@@ -106,23 +91,13 @@ public record OverflowFolder(Path path, Path session) {
 
     /** The events that are kept here, in order. */
     List<SessionEvent> events() throws ProblemException {
-        Path file = path.resolve(EVENTS);
-        if (!Files.exists(file)) {
-            return List.of();
-        }
-        // Opened for writing: SQLite reads the log of one that a kill left only so.
-        try (SqliteJournal journal = SqliteJournal.open(file)) {
-            return journal.events();
-        }
+        String set = description().path("events").asText("");
+        return set.isEmpty() ? List.of() : OverflowNotes.read(path, set);
     }
 
     /** The event that they follow, as its text; empty if it is not known. */
     String after() throws ProblemException {
-        try {
-            return description(path).path("after").asText("");
-        } catch (IOException e) {
-            throw DiskProblems.reading(path.resolve(DESCRIPTION), e);
-        }
+        return description().path("after").asText("");
     }
 
     /** Whether all notes of the session are here, so that it can be made again from them. */
@@ -152,14 +127,31 @@ public record OverflowFolder(Path path, Path session) {
         }
     }
 
-    private void describe(Optional<SessionEvent> after) throws ProblemException {
-        ObjectNode description = JsonNodeFactory.instance.objectNode().put("session", session.toString());
+    /**
+     * Says which events are kept here, in one step.
+     *
+     * @param set the name of the set; empty if there is none
+     * @param after the last event of the session's journal that they follow; empty if there is none, or it is not known
+     */
+    void describe(String set, Optional<SessionEvent> after) throws ProblemException {
+        ObjectNode description = JsonNodeFactory.instance
+                .objectNode()
+                .put("session", session.toString())
+                .put("events", set);
         after.ifPresent(event -> description.put("after", EventCodec.encode(event)));
         Path file = path.resolve(DESCRIPTION);
         try {
             new AtomicFiles(Access.OWNER).write(file, description.toPrettyString() + "\n");
         } catch (IOException e) {
             throw DiskProblems.writing(file, e);
+        }
+    }
+
+    private JsonNode description() throws ProblemException {
+        try {
+            return description(path);
+        } catch (IOException e) {
+            throw DiskProblems.reading(path.resolve(DESCRIPTION), e);
         }
     }
 

@@ -66,7 +66,7 @@ public final class Reading implements FaultListener, AutoCloseable {
         log = plan.log();
         sound = new SessionSound(plan.tapes(), plan.nanoTime());
         overflow = plan.tapes().overflow();
-        journalStage = new JournalStage(journal, plan.journal(), plan.nanoTime(), sessionEnded, this);
+        journalStage = new JournalStage(journal, plan.journal(), overflow, plan.nanoTime(), sessionEnded, this);
     }
 
     /** Rolls the first take; the crew must report each fault of a stage to the reading. */

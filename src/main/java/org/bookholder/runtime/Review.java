@@ -35,6 +35,7 @@ public final class Review implements Stage, FaultListener, NoteCommand.Handler {
     private final Latest<Boolean> over = new Latest<>(false);
     private final Latest<Boolean> leftBehind = new Latest<>(false);
     private final JournalStage journalStage;
+    private final Overflow overflow;
     private final SessionRecorder ledger;
 
     private final FaultLog log;
@@ -43,13 +44,15 @@ public final class Review implements Stage, FaultListener, NoteCommand.Handler {
      * Creates the review of a session.
      *
      * @param kept its journal; whoever opened it closes it after the stages have ended
+     * @param overflow a second place for what the journal does not take
      * @param nanoTime a monotonic clock in nanoseconds
      * @param log where faults of the program are logged
      */
-    public Review(Journal kept, SessionState before, LongSupplier nanoTime, FaultLog log) {
+    public Review(Journal kept, Overflow overflow, SessionState before, LongSupplier nanoTime, FaultLog log) {
         this.log = log;
+        this.overflow = overflow;
         ledger = new SessionRecorder(journal, before);
-        journalStage = new JournalStage(journal, kept, nanoTime, ended, this);
+        journalStage = new JournalStage(journal, kept, overflow, nanoTime, ended, this);
     }
 
     /** Gives the review's stages to a crew, which must report each fault of a stage to the review. */
@@ -97,11 +100,11 @@ public final class Review implements Stage, FaultListener, NoteCommand.Handler {
     }
 
     /**
-     * Saves in a second place what the journal does not take; to be called after the stages have ended.
+     * Saves in the second place what the journal does not take; to be called after the stages have ended.
      *
      * @return how many notes are there
      */
-    public int keepElsewhere(Overflow overflow) {
+    public int keepElsewhere() {
         return journal.failure().isEmpty() ? 0 : journal.keepElsewhere(overflow);
     }
 

@@ -58,8 +58,9 @@ final class FullDiskTest {
         assertThat(program.err()).isEmpty();
     }
 
+    /** More than fit into one file of the second place. */
     @Test
-    void notesThatCannotBeSavedAreShownAndTheFailureIsReported() throws IOException, InterruptedException {
+    void notesThatCannotBeSavedAreShownAndKeptElsewhere() throws IOException, InterruptedException {
         program.file("wheel.md", lines(TOO_MANY));
         program.recording("wheel.wav", 3.5 * TOO_MANY);
         List<String> lines = read();
@@ -67,9 +68,11 @@ final class FullDiskTest {
                 .contains("Pickup list: wheel", "status 2")
                 .anyMatch(line -> line.contains("Notes are not being saved"))
                 .noneMatch(line -> line.contains("memory is full"))
-                .anyMatch(
-                        line -> line.matches(".* notes, from .* are not saved .*no second place takes them either.*"));
+                .anyMatch(line ->
+                        line.matches(".* s of sound and \\d{5} notes could not be saved in the session's folder .*"));
         assertThat(program.run("notes", program.path("session"))).isZero();
+        assertThat(program.err()).contains("are in the session now");
+        assertThat(program.out()).contains(TOO_MANY + " in all, " + TOO_MANY + " clean");
     }
 
     @Test

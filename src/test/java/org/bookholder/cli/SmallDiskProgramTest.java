@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.bookholder.testing.ChildJvm;
 import org.bookholder.testing.Needs;
@@ -29,24 +30,7 @@ final class SmallDiskProgramTest {
 
     @Test
     void nothingOfAReadingIsLostOnADiskThatIsTooSmall() throws IOException, InterruptedException {
-        Needs.mounts();
-        DemoReading.needed();
-        Path disk = Files.createDirectories(folder.resolve("disk"));
-        List<String> lines;
-        try (ChildJvm child = ChildJvm.startBy(
-                List.of(
-                        "unshare",
-                        "-rm",
-                        "sh",
-                        "-c",
-                        "mount -t tmpfs -o size=1500k none \"$0\" && exec \"$@\"",
-                        disk.toString()),
-                Child.class,
-                folder.toString(),
-                disk.toString(),
-                System.getProperty("bookholder.home"))) {
-            lines = child.untilItEnds();
-        }
+        List<String> lines = runOnDisk("1500k", "whole");
         assertThat(lines)
                 .contains("read: 2", "notes while full: 0", "notes: 0", "exit status 0")
                 .anyMatch(line -> line.matches(
@@ -61,6 +45,48 @@ final class SmallDiskProgramTest {
                 new ObjectMapper().readTree(folder.resolve("undisturbed.json").toFile());
         assertThat(summary(notes)).isEqualTo(summary(undisturbed)).hasSizeGreaterThan(15);
         assertThat(folder.resolve("data/overflow")).isEmptyDirectory();
+    }
+
+    /** Not even a reading that nobody can end in order any more: what was refused is elsewhere a second later. */
+    @Test
+    void aKillWhileTheDiskIsFullLosesNoLineThatWasShown() throws IOException, InterruptedException {
+        Path data = Files.createDirectories(folder.resolve("others/bookholder"));
+        Files.createSymbolicLink(folder.resolve("data"), data);
+        List<String> lines = runOnDisk("700k", "kill");
+        assertThat(lines)
+                .contains("notes: 0", "exit status 0")
+                .anyMatch(line -> line.contains("are in the session now"));
+        byte[] whole = Files.readAllBytes(DemoReading.recording());
+        byte[] take = Files.readAllBytes(folder.resolve("take.wav"));
+        assertThat(take.length).as("more than the disk had room for").isGreaterThan(700 * 1024);
+        assertThat(Arrays.equals(take, 44, take.length, whole, 44, take.length)).isTrue();
+        List<String> clean =
+                lines.stream().filter(line -> line.startsWith("clean: ")).toList();
+        assertThat(clean).hasSize(4);
+        JsonNode notes =
+                new ObjectMapper().readTree(folder.resolve("notes.json").toFile());
+        for (JsonNode line : notes.path("lines")) {
+            String shown = "clean: " + line.path("text").asText();
+            assertThat(line.path("outcome").asText())
+                    .matches(outcome -> outcome.equals("clean") || !clean.contains(shown), shown);
+        }
+        assertThat(data.resolve("overflow")).isEmptyDirectory();
+    }
+
+    private List<String> runOnDisk(String size, String what) throws IOException, InterruptedException {
+        Needs.mounts();
+        DemoReading.needed();
+        Path disk = Files.createDirectories(folder.resolve("disk"));
+        String mount = "mount -t tmpfs -o size=" + size + " none \"$0\" && exec \"$@\"";
+        try (ChildJvm child = ChildJvm.startBy(
+                List.of("unshare", "-rm", "sh", "-c", mount, disk.toString()),
+                Child.class,
+                folder.toString(),
+                disk.toString(),
+                System.getProperty("bookholder.home"),
+                what)) {
+            return child.untilItEnds();
+        }
     }
 
     /** Outcomes, attempts and asides; word times differ a little from run to run, as the recogniser adds noise of its own. */
@@ -85,26 +111,49 @@ final class SmallDiskProgramTest {
             program.equipment.hearsForReal();
         }
 
-        /** Arguments: the folder of the test, the disk, the program's home. */
+        /** Arguments: the folder of the test, the disk, the program's home, {@code whole} or {@code kill}. */
         public static void main(String[] args) throws IOException, InterruptedException {
             System.setProperty("bookholder.home", args[2]);
             Path folder = Path.of(args[0]);
-            Path session = Path.of(args[1], "session");
+            Path disk = Path.of(args[1]);
+            Path session = disk.resolve("session");
             DemoReading.linkModel(folder);
             Child child = new Child(folder);
-            child.read("read", session);
-            child.run("notes while full", "notes", session.toString());
-            new ProcessBuilder("mount", "-o", "remount,size=20M", args[1])
+            if (args[3].equals("kill")) {
+                readAndKill(folder, session);
+                child.makeRoom(folder, disk, session);
+            } else {
+                child.read("read", session);
+                child.run("notes while full", "notes", session.toString());
+                child.makeRoom(folder, disk, session);
+                Path undisturbed = folder.resolve("undisturbed");
+                child.read("read undisturbed", undisturbed);
+                child.run("notes undisturbed", "notes", undisturbed.toString(), "--json");
+                Files.writeString(folder.resolve("undisturbed.json"), child.program.out());
+            }
+        }
+
+        /** Kills the program in another process after five more lines were shown as clean on the full disk. */
+        private static void readAndKill(Path folder, Path session) throws IOException, InterruptedException {
+            try (ChildJvm reader = DemoReading.startWithDataIn(folder.resolve("others"), session.toString())) {
+                reader.readTo("not being saved");
+                for (int i = 0; i < 4; i++) {
+                    System.out.println("clean: " + reader.readTo("clean").replaceFirst(".*clean\\s+", ""));
+                }
+                // More than a second has passed when the next line is shown: the second place has those before it.
+                reader.readTo("clean");
+                reader.kill();
+            }
+        }
+
+        private void makeRoom(Path folder, Path disk, Path session) throws IOException, InterruptedException {
+            new ProcessBuilder("mount", "-o", "remount,size=20M", disk.toString())
                     .inheritIO()
                     .start()
                     .waitFor();
-            child.run("notes", "notes", session.toString(), "--json");
-            Files.writeString(folder.resolve("notes.json"), child.program.out());
+            run("notes", "notes", session.toString(), "--json");
+            Files.writeString(folder.resolve("notes.json"), program.out());
             Files.copy(session.resolve("take-001.wav"), folder.resolve("take.wav"));
-            Path undisturbed = folder.resolve("undisturbed");
-            child.read("read undisturbed", undisturbed);
-            child.run("notes undisturbed", "notes", undisturbed.toString(), "--json");
-            Files.writeString(folder.resolve("undisturbed.json"), child.program.out());
         }
 
         private void read(String what, Path session) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.runtime.record.FaultLog;
+import org.bookholder.runtime.record.Overflow;
 import org.bookholder.runtime.stage.ManualScheduler;
 import org.bookholder.session.Command;
 import org.bookholder.session.NoteCommand;
@@ -26,6 +27,7 @@ final class ReviewTest {
     private final FakeJournal journal = new FakeJournal();
     private final Review review = new Review(
             journal,
+            Overflow.NONE,
             Session.begin(Scripts.of("A first line."), FatigueLimits.defaults()),
             () -> 0,
             new FaultLog(entry -> {}, new FakeClock()));

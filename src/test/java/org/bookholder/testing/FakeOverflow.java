@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.record.Overflow;
 import org.bookholder.runtime.record.Tape;
 import org.bookholder.session.SessionEvent;
@@ -18,6 +19,9 @@ public final class FakeOverflow implements Overflow {
 
     /** The events. */
     public final List<SessionEvent> events = new ArrayList<>();
+
+    /** Whether it has room for events. */
+    public boolean takesNotes = true;
 
     /** How many blocks each stretch has room for. */
     public int room = Integer.MAX_VALUE;
@@ -43,7 +47,11 @@ public final class FakeOverflow implements Overflow {
     }
 
     @Override
-    public int keep(List<SessionEvent> rest, Optional<SessionEvent> before) {
+    public int keep(List<SessionEvent> rest, Optional<SessionEvent> before) throws ProblemException {
+        if (!takesNotes) {
+            throw new ProblemException("the disk is full", "the second place", "make room");
+        }
+        events.clear();
         events.addAll(rest);
         return rest.size();
     }

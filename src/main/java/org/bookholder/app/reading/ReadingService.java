@@ -297,7 +297,9 @@ public final class ReadingService {
     }
 
     private ReadingResult finish(Reading reading, SessionFolder folder, SecondPlace second) {
-        Optional<KeptElsewhere> kept = reading.keepElsewhere().filter(some -> !second.takeIn());
+        Optional<KeptElsewhere> rest = reading.keepElsewhere();
+        boolean allIn = !reading.leftBehind() && second.takeIn();
+        Optional<KeptElsewhere> kept = rest.filter(some -> !allIn);
         List<AcceptedReading> learned = reading.state().get().remarks().readRight();
         keep(new ReadRightNotes(ReadRightNotes.courseOf(request.script()), learned), folder);
         return ReadingResult.of(reading, folder.path(), kept);

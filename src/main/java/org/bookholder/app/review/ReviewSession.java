@@ -33,13 +33,21 @@ public final class ReviewSession implements AutoCloseable {
 
     private final Environment here;
     private final SessionFolder folder;
+    private final SecondPlace second;
     private final Review review;
     private final Workers workers;
     private final SessionDesk desk;
 
-    private ReviewSession(Environment here, SessionFolder folder, Review review, Workers workers, SessionDesk desk) {
+    private ReviewSession(
+            Environment here,
+            SessionFolder folder,
+            SecondPlace second,
+            Review review,
+            Workers workers,
+            SessionDesk desk) {
         this.here = here;
         this.folder = folder;
+        this.second = second;
         this.review = review;
         this.workers = workers;
         this.desk = desk;
@@ -58,8 +66,9 @@ public final class ReviewSession implements AutoCloseable {
                             "nothing was read in this session yet", place.toString(), "name another session"));
             Script script = ScriptFile.parse(opened.scriptText(), opened.source());
             ReplayedSession past = ReplayedSession.of(script, BreakLimits.of(here), events);
+            SecondPlace second = new SecondPlace(here, folder);
             Review review = new Review(
-                    folder.journal(), past.state(), here.nanoTime(), FaultLog.in(folder.path(), here.clock()));
+                    folder.journal(), second, past.state(), here.nanoTime(), FaultLog.in(folder.path(), here.clock()));
             Workers workers = new Workers(here.nanoTime(), review);
             review.begin(workers);
             if (writable) {
@@ -68,7 +77,7 @@ public final class ReviewSession implements AutoCloseable {
             BiConsumer<Request, Request.Reply> ask =
                     writable ? review::ask : (request, reply) -> reply.failed(LOOK_ONLY);
             SessionDesk desk = SessionDesk.of(here, folder, past.trail(), review.state(), ask, review, false);
-            return new ReviewSession(here, folder, review, workers, desk);
+            return new ReviewSession(here, folder, second, review, workers, desk);
         } catch (ProblemException e) {
             folder.close();
             throw e;
@@ -103,9 +112,8 @@ public final class ReviewSession implements AutoCloseable {
     }
 
     private void keepElsewhere() {
-        SecondPlace second = new SecondPlace(here, folder);
-        int kept = review.keepElsewhere(second);
-        if (kept > 0 && !second.takeIn()) {
+        int kept = review.keepElsewhere();
+        if (!second.takeIn() && kept > 0) {
             here.warnings()
                     .of(new ProblemException(
                             kept + (kept == 1 ? " note is" : " notes are") + " kept in " + second.place()

@@ -11,9 +11,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.files.DiskProblems;
+import org.bookholder.files.DiskRoom;
 import org.bookholder.files.PrivateFiles;
 import org.bookholder.journal.OverflowFolder;
 import org.bookholder.journal.OverflowMerge;
+import org.bookholder.journal.OverflowNotes;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.record.Overflow;
@@ -23,8 +25,8 @@ import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
 
 /**
- * The second place of a session that is open here: a private folder among the user's data or, if there is no room either, in the
- * temporary folder. It is made when something has to be kept there. {@link Overflows} finds it again.
+ * The second place of a session that is open here: a private folder among the user's data or, if nothing can be written there either,
+ * in the temporary folder. It is made when something has to be kept there. {@link Overflows} finds it again.
  */
 public final class SecondPlace implements Overflow {
     /** A place with less room is passed over: others need it. Bytes. */
@@ -34,6 +36,9 @@ public final class SecondPlace implements Overflow {
     private final SessionFolder session;
     /** By the folder above. */
     private final Map<Path, OverflowFolder> open = new LinkedHashMap<>();
+
+    private Optional<OverflowNotes> notes = Optional.empty();
+    private volatile String place = "";
 
     public SecondPlace(Environment here, SessionFolder session) {
         this.here = here;
@@ -52,18 +57,46 @@ public final class SecondPlace implements Overflow {
 
     @Override
     public synchronized int keep(List<SessionEvent> rest, Optional<SessionEvent> before) throws ProblemException {
-        List<SessionEvent> saved = saved();
-        boolean gone = !SessionFolder.isSession(session.path()) && !saved.isEmpty();
+        boolean there = SessionFolder.isSession(session.path());
+        List<SessionEvent> saved = there && before.isPresent() ? List.of() : saved();
+        boolean gone = !there && !saved.isEmpty();
         List<SessionEvent> all = new ArrayList<>(gone ? saved : List.of());
         all.addAll(rest);
-        Optional<SessionEvent> after = gone ? Optional.empty() : last(saved).or(() -> before);
-        if (!all.isEmpty()) {
-            inFirstWithRoom(folder -> {
-                folder.keep(after, all);
-                return folder;
-            });
+        Optional<SessionEvent> after = gone ? Optional.empty() : before.or(() -> last(saved));
+        if (all.isEmpty()) {
+            drop();
+        } else if (!grown(after, all)) {
+            begin(after, all);
         }
         return all.size();
+    }
+
+    /** Adds what is new to what is kept; false if that is something else, or there is no room for it where it is. */
+    private boolean grown(Optional<SessionEvent> after, List<SessionEvent> all) {
+        try {
+            if (notes.isPresent() && notes.get().growsTo(after, all)) {
+                notes.get().growTo(all);
+                return true;
+            }
+            return false;
+        } catch (ProblemException full) {
+            return false;
+        }
+    }
+
+    private void begin(Optional<SessionEvent> after, List<SessionEvent> all) throws ProblemException {
+        Optional<OverflowNotes> old = notes;
+        notes = Optional.of(inFirstWithRoom(folder -> OverflowNotes.begin(folder, after, all)));
+        if (old.isPresent() && !old.get().folder().equals(notes.get().folder())) {
+            old.get().drop();
+        }
+    }
+
+    private void drop() throws ProblemException {
+        if (notes.isPresent()) {
+            notes.get().drop();
+            notes = Optional.empty();
+        }
     }
 
     /** What the journal holds, if it can be read: on many systems also if its file was deleted. */
@@ -80,8 +113,8 @@ public final class SecondPlace implements Overflow {
     }
 
     @Override
-    public synchronized String place() {
-        return open.values().stream().map(folder -> folder.path().toString()).collect(Collectors.joining(" and "));
+    public String place() {
+        return place;
     }
 
     /**
@@ -98,7 +131,9 @@ public final class SecondPlace implements Overflow {
                 OverflowMerge.into(session, folder);
                 folder.delete();
                 open.values().remove(folder);
+                place = places();
             }
+            notes = Optional.empty();
             return true;
         } catch (ProblemException stillFull) {
             return false;
@@ -121,19 +156,30 @@ public final class SecondPlace implements Overflow {
     }
 
     private OverflowFolder in(Path parent) throws ProblemException {
-        try {
-            PrivateFiles.createFolder(parent);
-            if (Files.getFileStore(parent).getUsableSpace() < ROOM) {
-                throw new ProblemException("the disk is full", parent.toString(), "free some space");
-            }
-            OverflowFolder known = open.get(parent);
-            if (known == null) {
-                known = OverflowFolder.begin(Files.createTempDirectory(parent, Overflows.PREFIX), session.path());
-                open.put(parent, known);
-            }
+        OverflowFolder known = open.get(parent);
+        if (known != null) {
+            DiskRoom.check(known.path(), ROOM);
             return known;
+        }
+        try {
+            Path made = Files.createTempDirectory(PrivateFiles.createFolder(parent), Overflows.PREFIX);
+            OverflowFolder begun = new OverflowFolder(made, session.path());
+            try {
+                DiskRoom.check(made, ROOM);
+                begun = OverflowFolder.begin(made, session.path());
+            } catch (ProblemException e) {
+                begun.delete();
+                throw e;
+            }
+            open.put(parent, begun);
+            place = places();
+            return begun;
         } catch (IOException e) {
             throw DiskProblems.writing(parent, e);
         }
+    }
+
+    private String places() {
+        return open.values().stream().map(folder -> folder.path().toString()).collect(Collectors.joining(" and "));
     }
 }

@@ -2,6 +2,7 @@ package org.bookholder.runtime.record;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +35,7 @@ public final class JournalQueue {
     private final ConcurrentLinkedQueue<Entry> added = new ConcurrentLinkedQueue<>();
     private final AtomicLong entered = new AtomicLong();
     private final AtomicInteger waiters = new AtomicInteger();
-    private final Latest<Written> written = new Latest<>(new Written(0, NOTHING_ASIDE, "", StreamTime.ZERO));
+    private final Latest<Written> written = new Latest<>(new Written(0, NOTHING_ASIDE, "", "", StreamTime.ZERO));
 
     /** Confined to the writing thread. */
     private final Deque<Entry> waiting = new ArrayDeque<>();
@@ -44,6 +45,9 @@ public final class JournalQueue {
 
     /** Whether an event was set aside since the last reply; confined to the writing thread. */
     private boolean asideUntold;
+
+    /** Whether the second place has what waits, or a part of it; confined to the writing thread. */
+    private boolean copied;
 
     /** An event, or a reply that waits until all events before it are written. */
     private sealed interface Entry {
@@ -58,9 +62,22 @@ public final class JournalQueue {
      * @param events number of events that are forced to disk
      * @param aside the events that can never be written
      * @param failure why the next ones could not be written, for people; empty if nothing is wrong
+     * @param meanwhile what becomes of those until they can be, for people; empty if nothing is wrong
      * @param from when the first of those happened
      */
-    private record Written(long events, Aside aside, String failure, StreamTime from) {}
+    private record Written(long events, Aside aside, String failure, String meanwhile, StreamTime from) {
+        Written refused(String why, String copies, StreamTime first) {
+            return new Written(events, aside, why, copies, first);
+        }
+
+        Written with(long more) {
+            return new Written(events + more, aside, "", "", StreamTime.ZERO);
+        }
+
+        String trouble() {
+            return failure.isEmpty() ? "" : failure + meanwhile;
+        }
+    }
 
     /** Number of events that can never be written, and when the first of them happened. */
     private record Aside(long events, StreamTime from) {
@@ -92,6 +109,38 @@ public final class JournalQueue {
     }
 
     /**
+     * Copies what waits to the second place, so that it outlasts a kill; here it waits all the same. Called by the writing thread after
+     * the disk has refused it.
+     */
+    void copyTo(Overflow overflow) {
+        if (overflow == Overflow.NONE) {
+            return;
+        }
+        String meanwhile;
+        try {
+            copied = true;
+            overflow.keep(events(waiting), lastWritten);
+            meanwhile = "; notes are kept in " + overflow.place() + " meanwhile";
+        } catch (ProblemException e) {
+            meanwhile = "; nowhere else is room for notes, so that they are in memory only";
+        }
+        Written now = written.get();
+        written.set(now.refused(now.failure(), meanwhile, now.from()));
+    }
+
+    /** Removes the copies if all is written. Called by the writing thread. */
+    void dropCopies(Overflow overflow) {
+        if (copied && waiting.isEmpty()) {
+            copied = false;
+            try {
+                overflow.keep(List.of(), lastWritten);
+            } catch (ProblemException e) {
+                // They stay there. When they are taken in, those that the journal has are not added again.
+            }
+        }
+    }
+
+    /**
      * Saves the events that are not written in a second place, which may take further ones that were written and are gone. To be
      * called when no thread writes any more. What the second place refuses stays here, with its reason.
      *
@@ -104,13 +153,13 @@ public final class JournalQueue {
             int kept = overflow.keep(events(rest), lastWritten);
             waiting.clear();
             added.clear();
-            written.set(new Written(written(), written.get().aside(), "", StreamTime.ZERO));
+            written.set(written.get().with(0));
             return kept;
         } catch (ProblemException e) {
             Written now = written.get();
             String why =
                     now.failure().isEmpty() ? e.getMessage() : now.failure() + "; no second place takes them either";
-            written.set(new Written(now.events(), now.aside(), why, now.from()));
+            written.set(now.refused(why, "", now.from()));
             return 0;
         }
     }
@@ -122,7 +171,7 @@ public final class JournalQueue {
 
     /** Why events cannot be written at present, for people; empty if they can. */
     public String failure() {
-        return written.get().failure();
+        return written.get().trouble();
     }
 
     /** What is not saved, and why, for people; empty if everything can be. */
@@ -132,7 +181,7 @@ public final class JournalQueue {
         List<String> parts = new ArrayList<>();
         if (!now.failure().isEmpty()) {
             long refused = entered.get() - now.events() - aside.events();
-            parts.add(notes(refused, now.from()) + (refused == 1 ? " is" : " are") + " not saved (" + now.failure()
+            parts.add(notes(refused, now.from()) + (refused == 1 ? " is" : " are") + " not saved (" + now.trouble()
                     + ")");
         }
         if (aside.events() > 0) {
@@ -178,8 +227,8 @@ public final class JournalQueue {
             }
         } catch (ProblemException e) {
             String why = e.getMessage();
-            written.set(new Written(
-                    written(), written.get().aside(), why, events.get(0).at()));
+            Written before = written.get();
+            written.set(before.refused(why, before.meanwhile(), events.get(0).at()));
             answerUnsaved(why);
             return 0;
         }
@@ -189,7 +238,7 @@ public final class JournalQueue {
         if (!events.isEmpty()) {
             lastWritten = Optional.of(events.get(events.size() - 1));
         }
-        written.set(new Written(written() + events.size(), written.get().aside(), "", StreamTime.ZERO));
+        written.set(written.get().with(events.size()));
         answer(batch);
         return batch.size();
     }
@@ -209,7 +258,7 @@ public final class JournalQueue {
     private void setAside(IllegalArgumentException cause, FaultListener faults) {
         if (waiting.remove() instanceof Entry.Event entry) {
             Written before = written.get();
-            written.set(new Written(before.events(), before.aside().plus(entry.event()), "", StreamTime.ZERO));
+            written.set(new Written(before.events(), before.aside().plus(entry.event()), "", "", StreamTime.ZERO));
             asideUntold = true;
             faults.failed(new StageFault(ONE_NOTE, StageFault.Consequence.GIVEN_UP, cause));
         }
@@ -221,7 +270,7 @@ public final class JournalQueue {
         replies(all).forEach(reply -> reply.failed("Done, but not saved: " + why + "."));
     }
 
-    private static List<SessionEvent> events(List<Entry> entries) {
+    private static List<SessionEvent> events(Collection<Entry> entries) {
         return entries.stream()
                 .filter(Entry.Event.class::isInstance)
                 .map(entry -> ((Entry.Event) entry).event())

@@ -10,13 +10,14 @@ import org.bookholder.runtime.stage.Stage;
 /**
  * Writes a session's events to its journal, batching those that arrived while the disk was busy. The only stage that
  * waits for the journal's file. If the disk fails, it tries again every second, when a reply is waiting, and at the
- * end.
+ * end; from the second failure on, what waits is copied to a second place each time.
  */
 public final class JournalStage implements Stage {
     private static final long RETRY_NANOS = 1_000_000_000L;
 
     private final JournalQueue queue;
     private final Journal journal;
+    private final Overflow overflow;
     private final LongSupplier nanoTime;
     private final FaultListener faults;
     private final Supplier<Boolean> complete;
@@ -25,6 +26,7 @@ public final class JournalStage implements Stage {
     /**
      * Creates the stage.
      *
+     * @param overflow the second place
      * @param nanoTime a monotonic clock in nanoseconds
      * @param complete whether no more events will be added
      * @param faults told of each event that can never be written
@@ -32,11 +34,13 @@ public final class JournalStage implements Stage {
     public JournalStage(
             JournalQueue queue,
             Journal journal,
+            Overflow overflow,
             LongSupplier nanoTime,
             Supplier<Boolean> complete,
             FaultListener faults) {
         this.queue = queue;
         this.journal = journal;
+        this.overflow = overflow;
         this.nanoTime = nanoTime;
         this.complete = complete;
         this.faults = faults;
@@ -61,7 +65,12 @@ public final class JournalStage implements Stage {
             return 0;
         }
         int done = queue.write(journal, faults);
-        if (!queue.failure().isEmpty()) {
+        if (queue.failure().isEmpty()) {
+            queue.dropCopies(overflow);
+        } else {
+            if (refused) {
+                queue.copyTo(overflow);
+            }
             failedAt = nanoTime.getAsLong();
         }
         return done == 0 && last ? -1 : done;

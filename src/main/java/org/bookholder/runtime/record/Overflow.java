@@ -43,12 +43,13 @@ public interface Overflow {
     Tape begin(int take, int rate, StreamTime takeStart, long first) throws ProblemException;
 
     /**
-     * Keeps events that are not in the session's journal; of a session whose folder is gone, all that can still be read.
+     * Keeps events that are not in the session's journal, in place of those that were given before; of a session whose folder is
+     * gone, all that can still be read. It costs only what is new.
      *
-     * @param rest the events that could not be written, in order
+     * @param rest the events that could not be written, in order; empty if there are none any more
      * @param before the last event that was written, if it is known
      * @return how many are kept
-     * @throws ProblemException if no second place takes them
+     * @throws ProblemException if no second place takes them; those that it took before may stay there
      */
     int keep(List<SessionEvent> rest, Optional<SessionEvent> before) throws ProblemException;
 

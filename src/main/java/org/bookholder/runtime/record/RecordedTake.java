@@ -12,8 +12,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A take's sound on its way to disk. What the disk refuses waits in memory and is tried again every second; when the disk
- * takes it, it goes to its true place in the take's file. When half of the memory is used, the oldest sound goes to a second place.
- * Only what neither memory nor the second place has room for is lost, and is silence.
+ * takes it, it goes to its true place in the take's file. Each time that the disk still refuses it, what waits is copied to a second
+ * place, so that it outlasts a kill. When half of the memory is used, the oldest sound is in the second place alone. Only what
+ * neither memory nor the second place has room for is lost, and is silence.
  *
  * <p>Threads: the capture appends and finishes; another thread syncs and, once the take is finished, retries; the open ear
  * reads. Nobody waits while the file is forced to disk.
@@ -38,11 +39,13 @@ public final class RecordedTake {
     private volatile boolean saved;
     private volatile boolean readerClosed;
 
+    /** The second place has all that waits before this sample. */
+    private volatile long copiedTo;
+
     // Guarded by writing.
     private String failure = "";
     private long triedAt;
     private boolean refused;
-    private long triedElsewhereAt;
     private boolean elsewhereRefused;
     private long next;
     private final List<SoundNews> news = new ArrayList<>();
@@ -82,16 +85,23 @@ public final class RecordedTake {
     /** Adds a block, in session time; a gap before it becomes silence. */
     public void append(AudioBlock block) {
         synchronized (writing) {
-            if (refused) {
-                makeRoomInMemory();
+            if (memory.crowded() && !elsewhereRefused) {
+                copyElsewhere();
             }
-            memory.add(place(block))
-                    .forEach(piece -> piece.take()
-                            .lost
-                            .add(piece.block().start(), piece.block().end()));
-            if (!refused || nanoTime.getAsLong() - triedAt >= RETRY_NANOS) {
+            memory.add(place(block)).forEach(piece -> piece.take().dropped(piece));
+            if (!refused) {
                 catchUp(PIECES_AT_ONCE);
+            } else if (nanoTime.getAsLong() - triedAt >= RETRY_NANOS) {
+                catchUp(PIECES_AT_ONCE);
+                copyElsewhere();
             }
+        }
+    }
+
+    /** Memory has no room for this piece. */
+    private void dropped(Piece piece) {
+        if (piece.first() >= copiedTo) {
+            lost.add(piece.block().start(), piece.block().end());
         }
     }
 
@@ -123,31 +133,37 @@ public final class RecordedTake {
         }
     }
 
-    /** Moves the oldest sound to the second place until half of the memory is free, if there is one. */
-    private void makeRoomInMemory() {
-        if (!memory.crowded() || (elsewhereRefused && nanoTime.getAsLong() - triedElsewhereAt < RETRY_NANOS)) {
+    /** Copies what waits and is still refused to the second place, if there is one; what it has need not crowd the memory. */
+    private void copyElsewhere() {
+        if (!refused) {
             return;
         }
-        triedElsewhereAt = nanoTime.getAsLong();
         try {
-            while (memory.crowded() && moveOldest()) {
-                // Until there is room.
-            }
+            copyAll();
             elsewhereRefused = false;
         } catch (ProblemException alsoFull) {
             // It stays in memory. If there is no room there either, the loss is told.
             elsewhereRefused = true;
         }
+        while (memory.crowded() && letGoOfCopied()) {
+            // Until there is room.
+        }
     }
 
-    /** Moves a piece from memory to the second place; false if none is left. */
-    private boolean moveOldest() throws ProblemException {
-        Optional<Piece> piece = memory.oldest(this);
-        if (piece.isPresent()) {
+    private void copyAll() throws ProblemException {
+        Optional<Piece> piece = memory.from(this, copiedTo);
+        while (piece.isPresent()) {
             elsewhere.add(piece.get().first(), piece.get().block());
-            memory.written(piece.get());
+            copiedTo = piece.get().end();
             lost.tell().ifPresent(news::add);
+            piece = memory.from(this, copiedTo);
         }
+    }
+
+    /** Forgets the oldest piece if the second place has it; false if it has not. */
+    private boolean letGoOfCopied() {
+        Optional<Piece> piece = memory.oldest(this).filter(oldest -> oldest.first() < copiedTo);
+        piece.ifPresent(memory::written);
         return piece.isPresent();
     }
 
@@ -178,15 +194,21 @@ public final class RecordedTake {
         if (failure.isEmpty()) {
             return syncFailure;
         }
-        String meanwhile = elsewhere.isEmpty()
-                ? ""
-                : "; the sound is kept in " + tapes.overflow().place() + " meanwhile";
         return failure
-                + meanwhile
+                + meanwhile()
                 + lost.since()
                         .map(from -> "; memory is full, and what was said from " + Clocks.minutes(from)
                                 + " on is being lost")
                         .orElse("");
+    }
+
+    private String meanwhile() {
+        if (elsewhereRefused && tapes.overflow() != Overflow.NONE) {
+            return "; nowhere else is room for the sound, so that it is in memory only";
+        }
+        return elsewhere.isEmpty()
+                ? ""
+                : "; the sound is kept in " + tapes.overflow().place() + " meanwhile";
     }
 
     /** Makes what has been added safe against loss of power. */
@@ -228,7 +250,7 @@ public final class RecordedTake {
                 return;
             }
             catchUp(Integer.MAX_VALUE);
-            makeRoomInMemory();
+            copyElsewhere();
             lost.tell().ifPresent(news::add);
             sync();
             if (failure.isEmpty() && syncFailure.isEmpty()) {
@@ -276,7 +298,10 @@ public final class RecordedTake {
     public Optional<AudioBlock> read(int samples) throws ProblemException {
         // Memory is asked first: a piece leaves it only when it is on disk.
         Optional<Piece> piece = memory.from(this, readTo);
-        Optional<AudioBlock> block = elsewhere.read(readTo, samples);
+        Optional<AudioBlock> block = piece.filter(p -> p.first() <= readTo).map(p -> p.part(readTo, samples));
+        if (block.isEmpty()) {
+            block = elsewhere.read(readTo, samples);
+        }
         Tape open = tape;
         if (block.isEmpty() && open != null) {
             // What lies in the second place is a hole here.
@@ -314,8 +339,13 @@ public final class RecordedTake {
      */
     void keepElsewhere() throws ProblemException {
         synchronized (writing) {
-            while (moveOldest()) {
-                // Until all of it is there. It comes first: nothing else has it.
+            try {
+                // It comes first: nothing else has it.
+                copyAll();
+            } finally {
+                while (letGoOfCopied()) {
+                    // Until none is left that the second place has.
+                }
             }
             Tape open = tape;
             if (open != null && !syncFailure.isEmpty()) {

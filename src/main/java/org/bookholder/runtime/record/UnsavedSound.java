@@ -53,8 +53,13 @@ final class UnsavedSound {
                     Arrays.copyOfRange(block.samples(), offset, end));
         }
 
+        /** The sample behind its last one. */
+        long end() {
+            return first + block.samples().length;
+        }
+
         private boolean holds(long sample) {
-            return first <= sample && sample < first + block.samples().length;
+            return first <= sample && sample < end();
         }
     }
 

@@ -15,6 +15,7 @@ import org.bookholder.journal.TakeAudio;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.record.JournalQueue;
 import org.bookholder.runtime.record.JournalStage;
+import org.bookholder.runtime.record.Overflow;
 import org.bookholder.runtime.record.ReplayedSession;
 import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.runtime.stage.FaultListener;
@@ -103,7 +104,7 @@ public final class SessionRecovery {
     private void save(UnsettledTake take) throws ProblemException {
         FaultListener lost =
                 fault -> troubles.add("a note of take " + take.number() + " cannot be saved (" + fault.cause() + ")");
-        new JournalStage(queue, folder.journal(), () -> 0, () -> true, lost).writeRest();
+        new JournalStage(queue, folder.journal(), Overflow.NONE, () -> 0, () -> true, lost).writeRest();
         if (!queue.failure().isEmpty()) {
             throw new ProblemException(
                     "what became of take " + take.number() + " cannot be saved (" + queue.failure() + ")",

@@ -22,6 +22,7 @@ import org.bookholder.app.work.WorkList;
 import org.bookholder.course.Lesson;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.OverflowFolder;
+import org.bookholder.journal.OverflowNotes;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.Stage;
@@ -156,8 +157,10 @@ final class BrokenOffTest {
         try (SessionFolder open = SessionFolder.openForReading(session)) {
             last = open.events().get(1);
         }
-        overflow.keep(
-                Optional.of(last), List.of(new SessionEvent.PickupMarked(StreamTime.ofSeconds(3), 1, "a passing van")));
+        OverflowNotes.begin(
+                overflow,
+                Optional.of(last),
+                List.of(new SessionEvent.PickupMarked(StreamTime.ofSeconds(3), 1, "a passing van")));
         look();
         work();
         assertThat(jobs.all().get(0).said()).anyMatch(line -> line.contains("are in the session now"));

@@ -10,6 +10,7 @@ import org.bookholder.handoff.ExampleSession;
 import org.bookholder.journal.ReadRightNotes;
 import org.bookholder.runtime.Review;
 import org.bookholder.runtime.record.FaultLog;
+import org.bookholder.runtime.record.Overflow;
 import org.bookholder.runtime.stage.FaultListener;
 import org.bookholder.runtime.stage.ManualScheduler;
 import org.bookholder.runtime.stage.StageFault;
@@ -39,7 +40,8 @@ final class AcceptedReadingsFaultTest implements FaultListener {
     private final StringBuilder log = new StringBuilder();
     private final List<String> told = new ArrayList<>();
     private final FakeJournal journal = new FakeJournal();
-    private final Review review = new Review(journal, reviewed(), clock, new FaultLog(log::append, clock));
+    private final Review review =
+            new Review(journal, Overflow.NONE, reviewed(), clock, new FaultLog(log::append, clock));
     private final ManualScheduler crew = new ManualScheduler(clock, this);
 
     @BeforeEach

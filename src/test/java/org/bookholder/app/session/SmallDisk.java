@@ -15,6 +15,7 @@ import org.bookholder.runtime.record.KeptElsewhere;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.PacedSource;
 import org.bookholder.session.TakeCommand;
+import org.bookholder.testing.ChildJvm;
 import org.bookholder.testing.FakeAudioSource;
 import org.bookholder.testing.FakeEars;
 import org.bookholder.testing.ReadingRig;
@@ -27,6 +28,9 @@ import org.bookholder.testing.Wav;
 final class SmallDisk implements AutoCloseable {
     static final double SECONDS = 60;
 
+    static final double KILLED_AT = 36;
+
+    private static final String FILLER = "filler";
     private static final int MOST_FILLED = 64 << 20;
 
     final Environment here;
@@ -63,7 +67,9 @@ final class SmallDisk implements AutoCloseable {
     Optional<KeptElsewhere> end() {
         reading.tell(new TakeCommand.Quit());
         rig.pass(5);
-        Optional<KeptElsewhere> kept = reading.keepElsewhere().filter(some -> !second.takeIn());
+        Optional<KeptElsewhere> rest = reading.keepElsewhere();
+        boolean allIn = second.takeIn();
+        Optional<KeptElsewhere> kept = rest.filter(some -> !allIn);
         folder.close();
         return kept;
     }
@@ -82,14 +88,49 @@ final class SmallDisk implements AutoCloseable {
         folder.close();
     }
 
-    /** In a process of its own: the disk is full from 12 s on, for 12 s or for good. */
+    /** In a process of its own: the disk is full from 12 s on, for 12 s, for good, or until a kill at 36 s. */
     static final class Child {
+        private static final String WAITS = "waits for its end";
+
         private Child() {}
 
-        /** Arguments: {@code moment} or {@code good}, the disk, the data folder, a folder for a copy of the session. */
-        public static void main(String[] args) throws ProblemException, IOException {
+        /**
+         * Arguments: {@code moment}, {@code good}, {@code kill} or {@code killed}, the disk, the data folder, a folder for a copy of
+         * the session.
+         */
+        public static void main(String[] args) throws ProblemException, IOException, InterruptedException {
             Path disk = Path.of(args[1]);
             Path session = disk.resolve("session");
+            switch (args[0]) {
+                case "kill" -> kill(args, disk, session);
+                case "killed" -> readUntilKilled(disk, session, Path.of(args[2]));
+                default -> read(args, disk, session);
+            }
+        }
+
+        /** The disk belongs to this process, which outlives the one that reads. */
+        private static void kill(String[] args, Path disk, Path session)
+                throws ProblemException, IOException, InterruptedException {
+            try (ChildJvm child = ChildJvm.start(Child.class, "killed", args[1], args[2])) {
+                child.readTo(WAITS);
+                child.kill();
+            }
+            Files.delete(disk.resolve(FILLER));
+            System.out.println("taken in: " + Overflows.takeIn(StoredExamples.here(Path.of(args[2])), session));
+            copy(session, Path.of(args[3]));
+        }
+
+        private static void readUntilKilled(Path disk, Path session, Path data) throws ProblemException, IOException {
+            try (SmallDisk trial = new SmallDisk(session, data)) {
+                trial.pass(12);
+                fill(disk);
+                trial.pass(KILLED_AT - 12);
+                System.out.println(WAITS);
+                System.in.transferTo(OutputStream.nullOutputStream());
+            }
+        }
+
+        private static void read(String[] args, Path disk, Path session) throws ProblemException, IOException {
             try (SmallDisk trial = new SmallDisk(session, Path.of(args[2]))) {
                 trial.pass(12);
                 Path filler = fill(disk);
@@ -120,7 +161,7 @@ final class SmallDisk implements AutoCloseable {
 
         /** Fills a disk to its last byte. */
         private static Path fill(Path disk) throws IOException {
-            Path filler = disk.resolve("filler");
+            Path filler = disk.resolve(FILLER);
             try (OutputStream out = Files.newOutputStream(filler)) {
                 for (int i = 0; i < MOST_FILLED / 512; i++) {
                     out.write(new byte[512]);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.journal.SessionFolder;
@@ -67,6 +68,26 @@ final class SmallDiskTest {
                                 + "/bookholder-overflow-\\d+"))
                 .anyMatch(line -> line.matches("taken in: \\[1\\.\\d MB that were kept in .* are in the session now]"));
         assertSame(folder.resolve("copy"));
+        assertThat(folder.resolve("data/overflow")).isEmptyDirectory();
+    }
+
+    /** SIGKILL after 24 s of a full disk. */
+    @Test
+    void aKillWhileTheDiskIsFullLosesASecondAtMost() throws IOException, InterruptedException, ProblemException {
+        assertThat(runOnSmallDisk("kill"))
+                .contains("exit status 0")
+                .anyMatch(
+                        line -> line.matches("taken in: \\[\\d\\.\\d MB that were kept in .* are in the session now]"));
+        Path copy = folder.resolve("copy");
+        byte[] take = Files.readAllBytes(copy.resolve("take-001.wav"));
+        byte[] whole = Files.readAllBytes(undisturbed.resolve("take-001.wav"));
+        assertThat((take.length - 44) / 2.0 / ReadingRig.RATE)
+                .isBetween(SmallDisk.KILLED_AT - 1.1, SmallDisk.KILLED_AT);
+        assertThat(Arrays.equals(take, 44, take.length, whole, 44, take.length)).isTrue();
+        List<SessionEvent> all = events(undisturbed);
+        List<SessionEvent> events = events(copy);
+        assertThat(events).isEqualTo(all.subList(0, events.size()));
+        assertThat(all.get(events.size()).at().seconds()).isGreaterThan(SmallDisk.KILLED_AT - 2.1);
         assertThat(folder.resolve("data/overflow")).isEmptyDirectory();
     }
 

@@ -11,6 +11,7 @@ import org.bookholder.session.Request;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.FakeJournal;
+import org.bookholder.testing.FakeOverflow;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
 
@@ -20,8 +21,9 @@ final class JournalStageTest {
     private final JournalQueue queue = new JournalQueue();
     private final List<String> answers = new ArrayList<>();
     private final List<StageFault> faults = new ArrayList<>();
+    private final FakeOverflow second = new FakeOverflow();
     private boolean complete;
-    private final JournalStage stage = new JournalStage(queue, disk, clock, () -> complete, faults::add);
+    private final JournalStage stage = new JournalStage(queue, disk, second, clock, () -> complete, faults::add);
 
     @Test
     void batchesEventsThatArriveWhileTheDiskIsBusy() {
@@ -62,6 +64,46 @@ final class JournalStageTest {
         stage.doWork();
         assertThat(disk.events()).containsExactly(held(1), held(2), held(3), held(4), held(5));
         assertThat(queue.unsaved()).isEmpty();
+    }
+
+    /** So that a kill costs no more than a second of them. */
+    @Test
+    void copiesWhatWaitsToTheSecondPlaceFromTheSecondRefusalOn() {
+        disk.room(0);
+        add(1, 3);
+        stage.doWork();
+        assertThat(second.events).as("the disk may be free at once").isEmpty();
+        clock.passMillis(1000);
+        stage.doWork();
+        assertThat(second.events).containsExactly(held(1), held(2), held(3));
+        assertThat(queue.failure())
+                .contains("the disk is full")
+                .endsWith("; notes are kept in the second place meanwhile");
+        add(4, 5);
+        clock.passMillis(1000);
+        stage.doWork();
+        assertThat(second.events).containsExactly(held(1), held(2), held(3), held(4), held(5));
+        disk.room(100);
+        clock.passMillis(1000);
+        stage.doWork();
+        assertThat(disk.events()).containsExactly(held(1), held(2), held(3), held(4), held(5));
+        assertThat(second.events).as("not needed any more").isEmpty();
+        assertThat(queue.failure()).isEmpty();
+    }
+
+    @Test
+    void saysThatNotesAreInMemoryOnlyIfNoSecondPlaceTakesThem() {
+        second.takesNotes = false;
+        disk.room(0);
+        add(1, 3);
+        stage.doWork();
+        clock.passMillis(1000);
+        stage.doWork();
+        assertThat(queue.failure()).contains("the disk is full").contains("they are in memory only");
+        disk.room(100);
+        clock.passMillis(1000);
+        stage.doWork();
+        assertThat(disk.events()).containsExactly(held(1), held(2), held(3));
     }
 
     @Test

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.testing.Audio;
@@ -23,6 +25,7 @@ final class RecordedTakeTest {
     private final FakeTape tape = new FakeTape();
     private final FakeOverflow second = new FakeOverflow();
     private long appended;
+    private int millisForABlock = 40;
 
     @Test
     void soundRefusedByAFullDiskIsWrittenWhenThereIsRoom() {
@@ -141,7 +144,6 @@ final class RecordedTakeTest {
         tape.room(0);
         append(take, 5);
         take.finish();
-        assertThat(second.stretches).isEmpty();
         assertThat(sound.keepElsewhere()).isEmpty();
         assertThat(sound.unsavedText()).isEmpty();
         assertThat(sound.elsewhere().seconds()).isEqualTo(5);
@@ -150,7 +152,57 @@ final class RecordedTakeTest {
         assertThat(samples(tape.blocks())).isEqualTo(5L * RATE);
     }
 
-    /** Memory for a minute: from half a minute on the oldest sound goes to the second place, and the ear reads it there. */
+    /** So that a kill costs no more than a second of it. */
+    @Test
+    void soundRefusedForASecondIsCopiedToTheSecondPlace() {
+        RecordedTake take = sound(UnsavedSound.CAPACITY).begin(1, RATE, START);
+        append(take, 5);
+        tape.room(0);
+        append(take, 1);
+        assertThat(second.stretches).as("the disk may be free at once").isEmpty();
+        for (int seconds = 2; seconds < 20; seconds++) {
+            append(take, 1);
+            assertThat(samples(second.stretch(5L * RATE).blocks())).isGreaterThan((seconds - 1) * RATE);
+        }
+        assertThat(take.waiting().seconds()).as("for the disk").isEqualTo(19);
+        tape.room(Integer.MAX_VALUE);
+        append(take, 2);
+        take.finish();
+        assertIsAllThatWasSaid(tape.blocks());
+        assertThat(take.saved()).isTrue();
+    }
+
+    /** A recording is read as fast as it can be: minutes of it in a second. */
+    @Test
+    void soundFasterThanRealTimeIsCopiedBeforeMemoryIsFull() {
+        RecordedTake take = sound(60L * RATE * Short.BYTES).begin(1, RATE, START);
+        tape.room(0);
+        millisForABlock = 0;
+        append(take, 200);
+        take.finish();
+        assertThat(take.news()).noneMatch(SoundNews.NotSaved.class::isInstance);
+        assertThat(second.stretches).containsOnlyKeys(0L);
+        assertIsAllThatWasSaid(second.stretch(0).blocks());
+    }
+
+    /** Takes that wait for the disk share the memory; what the second place has of them is not lost. */
+    @Test
+    void soundDroppedFromMemoryIsNotLostIfTheSecondPlaceHasIt() {
+        SessionSound sound = sound(60L * RATE * Short.BYTES);
+        tape.room(0);
+        RecordedTake first = sound.begin(1, RATE, START);
+        append(first, 29);
+        first.finish();
+        appended = 0;
+        RecordedTake next = sound.begin(2, RATE, START);
+        second.room = 0;
+        append(next, 40);
+        assertThat(first.waiting().seconds()).isLessThan(29);
+        assertThat(first.news()).noneMatch(SoundNews.NotSaved.class::isInstance);
+        assertThat(first.reason()).doesNotContain("lost");
+    }
+
+    /** Memory for a minute: from half a minute on the oldest sound is in the second place alone, and the ear reads it there. */
     @Test
     void theSecondPlaceTakesTheOldestSoundBeforeMemoryIsFull() throws ProblemException {
         SessionSound sound = sound(60L * RATE * Short.BYTES);
@@ -173,11 +225,15 @@ final class RecordedTakeTest {
         assertThat(take.saved()).isTrue();
         assertThat(take.news()).noneMatch(SoundNews.NotSaved.class::isInstance);
         assertThat(second.stretches).hasSize(2);
-        long kept = second.stretches.values().stream()
-                .mapToLong(stretch -> samples(stretch.blocks()))
-                .sum();
-        assertThat(kept + samples(tape.blocks())).isEqualTo(appended);
-        assertThat(sound.elsewhere().samples(RATE)).isEqualTo(kept);
+        Set<Long> there = new TreeSet<>();
+        second.stretches.values().forEach(stretch -> there.addAll(starts(stretch.blocks())));
+        assertThat(sound.elsewhere().samples(RATE)).isEqualTo((long) there.size() * BLOCK);
+        there.addAll(starts(tape.blocks()));
+        assertThat(there).hasSize((int) (appended / BLOCK));
+    }
+
+    private static List<Long> starts(List<AudioBlock> blocks) {
+        return blocks.stream().map(block -> block.start().ticks()).toList();
     }
 
     @Test
@@ -244,11 +300,12 @@ final class RecordedTakeTest {
     }
 
     @Test
-    void aStretchThatTheSecondPlaceRefusesIsNotLeftOpen() {
+    void saysThatNoPlaceHasRoomAndLeavesNothingOpenThere() {
         second.room = 0;
         RecordedTake take = sound(4L * RATE * Short.BYTES).begin(1, RATE, START);
         tape.room(0);
         append(take, 5);
+        assertThat(take.news().toString()).contains("disk is full", "it is in memory only");
         assertThat(second.stretches).isNotEmpty();
         assertThat(second.stretches.values()).allMatch(FakeTape::closed);
         assertThat(second.stretches.values()).allMatch(FakeTape::readerClosed);
@@ -311,7 +368,7 @@ final class RecordedTakeTest {
         for (int i = 0; i < Math.round(seconds * 25); i++) {
             take.append(Audio.block(START, RATE, appended, BLOCK));
             appended += BLOCK;
-            clock.passMillis(40);
+            clock.passMillis(millisForABlock);
         }
     }
 
