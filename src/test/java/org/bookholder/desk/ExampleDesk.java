@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.session.Command;
+import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
 import org.bookholder.session.Session;
 import org.bookholder.session.SessionEvent;
@@ -36,6 +37,11 @@ public final class ExampleDesk implements DeskSession {
 
     public void happens(SessionEvent event) {
         state = Session.apply(state, event);
+    }
+
+    /** Somebody writes a note on line 1. */
+    public void writesNote(String text) {
+        happens(new SessionEvent.Remarked(state.now(), new Remark.Noted(1, text, false)));
     }
 
     @Override
