@@ -42,7 +42,7 @@ final class FilmCommand implements Callable<Integer> {
     @Parameters(
             index = "0",
             paramLabel = "SESSION|LESSON",
-            description = "The session's folder, or the lesson's script for its last session.")
+            description = "The session's folder, or the lesson's script for all its sessions.")
     private @Nullable Path place;
 
     @Option(names = "--out", paramLabel = "FILE", description = "Where the film goes.")
@@ -87,8 +87,8 @@ final class FilmCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        Path session = FilmPlace.of(Objects.requireNonNull(place), here).session();
-        int interrupted = new Recovery(here, terminal).settle(session);
+        FilmPlace sessions = FilmPlace.of(Objects.requireNonNull(place), here);
+        int interrupted = new Recovery(here, terminal).settleAll(sessions.sessions());
         if (interrupted != 0) {
             return interrupted;
         }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.problem.ProblemException;
@@ -22,14 +23,16 @@ import org.bookholder.timing.StreamTime;
 public final class CutPlanner {
     private final SessionState state;
     private final CutRules rules;
+    private final IntPredicate wanted;
     private final SpeechEdges edges;
     private final Map<Integer, TakeSpeech> takes = new HashMap<>();
     private final MarkerPlan markers;
     private final LikelyLength lengths;
 
-    private CutPlanner(SessionState state, CutRules rules, TakeSound sound) {
+    private CutPlanner(SessionState state, CutRules rules, TakeSound sound, IntPredicate wanted) {
         this.state = state;
         this.rules = rules;
+        this.wanted = wanted;
         this.edges = new SpeechEdges(sound);
         this.markers = new MarkerPlan(state);
         this.lengths = new LikelyLength(state, rules);
@@ -43,7 +46,13 @@ public final class CutPlanner {
      * @throws ProblemException if a recording cannot be read
      */
     public static CutList plan(SessionState state, CutRules rules, TakeSound sound) throws ProblemException {
-        return new CutPlanner(state, rules, sound).plan();
+        return plan(state, rules, sound, line -> true);
+    }
+
+    /** The same of some lines only: the others leave neither clip nor gap. */
+    public static CutList plan(SessionState state, CutRules rules, TakeSound sound, IntPredicate wanted)
+            throws ProblemException {
+        return new CutPlanner(state, rules, sound, wanted).plan();
     }
 
     /** The attempt of a line that is used, if there is one. */
@@ -55,14 +64,15 @@ public final class CutPlanner {
         List<CutItem> items = new ArrayList<>();
         List<Attempt> run = new ArrayList<>();
         for (LineNotes line : state.lines().all()) {
-            Optional<Attempt> use = chosen(line, rules);
+            boolean counts = wanted.test(line.line());
+            Optional<Attempt> use = counts ? chosen(line, rules) : Optional.empty();
             if (!run.isEmpty() && (use.isEmpty() || !inOneGo(run.get(run.size() - 1), use.get()))) {
                 items.add(clip(run));
                 run.clear();
             }
             if (use.isPresent()) {
                 run.add(use.get());
-            } else {
+            } else if (counts) {
                 items.add(gap(line));
             }
         }

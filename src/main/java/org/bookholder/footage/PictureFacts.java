@@ -10,8 +10,10 @@ package org.bookholder.footage;
  * @param matrix the coefficients with which its colours are coded, as FFmpeg calls them; "unknown" if the file does not say
  * @param delay how long after the file's own beginning its first picture is due, in ticks of {@link
  *     org.bookholder.timing.StreamTime}
+ * @param indexed whether the file says where in it each moment lies; in a transport stream that can only be guessed
  */
-public record PictureFacts(int width, int height, boolean interlaced, Light light, String matrix, long delay) {
+public record PictureFacts(
+        int width, int height, boolean interlaced, Light light, String matrix, long delay, boolean indexed) {
     /** How brightness is coded. */
     public enum Light {
         /** For screens of usual brightness. */

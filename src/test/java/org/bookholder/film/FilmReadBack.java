@@ -29,16 +29,29 @@ public final class FilmReadBack {
 
     /** Reads a film; its pictures one for one as they are stored. */
     public static FilmReadBack of(Path film, Path folder) {
-        Path gray = folder.resolve("read-back.gray");
         Path voice = folder.resolve("read-back.s16");
+        Ffmpeg.make(voice, "-i", film.toString(), "-map", "0:a", "-ac", "1", "-ar", "48000", "-f", "s16le");
+        ByteBuffer bytes = ByteBuffer.wrap(bytes(voice)).order(ByteOrder.LITTLE_ENDIAN);
+        short[] samples = new short[bytes.remaining() / 2];
+        bytes.asShortBuffer().get(samples);
+        return new FilmReadBack(pictures(film, folder), samples, Ffmpeg.says(film, "-af", "ebur128=peak=true"));
+    }
+
+    /** Reads a film without sound. */
+    public static FilmReadBack silent(Path film, Path folder) {
+        return new FilmReadBack(pictures(film, folder), new short[0], "");
+    }
+
+    private static byte[] pictures(Path film, Path folder) {
+        Path gray = folder.resolve("read-back.gray");
         String size = "scale=" + NumberedCamera.WIDTH + ":" + NumberedCamera.HEIGHT + ",format=gray";
         Ffmpeg.make(gray, "-i", film.toString(), "-map", "0:v", "-vf", size, "-vsync", "passthrough", "-f", "rawvideo");
-        Ffmpeg.make(voice, "-i", film.toString(), "-map", "0:a", "-ac", "1", "-ar", "48000", "-f", "s16le");
+        return bytes(gray);
+    }
+
+    private static byte[] bytes(Path file) {
         try {
-            ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(voice)).order(ByteOrder.LITTLE_ENDIAN);
-            short[] samples = new short[bytes.remaining() / 2];
-            bytes.asShortBuffer().get(samples);
-            return new FilmReadBack(Files.readAllBytes(gray), samples, Ffmpeg.says(film, "-af", "ebur128=peak=true"));
+            return Files.readAllBytes(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -4,6 +4,7 @@ import static org.bookholder.testing.Readings.MORNING;
 import static org.bookholder.testing.Readings.s;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -56,17 +57,35 @@ public final class FilmedReading {
 
     /** Writes the session, without footage. */
     public static void write(Path session, String source) throws ProblemException {
-        List<Attempt> attempts = List.of(
-                attempt(1, 1, 0, true, List.of()),
-                attempt(2, 2, 1, true, List.of()),
-                attempt(3, 3, 2, false, List.of()),
-                attempt(4, 3, 3, true, List.of()),
-                attempt(5, 4, 4, true, List.of(new Deviation(4, "wrong", "strange", Deviation.Kind.SWAPPED, 0.9))),
-                attempt(6, 5, 5, true, List.of()));
+        write(
+                session,
+                source,
+                MORNING,
+                List.of(
+                        attempt(1, 1, 0, true, List.of()),
+                        attempt(2, 2, 1, true, List.of()),
+                        attempt(3, 3, 2, false, List.of()),
+                        attempt(4, 3, 3, true, List.of()),
+                        attempt(
+                                5,
+                                4,
+                                4,
+                                true,
+                                List.of(new Deviation(4, "wrong", "strange", Deviation.Kind.SWAPPED, 0.9))),
+                        attempt(6, 5, 5, true, List.of())));
+    }
+
+    /** Writes a session of the day after, in which the fourth line alone was read again, and clean. */
+    public static void writePickup(Path session, String source) throws ProblemException {
+        write(session, source, MORNING.plusSeconds(86_400), List.of(attempt(1, 4, 3, true, List.of())));
+    }
+
+    private static void write(Path session, String source, Instant when, List<Attempt> attempts)
+            throws ProblemException {
         List<SessionEvent> events = List.of(
-                new SessionEvent.Opened(s(0), MORNING, "Noise to be cut", source, TEXT),
-                new SessionEvent.TakeStarted(s(0), 1, MORNING, "a microphone", ReadingPosition.START),
-                new SessionEvent.TakeEnded(s(SECONDS), 1, MORNING.plusSeconds(18), TakeEnd.CUT),
+                new SessionEvent.Opened(s(0), when, "Noise to be cut", source, TEXT),
+                new SessionEvent.TakeStarted(s(0), 1, when, "a microphone", ReadingPosition.START),
+                new SessionEvent.TakeEnded(s(SECONDS), 1, when.plusSeconds(18), TakeEnd.CUT),
                 new SessionEvent.TakeSettled(s(SECONDS), 1, attempts, List.<Aside>of()));
         try (SessionFolder folder = SessionFolder.create(session, new SessionLocks())) {
             for (SessionEvent event : events) {
@@ -120,7 +139,10 @@ public final class FilmedReading {
         return samples;
     }
 
-    /** Notes in the session that a file begins so many seconds before the take, and by how much its clock gains. */
+    /**
+     * Notes in the session that a file begins so many seconds before the take, and by how many thousand-millionths its clock
+     * gains.
+     */
     public static Footage match(Path session, Path file, double before, long drift) throws ProblemException {
         Footage footage = FootageFile.look(file);
         Placement place = new Placement(1, s(0), Math.round(before * RATE), drift, s(0), s(SECONDS), 1);

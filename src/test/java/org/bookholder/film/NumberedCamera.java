@@ -38,17 +38,20 @@ public final class NumberedCamera {
      *
      * @param count how many pictures
      * @param rate pictures a second, as FFmpeg reads it: {@code 25}, {@code 30000/1001}
-     * @param sound its sound, 48,000 samples a second
+     * @param sound its sound, 48,000 samples a second; empty for none
      * @param arguments how FFmpeg stores it, and filters
      */
     public static Path make(Path film, int count, String rate, short[] sound, String... arguments) {
         Path pictures = film.resolveSibling(film.getFileName() + ".gray");
-        Path voice = Wav.write(film.resolveSibling(film.getFileName() + ".wav"), 48_000, sound);
         try {
             write(pictures, count);
             List<String> all = new ArrayList<>(List.of("-f", "rawvideo", "-pix_fmt", "gray", "-s"));
-            all.addAll(List.of(WIDTH + "x" + HEIGHT, "-r", rate, "-i", pictures.toString(), "-i", voice.toString()));
-            all.addAll(List.of("-map", "0:v", "-map", "1:a", "-pix_fmt", "yuv420p"));
+            all.addAll(List.of(WIDTH + "x" + HEIGHT, "-r", rate, "-i", pictures.toString()));
+            if (sound.length > 0) {
+                Path voice = Wav.write(film.resolveSibling(film.getFileName() + ".wav"), 48_000, sound);
+                all.addAll(List.of("-i", voice.toString(), "-map", "0:v", "-map", "1:a"));
+            }
+            all.addAll(List.of("-pix_fmt", "yuv420p"));
             all.addAll(List.of(arguments));
             Ffmpeg.make(film, all.toArray(String[]::new));
             Files.delete(pictures);

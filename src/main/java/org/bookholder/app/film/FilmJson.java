@@ -23,7 +23,7 @@ public final class FilmJson {
         root.set("seconds", JsonNumbers.number(result.made().seconds()));
         root.put("rate", result.plan().rate().label());
         ArrayNode clips = root.putArray("clips");
-        result.plan().clips().stream().filter(FilmClip::used).forEach(clip -> clips.add(clip(result.plan(), clip)));
+        result.plan().clips().stream().filter(FilmClip::used).forEach(clip -> clips.add(clip(result, clip)));
         root.set("sound", sound(result));
         ArrayNode missing = root.putArray("missing");
         result.plan().missing().forEach(missing::add);
@@ -44,10 +44,12 @@ public final class FilmJson {
         }
     }
 
-    private static ObjectNode clip(FilmPlan plan, FilmClip clip) {
+    private static ObjectNode clip(FilmResult result, FilmClip clip) {
+        FilmPlan plan = result.plan();
         ObjectNode node = JSON.objectNode();
         node.put("line first", clip.firstLine());
         node.put("line last", clip.lastLine());
+        node.put("session", result.sessions().get(clip.session()).toString());
         node.put("take", clip.take());
         node.set("in", JsonNumbers.number(clip.in().seconds()));
         node.set("out", JsonNumbers.number(clip.out().seconds()));

@@ -13,22 +13,28 @@ import org.bookholder.course.Lesson;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
 
 /**
- * Which session a film is made of.
+ * What a film is made of.
  *
- * @param session its folder
- * @param others how many other sessions of the same lesson there are, of which nothing is used
+ * @param sessions the folders of its sessions, the oldest first, at least one
+ * @param lesson the lesson as its file is now; empty if it is made of one session, as that was read
  */
-public record FilmPlace(Path session, int others) {
+public record FilmPlace(List<Path> sessions, Optional<Script> lesson) {
+    /** Copies the list. */
+    public FilmPlace {
+        sessions = List.copyOf(sessions);
+    }
+
     /**
-     * The session that a person named, or the last one of a lesson.
+     * The session that a person named, or all sessions of a lesson.
      *
      * @throws ProblemException if there is none
      */
     public static FilmPlace of(Path place, Environment here) throws ProblemException {
         if (SessionFolder.isSession(place)) {
-            return new FilmPlace(place, 0);
+            return new FilmPlace(List.of(place), Optional.empty());
         }
         if (!Files.isRegularFile(place)) {
             throw new ProblemException(
@@ -45,13 +51,18 @@ public record FilmPlace(Path session, int others) {
                 .findFirst()
                 .orElseThrow(() -> new ProblemException(
                         "is no lesson of the course around it", place.toString(), "add it to course.yaml"));
-        List<RecordedSession> sessions = CourseSessions.of(List.of(lesson), course.sessions(), here)
-                .byLesson()
-                .getOrDefault(lesson, List.of());
-        RecordedSession last = sessions.stream()
-                .max(Comparator.comparing(RecordedSession::began))
-                .orElseThrow(() -> new ProblemException(
-                        "nothing was recorded of it yet", place.toString(), "read it first: bookholder read " + place));
-        return new FilmPlace(last.folder(), sessions.size() - 1);
+        List<Path> sessions =
+                CourseSessions.of(course.lessons(), course.sessions(), here)
+                        .byLesson()
+                        .getOrDefault(lesson, List.of())
+                        .stream()
+                        .sorted(Comparator.comparing(RecordedSession::began))
+                        .map(RecordedSession::folder)
+                        .toList();
+        if (sessions.isEmpty()) {
+            throw new ProblemException(
+                    "nothing was recorded of it yet", place.toString(), "read it first: bookholder read " + place);
+        }
+        return new FilmPlace(sessions, Optional.of(lesson.script()));
     }
 }

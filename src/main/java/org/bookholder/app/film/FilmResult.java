@@ -1,5 +1,6 @@
 package org.bookholder.app.film;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.delivery.CheckReport;
@@ -11,14 +12,21 @@ import org.bookholder.film.plan.FilmPlan;
  *
  * @param made the film
  * @param plan what it is made of
+ * @param sessions the folders of the sessions that it is made of, by their number in the plan
  * @param marked lines that are used though they were not read clean, one sentence each
  * @param remarks what else a person should know, one sentence each
  * @param check what the check found; empty if it was not checked
  */
 public record FilmResult(
-        FilmMade made, FilmPlan plan, List<String> marked, List<String> remarks, Optional<CheckReport> check) {
+        FilmMade made,
+        FilmPlan plan,
+        List<Path> sessions,
+        List<String> marked,
+        List<String> remarks,
+        Optional<CheckReport> check) {
     /** Copies the lists. */
     public FilmResult {
+        sessions = List.copyOf(sessions);
         marked = List.copyOf(marked);
         remarks = List.copyOf(remarks);
     }

@@ -19,8 +19,6 @@ import org.bookholder.app.session.SessionFolders;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
-import org.bookholder.cutlist.CutList;
-import org.bookholder.cutlist.CutPlanner;
 import org.bookholder.cutlist.PunchIn;
 import org.bookholder.delivery.CheckReport;
 import org.bookholder.delivery.Profile;
@@ -36,10 +34,9 @@ import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.FilmRules;
 import org.bookholder.footage.PictureFacts;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.session.LineNotes;
-import org.bookholder.session.SessionState;
+import org.bookholder.script.model.Script;
 import org.bookholder.timing.FrameRate;
-import org.bookholder.wording.Pickups;
+import org.bookholder.timing.StreamTime;
 
 /** Makes the film of a session from its cut and its footage. Confined to one thread. */
 public final class FilmService {
@@ -70,44 +67,49 @@ public final class FilmService {
      */
     public FilmResult make() throws ProblemException {
         FilmPlace place = FilmPlace.of(request.place(), here);
+        List<StoredSession> sessions = new ArrayList<>();
+        try {
+            for (Path session : place.sessions()) {
+                sessions.add(StoredSession.open(here, session));
+            }
+            return make(place, sessions);
+        } finally {
+            sessions.forEach(StoredSession::close);
+        }
+    }
+
+    private FilmResult make(FilmPlace place, List<StoredSession> sessions) throws ProblemException {
+        StoredSession last = sessions.get(sessions.size() - 1);
+        Script lesson = place.lesson().orElseGet(() -> last.state().script());
+        Optional<Path> script = script(lesson);
+        Profile profile = profile(script);
+        List<FilmPlanner.Sources> sources = new ArrayList<>();
+        for (StoredSession kept : sessions) {
+            sources.add(FilmFootage.of(kept));
+        }
+        List<Camera> cameras =
+                sources.stream().flatMap(s -> s.cameras().stream()).toList();
+        FrameRate rate = FormatChooser.rate(
+                profile,
+                cameras.stream()
+                        .flatMap(c -> c.footage().picture().stream())
+                        .map(p -> p.rate())
+                        .findFirst()
+                        .orElse(FrameRate.FPS_25));
+        List<PictureFacts> pictures =
+                cameras.stream().map(Camera::picture).distinct().toList();
+        LessonCut cut = LessonCut.of(lesson, sessions, sources, rules.cut(), stop);
         List<String> remarks = new ArrayList<>();
-        if (place.others() > 0) {
-            remarks.add("The lesson has other sessions; the film is made of the last one, " + place.session());
-        }
-        FilmPlan plan;
-        FilmMade made;
-        List<String> marked;
-        Optional<Path> script;
-        try (StoredSession kept = StoredSession.open(here, place.session())) {
-            SessionState state = kept.state();
-            script = script(state);
-            Profile profile = profile(script);
-            FilmPlanner.Sources sources = FilmFootage.of(kept);
-            FrameRate rate = FormatChooser.rate(
-                    profile,
-                    sources.cameras().stream()
-                            .flatMap(c -> c.footage().picture().stream())
-                            .map(p -> p.rate())
-                            .findFirst()
-                            .orElse(FrameRate.FPS_25));
-            CutList cut = CutPlanner.plan(state, rules.cut(), stop.over(kept.sound()));
-            List<PictureFacts> pictures =
-                    sources.cameras().stream().map(Camera::picture).distinct().toList();
-            FilmFormat format = format(profile, pictures, rate, cut, remarks);
-            plan = FilmPlanner.plan(cut, sources, request.leaveOut(), rate, framing(pictures, format));
-            demand(plan, sources, place.session());
-            marked = marked(state, plan);
-            made = film(new FilmOrder(
-                    plan,
-                    format,
-                    state.script(),
-                    request.draft(),
-                    wanted(place.session(), script, state, format.container())));
-        }
+        FilmFormat format = format(profile, pictures, rate, cut.length(), remarks);
+        FilmPlan plan = FilmPlanner.plan(cut.pieces(), request.leaveOut(), rate, framing(pictures, format));
+        Path session = last.folder().path();
+        demand(plan, !cameras.isEmpty(), session);
+        FilmMade made = film(new FilmOrder(
+                plan, format, lesson, request.draft(), wanted(session, script, lesson, format.container())));
         Optional<CheckReport> check = request.check() && !request.draft()
                 ? Optional.of(check(made.file(), script, remarks))
                 : Optional.empty();
-        return new FilmResult(made, plan, marked, remarks, check);
+        return new FilmResult(made, plan, place.sessions(), cut.marked(), remarks, check);
     }
 
     private FilmMade film(FilmOrder order) throws ProblemException {
@@ -127,9 +129,9 @@ public final class FilmService {
         }
     }
 
-    /** The file that the session was read from, if it is still there. */
-    private static Optional<Path> script(SessionState state) {
-        return Stream.of(Path.of(state.script().source()).toAbsolutePath().normalize())
+    /** The lesson's file, if it is still there. */
+    private static Optional<Path> script(Script lesson) {
+        return Stream.of(Path.of(lesson.source()).toAbsolutePath().normalize())
                 .filter(Files::isRegularFile)
                 .findFirst();
     }
@@ -144,12 +146,12 @@ public final class FilmService {
     }
 
     private FilmFormat format(
-            Profile profile, List<PictureFacts> pictures, FrameRate rate, CutList cut, List<String> remarks)
+            Profile profile, List<PictureFacts> pictures, FrameRate rate, StreamTime length, List<String> remarks)
             throws ProblemException {
         if (request.draft()) {
             return FormatChooser.draft(profile, rate);
         }
-        FormatChooser.Chosen chosen = FormatChooser.of(profile, pictures, rate, cut.length(), request.enlarge());
+        FormatChooser.Chosen chosen = FormatChooser.of(profile, pictures, rate, length, request.enlarge());
         chosen.remarks().forEach(remark -> remarks.add(Character.toUpperCase(remark.charAt(0)) + remark.substring(1)));
         return chosen.format();
     }
@@ -168,7 +170,7 @@ public final class FilmService {
         return new PunchIn(rules.step(), most);
     }
 
-    private void demand(FilmPlan plan, FilmPlanner.Sources sources, Path session) throws ProblemException {
+    private void demand(FilmPlan plan, boolean filmed, Path session) throws ProblemException {
         if (plan.clips().stream().noneMatch(clip -> clip.used())) {
             throw new ProblemException(
                     "no line of it was read to its end, so that there is nothing to show",
@@ -178,7 +180,7 @@ public final class FilmService {
         if (request.draft()) {
             return;
         }
-        if (sources.cameras().isEmpty()) {
+        if (!filmed) {
             throw new ProblemException(
                     "no camera's file was matched with it",
                     session.toString(),
@@ -199,19 +201,7 @@ public final class FilmService {
         }
     }
 
-    private static List<String> marked(SessionState state, FilmPlan plan) {
-        return plan.clips().stream()
-                .flatMap(clip -> clip.attempts().stream())
-                .map(attempt -> state.lines().notes(attempt.line()))
-                .distinct()
-                .filter(LineNotes::pickup)
-                .map(notes -> "Listen to line " + notes.line() + ": "
-                        + Pickups.of(state, notes).said())
-                .toList();
-    }
-
-    private Path wanted(Path session, Optional<Path> script, SessionState state, String ending)
-            throws ProblemException {
+    private Path wanted(Path session, Optional<Path> script, Script lesson, String ending) throws ProblemException {
         if (request.out().isPresent()) {
             Path out = request.out().get();
             if (!String.valueOf(out.getFileName()).endsWith("." + ending)) {
@@ -221,7 +211,7 @@ public final class FilmService {
             return out;
         }
         String name = script.map(file -> String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", ""))
-                .orElseGet(() -> SessionFolders.plain(state.script().title()));
+                .orElseGet(() -> SessionFolders.plain(lesson.title()));
         Optional<Path> exports = script.flatMap(CourseReader::around).map(Course::exportsIn);
         return request.draft() || exports.isEmpty()
                 ? session.resolve("film").resolve(name + (request.draft() ? "-draft." : ".") + ending)

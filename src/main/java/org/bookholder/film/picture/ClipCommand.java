@@ -22,6 +22,9 @@ record ClipCommand(FilmFormat format, boolean quick, String font) {
     /** Pictures that do not come at a steady rate are read from this many seconds before a clip on, so that one is on show. */
     private static final double LEAD = 3;
 
+    /** The same in a file without an index, where a place that is looked for is missed by some groups of pictures. */
+    private static final double ROUGH_LEAD = 8;
+
     private static final String CARD = "0x1c1a17";
 
     /** The name of a clip's file, by its number. */
@@ -36,9 +39,7 @@ record ClipCommand(FilmFormat format, boolean quick, String font) {
         Optional<Shot> shot = clip.shot();
         if (shot.isPresent()) {
             double begins = (double) format.rate().ticksAt(shot.get().first()) / StreamTime.TICKS_PER_SECOND;
-            // A steady film is entered half a picture early: its times are rounded.
-            double before = shot.get().steady() ? 0.5 / format.rate().perSecond() : LEAD;
-            double from = Math.max(0, begins - before);
+            double from = Math.max(0, begins - lead(shot.get()));
             double delay = (double) shot.get().picture().delay() / StreamTime.TICKS_PER_SECOND;
             command.addAll(List.of("-threads", "1", "-ss", String.format(Locale.ROOT, "%.6f", from + delay)));
             command.addAll(FfmpegProgram.input(shot.get().file()));
@@ -63,5 +64,14 @@ record ClipCommand(FilmFormat format, boolean quick, String font) {
         command.addAll(List.of("-pix_fmt", format.pixels(), "-threads", "1"));
         command.add(file);
         return command;
+    }
+
+    /** How many seconds before a clip reading begins. */
+    private double lead(Shot shot) {
+        if (!shot.picture().indexed()) {
+            return ROUGH_LEAD;
+        }
+        // A steady film is entered half a picture early: its times are rounded.
+        return shot.steady() ? 0.5 / format.rate().perSecond() : LEAD;
     }
 }

@@ -10,6 +10,7 @@ import org.bookholder.timing.StreamTime;
  *
  * @param firstLine its first line, from 1
  * @param lastLine its last line
+ * @param session the session that it is from, counted from 0
  * @param take the take that it is from, from 1; 0 if there is nothing to use
  * @param in where it begins in the session's audio; zero if there is nothing to use
  * @param out where it ends there
@@ -23,6 +24,7 @@ import org.bookholder.timing.StreamTime;
 public record FilmClip(
         int firstLine,
         int lastLine,
+        int session,
         int take,
         StreamTime in,
         StreamTime out,
@@ -51,6 +53,16 @@ public record FilmClip(
 
     FilmClip framed(int percent) {
         return new FilmClip(
-                firstLine, lastLine, take, in, out, start, frames, shot.map(s -> s.framed(percent)), heard, attempts);
+                firstLine,
+                lastLine,
+                session,
+                take,
+                in,
+                out,
+                start,
+                frames,
+                shot.map(s -> s.framed(percent)),
+                heard,
+                attempts);
     }
 }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.bookholder.cutlist.Clip;
 import org.bookholder.cutlist.CutItem;
-import org.bookholder.cutlist.CutList;
 import org.bookholder.cutlist.PunchIn;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.footage.Placement;
@@ -28,7 +27,6 @@ public final class FilmPlanner {
     private static final double MILLIARD = 1e9;
 
     private final FrameRate rate;
-    private final Sources sources;
     private final Set<Integer> leftOut;
     private final List<FilmClip> clips = new ArrayList<>();
     private long now;
@@ -47,30 +45,38 @@ public final class FilmPlanner {
         }
     }
 
-    private FilmPlanner(FrameRate rate, Sources sources, Set<Integer> leftOut) {
+    /**
+     * A clip or gap of a cut.
+     *
+     * @param item the clip or gap
+     * @param sources what recorded its session
+     * @param session the number of that session, from 0
+     */
+    public record Piece(CutItem item, Sources sources, int session) {}
+
+    private FilmPlanner(FrameRate rate, Set<Integer> leftOut) {
         this.rate = rate;
-        this.sources = sources;
         this.leftOut = leftOut;
     }
 
     /**
      * Plans a film.
      *
-     * @param cut which attempts are used
-     * @param sources what recorded them
+     * @param pieces the cut, in order
      * @param leftOut lines without anything to use that are to leave no trace
      * @param rate the film's pictures a second
      * @param framing how the framing alternates where two pieces of one shot meet
      */
-    public static FilmPlan plan(CutList cut, Sources sources, Set<Integer> leftOut, FrameRate rate, PunchIn framing) {
-        FilmPlanner planner = new FilmPlanner(rate, sources, leftOut);
-        for (CutItem item : cut.items()) {
-            item.clip().ifPresentOrElse(planner::add, () -> planner.addCard(item));
+    public static FilmPlan plan(List<Piece> pieces, Set<Integer> leftOut, FrameRate rate, PunchIn framing) {
+        FilmPlanner planner = new FilmPlanner(rate, leftOut);
+        for (Piece piece : pieces) {
+            piece.item().clip().ifPresentOrElse(clip -> planner.add(piece, clip), () -> planner.addCard(piece));
         }
         return new FilmPlan(rate, framed(planner.clips, framing));
     }
 
-    private void addCard(CutItem gap) {
+    private void addCard(Piece piece) {
+        CutItem gap = piece.item();
         if (leftOut.contains(gap.firstLine())) {
             return;
         }
@@ -78,6 +84,7 @@ public final class FilmPlanner {
         clips.add(new FilmClip(
                 gap.firstLine(),
                 gap.lastLine(),
+                piece.session(),
                 0,
                 StreamTime.ZERO,
                 StreamTime.ZERO,
@@ -89,17 +96,17 @@ public final class FilmPlanner {
         now += frames;
     }
 
-    private void add(Clip clip) {
+    private void add(Piece piece, Clip clip) {
         StreamTime from = clip.in();
         while (from.isBefore(clip.out())) {
             StreamTime at = from;
-            Optional<Camera> camera = sources.cameras().stream()
+            Optional<Camera> camera = piece.sources().cameras().stream()
                     .filter(c -> shows(c.placement(), clip.take(), at))
                     .findFirst();
             StreamTime to = camera.isPresent()
                     ? bridged(clip, camera.get().placement().to())
-                    : bridged(clip, nextCamera(clip, at));
-            add(clip, camera, at, to);
+                    : bridged(clip, nextCamera(piece.sources(), clip, at));
+            add(piece, clip, camera, at, to);
             from = to;
         }
     }
@@ -115,7 +122,7 @@ public final class FilmPlanner {
                 && rate.length(SLIVER).compareTo(placement.to().since(at)) < 0;
     }
 
-    private StreamTime nextCamera(Clip clip, StreamTime after) {
+    private StreamTime nextCamera(Sources sources, Clip clip, StreamTime after) {
         return sources.cameras().stream()
                 .map(Camera::placement)
                 .filter(p -> p.take() == clip.take() && after.isBefore(p.from()))
@@ -125,7 +132,7 @@ public final class FilmPlanner {
                 .orElse(clip.out());
     }
 
-    private void add(Clip clip, Optional<Camera> camera, StreamTime from, StreamTime to) {
+    private void add(Piece piece, Clip clip, Optional<Camera> camera, StreamTime from, StreamTime to) {
         // Ticks of the session at which the piece really begins, and how many of them a tick of the film takes.
         double begins = from.ticks();
         double step = 1;
@@ -151,20 +158,27 @@ public final class FilmPlanner {
         clips.add(new FilmClip(
                 shown.get(0).line(),
                 shown.get(shown.size() - 1).line(),
+                piece.session(),
                 clip.take(),
                 from,
                 to,
                 now,
                 frames,
                 shot,
-                heard(clip.take(), camera, from, to, begins, step),
+                heard(piece.sources(), clip.take(), camera, from, to, begins, step),
                 attempts));
         now += frames;
     }
 
     /** The best track that has all of a piece: a recorder, then the camera that shows it, another one, the take's own. */
     private Optional<Heard> heard(
-            int take, Optional<Camera> camera, StreamTime from, StreamTime to, double begins, double step) {
+            Sources sources,
+            int take,
+            Optional<Camera> camera,
+            StreamTime from,
+            StreamTime to,
+            double begins,
+            double step) {
         return sources.tracks().stream()
                 .filter(t -> t.placement().take() == take && covers(t.placement(), from, to))
                 .min(Comparator.comparing(Track::kind).thenComparing(t -> !isOf(camera, t)))
@@ -200,6 +214,7 @@ public final class FilmPlanner {
                     && clips.get(i).shot().isPresent()
                     && clips.get(i - 1).shot().isPresent();
             boolean goesOn = follows
+                    && clips.get(i).session() == clips.get(i - 1).session()
                     && clips.get(i).take() == clips.get(i - 1).take()
                     && clips.get(i).in().equals(clips.get(i - 1).out());
             if (!goesOn) {

@@ -43,7 +43,12 @@ public final class PictureFile {
                     about.field_order() > avcodec.AV_FIELD_PROGRESSIVE,
                     light(about.color_trc()),
                     name(avutil.av_color_space_name(about.color_space())),
-                    delay(file, stream));
+                    delay(file, stream),
+                    !file.context()
+                            .iformat()
+                            .name()
+                            .getString(StandardCharsets.UTF_8)
+                            .startsWith("mpeg"));
         }
     }
 

@@ -28,9 +28,12 @@ import org.bookholder.film.NumberedCamera;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.plan.Shot;
+import org.bookholder.footage.Cameras;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Ffmpeg;
 import org.bookholder.testing.StoredExamples;
+import org.bookholder.testing.Wav;
+import org.bookholder.timing.FrameRate;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -112,6 +115,89 @@ final class FilmServiceTest {
                 .contains("The second part")
                 .contains("Subtitle: mov_text")
                 .contains("(eng)");
+    }
+
+    @Test
+    void at2997FromUncompressedSoundNoPictureIsWrongAndNoSampleMoves() throws ProblemException {
+        short[] recorded = FilmedReading.sound(0.37, 19);
+        Path other = NumberedCamera.make(
+                folder.resolve("B.mov"),
+                560,
+                "30000/1001",
+                recorded,
+                "-c:v",
+                "libx264",
+                "-preset",
+                "ultrafast",
+                "-g",
+                "60",
+                "-bf",
+                "2",
+                "-c:a",
+                "pcm_s16le");
+        FilmedReading.match(session, other, 0.37, 0);
+        FilmResult result = film(request(Optional.empty(), false));
+        FilmReadBack film = FilmReadBack.of(result.made().file(), folder);
+        assertThat(result.plan().rate()).isEqualTo(FrameRate.FPS_29_97);
+        assertPicturesAsPlanned(result.plan(), film);
+        // The rumble filter delays a little what is low.
+        assertSoundAsPlanned(result.plan(), film, recorded, 24);
+    }
+
+    @Test
+    void aRecorderWhoseClockRunsAtAnotherSpeedStaysWithThePicture() throws ProblemException {
+        // Without following its clock its sound would be 7 ms off at the first line and 15 ms at the last.
+        double drift = 900e-6;
+        double before = 0.7;
+        short[] take = FilmedReading.sound(0, FilmedReading.SECONDS);
+        float[] heard = new float[take.length];
+        for (int i = 0; i < heard.length; i++) {
+            heard[i] = take[i] / 32_768f;
+        }
+        float[] counted = Cameras.counted(heard, -before * 48_000, drift, 19 * 48_000);
+        short[] recorded = new short[counted.length];
+        for (int i = 0; i < recorded.length; i++) {
+            recorded[i] = (short) Math.round(counted[i] * 32_768);
+        }
+        Path recorder = Wav.write(folder.resolve("REC.WAV"), 48_000, recorded);
+        FilmedReading.match(session, camera, BEFORE, 0);
+        FilmedReading.match(session, recorder, before * (1 + drift), 900_000);
+        FilmResult result = film(request(Optional.empty(), true));
+        assertThat(FilmText.soundSources(result.plan())).isEqualTo("recorder");
+        FilmReadBack film = FilmReadBack.of(result.made().file(), folder);
+        assertSoundAsPlanned(result.plan(), film, sound, 48);
+    }
+
+    @Test
+    void aLessonsFilmTakesEachLineFromTheSessionInWhichItIsClean() throws ProblemException, IOException {
+        Path course = Files.createDirectories(folder.resolve("course"));
+        Path lesson = Files.writeString(course.resolve("lesson-1.md"), FilmedReading.TEXT);
+        Files.writeString(course.resolve("course.yaml"), "title: A course\n");
+        FilmedReading.write(course.resolve("sessions/first"), lesson.toString());
+        FilmedReading.writePickup(course.resolve("sessions/second"), lesson.toString());
+        FilmRequest request =
+                new FilmRequest(lesson, Optional.empty(), true, Set.of(), true, false, Optional.of(profile), false);
+        FilmResult result = film(request);
+        assertThat(result.plan().clips().stream()
+                        .map(clip -> clip.firstLine() + "-" + clip.lastLine() + " of " + clip.session()))
+                .containsExactly("1-2 of 0", "3-3 of 0", "4-4 of 1", "5-5 of 0");
+        assertThat(result.marked()).isEmpty();
+        assertThat(result.made().file()).isEqualTo(course.resolve("sessions/second/film/lesson-1-draft.mp4"));
+    }
+
+    @Test
+    void aLineThatIsNewSinceTheLessonWasReadIsMissing() throws ProblemException, IOException {
+        Path course = Files.createDirectories(folder.resolve("course"));
+        Path lesson = Files.writeString(course.resolve("lesson-1.md"), FilmedReading.TEXT + "Six is new.\n");
+        Files.writeString(course.resolve("course.yaml"), "title: A course\n");
+        Path first = course.resolve("sessions/first");
+        FilmedReading.write(first, lesson.toString());
+        FilmedReading.match(first, camera, BEFORE, 0);
+        FilmRequest request =
+                new FilmRequest(lesson, Optional.empty(), false, Set.of(), true, false, Optional.of(profile), false);
+        assertThatThrownBy(() -> film(request))
+                .isInstanceOf(ProblemException.class)
+                .hasMessageContaining("there is nothing to use for line 6");
     }
 
     @Test

@@ -115,6 +115,6 @@ final class FormatChooserTest {
     }
 
     private static PictureFacts picture(int width, int height) {
-        return new PictureFacts(width, height, false, PictureFacts.Light.STANDARD, "bt709", 0);
+        return new PictureFacts(width, height, false, PictureFacts.Light.STANDARD, "bt709", 0, true);
     }
 }

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.bookholder.cutlist.Clip;
 import org.bookholder.cutlist.CutItem;
-import org.bookholder.cutlist.CutList;
 import org.bookholder.cutlist.Gap;
 import org.bookholder.cutlist.PunchIn;
 import org.bookholder.film.plan.Track.Kind;
@@ -23,7 +22,7 @@ import org.junit.jupiter.api.Test;
 
 final class FilmPlannerTest {
     private static final PictureFacts PICTURE =
-            new PictureFacts(3840, 2160, false, PictureFacts.Light.STANDARD, "bt709", 0);
+            new PictureFacts(3840, 2160, false, PictureFacts.Light.STANDARD, "bt709", 0, true);
     private static final PunchIn CLOSER = new PunchIn(112, 200);
 
     @Test
@@ -100,12 +99,12 @@ final class FilmPlannerTest {
     @Test
     void aLineWithoutAnythingToUseIsACardOrLeavesNoTrace() {
         Gap gap = new Gap(2, s(2), List.of());
-        CutList cut = new CutList(List.<CutItem>of(clip(1, 1, 3), gap, clip(3, 5, 8)));
+        List<CutItem> cut = List.of(clip(1, 1, 3), gap, clip(3, 5, 8));
         FilmPlanner.Sources sources = sources(camera("a.mp4", 0, 0, 0, 60));
-        FilmPlan shown = FilmPlanner.plan(cut, sources, Set.of(), FrameRate.FPS_25, CLOSER);
+        FilmPlan shown = FilmPlanner.plan(pieces(sources, cut), Set.of(), FrameRate.FPS_25, CLOSER);
         assertThat(shown.missing()).containsExactly(2);
         assertThat(shown.frames()).isEqualTo(50 + 50 + 75);
-        FilmPlan without = FilmPlanner.plan(cut, sources, Set.of(2), FrameRate.FPS_25, CLOSER);
+        FilmPlan without = FilmPlanner.plan(pieces(sources, cut), Set.of(2), FrameRate.FPS_25, CLOSER);
         assertThat(without.missing()).isEmpty();
         assertThat(without.frames()).isEqualTo(50 + 75);
         assertThat(without.joins()).isEqualTo(1);
@@ -129,7 +128,13 @@ final class FilmPlannerTest {
     }
 
     private static FilmPlan plan(FrameRate rate, FilmPlanner.Sources sources, Clip... clips) {
-        return FilmPlanner.plan(new CutList(List.of(clips)), sources, Set.of(), rate, CLOSER);
+        return FilmPlanner.plan(pieces(sources, List.of(clips)), Set.of(), rate, CLOSER);
+    }
+
+    private static List<FilmPlanner.Piece> pieces(FilmPlanner.Sources sources, List<? extends CutItem> items) {
+        return items.stream()
+                .map(item -> new FilmPlanner.Piece(item, sources, 0))
+                .toList();
     }
 
     private static FilmPlanner.Sources sources(Camera... cameras) {

@@ -73,6 +73,6 @@ final class FilmWordsTest {
                 new WordTime(3, s(in + 1.1), s(in + 1.5)));
         Attempt attempt = new Attempt(1, line, line, s(in + 0.5), s(in + 1.6), true, times, deviations);
         return new FilmClip(
-                line, line, 1, s(in), s(in + 2), start, 50, Optional.empty(), Optional.empty(), List.of(attempt));
+                line, line, 0, 1, s(in), s(in + 2), start, 50, Optional.empty(), Optional.empty(), List.of(attempt));
     }
 }

@@ -1,0 +1,168 @@
+package org.bookholder.app.film;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.session.StoredSession;
+import org.bookholder.cutlist.Clip;
+import org.bookholder.cutlist.CutItem;
+import org.bookholder.cutlist.CutPlanner;
+import org.bookholder.cutlist.CutRules;
+import org.bookholder.cutlist.Gap;
+import org.bookholder.film.plan.FilmPlanner;
+import org.bookholder.film.plan.FilmPlanner.Piece;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.follow.model.Outcome;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.session.LineNotes;
+import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.Pickups;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The cut of a lesson over all its sessions: each line from the last session in which it was read clean, or else the last in
+ * which it was read to its end.
+ *
+ * @param pieces clips and gaps in the lesson's order, with the lesson's own line numbers
+ * @param marked lines that are used though they were not read clean, one sentence each
+ */
+record LessonCut(List<Piece> pieces, List<String> marked) {
+    /** At 130 words a minute, between a slow and a quick reader (common practice). */
+    private static final double SECONDS_A_WORD = 60 / 130.0;
+
+    LessonCut {
+        pieces = List.copyOf(pieces);
+        marked = List.copyOf(marked);
+    }
+
+    /** How long the film will be, about. */
+    StreamTime length() {
+        return pieces.stream().map(piece -> piece.item().length()).reduce(StreamTime.ZERO, StreamTime::plus);
+    }
+
+    /**
+     * Cuts a lesson.
+     *
+     * @param script the lesson; a session's lines count as its lines where they have the same text
+     * @param sessions its sessions, the oldest first, at least one
+     * @param sources what recorded each
+     */
+    static LessonCut of(
+            Script script,
+            List<StoredSession> sessions,
+            List<FilmPlanner.Sources> sources,
+            CutRules rules,
+            Interruption stop)
+            throws ProblemException {
+        List<Map<Integer, Integer>> numbers = sessions.stream()
+                .map(kept -> numbers(kept.state().script(), script))
+                .toList();
+        Map<Integer, Integer> chosen = chosen(script, sessions, numbers, rules);
+        Map<Integer, Piece> byLine = new HashMap<>();
+        List<String> marked = new ArrayList<>();
+        for (int i = 0; i < sessions.size(); i++) {
+            int session = i;
+            Map<Integer, Integer> own = numbers.get(i);
+            StoredSession kept = sessions.get(i);
+            for (CutItem item : CutPlanner.plan(
+                            kept.state(),
+                            rules,
+                            stop.over(kept.sound()),
+                            line -> isFrom(session, own.get(line), chosen))
+                    .items()) {
+                CutItem there = renumbered(item, own);
+                byLine.put(there.firstLine(), new Piece(there, sources.get(i), i));
+                item.clip().ifPresent(clip -> marked.addAll(marked(kept, clip, own)));
+            }
+        }
+        int last = sessions.size() - 1;
+        for (ScriptLine line : script.lines()) {
+            if (!chosen.containsKey(line.number())) {
+                byLine.put(line.number(), new Piece(unread(line), sources.get(last), last));
+            }
+        }
+        List<Piece> pieces = script.lines().stream()
+                .map(ScriptLine::number)
+                .flatMap(line -> Optional.ofNullable(byLine.get(line)).stream())
+                .toList();
+        return new LessonCut(pieces, marked);
+    }
+
+    /** A line that is new since the lesson was read, with about the time that it takes to say. */
+    private static Gap unread(ScriptLine line) {
+        return new Gap(line.number(), StreamTime.ofSeconds(0.5 + SECONDS_A_WORD * line.spokenWords()), List.of());
+    }
+
+    private static boolean isFrom(int session, @Nullable Integer line, Map<Integer, Integer> chosen) {
+        return line != null && chosen.getOrDefault(line, -1) == session;
+    }
+
+    /** From a session's line numbers to the lesson's: the same texts, those that stand there several times in their order. */
+    private static Map<Integer, Integer> numbers(Script session, Script lesson) {
+        Map<String, List<Integer>> places = new HashMap<>();
+        lesson.lines()
+                .forEach(line -> places.computeIfAbsent(line.text(), none -> new ArrayList<>())
+                        .add(line.number()));
+        Map<Integer, Integer> numbers = new HashMap<>();
+        for (ScriptLine line : session.lines()) {
+            List<Integer> left = places.getOrDefault(line.text(), List.of());
+            if (!left.isEmpty()) {
+                numbers.put(line.number(), left.remove(0));
+            }
+        }
+        return numbers;
+    }
+
+    /** The session of each line of the lesson: where there is nothing to use in any, the last, which then has the gap. */
+    private static Map<Integer, Integer> chosen(
+            Script script, List<StoredSession> sessions, List<Map<Integer, Integer>> numbers, CutRules rules) {
+        Map<Integer, Integer> chosen = new HashMap<>();
+        Map<Integer, Integer> merits = new HashMap<>();
+        for (int i = 0; i < sessions.size(); i++) {
+            for (LineNotes notes : sessions.get(i).state().lines().all()) {
+                Integer line = numbers.get(i).get(notes.line());
+                if (line != null && merit(notes, rules) >= merits.getOrDefault(line, 0)) {
+                    merits.put(line, merit(notes, rules));
+                    chosen.put(line, i);
+                }
+            }
+        }
+        return chosen;
+    }
+
+    private static int merit(LineNotes notes, CutRules rules) {
+        Optional<Attempt> use = CutPlanner.chosen(notes, rules);
+        boolean clean = use.isPresent() && (notes.kept() || use.get().outcome() == Outcome.CLEAN);
+        return clean ? 2 : use.isPresent() ? 1 : 0;
+    }
+
+    private static CutItem renumbered(CutItem item, Map<Integer, Integer> numbers) {
+        if (item instanceof Clip clip) {
+            return new Clip(
+                    clip.take(),
+                    clip.in(),
+                    clip.out(),
+                    clip.quietFrom(),
+                    clip.quietTo(),
+                    clip.attempts().stream()
+                            .map(a -> a.withLine(numbers.getOrDefault(a.line(), a.line())))
+                            .toList(),
+                    List.of());
+        }
+        return new Gap(numbers.getOrDefault(item.firstLine(), item.firstLine()), item.length(), List.of());
+    }
+
+    private static List<String> marked(StoredSession kept, Clip clip, Map<Integer, Integer> numbers) {
+        return clip.attempts().stream()
+                .map(attempt -> kept.state().lines().notes(attempt.line()))
+                .filter(LineNotes::pickup)
+                .map(notes -> "Listen to line " + numbers.getOrDefault(notes.line(), notes.line()) + ": "
+                        + Pickups.of(kept.state(), notes).said())
+                .toList();
+    }
+}
