@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.bookholder.app.delivery.DeliveryProfiles;
 import org.bookholder.app.delivery.ExportCheckService;
 import org.bookholder.app.delivery.ExportJob;
+import org.bookholder.app.delivery.FilmTextFiles;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.reading.OptionalEars;
@@ -17,6 +18,7 @@ import org.bookholder.delivery.CheckText;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.delivery.Profile;
 import org.bookholder.delivery.ProfileForm;
+import org.bookholder.handoff.captions.FilmTexts;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.Ears;
 import org.jspecify.annotations.Nullable;
@@ -57,6 +59,13 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--no-words", description = "Leave the words unchecked.")
     private boolean noWords;
 
+    @Option(
+            names = "--captions",
+            description =
+                    "Write what is said in each film into a folder 'captions' beside it, in the film's time: WebVTT, "
+                            + "SubRip, a transcript, and chapters if the script has headings.")
+    private boolean captions;
+
     @Option(names = "--json", description = "The results as JSON, for other programs.")
     private boolean json;
 
@@ -86,6 +95,9 @@ final class CheckCommand implements Callable<Integer> {
         }
         if (script != null && (films.size() > 1 || noWords)) {
             throw new ProblemException("a script is for one film", "--script", "name one film, without --no-words");
+        }
+        if (captions && noWords) {
+            throw new ProblemException("captions need the words", "--captions", "leave --no-words out");
         }
         ExportJob.Choices choices = new ExportJob.Choices(
                 Optional.ofNullable(profile), DeliveryProfiles.usual(here), Optional.ofNullable(script), !noWords);
@@ -120,8 +132,9 @@ final class CheckCommand implements Callable<Integer> {
 
     private CheckReport checked(ExportJob job, Optional<Ears> ears, Interruption stop) throws ProblemException {
         CheckReport report;
+        List<FilmTexts> heard = new ArrayList<>();
         try (ProgressBar bar = new ProgressBar(terminal.err(), Terminal.console(), here.nanoTime())) {
-            report = new ExportCheckService(here, bar::show, stop).check(job, ears);
+            report = new ExportCheckService(here, bar::show, stop).check(job, ears, heard::add);
         }
         ExportCheckService.keep(job, report).ifPresent(terminal::warn);
         if (!json) {
@@ -129,6 +142,25 @@ final class CheckCommand implements Callable<Integer> {
             terminal.out().println();
             terminal.out().flush();
         }
+        if (captions) {
+            writeCaptions(job, heard);
+        }
         return report;
+    }
+
+    private void writeCaptions(ExportJob job, List<FilmTexts> heard) throws ProblemException {
+        if (heard.isEmpty()) {
+            terminal.warn(job.film() + ": no line of a script was heard in it, so it has no captions");
+        }
+        for (FilmTexts texts : heard) {
+            for (Path file : FilmTextFiles.write(job.film(), texts)) {
+                if (json) {
+                    terminal.warn(file.toString());
+                } else {
+                    terminal.out().println(file);
+                }
+            }
+        }
+        terminal.out().flush();
     }
 }

@@ -82,6 +82,20 @@ final class CheckCommandTest {
         assertThat(start(report, "line 4")).isCloseTo(15.2, within(0.3));
         assertThat(start(report, "line 6")).isBetween(25.0, 26.2);
         isAsTheSchemaSays(report);
+        captionsFollowTheEditedFilm();
+    }
+
+    /** The captions of a film that was edited elsewhere: in its time, what is there twice twice, without what is missing. */
+    private void captionsFollowTheEditedFilm() throws IOException {
+        Path captions = folder.resolve("captions");
+        String transcript = Files.readString(captions.resolve("edited_v2-transcript.txt"));
+        String line4 = "First, watch the gap";
+        assertThat(transcript.split(line4, -1)).as(transcript).hasSize(3);
+        List<String> cues = Files.readAllLines(captions.resolve("edited_v2.vtt"));
+        int first = cues.indexOf(
+                cues.stream().filter(row -> row.startsWith(line4)).findFirst().orElseThrow());
+        assertThat(cues.get(first - 1)).startsWith("00:00:15.");
+        assertThat(captions.resolve("edited_v2.srt")).isRegularFile();
     }
 
     /** From the demo's reading: line 2 of the three is begun, broken off and begun again. */
@@ -119,7 +133,7 @@ final class CheckCommandTest {
         List<String> arguments = new ArrayList<>(List.of(inputs));
         arguments.addAll(List.of("-shortest", "-preset", "ultrafast", "-c:a", "aac", "-b:a", "128k"));
         Ffmpeg.make(film, arguments.toArray(String[]::new));
-        assertThat(program.run("check", film.toString(), "--json", "--model", MODEL.toString()))
+        assertThat(program.run("check", film.toString(), "--captions", "--json", "--model", MODEL.toString()))
                 .isEqualTo(3);
         return new ObjectMapper().readTree(program.out()).get(0);
     }

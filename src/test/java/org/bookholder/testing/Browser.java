@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.locks.LockSupport;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -79,6 +80,11 @@ public final class Browser implements AutoCloseable {
     /** Runs a script in each page that is opened from now on, before the page's own. */
     public void beforeThePage(String script) {
         driver.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", script));
+    }
+
+    /** What a script returns in the page that is open. */
+    public Object result(String script, Object... arguments) {
+        return Objects.requireNonNull(driver.executeScript(script, arguments));
     }
 
     /** Opens one more page, in a tab that covers the others. */

@@ -22,8 +22,13 @@ import org.bookholder.delivery.WordsCheck;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.footage.ffmpeg.FilmReader;
+import org.bookholder.handoff.captions.FilmTexts;
+import org.bookholder.handoff.captions.FollowedFilm;
+import org.bookholder.handoff.captions.SpokenLine;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.session.SessionState;
 import org.bookholder.speech.Ears;
+import org.bookholder.timing.StreamTime;
 
 /** Checks one export: picture and sound on this thread, words on other threads at the same time. */
 public final class ExportCheckService {
@@ -45,17 +50,28 @@ public final class ExportCheckService {
 
     /** Checks a film. The ears are given if any film has a script. */
     public CheckReport check(ExportJob job, Optional<Ears> ears) throws ProblemException {
+        return check(job, ears, texts -> {});
+    }
+
+    /**
+     * Checks a film.
+     *
+     * @param ears given if any film has a script
+     * @param heard takes what is said in the film, in the film's time; not called if the film is not followed, or no line of
+     *     the script was heard
+     */
+    public CheckReport check(ExportJob job, Optional<Ears> ears, Consumer<FilmTexts> heard) throws ProblemException {
         Path film = job.film();
         Optional<ScriptFile> lesson = job.lesson();
         try (FilmReader reader = FilmReader.open(film)) {
             Instant modified = modified(film);
-            boolean heard = reader.film().sound().isPresent();
+            boolean sounding = reader.film().sound().isPresent();
             double length = Math.max(1, reader.film().length().seconds());
             FilmCheck check = new FilmCheck(reader.film(), job.profile());
             List<Finding> words = List.of();
             ProgressMeter meter = new ProgressMeter(here.nanoTime(), listener);
             String name = reader.film().name();
-            if (lesson.isPresent() && heard) {
+            if (lesson.isPresent() && sounding) {
                 try (FilmFollower following = FilmFollower.start(here, film, lesson.get(), ears.orElseThrow())) {
                     while (reader.read(check)) {
                         step(meter, name, slower(reader, following) / length);
@@ -63,7 +79,9 @@ public final class ExportCheckService {
                     while (!following.await(PERIOD_MILLIS)) {
                         step(meter, name, slower(reader, following) / length);
                     }
-                    words = WordsCheck.of(following.state());
+                    SessionState followed = following.state();
+                    words = WordsCheck.of(followed);
+                    pass(followed, reader.film().length(), heard);
                 }
             } else {
                 while (reader.read(check)) {
@@ -72,11 +90,18 @@ public final class ExportCheckService {
             }
             return CheckReport.of(
                     check.end(reader.pictureEnd(), reader.soundEnd(), reader.damaged()),
-                    lesson.filter(l -> heard).map(l -> l.script().source()),
+                    lesson.filter(l -> sounding).map(l -> l.script().source()),
                     words,
                     job.profile(),
                     modified,
                     here.clock().instant());
+        }
+    }
+
+    private static void pass(SessionState followed, StreamTime length, Consumer<FilmTexts> heard) {
+        List<SpokenLine> spoken = FollowedFilm.of(followed);
+        if (spoken.stream().anyMatch(line -> line.line() > 0)) {
+            heard.accept(new FilmTexts(followed.script(), spoken, length));
         }
     }
 

@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.bookholder.app.delivery.DeliveryProfiles;
 import org.bookholder.app.delivery.ExportCheckService;
 import org.bookholder.app.delivery.ExportJob;
+import org.bookholder.app.delivery.FilmTextFiles;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Progress;
 import org.bookholder.app.jobs.Job;
@@ -19,6 +21,7 @@ import org.bookholder.delivery.CheckReport;
 import org.bookholder.delivery.CheckText;
 import org.bookholder.delivery.Finding;
 import org.bookholder.delivery.Finding.Grade;
+import org.bookholder.handoff.captions.FilmTexts;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -35,6 +38,10 @@ record CheckWork(WorkPlace place) implements WorkList.Maker {
         if (script.isPresent() && films.size() > 1) {
             throw new ProblemException("a script is for one film", "the form", "choose one film, or no script");
         }
+        boolean captions = request.on("captions");
+        if (captions && !words) {
+            throw new ProblemException("captions need the words", "the form", "let the words be checked too");
+        }
         ExportJob.Choices choices = new ExportJob.Choices(
                 request.optionalPath("profile"),
                 DeliveryProfiles.usual(place.here()),
@@ -50,10 +57,10 @@ record CheckWork(WorkPlace place) implements WorkList.Maker {
                 Names.of(films),
                 true,
                 "the film that was being checked has no new result",
-                control -> check(jobs, control));
+                control -> check(jobs, captions, control));
     }
 
-    private JobResult check(List<ExportJob> jobs, JobControl control) throws ProblemException {
+    private JobResult check(List<ExportJob> jobs, boolean captions, JobControl control) throws ProblemException {
         Environment here = place.held(control);
         boolean words = jobs.stream().anyMatch(job -> job.lesson().isPresent());
         List<Row> rows = new ArrayList<>();
@@ -63,14 +70,18 @@ record CheckWork(WorkPlace place) implements WorkList.Maker {
                 int before = i;
                 ExportJob job = jobs.get(i);
                 try {
+                    List<FilmTexts> heard = new ArrayList<>();
                     CheckReport report = new ExportCheckService(
                                     here,
                                     progress -> control.reached(of(progress, before, jobs.size())),
                                     control.stop())
-                            .check(job, ears.ears());
+                            .check(job, ears.ears(), heard::add);
                     reports.add(report);
                     ExportCheckService.keep(job, report).ifPresent(why -> rows.add(Row.warning(why)));
                     rows.addAll(rows(report));
+                    if (captions) {
+                        rows.add(written(job, heard));
+                    }
                 } catch (ProblemException e) {
                     // The other films are still checked.
                     rows.add(new Row("failed", Names.of(job.film()), e.what(), e.remedy()));
@@ -78,6 +89,15 @@ record CheckWork(WorkPlace place) implements WorkList.Maker {
             }
         }
         return new JobResult(said(jobs.size(), reports), rows, List.of());
+    }
+
+    private static Row written(ExportJob job, List<FilmTexts> heard) throws ProblemException {
+        if (heard.isEmpty()) {
+            return Row.warning(job.film() + ": no line of a script was heard in it, so it has no captions");
+        }
+        List<Path> files = FilmTextFiles.write(job.film(), heard.get(0));
+        return Row.line("Captions, transcript and chapters: " + files.get(0).getParent() + " ("
+                + files.stream().map(Names::of).collect(Collectors.joining(", ")) + ")");
     }
 
     /** The progress of one film as progress of all; the time left is known for the last one only. */

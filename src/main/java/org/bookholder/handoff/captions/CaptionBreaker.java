@@ -3,6 +3,7 @@ package org.bookholder.handoff.captions;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.bookholder.timing.StreamTime;
 
@@ -16,6 +17,9 @@ final class CaptionBreaker {
     /** Penalty for a leftover caption of one or two words. */
     private static final double CRUMB = 10;
 
+    /** Penalty for a caption that stands no time at all; in proportion for one that stands too short. */
+    private static final double HURRY = 60;
+
     /** Breaking costs nothing where the speaker pauses for at least this long. */
     private static final StreamTime PAUSE = StreamTime.ofSeconds(0.35);
 
@@ -25,24 +29,30 @@ final class CaptionBreaker {
         this.rules = rules;
     }
 
-    /** The captions of one line, in order, each as the list of its words. */
-    List<List<TimedWord>> captions(List<TimedWord> words) {
+    /**
+     * The captions of one line, in order, each as the list of its words.
+     *
+     * @param next when the next line begins, if there is one
+     */
+    List<List<TimedWord>> captions(List<TimedWord> words, Optional<StreamTime> next) {
+        StreamTime end = words.get(words.size() - 1).end().plus(rules.linger());
+        StreamTime until = next.map(begins -> StreamTime.min(begins, end)).orElse(end);
         int count = words.size();
         double[] cost = new double[count + 1];
         int[] from = new int[count + 1];
-        for (int end = 1; end <= count; end++) {
-            cost[end] = Double.MAX_VALUE;
-            for (int start = end - 1; start >= 0 && (start == end - 1 || fits(words.subList(start, end))); start--) {
-                double total = cost[start] + costOf(words, start, end);
-                if (total < cost[end]) {
-                    cost[end] = total;
-                    from[end] = start;
+        for (int to = 1; to <= count; to++) {
+            cost[to] = Double.MAX_VALUE;
+            for (int start = to - 1; start >= 0 && (start == to - 1 || fits(words.subList(start, to))); start--) {
+                double total = cost[start] + costOf(words, start, to) + hurry(words, start, to, until);
+                if (total < cost[to]) {
+                    cost[to] = total;
+                    from[to] = start;
                 }
             }
         }
         List<List<TimedWord>> captions = new ArrayList<>();
-        for (int end = count; end > 0; end = from[end]) {
-            captions.add(words.subList(from[end], end));
+        for (int to = count; to > 0; to = from[to]) {
+            captions.add(words.subList(from[to], to));
         }
         Collections.reverse(captions);
         return captions;
@@ -78,6 +88,21 @@ final class CaptionBreaker {
     private double unevenness(List<TimedWord> words, int start, int end) {
         double fill = (double) join(words.subList(start, end)).length() / (rules.width() * rules.rows());
         return 2 * fill * fill;
+    }
+
+    /** Penalty for a caption that is gone before it can be read. */
+    private double hurry(List<TimedWord> words, int start, int end, StreamTime until) {
+        StreamTime gone = end < words.size() ? words.get(end).start() : until;
+        double needed = needed(words.subList(start, end)).seconds();
+        double there = gone.since(words.get(start).start()).seconds();
+        return HURRY * Math.max(0, needed - there) / needed;
+    }
+
+    /** How long the reader of a caption needs. */
+    StreamTime needed(List<TimedWord> words) {
+        long byWords = words.size() * rules.perWord().ticks();
+        long byCharacters = (long) join(words).length() * StreamTime.TICKS_PER_SECOND / rules.perSecond();
+        return new StreamTime(Math.max(rules.shortest().ticks(), Math.max(byWords, byCharacters)));
     }
 
     private static double breakCost(List<TimedWord> words, int at) {

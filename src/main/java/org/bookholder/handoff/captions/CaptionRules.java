@@ -12,6 +12,7 @@ import org.bookholder.timing.StreamTime;
  * @param perWord the shortest time for each of its words, likewise
  * @param perSecond the most characters to read per second, likewise
  * @param gap the shortest gap between two captions; they may also follow without any gap
+ * @param early how much before its first word a caption may appear, if it could not be read otherwise
  * @param linger how long a caption may stay after its last word
  */
 record CaptionRules(
@@ -22,11 +23,13 @@ record CaptionRules(
         StreamTime perWord,
         int perSecond,
         StreamTime gap,
+        StreamTime early,
         StreamTime linger) {
     /**
      * 42 characters in two rows and 5/6 s to 7 s: Timed Text Guide of the University of Tennessee Libraries. 0.3 s per
-     * word and gaps of 1 s: BBC Subtitle Guidelines, which also allow at most 2 s after the words (we use 1.5 s). 20
-     * characters per second for adults: a streaming service's guide, as quoted.
+     * word and gaps of 1 s: BBC Subtitle Guidelines, which also allow at most 2 s after the words (we use 1.5 s). 17
+     * characters per second: a streaming service's guide, as quoted, for children; many viewers of a lesson read a second
+     * language. Half a second early: a captioning guide for research projects (enhancingaudiodescription.com).
      */
     static CaptionRules standard() {
         return new CaptionRules(
@@ -35,8 +38,9 @@ record CaptionRules(
                 StreamTime.ofSeconds(5 / 6.0),
                 StreamTime.ofSeconds(7),
                 StreamTime.ofSeconds(0.3),
-                20,
+                17,
                 StreamTime.ofSeconds(1),
+                StreamTime.ofSeconds(0.5),
                 StreamTime.ofSeconds(1.5));
     }
 }

@@ -1,7 +1,9 @@
 package org.bookholder.handoff.captions;
 
 import java.util.ArrayList;
+import java.util.LinkedList;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.timing.StreamTime;
 
 /** Makes captions from timed lines, broken between phrases and shown long enough to be read. */
@@ -20,36 +22,52 @@ final class CaptionWriter {
      * @param lines the words of each line, in order of time; a caption never holds words of two lines
      */
     List<Caption> write(List<List<TimedWord>> lines) {
+        List<List<TimedWord>> said =
+                lines.stream().filter(line -> !line.isEmpty()).toList();
         List<List<TimedWord>> cues = new ArrayList<>();
-        lines.stream().filter(line -> !line.isEmpty()).forEach(line -> cues.addAll(breaker.captions(line)));
-        List<Caption> captions = new ArrayList<>();
-        for (int i = 0; i < cues.size(); i++) {
-            List<TimedWord> words = cues.get(i);
-            StreamTime start = words.get(0).start();
-            captions.add(new Caption(
-                    start, end(words, i + 1 < cues.size() ? cues.get(i + 1) : List.of()), breaker.rows(words)));
+        for (int i = 0; i < said.size(); i++) {
+            Optional<StreamTime> next = i + 1 < said.size() ? Optional.of(begins(said.get(i + 1))) : Optional.empty();
+            cues.addAll(breaker.captions(said.get(i), next));
+        }
+        LinkedList<Caption> captions = new LinkedList<>();
+        Optional<StreamTime> next = Optional.empty();
+        for (int i = cues.size() - 1; i >= 0; i--) {
+            Caption caption = caption(cues.get(i), i == 0 ? List.of() : cues.get(i - 1), next);
+            captions.addFirst(caption);
+            next = Optional.of(caption.start());
         }
         return captions;
     }
 
     /** A caption stays as long as its reader needs, but disappears before the next one appears. */
-    private StreamTime end(List<TimedWord> words, List<TimedWord> next) {
-        StreamTime start = words.get(0).start();
+    private Caption caption(List<TimedWord> words, List<TimedWord> before, Optional<StreamTime> next) {
+        StreamTime said = begins(words);
         StreamTime spoken = words.get(words.size() - 1).end();
-        StreamTime latest = spoken.plus(rules.linger());
-        StreamTime wanted = StreamTime.min(StreamTime.max(spoken, start.plus(needed(words))), latest);
-        if (next.isEmpty()) {
-            return wanted;
+        StreamTime latest = StreamTime.min(spoken.plus(rules.linger()), said.plus(rules.longest()));
+        StreamTime wanted = StreamTime.min(StreamTime.max(spoken, said.plus(breaker.needed(words))), latest);
+        StreamTime end = wanted;
+        if (next.isPresent()) {
+            boolean hardlyAGap = next.get().since(wanted).compareTo(rules.gap()) < 0;
+            end = hardlyAGap ? StreamTime.min(next.get(), latest) : wanted;
         }
-        StreamTime comes = next.get(0).start();
-        boolean hardlyAGap = comes.since(wanted).compareTo(rules.gap()) < 0;
-        return hardlyAGap ? StreamTime.min(comes, latest) : wanted;
+        StreamTime start = start(words, before, end);
+        StreamTime longest = start.plus(rules.longest());
+        return new Caption(start, StreamTime.min(end, longest), breaker.rows(words));
     }
 
-    private StreamTime needed(List<TimedWord> words) {
-        int characters = String.join(" ", breaker.rows(words)).length();
-        long byWords = words.size() * rules.perWord().ticks();
-        long byCharacters = (long) characters * StreamTime.TICKS_PER_SECOND / rules.perSecond();
-        return new StreamTime(Math.max(rules.shortest().ticks(), Math.max(byWords, byCharacters)));
+    /** If there is too little time to read it, a caption appears early, as far as the one before it can be read too. */
+    private StreamTime start(List<TimedWord> words, List<TimedWord> before, StreamTime end) {
+        StreamTime said = begins(words);
+        StreamTime missing = breaker.needed(words).since(end.since(said));
+        StreamTime earliest = said.since(StreamTime.min(rules.early(), missing));
+        if (before.isEmpty()) {
+            return earliest;
+        }
+        StreamTime read = begins(before).plus(breaker.needed(before));
+        return StreamTime.min(said, StreamTime.max(earliest, read));
+    }
+
+    private static StreamTime begins(List<TimedWord> words) {
+        return words.get(0).start();
     }
 }

@@ -9,8 +9,8 @@ import org.bookholder.handoff.HandOffPart;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Captions of the cut lesson as WebVTT (W3C) and SubRip, in the script's spelling, with the times at which the words
- * were said.
+ * Captions of the cut lesson as WebVTT (W3C) and SubRip, its transcript and its chapters: what is said in it, in the script's
+ * spelling, with the times at which the words were said.
  */
 public final class CaptionsPart implements HandOffPart {
     @Override
@@ -20,15 +20,16 @@ public final class CaptionsPart implements HandOffPart {
 
     @Override
     public String description() {
-        return "captions of the cut lesson, as WebVTT and SubRip";
+        return "captions of the cut lesson as WebVTT and SubRip, its transcript and chapters";
     }
 
     @Override
     public List<HandOffFile> files(HandOff handOff) {
-        List<Caption> captions = new CaptionWriter(CaptionRules.standard()).write(CutTranscript.of(handOff));
-        return List.of(
-                HandOffFile.text(handOff.name() + ".vtt", out -> webVtt(captions, out)),
-                HandOffFile.text(handOff.name() + ".srt", out -> subRip(captions, out)));
+        return new FilmTexts(
+                        handOff.state().script(),
+                        CutTranscript.of(handOff),
+                        handOff.timeline().rate().length(handOff.timeline().frames()))
+                .files(handOff.name());
     }
 
     static void webVtt(List<Caption> captions, Appendable out) throws IOException {

@@ -5,9 +5,11 @@ import static org.bookholder.testing.Readings.s;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Where captions and rows are broken; a row holds 42 characters, a caption two rows and seven seconds. */
 final class CaptionBreakerTest {
@@ -36,6 +38,18 @@ final class CaptionBreakerTest {
                 .containsExactly("spoke spoke spoke spoke spoke", "spoke spoke spoke spoke spoke");
     }
 
+    /** BBC Subtitle Guidelines, "line breaks": a name is not parted from its title. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "The wheel is trued by the famous and dear Dr. Moore of the old school.",
+                "It was made in the workshop that belonged to Prof. Adams and her two sons.",
+                "Nobody builds a wheel like this any more, vs. the ones that we had then."
+            })
+    void aRowNeverEndsWithAnAbbreviationThatBelongsToTheNextWord(String text) {
+        assertThat(breaker.rows(said(0.3, text)).get(0)).doesNotEndWith(".");
+    }
+
     @Test
     void aWordThatIsLongerThanARowStandsAlone() {
         String word = "w".repeat(50);
@@ -60,7 +74,7 @@ final class CaptionBreakerTest {
     @Test
     void noCaptionLastsLongerThanSevenSeconds() {
         List<TimedWord> slow = said(1, "one then two then three then four then five then six");
-        assertThat(breaker.captions(slow))
+        assertThat(breaker.captions(slow, Optional.empty()))
                 .hasSizeGreaterThan(1)
                 .allSatisfy(caption -> assertThat(caption.size()).isLessThanOrEqualTo(7));
     }
@@ -69,7 +83,7 @@ final class CaptionBreakerTest {
     void oneOrTwoWordsAreNotLeftOver() {
         for (int count = 14; count < 40; count++) {
             List<TimedWord> words = said(0.3, "spoke ".repeat(count).trim());
-            assertThat(breaker.captions(words))
+            assertThat(breaker.captions(words, Optional.empty()))
                     .as("%d words", count)
                     .allSatisfy(caption -> assertThat(caption.size()).isGreaterThan(2));
         }
@@ -78,12 +92,14 @@ final class CaptionBreakerTest {
     @Test
     void captionsAreAboutEquallyFull() {
         List<List<TimedWord>> captions =
-                breaker.captions(said(0.2, "spoke ".repeat(20).trim()));
+                breaker.captions(said(0.4, "spoke ".repeat(20).trim()), Optional.empty());
         assertThat(captions).extracting(List::size).containsExactly(10, 10);
     }
 
     private List<String> captions(List<TimedWord> words) {
-        return breaker.captions(words).stream().map(CaptionBreakerTest::join).toList();
+        return breaker.captions(words, Optional.empty()).stream()
+                .map(CaptionBreakerTest::join)
+                .toList();
     }
 
     private static String join(List<TimedWord> words) {

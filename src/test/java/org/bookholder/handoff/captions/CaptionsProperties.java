@@ -27,7 +27,8 @@ final class CaptionsProperties {
         assertThat(shown).isEqualTo(words.stream().map(TimedWord::text).toList());
         int word = 0;
         for (Caption caption : captions) {
-            assertThat(caption.start()).isEqualTo(words.get(word).start());
+            assertThat(words.get(word).start().isBefore(caption.start())).isFalse();
+            assertThat(words.get(word).start().since(caption.start())).isLessThanOrEqualTo(RULES.early());
             for (String row : caption.rows()) {
                 word += row.split(" ", -1).length;
             }
@@ -57,9 +58,30 @@ final class CaptionsProperties {
             assertThat(caption.rows())
                     .hasSizeBetween(1, 2)
                     .allSatisfy(row -> assertThat(row.length()).isLessThanOrEqualTo(42));
-            StreamTime most = RULES.longest().plus(RULES.linger());
-            assertThat(caption.end().since(caption.start())).isLessThanOrEqualTo(most);
+            assertThat(caption.end().since(caption.start())).isLessThanOrEqualTo(StreamTime.ofSeconds(7));
         }
+    }
+
+    /** 17 characters a second: a caption that stands shorter has no time left before it or after it. */
+    @Property(tries = 60)
+    void standLongEnoughToBeReadWhereTheVoiceAllows(@ForAll("lessons") List<List<TimedWord>> lesson) {
+        List<Caption> captions = new CaptionWriter(RULES).write(lesson);
+        for (int i = 0; i < captions.size(); i++) {
+            Caption caption = captions.get(i);
+            if (perSecond(caption) > 17.1) {
+                boolean gapAfter = i + 1 < captions.size()
+                        && caption.end().isBefore(captions.get(i + 1).start());
+                double stood = caption.end().since(caption.start()).seconds();
+                // Nothing stands longer than seven seconds, nor for long after its words.
+                assertThat(gapAfter && stood < 6.9 && stood < RULES.linger().seconds())
+                        .isFalse();
+            }
+        }
+    }
+
+    private static double perSecond(Caption caption) {
+        int characters = String.join(" ", caption.rows()).length();
+        return characters / caption.end().since(caption.start()).seconds();
     }
 
     /** Lines of one to forty words of one to fourteen letters, said at any pace, with pauses between. */
