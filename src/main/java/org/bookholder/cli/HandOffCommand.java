@@ -19,7 +19,7 @@ import picocli.CommandLine.Parameters;
             "Write what the editor needs of a session: which attempt of each line to use and where it lies, as a cut "
                     + "list; captions; the lines to pick up; a log of the takes; and sound.",
             "The files point to the takes' recordings, or into the camera's once 'bookholder match' has found it.",
-            "Kinds: pickups, log, captions, edl, otio, cut, listen, takes."
+            "Kinds: pickups, log, captions, edl, otio, cut, listen, takes, sync."
         })
 final class HandOffCommand implements Callable<Integer> {
     private final Environment here;

@@ -21,6 +21,7 @@ import org.bookholder.handoff.edit.OtioPart;
 import org.bookholder.handoff.pickups.PickupPart;
 import org.bookholder.handoff.pickups.TakeLogPart;
 import org.bookholder.handoff.sound.ListenPart;
+import org.bookholder.handoff.sound.SyncedSoundPart;
 import org.bookholder.handoff.sound.TakesPart;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.CompletionLatch;
@@ -53,7 +54,8 @@ public final class Installed {
             new OtioPart(),
             new CutTablePart(),
             new ListenPart(),
-            new TakesPart());
+            new TakesPart(),
+            new SyncedSoundPart());
 
     private Installed() {}
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import org.bookholder.app.environment.Environment;
@@ -77,8 +78,25 @@ public final class FootageMatching {
 
     private PlacedFootage match(Path file, TakeTracks takes, DoubleConsumer reached) throws ProblemException {
         Footage footage = FootageFile.look(file);
+        List<Placement> placements = placements(footage, OptionalInt.empty(), takes, reached);
+        int channels = footage.sound().map(Footage.Sound::channels).orElse(1);
+        // In the mix of a recorder's channels another microphone can drown the voice, or cancel it out.
+        for (int channel = 0; placements.isEmpty() && channels > 1 && channel < channels; channel++) {
+            placements = placements(footage, OptionalInt.of(channel), takes, reached);
+        }
+        if (placements.isEmpty()) {
+            throw new ProblemException(
+                    "no take of the session can be heard in it",
+                    file.toString(),
+                    "check that it is of this session and that its sound was on");
+        }
+        return new PlacedFootage(footage, placements);
+    }
+
+    private List<Placement> placements(Footage footage, OptionalInt channel, TakeTracks takes, DoubleConsumer reached)
+            throws ProblemException {
         List<Placement> placements = new ArrayList<>();
-        try (StoredTrack film = stored(footage.file(), stop)) {
+        try (StoredTrack film = stored(footage.file(), channel, stop)) {
             FootageMatcher matcher = new FootageMatcher();
             int compared = 0;
             for (TakeTracks.Track take : takes.tracks()) {
@@ -92,17 +110,11 @@ public final class FootageMatching {
                 reached.accept((double) compared / takes.tracks().size());
             }
         }
-        if (placements.isEmpty()) {
-            throw new ProblemException(
-                    "no take of the session can be heard in it",
-                    file.toString(),
-                    "check that it is of this session and that its sound was on");
-        }
-        return new PlacedFootage(footage, placements);
+        return placements;
     }
 
-    private static StoredTrack stored(Path file, Interruption stop) throws ProblemException {
-        try (FootageSound sound = FootageSound.open(file, SoundTrack.RATE)) {
+    private static StoredTrack stored(Path file, OptionalInt channel, Interruption stop) throws ProblemException {
+        try (FootageSound sound = FootageSound.open(file, SoundTrack.RATE, channel)) {
             return StoredTrack.of(() -> {
                 stop.check();
                 return sound.read();
@@ -120,7 +132,7 @@ public final class FootageMatching {
                 for (Take take : kept.state().takes().all()) {
                     Path file = kept.folder().takeFile(take.number());
                     if (TakeFile.holdsSound(file)) {
-                        all.tracks.add(new Track(take, stored(file, stop)));
+                        all.tracks.add(new Track(take, stored(file, OptionalInt.empty(), stop)));
                     }
                 }
                 if (all.tracks.isEmpty()) {

@@ -1,5 +1,7 @@
 package org.bookholder.app.handoff;
 
+import java.io.FilterOutputStream;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,13 +62,26 @@ public final class HandOffService {
             List<HandOffPart> possible = possible(parts, kept, remarks);
             HandOff handOff = handOff(kept, possible, request.folder(session), remarks);
             List<HandOffFile> files = new ArrayList<>();
-            possible.forEach(part -> files.addAll(part.files(handOff)));
+            possible.forEach(part -> part.files(handOff).forEach(file -> files.add(stoppable(file))));
             List<Path> written = new HandOffWriter().write(request.folder(session), files, request.replace());
             if (kept.state().takes().rolling()) {
                 remarks.add("the session is still running; this is how far it has come");
             }
             return new Written(summary(handOff), written, remarks);
         }
+    }
+
+    /** The same file; writing it ends if the hand-off is stopped. */
+    private HandOffFile stoppable(HandOffFile file) {
+        return new HandOffFile(
+                file.name(),
+                out -> file.content().write(new FilterOutputStream(out) {
+                    @Override
+                    public void write(byte[] bytes, int from, int length) throws IOException {
+                        stop.check();
+                        out.write(bytes, from, length);
+                    }
+                }));
     }
 
     /** Leaves out what cannot be written: without recordings, everything else can still be handed off. */

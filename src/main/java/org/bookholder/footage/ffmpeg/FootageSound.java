@@ -3,6 +3,7 @@ package org.bookholder.footage.ffmpeg;
 import java.nio.ShortBuffer;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
@@ -28,26 +29,35 @@ public final class FootageSound implements AutoCloseable {
     private final AVPacket packet = avcodec.av_packet_alloc();
     private final AVFrame frame = avutil.av_frame_alloc();
     private final int rate;
+    private final OptionalInt channel;
     private final long zero;
     private @Nullable Mixdown mixdown;
     private long given;
     private boolean drained;
 
-    private FootageSound(OpenFile file, AVStream stream, AVCodecContext decoder, int rate, long zero) {
+    private FootageSound(
+            OpenFile file, AVStream stream, AVCodecContext decoder, int rate, OptionalInt channel, long zero) {
         this.file = file;
         this.stream = stream;
         this.decoder = decoder;
         this.rate = rate;
+        this.channel = channel;
         this.zero = zero;
+    }
+
+    /** Opens a file's sound with all its channels mixed into one. */
+    public static FootageSound open(Path path, int rate) throws ProblemException {
+        return open(path, rate, OptionalInt.empty());
     }
 
     /**
      * Opens a file's sound.
      *
      * @param rate samples a second that are wanted
+     * @param channel the only channel that is wanted, from 0; empty to mix all of them
      * @throws ProblemException if it has none, or none that FFmpeg can decode
      */
-    public static FootageSound open(Path path, int rate) throws ProblemException {
+    public static FootageSound open(Path path, int rate, OptionalInt channel) throws ProblemException {
         OpenFile file = OpenFile.open(path);
         try {
             AVStream stream = file.best(avutil.AVMEDIA_TYPE_AUDIO)
@@ -55,7 +65,7 @@ public final class FootageSound implements AutoCloseable {
                             "has no sound", path.toString(), "name a file with a sound track; it is matched by that"));
             AVCodecContext decoder = Decoder.context(
                     path, stream, 1, "sound", "convert its sound to AAC or PCM, or name the recorder's own file");
-            return new FootageSound(file, stream, decoder, rate, zero(file, stream));
+            return new FootageSound(file, stream, decoder, rate, channel, zero(file, stream));
         } catch (ProblemException e) {
             file.close();
             throw e;
@@ -115,7 +125,7 @@ public final class FootageSound implements AutoCloseable {
     private short[] samples() throws ProblemException {
         Mixdown mix = mixdown;
         if (mix == null) {
-            mix = Mixdown.of(frame, rate, file.path());
+            mix = Mixdown.of(frame, rate, channel, file.path());
             mixdown = mix;
         }
         long due = due(mix);

@@ -1,6 +1,7 @@
 package org.bookholder.footage.ffmpeg;
 
 import java.nio.file.Path;
+import java.util.OptionalInt;
 import org.bookholder.problem.ProblemException;
 import org.bytedeco.ffmpeg.avutil.AVChannelLayout;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
@@ -22,8 +23,12 @@ final class Mixdown implements AutoCloseable {
         this.sourceRate = sourceRate;
     }
 
-    /** A mixdown for frames like {@code frame}. */
-    static Mixdown of(AVFrame frame, int rate, Path path) throws ProblemException {
+    /**
+     * A mixdown for frames like {@code frame}.
+     *
+     * @param channel the only channel that is taken, from 0; empty to mix all of them
+     */
+    static Mixdown of(AVFrame frame, int rate, OptionalInt channel, Path path) throws ProblemException {
         SwrContext resampler = new SwrContext(null);
         try (AVChannelLayout mono = new AVChannelLayout()) {
             avutil.av_channel_layout_default(mono, 1);
@@ -37,6 +42,12 @@ final class Mixdown implements AutoCloseable {
                     frame.sample_rate(),
                     0,
                     null);
+            if (made >= 0 && channel.isPresent()) {
+                int channels = frame.ch_layout().nb_channels();
+                double[] weights = new double[channels];
+                weights[Math.min(channel.getAsInt(), channels - 1)] = 1;
+                made = swresample.swr_set_matrix(resampler, weights, channels);
+            }
             int begun = made < 0 ? made : swresample.swr_init(resampler);
             if (begun < 0) {
                 throw new ProblemException(

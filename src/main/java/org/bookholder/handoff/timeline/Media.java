@@ -16,7 +16,7 @@ import org.bookholder.timing.StreamTime;
  * @param firstFrame the number of its first frame, by its own timecode or by the time of day
  * @param frames how many frames it has
  * @param picture its moving picture, if it has one
- * @param sounding whether it has sound
+ * @param channels how many channels of sound it has, 0 if none
  * @param placement position of the take in it
  */
 public record Media(
@@ -26,7 +26,7 @@ public record Media(
         long firstFrame,
         long frames,
         Optional<Footage.Picture> picture,
-        boolean sounding,
+        int channels,
         Placement placement) {
     /** What makes such files. */
     public enum Kind {
@@ -49,6 +49,11 @@ public record Media(
         long guess = placement.takeStart().ticks() + ticks - placement.start();
         long late = placement.inFile(new StreamTime(Math.max(0, guess))) - ticks;
         return new StreamTime(Math.max(0, guess - late));
+    }
+
+    /** Whether it has sound. */
+    public boolean sounding() {
+        return channels > 0;
     }
 
     /** Whether it covers a session time of a take. */

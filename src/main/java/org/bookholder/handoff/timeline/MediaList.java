@@ -85,7 +85,7 @@ public final class MediaList {
                     firstFrame(footage),
                     timecode.rate().frameAt(footage.length().ticks()),
                     footage.picture(),
-                    footage.sound().isPresent(),
+                    footage.sound().map(Footage.Sound::channels).orElse(0),
                     placement.within(footage.length())));
         }
     }
@@ -113,7 +113,7 @@ public final class MediaList {
                         .orElse(0L),
                 Math.max(1, timecode.rate().nearestFrame(length.ticks())),
                 Optional.empty(),
-                true,
+                1,
                 Placement.whole(take.number(), take.start(), take.end())));
     }
 

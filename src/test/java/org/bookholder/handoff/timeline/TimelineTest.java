@@ -70,7 +70,7 @@ final class TimelineTest {
                 9000,
                 1000,
                 Optional.of(new Footage.Picture(3840, 2160, FrameRate.FPS_25, false)),
-                true,
+                2,
                 new Placement(1, StreamTime.ZERO, -480_000, 0, s(10), s(50), 1));
         CutList cut = cut(clip(1, s(8), s(12)), clip(2, s(13), s(14)));
         Timeline timeline = TimelineBuilder.build(cut, FPS_25, List.of(first, second), new PunchIn(115, 200));
@@ -103,7 +103,7 @@ final class TimelineTest {
                 90_000,
                 2500,
                 Optional.empty(),
-                true,
+                1,
                 new Placement(1, StreamTime.ZERO, 0, 0, StreamTime.ZERO, s(100), 1));
         Timeline timeline =
                 TimelineBuilder.build(cut(clip(1, s(8), s(12))), FPS_25, List.of(camera, own), new PunchIn(115, 200));
@@ -188,7 +188,7 @@ final class TimelineTest {
                 0,
                 FrameRate.FPS_29_97.frameAt(placement.to().ticks()) * 2,
                 Optional.of(new Footage.Picture(3840, 2160, FrameRate.FPS_25, false)),
-                true,
+                2,
                 placement);
     }
 }

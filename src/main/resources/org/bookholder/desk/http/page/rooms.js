@@ -20,7 +20,8 @@ const session = (more) => choice('session', 'Session', (home) => {
 });
 
 const KINDS = [['pickups', 'lines to pick up'], ['log', 'log of the takes'], ['captions', 'captions'], ['edl', 'cut list (EDL)'],
-  ['otio', 'timeline (OpenTimelineIO)'], ['cut', 'cut as a table'], ['listen', 'the cut to listen to'], ['takes', 'sound of the takes']];
+  ['otio', 'timeline (OpenTimelineIO)'], ['cut', 'cut as a table'], ['listen', 'the cut to listen to'], ['takes', 'sound of the takes'],
+  ['sync', 'sound in step with each camera']];
 const RATES = ['23.976', '24', '25', '29.97', '30', '50', '59.94', '60'];
 
 /** Options of a hand-off, out of the way. */
