@@ -97,6 +97,34 @@ public final class ReadAloud {
         events.addAll(follower.hear(new Hypothesis.Final(EarKind.OPEN, end, open)));
     }
 
+    /**
+     * Says one utterance that the two ears hear differently: as many words each, word by word at the same time; {@code -}
+     * where an ear hears nothing.
+     */
+    public ReadAloud say(String scriptEar, String openEar) {
+        String[] script = scriptEar.split(" ", -1);
+        String[] open = openEar.split(" ", -1);
+        if (script.length != open.length) {
+            throw new IllegalArgumentException("both ears must be given as many words");
+        }
+        List<RecognizedWord> byScript = new ArrayList<>();
+        List<RecognizedWord> byOpen = new ArrayList<>();
+        for (int i = 0; i < script.length; i++) {
+            if (!script[i].equals("-")) {
+                byScript.add(timed(script[i]));
+            }
+            if (!open[i].equals("-")) {
+                byOpen.add(timed(open[i]));
+            }
+            now += WORD;
+        }
+        StreamTime end = StreamTime.ofSeconds(now + 0.5);
+        events.addAll(follower.hear(new Hypothesis.Final(EarKind.SCRIPT, end, byScript)));
+        events.addAll(follower.hear(new Hypothesis.Final(EarKind.OPEN, end, byOpen)));
+        now += 1;
+        return this;
+    }
+
     private RecognizedWord timed(String word) {
         return new RecognizedWord(word, StreamTime.ofSeconds(now), StreamTime.ofSeconds(now + WORD), 1);
     }
