@@ -19,8 +19,8 @@ import org.bookholder.speech.wav.WavHeader;
 import org.bookholder.timing.StreamTime;
 
 /**
- * The recordings of a session whose header is damaged. Only the number of samples a second has to be found out again: by the
- * take's length in the journal, else by the session's other recordings.
+ * The recordings of a session whose header is damaged. Only the number of samples a second has to be found out again: by what is
+ * left of the header, else by the take's length in the journal, else by the session's other recordings.
  *
  * @param damaged the recordings, with their samples a second
  * @param lost recordings that cannot be saved, a sentence each
@@ -42,14 +42,17 @@ record TakeHeaders(Map<Path, Integer> damaged, List<String> lost) {
         List<Path> without = new ArrayList<>();
         Optional<Integer> others = Optional.empty();
         for (Path file : recordings) {
-            Optional<Integer> rate = rate(file);
+            Optional<Integer> rate = rate(file, WavHeader::rate);
             others = others.or(() -> rate);
             if (rate.isEmpty()) {
                 without.add(file);
             }
         }
         for (Path file : without) {
-            Optional<Integer> rate = byLength(events, file);
+            Optional<Integer> rate = rate(file, WavHeader::rateLeft).filter(USUAL_RATES::contains);
+            if (rate.isEmpty()) {
+                rate = byLength(events, file);
+            }
             if (rate.isEmpty()) {
                 rate = others;
             }
@@ -92,9 +95,13 @@ record TakeHeaders(Map<Path, Integer> damaged, List<String> lost) {
         }
     }
 
-    private static Optional<Integer> rate(Path file) throws ProblemException {
+    private interface Clue {
+        Optional<Integer> rate(FileChannel file) throws IOException;
+    }
+
+    private static Optional<Integer> rate(Path file, Clue clue) throws ProblemException {
         try (FileChannel channel = FileChannel.open(file)) {
-            return WavHeader.rate(channel);
+            return clue.rate(channel);
         } catch (IOException e) {
             throw DiskProblems.reading(file, e);
         }

@@ -49,6 +49,19 @@ final class TakeHeadersTest {
         assertThat(TakeHeaders.of(another, List.of(take)).damaged()).isEqualTo(Map.of(take, 22_050));
     }
 
+    /** The first 24 bytes are gone; behind them stand the samples and the bytes a second, which agree. */
+    @Test
+    void theRateIsTakenFromWhatIsLeftOfTheHeader() throws ProblemException, IOException {
+        Path take = take(1, 44_100, 1);
+        byte[] bytes = Files.readAllBytes(take);
+        Arrays.fill(bytes, 0, 24, (byte) 0);
+        Files.write(take, bytes);
+        assertThat(TakeHeaders.of(List.of(), List.of(take)).damaged()).isEqualTo(Map.of(take, 44_100));
+        bytes[29] ^= 1;
+        Files.write(take, bytes);
+        assertThat(TakeHeaders.of(List.of(), List.of(take)).lost()).hasSize(1);
+    }
+
     @Test
     void theRateOfAnotherTakeIsTakenIfTheJournalDoesNotSay() throws ProblemException, IOException {
         Path first = damaged(take(1, 24_000, 1));

@@ -115,6 +115,17 @@ public final class WavHeader {
         return read(file).map(h -> h.getInt(RATE_AT)).filter(rate -> rate > 0);
     }
 
+    /** The rate that a damaged header still gives in two fields that agree, as samples and as bytes a second. */
+    public static Optional<Integer> rateLeft(FileChannel file) throws IOException {
+        ByteBuffer header = buffer(BYTES);
+        while (header.hasRemaining() && file.read(header, header.position()) >= 0) {
+            // A read may return less than was asked for.
+        }
+        int rate = header.getInt(RATE_AT);
+        boolean agree = rate > 0 && header.getInt(RATE_AT + Integer.BYTES) == rate * BYTES_PER_SAMPLE;
+        return agree ? Optional.of(rate) : Optional.empty();
+    }
+
     /** How many samples a file of that length holds, not counting a half-written last one. */
     public static long wholeSamples(long fileLength) {
         return Math.max(0, fileLength - BYTES) / BYTES_PER_SAMPLE;
