@@ -55,11 +55,7 @@ final class FilmCommand implements Callable<Integer> {
                             + " that there is nothing to use for.")
     private boolean draft;
 
-    @Option(
-            names = "--leave-out",
-            paramLabel = "LINE",
-            split = ",",
-            description = "Do without these lines, if there is nothing to use for them.")
+    @Option(names = "--leave-out", paramLabel = "LINE", split = ",", description = "Do without these lines.")
     private @Nullable List<Integer> leaveOut;
 
     @Option(names = "--as-shot", description = "Never frame closer to hide a cut.")

@@ -31,7 +31,7 @@ public final class UnusedName {
                 Files.delete(finished);
                 return name;
             } catch (FileAlreadyExistsException e) {
-                continue;
+                // The next number may be free.
             } catch (UnsupportedOperationException | FileSystemException e) {
                 // FAT, and some network shares, have no second names.
                 return Files.move(finished, name);

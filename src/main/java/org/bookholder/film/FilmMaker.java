@@ -101,7 +101,6 @@ public final class FilmMaker {
         SoundFinish finish = new SoundFinish(work, format.loudness(), format.truePeak(), () -> {
             rest();
             listener.accept(SOUND * 0.8);
-            return true;
         });
         SoundFinish.Finished sound = finish.finish(mix);
         List<String> clips = pictures(work);

@@ -10,7 +10,7 @@ import java.util.Set;
  * @param place the folder of a session, or the file of a lesson's script
  * @param out the film's file; empty for the usual one
  * @param draft whether it is a draft: small, with the numbers of lines burnt in and a card where there is nothing to use
- * @param leaveOut lines without anything to use that a final film may do without
+ * @param leaveOut lines that the film does without
  * @param alternate whether the framing alternates where two pieces of one shot meet
  * @param enlarge whether the picture may be blown up to the size that the profile asks for
  * @param profile the delivery profile's file; empty for the course's, or the usual one

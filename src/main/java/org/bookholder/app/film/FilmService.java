@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.bookholder.app.delivery.DeliveryProfiles;
@@ -98,10 +99,10 @@ public final class FilmService {
                         .orElse(FrameRate.FPS_25));
         List<PictureFacts> pictures =
                 cameras.stream().map(Camera::picture).distinct().toList();
-        LessonCut cut = LessonCut.of(lesson, sessions, sources, rules.cut(), stop);
+        LessonCut cut = LessonCut.of(lesson, sessions, sources, rules.cut(), leaveOut(lesson), stop);
         List<String> remarks = new ArrayList<>();
         FilmFormat format = format(profile, pictures, rate, cut.length(), remarks);
-        FilmPlan plan = FilmPlanner.plan(cut.pieces(), request.leaveOut(), rate, framing(pictures, format));
+        FilmPlan plan = FilmPlanner.plan(cut.pieces(), rate, framing(pictures, format));
         Path session = last.folder().path();
         demand(plan, !cameras.isEmpty(), session);
         FilmMade made = film(new FilmOrder(
@@ -110,6 +111,17 @@ public final class FilmService {
                 ? Optional.of(check(made.file(), script, remarks))
                 : Optional.empty();
         return new FilmResult(made, plan, place.sessions(), cut.marked(), remarks, check);
+    }
+
+    private Set<Integer> leaveOut(Script lesson) throws ProblemException {
+        int lines = lesson.lines().size();
+        for (int line : request.leaveOut()) {
+            if (line < 1 || line > lines) {
+                throw new ProblemException(
+                        "there is no line " + line + " to leave out", lesson.source(), "name lines from 1 to " + lines);
+            }
+        }
+        return request.leaveOut();
     }
 
     private FilmMade film(FilmOrder order) throws ProblemException {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.cutlist.Clip;
@@ -35,6 +36,8 @@ record LessonCut(List<Piece> pieces, List<String> marked) {
     /** At 130 words a minute, between a slow and a quick reader (common practice). */
     private static final double SECONDS_A_WORD = 60 / 130.0;
 
+    private static final int NOWHERE = -1;
+
     LessonCut {
         pieces = List.copyOf(pieces);
         marked = List.copyOf(marked);
@@ -51,18 +54,21 @@ record LessonCut(List<Piece> pieces, List<String> marked) {
      * @param script the lesson; a session's lines count as its lines where they have the same text
      * @param sessions its sessions, the oldest first, at least one
      * @param sources what recorded each
+     * @param leaveOut lines that are to leave no trace
      */
     static LessonCut of(
             Script script,
             List<StoredSession> sessions,
             List<FilmPlanner.Sources> sources,
             CutRules rules,
+            Set<Integer> leaveOut,
             Interruption stop)
             throws ProblemException {
         List<Map<Integer, Integer>> numbers = sessions.stream()
                 .map(kept -> numbers(kept.state().script(), script))
                 .toList();
-        Map<Integer, Integer> chosen = chosen(script, sessions, numbers, rules);
+        Map<Integer, Integer> chosen = chosen(sessions, numbers, rules);
+        leaveOut.forEach(line -> chosen.put(line, NOWHERE));
         Map<Integer, Piece> byLine = new HashMap<>();
         List<String> marked = new ArrayList<>();
         for (int i = 0; i < sessions.size(); i++) {
@@ -99,7 +105,7 @@ record LessonCut(List<Piece> pieces, List<String> marked) {
     }
 
     private static boolean isFrom(int session, @Nullable Integer line, Map<Integer, Integer> chosen) {
-        return line != null && chosen.getOrDefault(line, -1) == session;
+        return line != null && chosen.getOrDefault(line, NOWHERE) == session;
     }
 
     /** From a session's line numbers to the lesson's: the same texts, those that stand there several times in their order. */
@@ -120,7 +126,7 @@ record LessonCut(List<Piece> pieces, List<String> marked) {
 
     /** The session of each line of the lesson: where there is nothing to use in any, the last, which then has the gap. */
     private static Map<Integer, Integer> chosen(
-            Script script, List<StoredSession> sessions, List<Map<Integer, Integer>> numbers, CutRules rules) {
+            List<StoredSession> sessions, List<Map<Integer, Integer>> numbers, CutRules rules) {
         Map<Integer, Integer> chosen = new HashMap<>();
         Map<Integer, Integer> merits = new HashMap<>();
         for (int i = 0; i < sessions.size(); i++) {

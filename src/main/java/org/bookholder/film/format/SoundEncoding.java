@@ -5,20 +5,20 @@ import java.util.List;
 /** The ways in which the FFmpeg that comes with the program can store sound. */
 public enum SoundEncoding {
     /** AAC, low complexity. */
-    AAC("aac", "aac", List.of("mp4", "mov", "mkv"), 512),
+    AAC("aac", "aac", "mp4 mov mkv", 512),
     /** Opus. */
-    OPUS("opus", "libopus", List.of("mkv", "mp4"), 510),
+    OPUS("opus", "libopus", "mkv mp4", 510),
     /** Not compressed, 24 bit. */
-    PCM_24("pcm_s24le", "pcm_s24le", List.of("mov", "mkv"), 0),
+    PCM_24("pcm_s24le", "pcm_s24le", "mov mkv", 0),
     /** Not compressed, 16 bit. */
-    PCM_16("pcm_s16le", "pcm_s16le", List.of("mov", "mkv"), 0);
+    PCM_16("pcm_s16le", "pcm_s16le", "mov mkv", 0);
 
     private final String label;
     private final String encoder;
-    private final List<String> containers;
+    private final String containers;
     private final int mostKbps;
 
-    SoundEncoding(String label, String encoder, List<String> containers, int mostKbps) {
+    SoundEncoding(String label, String encoder, String containers, int mostKbps) {
         this.label = label;
         this.encoder = encoder;
         this.containers = containers;
@@ -36,7 +36,7 @@ public enum SoundEncoding {
     }
 
     List<String> containers() {
-        return containers;
+        return List.of(containers.split(" ", -1));
     }
 
     /** The most kilobits a second that it takes; 0 if it is not told how many to use. */

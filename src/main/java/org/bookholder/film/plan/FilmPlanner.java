@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.bookholder.cutlist.Clip;
 import org.bookholder.cutlist.CutItem;
 import org.bookholder.cutlist.PunchIn;
@@ -27,7 +26,6 @@ public final class FilmPlanner {
     private static final double MILLIARD = 1e9;
 
     private final FrameRate rate;
-    private final Set<Integer> leftOut;
     private final List<FilmClip> clips = new ArrayList<>();
     private long now;
 
@@ -54,21 +52,19 @@ public final class FilmPlanner {
      */
     public record Piece(CutItem item, Sources sources, int session) {}
 
-    private FilmPlanner(FrameRate rate, Set<Integer> leftOut) {
+    private FilmPlanner(FrameRate rate) {
         this.rate = rate;
-        this.leftOut = leftOut;
     }
 
     /**
      * Plans a film.
      *
      * @param pieces the cut, in order
-     * @param leftOut lines without anything to use that are to leave no trace
      * @param rate the film's pictures a second
      * @param framing how the framing alternates where two pieces of one shot meet
      */
-    public static FilmPlan plan(List<Piece> pieces, Set<Integer> leftOut, FrameRate rate, PunchIn framing) {
-        FilmPlanner planner = new FilmPlanner(rate, leftOut);
+    public static FilmPlan plan(List<Piece> pieces, FrameRate rate, PunchIn framing) {
+        FilmPlanner planner = new FilmPlanner(rate);
         for (Piece piece : pieces) {
             piece.item().clip().ifPresentOrElse(clip -> planner.add(piece, clip), () -> planner.addCard(piece));
         }
@@ -77,9 +73,6 @@ public final class FilmPlanner {
 
     private void addCard(Piece piece) {
         CutItem gap = piece.item();
-        if (leftOut.contains(gap.firstLine())) {
-            return;
-        }
         long frames = Math.max(1, rate.nearestFrame(gap.length().ticks()));
         clips.add(new FilmClip(
                 gap.firstLine(),

@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.BooleanSupplier;
 import org.bookholder.film.program.FfmpegRun;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.sound.LoudnessMeter;
@@ -37,9 +36,12 @@ public final class SoundFinish {
     private final double truePeak;
     private final Pause pause;
 
-    /** Waits a moment; says whether to go on waiting. May end the work by throwing. */
+    /** Waits a moment between two looks. */
     @FunctionalInterface
-    public interface Pause extends BooleanSupplier {}
+    public interface Pause {
+        /** Returns after some hundredths of a second; may end the work by throwing. */
+        void rest();
+    }
 
     /**
      * The finished sound.
@@ -111,7 +113,7 @@ public final class SoundFinish {
         arguments.addAll(List.of("-af", filter, "-f", "f32le", "-c:a", "pcm_f32le", name));
         try (FfmpegRun run = FfmpegRun.start("the film's sound", arguments, folder, name + ".log")) {
             while (run.runs()) {
-                pause.getAsBoolean();
+                pause.rest();
             }
             run.check();
         }

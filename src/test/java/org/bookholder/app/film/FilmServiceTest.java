@@ -201,6 +201,22 @@ final class FilmServiceTest {
     }
 
     @Test
+    void linesThatAreLeftOutLeaveNoTrace() throws ProblemException {
+        FilmResult result = film(leavingOut(2, 3));
+        assertThat(result.plan().clips().stream().map(clip -> clip.firstLine() + "-" + clip.lastLine()))
+                .containsExactly("1-1", "4-4", "5-5");
+        assertThat(result.plan().missing()).isEmpty();
+        assertThatThrownBy(() -> film(leavingOut(6)))
+                .isInstanceOf(ProblemException.class)
+                .hasMessageContaining("there is no line 6 to leave out; name lines from 1 to 5");
+    }
+
+    private FilmRequest leavingOut(Integer... lines) {
+        return new FilmRequest(
+                session, Optional.empty(), true, Set.of(lines), true, false, Optional.of(profile), false);
+    }
+
+    @Test
     void aSecondFilmReplacesNothing() throws ProblemException {
         FilmedReading.match(session, camera, BEFORE, 0);
         Path first = film(request(Optional.of(folder.resolve("out/a.mp4")), true))

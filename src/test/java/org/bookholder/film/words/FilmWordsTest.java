@@ -54,10 +54,20 @@ final class FilmWordsTest {
         assertThat(words.chapters())
                 .containsExactly(
                         new FilmWords.Chapter("Two parts", s(0)), new FilmWords.Chapter("The = second", s(2.5)));
-        assertThat(words.notes("A; title"))
-                .isEqualTo(";FFMETADATA1\ntitle=A\\; title\n"
-                        + "[CHAPTER]\nTIMEBASE=1/1000\nSTART=0\nEND=2500\ntitle=Two parts\n"
-                        + "[CHAPTER]\nTIMEBASE=1/1000\nSTART=2500\nEND=4000\ntitle=The \\= second\n");
+        assertThat(words.notes("A; title")).isEqualTo("""
+            ;FFMETADATA1
+            title=A\\; title
+            [CHAPTER]
+            TIMEBASE=1/1000
+            START=0
+            END=2500
+            title=Two parts
+            [CHAPTER]
+            TIMEBASE=1/1000
+            START=2500
+            END=4000
+            title=The \\= second
+            """);
     }
 
     private static FilmWords words(List<Deviation> deviations) throws ProblemException {

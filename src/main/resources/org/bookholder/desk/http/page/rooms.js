@@ -49,7 +49,7 @@ export const ROOMS = {
     fields: [
       session(),
       tick('final', 'Make it to go out: in the size and loudness of the delivery profile, into the course\u2019s exports, and check it'),
-      line('leaveOut', 'Lines to do without', '', { aside: true, more: 'Their numbers, for lines that there is nothing to use for.' }),
+      line('leaveOut', 'Lines to do without', '', { aside: true, more: 'Their numbers, as in 8, 13.' }),
       tick('asShot', 'Never frame closer to hide a cut', { aside: true }),
       tick('enlarge', 'Blow a small picture up to the size that the profile asks for', { aside: true })],
   },

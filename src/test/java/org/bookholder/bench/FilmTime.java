@@ -1,0 +1,127 @@
+package org.bookholder.bench;
+
+import static org.bookholder.testing.Readings.s;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.bookholder.delivery.ProfileForm;
+import org.bookholder.film.FilmMaker;
+import org.bookholder.film.FilmOrder;
+import org.bookholder.film.format.FilmFormat;
+import org.bookholder.film.format.FormatChooser;
+import org.bookholder.film.plan.FilmClip;
+import org.bookholder.film.plan.FilmPlan;
+import org.bookholder.film.plan.Heard;
+import org.bookholder.film.plan.Shot;
+import org.bookholder.film.plan.Track;
+import org.bookholder.footage.PictureFacts;
+import org.bookholder.footage.ffmpeg.FfmpegProgram;
+import org.bookholder.footage.ffmpeg.PictureFile;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.testing.Folders;
+import org.bookholder.testing.Scripts;
+import org.bookholder.timing.FrameRate;
+
+/**
+ * Measures how long a film takes to make, beside FFmpeg's own program that decodes and encodes as many pictures in one go, and
+ * beside the film's own length. The camera's file is of 1080p at 25 pictures a second and 12 Mb/s. Needs FFmpeg and some 300 MB
+ * below the temporary folder.
+ */
+public final class FilmTime {
+    private static final int CLIPS = 16;
+    private static final int FRAMES = 62;
+    private static final FrameRate RATE = FrameRate.FPS_25;
+
+    private FilmTime() {}
+
+    /** Measures and prints. */
+    public static void main(String[] args) throws IOException, ProblemException {
+        Path folder = Files.createTempDirectory("bookholder-film");
+        try {
+            Path camera = folder.resolve("camera.mp4");
+            String source = "testsrc2=size=1920x1080:rate=25,noise=alls=6:allf=t";
+            run(command(
+                    "ffmpeg -v error -f lavfi -i " + source
+                            + " -f lavfi -i sine=300 -t 60 -c:v libx264 -preset ultrafast" + " -b:v 12M -g 50 -c:a aac",
+                    camera));
+            double length = RATE.length((long) CLIPS * FRAMES).seconds();
+            for (boolean draft : new boolean[] {false, true}) {
+                FilmFormat format = draft
+                        ? FormatChooser.draft(ProfileForm.usual(), RATE)
+                        : FormatChooser.of(
+                                        ProfileForm.usual(), List.of(PictureFile.look(camera)), RATE, s(length), false)
+                                .format();
+                double plain = plain(camera, folder, format, draft);
+                double own = own(camera, folder, format, draft);
+                System.out.printf(
+                        Locale.ROOT,
+                        "%s of %.0f s: %.1f s, %.2f of FFmpeg's own program, %.2f of the film%n",
+                        draft ? "draft" : "film",
+                        length,
+                        own,
+                        own / plain,
+                        own / length);
+            }
+        } finally {
+            Folders.delete(folder);
+        }
+    }
+
+    private static double plain(Path camera, Path folder, FilmFormat format, boolean draft) throws ProblemException {
+        String scale = "scale=" + format.width() + ":" + format.height() + ":flags=" + (draft ? "bilinear" : "lanczos");
+        Path out = folder.resolve(draft ? "plain-draft.mp4" : "plain.mp4");
+        long begun = System.nanoTime();
+        run(command(
+                FfmpegProgram.path() + " -v error -i " + camera + " -frames:v " + CLIPS * FRAMES + " -vf " + scale + " "
+                        + String.join(" ", format.picture().arguments()) + " -b:v " + format.pictureKbps()
+                        + "k -c:a aac -shortest",
+                out));
+        return (System.nanoTime() - begun) / 1e9;
+    }
+
+    private static double own(Path camera, Path folder, FilmFormat format, boolean draft) throws ProblemException {
+        PictureFacts facts = PictureFile.look(camera);
+        List<FilmClip> clips = new ArrayList<>();
+        for (int i = 0; i < CLIPS; i++) {
+            long first = i * 90L + 7;
+            clips.add(new FilmClip(
+                    1,
+                    1,
+                    0,
+                    1,
+                    s(first / 25.0),
+                    s((first + FRAMES) / 25.0),
+                    (long) i * FRAMES,
+                    FRAMES,
+                    Optional.of(new Shot(camera, facts, true, first, 100)),
+                    Optional.of(new Heard(camera, Track.Kind.CAMERA, RATE.ticksAt(first), 1)),
+                    List.of()));
+        }
+        FilmOrder order = new FilmOrder(
+                new FilmPlan(RATE, clips),
+                format,
+                Scripts.of("A line."),
+                draft,
+                folder.resolve(draft ? "draft.mp4" : "film.mp4"));
+        int atOnce = Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
+        long begun = System.nanoTime();
+        new FilmMaker(order, atOnce, part -> {}).make();
+        return (System.nanoTime() - begun) / 1e9;
+    }
+
+    private static void run(String[] command) {
+        Decoder.output(command[0], Arrays.copyOfRange(command, 1, command.length));
+    }
+
+    private static String[] command(String words, Path out) {
+        List<String> command = new ArrayList<>(List.of(words.split(" ", -1)));
+        command.add(out.toString());
+        return command.toArray(String[]::new);
+    }
+}
