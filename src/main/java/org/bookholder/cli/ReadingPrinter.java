@@ -45,8 +45,9 @@ final class ReadingPrinter implements ReadingListener {
     @Override
     public void prepared(ReadingSetup setup) {
         lines = new LineProgress(terminal.out());
-        noted("Listening to "
-                + setup.source().map(name -> name + ", " + setup.rate() + " Hz").orElse("nothing"));
+        terminal.out()
+                .println(setup.source().map(name -> "Listening to " + name).orElse("Listening to nothing"));
+        noted("Sample rate: " + setup.rate() + " Hz");
         noted("Speech model: " + setup.model());
         noted("The script has " + setup.script().lines().size() + " lines and "
                 + setup.script().spokenWords() + " words as spoken");

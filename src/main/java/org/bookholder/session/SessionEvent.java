@@ -73,6 +73,9 @@ public sealed interface SessionEvent {
         /** Told of {@link SourceFound}. */
         void sourceFound(SourceFound event);
 
+        /** Told of {@link SourceMoved}. */
+        void sourceMoved(SourceMoved event);
+
         /** Told of {@link RecordingFailed}. */
         void recordingFailed(RecordingFailed event);
 
@@ -277,6 +280,23 @@ public sealed interface SessionEvent {
         @Override
         public void to(Handler handler) {
             handler.sourceFound(this);
+        }
+    }
+
+    /**
+     * Sound comes from another microphone than the one that was meant.
+     *
+     * @param name the microphone that is heard now
+     * @param meant the one that was meant
+     */
+    record SourceMoved(StreamTime at, String name, String meant) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.sourceMoved(this);
+        }
+
+        Trouble trouble() {
+            return new Trouble(Trouble.Kind.OTHER_MICROPHONE, name + " instead of " + meant);
         }
     }
 

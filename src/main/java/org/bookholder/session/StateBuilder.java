@@ -117,9 +117,7 @@ final class StateBuilder implements SessionEvent.Handler {
         following = Following.from(event.from());
         pace = pace.takeChanged(event.take());
         troubles = troubles.without(Trouble.Kind.NOT_RECORDED);
-        if (!event.audio().isEmpty()) {
-            troubles = troubles.without(Trouble.Kind.NO_SOUND);
-        }
+        troubles = event.audio().isEmpty() ? troubles : troubles.sourceFound();
     }
 
     /** Counts the rest since the last take was cut or the last break ended, by time of day. */
@@ -330,7 +328,12 @@ final class StateBuilder implements SessionEvent.Handler {
 
     @Override
     public void sourceFound(SessionEvent.SourceFound event) {
-        troubles = troubles.without(Trouble.Kind.NO_SOUND);
+        troubles = troubles.sourceFound();
+    }
+
+    @Override
+    public void sourceMoved(SessionEvent.SourceMoved event) {
+        troubles = troubles.with(event.trouble());
     }
 
     @Override

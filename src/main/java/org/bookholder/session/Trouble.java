@@ -21,6 +21,8 @@ public record Trouble(Kind kind, String detail) {
         TEXT_NOT_KEPT,
         /** The microphone was lost; the take continues by hand. */
         NO_SOUND,
+        /** Sound comes from another microphone than the one that the take began with. */
+        OTHER_MICROPHONE,
         /** The take's audio cannot be written for now. */
         NOT_RECORDED,
         /** Speech recognition has failed and is being restarted. */
@@ -48,6 +50,11 @@ public record Trouble(Kind kind, String detail) {
         /** Not wrong by itself: how long a recording the disk has room for, a sentence in {@code detail}. */
         ROOM,
         /** Nothing is wrong: the desk can be opened at the address in {@code detail}. */
-        DESK_READY
+        DESK_READY;
+
+        /** Whether nothing is wrong: it is enough to have told it once. */
+        public boolean isNotice() {
+            return this == TEXT_WAITS || this == ROOM || this == DESK_READY;
+        }
     }
 }

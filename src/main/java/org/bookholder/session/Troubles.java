@@ -29,6 +29,11 @@ public record Troubles(List<Trouble> all) {
                 .toList());
     }
 
+    /** The same when the microphone that was meant is heard. */
+    Troubles sourceFound() {
+        return without(Trouble.Kind.NO_SOUND).without(Trouble.Kind.OTHER_MICROPHONE);
+    }
+
     /** The same without the trouble of this kind. */
     public Troubles without(Trouble.Kind kind) {
         return all.stream().noneMatch(t -> t.kind() == kind)

@@ -4,6 +4,7 @@ import org.bookholder.session.PickupRound;
 import org.bookholder.view.cue.BreakNotice;
 import org.bookholder.view.cue.CountDisplay;
 import org.bookholder.view.cue.Messages;
+import org.bookholder.view.cue.Notices;
 import org.bookholder.view.cue.Opening;
 import org.bookholder.view.cue.PaceCue;
 import org.bookholder.view.cue.ProducerWord;
@@ -52,6 +53,9 @@ final class AnimationState {
 
     /** Figures at the edges. */
     Readouts readouts = Readouts.NONE;
+
+    /** What is wrong, and what has to be told. */
+    final Notices notices = new Notices();
 
     /** The producer's message. */
     ProducerWord producer = ProducerWord.NONE;

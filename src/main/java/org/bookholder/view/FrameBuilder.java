@@ -23,7 +23,6 @@ import org.bookholder.view.page.PickupLines;
 import org.bookholder.view.settings.Cue;
 import org.bookholder.view.settings.WindowSettings;
 import org.bookholder.wording.RoundText;
-import org.bookholder.wording.TroubleText;
 import org.jspecify.annotations.Nullable;
 
 /** Fills in the pictures of the reading window from the state of a session. Confined to one thread. */
@@ -40,7 +39,6 @@ final class FrameBuilder {
     private String pickupCount = "";
     private @Nullable Layout sharedOf;
     private String round = "";
-    private String troubles = "";
     private @Nullable SessionState wordedOf;
 
     FrameBuilder(AnimationState moment, Geometry geometry) {
@@ -83,13 +81,12 @@ final class FrameBuilder {
         }
     }
 
-    /** Puts the round and the troubles into words, when the state has changed. */
+    /** Puts the round into words, when the state has changed. */
     @SuppressWarnings("ReferenceEquality")
     private void word(SessionState state) {
         if (state != wordedOf) {
             wordedOf = state;
             round = RoundText.of(state);
-            troubles = TroubleText.of(state.troubles());
         }
     }
 
@@ -135,7 +132,10 @@ final class FrameBuilder {
                 Spot.BESIDE,
                 page ? "" : standing(state, count, cues.contains(Cue.FOOTLIGHTS), keys),
                 clean ? Palette.TICK : Palette.FOOTLIGHT);
-        message(state, showsRest(cues), page || !edges(cues) ? "" : hints.text(state, moment.opening, keys));
+        message(
+                state,
+                showsRest(cues),
+                page || !edges(cues) ? "" : hints.text(state, moment.opening, moment.notices.notice(), keys));
     }
 
     /** Advice on a break can be hidden only until it is overdue. */
@@ -161,8 +161,8 @@ final class FrameBuilder {
     }
 
     /**
-     * Order of priority: answers to the presenter, the producer's message, problems, advice while nobody is reading, then
-     * the keys that are needed now.
+     * Order of priority: answers to the presenter, the producer's message, problems, what has to be known at the opening,
+     * notices, advice while nobody is reading, then the keys that are needed now.
      */
     private void message(SessionState state, boolean rests, String hint) {
         boolean reading = state.takes().rolling() && !state.takes().held();
@@ -170,13 +170,16 @@ final class FrameBuilder {
             view.setCaption(Spot.MESSAGE, moment.messages.text(), Palette.COMING, moment.messages.light());
         } else if (!moment.producer.text().isEmpty() && moment.producer.light() > 0) {
             view.setCaption(Spot.MESSAGE, moment.producer.text(), Palette.COMING, moment.producer.light());
-        } else if (!state.troubles().isEmpty()) {
-            say(Spot.MESSAGE, troubles, Palette.ASKING);
+        } else if (!moment.notices.wrong().isEmpty()) {
+            say(Spot.MESSAGE, moment.notices.wrong(), Palette.ASKING);
+        } else if (moment.opening.light() > 0 && !hint.isEmpty()) {
+            view.setCaption(Spot.MESSAGE, hint, Palette.FIGURE, state.takes().held() ? 1 : moment.opening.light());
+        } else if (moment.notices.light() > 0 && !moment.notices.notice().isEmpty()) {
+            view.setCaption(Spot.MESSAGE, moment.notices.notice(), Palette.FIGURE, moment.notices.light());
         } else if (!reading && rests && !moment.rest.sentence().isEmpty()) {
             say(Spot.MESSAGE, moment.rest.sentence(), Palette.DIRECTION);
         } else {
-            double light = state.takes().held() ? 1 : moment.opening.light();
-            view.setCaption(Spot.MESSAGE, hint, Palette.FIGURE, light);
+            say(Spot.MESSAGE, hint, Palette.FIGURE);
         }
     }
 

@@ -184,6 +184,7 @@ public final class Scene {
         listen(state, seconds);
         now.count.advance(state, seconds);
         now.messages.advance(seconds);
+        now.notices.advance(state, seconds);
         showMessage(state, seconds);
         now.pages.advance(state, seconds, geometry, now.round.isOn());
         return pictures.fill(state, layout, geometry, settings);

@@ -22,6 +22,7 @@ public final class TroubleText {
             case TEXT_UNUSABLE -> "The new text is not used: " + detail;
             case TEXT_NOT_KEPT -> "The session's folder still holds the old text: " + detail;
             case NO_SOUND -> "No sound comes in (" + detail + "); move the text by hand.";
+            case OTHER_MICROPHONE -> "Another microphone is heard now: " + detail + ".";
             case NOT_RECORDED -> "The sound is not being saved (" + detail + "); it is kept and tried again.";
             case EAR_RESTARTS -> "Your voice is not heard for a moment: speech recognition failed and starts again.";
             case EAR_LOST -> "Speech recognition has failed; move the text by hand. The recording goes on.";

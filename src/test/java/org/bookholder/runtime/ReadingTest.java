@@ -130,6 +130,44 @@ final class ReadingTest {
     }
 
     @Test
+    void saysThatAnotherMicrophoneIsHeardAndTakesTheFirstOneAgain() {
+        ReadingRig rig = new ReadingRig(SCRIPT, List.of(), true);
+        FakeAudioSource first = sound(60).named("Desk microphone");
+        Reading reading = rig.begin(new PacedSource(first, rig.clock));
+        rig.pass(0.5);
+        first.named("Laptop");
+        rig.pass(0.5);
+        assertThat(TroubleText.of(reading.state().get().troubles()))
+                .isEqualTo("Another microphone is heard now: Laptop instead of Desk microphone.");
+        rig.pass(3);
+        assertThat(first.closed()).isFalse();
+        rig.alsoHas(new PacedSource(sound(60).named("Desk microphone"), rig.clock));
+        rig.pass(2.1);
+        assertThat(first.closed()).isTrue();
+        assertThat(reading.state().get().troubles().all()).isEmpty();
+        assertThat(reading.state().get().takes().rolling()).isTrue();
+        assertThat(reading.state().get().takes().all()).hasSize(1);
+    }
+
+    /** Where the microphone was pulled out and another one is there, that one is used until the first is back. */
+    @Test
+    void goesOnWithAnotherMicrophoneUntilTheFirstIsBack() {
+        ReadingRig rig = new ReadingRig(SCRIPT, List.of(), true);
+        Reading reading =
+                rig.begin(sound(1).named("Desk microphone").then(new AudioRead.Gone("the microphone was unplugged")));
+        rig.alsoHas(new PacedSource(sound(60).named("Laptop"), rig.clock));
+        rig.pass(3.2);
+        assertThat(TroubleText.of(reading.state().get().troubles()))
+                .isEqualTo("Another microphone is heard now: Laptop instead of Desk microphone.");
+        rig.alsoHas(new PacedSource(sound(60).named("Desk microphone"), rig.clock));
+        rig.pass(2.1);
+        assertThat(reading.state().get().troubles().all()).isEmpty();
+        assertThat(rig.journal.events(SessionEvent.SourceFound.class))
+                .extracting(SessionEvent.SourceFound::name)
+                .containsExactly("Laptop", "Desk microphone");
+    }
+
+    @Test
     void continuesWithoutARecordingIfTheDiskIsFull() {
         ReadingRig rig = file();
         FakeTape tape = new FakeTape();

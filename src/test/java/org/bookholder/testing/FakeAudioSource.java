@@ -14,6 +14,7 @@ import org.bookholder.timing.StreamTime;
 public final class FakeAudioSource implements AudioSource {
     private final int rate;
     private final Deque<AudioRead> answers = new ArrayDeque<>();
+    private String name = "a fake microphone";
     private boolean closed;
     private long samples;
 
@@ -68,6 +69,12 @@ public final class FakeAudioSource implements AudioSource {
         return this;
     }
 
+    /** Gives it another name, as if the system had moved it to another device. */
+    public FakeAudioSource named(String other) {
+        name = other;
+        return this;
+    }
+
     /** Whether it has been closed. */
     public boolean closed() {
         return closed;
@@ -75,7 +82,7 @@ public final class FakeAudioSource implements AudioSource {
 
     @Override
     public String name() {
-        return "a fake microphone";
+        return name;
     }
 
     @Override

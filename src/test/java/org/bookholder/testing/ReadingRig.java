@@ -193,6 +193,14 @@ public final class ReadingRig implements Sources {
     }
 
     @Override
+    public Optional<AudioSource> again(String name) {
+        Optional<AudioSource> there =
+                more.stream().filter(source -> source.name().equals(name)).findFirst();
+        there.ifPresent(more::remove);
+        return there;
+    }
+
+    @Override
     public boolean live() {
         return live;
     }

@@ -139,6 +139,7 @@ public final class SessionEvents {
                 Combinators.combine(times(), times()).as(SessionEvent.SamplesLost::new),
                 Combinators.combine(times(), texts()).as(SessionEvent.SourceLost::new),
                 Combinators.combine(times(), texts()).as(SessionEvent.SourceFound::new),
+                Combinators.combine(times(), texts(), texts()).as(SessionEvent.SourceMoved::new),
                 Combinators.combine(times(), texts()).as(SessionEvent.RecordingFailed::new),
                 times().map(SessionEvent.RecordingResumed::new),
                 Combinators.combine(

@@ -91,12 +91,13 @@ final class FrameBuilderTest {
     @Test
     void theKeysThatAreNeededAreNamedAtTheBeginningAndWhileHeld() {
         SampleState start = SampleState.of(SampleState.lessonScript());
-        assertThat(captions(shown(start))).contains("H: hold  ·  P: mark a pickup  ·  K: all keys");
+        assertThat(captions(shown(start)))
+                .contains("Listening to microphone  ·  H: hold  ·  P: mark a pickup  ·  K: all keys");
         assertThat(captions(shown(lesson.held(true)))).contains("Page Up: back a line  ·  N: new take  ·  K: all keys");
         assertThat(shows(shown(lesson), Spot.MESSAGE)).isFalse();
         KeyMap taught = KeyMap.usual().with("H", Action.CUT).with("X", Action.HOLD);
         assertThat(captions(shown(start, WindowSettings.defaults().withKeys(taught))))
-                .contains("F5: hold  ·  P: mark a pickup  ·  K: all keys");
+                .contains("Listening to microphone  ·  F5: hold  ·  P: mark a pickup  ·  K: all keys");
     }
 
     @Test

@@ -39,10 +39,10 @@ final class ReadingMotionTest {
     private static final Geometry GEOMETRY = Geometry.of(WindowSettings.defaults(), 0, 1080, 1920, 1080);
 
     /** What the position was from a moment on. */
-    private record Heard(double at, ReadingPosition position) {}
+    record Heard(double at, ReadingPosition position) {}
 
     /** One picture: rows are the unit of length. */
-    private record Picture(double at, double off, double moved, double speed, double push, boolean voiceWentBack) {}
+    record Picture(double at, double off, double moved, double speed, double push, boolean voiceWentBack) {}
 
     /** In each lesson of the demo, with several courses of recognition. */
     @ParameterizedTest
@@ -112,7 +112,7 @@ final class ReadingMotionTest {
         return play(lesson(1), voice, recognised);
     }
 
-    private static List<Picture> play(Script script, List<Heard> voice, List<Heard> recognised) {
+    static List<Picture> play(Script script, List<Heard> voice, List<Heard> recognised) {
         Layout layout = Typesetter.set(script, GEOMETRY, new Plain());
         Steering steering = new Steering(layout, Mover.VOICE, ReadingPosition.START, told -> {});
         Motion motion = Motion.restingAt(steering.aim().height());
@@ -158,7 +158,7 @@ final class ReadingMotionTest {
         return position;
     }
 
-    private static double share(List<Double> values, double share) {
+    static double share(List<Double> values, double share) {
         List<Double> sorted = new ArrayList<>(values);
         sorted.sort(null);
         return sorted.get((int) (share * (sorted.size() - 1)));
@@ -186,7 +186,7 @@ final class ReadingMotionTest {
         return recognised(voice, FIRST_COURSE);
     }
 
-    private static List<Heard> recognised(List<Heard> voice, int course) {
+    static List<Heard> recognised(List<Heard> voice, int course) {
         Random random = new Random(course);
         List<Heard> heard = new ArrayList<>();
         double last = 0;
@@ -212,7 +212,7 @@ final class ReadingMotionTest {
         return heard;
     }
 
-    private static Script lesson(int number) throws IOException, ProblemException {
+    static Script lesson(int number) throws IOException, ProblemException {
         Path file = Path.of("demo-scripts/lesson-" + number + ".md");
         return ScriptReader.parse(ScriptReader.text(file), file.toString(), Format.of(file.toString()));
     }

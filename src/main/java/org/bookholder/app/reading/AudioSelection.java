@@ -86,6 +86,13 @@ final class AudioSelection {
         }
 
         @Override
+        public Optional<AudioSource> again(String wanted) throws ProblemException {
+            return here.equipment().microphones().contains(wanted)
+                    ? Optional.of(here.equipment().microphone(Optional.of(wanted), here.nanoTime()))
+                    : Optional.empty();
+        }
+
+        @Override
         public boolean live() {
             return true;
         }

@@ -14,6 +14,8 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.settings.SettingsFile;
 import org.bookholder.settings.SettingsText.Values;
 import org.bookholder.view.settings.WindowForm;
+import org.bookholder.view.settings.WindowPlace;
+import org.bookholder.view.settings.WindowSettings;
 import org.bookholder.view.settings.WindowWish;
 
 /**
@@ -55,9 +57,10 @@ public final class WindowPreferences {
         return new WindowPreferences(ofMachine(here).path(), none, here.warnings()).wish();
     }
 
-    /** The settings as last saved. */
+    /** The settings as last saved; the window fills its screen until it has been opened otherwise. */
     public WindowWish wish() throws ProblemException {
-        return over(over(WindowWish.defaults(), machine), script);
+        WindowWish first = new WindowWish(WindowSettings.defaults(), WindowPlace.fullScreen(1));
+        return over(over(first, machine), script);
     }
 
     private WindowWish over(WindowWish before, SettingsFile file) throws ProblemException {

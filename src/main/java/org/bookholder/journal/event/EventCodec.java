@@ -37,6 +37,7 @@ public final class EventCodec {
             Map.entry(SessionEvent.SamplesLost.class, "samples-lost"),
             Map.entry(SessionEvent.SourceLost.class, "source-lost"),
             Map.entry(SessionEvent.SourceFound.class, "source-found"),
+            Map.entry(SessionEvent.SourceMoved.class, "source-moved"),
             Map.entry(SessionEvent.RecordingFailed.class, "recording-failed"),
             Map.entry(SessionEvent.RecordingResumed.class, "recording-resumed"),
             Map.entry(SessionEvent.SoundNotSaved.class, "sound-not-saved"),

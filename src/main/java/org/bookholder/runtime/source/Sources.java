@@ -1,5 +1,6 @@
 package org.bookholder.runtime.source;
 
+import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioSource;
@@ -8,6 +9,15 @@ import org.bookholder.speech.AudioSource;
 public interface Sources {
     /** Opens the microphone, or the file at its beginning. Called for each take, and again if a device was lost. */
     AudioSource open() throws ProblemException;
+
+    /**
+     * Opens the device of this name if it is there; empty if it is not, or if there are no devices.
+     *
+     * @throws ProblemException if it is there and cannot be used
+     */
+    default Optional<AudioSource> again(String name) throws ProblemException {
+        return Optional.empty();
+    }
 
     /** Whether the source runs in real time, so that reading it too late loses sound. */
     boolean live();

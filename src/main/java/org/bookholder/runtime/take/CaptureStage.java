@@ -40,6 +40,8 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     private AudioSource source;
     private StreamTime offset;
     private StreamTime position;
+    private String meant;
+    private String heard;
     private boolean lost;
     private StreamTime lostSince;
     private long lastTry;
@@ -69,6 +71,8 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         this.saving = recording.map(take -> new SavingReports(run, take));
         this.nanoTime = nanoTime;
         this.rate = source.rate();
+        this.meant = lost ? "" : source.name();
+        this.heard = meant;
         this.offset = run.start();
         this.position = run.start();
         this.lostSince = run.start();
@@ -95,6 +99,8 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         }
         if (lost) {
             lookForSource();
+        } else if (sources.live()) {
+            lookWhichSource();
         }
         tellOfSaving();
         return source.read().to(this);
@@ -152,17 +158,64 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         }
         lastTry = nanoTime.getAsLong();
         try {
-            AudioSource found = sources.open();
+            Optional<AudioSource> same = sources.again(meant);
+            AudioSource found = same.isPresent() ? same.get() : sources.open();
             if (found.rate() != rate) {
                 found.close();
                 return;
             }
             use(found);
             found();
-            tell(new SessionEvent.SourceFound(position, found.name()));
+            heard = found.name();
+            meant = meant.isEmpty() ? heard : meant;
+            tell(new SessionEvent.SourceFound(position, heard));
+            if (!heard.equals(meant)) {
+                tellIfAnother();
+            }
         } catch (ProblemException stillNone) {
             lost = true;
         }
+    }
+
+    /** Says so if the system has moved the stream to another device, and takes the one that was meant when it is back. */
+    private void lookWhichSource() {
+        if (!source.name().equals(heard)) {
+            heard = source.name();
+            tellIfAnother();
+            lastTry = nanoTime.getAsLong();
+        }
+        if (!heard.equals(meant) && nanoTime.getAsLong() - lastTry >= RETRY_NANOS) {
+            lastTry = nanoTime.getAsLong();
+            takeBack();
+        }
+    }
+
+    private void takeBack() {
+        try {
+            Optional<AudioSource> there = sources.again(meant);
+            if (there.isEmpty()) {
+                return;
+            }
+            AudioSource found = there.get();
+            if (found.rate() != rate) {
+                found.close();
+                return;
+            }
+            source.close();
+            use(found);
+            heard = meant;
+            tell(new SessionEvent.SourceFound(position, meant));
+        } catch (ProblemException notYet) {
+            // It is listed and cannot be opened yet; the other one goes on.
+            lastTry = nanoTime.getAsLong();
+        }
+    }
+
+    private void tellIfAnother() {
+        tell(
+                heard.equals(meant)
+                        ? new SessionEvent.SourceFound(position, heard)
+                        : new SessionEvent.SourceMoved(position, heard, meant));
     }
 
     /** Reports the silence until now as lost sound. */

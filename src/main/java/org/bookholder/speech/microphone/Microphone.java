@@ -21,7 +21,8 @@ import org.lwjgl.openal.EXTDisconnect;
  *
  * <p>Confined to one thread, which must read every few milliseconds: the system buffers {@value #RING_SECONDS} s and
  * drops anything beyond that. Lost audio shows as a gap between blocks. If the device is unplugged, the source first
- * delivers the remaining samples and then ends with {@link AudioRead.Gone}.
+ * delivers the remaining samples and then ends with {@link AudioRead.Gone}. A sound server may instead go on with another
+ * device; {@link #name} then changes, at most two seconds later.
  */
 public final class Microphone implements AudioSource {
     /** The usual recording rate, in samples per second. */
@@ -31,27 +32,37 @@ public final class Microphone implements AudioSource {
     private static final int SHORTEST_BLOCKS_PER_SECOND = 50;
     private static final int LONGEST_BLOCKS_PER_SECOND = 10;
     private static final long SILENT_NANOS = 5_000_000_000L;
+    private static final long LOOK_NANOS = 2_000_000_000L;
     private static final String REMEDY =
             "plug a microphone in and check that this program may use it, or read without one";
 
     private final long device;
-    private final String name;
+    private final String opened;
+    private String name;
     private final int rate;
     private final LongSupplier nanoTime;
     private @Nullable LossWatch watch;
     private long taken;
     private long position;
     private long lastSamplesNanos;
+    private long lastLookNanos;
     private boolean overrun;
+
+    /** Whether the device that was opened has been on the list of devices; only then its absence tells something. */
+    private boolean listed;
+
     private boolean gone;
     private boolean closed;
 
     private Microphone(long device, String name, int rate, LongSupplier nanoTime) {
         this.device = device;
+        this.opened = name;
         this.name = name;
         this.rate = rate;
         this.nanoTime = nanoTime;
         this.lastSamplesNanos = nanoTime.getAsLong();
+        this.lastLookNanos = lastSamplesNanos;
+        this.listed = names().contains(name);
     }
 
     /**
@@ -80,7 +91,7 @@ public final class Microphone implements AudioSource {
         if (rate <= 0) {
             throw new IllegalArgumentException("rate (" + rate + ") must be positive");
         }
-        String exact = name.isPresent() ? find(name.get(), names()) : null;
+        String exact = name.isPresent() ? find(name.get(), names()) : usual();
         String where = exact == null ? "microphone" : exact;
         try {
             AlsaMessages.dropped();
@@ -93,6 +104,18 @@ public final class Microphone implements AudioSource {
             return new Microphone(device, called == null ? where : called, rate, nanoTime);
         } catch (LinkageError e) {
             throw new ProblemException("this machine has no sound library", where, REMEDY, e);
+        }
+    }
+
+    /**
+     * The system's default microphone; null if it has no name. It is opened by its name, because a stream without one
+     * is moved by sound servers whenever the default changes, for example when a headset is plugged in.
+     */
+    private static @Nullable String usual() {
+        try {
+            return ALC10.alcGetString(0, ALC11.ALC_CAPTURE_DEFAULT_DEVICE_SPECIFIER);
+        } catch (LinkageError e) {
+            return null;
         }
     }
 
@@ -133,6 +156,10 @@ public final class Microphone implements AudioSource {
         boolean connected = !gone && ALC10.alcGetInteger(device, EXTDisconnect.ALC_CONNECTED) != 0;
         int available = gone ? 0 : ALC10.alcGetInteger(device, ALC11.ALC_CAPTURE_SAMPLES);
         long now = nanoTime.getAsLong();
+        if (connected && now - lastLookNanos >= LOOK_NANOS) {
+            lastLookNanos = now;
+            lookWhereFrom();
+        }
         if (!connected && available <= 0) {
             return gone("the microphone was unplugged");
         }
@@ -144,6 +171,25 @@ public final class Microphone implements AudioSource {
         lastSamplesNanos = now;
         position += lost(now, available);
         return new AudioRead.Samples(take(Math.min(available, rate / LONGEST_BLOCKS_PER_SECOND)));
+    }
+
+    /** Nothing reports that the system has moved the stream to another device, but the one that was opened is gone. */
+    private void lookWhereFrom() {
+        List<String> there = names();
+        String usual = usual();
+        listed |= there.contains(opened);
+        if (listed && !there.isEmpty()) {
+            name = nowFrom(opened, there, usual == null ? "" : usual);
+        }
+    }
+
+    /**
+     * The device that a stream comes from: the one that was opened if it is there, otherwise the one that the system has
+     * moved it to, which is its default.
+     */
+    static String nowFrom(String opened, List<String> there, String usual) {
+        boolean moved = !there.contains(opened) && there.contains(usual);
+        return moved ? usual : opened;
     }
 
     /**

@@ -17,8 +17,10 @@ public final class Layout {
     /** The same for the first row after a gap: smaller, so that the row does not have to come from far away. */
     private static final double OPENING_REACH = 0.3;
 
-    /** The text may cross a gap when the voice is this many spoken words before it. */
-    private static final double EARLY_WORDS = 0.5;
+    /** Average length of a written word, and what each word takes beside its letters, in letters. */
+    private static final double AVERAGE_LETTERS = 4.7;
+
+    private static final double WORD_LETTERS = 2;
 
     private static final double MOST_STRIDE_ROWS = 0.34;
 
@@ -196,9 +198,11 @@ public final class Layout {
 
     /**
      * The same when the voice is estimated to be at {@code words} but only {@code heard} words are certain: the height
-     * does not cross a gap between rows until the last word above it is being spoken.
+     * does not cross a gap between rows until the last word above it is likely to have been said.
+     *
+     * @param saidSince words of average length that are likely to have been said after those that are certain
      */
-    public double aimAtSpoken(double words, int heard) {
+    public double aimAtSpoken(double words, int heard, double saidSince) {
         if (read.isEmpty() || words <= heard) {
             return aimAtSpoken(words);
         }
@@ -209,8 +213,15 @@ public final class Layout {
             return aimAtSpoken(words);
         }
         double edge = sure.spokenBefore() + sure.spoken();
-        boolean lastWord = heard >= edge - 1 && words >= edge - EARLY_WORDS;
-        return aimAtSpoken(lastWord ? Math.max(words, edge) : Math.min(words, edge - 0.5));
+        boolean said = heard >= edge - 1 && saidSince >= lastWord(sure);
+        return aimAtSpoken(said ? Math.max(words, edge) : Math.min(words, edge - 0.5));
+    }
+
+    /** Length of a row's last word before a gap, in words of average length. */
+    private static double lastWord(Row row) {
+        Piece last = row.pieces().get(row.pieces().size() - 1);
+        double letters = last.spoken() > 1 ? AVERAGE_LETTERS : last.text().length();
+        return (letters + WORD_LETTERS) / (AVERAGE_LETTERS + WORD_LETTERS);
     }
 
     /** How far that height moves with each spoken word, near the place where {@code words} have been read. */

@@ -23,6 +23,9 @@ public final class PositionInterpolator {
     private static final double USUALLY_AHEAD_WORDS = 0.4;
 
     private static final double USUALLY_AHEAD_SECONDS = 0.23;
+    /** How long after its end a word is usually recognised. */
+    private static final double USUALLY_LATE_SECONDS = 0.1;
+
     private static final double HURRY = 0.3;
     private static final double EASING_WORDS = 0.6;
     private static final int BURST_WORDS = 8;
@@ -41,6 +44,9 @@ public final class PositionInterpolator {
 
     /** Seconds for which recognition has been a few words behind the accepted position; 0 if it is not. */
     private double slipping;
+
+    /** Words per second as measured, 0 while nobody reads. */
+    private double rate;
 
     private boolean turned;
     private boolean jumped;
@@ -81,6 +87,7 @@ public final class PositionInterpolator {
         copy.slipping = slipping;
         copy.turned = turned;
         copy.jumped = jumped;
+        copy.rate = rate;
         copy.count = count;
         copy.time = time;
         return copy;
@@ -99,6 +106,11 @@ public final class PositionInterpolator {
     /** Number of spoken words up to the last accepted recognised word. */
     int heard() {
         return heard;
+    }
+
+    /** Words of average length that are likely to have been said since the last accepted recognised word ended. */
+    double saidSince() {
+        return (since + USUALLY_LATE_SECONDS) * rate;
     }
 
     /** Whether the last change was a step back. */
@@ -154,7 +166,7 @@ public final class PositionInterpolator {
     }
 
     private void glide(double usual, boolean going, double seconds) {
-        double rate = going ? (count + usual * PRIOR_SECONDS) / (time + PRIOR_SECONDS) : 0;
+        rate = going ? (count + usual * PRIOR_SECONDS) / (time + PRIOR_SECONDS) : 0;
         double left = Math.min(seconds, 1);
         while (left > 0) {
             double step = Math.min(left, STEP_SECONDS);

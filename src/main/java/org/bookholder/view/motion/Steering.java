@@ -172,7 +172,7 @@ public final class Steering {
         lead.advance(layout.spokenBefore(state.following().position()), targetPace(state), going, seconds);
         accepted = lead.slips() ? accepted : state.following().position();
         double speed = lead.speed() * layout.stride(lead.words());
-        double height = layout.aimAtSpoken(lead.words(), lead.heard());
+        double height = layout.aimAtSpoken(lead.words(), lead.heard(), lead.saidSince());
         aim.lead(height, speed, lead.speed(), lead.jumped(), !lead.turned());
     }
 

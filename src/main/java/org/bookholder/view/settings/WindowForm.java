@@ -50,7 +50,12 @@ public final class WindowForm {
                             "key ",
                             "",
                             (w, s) -> w.withKeys(w.keys().with(s.name().substring("key ".length()), action(s)))),
-                    place("full-screen", "", (p, s) -> s.yes() ? p.filled() : p),
+                    place(
+                            "full-screen",
+                            "",
+                            (p, s) -> s.yes()
+                                    ? p.filled()
+                                    : WindowPlace.windowed().on(p.monitor())),
                     place("monitor", "from 1", (p, s) -> p.on(s.whole(1, 99, "as its number")))));
 
     private WindowForm() {}

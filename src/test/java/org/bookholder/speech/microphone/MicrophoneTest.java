@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.speech.AudioBlock;
@@ -110,6 +111,35 @@ final class MicrophoneTest extends AudioSourceContract {
         ProblemException problem = assertThrows(
                 ProblemException.class, () -> Microphone.open(Optional.of("no such thing"), 48_000, System::nanoTime));
         assertThat(problem).hasMessageContaining("no such microphone").hasMessageContaining(NAME);
+    }
+
+    /** PulseAudio goes on with another microphone when one is gone; time is the test's own. */
+    @Test
+    void saysWhichMicrophoneIsHeardWhenTheSystemMovesTheStream() throws InterruptedException, Exception {
+        AtomicLong now = new AtomicLong();
+        try (AudioSource source = Microphone.open(Optional.of(SINK), Microphone.PREFERRED_RATE, now::get)) {
+            assertThat(source.read()).isNotNull();
+            assertThat(source.name()).isEqualTo(NAME);
+            pullOut();
+            for (int i = 0; i < 1_000 && Microphone.names().contains(NAME); i++) {
+                pause();
+            }
+            now.set(2_100_000_000L);
+            AudioRead read = source.read();
+            if (read instanceof AudioRead.Gone) {
+                assertThat(source.name()).isEqualTo(NAME);
+            } else {
+                assertThat(source.name()).isNotEqualTo(NAME).isIn(Microphone.names());
+            }
+        }
+    }
+
+    @Test
+    void theOneThatWasOpenedIsHeardAsLongAsItIsThere() {
+        List<String> both = List.of("Desk", "Laptop");
+        assertThat(Microphone.nowFrom("Desk", both, "Laptop")).isEqualTo("Desk");
+        assertThat(Microphone.nowFrom("Desk", List.of("Laptop"), "Laptop")).isEqualTo("Laptop");
+        assertThat(Microphone.nowFrom("Desk", List.of("Laptop"), "")).isEqualTo("Desk");
     }
 
     private static String pactl(String... arguments) throws InterruptedException, IOException {

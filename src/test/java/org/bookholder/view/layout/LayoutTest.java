@@ -208,15 +208,15 @@ final class LayoutTest {
     }
 
     @Test
-    void aGapIsNotCrossedBeforeTheLastWordAboveItIsBeingSpoken() {
+    void aGapIsNotCrossedBeforeTheLastWordAboveItHasBeenSaid() {
         Layout layout = set(Scripts.of("One two three.", "> Smile.", "Four five six."));
         double above = layout.readRows().get(0).middle();
         double below = layout.readRows().get(1).middle();
         double half = 0.5 * GEOMETRY.pitch();
-        assertThat(layout.aimAtSpoken(3.6, 1)).isBetween(above, above + half);
-        assertThat(layout.aimAtSpoken(2.4, 2)).isBetween(above, above + half);
-        assertThat(layout.aimAtSpoken(2.6, 2)).isBetween(below - half, below);
-        assertThat(layout.aimAtSpoken(3.6, 3)).isBetween(below - half, below);
+        assertThat(layout.aimAtSpoken(3.6, 1, 3)).isBetween(above, above + half);
+        assertThat(layout.aimAtSpoken(2.9, 2, 0.5)).isBetween(above, above + half);
+        assertThat(layout.aimAtSpoken(2.9, 2, 1.5)).isBetween(below - half, below);
+        assertThat(layout.aimAtSpoken(3.6, 3, 0)).isBetween(below - half, below);
     }
 
     @Test
