@@ -1,7 +1,7 @@
 package org.bookholder.handoff.captions;
 
 import java.util.ArrayList;
-import java.util.LinkedList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.timing.StreamTime;
@@ -29,13 +29,14 @@ final class CaptionWriter {
             Optional<StreamTime> next = i + 1 < said.size() ? Optional.of(begins(said.get(i + 1))) : Optional.empty();
             cues.addAll(breaker.captions(said.get(i), next));
         }
-        LinkedList<Caption> captions = new LinkedList<>();
+        List<Caption> captions = new ArrayList<>();
         Optional<StreamTime> next = Optional.empty();
         for (int i = cues.size() - 1; i >= 0; i--) {
             Caption caption = caption(cues.get(i), i == 0 ? List.of() : cues.get(i - 1), next);
-            captions.addFirst(caption);
+            captions.add(caption);
             next = Optional.of(caption.start());
         }
+        Collections.reverse(captions);
         return captions;
     }
 

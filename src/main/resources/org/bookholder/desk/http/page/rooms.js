@@ -76,7 +76,7 @@ export const ROOMS = {
       files('files', 'Exported films', 'film'),
       choice('script', 'Script', (home) => [['', 'the one with the film\u2019s name'], ...home.shelf.lessons.map(lesson)],
         { aside: true, more: 'For one film only.' }),
-      tick('captions', 'Write captions, a transcript and chapters in the film\u2019s time', { more: 'Into a folder \u201ccaptions\u201d beside each film.' }),
+      tick('captions', 'Write captions, a transcript and chapters in the film\u2019s time, into a folder \u201ccaptions\u201d beside it'),
       tick('noWords', 'Leave the words unchecked', { aside: true })],
   },
   time: {
