@@ -162,7 +162,7 @@ final class RecordedTakeTest {
         assertThat(second.stretches).as("the disk may be free at once").isEmpty();
         for (int seconds = 2; seconds < 20; seconds++) {
             append(take, 1);
-            assertThat(samples(second.stretch(5L * RATE).blocks())).isGreaterThan((seconds - 1) * RATE);
+            assertThat(samples(second.stretch(5L * RATE).blocks())).isGreaterThan((seconds - 1L) * RATE);
         }
         assertThat(take.waiting().seconds()).as("for the disk").isEqualTo(19);
         tape.room(Integer.MAX_VALUE);
