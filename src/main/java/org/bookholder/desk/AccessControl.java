@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
+import java.time.InstantSource;
 import java.util.ArrayDeque;
 import java.util.Base64;
 import java.util.Deque;
@@ -12,13 +13,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import java.util.stream.Stream;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
+import org.bookholder.desk.Devices.Device;
+import org.bookholder.desk.Devices.Entry;
 
 /**
- * Checks join codes, and issues tokens that state what their holder may do. Wrong codes are counted, for each address
- * and in total, so that nobody can guess a code. Safe for use by several threads.
+ * Checks keys, tickets and join codes, and lets devices in. Wrong codes are counted, for each address and in total, so that nobody
+ * can guess a code. Safe for use by several threads.
  */
 public final class AccessControl {
     /** The most wrong codes from one address within {@link #WINDOW_NANOS}. */
@@ -38,12 +40,14 @@ public final class AccessControl {
     private final DeskCredentials keys;
     private final boolean open;
     private final SecureRandom random;
+    private final Devices devices;
+    private final JoinCodes codes;
     private final LongSupplier nanoTime;
     private final Deque<Long> all = new ArrayDeque<>();
     private final Map<String, Deque<Long>> from = new LinkedHashMap<>();
     private final Map<String, Long> tickets = new LinkedHashMap<>();
 
-    /** What the holder of a token may do. */
+    /** What a device may do. */
     public enum Role {
         /** See everything. */
         LOOK,
@@ -51,22 +55,100 @@ public final class AccessControl {
         ACT
     }
 
+    /** Why a code lets nobody in. */
+    public enum Refusal {
+        /** It is not right. */
+        WRONG("this code is not right"),
+        /** Too many were wrong. */
+        WAIT("too many wrong codes; wait a while"),
+        /** It has let this device in before. */
+        USED("this code has let this device in before; ask for a new one");
+
+        private final String text;
+
+        Refusal(String text) {
+            this.text = text;
+        }
+
+        /** For people. */
+        public String text() {
+            return text;
+        }
+    }
+
+    /**
+     * Who asks to be let in.
+     *
+     * @param address its address in the network
+     * @param mark what its browser is told apart by; empty if it tells nothing
+     * @param name what it is, for people
+     */
+    public record Caller(String address, String mark, String name) {}
+
+    /**
+     * The answer to a code.
+     *
+     * @param entry for whoever is let in
+     * @param refusal why not, if it is empty
+     */
+    public record Answer(Optional<Entry> entry, Refusal refusal) {
+        private static Answer no(Refusal why) {
+            return new Answer(Optional.empty(), why);
+        }
+
+        private static Answer yes(Entry entry) {
+            return new Answer(Optional.of(entry), Refusal.WRONG);
+        }
+    }
+
     /**
      * Checks codes against {@code keys}.
      *
      * @param open whether join codes are accepted; if not, only the key for this machine is
+     * @param clock time of day, by which codes and devices end after a day
+     * @param file where it is kept who may come back after a restart
      */
-    public AccessControl(DeskCredentials keys, boolean open, SecureRandom random, LongSupplier nanoTime) {
+    public AccessControl(
+            DeskCredentials keys,
+            boolean open,
+            SecureRandom random,
+            LongSupplier nanoTime,
+            InstantSource clock,
+            DeviceFile file) {
         this.keys = keys;
         this.open = open;
         this.random = random;
         this.nanoTime = nanoTime;
+        devices = new Devices(clock, random, file);
+        codes = new JoinCodes(clock, random);
+    }
+
+    /** The devices that are in. */
+    public Devices devices() {
+        return devices;
+    }
+
+    /** The join code for those who may act, as of now; empty if none is accepted. */
+    public Optional<String> actCode() {
+        return open ? Optional.of(codes.now().act()) : Optional.empty();
+    }
+
+    /** The join code for those who may only look, as of now; empty if none is accepted. */
+    public Optional<String> lookCode() {
+        return open ? Optional.of(codes.now().look()) : Optional.empty();
+    }
+
+    /** Lets a device out and makes new codes, so that it can't come in again by one that it knows; whether it was in. */
+    public boolean letOut(String id) {
+        boolean was = devices.letOut(id);
+        codes.renew();
+        return was;
     }
 
     /** Tells people without a token what to do. */
     public String asks() {
         return open
-                ? "Join code, as the terminal and the reading window show it"
+                ? "Join code, as the terminal and the reading window show it; it is new each day"
                 : "Open the whole address that the terminal shows, or give what stands in it after #";
     }
 
@@ -76,27 +158,35 @@ public final class AccessControl {
     }
 
     /**
-     * A token for a right code; empty, and counted, for a wrong one. The key cannot be guessed, so whoever has it never waits
-     * because others have tried wrong codes.
+     * Lets whoever has a right code in, and counts a wrong one. The key cannot be guessed, nor can the secret of a device that comes
+     * back, so whoever has one never waits because others have tried wrong codes.
      */
-    public synchronized Optional<String> join(String code, String address) {
+    public synchronized Answer join(String code, Caller caller) {
         String typed = code.strip();
         if (same(typed, keys.key()) || admits(typed)) {
-            return Optional.of(token(Role.ACT));
+            return Answer.yes(devices.letIn(Role.ACT, true, caller.mark(), caller.name()));
         }
-        if (mustWait(address)) {
-            return Optional.empty();
+        Optional<Entry> back = devices.letReturn(typed);
+        if (back.isPresent()) {
+            return Answer.yes(back.get());
+        }
+        if (mustWait(caller.address())) {
+            return Answer.no(Refusal.WAIT);
         }
         String plain = typed.toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9]", "");
-        boolean act = open && same(plain, keys.act().replace("-", ""));
-        boolean look = open && same(plain, keys.look().replace("-", ""));
+        JoinCodes.Codes now = codes.now();
+        boolean act = open && same(plain, now.act().replace("-", ""));
+        boolean look = open && same(plain, now.look().replace("-", ""));
         if (act || look) {
-            return Optional.of(token(act ? Role.ACT : Role.LOOK));
+            if (!caller.mark().isEmpty() && !codes.use(plain, caller.mark())) {
+                return Answer.no(Refusal.USED);
+            }
+            return Answer.yes(devices.letIn(act ? Role.ACT : Role.LOOK, false, caller.mark(), caller.name()));
         }
-        long now = nanoTime.getAsLong();
-        all.add(now);
-        tries(address).add(now);
-        return Optional.empty();
+        long tried = nanoTime.getAsLong();
+        all.add(tried);
+        tries(caller.address()).add(tried);
+        return Answer.no(Refusal.WRONG);
     }
 
     /**
@@ -121,7 +211,7 @@ public final class AccessControl {
 
     /** The proof that the holder of these credentials gives. */
     public static String proof(DeskCredentials keys, String challenge) {
-        return signature(keys, "proof." + challenge);
+        return signature(keys.secret(), "proof." + challenge);
     }
 
     private boolean admits(String typed) {
@@ -133,25 +223,24 @@ public final class AccessControl {
         return used.isPresent();
     }
 
-    /** What the holder of a token may do; empty if this desk did not issue it. */
-    public Optional<Role> role(String token) {
-        int dot = token.lastIndexOf('.');
-        if (dot < 0 || !same(token.substring(dot + 1), signature(token.substring(0, dot)))) {
-            return Optional.empty();
-        }
-        // Other things are signed with the same secret.
-        return Stream.of(Role.values())
-                .filter(role -> token.startsWith(prefix(role)))
-                .findFirst();
+    /**
+     * With what the program proves itself to a device after a restart: its pages compute the same from what {@link #prover} gave them.
+     *
+     * @param id the device's
+     * @param challenge chosen by the page
+     * @param host the address under which the page has asked, so that nobody can pass the question on
+     */
+    public String proofTo(String id, String challenge, String host) {
+        return signature(prover(id), challenge + "." + host);
     }
 
-    private String token(Role role) {
-        String body = prefix(role) + nonce();
-        return body + "." + signature(body);
+    /** The secret that a device shares with the program, for {@link #proofTo}. */
+    public String prover(Device device) {
+        return prover(device.id());
     }
 
-    private static String prefix(Role role) {
-        return role.name().toLowerCase(Locale.ROOT) + ".";
+    private String prover(String id) {
+        return signature(keys.secret(), "prover." + id);
     }
 
     private String nonce() {
@@ -160,14 +249,10 @@ public final class AccessControl {
         return Base64.getUrlEncoder().withoutPadding().encodeToString(nonce);
     }
 
-    private String signature(String body) {
-        return signature(keys, body);
-    }
-
-    private static String signature(DeskCredentials keys, String body) {
+    private static String signature(String secret, String body) {
         try {
             Mac mac = Mac.getInstance(ALGORITHM);
-            mac.init(new SecretKeySpec(keys.secret().getBytes(StandardCharsets.UTF_8), ALGORITHM));
+            mac.init(new SecretKeySpec(secret.getBytes(StandardCharsets.UTF_8), ALGORITHM));
             return Base64.getUrlEncoder()
                     .withoutPadding()
                     .encodeToString(mac.doFinal(body.getBytes(StandardCharsets.UTF_8)));

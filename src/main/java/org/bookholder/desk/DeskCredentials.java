@@ -14,36 +14,33 @@ import org.bookholder.files.AtomicFiles;
 import org.bookholder.problem.ProblemException;
 
 /**
- * The secrets and join codes of a desk. Kept beside the session, so that pages stay logged in when the program is
- * started again.
+ * The secrets of a desk. Kept beside the session, so that open pages can come back when the program is started again.
  *
  * @param port the port at which the desk was last reached; 0 if it never was
- * @param secret key that signs the tokens, Base64
- * @param key admits the person at this machine, as a part of the address that the terminal shows
- * @param act the join code for those who may act
- * @param look the join code for those who may only look
+ * @param secret with which the program proves to its pages that it is the same as before, Base64
+ * @param key admits the person at this machine, as a part of the address that the terminal shows; new at each start
  */
-public record DeskCredentials(int port, String secret, String key, String act, String look) {
+public record DeskCredentials(int port, String secret, String key) {
     private static final String FILE = "desk.json";
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .build();
-
-    /** Letters and digits that are not easily confused. */
-    private static final String CODE_LETTERS = "ABCDEFGHJKMNPQRSTUVWXYZ23456789";
-
-    /** Eight of them make about 850,000 million codes. */
-    private static final int CODE_LENGTH = 8;
 
     /** New, random credentials. */
     public static DeskCredentials fresh(SecureRandom random) {
-        return new DeskCredentials(0, bytes(random), bytes(random), code(random), code(random));
+        return new DeskCredentials(0, bytes(random), bytes(random));
     }
 
-    /** The stored credentials of the session in a folder; new ones if there are none, or none that can be read. */
+    /**
+     * The stored credentials of the session in a folder, with a new key: an address that was opened while the program did not run
+     * may have shown the old one to another program. New ones if there are none, or none that can be read.
+     */
     public static DeskCredentials of(Path folder, SecureRandom random) {
-        return kept(folder).orElseGet(() -> fresh(random));
+        return kept(folder)
+                .map(kept -> new DeskCredentials(kept.port(), kept.secret(), bytes(random)))
+                .orElseGet(() -> fresh(random));
     }
 
     /** The credentials stored in a folder; empty if there are none, or none that can be read. */
@@ -75,30 +72,17 @@ public record DeskCredentials(int port, String secret, String key, String act, S
 
     /** The same at another port. */
     public DeskCredentials at(int newPort) {
-        return new DeskCredentials(newPort, secret, key, act, look);
+        return new DeskCredentials(newPort, secret, key);
     }
 
     private boolean complete() {
         boolean port16 = port >= 0 && port <= 0xFFFF;
-        return port16 && secret.length() > 20 && key.length() > 20 && isCode(act) && isCode(look);
-    }
-
-    private static boolean isCode(String text) {
-        return text.matches("[A-Z2-9]{4}-[A-Z2-9]{4}");
+        return port16 && secret.length() > 20 && key.length() > 20;
     }
 
     private static String bytes(SecureRandom random) {
         byte[] bytes = new byte[24];
         random.nextBytes(bytes);
         return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
-    }
-
-    private static String code(SecureRandom random) {
-        StringBuilder code = new StringBuilder();
-        for (int i = 0; i < CODE_LENGTH; i++) {
-            code.append(i == CODE_LENGTH / 2 ? "-" : "")
-                    .append(CODE_LETTERS.charAt(random.nextInt(CODE_LETTERS.length())));
-        }
-        return code.toString();
     }
 }

@@ -30,6 +30,7 @@ import org.bookholder.desk.Actions;
 import org.bookholder.desk.DeskCredentials;
 import org.bookholder.desk.DeskHandOff;
 import org.bookholder.desk.DeskSession;
+import org.bookholder.desk.DeviceFile;
 import org.bookholder.desk.Feed;
 import org.bookholder.desk.HandOffStatus;
 import org.bookholder.desk.LiveHistory;
@@ -92,12 +93,18 @@ public final class DeskCost {
             Feed feed = new Feed(desk, LiveHistory.NONE, "bench", ZoneOffset.UTC);
             SecureRandom random = new SecureRandom();
             DeskCredentials keys = DeskCredentials.fresh(random);
-            AccessControl admission = new AccessControl(keys, false, random, System::nanoTime);
-            String token = admission.join(keys.key(), "bench").orElseThrow();
+            AccessControl admission =
+                    new AccessControl(keys, false, random, System::nanoTime, Instant::now, DeviceFile.none());
+            String token = admission
+                    .join(keys.key(), new AccessControl.Caller("bench", "", "bench"))
+                    .entry()
+                    .orElseThrow()
+                    .token();
             try (DeskServer server = DeskServer.open(
                             DeskAddress.local(),
                             SessionDirectory.of(new ServedSession(desk, feed, new Actions(desk, Instant::now))),
-                            admission);
+                            admission,
+                            System::nanoTime);
                     Workers workers =
                             new Workers(System::nanoTime, fault -> fault.cause().printStackTrace())) {
                 workers.takeOn(new DeskStage(feed, System::nanoTime));

@@ -54,4 +54,22 @@ final class HomeStorageTest {
         assertThat(folder.resolve("data/sessions/2026-03-02-0900-a-lesson")).doesNotExist();
         assertThat(folder.resolve("data/sessions/2026-03-03-0900-a-lesson")).isDirectory();
     }
+
+    @Test
+    void theSettingsShowWhoIsInAndLetThemOut() throws IOException {
+        try (Browser other = new Browser()) {
+            other.size(1440, 900);
+            other.open(page.address());
+            other.until("window.homeState && homeState.courses");
+            browser.press("2");
+            browser.until("document.querySelectorAll('.device-list li').length === 2");
+            assertThat(browser.text(".device-list")).contains("Chrome on Linux", "This browser", "On this machine");
+            browser.lookAtEverySize("settings-devices");
+            browser.click(".device-list button");
+            browser.until("document.querySelectorAll('.device-list li').length === 1");
+            other.until("!document.querySelector('#door').hidden");
+            assertThat(browser.awaited("fetch('who').then(answer => answer.status)"))
+                    .isEqualTo(200L);
+        }
+    }
 }

@@ -57,6 +57,11 @@ final class PageAtHome implements AutoCloseable {
         return browser;
     }
 
+    /** The address for another browser of this user. */
+    String address() {
+        return home.addressForBrowser();
+    }
+
     private void work() {
         while (!interrupted && home.work(() -> interrupted)) {
             LockSupport.parkNanos(10_000_000);

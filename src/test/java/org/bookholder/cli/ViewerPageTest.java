@@ -4,11 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.security.SecureRandom;
 import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.review.ReviewSession;
-import org.bookholder.desk.DeskCredentials;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
@@ -37,15 +35,15 @@ final class ViewerPageTest {
                 RunningDesk desk =
                         RunningDesk.of(here, options.request(), session, SessionDirectory.of(review.place()));
                 Browser browser = new Browser()) {
-            DeskCredentials keys = DeskCredentials.of(session, new SecureRandom());
-            assertThat(desk.invitation()).contains(keys.act()).doesNotContain(keys.look());
+            RunningDesk.NetworkAddress there = desk.network().orElseThrow();
+            assertThat(desk.invitation()).contains(there.joinCode()).doesNotContain(there.lookCode());
             browser.size(1440, 900);
-            browser.open("http://127.0.0.1:" + keys.port() + "/");
+            browser.open("http://127.0.0.1:" + there.port() + "/");
             browser.until("!document.querySelector('#door').hidden");
             browser.lookAtEverySize("door");
             browser.type("#code", "AAAA-AAAA", Keys.ENTER);
             browser.until("document.querySelector('#refused').textContent !== ''");
-            browser.type("#code", keys.look(), Keys.ENTER);
+            browser.type("#code", there.lookCode(), Keys.ENTER);
             browser.until("window.deskState && deskState.model.known");
             browser.until("document.querySelectorAll('#items .item').length === 4");
             assertThat(browser.value("[...document.querySelectorAll('[data-choice]')].every(b => b.disabled)"))

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.desk.AccessControl;
 import org.bookholder.desk.DeskCredentials;
+import org.bookholder.desk.DeviceFile;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.desk.http.DeskAddress;
 import org.bookholder.desk.http.DeskServer;
@@ -15,12 +16,12 @@ import org.bookholder.problem.ProblemException;
 public final class RunningDesk implements AutoCloseable {
     private final DeskServer server;
     private final DeskCredentials keys;
-    private final boolean network;
+    private final AccessControl admission;
 
-    private RunningDesk(DeskServer server, DeskCredentials keys, boolean network) {
+    private RunningDesk(DeskServer server, AccessControl admission, DeskCredentials keys) {
         this.server = server;
+        this.admission = admission;
         this.keys = keys;
-        this.network = network;
     }
 
     /**
@@ -33,12 +34,13 @@ public final class RunningDesk implements AutoCloseable {
             throws ProblemException {
         SecureRandom random = new SecureRandom();
         DeskCredentials kept = DeskCredentials.of(folder, random);
-        AccessControl admission = new AccessControl(kept, request.network(), random, here.nanoTime());
-        DeskServer server = DeskServer.open(request.address(kept.port()), shelf, admission);
+        AccessControl admission = new AccessControl(
+                kept, request.network(), random, here.nanoTime(), here.clock(), DeviceFile.in(folder));
+        DeskServer server = DeskServer.open(request.address(kept.port()), shelf, admission, here.nanoTime());
         DeskCredentials keys = kept.at(server.port());
         try {
             keys.keep(folder);
-            return new RunningDesk(server, keys, request.network());
+            return new RunningDesk(server, admission, keys);
         } catch (ProblemException e) {
             server.close();
             throw e;
@@ -51,7 +53,10 @@ public final class RunningDesk implements AutoCloseable {
      */
     public static void letIn(Path earlier, Path folder) {
         if (DeskCredentials.kept(folder).isEmpty()) {
-            DeskCredentials.kept(earlier).ifPresent(keys -> keep(keys, folder));
+            DeskCredentials.kept(earlier).ifPresent(keys -> {
+                keep(keys, folder);
+                DeviceFile.in(folder).takeOver(DeviceFile.in(earlier));
+            });
         }
     }
 
@@ -68,13 +73,12 @@ public final class RunningDesk implements AutoCloseable {
         return "http://127.0.0.1:" + server.port() + "/#" + keys.key();
     }
 
-    /** How other devices in the network reach it; empty if it is for this machine only. */
+    /** How other devices in the network reach it now; the codes are new each day. Empty if it is for this machine only. */
     public Optional<NetworkAddress> network() {
-        if (!network) {
-            return Optional.empty();
-        }
         String host = DeskAddress.addresses().stream().findFirst().orElse("this-machine");
-        return Optional.of(new NetworkAddress(host, server.port(), keys.act(), keys.look()));
+        return admission
+                .actCode()
+                .flatMap(act -> admission.lookCode().map(look -> new NetworkAddress(host, server.port(), act, look)));
     }
 
     /**
@@ -89,11 +93,9 @@ public final class RunningDesk implements AutoCloseable {
 
     /** The text in the reading window before the lesson begins; empty if the desk is for this machine only. */
     public String invitation() {
-        if (!network) {
-            return "";
-        }
-        String host = DeskAddress.addresses().stream().findFirst().orElse("this machine");
-        return "desk: " + host + ":" + server.port() + "  join code " + keys.act();
+        return network()
+                .map(there -> "desk: " + there.host() + ":" + there.port() + "  join code " + there.joinCode())
+                .orElse("");
     }
 
     @Override

@@ -17,6 +17,7 @@ import org.bookholder.desk.AccessControl;
 import org.bookholder.desk.DeskCourse;
 import org.bookholder.desk.DeskCredentials;
 import org.bookholder.desk.DeskHome;
+import org.bookholder.desk.DeviceFile;
 import org.bookholder.desk.PartsFeed;
 import org.bookholder.desk.ServedSession;
 import org.bookholder.desk.SessionDirectory;
@@ -138,12 +139,14 @@ public final class Home implements AutoCloseable {
         HomeStage stage = new HomeStage(
                 here, courses, brokenOff, reading, jobs, before, settings, rooms, day, orders, feed, idle);
         SecureRandom random = new SecureRandom();
-        DeskCredentials fresh = freshKeys(folder, random);
-        AccessControl admission = new AccessControl(fresh, false, random, here.nanoTime());
+        DeskCredentials fresh = DeskCredentials.of(folder, random);
+        AccessControl admission =
+                new AccessControl(fresh, false, random, here.nanoTime(), here.clock(), DeviceFile.in(folder));
         DeskServer server = DeskServer.open(
                 new DeskAddress(false, fresh.port(), false, List.of()),
                 new Rooms(courses, feed, actions, rooms.questions(), folders, idle, stage),
-                admission);
+                admission,
+                here.nanoTime());
         DeskCredentials keys = kept(fresh.at(server.port()), folder, server);
         Workers workers = workers(here, log, stage, rooms, jobs);
         return new Home(lock, server, admission, keys, reading, jobs, courses, rooms, idle, quitting, workers);
@@ -176,15 +179,6 @@ public final class Home implements AutoCloseable {
         rooms.stages().forEach(workers::takeOn);
         jobs.stages().forEach(workers::takeOn);
         return workers;
-    }
-
-    /**
-     * New keys each time: a cookie that a page sent to another program at this port, while this one was not running, is worth
-     * nothing afterwards.
-     */
-    private static DeskCredentials freshKeys(Path folder, SecureRandom random) {
-        return DeskCredentials.fresh(random)
-                .at(DeskCredentials.kept(folder).map(DeskCredentials::port).orElse(0));
     }
 
     private static Consumer<Throwable> faults(FaultLog log, String role) {

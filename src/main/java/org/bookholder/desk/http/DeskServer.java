@@ -1,9 +1,13 @@
 package org.bookholder.desk.http;
 
 import java.io.IOException;
+import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
 import org.bookholder.desk.AccessControl;
+import org.bookholder.desk.Devices.Device;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
+import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
@@ -42,16 +46,21 @@ public final class DeskServer implements AutoCloseable {
      *
      * @throws ProblemException if there is no port to listen on
      */
-    public static DeskServer open(DeskAddress door, SessionDirectory shelf, AccessControl admission)
+    public static DeskServer open(
+            DeskAddress door, SessionDirectory shelf, AccessControl admission, LongSupplier nanoTime)
             throws ProblemException {
-        return open(door, shelf, admission, IDLE_MILLIS);
+        return open(door, shelf, admission, nanoTime, IDLE_MILLIS);
     }
 
-    /** Opens a desk that closes connections after {@code idle} milliseconds without traffic. */
-    static DeskServer open(DeskAddress door, SessionDirectory shelf, AccessControl admission, long idle)
+    /**
+     * Opens a desk that closes connections after {@code idle} milliseconds without traffic, and those on which no whole request has
+     * come for as long.
+     */
+    static DeskServer open(
+            DeskAddress door, SessionDirectory shelf, AccessControl admission, LongSupplier nanoTime, long idle)
             throws ProblemException {
         try {
-            return at(door.port(), door, shelf, admission, idle);
+            return at(door.port(), door, shelf, admission, nanoTime, idle);
         } catch (IOException e) {
             if (door.insist() || door.port() == 0) {
                 throw new ProblemException(
@@ -61,10 +70,16 @@ public final class DeskServer implements AutoCloseable {
                         e);
             }
         }
-        return open(new DeskAddress(door.network(), 0, true, door.names()), shelf, admission, idle);
+        return open(new DeskAddress(door.network(), 0, true, door.names()), shelf, admission, nanoTime, idle);
     }
 
-    private static DeskServer at(int port, DeskAddress door, SessionDirectory shelf, AccessControl admission, long idle)
+    private static DeskServer at(
+            int port,
+            DeskAddress door,
+            SessionDirectory shelf,
+            AccessControl admission,
+            LongSupplier nanoTime,
+            long idle)
             throws IOException {
         QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS, LEAST_THREADS);
         threads.setName("bookholder desk");
@@ -80,11 +95,17 @@ public final class DeskServer implements AutoCloseable {
         connector.setHost(door.bindAddress());
         connector.setPort(port);
         connector.setIdleTimeout(idle);
-        connector.addBean(new ConnectionLimiter());
+        ConnectionLimiter connections = new ConnectionLimiter(TimeUnit.MILLISECONDS.toNanos(idle), nanoTime);
+        connector.addBean(connections);
         server.addConnector(connector);
         server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, connector));
-        Router router = new Router(shelf, admission, connector::getLocalPort);
-        server.setHandler(RateLimit.before(new RequestFilter(door, connector::getLocalPort, router)));
+        EventStreams streams = new EventStreams(id -> admission.devices().in(id));
+        Joining joining = new Joining(admission, connector::getLocalPort, PeerUser.OF_MACHINE, streams);
+        Router router = new Router(shelf, admission, joining, streams, connections);
+        Handler filtered = new RequestFilter(door, connector::getLocalPort, router);
+        Handler limited =
+                RateLimit.before(filtered, request -> joining.device(request).map(Device::id));
+        server.setHandler(new RequestDeadline(connections, limited));
         server.setErrorHandler(new PlainResponses());
         try {
             server.start();

@@ -3,6 +3,7 @@ package org.bookholder.desk.http;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.Scheduler;
 import org.jspecify.annotations.Nullable;
@@ -17,10 +18,16 @@ final class EventStreams {
     private static final Duration BEAT = Duration.ofSeconds(5);
 
     private final List<Told> streams = new ArrayList<>();
+    private final Predicate<String> in;
     private @Nullable Scheduler scheduler;
 
-    /** The stream of a page. The page chooses its own name, which may be empty. */
-    private record Told(String page, EventStream stream) {
+    /** Streams to devices as long as {@code in} says of their ids that they are in. */
+    EventStreams(Predicate<String> in) {
+        this.in = in;
+    }
+
+    /** The stream of a page of a device. The page chooses its own name, which may be empty. */
+    private record Told(String page, String device, EventStream stream) {
         boolean over() {
             return stream.over();
         }
@@ -33,7 +40,7 @@ final class EventStreams {
     }
 
     /** Adds a stream and closes the previous one of the same page; false if there are too many. */
-    boolean add(String page, Supplier<EventStream> begin) {
+    boolean add(String page, String device, Supplier<EventStream> begin) {
         List<Told> before;
         synchronized (this) {
             streams.removeIf(Told::over);
@@ -48,9 +55,19 @@ final class EventStreams {
         before.forEach(told -> told.stream().end());
         EventStream stream = begin.get();
         synchronized (this) {
-            streams.add(new Told(page, stream));
+            streams.add(new Told(page, device, stream));
         }
         return true;
+    }
+
+    /** Ends the streams of a device that was let out. */
+    void endOf(String device) {
+        List<Told> out;
+        synchronized (this) {
+            out = streams.stream().filter(told -> told.device().equals(device)).toList();
+            streams.removeAll(out);
+        }
+        out.forEach(told -> told.stream().end());
     }
 
     /** Tells all pages that the desk is closed in order, so that they need not call it a lost connection. */
@@ -79,7 +96,13 @@ final class EventStreams {
             all = List.copyOf(streams);
             next();
         }
-        all.forEach(told -> told.stream().beat());
+        for (Told told : all) {
+            if (in.test(told.device())) {
+                told.stream().beat();
+            } else {
+                told.stream().end();
+            }
+        }
     }
 
     private void next() {

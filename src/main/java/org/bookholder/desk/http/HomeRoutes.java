@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.bookholder.desk.AccessControl;
 import org.bookholder.desk.AccessControl.Role;
 import org.bookholder.desk.DeskHome;
+import org.bookholder.desk.Devices.Device;
 import org.bookholder.problem.ProblemException;
 import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.io.Content;
@@ -95,8 +96,8 @@ final class HomeRoutes {
         }
     }
 
-    void answer(String path, Role role, boolean post, Request request, Response response, Callback callback) {
-        if (role != Role.ACT) {
+    void answer(String path, Device device, boolean post, Request request, Response response, Callback callback) {
+        if (device.role() != Role.ACT) {
             PlainResponses.answer(response, callback, HttpStatus.FORBIDDEN_403, "this page is for its owner");
             return;
         }
@@ -107,12 +108,12 @@ final class HomeRoutes {
             Router.body(request, response, callback, text -> answer(response, callback, () -> home.ask(text)));
         } else if (post && path.equals(DROPPED)) {
             dropped(request, response, callback);
-        } else if (!post && path.equals("/who")) {
-            PlainResponses.json(response, callback, "{\"acts\":true,\"course\":false,\"home\":true}");
         } else if (!post && path.equals("/events")) {
             String page = Request.extractQueryParameters(request).getValue("page");
             if (!streams.add(
-                    page == null ? "" : page, () -> EventStream.begin(home.feed(), request, response, callback))) {
+                    page == null ? "" : page,
+                    device.id(),
+                    () -> EventStream.begin(home.feed(), request, response, callback))) {
                 PlainResponses.answer(
                         response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, "too many pages are open");
             }

@@ -1,6 +1,8 @@
 package org.bookholder.desk.http;
 
 import java.time.Duration;
+import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.server.Handler;
@@ -9,7 +11,10 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.DoSHandler;
 import org.eclipse.jetty.util.Callback;
 
-/** Limits the requests of one address: Jetty's leaky bucket, with a plain answer when it is full. */
+/**
+ * Limits the requests of one address, and those of each device that was let in: Jetty's leaky bucket, with a plain answer when it is
+ * full. So a device is not kept out by other programs at its address.
+ */
 final class RateLimit {
     /** Size of a burst; twenty pages opened at once from one machine stay below it. */
     static final int AT_ONCE = 600;
@@ -25,11 +30,11 @@ final class RateLimit {
 
     private RateLimit() {}
 
-    /** Passes requests within the limit on to {@code next}. */
-    static Handler before(Handler next) {
+    /** Passes requests within the limit on to {@code next}; {@code device} says which device a request is from, if it was let in. */
+    static Handler before(Handler next, Function<Request, Optional<String>> device) {
         return new DoSHandler(
                 next,
-                DoSHandler.ID_FROM_REMOTE_ADDRESS,
+                request -> device.apply(request).orElseGet(() -> Request.getRemoteAddr(request)),
                 new DoSHandler.LeakingBucketTrackerFactory(PER_SECOND, AT_ONCE, FORGOTTEN),
                 RateLimit::refuse,
                 ADDRESSES);

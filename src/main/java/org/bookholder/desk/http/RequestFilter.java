@@ -63,7 +63,7 @@ final class RequestFilter extends Handler.Wrapper {
         if (!fromOurPage(origin, host, post) || otherSite(request.getHeaders().get("Sec-Fetch-Site"))) {
             return HttpStatus.FORBIDDEN_403;
         }
-        return post ? refusalOfBody(request, Request.getPathInContext(request)) : 0;
+        return post ? refusalOfBody(request, DevicePlace.inside(request)) : 0;
     }
 
     private static int refusalOfBody(Request request, String path) {

@@ -1,11 +1,10 @@
 package org.bookholder.desk.http;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.IntSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bookholder.desk.AccessControl;
@@ -13,10 +12,10 @@ import org.bookholder.desk.AccessControl.Role;
 import org.bookholder.desk.Actions;
 import org.bookholder.desk.DeskCourse;
 import org.bookholder.desk.DeskHome;
+import org.bookholder.desk.Devices.Device;
 import org.bookholder.desk.ServedSession;
 import org.bookholder.desk.SessionDirectory;
 import org.bookholder.problem.ProblemException;
-import org.eclipse.jetty.http.HttpCookie;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.io.Content;
@@ -34,18 +33,24 @@ final class Router extends Handler.Abstract {
     /** The courses at home lie at addresses of their own; below those, all is as at the desk of a course. */
     private static final Pattern COURSE = Pattern.compile("/course/([0-9a-z]{1,40})(/.{0,260})");
 
-    private static final JsonMapper MAPPER = new JsonMapper();
-
     private final SessionDirectory shelf;
     private final AccessControl admission;
-    private final IntSupplier port;
+    private final Joining joining;
+    private final EventStreams streams;
+    private final ConnectionLimiter connections;
     private final Assets assets = new Assets();
-    private final EventStreams streams = new EventStreams();
 
-    Router(SessionDirectory shelf, AccessControl admission, IntSupplier port) {
+    Router(
+            SessionDirectory shelf,
+            AccessControl admission,
+            Joining joining,
+            EventStreams streams,
+            ConnectionLimiter connections) {
         this.shelf = shelf;
         this.admission = admission;
-        this.port = port;
+        this.joining = joining;
+        this.streams = streams;
+        this.connections = connections;
     }
 
     @Override
@@ -68,7 +73,7 @@ final class Router extends Handler.Abstract {
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         Optional<DeskHome> home = shelf.home();
-        String path = Request.getPathInContext(request);
+        String path = DevicePlace.inside(request);
         Matcher inCourse = COURSE.matcher(path);
         Optional<String> course =
                 home.isPresent() && inCourse.matches() ? Optional.of(inCourse.group(1)) : Optional.empty();
@@ -78,24 +83,55 @@ final class Router extends Handler.Abstract {
         String rest = inSession.matches() ? inSession.group(2) : inside;
         boolean post = request.getMethod().equals("POST");
         if (post && rest.equals("/join")) {
-            body(request, response, callback, text -> join(text, request, response, callback));
+            body(
+                    request,
+                    response,
+                    callback,
+                    text -> joining.join(text, home.isPresent(), request, response, callback));
         } else if (!page(name, course.isPresent(), rest, post, response, callback)
+                && !joining.proved(rest, post, request, response, callback)
                 && !HomeRoutes.opened(home, admission, path, post, request, response, callback)) {
-            Optional<Role> role = admission.role(token(request));
-            if (role.isEmpty()) {
+            Optional<Device> device = joining.device(request);
+            if (device.isEmpty()) {
                 String asks = home.map(DeskHome::asks).orElseGet(admission::asks);
                 PlainResponses.answer(response, callback, HttpStatus.UNAUTHORIZED_401, asks);
-            } else if (post && role.get() != Role.ACT) {
-                PlainResponses.answer(
-                        response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
-            } else if (home.isPresent() && course.isEmpty()) {
-                new HomeRoutes(home.get(), streams).answer(path, role.get(), post, request, response, callback);
             } else {
-                home.ifPresent(DeskHome::seen);
-                room(course, name, rest, role.get(), post, request, response, callback);
+                connections.letIn(request.getConnectionMetaData().getConnection());
+                letIn(course, path, name, rest, device.get(), post, request, response, callback);
             }
         }
         return true;
+    }
+
+    /** Answers a device that was let in. */
+    private void letIn(
+            Optional<String> course,
+            String path,
+            String name,
+            String rest,
+            Device device,
+            boolean post,
+            Request request,
+            Response response,
+            Callback callback)
+            throws Exception {
+        Optional<DeskHome> home = shelf.home();
+        if (rest.equals("/devices")) {
+            joining.devices(device, post, request, response, callback);
+        } else if (post && device.role() != Role.ACT) {
+            PlainResponses.answer(response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
+        } else if (!post && rest.equals("/who") && home.isPresent() && course.isEmpty()) {
+            home.get().seen();
+            ObjectNode who = JsonNodeFactory.instance.objectNode();
+            who.put("acts", true).put("course", false).put("home", true);
+            joining.addReturn(who, device);
+            PlainResponses.json(response, callback, who.toString());
+        } else if (home.isPresent() && course.isEmpty()) {
+            new HomeRoutes(home.get(), streams).answer(path, device, post, request, response, callback);
+        } else {
+            home.ifPresent(DeskHome::seen);
+            room(course, name, rest, device, post, request, response, callback);
+        }
     }
 
     /** Sends one of the pages' files, if it is one. */
@@ -120,7 +156,7 @@ final class Router extends Handler.Abstract {
             Optional<String> course,
             String name,
             String rest,
-            Role role,
+            Device device,
             boolean post,
             Request request,
             Response response,
@@ -138,24 +174,28 @@ final class Router extends Handler.Abstract {
         if (shown.isEmpty()) {
             PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
         } else if (name.equals(SessionDirectory.ONLY) && shown.get().course().isPresent()) {
-            course(shown.get(), rest, role, post, request, response, callback);
+            course(shown.get(), rest, device, post, request, response, callback);
         } else {
-            session(shown.get(), name, rest, role, post, request, response, callback);
+            session(shown.get(), name, rest, device, post, request, response, callback);
         }
     }
 
-    private String who(Role role, SessionDirectory shown) {
-        return "{\"acts\":" + (role == Role.ACT) + ",\"course\":"
-                + shown.course().isPresent()
-                + shown.running().map(name -> ",\"running\":\"" + name + "\"").orElse("")
-                + (shelf.home().isPresent() ? ",\"home\":true}" : "}");
+    private String who(Device device, SessionDirectory shown) {
+        ObjectNode who = JsonNodeFactory.instance.objectNode();
+        who.put("acts", device.role() == Role.ACT).put("course", shown.course().isPresent());
+        shown.running().ifPresent(name -> who.put("running", name));
+        if (shelf.home().isPresent()) {
+            who.put("home", true);
+        }
+        joining.addReturn(who, device);
+        return who.toString();
     }
 
     private void session(
             SessionDirectory shown,
             String name,
             String rest,
-            Role role,
+            Device device,
             boolean post,
             Request request,
             Response response,
@@ -174,16 +214,16 @@ final class Router extends Handler.Abstract {
             ServedSession known = place.get();
             body(request, response, callback, text -> act(known.actions(), text, response, callback));
         } else if (rest.equals("/who")) {
-            PlainResponses.json(response, callback, who(role, shown));
+            PlainResponses.json(response, callback, who(device, shown));
         } else {
-            new SessionRoutes(place.get(), streams).get(rest, role, request, response, callback);
+            new SessionRoutes(place.get(), streams).get(rest, device, request, response, callback);
         }
     }
 
     private void course(
             SessionDirectory shown,
             String rest,
-            Role role,
+            Device device,
             boolean post,
             Request request,
             Response response,
@@ -192,7 +232,7 @@ final class Router extends Handler.Abstract {
         if (post && rest.equals("/act")) {
             body(request, response, callback, text -> act(course, text, response, callback));
         } else if (!post && rest.equals("/who")) {
-            PlainResponses.json(response, callback, who(role, shown));
+            PlainResponses.json(response, callback, who(device, shown));
         } else if (!post && rest.equals("/course")) {
             standing(course, request, response, callback);
         } else {
@@ -232,49 +272,6 @@ final class Router extends Handler.Abstract {
         } catch (IllegalArgumentException e) {
             PlainResponses.answer(response, callback, HttpStatus.BAD_REQUEST_400, String.valueOf(e.getMessage()));
         }
-    }
-
-    private void join(String body, Request request, Response response, Callback callback) {
-        String address = Request.getRemoteAddr(request);
-        boolean waits = admission.mustWait(address);
-        Optional<String> token = admission.join(code(body), address);
-        if (token.isEmpty() && waits) {
-            PlainResponses.answer(
-                    response, callback, HttpStatus.TOO_MANY_REQUESTS_429, "too many wrong codes; wait a while");
-            return;
-        }
-        if (token.isEmpty()) {
-            PlainResponses.answer(response, callback, HttpStatus.UNAUTHORIZED_401, "this code is not right");
-            return;
-        }
-        HttpCookie cookie = HttpCookie.build(cookieName(), token.get())
-                .httpOnly(true)
-                .sameSite(HttpCookie.SameSite.STRICT)
-                .path("/")
-                .build();
-        Response.addCookie(response, cookie);
-        PlainResponses.json(response, callback, "{}");
-    }
-
-    private static String code(String body) {
-        try {
-            return MAPPER.readTree(body).path("code").asText("");
-        } catch (JsonProcessingException e) {
-            return "";
-        }
-    }
-
-    /** Browsers share cookies between all ports of a host, so each desk uses its own cookie name. */
-    private String cookieName() {
-        return "desk-" + port.getAsInt();
-    }
-
-    private String token(Request request) {
-        return Request.getCookies(request).stream()
-                .filter(c -> c.getName().equals(cookieName()))
-                .map(HttpCookie::getValue)
-                .findFirst()
-                .orElse("");
     }
 
     /** Reads the body without blocking a thread; {@link RequestFilter} has checked its length. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bookholder.desk.AccessControl.Role;
+import org.bookholder.desk.Devices.Device;
 import org.bookholder.desk.ServedSession;
 import org.bookholder.desk.Waveform;
 import org.bookholder.journal.TakeFile;
@@ -36,13 +37,15 @@ final class SessionRoutes {
     }
 
     /** Answers a GET of {@code path}, which is relative to the session's own address. */
-    void get(String path, Role role, Request request, Response response, Callback callback)
+    void get(String path, Device device, Request request, Response response, Callback callback)
             throws IOException, ProblemException {
         Matcher take = TAKE.matcher(path);
         if (path.equals("/events")) {
             String page = Request.extractQueryParameters(request).getValue("page");
             if (!streams.add(
-                    page == null ? "" : page, () -> EventStream.begin(place.feed(), request, response, callback))) {
+                    page == null ? "" : page,
+                    device.id(),
+                    () -> EventStream.begin(place.feed(), request, response, callback))) {
                 PlainResponses.answer(
                         response, callback, HttpStatus.SERVICE_UNAVAILABLE_503, "too many pages are open");
             }
@@ -54,7 +57,12 @@ final class SessionRoutes {
             response.getHeaders().put(HttpHeader.CONTENT_TYPE, "application/pdf");
             PlainResponses.send(response, callback, ByteBuffer.wrap(pdf.toByteArray()));
         } else if (path.equals("/handoff")) {
-            handedOff(role, Request.extractQueryParameters(request).getValue("name"), request, response, callback);
+            handedOff(
+                    device.role(),
+                    Request.extractQueryParameters(request).getValue("name"),
+                    request,
+                    response,
+                    callback);
         } else if (take.matches()) {
             recording(Integer.parseInt(take.group(1)), request, response, callback);
         } else {

@@ -8,83 +8,19 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.net.Socket;
-import java.net.SocketException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.security.SecureRandom;
-import java.time.ZoneOffset;
+import java.time.Duration;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import org.bookholder.desk.AccessControl;
-import org.bookholder.desk.Actions;
-import org.bookholder.desk.DeskCredentials;
-import org.bookholder.desk.ExampleDesk;
-import org.bookholder.desk.Feed;
-import org.bookholder.desk.LiveHistory;
-import org.bookholder.desk.ServedSession;
-import org.bookholder.desk.SessionDirectory;
-import org.bookholder.testing.FakeClock;
 import org.bookholder.testing.Readings;
-import org.bookholder.testing.Wav;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The real server, spoken to over real sockets. */
 @Timeout(60)
-final class DeskServerTest {
-    private final SecureRandom random = new SecureRandom();
-    private final DeskCredentials keys = DeskCredentials.fresh(random);
-    private final FakeClock clock = new FakeClock();
-
-    @TempDir
-    private Path folder;
-
-    private ExampleDesk session;
-    private Feed feed;
-    private DeskServer server;
-    private Wire wire;
-    private String acting;
-    private String looking;
-
-    @BeforeEach
-    void open() throws Exception {
-        session = new ExampleDesk(folder);
-        Wav.write(folder.resolve("take-001.wav"), 16_000, Wav.sine(440, 0.5, 16_000, 7));
-        feed = new Feed(session, LiveHistory.NONE, "run", ZoneOffset.UTC);
-        AccessControl admission = new AccessControl(keys, true, random, clock);
-        server = DeskServer.open(
-                DeskAddress.local(),
-                SessionDirectory.of(new ServedSession(session, feed, new Actions(session, clock))),
-                admission);
-        wire = new Wire(server.port());
-        acting = cookie(keys.key());
-        looking = cookie(keys.look());
-    }
-
-    @AfterEach
-    void close() {
-        server.close();
-    }
-
-    private String cookie(String code) throws IOException {
-        String answer = wire.post("/join", "", "{\"code\":\"" + code + "\"}");
-        assertThat(status(answer)).isEqualTo(200);
-        String header = answer.lines()
-                .filter(l -> l.startsWith("Set-Cookie: "))
-                .findFirst()
-                .orElseThrow();
-        assertThat(header).contains("HttpOnly", "SameSite=Strict");
-        return header.substring("Set-Cookie: ".length(), header.indexOf(';'));
-    }
-
+final class DeskServerTest extends ServedDesk {
     @Test
     void thePageIsServedWithAStrictPolicyAndNothingElseWithoutACode() throws IOException {
         String page = wire.get("/", "");
@@ -138,7 +74,7 @@ final class DeskServerTest {
 
     @Test
     void aViewerCannotAct() throws IOException {
-        assertThat(wire.get("/who", looking)).endsWith("{\"acts\":false,\"course\":false}");
+        assertThat(wire.get("/who", looking)).contains("{\"acts\":false,\"course\":false,");
         assertThat(status(wire.post("/act", looking, "{\"do\":\"mark\"}"))).isEqualTo(403);
         assertThat(session.told).isEmpty();
         assertThat(status(wire.post("/act", acting, "{\"do\":\"mark\"}"))).isEqualTo(200);
@@ -181,105 +117,53 @@ final class DeskServerTest {
         }
         assertThat(answers.subList(0, 8)).containsOnly(401);
         assertThat(answers.subList(8, 12)).containsOnly(429);
-        assertThat(status(wire.post("/join", "", "{\"code\":\"" + keys.act() + "\"}")))
+        assertThat(status(wire.post(
+                        "/join", "", "{\"code\":\"" + admission.actCode().orElseThrow() + "\"}")))
                 .isEqualTo(429);
     }
 
     @Test
-    void tenThousandRequestsAreRefusedAndALaterOneIsServed() throws IOException {
-        Map<Integer, Integer> answers = new HashMap<>();
-        long begun = System.nanoTime();
-        try (Socket socket = wire.open();
-                BufferedReader in = new BufferedReader(
-                        new InputStreamReader(socket.getInputStream(), StandardCharsets.ISO_8859_1))) {
-            byte[] request = ("HEAD /index.html HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\n\r\n")
-                    .getBytes(StandardCharsets.US_ASCII);
-            for (int i = 0; i < 10_000; i++) {
-                socket.getOutputStream().write(request);
-                answers.merge(status(in.readLine()), 1, Integer::sum);
-                while (!in.readLine().isEmpty()) {
-                    // The rest of the head.
-                }
-            }
-        }
-        double seconds = (System.nanoTime() - begun) * 1e-9;
-        assertThat(answers.keySet()).containsExactlyInAnyOrder(200, 429);
-        assertThat((double) answers.getOrDefault(200, 0))
-                .isLessThan(RateLimit.AT_ONCE + RateLimit.PER_SECOND * seconds + 1);
-        String next = wire.get("/who", acting);
-        while (status(next) == 429) {
-            assertThat(next).contains("Retry-After: 5", "too many requests; wait a little");
-            next = wire.get("/who", acting);
-        }
-        assertThat(status(next)).isEqualTo(200);
+    void theCookieIsSentOnlyBelowAnAddressThatNobodyElseKnows() throws IOException {
+        String joined = wire.post("/join", "", "{\"code\":\"" + keys.key() + "\"}");
+        String place = joined.substring(joined.indexOf("/in/"), joined.indexOf("/in/") + "/in/".length() + 22);
+        assertThat(joined).contains("Path=" + place + "/;", "{\"place\":\"" + place + "\"}");
+        assertThat(status(wire.get(place + "/who", acting))).isEqualTo(200);
+        assertThat(status(wire.get(place + "/", ""))).as("the page itself").isEqualTo(200);
+        assertThat(status(wire.get(place + "/who", ""))).isEqualTo(401);
+        assertThat(status(wire.post(place + "/act", acting, "{\"do\":\"mark\"}")))
+                .isEqualTo(200);
+        assertThat(status(wire.get(place + "/../../etc/passwd", acting))).isIn(400, 404);
     }
 
     @Test
-    void halfOpenConnectionsBlockNobody() throws IOException {
-        List<Socket> half = new ArrayList<>();
-        try {
-            for (int i = 0; i < 100; i++) {
-                Socket socket = wire.open();
-                String begun = i % 2 == 0
-                        ? "GET / HTTP/1.1\r\nHost: 127"
-                        : "POST /join HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\nOrigin: http://127.0.0.1:"
-                                + server.port() + "\r\nContent-Type: application/json\r\nContent-Length: 50\r\n\r\n{";
-                socket.getOutputStream().write(begun.getBytes(StandardCharsets.US_ASCII));
-                half.add(socket);
-            }
-            assertThat(status(wire.get("/who", acting))).isEqualTo(200);
-            assertThat(status(wire.post("/act", acting, "{\"do\":\"mark\"}"))).isEqualTo(200);
-        } finally {
-            for (Socket socket : half) {
-                socket.close();
-            }
+    void theOwnerSeesWhoIsInAndLetsOneOut() throws IOException {
+        String list = wire.get("/devices", acting);
+        assertThat(status(list)).isEqualTo(200);
+        String guest = list.replaceFirst("(?s).*\"id\":\"([^\"]+)\",\"name\":\"A browser\",\"own\":false.*", "$1");
+        assertThat(list).contains("\"joinCode\":\"" + admission.actCode().orElseThrow() + '"');
+        assertThat(status(wire.get("/devices", looking))).isEqualTo(403);
+        assertThat(status(wire.post("/devices", looking, "{\"out\":\"" + guest + "\"}")))
+                .isEqualTo(403);
+        try (Socket socket = events("one")) {
+            String code = admission.lookCode().orElseThrow();
+            assertThat(status(wire.post("/devices", acting, "{\"out\":\"" + guest + "\"}")))
+                    .isEqualTo(200);
+            // Its open page is told nothing any more.
+            socket.getInputStream().readAllBytes();
+            assertThat(status(wire.get("/who", looking))).isEqualTo(401);
+            assertThat(status(wire.post("/join", "", "{\"code\":\"" + code + "\"}")))
+                    .isEqualTo(401);
         }
+        assertThat(status(wire.get("/who", acting))).isEqualTo(200);
     }
 
     @Test
-    void oneMachineCannotTakeUpAllConnections() throws IOException {
-        List<Socket> open = new ArrayList<>();
-        try {
-            for (int i = 0; i < ConnectionLimiter.MOST; i++) {
-                open.add(wire.open());
-            }
-            // The one too many is closed at once, and when others have gone there is room again.
-            Socket more = wire.open();
-            open.add(more);
-            assertThat(more.getInputStream().read()).isEqualTo(-1);
-        } finally {
-            for (Socket socket : open) {
-                socket.close();
-            }
-        }
-        String answer = "";
-        while (answer.isEmpty()) {
-            try {
-                answer = wire.get("/who", acting);
-            } catch (SocketException stillFull) {
-                // The server has not seen all of them go yet.
-            }
-        }
-        assertThat(status(answer)).isEqualTo(200);
-    }
-
-    /** No half-open connection is left, and none of a client that asks but does not read. */
-    @Test
-    void idleConnectionsAreClosed() throws Exception {
-        server.close();
-        server = DeskServer.open(
-                DeskAddress.local(),
-                SessionDirectory.of(new ServedSession(session, feed, new Actions(session, clock))),
-                new AccessControl(keys, true, random, clock),
-                200);
-        wire = new Wire(server.port());
-        for (String begun : List.of("", "GET / HT", "GET / HTTP/1.1\r\nHost: 127")) {
-            try (Socket socket = wire.open()) {
-                socket.getOutputStream().write(begun.getBytes(StandardCharsets.US_ASCII));
-                String answer = new String(socket.getInputStream().readAllBytes(), UTF_8);
-                assertThat(answer).as(begun).doesNotContain(" 200 ");
-            }
-        }
+    void afterADayADeviceIsOutAndItsCodeIsNoneAnyMore() throws IOException {
+        String code = admission.actCode().orElseThrow();
+        clock.pass(Duration.ofDays(1));
+        assertThat(status(wire.get("/who", looking))).isEqualTo(401);
+        assertThat(status(wire.post("/join", "", "{\"code\":\"" + code + "\"}")))
+                .isEqualTo(401);
     }
 
     @Test
@@ -296,22 +180,6 @@ final class DeskServerTest {
                 until(new BufferedReader(new InputStreamReader(socket.getInputStream(), UTF_8)), "event: change");
             }
         }
-    }
-
-    private Socket events(String page) throws IOException {
-        Socket socket = wire.open();
-        socket.getOutputStream()
-                .write(("GET /events?page=" + page + " HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\nCookie: "
-                                + looking + "\r\n\r\n")
-                        .getBytes(StandardCharsets.US_ASCII));
-        // It is told the whole only once it is told of what changes; no more is read than that.
-        StringBuilder told = new StringBuilder();
-        while (told.indexOf("event: whole") < 0) {
-            int next = socket.getInputStream().read();
-            assertThat(next).as("after '" + told + "'").isNotNegative();
-            told.append((char) next);
-        }
-        return socket;
     }
 
     @Test
@@ -345,27 +213,6 @@ final class DeskServerTest {
     }
 
     @Test
-    void aPageThatDoesNotReadIsClosedAndBlocksNothing() throws IOException {
-        try (Socket socket = wire.open()) {
-            socket.setReceiveBufferSize(4096);
-            socket.getOutputStream()
-                    .write(("GET /events HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\nCookie: " + looking
-                                    + "\r\n\r\n")
-                            .getBytes(StandardCharsets.US_ASCII));
-            assertThat(socket.getInputStream().read()).isEqualTo('H');
-            int looks = 0;
-            do {
-                session.writesNote("a long note ".repeat(1000));
-                feed.look();
-                looks++;
-            } while (feed.listening() > 0 && looks < 1000);
-            assertThat(feed.listening())
-                    .as("pages still told after " + looks + " changes")
-                    .isZero();
-        }
-    }
-
-    @Test
     void theEditorsFilesAreSentByNameToWhoMayAct() throws IOException {
         Files.createDirectories(folder.resolve("handoff"));
         Files.writeString(folder.resolve("handoff/lesson-\u00e9t\u00e9.edl"), "TITLE: x");
@@ -387,14 +234,5 @@ final class DeskServerTest {
         assertThat(status(wire.post("/act", acting, "{\"do\":\"hand_off\",\"replace\":true}")))
                 .isEqualTo(200);
         assertThat(session.handOff.asked).containsExactly(true);
-    }
-
-    private static String until(BufferedReader in, String beginning) throws IOException {
-        String line = in.readLine();
-        while (line != null && !line.startsWith(beginning)) {
-            line = in.readLine();
-        }
-        assertThat(line).isNotNull();
-        return line;
     }
 }

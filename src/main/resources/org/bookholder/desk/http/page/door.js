@@ -1,6 +1,7 @@
-// Logging in: with the key in the address that the terminal shows, with an earlier token, or with a join code.
+// Logging in: with the key in the address that the terminal shows, with an earlier cookie, or with a join code.
 
 import { learnTime } from './daytime.js';
+import { bare, find, goIn, join, remember, returned } from './place.js';
 import { byId, el, put } from './words.js';
 
 const AGAIN = 2000;
@@ -41,6 +42,9 @@ export async function attempt(action) {
   }
 }
 
+/** Nothing is given to a program that can't prove that it has let us in before. */
+const ANOTHER = 'Another program answers at this address. When Bookholder runs here again, this page goes on by itself.';
+
 /** Requests an action; returns an empty text if it was done, otherwise the reason why not, for people to read. */
 export const request = async (action) => (await attempt(action)).trouble;
 
@@ -54,13 +58,25 @@ export async function enter(inside, say) {
   const key = location.hash.slice(1);
   if (key) {
     history.replaceState(null, '', location.pathname + location.search);
-    await post('join', { code: key }).catch(() => null);
+    if (goIn(await join(key).catch(() => null))) return;
+  } else if (bare() && find()) {
+    return;
   }
   try {
-    const who = await ask('who');
+    let who = await ask('who');
+    if (who.status === 401) {
+      const { known, same } = await returned();
+      if (known && !same) {
+        say(ANOTHER);
+        setTimeout(() => enter(inside, say), AGAIN);
+        return;
+      }
+      if (same) who = await ask('who');
+    }
     learnTime(who);
     if (who.ok) {
       const may = await who.json();
+      remember(may);
       byId('door').hidden = true;
       inside(may);
     } else if (who.status === 401) {
@@ -76,14 +92,13 @@ export async function enter(inside, say) {
 }
 
 function askForCode(how, inside, say) {
-  const join = async (event) => {
+  const tryCode = async (event) => {
     event.preventDefault();
-    const answer = await post('join', { code: byId('code').value })
-      .catch(() => ({ text: 'The program cannot be reached.' }));
-    put('refused', answer.ok ? '' : answer.text);
-    if (answer.ok) enter(inside, say);
+    const answer = await join(byId('code').value).catch(() => ({ trouble: 'The program cannot be reached.' }));
+    put('refused', answer.trouble ?? '');
+    if (answer.place && !goIn(answer)) enter(inside, say);
   };
-  byId('door').replaceChildren(el('form', { id: 'join', onsubmit: join },
+  byId('door').replaceChildren(el('form', { id: 'join', onsubmit: tryCode },
     el('h1', {}, document.body.dataset.name ?? 'The desk'),
     el('label', { for: 'code' }, how),
     el('input', { id: 'code', autocomplete: 'off', autocapitalize: 'characters', spellcheck: 'false', required: true }),

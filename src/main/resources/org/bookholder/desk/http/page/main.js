@@ -3,6 +3,7 @@
 import { liveKey, liveKeys, listenToForms, showFoot, showPeople } from './actions.js';
 import { showBreak, showHead, showPace, showSound, showTired } from './figures.js';
 import { clockTime } from './daytime.js';
+import { showDevices } from './devices.js';
 import { dress, turn } from './dress.js';
 import { openHandOff, showHandOff } from './handoff.js';
 import { meant, showKeys, typing } from './keys.js';
@@ -15,7 +16,7 @@ import { lookAround, seenTake } from './seen.js';
 import { lookAtSubject } from './subject.js';
 import { heardStops, showPickups } from './pickups.js';
 import { layOut, showSummary } from './summary.js';
-import { aloud, byId, put } from './words.js';
+import { aloud, byId, el, put } from './words.js';
 
 const VIEWS = ['live', 'review', 'summary'];
 const CODES = { live: 'Digit1', review: 'Digit2', summary: 'Digit3' };
@@ -113,12 +114,20 @@ function onKey(event) {
   const named = VIEWS.find((name) => CODES[name] === event.code);
   const key = event.key.toUpperCase();
   if (named) show(named);
-  else if (key === '?') showKeys(keys());
+  else if (key === '?') showHelp();
   else if (key === 'D') turn();
   else if (key === 'W' && view !== 'live') openHandOff();
   else if (key === 'L' && view !== 'live') window.print();
   else if (view === 'live' ? !liveKey(key) : view === 'review' ? !reviewKey(key) : true) return;
   event.preventDefault();
+}
+
+/** The keys, and on this machine who is in. */
+function showHelp() {
+  showKeys(keys());
+  const box = el('div', { id: 'devices' });
+  byId('keys').querySelector('form').before(el('details', {}, el('summary', {}, 'Devices that are in'), box));
+  showDevices(box);
 }
 
 const keys = () => [...(view === 'review' ? reviewKeys() : view === 'live' ? liveKeys() : []),

@@ -1,7 +1,8 @@
-// Beside what can be set: the keys of the reading window, the speech model, and the sessions with the room they take. An old session
-// is packed, or removed after asking twice.
+// Beside what can be set: the keys of the reading window, the speech model, the sessions with the room they take, and the
+// devices that are in. An old session is packed, or removed after asking twice.
 
 import { question } from './ask.js';
+import { showDevices } from './devices.js';
 import { byId, count, el, short, size } from './words.js';
 
 let shown = false;
@@ -13,10 +14,12 @@ export async function showStorage() {
   byId('more-settings').replaceChildren(
     part('Keys of the reading window', keys(facts)),
     part('Speech recognition', speech(facts)),
-    part('Sessions', el('div', { id: 'storage' })));
+    part('Sessions', el('div', { id: 'storage' })),
+    part('Devices', el('div', { id: 'devices' })));
   [...byId('more-settings').querySelectorAll('details')].forEach((one, i) => { one.open = open[i] ?? false; });
   shown = true;
   sessions(kept);
+  showDevices(byId('devices'));
 }
 
 const part = (title, ...children) => el('section', { class: 'group' }, el('h3', {}, title), ...children);
