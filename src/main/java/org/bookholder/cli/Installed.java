@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.bookholder.app.environment.Equipment;
+import org.bookholder.app.environment.FileWish;
 import org.bookholder.handoff.Exporter;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.handoff.NotesJsonExporter;
@@ -33,6 +34,7 @@ import org.bookholder.speech.Ears;
 import org.bookholder.speech.microphone.Microphone;
 import org.bookholder.speech.vosk.VoskEars;
 import org.bookholder.view.gl.Displays;
+import org.bookholder.view.gl.FileDialog;
 import org.bookholder.view.gl.ReadingWindow;
 import org.bookholder.view.settings.Display;
 import org.bookholder.view.settings.WindowSettings;
@@ -106,6 +108,19 @@ public final class Installed {
             if (!SystemBrowser.ofMachine().open(folder.toString(), new CompletionLatch()::await)) {
                 throw new ProblemException("this folder can't be shown here", folder.toString(), "open it yourself");
             }
+        }
+
+        @Override
+        public boolean showsFileDialogs() {
+            return DialogPrograms.onThisMachine();
+        }
+
+        @Override
+        public List<Path> choose(FileWish wish) {
+            String from = wish.from().map(Path::toString).orElse("");
+            return wish.folder()
+                    ? FileDialog.folder(wish.title(), from)
+                    : FileDialog.files(wish.title(), from, wish.endings(), wish.several());
         }
 
         @Override

@@ -9,10 +9,12 @@ import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.bookholder.app.environment.Equipment;
+import org.bookholder.app.environment.FileWish;
 import org.bookholder.cli.Installed;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.problem.ProblemException;
@@ -37,6 +39,7 @@ public final class FakeEquipment implements Equipment {
     private final List<String> lessonsShown = new ArrayList<>();
     private boolean staysToTheEnd;
     private boolean opensOneWindow;
+    private Optional<Function<FileWish, List<Path>>> chooser = Optional.empty();
     private List<Display> displays = List.of();
     private int windowsClosed;
     private Optional<WindowWish> wish = Optional.empty();
@@ -127,6 +130,21 @@ public final class FakeEquipment implements Equipment {
     @Override
     public void showFolder(Path folder) {
         shown.add(folder);
+    }
+
+    @Override
+    public boolean showsFileDialogs() {
+        return chooser.isPresent();
+    }
+
+    @Override
+    public List<Path> choose(FileWish wish) {
+        return chooser.orElseThrow().apply(wish);
+    }
+
+    /** There is a dialog for files, and somebody who chooses in it. */
+    public void hasChooser(Function<FileWish, List<Path>> somebody) {
+        chooser = Optional.of(somebody);
     }
 
     /** The folders that were shown. */

@@ -53,6 +53,17 @@ public interface Equipment {
      */
     void showFolder(Path folder) throws ProblemException;
 
+    /** Whether the system's own dialog for files can be shown here. */
+    boolean showsFileDialogs();
+
+    /**
+     * Lets somebody at this machine choose files or a folder in the system's own dialog, and waits until they have. For one thread at a
+     * time, and not for the main thread.
+     *
+     * @return what was chosen; nothing if the dialog was closed
+     */
+    List<Path> choose(FileWish wish);
+
     /** A reading window. Confined to the main thread. */
     interface Window extends AutoCloseable {
         /** Shows the session until the presenter closes the window or the program ends. */

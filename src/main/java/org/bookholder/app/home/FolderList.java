@@ -10,7 +10,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.bookholder.course.CourseReader;
 import org.bookholder.problem.ProblemException;
@@ -27,10 +26,22 @@ record FolderList(Path userHome) {
     private static final String FOLDER = "folder";
     private static final String SCRIPT = "script";
 
+    private static final List<String> SCRIPTS = List.of("md", "markdown", "txt", "docx");
+
     /** Endings of camera and recorder files and of exports. */
-    private static final Set<String> FILMS = Set.of(
+    private static final List<String> FILMS = List.of(
             "mp4", "mov", "m4v", "mkv", "avi", "mxf", "mts", "m2ts", "webm", "wav", "mp3", "m4a", "aac", "flac", "ogg",
             "aif", "aiff", "opus", "wma", "3gp");
+
+    /** The endings of files of a kind. */
+    static List<String> endings(String kind) {
+        return switch (kind) {
+            case "film" -> FILMS;
+            case "packed" -> List.of("zip");
+            case SCRIPT -> SCRIPTS;
+            default -> List.of();
+        };
+    }
 
     /**
      * The folders in a folder, and the scripts, films, sound files and packed sessions, as JSON.

@@ -34,7 +34,6 @@ final class HomeActions {
     private final HomeReading reading;
     private final HomeSettings settings;
     private final BeforeReading before;
-    private final FolderList folders;
     private final AllowedPaths paths;
     private final Jobs jobs;
     private final WorkList work;
@@ -50,7 +49,6 @@ final class HomeActions {
             HomeReading reading,
             HomeSettings settings,
             BeforeReading before,
-            FolderList folders,
             AllowedPaths paths,
             Jobs jobs,
             WorkList work,
@@ -64,7 +62,6 @@ final class HomeActions {
         this.reading = reading;
         this.settings = settings;
         this.before = before;
-        this.folders = folders;
         this.paths = paths;
         this.jobs = jobs;
         this.work = work;
@@ -89,7 +86,7 @@ final class HomeActions {
         courses.mustBeOpen(asked);
         switch (asked.path("do").asText()) {
             case "open" -> {
-                return open(folders.allowed(asked.path("folder").asText()));
+                return open(paths.folder(asked.path("folder").asText()));
             }
             case "choose" -> {
                 if (!courses.choose(asked.path("course").asText())) {

@@ -16,6 +16,7 @@ final class HomeQuestions {
     private final PlanRoom plan;
     private final BeforeRoom before;
     private final SettingsRoom settings;
+    private final FileDialogs dialogs;
     private final Work work;
 
     /** Begins long work. */
@@ -32,6 +33,7 @@ final class HomeQuestions {
             PlanRoom plan,
             BeforeRoom before,
             SettingsRoom settings,
+            FileDialogs dialogs,
             Work work) {
         this.courses = courses;
         this.scripts = scripts;
@@ -39,6 +41,7 @@ final class HomeQuestions {
         this.plan = plan;
         this.before = before;
         this.settings = settings;
+        this.dialogs = dialogs;
         this.work = work;
     }
 
@@ -59,6 +62,7 @@ final class HomeQuestions {
             case "plan" -> plan.answer(asked).toString();
             case "settings" -> settings.answer(asked).toString();
             case "before" -> before.answer(asked).toString();
+            case "files" -> dialogs.answer(asked).toString();
             case "new" -> imports.answer(asked).toString();
             default -> throw unknown();
         };

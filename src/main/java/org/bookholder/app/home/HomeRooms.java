@@ -33,7 +33,7 @@ record HomeRooms(
             HomeCourses courses,
             HomeReading reading,
             HomeSettings settings,
-            FolderList folders,
+            AllowedPaths paths,
             HomeQuestions.Work work) {
         KnownWords words = new KnownWords(here);
         ScriptRoom scripts = new ScriptRoom(courses, new LessonTexts(here), words);
@@ -43,15 +43,18 @@ record HomeRooms(
                 here, () -> reading.standing().goesOn() || checks.status().goesOn());
         BeforeRoom before = new BeforeRoom(here, reading, settings, levels, checks, displays);
         reading.letGoFirst(before::beforeReading);
+        FileDialogs dialogs = new FileDialogs(
+                here.equipment(), paths, () -> reading.standing().goesOn());
         HomeQuestions questions = new HomeQuestions(
                 courses,
                 scripts,
-                new ImportRoom(courses, folders, scripts),
+                new ImportRoom(courses, paths, scripts),
                 new PlanRoom(here, courses),
                 before,
                 new SettingsRoom(here, courses),
+                dialogs,
                 work);
-        return new HomeRooms(words, scripts, before, displays, questions, List.of(levels, checks));
+        return new HomeRooms(words, scripts, before, displays, questions, List.of(levels, checks, dialogs));
     }
 
     /** While a lesson is read nothing that it needs is kept here. */

@@ -25,12 +25,12 @@ final class ImportRoom {
     private static final Pattern COLUMN = Pattern.compile("(\\d{1,4}):(\\d{1,4})");
 
     private final HomeCourses courses;
-    private final FolderList folders;
+    private final AllowedPaths paths;
     private final ScriptRoom scripts;
 
-    ImportRoom(HomeCourses courses, FolderList folders, ScriptRoom scripts) {
+    ImportRoom(HomeCourses courses, AllowedPaths paths, ScriptRoom scripts) {
         this.courses = courses;
-        this.folders = folders;
+        this.paths = paths;
         this.scripts = scripts;
     }
 
@@ -90,7 +90,7 @@ final class ImportRoom {
 
     private ObjectNode create(JsonNode asked) throws ProblemException {
         String place = asked.path("place").asText();
-        Path parent = folders.allowed(place.isEmpty() ? folders.userHome().toString() : place);
+        Path parent = paths.folder(place.isEmpty() ? paths.userHome().toString() : place);
         List<NewLesson> lessons = new ArrayList<>();
         asked.path("lessons")
                 .forEach(lesson -> lessons.add(new NewLesson(

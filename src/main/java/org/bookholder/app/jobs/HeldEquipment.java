@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.bookholder.app.environment.Equipment;
+import org.bookholder.app.environment.FileWish;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
@@ -60,6 +61,16 @@ public record HeldEquipment(Equipment equipment, Runnable hold) implements Equip
     @Override
     public void showFolder(Path folder) throws ProblemException {
         equipment.showFolder(folder);
+    }
+
+    @Override
+    public boolean showsFileDialogs() {
+        return equipment.showsFileDialogs();
+    }
+
+    @Override
+    public List<Path> choose(FileWish wish) {
+        return equipment.choose(wish);
     }
 
     private record HeldEars(Ears ears, Runnable hold) implements Ears {

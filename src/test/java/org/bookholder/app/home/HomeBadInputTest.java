@@ -55,7 +55,12 @@ final class HomeBadInputTest {
         courses.open(course);
         settings = new HomeSettings(here);
         rooms = HomeRooms.of(
-                here, courses, reading, settings, new FolderList(folder.resolve("user")), (kind, form) -> {});
+                here,
+                courses,
+                reading,
+                settings,
+                new AllowedPaths(new FolderList(folder.resolve("user")), here, courses.known()),
+                (kind, form) -> {});
     }
 
     @ParameterizedTest(name = "{0}")

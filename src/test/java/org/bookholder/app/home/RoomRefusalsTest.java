@@ -64,7 +64,7 @@ final class RoomRefusalsTest {
                 courses,
                 reading,
                 new HomeSettings(here),
-                new FolderList(folder.resolve("user")),
+                new AllowedPaths(new FolderList(folder.resolve("user")), here, courses.known()),
                 (kind, form) -> {});
     }
 
@@ -180,7 +180,6 @@ final class RoomRefusalsTest {
                 reading,
                 settings,
                 new BeforeReading(here, settings),
-                new FolderList(folder.resolve("user")),
                 new AllowedPaths(new FolderList(folder.resolve("user")), here, courses.known()),
                 jobs,
                 work,

@@ -1,5 +1,6 @@
-// Choosing a folder or files: a list of the user's own, shown to this machine only.
+// Choosing a folder or files: in the system's own dialog where there is one, else in a list of the user's folders.
 
+import { question } from './ask.js';
 import { ask } from './door.js';
 import { byId, count, el } from './words.js';
 
@@ -7,16 +8,54 @@ import { byId, count, el } from './words.js';
 let wish = {};
 let last = '';
 
-/** Shows the list of folders with lessons; calls back with the folder's path, and closes when that was taken. */
+/** How often it is asked whether somebody has chosen in the system's dialog, in milliseconds. */
+const PERIOD = 300;
+
+/** Lets somebody choose a folder, with lessons unless there is a title; calls back with its path, and ends when that was taken. */
 export function chooseFolder(then, title = '') {
   wish = { then, title: title || 'Open a course\u2019s folder', course: !title };
-  begin('');
+  choose('');
 }
 
-/** Shows the list of files of a kind; calls back with the paths of those that were chosen. */
+/** Lets somebody choose files of a kind; calls back with the paths of those that were chosen. */
 export function chooseFiles(kind, one, then) {
   wish = { then, kind, one, title: one ? 'Choose a file' : 'Choose files' };
-  begin(last);
+  choose(last);
+}
+
+async function choose(from) {
+  const { id } = await question('files', { do: 'begin', kind: wish.kind ?? '', one: Boolean(wish.one), from });
+  if (!id) {
+    begin(from);
+    return;
+  }
+  show(el('p', {}, 'Choose in the window that your system has opened.'),
+    el('p', { class: 'choices' }, el('button', { type: 'button', id: 'folder-list', onclick: () => list(from) }, 'Choose from a list here'), close()));
+  byId('folder').showModal();
+  const waits = byId('folder-list');
+  const wanted = wish;
+  while (waits.isConnected && byId('folder').open && wish === wanted) {
+    const answer = await question('files', { do: 'result', id });
+    if (!answer.open) {
+      if (waits.isConnected && wish === wanted) await taken(answer);
+      return;
+    }
+    await new Promise((done) => { setTimeout(done, PERIOD); });
+  }
+}
+
+/** What was chosen in the system's dialog; nothing if that was closed. */
+async function taken({ paths = [], trouble }) {
+  if (trouble || !paths.length) byId('folder').close();
+  else if (wish.kind) {
+    last = paths[0].replace(/[/\\][^/\\]*$/, '');
+    wish.then(paths);
+    byId('folder').close();
+  } else {
+    show(el('p', { class: 'small path' }, paths[0]), el('p', { id: 'folder-wrong', class: 'wrong', role: 'alert' }),
+      el('p', { class: 'choices' }, el('button', { type: 'button', onclick: () => choose('') }, 'Choose another one…'), close()));
+    await chosen(paths[0]);
+  }
 }
 
 function begin(path) {
