@@ -25,23 +25,40 @@ import org.bookholder.settings.YamlEdit;
  */
 public record CourseFile(Path folder) {
     private static final List<String> DAYS = List.of("recording", "days");
+    private static final List<String> LESSONS = List.of("lessons");
     private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+
+    /** How a value is filled in. */
+    public enum Kind {
+        /** A line of text. */
+        TEXT,
+        /** A number with its unit. */
+        NUMBER,
+        /** A day. */
+        DATE,
+        /** A time of day. */
+        TIME
+    }
 
     /**
      * A single value.
      *
      * @param path its group and name, with a slash between them
+     * @param label what it is called on a form
+     * @param unit the unit of its number, or an empty text
+     * @param kind how it is filled in
      * @param meaning what it is, and what holds if it is left out
      * @param value the present value; empty if it is left out
      */
-    public record Field(String path, String meaning, String value) {}
+    public record Field(String path, String label, String unit, Kind kind, String meaning, String value) {}
 
     /** All single values that can be set. */
     public List<Field> fields() throws ProblemException {
         YamlEdit file = read();
         List<Field> fields = new ArrayList<>();
-        for (String[] known : known()) {
-            fields.add(new Field(known[0], known[1], file.value(names(known[0])).orElse("")));
+        for (CourseFields.Known known : CourseFields.all()) {
+            String value = file.value(names(known.path())).orElse("");
+            fields.add(new Field(known.path(), known.label(), known.unit(), known.kind(), known.meaning(), value));
         }
         return fields;
     }
@@ -61,7 +78,7 @@ public record CourseFile(Path folder) {
      * @throws ProblemException if the value is not understood; nothing is written then
      */
     public void set(String path, String value) throws ProblemException {
-        if (known().stream().noneMatch(field -> field[0].equals(path))) {
+        if (CourseFields.at(path).isEmpty()) {
             throw new ProblemException("there is no such setting", path, "choose another one");
         }
         String text = value.strip();
@@ -79,6 +96,105 @@ public record CourseFile(Path folder) {
         } else if (!recording && known >= 0) {
             write(days.size() == 1 ? read().without(DAYS) : read().withoutItem(DAYS, known));
         }
+    }
+
+    /**
+     * A recording day with hours of its own.
+     *
+     * @param day the day
+     * @param from when it begins, as it is written; empty if as usual
+     * @param hours how long it is, as it is written; empty if as usual
+     */
+    public record OwnHours(LocalDate day, String from, String hours) {}
+
+    /** The recording days, each with its own hours if it has some. */
+    public List<OwnHours> hours() throws ProblemException {
+        YamlEdit file = read();
+        List<OwnHours> all = new ArrayList<>();
+        List<String> items = file.items(DAYS);
+        for (int i = 0; i < items.size(); i++) {
+            all.add(new OwnHours(
+                    date(items.get(i)),
+                    file.valueOfItem(DAYS, i, "from").orElse(""),
+                    file.valueOfItem(DAYS, i, "hours").orElse("")));
+        }
+        return all;
+    }
+
+    /**
+     * Gives a recording day hours of its own.
+     *
+     * @param from when it begins; empty for the usual time
+     * @param hours how long it is; empty for the usual length
+     * @throws ProblemException if this is no recording day, or one of them is not understood; nothing is written then
+     */
+    public void setHours(LocalDate day, String from, String hours) throws ProblemException {
+        int index = days().indexOf(day);
+        if (index < 0) {
+            throw new ProblemException("this is no recording day", day.toString(), "choose it in the calendar first");
+        }
+        YamlEdit file = read();
+        if (file.valueOfItem(DAYS, index, "day").isEmpty()) {
+            file = file.becomes(file.withItemChanged(DAYS, index, "{day: " + day + "}"));
+        }
+        file = file.becomes(file.withValueOfItem(DAYS, index, "from", from.strip()));
+        write(file.withValueOfItem(DAYS, index, "hours", hours.strip()));
+    }
+
+    /** Whether the file lists the lessons; otherwise they are the scripts in the folder. */
+    public boolean listsLessons() throws ProblemException {
+        return !read().items(LESSONS).isEmpty();
+    }
+
+    /**
+     * Says how much there is to edit in a lesson. If the file does not list the lessons yet, it does from then on.
+     *
+     * @param script the lesson's script, as it is or would be named in the file
+     * @param all the scripts of all lessons, in order
+     * @throws ProblemException if the file lists the lessons without this one; nothing is written then
+     */
+    public void setKind(String script, LessonKind kind, List<String> all) throws ProblemException {
+        YamlEdit file = listed(all);
+        int index = index(file, script);
+        if (index < 0) {
+            throw new ProblemException("the course has no such lesson", script, "look again");
+        }
+        if (file.valueOfItem(LESSONS, index, "script").isEmpty()) {
+            String item = "{script: " + YamlEdit.written(script) + ", kind: " + kind.label() + "}";
+            write(file.withItemChanged(LESSONS, index, item));
+        } else {
+            write(file.withValueOfItem(LESSONS, index, "kind", kind.label()));
+        }
+    }
+
+    /** Adds a lesson behind the others if the file lists them; otherwise it is found in the folder. */
+    public void addLesson(String script) throws ProblemException {
+        YamlEdit file = read();
+        int known = file.items(LESSONS).size();
+        if (known > 0 && index(file, script) < 0) {
+            write(file.withItem(LESSONS, known, YamlEdit.written(script)));
+        }
+    }
+
+    private YamlEdit listed(List<String> all) throws ProblemException {
+        YamlEdit file = read();
+        return file.items(LESSONS).isEmpty()
+                ? file.becomes(file.withList(
+                        LESSONS.get(0), all.stream().map(YamlEdit::written).toList()))
+                : file;
+    }
+
+    private static int index(YamlEdit file, String script) throws ProblemException {
+        int lessons = file.items(LESSONS).size();
+        for (int i = 0; i < lessons; i++) {
+            if (file.item(LESSONS, i).equals(script)
+                    || file.valueOfItem(LESSONS, i, "script")
+                            .filter(script::equals)
+                            .isPresent()) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private static LocalDate date(String item) throws ProblemException {
@@ -110,37 +226,5 @@ public record CourseFile(Path folder) {
         } catch (IOException e) {
             throw DiskProblems.writing(file(), e);
         }
-    }
-
-    private static List<String[]> known() {
-        List<String[]> known = new ArrayList<>(List.of(
-                field("title", "the course's title; else its folder's name"),
-                field("pace", "words a minute for scripts that set none"),
-                field("recording/from", "when the studio is free, as in 9:30; else 10:00"),
-                field("recording/hours", "for how long, set-up and breaks included; else 3"),
-                field("recording/set-up", "minutes to set up; else 30"),
-                field("recording/ratio", "recorded minutes for each finished one; else your own, or 1.5"),
-                field("editing/from", "the first day of editing, as in 2027-09-13"),
-                field("editing/hours a week", "hours for editing each week"),
-                field("editing/lessons a week", "lessons edited each week, at most"),
-                field("editing/slack", "percent of the time kept for what goes wrong")));
-        for (String kind : LessonKind.labels()) {
-            known.add(field("editing/hours per minute/" + kind, "editing hours for each finished minute of this kind"));
-        }
-        known.addAll(List.of(
-                field("delivery", "a file with what exported films have to be; else your own profile"),
-                field("launch", "the day on which you hope to be ready"),
-                field("costs/price", "what one sale costs the buyer; the other costs need it"),
-                field("costs/currency", "the currency's name"),
-                field("costs/equipment", "what the equipment costs"),
-                field("costs/hour", "what an hour of your own is worth"),
-                field("costs/hired course", "a quote for having the whole course edited"),
-                field("costs/hired lesson", "or a quote for each lesson"),
-                field("costs/kept", "percent of the price that you keep")));
-        return known;
-    }
-
-    private static String[] field(String path, String meaning) {
-        return new String[] {path, meaning};
     }
 }

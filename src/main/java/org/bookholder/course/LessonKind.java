@@ -12,23 +12,30 @@ import java.util.List;
  */
 public enum LessonKind {
     /** The presenter alone. */
-    PRESENTER("presenter", 0.1),
+    PRESENTER("presenter", "the presenter alone", 0.1),
     /** Half of it slides or stills. */
-    SLIDES("slides", 0.5),
+    SLIDES("slides", "half of it slides or stills", 0.5),
     /** Half of it moving pictures: screen recordings, close-ups, animation. */
-    MOVING("moving", 1.6);
+    MOVING("moving", "half of it moving pictures", 1.6);
 
     private final String label;
+    private final String words;
     private final double hoursPerMinute;
 
-    LessonKind(String label, double hoursPerMinute) {
+    LessonKind(String label, String words, double hoursPerMinute) {
         this.label = label;
+        this.words = words;
         this.hoursPerMinute = hoursPerMinute;
     }
 
     /** Its name in a course's settings. */
     public String label() {
         return label;
+    }
+
+    /** What it means, for people. */
+    public String words() {
+        return words;
     }
 
     /** Editing hours for each finished minute, unless the course says otherwise. */

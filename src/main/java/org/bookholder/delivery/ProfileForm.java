@@ -5,11 +5,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.settings.Form;
+import org.bookholder.settings.SettingsFile;
 import org.bookholder.settings.SettingsText.Values;
 
 /**
@@ -64,6 +67,27 @@ public final class ProfileForm {
     public static List<String> lines(Profile profile) {
         return FORM.lines(
                 name -> ProfileSetting.named(name).map(profile.limits()::get).map(Limit::text));
+    }
+
+    /** How a profile sets one of them; empty if it does not check that. */
+    public static String value(Profile profile, String name) {
+        return ProfileSetting.named(name)
+                .flatMap(setting -> Optional.ofNullable(profile.limits().get(setting)))
+                .map(Limit::text)
+                .orElse("");
+    }
+
+    /**
+     * Changes one setting of a profile in a file; an empty one is left out, so it is not checked any more.
+     *
+     * @throws ProblemException if the value is not understood, or the file cannot be read or written; it stays as it was then
+     */
+    public static void set(SettingsFile file, String name, String value) throws ProblemException {
+        if (value.isEmpty() && ProfileSetting.named(name).isPresent()) {
+            file.change(FORM, Map.of(), Set.of(name));
+        } else {
+            file.set(FORM, name, value);
+        }
     }
 
     private static Limit usual(ProfileSetting setting) {

@@ -58,6 +58,16 @@ public record YamlEdit(String text, String where) {
         return items;
     }
 
+    /** The single value that is the item of an index in a list; empty if it is no single value. */
+    public String item(List<String> path, int index) throws ProblemException {
+        return list(path).get(index) instanceof ScalarNode scalar ? scalar.getValue() : "";
+    }
+
+    /** Another text in the same place. */
+    public YamlEdit becomes(String other) {
+        return new YamlEdit(other, where);
+    }
+
     /** The text with one more item in the list at a path, before the item of that index or at the end. */
     public String withItem(List<String> path, int index, String item) throws ProblemException {
         List<Node> items = list(path);
@@ -73,6 +83,63 @@ public record YamlEdit(String text, String where) {
         String before = text.substring(lineStart(first), first);
         int at = index < items.size() ? lineStart(start(items.get(index))) : lineEnd(end(items.get(items.size() - 1)));
         return insertLine(at, before.replaceFirst("-.*", "- ") + item);
+    }
+
+    /** The text with another item in place of that of an index in the list at a path. */
+    public String withItemChanged(List<String> path, int index, String item) throws ProblemException {
+        Node old = list(path).get(index);
+        return text.substring(0, start(old)) + item + text.substring(end(old));
+    }
+
+    /** A single value of the group that is the item of an index in a list; empty if it is no group or has no such value. */
+    public Optional<String> valueOfItem(List<String> path, int index, String name) throws ProblemException {
+        return find(Optional.of(list(path).get(index)), List.of(name))
+                .map(NodeTuple::getValueNode)
+                .filter(ScalarNode.class::isInstance)
+                .map(node -> ((ScalarNode) node).getValue());
+    }
+
+    /** The text with a value in the group that is the item of an index in a list; without it if the value is empty. */
+    public String withValueOfItem(List<String> path, int index, String name, String value) throws ProblemException {
+        Node item = list(path).get(index);
+        Optional<NodeTuple> found = find(Optional.of(item), List.of(name));
+        if (found.isPresent() && value.isEmpty()) {
+            return withoutPair((MappingNode) item, found.get());
+        }
+        if (found.isPresent()) {
+            Node old = found.get().getValueNode();
+            return text.substring(0, start(old)) + scalar(value) + text.substring(end(old));
+        }
+        return value.isEmpty() ? text : add(Optional.of(item), List.of(name), scalar(value));
+    }
+
+    private String withoutPair(MappingNode group, NodeTuple pair) {
+        int start = start(pair.getKeyNode());
+        int end = end(pair.getValueNode());
+        List<NodeTuple> pairs = group.getValue();
+        if (flow(Optional.of(group))) {
+            return withoutItem(start, end);
+        }
+        // The dash of the item stands before the first one.
+        return pair == pairs.get(0) && pairs.size() > 1
+                ? text.substring(0, start) + text.substring(start(pairs.get(1).getKeyNode()))
+                : withoutLines(start, end);
+    }
+
+    /** The text with a list that is not there yet, at the end, one item in each line. */
+    public String withList(String name, List<String> items) throws ProblemException {
+        Optional<Node> root = root();
+        if (flow(root)) {
+            return put(List.of(name), "[" + String.join(", ", items) + "]");
+        }
+        StringBuilder lines = new StringBuilder(name).append(':');
+        items.forEach(item -> lines.append('\n').append(STEP).append("- ").append(item));
+        return insertLine(text.length(), lines.toString());
+    }
+
+    /** A value as it is written, with quotes where it needs them. */
+    public static String written(String value) {
+        return scalar(value);
     }
 
     /** The text without the item of that index in the list at a path. */

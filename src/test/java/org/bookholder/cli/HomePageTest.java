@@ -154,15 +154,27 @@ final class HomePageTest {
     void aSettingsProblemIsShownBesideIt() throws IOException {
         browser.press("2");
         browser.until("document.querySelector('#s-limits-voice')");
-        browser.type("#s-limits-voice", "30, 20, 10", Keys.TAB);
+        browser.type("#s-limits-voice", "40", Keys.TAB);
         browser.until("document.querySelector('#s-limits-voice-w').textContent.includes('smaller number first')");
         assertThat(folder.resolve("settings/limits.txt")).doesNotExist();
         assertThat(browser.text("#groups")).contains("see a clinician", "not medical advice", "Local work rules");
         browser.lookAtEverySize("home-settings");
-        browser.type("#s-limits-voice", "20, 30, 40", Keys.TAB);
+        assertThat(browser.text("#groups"))
+                .contains("Reading without a break", "minutes", "Where the figures come from");
+        browser.type("#s-limits-voice", "20", Keys.TAB);
         browser.until("document.querySelector('#s-limits-voice-w').textContent === ''");
-        browser.until("homeState.settings[0].fields[0].value === '20, 30, 40'");
-        assertThat(folder.resolve("settings/limits.txt")).content().contains("voice: 20, 30, 40");
+        browser.until("homeState.settings[0].fields[0].value === '20, 35, 45'");
+        assertThat(folder.resolve("settings/limits.txt")).content().contains("voice: 20, 35, 45");
+        browser.click("#s-window-mirror");
+        browser.until("homeState.settings[1].fields.find((f) => f.name === 'mirror').value === 'yes'");
+        browser.click("#s-window-hide input[value=pace]");
+        browser.until("homeState.settings[1].fields.find((f) => f.name === 'hide').value === 'pace'");
+        browser.click("#g-delivery-more > summary");
+        browser.type("#s-delivery-height", "at least 720", Keys.TAB);
+        browser.until("homeState.settings[2].fields.find((f) => f.name === 'height').value === 'at least 720'");
+        assertThat(folder.resolve("settings/delivery.txt"))
+                .content()
+                .contains("height: at least 720", "container: mp4");
         browser.type("#s-window-distance-cm", "3", Keys.TAB);
         browser.until("document.querySelector('#s-window-distance-cm-w').textContent.includes('20 to 2000 cm')");
     }

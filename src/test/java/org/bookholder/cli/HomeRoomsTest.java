@@ -196,8 +196,28 @@ final class HomeRoomsTest {
         browser.until("document.querySelector('#p-recording-hours:not([data-before])')?.value === '2.5'");
         browser.until("homeState.course.today.day === 'later'");
         assertThat(yaml).content().startsWith("title: A course  # mine\n").contains("days: [", "-09]", "hours: 2.5");
-        browser.type("#p-pace", "fast", Keys.TAB);
+        browser.type("#p-pace", "5", Keys.TAB);
         browser.until("document.querySelector('#p-pace-w').textContent.includes('words per minute')");
+        // What is typed in one field stays when the answer to another one draws the form anew.
+        browser.value("(document.querySelector('#p-costs-currency').value = 'half typed')");
+        browser.click("#own-hours > summary");
+        browser.value("(document.querySelector('#own-hours input[type=number]').value = '4')");
+        browser.value("document.querySelector('#own-hours input[type=number]')"
+                + ".dispatchEvent(new Event('change', { bubbles: true }))");
+        browser.until("homeState.course.today && document.querySelector('#plan .slots').textContent.includes('10:00')");
+        LiveDesk.until(() -> contains(yaml, "hours: 4}"));
+        browser.until("document.querySelector('#own-hours input[type=number]').defaultValue === '4'");
+        assertThat(browser.value("document.querySelector('#p-costs-currency').value"))
+                .isEqualTo("half typed");
+        browser.click("#kinds > summary");
+        browser.choose("#kind-2", "moving");
+        LiveDesk.until(() -> contains(yaml, "  - lesson-1.md\n  - {script: lesson-2.md, kind: moving}\n"));
+        browser.click("#make-profile");
+        browser.until("document.querySelector('#course-profile')");
+        browser.click("#course-profile > summary");
+        browser.type("#d-height", "at least 720", Keys.TAB);
+        LiveDesk.until(() -> contains(yaml.resolveSibling("delivery.txt"), "height: at least 720"));
+        assertThat(yaml).content().contains("delivery: delivery.txt", "title: A course  # mine");
         assertThat(browser.text("#plan .slots")).contains("10:00", "Set up", "Two wheels");
         assertThat(browser.text("#plan .weeks")).contains("Two wheels");
         browser.lookAtEverySize("home-plan");
@@ -277,5 +297,13 @@ final class HomeRoomsTest {
             browser.click("#works a[href='?view=" + kind + "']");
         }
         browser.until("document.querySelector('#work:not([hidden]) #work-begin')");
+    }
+
+    private static boolean contains(Path file, String text) {
+        try {
+            return Files.exists(file) && Files.readString(file).contains(text);
+        } catch (IOException e) {
+            return false;
+        }
     }
 }

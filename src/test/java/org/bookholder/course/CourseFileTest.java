@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDate;
+import java.util.List;
 import org.bookholder.problem.ProblemException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,13 +42,61 @@ final class CourseFileTest {
         assertThat(course.launch()).contains(LocalDate.of(2027, 12, 1));
         assertThat(file.fields())
                 .contains(new CourseFile.Field(
-                        "recording/hours", "for how long, set-up and breaks included; else 3", "2.5"));
+                        "recording/hours",
+                        "Length of the day",
+                        "hours",
+                        CourseFile.Kind.NUMBER,
+                        "Setting up and breaks included. If empty, 3.",
+                        "2.5"));
 
         file.plan(LocalDate.of(2027, 9, 7), false);
         file.plan(LocalDate.of(2027, 9, 9), false);
         file.set("launch", "");
         assertThat(file.days()).isEmpty();
         assertThat(CourseReader.read(folder).launch()).isEmpty();
+    }
+
+    @Test
+    void aDayGetsHoursOfItsOwnAndLosesThemAgain() throws Exception {
+        Path yaml = Files.writeString(
+                folder.resolve(Course.FILE), "recording:\n  days: [2027-09-07, 2027-09-09]  # booked\n  hours: 3\n");
+        file.setHours(LocalDate.of(2027, 9, 9), "9:30", "2.5");
+        assertThat(file.hours())
+                .containsExactly(
+                        new CourseFile.OwnHours(LocalDate.of(2027, 9, 7), "", ""),
+                        new CourseFile.OwnHours(LocalDate.of(2027, 9, 9), "9:30", "2.5"));
+        assertThat(yaml).content().contains("{day: 2027-09-09, from: 9:30, hours: 2.5}]  # booked");
+        assertThat(CourseReader.read(folder).shooting().days().get(1).length().toMinutes())
+                .isEqualTo(150);
+        file.setHours(LocalDate.of(2027, 9, 9), "", "");
+        assertThat(CourseReader.read(folder).shooting().days().get(1).length().toMinutes())
+                .isEqualTo(180);
+        String before = Files.readString(yaml);
+        assertThatThrownBy(() -> file.setHours(LocalDate.of(2027, 9, 9), "noon", ""))
+                .isInstanceOf(ProblemException.class);
+        assertThatThrownBy(() -> file.setHours(LocalDate.of(2027, 9, 8), "9:00", ""))
+                .hasMessageContaining("this is no recording day");
+        assertThat(yaml).hasContent(before);
+    }
+
+    @Test
+    void aLessonGetsAKindAndANewOneIsAddedWhereTheFileListsThem() throws Exception {
+        Path yaml = Files.writeString(folder.resolve(Course.FILE), "title: Wheels  # mine\n");
+        Files.writeString(folder.resolve("two words.md"), "---\ntitle: Two\n---\nA line.\n");
+        Files.writeString(folder.resolve("one.md"), "---\ntitle: One\n---\nA line.\n");
+        file.addLesson("two words.md");
+        assertThat(file.listsLessons()).isFalse();
+        file.setKind("one.md", LessonKind.SLIDES, List.of("one.md", "a.md"));
+        assertThat(file.listsLessons()).isTrue();
+        file.addLesson("two words.md");
+        file.addLesson("two words.md");
+        file.setKind("two words.md", LessonKind.MOVING, List.of());
+        file.setKind("one.md", LessonKind.PRESENTER, List.of());
+        assertThat(yaml)
+                .hasContent("title: Wheels  # mine\nlessons:\n  - {script: one.md, kind: presenter}\n  - a.md\n"
+                        + "  - {script: two words.md, kind: moving}\n");
+        assertThatThrownBy(() -> file.setKind("none.md", LessonKind.SLIDES, List.of()))
+                .hasMessageContaining("no such lesson");
     }
 
     @Test
@@ -60,7 +109,7 @@ final class CourseFileTest {
     }
 
     @Test
-    void aFileThatIsNotUnderstoodIsNotWritten() throws Exception {
+    void whatIsNotUnderstoodIsNotWritten() throws Exception {
         Path yaml = Files.writeString(folder.resolve(Course.FILE), "title: Wheels # mine\n");
         assertThatThrownBy(() -> file.set("recording/hours", "many"))
                 .isInstanceOf(ProblemException.class)

@@ -55,6 +55,33 @@ final class YamlEditTest {
     }
 
     @Test
+    void aValueOfAnItemComesAndGoes() throws ProblemException {
+        List<String> days = List.of("recording", "days");
+        assertThat(edit(COURSE).valueOfItem(days, 1, "from")).contains("9:30");
+        assertThat(edit(COURSE).valueOfItem(days, 0, "from")).isEmpty();
+        assertThat(edit(COURSE).withValueOfItem(days, 1, "from", "8:00")).isEqualTo(COURSE.replace("9:30", "8:00"));
+        assertThat(edit(COURSE).withValueOfItem(days, 1, "from", "")).isEqualTo(COURSE.replace(", from: 9:30", ""));
+        assertThat(edit(COURSE).withValueOfItem(days, 1, "hours", "4"))
+                .isEqualTo(COURSE.replace("from: 9:30}", "from: 9:30, hours: 4}"));
+        assertThat(edit(COURSE).withItemChanged(days, 0, "{day: 2027-09-07}"))
+                .isEqualTo(COURSE.replace("[2027-09-07", "[{day: 2027-09-07}"));
+        String block = "days:\n  - from: 9:30 # early\n    day: 2027-09-09\n  - day: 2027-09-10\n";
+        assertThat(edit(block).withValueOfItem(List.of("days"), 0, "from", ""))
+                .isEqualTo("days:\n  - day: 2027-09-09\n  - day: 2027-09-10\n");
+        assertThat(edit(block).withValueOfItem(List.of("days"), 1, "hours", "2"))
+                .isEqualTo(block + "    hours: 2\n");
+    }
+
+    @Test
+    void aListIsAddedAtTheEnd() throws ProblemException {
+        assertThat(edit("title: A # b\n").withList("lessons", List.of("a.md", "\"b: c.md\"")))
+                .isEqualTo("title: A # b\nlessons:\n  - a.md\n  - \"b: c.md\"\n");
+        assertThat(edit("{title: A}").withList("lessons", List.of("a.md", "b.md")))
+                .isEqualTo("{title: A, lessons: [a.md, b.md]}");
+        assertThat(edit("").withList("lessons", List.of("a.md"))).isEqualTo("lessons:\n  - a.md\n");
+    }
+
+    @Test
     void itemsComeAndGoInListsOfEitherStyle() throws ProblemException {
         List<String> days = List.of("recording", "days");
         assertThat(edit(COURSE).items(days)).containsExactly("2027-09-07", "{day: 2027-09-09, from: 9:30}");

@@ -58,6 +58,8 @@ final class HomeDay {
         json.put("trouble", known.get().trouble());
         ArrayNode cautions = json.putArray("cautions");
         Cautions.lines().forEach(cautions::add);
+        ArrayNode sources = json.putArray("sources");
+        Cautions.sources().forEach(sources::add);
         day().ifPresent(day -> put(json, day));
         return json;
     }

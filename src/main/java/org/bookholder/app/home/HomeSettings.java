@@ -3,15 +3,25 @@ package org.bookholder.app.home;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bookholder.app.delivery.DeliveryProfiles;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.app.session.BreakLimits;
+import org.bookholder.delivery.Profile;
+import org.bookholder.delivery.ProfileForm;
 import org.bookholder.fatigue.LimitsForm;
+import org.bookholder.files.Access;
+import org.bookholder.files.AtomicFiles;
+import org.bookholder.files.DiskProblems;
+import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.settings.Form;
 import org.bookholder.settings.Form.Field;
@@ -50,6 +60,12 @@ final class HomeSettings {
                 WindowPreferences.ofMachine(here).path().toString(),
                 WindowForm.FORM,
                 WindowForm.values(WindowPreferences.usual(here)));
+        Profile profile = DeliveryProfiles.usual(here);
+        Map<String, String> delivery = new LinkedHashMap<>();
+        ProfileForm.FORM
+                .fields()
+                .forEach(field -> delivery.put(field.name(), ProfileForm.value(profile, field.name())));
+        group(groups, "delivery", here.delivery().toString(), ProfileForm.FORM, delivery);
         return groups;
     }
 
@@ -60,10 +76,14 @@ final class HomeSettings {
             String value = values.get(field.name());
             // A name that stands for many has no single value: the keys of the window are taught in the window.
             if (value != null) {
-                fields.addObject()
+                ObjectNode node = fields.addObject()
                         .put("name", field.name())
                         .put("meaning", field.meaning())
                         .put("value", value);
+                if (field.name().equals("hide")) {
+                    ArrayNode options = node.putArray("options");
+                    WindowForm.cues().forEach(options::add);
+                }
             }
         }
     }
@@ -81,9 +101,25 @@ final class HomeSettings {
                 new SettingsFile(here.limits(), "the limits").set(LimitsForm.FORM, name, text);
             }
             case "window" -> WindowPreferences.ofMachine(here).set(WindowForm.FORM, name, text);
+            case "delivery" -> delivery(name, text);
             case "home" -> own.set(FORM, name, text);
             default -> throw new ProblemException("there are no such settings", group, "choose another one");
         }
+    }
+
+    /** A profile checks only what it sets, so the first change writes down all that was checked before. */
+    private void delivery(String name, String value) throws ProblemException {
+        Path file = here.delivery();
+        if (!Files.exists(file)) {
+            String lines = String.join("\n", ProfileForm.lines(ProfileForm.usual())) + "\n";
+            try {
+                PrivateFiles.createFolderFor(file);
+                new AtomicFiles(Access.OWNER).write(file, lines);
+            } catch (IOException e) {
+                throw DiskProblems.writing(file, e);
+            }
+        }
+        ProfileForm.set(new SettingsFile(file, "the profile"), name, value);
     }
 
     /** The rest that starts a new day can't be shorter than a break. */

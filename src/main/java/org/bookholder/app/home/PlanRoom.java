@@ -7,20 +7,29 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.PlanJson;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.course.CourseFile;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.LessonKind;
+import org.bookholder.course.UnreadableLesson;
 import org.bookholder.problem.ProblemException;
 
 /** The plan of the course that the page shows: its days and what else is written about the course. Safe for several threads. */
 final class PlanRoom {
     private final Environment here;
     private final HomeCourses courses;
+    private final CourseProfile profile;
 
     PlanRoom(Environment here, HomeCourses courses) {
         this.here = here;
         this.courses = courses;
+        profile = new CourseProfile(here, courses);
     }
 
     /**
@@ -38,12 +47,60 @@ final class PlanRoom {
             case "show" -> {}
             case "set" ->
                 file.set(asked.path("path").asText(), asked.path("value").asText());
+            case "hours" ->
+                file.setHours(
+                        day(asked.path("day").asText()),
+                        asked.path("from").asText(),
+                        asked.path("hours").asText());
+            case "kind" -> kind(file, asked);
+            case "profile" -> profile.make(file);
+            case "profile_set" ->
+                profile.set(asked.path("name").asText(), asked.path("value").asText());
             case "day" ->
                 file.plan(day(asked.path("day").asText()), asked.path("on").asBoolean());
             default -> throw new ProblemException("there is no such action", "plan", "load the page again");
         }
         courses.look();
         return shown(file);
+    }
+
+    private void kind(CourseFile file, JsonNode asked) throws ProblemException {
+        String label = asked.path("kind").asText();
+        if (!LessonKind.labels().contains(label)) {
+            throw new ProblemException("there is no such kind of lesson", label, "choose another one");
+        }
+        List<String> scripts = new ArrayList<>();
+        lessons().forEach(lesson -> scripts.add(lesson.path("script").asText()));
+        file.setKind(asked.path("script").asText(), LessonKind.of(label), scripts);
+    }
+
+    /** All lessons in order, each with its script as it is named in the course's file. */
+    private ArrayNode lessons() {
+        ArrayNode rows = JsonNodeFactory.instance.arrayNode();
+        HomeCourses.Seen seen = courses.seen();
+        Path folder = Path.of(seen.folder());
+        Map<Integer, ObjectNode> byNumber = new TreeMap<>();
+        seen.overview().map(course -> course.status().course()).ifPresent(course -> {
+            for (Lesson lesson : course.lessons()) {
+                byNumber.put(
+                        lesson.number(),
+                        row(folder, lesson.file(), lesson.title(), lesson.kind().label()));
+            }
+            for (UnreadableLesson lesson : course.unreadable()) {
+                byNumber.put(lesson.number(), row(folder, lesson.file(), lesson.name(), ""));
+            }
+        });
+        byNumber.values().forEach(rows::add);
+        return rows;
+    }
+
+    private static ObjectNode row(Path folder, Path file, String title, String kind) {
+        Path named = file.startsWith(folder) ? folder.relativize(file) : file;
+        return JsonNodeFactory.instance
+                .objectNode()
+                .put("script", named.toString())
+                .put("title", title)
+                .put("kind", kind);
     }
 
     private static LocalDate day(String text) throws ProblemException {
@@ -63,8 +120,25 @@ final class PlanRoom {
         file.fields()
                 .forEach(field -> fields.addObject()
                         .put("path", field.path())
+                        .put("label", field.label())
+                        .put("unit", field.unit())
+                        .put("kind", field.kind().name())
                         .put("meaning", field.meaning())
                         .put("value", field.value()));
+        ArrayNode hours = json.putArray("hours");
+        for (CourseFile.OwnHours day : file.hours()) {
+            hours.addObject()
+                    .put("day", day.day().toString())
+                    .put("from", day.from())
+                    .put("hours", day.hours());
+        }
+        json.set("lessons", lessons());
+        json.put("listsLessons", file.listsLessons());
+        ArrayNode kinds = json.putArray("kinds");
+        for (LessonKind kind : LessonKind.values()) {
+            kinds.addObject().put("kind", kind.label()).put("words", kind.words());
+        }
+        profile.put(json);
         courses.seen()
                 .overview()
                 .ifPresent(course -> json.set("plan", PlanJson.of(new CoursePlan(course.status(), here.zone()))));

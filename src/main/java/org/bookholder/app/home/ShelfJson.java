@@ -61,7 +61,15 @@ final class ShelfJson {
                 .put("folder", recorded.session().folder().toString())
                 .put("name", CourseJson.name(recorded.session().folder()))
                 .put("began", recorded.session().began().toEpochMilli())
+                .put("usable", usable(state))
                 .put("pickups", state.lines().pickups().size());
+    }
+
+    /** How many lines have an attempt that an edit can use. */
+    private static long usable(SessionState state) {
+        return state.lines().all().stream()
+                .filter(line -> line.reached() && !line.pickup())
+                .count();
     }
 
     private record Recorded(Lesson lesson, RecordedSession session) {}

@@ -29,6 +29,7 @@ final class Assets {
             "work.js",
             "rooms.js",
             "fields.js",
+            "inputs.js",
             "options.js",
             "ask.js",
             "newcourse.js",

@@ -140,6 +140,14 @@ public final class WindowForm {
         return action.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    /** The names of the cues that can be left out for good. */
+    public static List<String> cues() {
+        return Arrays.stream(Cue.values())
+                .filter(cue -> cue != Cue.BREAK)
+                .map(Cue::label)
+                .toList();
+    }
+
     private static String yes(boolean value) {
         return value ? "yes" : "no";
     }

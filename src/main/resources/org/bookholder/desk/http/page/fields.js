@@ -6,11 +6,11 @@ import { el } from './words.js';
 const field = (id, label, more, ...children) => el('div', { class: 'work-field' }, el('label', { for: id, class: 'label' }, label), ...children,
   more ? el('p', { class: 'small' }, more) : '');
 
-/** One of several; `options` gives what can be chosen as pairs of value and text. */
-export const choice = (name, label, options, { more = '', aside = false } = {}) => ({
+/** One of several; `options` gives what can be chosen as pairs of value and text, `first` what to begin with and why. */
+export const choice = (name, label, options, { more = '', aside = false, first = null } = {}) => ({
   name,
   aside,
-  element: (id) => field(id, label, more, el('select', { id })),
+  element: (id) => field(id, label, more, el('select', { id }), first ? el('p', { id: `${id}-why`, class: 'small', role: 'status' }) : ''),
   fill(select, home) {
     const now = options(home);
     const text = JSON.stringify(now);
@@ -18,7 +18,9 @@ export const choice = (name, label, options, { more = '', aside = false } = {}) 
     const chosen = select.value;
     select.dataset.options = text;
     select.replaceChildren(...now.map(([value, title]) => new Option(title, value)));
-    if (now.some(([value]) => value === chosen)) select.value = chosen;
+    const wished = chosen ? null : first?.(home);
+    if (now.some(([value]) => value === (wished?.value ?? chosen))) select.value = wished?.value ?? chosen;
+    if (wished) document.getElementById(`${select.id}-why`).textContent = wished.why;
   },
   value: (select) => select.value,
 });

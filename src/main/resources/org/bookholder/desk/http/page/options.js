@@ -1,12 +1,63 @@
-// Settings: each with its meaning and present value, saved when it is changed; what is wrong with a value stands beside it.
+// Settings: each in plain words with its unit, its meaning and present value, saved when it is changed.
 
 import { request } from './door.js';
+import { saving } from './inputs.js';
 import { byId, el } from './words.js';
 
 const TITLES = {
-  limits: ['Break reminders', 'In minutes: early warning, limit, well over.'],
+  limits: ['Break reminders', 'You are reminded early, at the limit, and when you are well over it.'],
   window: ['Reading window', 'How the reading window opens. You can change all of this in the window, too: K shows its keys.'],
+  delivery: ['Finished films', 'What exported films have to be, unless a course has a profile of its own. Empty: not checked. Numbers: “1 to 2”, “at least 1” or “at most 2”; words with commas between them.'],
 };
+
+const STEPS = { kind: 'STEPS', unit: 'minutes', steps: ['Early', 'Limit', 'Well over'] };
+const NUMBER = { kind: 'NUMBER' };
+const CHECK = { kind: 'CHECK' };
+
+/** How the settings are shown; others appear as they are called in their file. */
+const SHOWN = {
+  limits: {
+    voice: { ...STEPS, label: 'Reading without a break' },
+    screen: { ...STEPS, label: 'Looking at the screen without a break' },
+    reading: { ...STEPS, label: 'Reading on one day' },
+    'on-camera': { ...STEPS, label: 'On camera on one day' },
+    break: { ...NUMBER, unit: 'minutes', label: 'Shortest rest that counts as a break', meaning: '' },
+    recovery: { ...NUMBER, unit: 'minutes', label: 'Rest that starts a new day', meaning: 'After it all of these begin again.' },
+  },
+  window: {
+    'distance-cm': { ...NUMBER, unit: 'cm', label: 'From your eyes to the screen', meaning: '' },
+    'eye-line-percent': { ...NUMBER, unit: '% from the top', label: 'Height of the row that is read', meaning: 'Put it where the camera is.' },
+    mirror: { ...CHECK, label: 'Mirrored', meaning: 'For a pane of glass before the camera.' },
+    'upside-down': { ...CHECK, label: 'Upside down', meaning: '' },
+    hide: { kind: 'SEVERAL', label: 'Leave out', meaning: 'Advice on breaks is always shown.' },
+    'count-in': { ...NUMBER, unit: 'seconds', label: 'Count-in before a take', meaning: '0 for none.' },
+    'type-arc-minutes': { ...NUMBER, unit: 'minutes of arc', label: 'Size of type as you see it', meaning: 'Height of capitals; it keeps its size at any distance.' },
+    'type-pixels': { ...NUMBER, unit: 'pixels', label: 'Or a size of your own', meaning: 'Whatever the distance. Empty: by the distance.' },
+    words: { ...NUMBER, unit: 'words', label: 'In a row, about', meaning: '' },
+    'full-screen': { ...CHECK, label: 'Fills the screen', meaning: '' },
+    monitor: { ...NUMBER, label: 'Screen', meaning: 'From 1. “Before you read” shows them as pictures.' },
+  },
+  delivery: Object.fromEntries([
+    ['container', 'Kind of file'], ['video', 'Picture stored as'], ['pixels', 'Pixels stored as'], ['scan', 'Whole pictures or interlaced'],
+    ['height', 'Height of the picture', 'pixels'], ['shape', 'Width by height'], ['rate', 'Pictures a second'],
+    ['video-kbps', 'Bit rate of the picture', 'kb/s'], ['audio', 'Sound stored as'], ['sample-rate', 'Samples a second'],
+    ['channels', 'Channels of sound'], ['audio-kbps', 'Bit rate of the sound', 'kb/s'], ['size-mb', 'Size of the file', 'MB'],
+    ['minutes', 'Length', 'minutes'], ['name', 'Name of the file'], ['loudness', 'Loudness', 'LUFS'], ['true-peak', 'True peak', 'dBTP'],
+    ['black', 'Black inside the film', 'seconds'], ['frozen', 'Without motion', 'seconds'], ['silent', 'Silence', 'seconds'],
+    ['blips', 'Shots of one to three frames'], ['clipped', 'Places with clipped sound'], ['clicks', 'Clicks in the sound'],
+    ['mismatch', 'Picture and sound differ by', 'seconds'],
+  ].map(([name, label, unit]) => [name, { label, unit }])),
+};
+
+const named = (name) => (name.charAt(0).toUpperCase() + name.slice(1)).replaceAll('-', ' ');
+
+/** A setting of a group as a field of a form. */
+export const fieldOf = (group, id, { name, meaning, value, options }) => {
+  const shown = SHOWN[group]?.[name] ?? {};
+  return { label: named(name), ...shown, id, meaning: shown.meaning ?? `${meaning.charAt(0).toUpperCase()}${meaning.slice(1)}`, value,
+    options: options?.map((one) => [one, named(one)]) };
+};
+
 let shown = '';
 
 export function showSettings(home) {
@@ -18,28 +69,33 @@ export function showSettings(home) {
     byId('groups').replaceChildren(el('p', { class: 'wrong', role: 'alert' }, home.settings.trouble));
     return;
   }
-  byId('groups').replaceChildren(...home.settings.map((group) => el('section', { class: 'group', 'aria-labelledby': `g-${group.name}` },
-    el('h3', { id: `g-${group.name}` }, TITLES[group.name][0]),
-    el('p', { class: 'small' }, TITLES[group.name][1]),
+  const open = byId('g-delivery-more')?.open ?? false;
+  byId('groups').replaceChildren(...home.settings.map((group) => part(group, home)));
+  byId('g-delivery-more').open = open;
+}
+
+function part(group, home) {
+  const [title, about] = TITLES[group.name];
+  const fields = el('div', { class: 'fields' }, ...group.fields.map((field) => line(group, field)));
+  return el('section', { class: 'group', 'aria-labelledby': `g-${group.name}` },
+    el('h3', { id: `g-${group.name}` }, title), el('p', { class: 'small' }, about),
+    group.name === 'delivery' ? el('details', { id: 'g-delivery-more' }, el('summary', {}, 'All that is checked'), fields) : fields,
     group.name === 'limits' ? el('ul', { class: 'cautions' }, ...home.day.cautions.map((text) => el('li', {}, text))) : '',
-    el('div', { class: 'fields' }, ...group.fields.map((field) => line(group, field))),
-    el('p', { class: 'small path' }, `Kept in ${group.file}`))));
+    group.name === 'limits' ? el('details', {}, el('summary', {}, 'Where the figures come from that hold unless you set your own'),
+      el('ul', { class: 'cautions' }, ...home.day.sources.map((text) => el('li', {}, sourced(text))))) : '',
+    el('p', { class: 'small path' }, `Kept in ${group.file}`));
+}
+
+/** A source with the names of the settings as they stand above it. */
+function sourced(text) {
+  const [names, ...rest] = text.split(': ');
+  return `${names.split(', ').map((name) => SHOWN.limits[name]?.label ?? name).join(', ')}: ${rest.join(': ')}`;
 }
 
 function line(group, field) {
-  const id = `s-${group.name}-${field.name}`;
-  const input = el('input', { id, value: field.value, autocomplete: 'off', 'aria-describedby': `${id}-m ${id}-w`,
-    onchange: () => save(group, field, id) });
-  return el('div', { class: 'field' },
-    el('label', { for: id }, field.name.replaceAll('-', ' ')), input,
-    el('span', { id: `${id}-m`, class: 'small' }, field.meaning),
-    el('p', { id: `${id}-w`, class: 'wrong', role: 'alert' }));
-}
-
-async function save(group, field, id) {
-  const input = byId(id);
-  const trouble = await request({ do: 'set', group: group.name, name: field.name, value: input.value });
-  input.setAttribute('aria-invalid', String(Boolean(trouble)));
-  byId(`${id}-w`).textContent = trouble;
-  if (!trouble) shown = '';
+  return saving(fieldOf(group.name, `s-${group.name}-${field.name}`, field), async (value) => {
+    const trouble = await request({ do: 'set', group: group.name, name: field.name, value });
+    if (!trouble) shown = '';
+    return trouble;
+  });
 }

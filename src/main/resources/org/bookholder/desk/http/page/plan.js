@@ -1,8 +1,10 @@
 // Plan and dates: recording days clicked in a calendar, what else is written about the course, and the plan that comes of it.
 
 import { question } from './ask.js';
+import { saving, typeAgain, typedIn } from './inputs.js';
+import { fieldOf } from './options.js';
 import { planned } from './planned.js';
-import { byId, el, fill } from './words.js';
+import { byId, el, fill, said } from './words.js';
 
 const GROUPS = { '': 'The course', recording: 'Recording', editing: 'Editing', costs: 'Costs' };
 let plan = null;
@@ -20,25 +22,80 @@ export async function showPlan(home) {
   }
 }
 
-/** Asks for something and shows the plan after it; returns why that was not done. */
-async function told(what) {
+/**
+ * Asks for something and shows the plan after it, with what was typed elsewhere meanwhile; returns why that was not done.
+ *
+ * @param saved the id of the field whose value this is, if it is one
+ */
+async function told(what, saved = '') {
   const answer = await question('plan', what);
   if (answer.trouble) return answer.trouble;
   plan = answer;
   month ||= (plan.days.find((day) => day >= plan.today) ?? plan.today).slice(0, 7);
-  show();
+  show(saved);
   return '';
 }
 
-function show() {
+function show(saved = '') {
+  const typed = typedIn(byId('plan'));
+  const opened = [...byId('plan').querySelectorAll('details[open]')].map(({ id }) => id);
   const groups = Object.entries(GROUPS).map(([name, title]) => [title,
     plan.fields.filter(({ path }) => (path.includes('/') ? path.split('/')[0] : '') === name)]);
   fill('plan',
     el('h2', { class: 'headline' }, 'Plan and dates'),
     el('p', { class: 'good' }, 'Click the days on which you can record. The lessons that are left are fitted into them.'),
     calendar(),
+    ownHours(),
     ...(plan.plan ? planned(plan.plan) : []),
-    ...groups.map(([title, fields]) => el('section', { class: 'group' }, el('h3', {}, title), el('div', { class: 'fields' }, ...fields.map(line)))));
+    ...groups.map(([title, fields]) => el('section', { class: 'group' }, el('h3', {}, title), el('div', { class: 'fields' }, ...fields.map(line)),
+      title === GROUPS[''] ? profile() : '')),
+    kinds());
+  opened.filter(Boolean).forEach((id) => { if (byId(id)) byId(id).open = true; });
+  typeAgain(typed, saved);
+}
+
+/** The hours of single days that are still to come. */
+function ownHours() {
+  const days = plan.hours.filter(({ day: date }) => date >= plan.today);
+  if (!days.length) return '';
+  return el('details', { class: 'group', id: 'own-hours' }, el('summary', {}, 'Hours of single days'),
+    el('p', { class: 'small' }, 'Where they differ from the usual ones below. Empty: as usual.'),
+    el('ul', { class: 'own-hours' }, ...days.map(({ day: date, from, hours }) => {
+      const save = () => told({ do: 'hours', day: date, from: byId(`from-${date}`).value, hours: byId(`hours-${date}`).value });
+      const change = async () => {
+        const trouble = await save();
+        byId(`hours-${date}-w`).textContent = trouble;
+      };
+      return el('li', { onchange: change }, el('span', { class: 'name' }, said(date, true)),
+        el('label', {}, 'from ', el('input', { id: `from-${date}`, type: 'time', value: from && from.padStart(5, '0') })),
+        el('label', {}, 'for ', el('input', { id: `hours-${date}`, type: 'number', step: 'any', min: '0.5', max: '24', value: hours }), ' hours'),
+        el('p', { id: `hours-${date}-w`, class: 'wrong', role: 'alert' }));
+    })));
+}
+
+/** How much there is to edit in each lesson. */
+function kinds() {
+  const options = plan.kinds.map(({ kind, words }) => [kind, words]);
+  return el('details', { class: 'group', id: 'kinds' }, el('summary', {}, 'How much there is to edit in each lesson'),
+    el('p', { class: 'small' }, plan.listsLessons ? '' : 'The course\u2019s file will then list the lessons in this order.'),
+    el('div', { class: 'fields' }, ...plan.lessons.filter(({ kind }) => kind).map(({ script, title, kind }, i) => saving({
+      id: `kind-${i + 1}`, label: title, kind: 'CHOICE', value: kind, options, meaning: script,
+    }, (value) => told({ do: 'kind', script, kind: value })))));
+}
+
+/** What exported films of this course have to be. */
+function profile() {
+  if (plan.profileTrouble) return el('p', { class: 'wrong', role: 'alert' }, plan.profileTrouble);
+  if (!plan.profile) {
+    return el('p', { class: 'choices' }, el('button', { type: 'button', id: 'make-profile', onclick: async () => {
+      byId('plan-wrong').textContent = await told({ do: 'profile' });
+    } }, 'Make a delivery profile for this course'));
+  }
+  return el('details', { id: 'course-profile' }, el('summary', {}, 'What exported films of this course have to be'),
+    el('div', { class: 'fields' }, ...plan.profile.map((field) => {
+      const id = `d-${field.name}`;
+      return saving(fieldOf('delivery', id, field), (value) => told({ do: 'profile_set', name: field.name, value }, id));
+    })));
 }
 
 const pad = (n) => String(n).padStart(2, '0');
@@ -70,18 +127,7 @@ function day(date) {
   }, String(Number(date.slice(8))));
 }
 
-const DATES = ['launch', 'editing/from'];
-
-function line({ path, meaning, value }) {
+function line({ path, label, unit, kind, meaning, value }) {
   const id = `p-${path.replace(/\W/g, '-')}`;
-  const input = el('input', { id, value, type: DATES.includes(path) ? 'date' : path === 'recording/from' ? 'time' : 'text',
-    autocomplete: 'off', 'aria-describedby': `${id}-m ${id}-w` });
-  if (path === 'recording/from' && value) input.value = value.padStart(5, '0');
-  input.addEventListener('change', async () => {
-    const trouble = await told({ do: 'set', path, value: input.value });
-    input.setAttribute('aria-invalid', String(Boolean(trouble)));
-    byId(`${id}-w`).textContent = trouble;
-  });
-  return el('div', { class: 'field' }, el('label', { for: id }, path.split('/').slice(path.includes('/') ? 1 : 0).join(': ')), input,
-    el('span', { id: `${id}-m`, class: 'small' }, meaning), el('p', { id: `${id}-w`, class: 'wrong', role: 'alert' }));
+  return saving({ id, label, unit, kind, meaning, value }, (text) => told({ do: 'set', path, value: text }, id));
 }

@@ -1,10 +1,6 @@
 // The plan that comes of the recording days: sessions part by part, weeks of editing, costs, and where the figures come from.
 
-import { count, el } from './words.js';
-
-/** A day of the plan as people say it, with its weekday if `exact`. */
-const said = (date, exact = true) => new Date(`${date}T12:00`).toLocaleDateString('en-GB', { weekday: exact ? 'long' : undefined,
-  day: 'numeric', month: 'long', year: 'numeric' });
+import { count, dated, el, said } from './words.js';
 
 const USES = { SET_UP: 'Set up', BREAK: 'Break, away from the screen' };
 
@@ -25,13 +21,13 @@ function sessions({ toRecord, over, sessions: all, free, left, why }) {
     over ? el('p', { class: 'small' }, `${count(over, 'recording day')} ${over === 1 ? 'is' : 'are'} over.`) : '',
     ...all.flatMap(session),
     all.some(({ day }) => !day) ? el('p', {}, 'You have not chosen a recording day yet. Click one in the calendar above.') : '',
-    free.length ? el('p', { class: 'small' }, `Not needed: ${free.map((date) => said(date)).join('; ')}.`) : '',
+    free.length ? el('p', { class: 'small' }, `Not needed: ${free.map((date) => said(date, true)).join('; ')}.`) : '',
     ...(left.length ? [el('h4', { class: 'list-title' }, 'No place was found for'),
-      el('ul', {}, ...left.map((text) => el('li', {}, text))), ...why.map((text) => el('p', { class: 'wrong' }, `Why: ${text}.`))] : [])];
+      el('ul', {}, ...left.map((text) => el('li', {}, text))), ...why.map((text) => el('p', { class: 'wrong' }, `Why: ${dated(text)}.`))] : [])];
 }
 
 const session = ({ day, length, reading, slots }, i) => [
-  el('h4', { class: 'list-title' }, day ? said(day) : `Session ${i + 1}`, ` · ${length}, with ${reading} of reading`),
+  el('h4', { class: 'list-title' }, day ? said(day, true) : `Session ${i + 1}`, ` · ${length}, with ${reading} of reading`),
   el('ol', { class: 'slots' }, ...slots.map(({ at, use, what, length: long }) => el('li', { class: use.toLowerCase() },
     el('span', { class: 'at' }, at), el('span', { class: 'name' }, what || USES[use]), el('span', { class: 'at' }, long)))),
 ];
@@ -39,11 +35,11 @@ const session = ({ day, length, reading, slots }, i) => [
 function editing({ toEdit, weeks, usual, forecast, launch, caution }) {
   return [el('p', {}, `${toEdit}.`),
     el('ol', { class: 'slots weeks' }, ...together(weeks).map(({ begins, idle, finished, begun, hours, lasts }) => el('li', { class: idle ? 'break' : '' },
-      el('span', { class: 'at' }, said(begins, false)),
+      el('span', { class: 'at' }, said(begins)),
       el('span', { class: 'name' }, idle ? `waits for the recording${lasts > 1 ? `, ${lasts} weeks` : ''}`
         : [...finished, begun && `part of ${begun}`].filter(Boolean).join(', ')),
       el('span', { class: 'at' }, idle ? '' : `${hours.toFixed(1)} h`)))),
-    ...[usual, forecast, launch].filter(Boolean).map((text) => el('p', { class: 'small' }, text)),
+    ...[usual, forecast, launch].filter(Boolean).map((text) => el('p', { class: 'small' }, dated(text))),
     caution ? el('p', {}, caution) : ''];
 }
 

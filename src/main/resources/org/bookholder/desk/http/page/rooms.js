@@ -14,10 +14,21 @@ const sessions = (home) => home.shelf.sessions.map((s) => [s.folder,
 const others = (home) => home.shelf.others.map(({ folder: path, name }) => [path, name]);
 
 const none = [['', 'No session has been recorded yet']];
-const session = (more) => choice('session', 'Session', (home) => {
+const session = (more, options = {}) => choice('session', 'Session', (home) => {
   const all = [...sessions(home), ...(more ? others(home) : [])];
   return all.length ? all : none;
-});
+}, options);
+
+/** Of the lesson that was read last, the session with the most lines that can be used. */
+function fullest(home) {
+  const newest = home.shelf.sessions[0];
+  if (!newest) return null;
+  const same = home.shelf.sessions.filter((s) => s.number === newest.number);
+  const best = same.reduce((most, s) => (s.usable > most.usable ? s : most), newest);
+  const lines = `${best.usable} of ${count(best.lines, 'line')} can be used`;
+  if (best !== newest) return { value: best.folder, why: `Chosen because it has the most of this lesson: ${lines}, ${newest.usable} in the newest one.` };
+  return { value: best.folder, why: `Chosen because it is the newest${same.length > 1 ? ' and has the most of this lesson' : ''}: ${lines}.` };
+}
 
 const KINDS = [['pickups', 'lines to pick up'], ['log', 'log of the takes'], ['captions', 'captions'], ['edl', 'cut list (EDL)'],
   ['otio', 'timeline (OpenTimelineIO)'], ['cut', 'cut as a table'], ['listen', 'the cut to listen to'], ['takes', 'sound of the takes'],
@@ -40,7 +51,7 @@ export const ROOMS = {
     title: 'Hand-off',
     good: 'Writes what your editor needs: which attempt of each line to use and where it lies, captions, the lines to pick up, and sound.',
     button: 'Write the files',
-    fields: [session(), tick('replace', 'Replace files that are there already'), ...handOff],
+    fields: [session(false, { first: fullest }), tick('replace', 'Replace files that are there already'), ...handOff],
   },
   film: {
     title: 'The film',

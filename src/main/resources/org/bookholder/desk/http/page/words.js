@@ -29,6 +29,13 @@ export function size(bytes) {
 export const linesRead = (s) => [`${s.read} of ${count(s.lines, 'line')} read`, s.skipped ? `${s.skipped} skipped` : '',
   s.not_reached ? `${s.not_reached} not reached` : ''].filter(Boolean).join(', ');
 
+/** A day as people say it, from yyyy-mm-dd; with its weekday if `exact`. */
+export const said = (date, exact = false) => new Date(`${date}T12:00`).toLocaleDateString('en-GB', { weekday: exact ? 'long' : undefined,
+  day: 'numeric', month: 'long', year: 'numeric' });
+
+/** A sentence of the program, in which days stand as in the terminal, with days as people say them. */
+export const dated = (text) => text.replace(/\b\d{4}-\d\d-\d\d\b/g, (date) => said(date));
+
 export function count(n, one, many = `${one}s`) {
   return `${n} ${n === 1 ? one : many}`;
 }

@@ -1,0 +1,82 @@
+package org.bookholder.course;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The single values that can be written about a course, in plain words. */
+final class CourseFields {
+    private static final String MONEY = "in your currency";
+    private static final String PERCENT = "%";
+
+    private CourseFields() {}
+
+    /**
+     * One of them.
+     *
+     * @param path its group and name in the file, with a slash between them
+     * @param label what it is called on a form
+     * @param unit the unit of its number, or an empty text
+     * @param kind how it is filled in
+     * @param meaning what it is, and what holds if it is left out
+     */
+    record Known(String path, String label, String unit, CourseFile.Kind kind, String meaning) {}
+
+    /** All, in the order in which they are shown. */
+    static List<Known> all() {
+        List<Known> all = new ArrayList<>(List.of(
+                text("title", "Title of the course", "If empty, the name of its folder."),
+                number("pace", "Target pace", "words a minute", "For scripts that set none themselves."),
+                new Known("recording/from", "The day begins at", "", CourseFile.Kind.TIME, "If empty, 10:00."),
+                number("recording/hours", "Length of the day", "hours", "Setting up and breaks included. If empty, 3."),
+                number("recording/set-up", "Setting up", "minutes", "If empty, 30."),
+                number(
+                        "recording/ratio",
+                        "Recording for each finished minute",
+                        "minutes",
+                        "If empty, what your own sessions show, or 1.5."),
+                date("editing/from", "First day of editing", ""),
+                number("editing/hours a week", "Time for editing", "hours a week", ""),
+                number("editing/lessons a week", "Lessons edited, at most", "a week", ""),
+                number("editing/slack", "Kept for what goes wrong", PERCENT, "Of the time for editing.")));
+        for (LessonKind kind : LessonKind.values()) {
+            all.add(number(
+                    "editing/hours per minute/" + kind.label(),
+                    "Editing: " + kind.words(),
+                    "hours for each finished minute",
+                    "If empty, " + kind.hoursPerMinute() + "."));
+        }
+        all.addAll(List.of(
+                text(
+                        "delivery",
+                        "Delivery profile",
+                        "A file in the course's folder: what exported films have to be. If empty, your own"
+                                + " (Settings)."),
+                date("launch", "The day you hope to be ready", ""),
+                number("costs/price", "Price of one sale", MONEY, "The other costs need it."),
+                text("costs/currency", "Currency", "As in EUR."),
+                number("costs/equipment", "Equipment", MONEY, ""),
+                number("costs/hour", "An hour of your own work", MONEY, ""),
+                number("costs/hired course", "Having it all edited by others", MONEY, "A quote for the whole course."),
+                number("costs/hired lesson", "Or each lesson", MONEY, "A quote for one lesson."),
+                number("costs/kept", "What you keep of the price", PERCENT, "If empty, all of it.")));
+        return all;
+    }
+
+    /** The one at a path. */
+    static Optional<Known> at(String path) {
+        return all().stream().filter(known -> known.path().equals(path)).findFirst();
+    }
+
+    private static Known text(String path, String label, String meaning) {
+        return new Known(path, label, "", CourseFile.Kind.TEXT, meaning);
+    }
+
+    private static Known number(String path, String label, String unit, String meaning) {
+        return new Known(path, label, unit, CourseFile.Kind.NUMBER, meaning);
+    }
+
+    private static Known date(String path, String label, String meaning) {
+        return new Known(path, label, "", CourseFile.Kind.DATE, meaning);
+    }
+}
