@@ -27,6 +27,7 @@ final class Assets {
             "planned.js",
             "gate.js",
             "work.js",
+            "rail.js",
             "rooms.js",
             "fields.js",
             "inputs.js",

@@ -1,12 +1,13 @@
 // The desk of a course: its sessions, the pickups of all of them, its board and plan.
 
-import { clockTime, dayOf, learnZone, timeOf } from './daytime.js';
+import { dayOf, learnZone, now, timeOf } from './daytime.js';
 import { ask, enter, request } from './door.js';
 import { meant, showKeys } from './keys.js';
 import { REASONS as COMMON, entry, why, within } from './listed.js';
 import { sure } from './model.js';
+import { foldRail, links, ofDesk, rooms, works } from './rail.js';
 import { fillSheet } from './sheet.js';
-import { byId, clock, count, el, linesRead, put } from './words.js';
+import { byId, clock, count, el, fill, linesRead, put } from './words.js';
 import { dress, turn } from './dress.js';
 
 const VIEWS = ['sessions', 'pickups', 'board'];
@@ -15,6 +16,7 @@ const NOTICE = 8000;
 
 let view = 'sessions';
 let acts = false;
+let atHome = false;
 let course = null;
 let tag = '';
 let lost = '';
@@ -97,9 +99,9 @@ function listOnce() {
 
 function show() {
   byId('desk').hidden = false;
+  showRail();
   put('title', course.title);
   document.title = `${course.title} · desk`;
-  document.querySelector('[data-view=board]').hidden = !course.board;
   showSessions();
   showFilters();
   showPickups();
@@ -238,8 +240,19 @@ function go(next) {
   history.replaceState(null, '', `${location.pathname}?view=${view}`);
   for (const name of VIEWS) {
     byId(name).hidden = name !== view;
-    document.querySelector(`[data-view=${name}]`).setAttribute('aria-pressed', String(name === view));
   }
+  showRail();
+}
+
+/** All pages if this is a course of home; else those of the desk. */
+function showRail() {
+  const name = /\/course\/([^/]+)\//.exec(location.pathname)?.[1] ?? '';
+  const list = atHome ? rooms(name, '../../') : rooms('desk', './').filter(([, , own]) => ofDesk(own));
+  const opens = (own) => (VIEWS.includes(own) ? () => go(own) : null);
+  fill('rooms', ...links('room', list.filter(([, , own]) => own !== 'board' || !course || course.board), view, opens));
+  fill('works', ...links('work', works('../../'), view, opens));
+  byId('h-work-part').hidden = !atHome;
+  put('here', document.querySelector('.rooms [aria-current]')?.textContent ?? '');
 }
 
 const keys = () => [['1 2 3', 'sessions, pickups, board'],
@@ -262,14 +275,17 @@ function onKey(event) {
 function start() {
   enter((may) => {
     acts = may.acts;
-    byId('home').hidden = !may.home;
+    atHome = Boolean(may.home);
+    byId('home').hidden = !atHome;
+    showRail();
     look();
   }, say);
 }
 
 dress();
 byId('theme').addEventListener('click', turn);
-document.querySelectorAll('[data-view]').forEach((b) => b.addEventListener('click', () => go(b.dataset.view)));
+byId('help').addEventListener('click', () => showKeys(keys()));
+foldRail();
 for (const id of ['f-reason', 'f-lesson', 'f-session', 'f-take', 'f-order']) {
   byId(id).addEventListener('change', () => { showFilters(); showPickups(); });
 }
@@ -277,7 +293,9 @@ byId('print').addEventListener('click', print);
 window.addEventListener('beforeprint', () => course && layOut());
 byId('undo').addEventListener('click', undo);
 document.addEventListener('keydown', onKey);
-setInterval(() => put('clock', clockTime()), 500);
+const date = () => put('date', new Date(now()).toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'long' }));
+date();
+setInterval(date, 60_000);
 start();
 go('sessions');
 

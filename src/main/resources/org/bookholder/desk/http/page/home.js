@@ -8,6 +8,7 @@ import { lasts, showJobs } from './jobs.js';
 import { meant, showKeys } from './keys.js';
 import { showSettings } from './options.js';
 import { showStorage } from './storage.js';
+import { foldRail, links, ofDesk, rooms, works } from './rail.js';
 import { ROOMS } from './rooms.js';
 import { goesOn, readNext, showNext, showOrder, showReading } from './today.js';
 import { refreshRoom, showRoom } from './work.js';
@@ -18,9 +19,6 @@ const NUMBERED = ['today', 'settings', 'tools'];
 const VIEWS = [...NUMBERED, ...Object.keys(OWN)];
 const WORK = Object.keys(ROOMS);
 const NOTICE = 8000;
-
-/** Here the list of pages is shown only when it is asked for; home.css has the same width. */
-const NARROW = matchMedia('(max-width: 720px)');
 
 const home = {};
 let view = 'today';
@@ -66,19 +64,6 @@ function changed(parts) {
   if (first) go(view);
 }
 
-const ownOf = (part) => Object.entries(OWN).filter(([, room]) => room.part === part).map(([own, { title }]) => [title, `?view=${own}`, own]);
-
-const rooms = (name) => [
-  ['Today', '#today', 'today'],
-  ...(name ? [...ownOf('course'), ['Board', `course/${name}/?view=board`], ['Pickups', `course/${name}/?view=pickups`],
-    ['Sessions', `course/${name}/?view=sessions`]] : []),
-  ...ownOf('program'),
-  ['Settings', '#settings', 'settings'],
-];
-
-const work = () => [...WORK.filter((kind) => !ROOMS[kind].rare).map((kind) => [ROOMS[kind].title, `?view=${kind}`, kind]),
-  ['More tools', '?view=tools', ROOMS[view]?.rare ? view : 'tools', 'tools']];
-
 function showCourses() {
   const { name } = home.course;
   fill('courses', ...home.courses.map((course) => el('li', {},
@@ -86,24 +71,11 @@ function showCourses() {
       type: 'button', id: `course-${course.name}`, class: 'course', 'aria-current': course.name === name && 'true',
       title: course.folder, onclick: () => act({ do: 'choose', course: course.name }),
     }, el('span', { class: 'name' }, course.title), el('span', { class: 'small' }, course.note)))));
-  fill('rooms', ...links('room', rooms(name)));
-  fill('works', ...links('work', work()));
+  const current = ROOMS[view]?.rare ? 'tools' : view;
+  const opens = (other) => (ofDesk(other) ? null : () => go(other));
+  fill('rooms', ...links('room', rooms(name), current, opens));
+  fill('works', ...links('work', works(), current, opens));
   put('here', document.querySelector('.rooms [aria-current]')?.textContent ?? OWN[view]?.title ?? '');
-}
-
-/** Closes the list of pages on a narrow screen, and leaves the focus on what opens it. */
-function foldRail() {
-  const rail = byId('rail');
-  if (NARROW.matches && rail.contains(document.activeElement)) rail.querySelector('summary').focus();
-  rail.open = !NARROW.matches;
-}
-
-function links(kind, list) {
-  return list.map(([title, href, own, leads = own], i) => el('li', {},
-    el('a', {
-      id: `${kind}-${i}`, href, 'aria-current': own === view && 'page',
-      onclick: own && ((event) => { event.preventDefault(); go(leads); foldRail(); }),
-    }, title)));
 }
 
 function showHead() {
@@ -246,7 +218,6 @@ function onKey(event) {
 dress();
 showTools();
 foldRail();
-NARROW.addEventListener('change', foldRail);
 byId('theme').addEventListener('click', turn);
 byId('help').addEventListener('click', showHelp);
 byId('open').addEventListener('click', openFolder);

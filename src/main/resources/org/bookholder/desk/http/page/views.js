@@ -1,4 +1,4 @@
-// Rooms of the program's own page that show themselves: each with its key, its title, where it is listed, whether it needs the place beside
+// Rooms of the program's own page that show themselves: each with its key, its title, whether it needs the place beside
 // it, and what shows it.
 
 import { showDay } from './day.js';
@@ -10,16 +10,16 @@ import { showScripts } from './scripts.js';
 import { byId, el } from './words.js';
 
 export const OWN = {
-  scripts: { key: 'S', title: 'Scripts', part: 'course', wide: true, show: showScripts,
+  scripts: { key: 'S', title: 'Scripts', wide: true, show: showScripts,
     changed: (home, act, has) => { if (has('course')) showScripts(home, act); } },
-  plan: { key: 'P', title: 'Plan and dates', part: 'course', show: showPlan,
+  plan: { key: 'P', title: 'Plan and dates', show: showPlan,
     changed: (home, act, has) => { if (has('course')) showPlan(home); } },
-  gate: { key: 'F', title: 'Finished?', part: 'course', show: showGate,
+  gate: { key: 'F', title: 'Finished?', show: showGate,
     changed: (home, act, has) => { if (has('course')) showGate(home); } },
-  day: { key: 'Y', title: 'The day', part: 'program', wide: true, show: showDay,
+  day: { key: 'Y', title: 'The day', wide: true, show: showDay,
     changed: (home, act, has) => { if (has('day', 'course')) showDay(home); } },
-  'before-room': { key: 'B', title: 'Before you read', part: 'program', wide: true, show: showBeforeRoom, changed: beforeChanged },
-  new: { key: 'N', title: 'New course', part: 'courses', wide: true, show: showNewCourse },
+  'before-room': { key: 'B', title: 'Before you read', wide: true, show: showBeforeRoom, changed: beforeChanged },
+  new: { key: 'N', title: 'New course', wide: true, show: showNewCourse },
 };
 
 for (const name of Object.keys(OWN)) {
