@@ -91,6 +91,67 @@ final class HomeNewCourseTest {
         assertThat(folder.resolve("user/free/lesson-1.md")).content().isEqualTo("One line.");
     }
 
+    @Test
+    void lessonsAreAddedToACourse() throws Exception {
+        Path course = Files.createDirectories(folder.resolve("user/wheels"));
+        Files.writeString(course.resolve("course.yaml"), "title: Wheels\nlessons: [one.md]  # in this order\n");
+        Files.writeString(course.resolve("one.md"), "One line.\n");
+        assertThat(browser.awaited("fetch('act', { method: 'POST', headers: { 'Content-Type': 'application/json' },"
+                        + " body: JSON.stringify({ do: 'open', folder: '" + course + "' }) }).then(a => a.status)"))
+                .isEqualTo(200L);
+        browser.until("homeState.course.today");
+        browser.press("s");
+        browser.until("document.querySelector('#new-lesson')");
+        browser.lookAtEverySize("scripts-add");
+        browser.click("#add-lessons");
+        browser.upload("#files", plain());
+        browser.until("document.querySelectorAll('.new-lesson').length === 1");
+        assertThat(browser.text("#new")).contains("Add lessons to Wheels", "Add them");
+        browser.lookAtEverySize("new-lessons");
+        browser.click("#make");
+        browser.until("document.querySelectorAll('#script-list li').length === 2");
+        assertThat(course.resolve("course.yaml"))
+                .content()
+                .isEqualTo("title: Wheels\nlessons: [one.md, Lesson 1.md]  # in this order\n");
+
+        browser.click("#new-lesson");
+        browser.type("#lesson-title", "The \"true\" rim", Keys.ENTER);
+        browser.until("document.querySelector('#text')?.value.includes('title: ')");
+        assertThat(course.resolve("the-true-rim.md"))
+                .content()
+                .startsWith("---\ntitle: \"The \\\"true\\\" rim\"\n---\n");
+        assertThat(course.resolve("course.yaml")).content().contains("Lesson 1.md, the-true-rim.md]");
+        assertThat(browser.errors()).isEmpty();
+    }
+
+    @Test
+    void aPageThatShowsAnotherCourseDoesNothingToThisOne() throws Exception {
+        for (String name : new String[] {"one", "two"}) {
+            Path course = Files.createDirectories(folder.resolve("user/" + name));
+            Files.writeString(course.resolve(name + ".md"), "One line.\n");
+        }
+        String post = "fetch('%s', { method: 'POST', headers: { 'Content-Type': 'application/json' },"
+                + " body: JSON.stringify(%s) }).then(answer => answer.text())";
+        browser.awaited(post.formatted("act", "{ do: 'open', folder: '" + folder.resolve("user/one") + "' }"));
+        browser.until("homeState.course.folder.endsWith('one')");
+        browser.value("(window.first = homeState.course.name)");
+        browser.awaited(post.formatted("act", "{ do: 'open', folder: '" + folder.resolve("user/two") + "' }"));
+        for (String asked : new String[] {
+            "{ room: 'plan', do: 'set', path: 'pace', value: '100', of: first }",
+            "{ room: 'new', do: 'add', of: first, lessons: [{ name: 'x.md', text: 'X.' }] }"
+        }) {
+            assertThat(browser.awaited(post.formatted("ask", asked)).toString()).contains("another course is open now");
+        }
+        assertThat(browser.awaited(post.formatted("act", "{ do: 'read', lesson: 'two', of: first }"))
+                        .toString())
+                .contains("another course is open now");
+        assertThat(folder.resolve("user/two")).isDirectoryContaining("glob:**two.md");
+        assertThat(folder.resolve("user/two/course.yaml")).doesNotExist();
+        // What the page itself asks for names the course that it shows.
+        assertThat(browser.awaited("import('./ask.js').then(ask => ask.ofCourse({}).of === homeState.course.name)"))
+                .isEqualTo(true);
+    }
+
     private Path plain() throws IOException {
         Path file = folder.resolve("Lesson 1.docx");
         try (XWPFDocument document = new XWPFDocument();

@@ -20,7 +20,7 @@ import org.bookholder.app.script.CourseImport.Offered;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.source.DocumentTable;
 
-/** The room in which a course is made from documents and texts. Safe for use by several threads. */
+/** The room in which a course is made from documents and texts, or lessons are added to one. Safe for use by several threads. */
 final class ImportRoom {
     private static final Pattern COLUMN = Pattern.compile("(\\d{1,4}):(\\d{1,4})");
 
@@ -47,6 +47,7 @@ final class ImportRoom {
                         asked.path("text").asText().getBytes(StandardCharsets.UTF_8),
                         Map.of()));
             case "create" -> create(asked);
+            case "add" -> add(asked);
             default -> throw new ProblemException("there is no such action", "new course", "load the page again");
         };
     }
@@ -91,13 +92,28 @@ final class ImportRoom {
     private ObjectNode create(JsonNode asked) throws ProblemException {
         String place = asked.path("place").asText();
         Path parent = paths.folder(place.isEmpty() ? paths.userHome().toString() : place);
+        Path made = CourseImport.create(
+                parent, asked.path("name").asText(), asked.path("title").asText(), lessons(asked));
+        courses.open(made);
+        return JsonNodeFactory.instance.objectNode().put("folder", made.toString());
+    }
+
+    /** Adds lessons to the course that is shown. */
+    private ObjectNode add(JsonNode asked) throws ProblemException {
+        String folder = courses.seen().folder();
+        if (folder.isEmpty()) {
+            throw new ProblemException("no course is open", "new lesson", "open one first");
+        }
+        CourseImport.add(Path.of(folder), lessons(asked));
+        courses.look();
+        return JsonNodeFactory.instance.objectNode().put("folder", folder);
+    }
+
+    private static List<NewLesson> lessons(JsonNode asked) {
         List<NewLesson> lessons = new ArrayList<>();
         asked.path("lessons")
                 .forEach(lesson -> lessons.add(new NewLesson(
                         lesson.path("name").asText(), lesson.path("text").asText())));
-        Path made = CourseImport.create(
-                parent, asked.path("name").asText(), asked.path("title").asText(), lessons);
-        courses.open(made);
-        return JsonNodeFactory.instance.objectNode().put("folder", made.toString());
+        return lessons;
     }
 }

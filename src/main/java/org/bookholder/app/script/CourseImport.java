@@ -12,10 +12,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.bookholder.course.Course;
+import org.bookholder.course.CourseFile;
 import org.bookholder.course.CourseReader;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
@@ -26,7 +28,9 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.script.source.ConvertedDocument;
 import org.bookholder.script.source.ScriptReader;
 
-/** Makes a course from documents and texts: first each is looked at, then all are written into a new folder, or none. */
+/**
+ * Makes a course from documents and texts, or adds lessons to one: first each is looked at, then all are written, or none.
+ */
 public final class CourseImport {
     private static final int LONGEST_NAME = 80;
     private static final int MOST_LESSONS = 500;
@@ -112,6 +116,50 @@ public final class CourseImport {
             throw new ProblemException(e.what().replace(draft.toString(), folder.toString()), plain, e.remedy(), e);
         } finally {
             remove(draft);
+        }
+    }
+
+    /**
+     * Writes further lessons into a course's folder, and into the list of its lessons if its file has one.
+     *
+     * @throws ProblemException if one of them can't be written, or the course could not be read with them; nothing has changed then
+     */
+    public static void add(Path course, List<NewLesson> lessons) throws ProblemException {
+        checked(lessons, course);
+        Map<Path, Content> files = contents(course, "", lessons);
+        for (Path file : files.keySet()) {
+            if (Files.exists(file)) {
+                throw new ProblemException(
+                        "a file of this name is in the course already",
+                        String.valueOf(file.getFileName()),
+                        "give the lesson another name");
+            }
+        }
+        Path yaml = course.resolve(Course.FILE);
+        try {
+            Optional<byte[]> before = Files.exists(yaml) ? Optional.of(Files.readAllBytes(yaml)) : Optional.empty();
+            try {
+                new AtomicFiles(Access.SYSTEM_DEFAULT).writeAll(files);
+                for (NewLesson lesson : lessons) {
+                    new CourseFile(course).addLesson(lesson.name());
+                }
+                CourseReader.readable(course);
+            } catch (ProblemException e) {
+                takeBack(files.keySet(), yaml, before);
+                throw e;
+            }
+        } catch (IOException e) {
+            throw DiskProblems.writing(course, e);
+        }
+    }
+
+    private static void takeBack(Set<Path> files, Path yaml, Optional<byte[]> before)
+            throws IOException, ProblemException {
+        for (Path file : files) {
+            Files.deleteIfExists(file);
+        }
+        if (before.isPresent()) {
+            new AtomicFiles(Access.KEPT).writeAll(Map.of(yaml, out -> out.write(before.get())));
         }
     }
 

@@ -13,9 +13,21 @@ async function answered(path, options) {
   }
 }
 
+/** Rooms that belong to the course that is shown: another window may have opened another one meanwhile. */
+const OF_COURSE = ['plan', 'scripts', 'work'];
+
+let course = () => undefined;
+
+/** Says how the course that the page shows is found out. */
+export const askOf = (how) => { course = how; };
+
+/** What belongs to the course that is shown names it, so that it is not done to another one. */
+export const ofCourse = (what) => ({ of: course(), ...what });
+
 /** Asks a room for something; the answer's `trouble` says why there is none. */
 export const question = (room, what) => answered('ask', {
-  headers: { 'Content-Type': 'application/json' }, body: JSON.stringify({ room, ...what }) });
+  headers: { 'Content-Type': 'application/json' },
+  body: JSON.stringify({ room, ...(OF_COURSE.includes(room) ? ofCourse(what) : what) }) });
 
 /** Asks about a file that was dropped on the page. */
 export const dropped = (what, file) => answered(`dropped?${new URLSearchParams(what)}`, {

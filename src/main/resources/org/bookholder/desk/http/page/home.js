@@ -1,5 +1,6 @@
 // The program's own page: courses, today's lessons, the reading that is going on, and settings.
 
+import { askOf, ofCourse } from './ask.js';
 import { request } from './door.js';
 import { dress, turn } from './dress.js';
 import { chooseFolder } from './folder.js';
@@ -20,13 +21,16 @@ const VIEWS = [...NUMBERED, ...Object.keys(OWN)];
 const WORK = Object.keys(ROOMS);
 const NOTICE = 8000;
 
+/** What is done to the course that the page shows. */
+const OF_COURSE = ['read', 'order', 'begin'];
+
 const home = {};
 let view = 'today';
 let notice = 0;
 
 /** Asks the program for something; returns whether it was done, and says why if it was not. */
 async function act(action) {
-  const trouble = await request(action);
+  const trouble = await request(OF_COURSE.includes(action.do) ? ofCourse(action) : action);
   if (trouble) tell(trouble);
   return !trouble;
 }
@@ -215,6 +219,7 @@ function onKey(event) {
   event.preventDefault();
 }
 
+askOf(() => home.course?.name);
 dress();
 showTools();
 foldRail();

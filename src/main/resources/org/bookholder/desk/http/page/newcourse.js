@@ -1,5 +1,5 @@
-// A new course from documents that are dropped, from files that are chosen, or from text that is pasted. Each is shown as it will be
-// read before anything is written.
+// A new course, or further lessons of one: from documents that are dropped, from files that are chosen, or from text that is pasted.
+// Each is shown as it will be read before anything is written.
 
 import { dropped, question } from './ask.js';
 import { chooseFolder } from './folder.js';
@@ -14,12 +14,34 @@ let place = '';
 let pasted = 0;
 let named = false;
 
+/** The course that the lessons are added to, with its name and title; null for a new one. */
+let into = null;
+let wanted = null;
+
 const go = (view) => document.dispatchEvent(new CustomEvent('go', { detail: view }));
 
+/** Opens the room to add lessons to the course that is shown, with files that were dropped, if any. */
+export function addLessons(course, files = []) {
+  wanted = course;
+  go('new');
+  take(files);
+}
+
 export function showNewCourse() {
-  if (byId('new-title')) return;
+  const next = wanted;
+  wanted = null;
+  if (byId('new-lessons') && next?.name === into?.name) return;
+  into = next;
   byId('new').replaceChildren(
-    el('h2', { class: 'headline' }, 'New course'),
+    el('h2', { class: 'headline' }, into ? `Add lessons to ${into.title}` : 'New course'),
+    into ? el('p', { class: 'small' }, 'Your documents stay where they are; the course gets text files of its own.')
+      : names(),
+    ...places());
+  list();
+  (byId('new-title') ?? byId('choose-files')).focus();
+}
+
+const names = () => el('div', {},
     el('p', { class: 'small' }, 'Your documents stay where they are; the course gets text files of its own. Have the lessons in a folder already? ',
       el('button', { type: 'button', class: 'quiet inline', onclick: () => byId('open').click() }, 'Open the folder…')),
     el('div', { class: 'new-names' },
@@ -27,25 +49,25 @@ export function showNewCourse() {
         el('input', { id: 'new-title', autocomplete: 'off', maxlength: '200', oninput: titled })),
       el('div', {}, el('label', { for: 'new-name', class: 'label' }, 'Name of its folder'),
         el('input', { id: 'new-name', autocomplete: 'off', maxlength: '80', oninput: () => { named = true; } })),
-      el('div', {}, el('span', { class: 'label' }, 'Where'), el('button', { type: 'button', id: 'new-place', onclick: choosePlace }, 'In your home folder'))),
-    el('div', { class: 'drop', id: 'drop', ondragover: over, ondragleave: () => byId('drop').classList.remove('over'), ondrop: drop },
-      el('p', {}, 'Drop your lessons here: Word, Markdown or text files, one for each lesson.'),
-      el('p', { class: 'choices' },
-        el('input', { type: 'file', id: 'files', multiple: true, accept: '.docx,.md,.markdown,.txt', class: 'hidden-text',
-          tabindex: '-1', 'aria-label': 'Files of lessons', onchange: () => take([...byId('files').files]) }),
-        el('button', { type: 'button', id: 'choose-files', onclick: () => byId('files').click() }, 'Choose files…'),
-        el('button', { type: 'button', id: 'paste', onclick: paste }, 'Paste a text…'))),
-    el('div', { id: 'pasting' }),
-    el('div', { class: 'editor' },
-      el('section', { 'aria-label': 'Lessons of the new course' },
-        el('ol', { id: 'new-lessons', class: 'lessons new-lessons' }),
-        el('p', { id: 'new-wrong', class: 'wrong', role: 'alert' }),
-        el('p', { class: 'choices' }, el('button', { type: 'button', class: 'main', id: 'make', onclick: make }, 'Make the course'))),
-      el('section', { class: 'reading-look', 'aria-label': 'As it will be read' },
-        el('div', { id: 'new-tables' }), el('div', { id: 'new-look', role: 'status' }))));
-  list();
-  byId('new-title').focus();
-}
+      el('div', {}, el('span', { class: 'label' }, 'Where'), el('button', { type: 'button', id: 'new-place', onclick: choosePlace }, 'In your home folder'))));
+
+const places = () => [
+  el('div', { class: 'drop', id: 'drop', ondragover: over, ondragleave: () => byId('drop').classList.remove('over'), ondrop: drop },
+    el('p', {}, 'Drop your lessons here: Word, Markdown or text files, one for each lesson.'),
+    el('p', { class: 'choices' },
+      el('input', { type: 'file', id: 'files', multiple: true, accept: '.docx,.md,.markdown,.txt', class: 'hidden-text',
+        tabindex: '-1', 'aria-label': 'Files of lessons', onchange: () => take([...byId('files').files]) }),
+      el('button', { type: 'button', id: 'choose-files', onclick: () => byId('files').click() }, 'Choose files…'),
+      el('button', { type: 'button', id: 'paste', onclick: paste }, 'Paste a text…'))),
+  el('div', { id: 'pasting' }),
+  el('div', { class: 'editor' },
+    el('section', { 'aria-label': into ? 'Lessons to be added' : 'Lessons of the new course' },
+      el('ol', { id: 'new-lessons', class: 'lessons new-lessons' }),
+      el('p', { id: 'new-wrong', class: 'wrong', role: 'alert' }),
+      el('p', { class: 'choices' }, el('button', { type: 'button', class: 'main', id: 'make', onclick: make }, into ? 'Add them' : 'Make the course'))),
+    el('section', { class: 'reading-look', 'aria-label': 'As it will be read' },
+      el('div', { id: 'new-tables' }), el('div', { id: 'new-look', role: 'status' }))),
+];
 
 /** The folder is named like the course, until somebody names it. */
 function titled() {
@@ -185,10 +207,9 @@ const tell = (text) => { byId('new-wrong').textContent = text; };
 async function make() {
   tell('');
   byId('make').disabled = true;
-  const answer = await question('new', {
-    do: 'create', place, name: byId('new-name').value, title: byId('new-title').value,
-    lessons: lessons.filter(({ text }) => text !== undefined).map(({ name, text }) => ({ name, text })),
-  });
+  const all = lessons.filter(({ text }) => text !== undefined).map(({ name, text }) => ({ name, text }));
+  const answer = await question('new', into ? { do: 'add', of: into.name, lessons: all }
+    : { do: 'create', place, name: byId('new-name').value, title: byId('new-title').value, lessons: all });
   if (answer.trouble) {
     tell(answer.trouble);
     byId('make').disabled = false;
@@ -199,8 +220,9 @@ async function make() {
   shown = null;
   named = false;
   place = '';
+  const then = into ? 'scripts' : 'today';
   byId('new').replaceChildren();
-  go('today');
+  go(then);
 }
 
 /** A file that is dropped beside the place for it would otherwise be opened by the browser in place of the page. */

@@ -2,9 +2,11 @@
 
 import { question } from './ask.js';
 import { closeEditor, openEditor, unsaved } from './editor.js';
+import { addLessons } from './newcourse.js';
 import { byId, count, el, fill, short } from './words.js';
 
 let course = '';
+let title = '';
 let listed = '';
 let open = '';
 
@@ -17,6 +19,7 @@ export async function showScripts(home) {
     return;
   }
   if (name !== course) changeTo(name);
+  title = home.course.today?.title ?? name;
   if (open) {
     if (!byId('editor')) await edit(open);
     return;
@@ -47,7 +50,43 @@ function list({ lessons = [], trouble }) {
     el('h2', { id: 'h-scripts', class: 'headline' }, 'Scripts'),
     trouble ? el('p', { class: 'wrong', role: 'alert' }, trouble) : '',
     el('p', { class: 'small' }, 'Choose a lesson to write in it and to see how it will be read.'),
-    el('ol', { id: 'script-list', class: 'lessons' }, ...lessons.map(row)));
+    el('ol', { id: 'script-list', class: 'lessons' }, ...lessons.map(row)),
+    el('div', { class: 'drop', id: 'script-drop', ondragover: over(true), ondragleave: over(false), ondrop: drop },
+      el('p', {}, 'Drop Word, Markdown or text files here to add them as lessons.'),
+      el('p', { class: 'choices' }, el('button', { type: 'button', id: 'new-lesson', onclick: askForTitle }, 'New lesson…'),
+        el('button', { type: 'button', id: 'add-lessons', onclick: () => addLessons({ name: course, title }) }, 'Add documents or texts…')),
+      el('div', { id: 'naming' })));
+}
+
+const over = (on) => (event) => {
+  event.preventDefault();
+  byId('script-drop').classList.toggle('over', on);
+};
+
+function drop(event) {
+  over(false)(event);
+  addLessons({ name: course, title }, [...event.dataTransfer.files]);
+}
+
+function askForTitle() {
+  byId('naming').replaceChildren(el('form', { class: 'card', onsubmit: makeLesson },
+    el('label', { for: 'lesson-title', class: 'label' }, 'Title of the lesson'),
+    el('input', { id: 'lesson-title', required: true, autocomplete: 'off', maxlength: '120' }),
+    el('p', { id: 'lesson-wrong', class: 'wrong', role: 'alert' }),
+    el('p', { class: 'choices' }, el('button', { type: 'submit', class: 'main', id: 'lesson-make' }, 'Begin to write'),
+      el('button', { type: 'button', class: 'quiet', onclick: () => byId('naming').replaceChildren() }, 'Close'))));
+  byId('lesson-title').focus();
+}
+
+/** Makes an empty lesson, and opens it to be written. */
+async function makeLesson(event) {
+  event.preventDefault();
+  const named = byId('lesson-title').value.trim();
+  const file = `${named.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '').slice(0, 60) || 'lesson'}.md`;
+  const text = `---\ntitle: "${named.replace(/\\/g, '\\\\').replace(/"/g, '\\"')}"\n---\n\n`;
+  const answer = await question('new', { do: 'add', of: course, lessons: [{ name: file, text }] });
+  if (answer.trouble) byId('lesson-wrong').textContent = answer.trouble;
+  else await edit(file);
 }
 
 function row(lesson) {
