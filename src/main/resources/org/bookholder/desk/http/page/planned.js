@@ -2,6 +2,13 @@
 
 import { count, dated, el, said } from './words.js';
 
+/** What the terminal says of the course's file, said of the page that the reader has before them. */
+const HERE = [[/; write new days into .*$/, '; click new ones in the calendar above'],
+  [/no quote; write .*$/, 'no quote yet; give one below'], ['All figures are from course.yaml.', 'All figures are from the form below.'],
+  ['unless set in course.yaml', 'unless set below']];
+
+const here = (text) => HERE.reduce((now, [from, to]) => now.replace(from, to), dated(text));
+
 const USES = { SET_UP: 'Set up', BREAK: 'Break, away from the screen' };
 
 /** The plan, as sections. */
@@ -10,11 +17,11 @@ export const planned = (plan) => [
   el('section', { class: 'group' }, el('h3', {}, 'Weeks of editing'), ...editing(plan)),
   ...(plan.costs.length ? [el('section', { class: 'group' }, el('h3', {}, 'What it costs'), ...plan.costs.map(cost))] : []),
   el('details', { class: 'group sources' }, el('summary', {}, 'Where the figures come from'),
-    el('p', { class: 'small' }, plan.limits, ' You set your own under Settings.'), el('p', { class: 'small' }, plan.sources)),
+    el('p', { class: 'small' }, plan.limits, ' You set your own under Settings.'), el('p', { class: 'small' }, here(plan.sources))),
 ];
 
 /** The server indents what a sum is made of. */
-const cost = (text) => el('p', { class: text.startsWith(' ') ? 'small' : '' }, text.trim());
+const cost = (text) => el('p', { class: text.startsWith(' ') ? 'small' : '' }, here(text.trim()));
 
 function sessions({ toRecord, over, sessions: all, free, left, why }) {
   return [el('p', {}, toRecord),
@@ -23,7 +30,7 @@ function sessions({ toRecord, over, sessions: all, free, left, why }) {
     all.some(({ day }) => !day) ? el('p', {}, 'You have not chosen a recording day yet. Click one in the calendar above.') : '',
     free.length ? el('p', { class: 'small' }, `Not needed: ${free.map((date) => said(date, true)).join('; ')}.`) : '',
     ...(left.length ? [el('h4', { class: 'list-title' }, 'No place was found for'),
-      el('ul', {}, ...left.map((text) => el('li', {}, text))), ...why.map((text) => el('p', { class: 'wrong' }, `Why: ${dated(text)}.`))] : [])];
+      el('ul', {}, ...left.map((text) => el('li', {}, text))), ...why.map((text) => el('p', { class: 'wrong' }, `Why: ${here(text)}.`))] : [])];
 }
 
 const session = ({ day, length, reading, slots }, i) => [
