@@ -170,7 +170,7 @@ final class HomePageTest {
         browser.click("#s-window-hide input[value=pace]");
         browser.until("homeState.settings[1].fields.find((f) => f.name === 'hide').value === 'pace'");
         browser.click("#g-delivery-more > summary");
-        browser.type("#s-delivery-height", "at least 720", Keys.TAB);
+        browser.set("#s-delivery-height", "at least 720");
         browser.until("homeState.settings[2].fields.find((f) => f.name === 'height').value === 'at least 720'");
         assertThat(folder.resolve("settings/delivery.txt"))
                 .content()

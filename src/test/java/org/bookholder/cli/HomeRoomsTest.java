@@ -201,9 +201,7 @@ final class HomeRoomsTest {
         // What is typed in one field stays when the answer to another one draws the form anew.
         browser.value("(document.querySelector('#p-costs-currency').value = 'half typed')");
         browser.click("#own-hours > summary");
-        browser.value("(document.querySelector('#own-hours input[type=number]').value = '4')");
-        browser.value("document.querySelector('#own-hours input[type=number]')"
-                + ".dispatchEvent(new Event('change', { bubbles: true }))");
+        browser.set("#own-hours input[type=number]", "4");
         browser.until("homeState.course.today && document.querySelector('#plan .slots').textContent.includes('10:00')");
         LiveDesk.until(() -> contains(yaml, "hours: 4}"));
         browser.until("document.querySelector('#own-hours input[type=number]').defaultValue === '4'");
@@ -215,7 +213,7 @@ final class HomeRoomsTest {
         browser.click("#make-profile");
         browser.until("document.querySelector('#course-profile')");
         browser.click("#course-profile > summary");
-        browser.type("#d-height", "at least 720", Keys.TAB);
+        browser.set("#d-height", "at least 720");
         LiveDesk.until(() -> contains(yaml.resolveSibling("delivery.txt"), "height: at least 720"));
         assertThat(yaml).content().contains("delivery: delivery.txt", "title: A course  # mine");
         assertThat(browser.text("#plan .slots")).contains("10:00", "Set up", "Two wheels");

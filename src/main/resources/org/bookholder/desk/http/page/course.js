@@ -133,7 +133,7 @@ function sessionRow(s) {
 }
 
 /** Updates the options of a filter and keeps the selected one. */
-function fill(id, options) {
+function fillSelect(id, options) {
   const select = byId(id);
   const shown = [...select.options].slice(1).map((o) => `${o.value} ${o.text}`).join();
   if (shown === options.map(([value, text]) => `${value} ${text}`).join()) return;
@@ -144,12 +144,12 @@ function fill(id, options) {
 
 function showFilters() {
   const lessons = [...new Set(course.sessions.map((s) => s.lesson))];
-  fill('f-lesson', lessons.map((l) => [l, l]));
+  fillSelect('f-lesson', lessons.map((l) => [l, l]));
   const lesson = byId('f-lesson').value;
   const sessions = course.sessions.filter((s) => !lesson || s.lesson === lesson);
-  fill('f-session', sessions.map((s) => [s.name, when(s)]));
+  fillSelect('f-session', sessions.map((s) => [s.name, when(s)]));
   const takes = Math.max(0, ...sessions.map((s) => s.takes));
-  fill('f-take', Array.from({ length: takes }, (_, i) => [String(i + 1), String(i + 1)]));
+  fillSelect('f-take', Array.from({ length: takes }, (_, i) => [String(i + 1), String(i + 1)]));
 }
 
 const began = ({ s, line }) => s.began + 1000 * (line.where?.at ?? 0);
