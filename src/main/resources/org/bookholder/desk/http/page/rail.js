@@ -1,12 +1,13 @@
 // The list of pages at the left, the same on all of them.
 
+import { ROOMS } from './rooms.js';
 import { byId, el } from './words.js';
 
 /** Title and view of the pages of a course, of the program's other pages, and of those for long work. */
 const COURSE = [['Scripts', 'scripts'], ['Plan and dates', 'plan'], ['Finished?', 'gate']];
 const DESK = [['Board', 'board'], ['Pickups', 'pickups'], ['Sessions', 'sessions']];
 const PROGRAM = [['The day', 'day'], ['Before you read', 'before-room'], ['Settings', 'settings']];
-const WORK = [['Hand-off', 'handoff'], ['Match camera files', 'match'], ['Log a finished shoot', 'log'], ['Check exports', 'check'], ['More tools', 'tools']];
+const WORK = [...Object.entries(ROOMS).filter(([, { rare }]) => !rare).map(([view, { title }]) => [title, view]), ['More tools', 'tools']];
 
 /** Here the list is shown only when it is asked for; home.css has the same width. */
 const NARROW = matchMedia('(max-width: 720px)');
