@@ -40,7 +40,7 @@ record PeerUser(Path table, Path own) {
 
     private static Optional<Long> user(List<String> rows, int theirs, int ours) {
         for (String row : rows) {
-            String[] columns = row.strip().split("\\s+");
+            String[] columns = row.strip().split("\\s+", -1);
             if (columns.length > USER && ends(columns[LOCAL], theirs) && ends(columns[REMOTE], ours)) {
                 return Optional.of(Long.valueOf(columns[USER]));
             }
