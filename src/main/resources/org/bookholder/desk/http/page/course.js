@@ -7,7 +7,7 @@ import { REASONS as COMMON, entry, why, within } from './listed.js';
 import { sure } from './model.js';
 import { foldRail, links, ofDesk, rooms, works } from './rail.js';
 import { fillSheet } from './sheet.js';
-import { byId, clock, count, el, fill, linesRead, put } from './words.js';
+import { byId, clock, count, dated, el, fill, linesRead, put } from './words.js';
 import { dress, turn } from './dress.js';
 
 const VIEWS = ['sessions', 'pickups', 'board'];
@@ -215,6 +215,7 @@ function showBoard() {
   boardShown = board;
   const focused = document.activeElement?.dataset?.lesson;
   byId('standing').innerHTML = course.page;
+  sayDays(byId('standing'));
   const rows = byId('standing').querySelectorAll('table:first-of-type tr');
   rows.forEach((row, i) => {
     if (i === 0) {
@@ -231,6 +232,15 @@ function showBoard() {
     }, done ? 'Edited' : 'Mark as edited')));
   });
   if (focused) document.querySelector(`[data-lesson="${CSS.escape(focused)}"]`)?.focus();
+}
+
+/** Days stand in the plan as in the terminal; here they are said as elsewhere on the pages. */
+function sayDays(box) {
+  const texts = document.createTreeWalker(box, NodeFilter.SHOW_TEXT);
+  while (texts.nextNode()) {
+    const said = dated(texts.currentNode.data);
+    if (said !== texts.currentNode.data) texts.currentNode.data = said;
+  }
 }
 
 function go(next) {

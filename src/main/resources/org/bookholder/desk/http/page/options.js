@@ -93,9 +93,11 @@ function sourced(text) {
 }
 
 function line(group, field) {
-  return saving(fieldOf(group.name, `s-${group.name}-${field.name}`, field), async (value) => {
+  const own = fieldOf(group.name, `s-${group.name}-${field.name}`, field);
+  return saving(own, async (value) => {
     const trouble = await request({ do: 'set', group: group.name, name: field.name, value });
     if (!trouble) shown = '';
-    return trouble;
+    // The program calls it as it is called in its file.
+    return trouble.replaceAll(`'${field.name}'`, `\u201c${own.label}\u201d`);
   });
 }
