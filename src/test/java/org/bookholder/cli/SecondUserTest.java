@@ -7,6 +7,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +49,7 @@ final class SecondUserTest {
             assertThat(SecondUser.run(join.toArray(String[]::new)))
                     .isEqualTo("this page belongs to another user of this machine 403");
             Process own = new ProcessBuilder(join).start();
-            assertThat(new String(own.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8))
+            assertThat(new String(own.getInputStream().readAllBytes(), StandardCharsets.UTF_8))
                     .endsWith("\"} 200");
         }
     }
