@@ -50,8 +50,7 @@ final class DeskCredentialsTest {
         "0, 0123456789abcdefghij, 0123456789abcdefghijklmn, false",
         "0, 0123456789abcdefghijklmn, 0123456789abcdefghij, false"
     })
-    void onlyCompleteKeysAreUsed(int port, String secret, String key, boolean used)
-            throws ProblemException {
+    void onlyCompleteKeysAreUsed(int port, String secret, String key, boolean used) throws ProblemException {
         new DeskCredentials(port, secret, key).keep(folder);
         assertThat(DeskCredentials.kept(folder).isPresent()).isEqualTo(used);
     }

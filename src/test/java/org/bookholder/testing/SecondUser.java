@@ -10,7 +10,6 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.stream.Stream;
 import org.opentest4j.AssertionFailedError;
 
 /** Another user of this machine, who runs programs of their own. */
