@@ -1,7 +1,7 @@
 package org.bookholder.desk.http;
 
 import java.io.IOException;
-import java.util.concurrent.TimeUnit;
+import java.time.Duration;
 import java.util.function.LongSupplier;
 import org.bookholder.desk.AccessControl;
 import org.bookholder.desk.Devices.Device;
@@ -95,7 +95,8 @@ public final class DeskServer implements AutoCloseable {
         connector.setHost(door.bindAddress());
         connector.setPort(port);
         connector.setIdleTimeout(idle);
-        ConnectionLimiter connections = new ConnectionLimiter(TimeUnit.MILLISECONDS.toNanos(idle), nanoTime);
+        ConnectionLimiter connections =
+                new ConnectionLimiter(Duration.ofMillis(idle).toNanos(), nanoTime);
         connector.addBean(connections);
         server.addConnector(connector);
         server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, connector));
