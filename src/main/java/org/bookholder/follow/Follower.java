@@ -119,11 +119,11 @@ public final class Follower {
         int before = live.shown();
         List<FollowEvent> events = new ArrayList<>();
         if (words.ear() == EarKind.OPEN) {
-            echo.settle(words.words().stream().map(RecognizedWord::text).toList(), words.heardTo());
+            echo.settle(words.words().stream().map(RecognizedWord::text).toList(), words.next(), words.heardTo());
         }
         List<FollowEvent> settled = settler.hear(words, before);
         if (words.ear() == EarKind.SCRIPT && !held) {
-            live.settle(settler.beam(), words.heardTo());
+            live.settle(settler.beam(), words.next(), words.heardTo());
             events.addAll(shown(words.heardTo(), before));
         }
         events.addAll(settled);

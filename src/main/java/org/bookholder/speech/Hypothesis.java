@@ -31,11 +31,25 @@ public sealed interface Hypothesis {
      * @param ear which ear
      * @param heardTo audio processed
      * @param words the words with their times, in order; empty if there were none
+     * @param end where in the audio the utterance ends, at most {@code heardTo}; earlier if speech went on without a
+     *     pause and was divided between two words
+     * @param next the words of the next utterance so far; empty unless {@code end} lies before {@code heardTo}
      */
-    record Final(EarKind ear, StreamTime heardTo, List<RecognizedWord> words) implements Hypothesis {
-        /** Copies the list. */
+    record Final(EarKind ear, StreamTime heardTo, List<RecognizedWord> words, StreamTime end, List<String> next)
+            implements Hypothesis {
+        /** Copies the lists and checks the end. */
         public Final {
             words = List.copyOf(words);
+            next = List.copyOf(next);
+            if (heardTo.isBefore(end)) {
+                throw new IllegalArgumentException(
+                        "end (" + end + ") must not lie after what was heard (" + heardTo + ")");
+            }
+        }
+
+        /** An utterance that ends where the audio processed ends. */
+        public Final(EarKind ear, StreamTime heardTo, List<RecognizedWord> words) {
+            this(ear, heardTo, words, heardTo, List.of());
         }
     }
 }

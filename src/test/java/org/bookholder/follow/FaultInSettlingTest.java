@@ -154,11 +154,11 @@ final class FaultInSettlingTest {
     private static Hypothesis.Final heard(String line) {
         String[] part = line.split(" ", -1);
         List<RecognizedWord> words = new ArrayList<>();
-        for (int i = 4; i < part.length; i += 4) {
+        for (int i = 6; i < part.length; i += 4) {
             words.add(new RecognizedWord(
                     part[i], ticks(part[i + 1]), ticks(part[i + 2]), Double.parseDouble(part[i + 3])));
         }
-        return new Hypothesis.Final(EarKind.valueOf(part[1]), ticks(part[3]), words);
+        return new Hypothesis.Final(EarKind.valueOf(part[1]), ticks(part[3]), words, ticks(part[5]), List.of());
     }
 
     private static StreamTime ticks(String text) {

@@ -70,6 +70,7 @@ public final class LivePath {
     private Beam settled;
     private final List<String> tokens = new ArrayList<>();
     private final List<Beam> beams = new ArrayList<>();
+    private boolean divided;
     private int shown;
     private boolean readOn;
     private StreamTime now = StreamTime.ZERO;
@@ -91,9 +92,17 @@ public final class LivePath {
         return shown;
     }
 
-    /** Takes in the partial hypothesis at {@code at}; there is a pause before an utterance's first word. */
+    /**
+     * Takes in the partial hypothesis at {@code at}; there is a pause before an utterance's first word, unless the
+     * utterance before it was divided.
+     */
     public void partial(List<String> words, StreamTime at) {
         now = at;
+        hear(words);
+        show();
+    }
+
+    private void hear(List<String> words) {
         int same = 0;
         while (same < Math.min(words.size(), tokens.size()) && words.get(same).equals(tokens.get(same))) {
             same++;
@@ -101,18 +110,23 @@ public final class LivePath {
         tokens.subList(same, tokens.size()).clear();
         beams.subList(same, beams.size()).clear();
         for (String word : words.subList(same, words.size())) {
-            beams.add(tracker.hear(belief(), word, tokens.isEmpty(), null));
+            beams.add(tracker.hear(belief(), word, tokens.isEmpty() && !divided, null));
             tokens.add(word);
         }
-        show();
     }
 
-    /** Takes over the settled explanation of the finished utterance. */
-    public void settle(Beam beam, StreamTime at) {
+    /**
+     * Takes over the settled explanation of the finished utterance.
+     *
+     * @param next the words of the next utterance so far
+     */
+    public void settle(Beam beam, List<String> next, StreamTime at) {
         now = at;
         settled = beam;
         tokens.clear();
         beams.clear();
+        divided = !next.isEmpty();
+        hear(next);
         show();
     }
 

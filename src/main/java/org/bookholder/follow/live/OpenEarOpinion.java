@@ -27,10 +27,15 @@ public final class OpenEarOpinion {
         heardTo = to;
     }
 
-    public void settle(List<String> words, StreamTime to) {
+    /**
+     * Takes in a finished utterance.
+     *
+     * @param next the words of the next one so far
+     */
+    public void settle(List<String> words, List<String> next, StreamTime to) {
         settled.addAll(words);
         settled.subList(0, Math.max(0, settled.size() - KEPT)).clear();
-        partial = List.of();
+        partial = next;
         heardTo = to;
     }
 

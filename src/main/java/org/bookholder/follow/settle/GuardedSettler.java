@@ -75,7 +75,7 @@ public final class GuardedSettler {
      * @param shown the word that is shown, from which to continue if this fails
      */
     public List<FollowEvent> hear(Hypothesis.Final words, int shown) {
-        latest = StreamTime.max(latest, words.heardTo());
+        latest = StreamTime.max(latest, words.end());
         log.heard(words);
         List<FollowEvent> events = new ArrayList<>();
         try {
@@ -95,7 +95,8 @@ public final class GuardedSettler {
     private Hypothesis.Final sinceStart(Hypothesis.Final words) {
         List<RecognizedWord> since =
                 words.words().stream().filter(w -> start.isBefore(w.end())).toList();
-        return new Hypothesis.Final(words.ear(), words.heardTo(), restarted ? since : words.words());
+        return new Hypothesis.Final(
+                words.ear(), words.heardTo(), restarted ? since : words.words(), words.end(), words.next());
     }
 
     private FollowEvent failed(RuntimeException cause, StreamTime at, int shown) {

@@ -22,8 +22,8 @@ final class SettlingLog {
     }
 
     void heard(Hypothesis.Final utterance) {
-        StringBuilder line = new StringBuilder(
-                "heard " + utterance.ear() + " to " + utterance.heardTo().ticks());
+        StringBuilder line = new StringBuilder("heard " + utterance.ear() + " at "
+                + utterance.heardTo().ticks() + " to " + utterance.end().ticks());
         for (RecognizedWord word : utterance.words()) {
             line.append(' ').append(word.text());
             line.append(' ').append(word.start().ticks());

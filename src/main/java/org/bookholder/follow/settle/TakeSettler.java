@@ -79,7 +79,7 @@ public final class TakeSettler implements Settler {
         List<RecognizedWord> counted =
                 order.of(words).stream().filter(w -> !held(w)).toList();
         if (words.ear() == EarKind.OPEN) {
-            open.add(counted, words.heardTo());
+            open.add(counted, words.end());
         } else {
             spans.addAll(builder.add(path.hear(counted)));
         }

@@ -130,8 +130,8 @@ final class ScriptEarStage implements Stage {
 
     private void report(List<Hypothesis> hypotheses) {
         for (Hypothesis hypothesis : hypotheses) {
-            if (hypothesis instanceof Hypothesis.Final) {
-                settledTo = hypothesis.heardTo();
+            if (hypothesis instanceof Hypothesis.Final utterance) {
+                settledTo = utterance.end();
             }
             run.reports().add(session -> session.takes().heard(run.number(), hypothesis));
         }

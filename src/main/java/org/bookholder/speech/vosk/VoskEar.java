@@ -37,6 +37,9 @@ final class VoskEar implements Ear {
 
     private static final StreamTime SHORT_PAUSE = StreamTime.ofSeconds(0.24);
 
+    /** An utterance this long is divided between two words, in whatever pause there is. */
+    private static final StreamTime LONGEST = StreamTime.ofSeconds(8);
+
     private final EarKind kind;
     private final int rate;
     private final Function<StreamTime, ContinuousRecognizer> listenings;
@@ -101,7 +104,19 @@ final class VoskEar implements Ear {
             addFinal(l.end(), news);
         } else if (VERY_LONG.isBefore(length) && SHORT_PAUSE.compareTo(gate.quiet()) <= 0) {
             addFinal(l.flush(), news);
+        } else if (LONGEST.isBefore(length)) {
+            divide(l, news);
         }
+    }
+
+    /** Ends the utterance between two of its last words; the words after that begin the next one. */
+    private void divide(ContinuousRecognizer l, List<Hypothesis> news) {
+        ContinuousRecognizer.Divided first = l.divide();
+        lastPartial = first.rest().isPresent() ? List.of() : l.partial();
+        begun = first.end();
+        StreamTime end = StreamTime.min(first.end(), heardTo);
+        news.add(new Hypothesis.Final(kind, heardTo, first.words(), end, lastPartial));
+        first.rest().ifPresent(words -> addFinal(words, news));
     }
 
     /** The recogniser for audio at {@code start}, after the gap since the last block was handled. */

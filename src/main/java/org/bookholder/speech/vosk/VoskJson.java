@@ -36,12 +36,18 @@ final class VoskJson {
         return text.isBlank() ? List.of() : List.of(text.strip().split(" +", -1));
     }
 
-    /** The words of a final result; its times count from {@code base}. */
-    static List<RecognizedWord> result(String json, StreamTime base) {
+    /**
+     * The words of a final result.
+     *
+     * @param base the time of the recogniser's first sample
+     * @param added how many seconds of audio the recogniser was given that are not in the stream, or a second time; its
+     *     times count them too
+     */
+    static List<RecognizedWord> result(String json, StreamTime base, double added) {
         List<RecognizedWord> words = new ArrayList<>();
         for (JsonNode word : read(json).path("result")) {
-            StreamTime start = base.plus(StreamTime.ofSeconds(word.path("start").asDouble()));
-            StreamTime end = base.plus(StreamTime.ofSeconds(word.path("end").asDouble()));
+            StreamTime start = base.plus(StreamTime.ofSeconds(word.path("start").asDouble() - added));
+            StreamTime end = base.plus(StreamTime.ofSeconds(word.path("end").asDouble() - added));
             // Rounding may put a sum of probabilities slightly above one.
             double confidence = Math.max(0, Math.min(1, word.path("conf").asDouble()));
             words.add(new RecognizedWord(word.path("word").asText(), start, StreamTime.max(start, end), confidence));

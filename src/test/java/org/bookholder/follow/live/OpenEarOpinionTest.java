@@ -11,7 +11,7 @@ final class OpenEarOpinionTest {
 
     @Test
     void agreesFullyWhereTheSameWordsWereHeard() {
-        echo.settle(List.of("now", "lace"), at(1));
+        echo.settle(List.of("now", "lace"), List.of(), at(1));
         echo.partial(List.of("the", "second", "side"), at(2));
         assertThat(echo.agreement(List.of("lace", "the", "second", "side"))).isEqualTo(1);
     }
@@ -36,7 +36,7 @@ final class OpenEarOpinionTest {
 
     @Test
     void forgetsWordsHeardLongAgo() {
-        echo.settle(List.of("lace", "and", "so", "it", "went", "on", "for", "ever"), at(1));
+        echo.settle(List.of("lace", "and", "so", "it", "went", "on", "for", "ever"), List.of(), at(1));
         assertThat(echo.agreement(List.of("lace"))).isZero();
     }
 
