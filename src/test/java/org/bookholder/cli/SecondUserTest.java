@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.ChildJvm;
 import org.bookholder.testing.SecondUser;
@@ -56,7 +57,8 @@ final class SecondUserTest {
 
     /** A browser sends cookies to every port of a machine; an open page also asks again where the program was. */
     @Test
-    void anOpenPageGivesTheirProgramNothingThatOpensTheDesk() throws Exception {
+    void anOpenPageGivesTheirProgramNothingThatOpensTheDesk()
+            throws IOException, InterruptedException, ProblemException {
         Browser.needed();
         Path session = folder.resolve("session");
         StoredExamples.write(session, "lesson.md");

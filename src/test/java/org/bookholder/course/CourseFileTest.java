@@ -92,9 +92,13 @@ final class CourseFileTest {
         file.addLesson("two words.md");
         file.setKind("two words.md", LessonKind.MOVING, List.of());
         file.setKind("one.md", LessonKind.PRESENTER, List.of());
-        assertThat(yaml)
-                .hasContent("title: Wheels  # mine\nlessons:\n  - {script: one.md, kind: presenter}\n  - a.md\n"
-                        + "  - {script: two words.md, kind: moving}\n");
+        assertThat(yaml).hasContent("""
+            title: Wheels  # mine
+            lessons:
+              - {script: one.md, kind: presenter}
+              - a.md
+              - {script: two words.md, kind: moving}
+            """);
         assertThatThrownBy(() -> file.setKind("none.md", LessonKind.SLIDES, List.of()))
                 .hasMessageContaining("no such lesson");
     }

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import org.opentest4j.AssertionFailedError;
 
@@ -75,9 +74,7 @@ public final class SecondUser {
         @Override
         public void close() throws IOException {
             process.destroyForcibly().onExit().join();
-            Files.walk(folder)
-                    .sorted(Collections.reverseOrder())
-                    .forEach(file -> file.toFile().delete());
+            Folders.delete(folder);
         }
     }
 

@@ -5,17 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Rows as proc(5) and the kernel's Documentation/networking/proc_net_tcp.rst show them. */
 final class PeerUserTest {
-    private static final String TABLE = """
-          sl  local_address rem_address   st tx_queue rx_queue tr tm->when retrnsmt   uid  timeout inode
-           0: 0100007F:1F90 00000000:0000 0A 00000000:00000000 00:00000000 00000000 %1$d 0 41 1 0 100 0 0 10 0
-           1: 0100007F:1F90 0100007F:C001 01 00000000:00000000 00:00000000 00000000 %1$d 0 42 1 0 20 4 30 10 -1
-           2: 0100007F:C001 0100007F:1F90 01 00000000:00000000 00:00000000 00000000 %2$d 0 43 1 0 20 4 30 10 -1
-        """;
     private static final int OURS = 0x1F90;
     private static final int THEIRS = 0xC001;
 
@@ -24,7 +19,12 @@ final class PeerUserTest {
 
     private PeerUser peers(int stranger) throws IOException {
         int own = (Integer) Files.getAttribute(folder, "unix:uid");
-        Path table = Files.writeString(folder.resolve("tcp"), TABLE.formatted(own, own + stranger));
+        Path table = Files.writeString(folder.resolve("tcp"), String.format(Locale.ROOT, """
+              sl  local_address rem_address   st tx_queue rx_queue tr tm->when retrnsmt   uid  timeout inode
+               0: 0100007F:1F90 00000000:0000 0A 00000000:00000000 00:00000000 00000000 %1$d 0 41 1 0 100 0 0 10 0
+               1: 0100007F:1F90 0100007F:C001 01 00000000:00000000 00:00000000 00000000 %1$d 0 42 1 0 20 4 30 10 -1
+               2: 0100007F:C001 0100007F:1F90 01 00000000:00000000 00:00000000 00000000 %2$d 0 43 1 0 20 4 30 10 -1
+            """, own, own + stranger));
         return new PeerUser(table, folder);
     }
 

@@ -13,9 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
@@ -106,11 +104,12 @@ final class FilmTextsTest {
 
     private static String text(String name) throws Exception {
         SessionState state = film();
-        Map<String, HandOffFile> files = new LinkedHashMap<>();
-        new FilmTexts(state.script(), FollowedFilm.of(state), s(20))
-                .files("film")
-                .forEach(file -> files.put(file.name(), file));
-        return written(files.get(name));
+        HandOffFile asked = new FilmTexts(state.script(), FollowedFilm.of(state), s(20))
+                .files("film").stream()
+                        .filter(file -> file.name().equals(name))
+                        .findFirst()
+                        .orElseThrow();
+        return written(asked);
     }
 
     private static String written(HandOffFile file) throws IOException, org.bookholder.problem.ProblemException {
