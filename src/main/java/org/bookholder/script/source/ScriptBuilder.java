@@ -193,8 +193,7 @@ final class ScriptBuilder {
     }
 
     /** The first heading, if it may be the title. */
-    @Nullable
-    String heading() {
+    @Nullable String heading() {
         return heading;
     }
 
