@@ -37,7 +37,7 @@ public record FilmTexts(Script script, List<SpokenLine> spoken, StreamTime lengt
         List<HandOffFile> files = new ArrayList<>();
         files.add(HandOffFile.text(name + ".vtt", out -> CaptionsPart.webVtt(captions, out)));
         files.add(HandOffFile.text(name + ".srt", out -> CaptionsPart.subRip(captions, out)));
-        files.add(HandOffFile.text(name + "-transcript.txt", this::transcript));
+        files.add(HandOffFile.text(name + "-transcript.txt", out -> out.append(transcript())));
         List<Chapter> chapters = Chapter.of(script, spoken);
         if (!chapters.isEmpty()) {
             files.add(HandOffFile.text(name + "-chapters.vtt", out -> CaptionsPart.webVtt(cues(chapters), out)));
@@ -47,8 +47,8 @@ public record FilmTexts(Script script, List<SpokenLine> spoken, StreamTime lengt
     }
 
     /** The title, the headings, and what is said in paragraphs as in the script. */
-    private void transcript(Appendable out) throws IOException {
-        out.append(script.title());
+    public String transcript() {
+        StringBuilder out = new StringBuilder(script.title());
         Optional<ScriptLine> before = Optional.empty();
         for (SpokenLine line : spoken) {
             Optional<ScriptLine> now =
@@ -63,7 +63,7 @@ public record FilmTexts(Script script, List<SpokenLine> spoken, StreamTime lengt
             out.append(same ? " " : "\n\n").append(line.text());
             before = now;
         }
-        out.append('\n');
+        return out.append('\n').toString();
     }
 
     /** The headings of the part that a line belongs to; empty if the line said before it is of the same part. */

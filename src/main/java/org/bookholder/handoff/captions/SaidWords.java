@@ -13,7 +13,7 @@ import org.bookholder.timing.StreamTime;
  * The words of an attempt as they were said, in the script's spelling: a swapped word is replaced by what was heard, a
  * dropped one left out, an added one put in. Someone who cannot hear the film must read what is said in it.
  */
-final class SaidWords {
+public final class SaidWords {
     /** Marks that end or divide a sentence; they stay when their word was not said. */
     private static final String MARKS = ".,;:!?\u2026";
 
@@ -22,7 +22,7 @@ final class SaidWords {
     private SaidWords() {}
 
     /** The words with session times; an attempt that was broken off has those until its last word that was heard. */
-    static List<TimedWord> of(List<ScriptWord> words, Attempt attempt) {
+    public static List<TimedWord> of(List<ScriptWord> words, Attempt attempt) {
         List<TimedWord> timed = spread(words, attempt);
         SaidWords all = new SaidWords();
         for (int i = 1; i <= timed.size(); i++) {

@@ -10,6 +10,7 @@ import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Deviation;
 import org.bookholder.follow.model.WordTime;
+import org.bookholder.handoff.captions.Chapter;
 import org.bookholder.handoff.captions.TimedWord;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
@@ -28,8 +29,8 @@ final class FilmWordsTest {
                 new Deviation(1, "four", "for", Deviation.Kind.SWAPPED, 1),
                 new Deviation(2, "five", "", Deviation.Kind.DROPPED, 1),
                 new Deviation(4, "", "indeed", Deviation.Kind.ADDED, 1)));
-        assertThat(words.lines().get(1).words().stream().map(TimedWord::text)).containsExactly("for", "six.", "indeed");
-        assertThat(words.transcript()).isEqualTo("One two three.\n\nfor six. indeed\n");
+        assertThat(words.texts().spoken().get(1).text()).isEqualTo("For six indeed.");
+        assertThat(words.transcript()).isEqualTo("Two parts\n\nOne two three.\n\nThe = second\n\nFor six indeed.\n");
     }
 
     @Test
@@ -42,7 +43,7 @@ final class FilmWordsTest {
     void theirTimesAreTheFilms() throws ProblemException {
         // The second clip begins at 2 s of the film with 10 s of the session; "Four" is said at 10.5 s.
         FilmWords words = words(List.of());
-        TimedWord four = words.lines().get(1).words().get(0);
+        TimedWord four = words.texts().spoken().get(1).words().get(0);
         assertThat(four.start()).isEqualTo(s(2.5));
         assertThat(words.webVtt()).startsWith("WEBVTT\n\n00:00:00.500 --> ").contains("\n00:00:02.500 --> ");
         assertThat(words.subRip()).startsWith("1\r\n00:00:00,500 --> ");
@@ -52,8 +53,7 @@ final class FilmWordsTest {
     void chaptersBeginWhereTheirFirstLineIsHeard() throws ProblemException {
         FilmWords words = words(List.of());
         assertThat(words.chapters())
-                .containsExactly(
-                        new FilmWords.Chapter("Two parts", s(0)), new FilmWords.Chapter("The = second", s(2.5)));
+                .containsExactly(new Chapter(s(0), "Two parts"), new Chapter(s(2.5), "The = second"));
         assertThat(words.notes("A; title")).isEqualTo("""
             ;FFMETADATA1
             title=A\\; title
