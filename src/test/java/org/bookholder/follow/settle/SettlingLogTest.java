@@ -22,7 +22,7 @@ final class SettlingLogTest {
         assertThat(text.lines().dropWhile(line -> !line.startsWith("take")))
                 .containsExactly(
                         "take 3 from 0 at word 7",
-                        "heard OPEN to " + s(2).ticks() + " turn 0 " + s(1).ticks() + " 0.5",
+                        "heard OPEN at " + s(2).ticks() + " to " + s(2).ticks() + " turn 0 " + s(1).ticks() + " 0.5",
                         "move 12",
                         "levels ");
         assertThat(text.lines())
