@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -28,7 +29,7 @@ public final class PartsFeed implements EventFeed {
         if (change.isEmpty()) {
             return false;
         }
-        parts = Map.copyOf(now);
+        parts = new LinkedHashMap<>(now);
         ByteBuffer message = event("change", change);
         List.copyOf(listeners).forEach(listener -> listener.send(message.duplicate()));
         return true;
