@@ -58,6 +58,7 @@ final class HandOffCommandTest {
                         "lesson-pickups.json",
                         "pickups.schema.json",
                         "lesson-log.csv",
+                        "lesson-transcript.txt",
                         "lesson.vtt",
                         "lesson.srt",
                         "lesson.edl",
