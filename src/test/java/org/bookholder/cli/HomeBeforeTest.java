@@ -60,12 +60,15 @@ final class HomeBeforeTest {
         browser.until("document.querySelectorAll('.screen').length === 2 && document.querySelector('.window-small')");
         browser.click("label[for=monitor-2]");
         browser.click("#w-mirror");
+        assertThat(browser.value("document.querySelector('#w-full-screen').checked"))
+                .as("the first window is full screen")
+                .isEqualTo(true);
         browser.click("#w-full-screen");
         browser.until("document.querySelector('.window-small g').getAttribute('transform')?.includes('scale(-1 1)')");
         browser.press(Keys.TAB);
         assertThat(folder.resolve("settings/window.txt"))
                 .content()
-                .contains("monitor: 2", "mirror: yes", "full-screen: yes");
+                .contains("monitor: 2", "mirror: yes", "full-screen: no");
         browser.lookAtEverySize("before-room");
 
         browser.until("document.querySelector('#sound-begin')");
