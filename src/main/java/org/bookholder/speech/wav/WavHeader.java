@@ -117,10 +117,7 @@ public final class WavHeader {
 
     /** The rate that a damaged header still gives in two fields that agree, as samples and as bytes a second. */
     public static Optional<Integer> rateLeft(FileChannel file) throws IOException {
-        ByteBuffer header = buffer(BYTES);
-        while (header.hasRemaining() && file.read(header, header.position()) >= 0) {
-            // A read may return less than was asked for.
-        }
+        ByteBuffer header = firstBytes(file);
         int rate = header.getInt(RATE_AT);
         boolean agree = rate > 0 && header.getInt(RATE_AT + Integer.BYTES) == rate * BYTES_PER_SAMPLE;
         return agree ? Optional.of(rate) : Optional.empty();
@@ -132,10 +129,7 @@ public final class WavHeader {
     }
 
     private static Optional<ByteBuffer> read(FileChannel file) throws IOException {
-        ByteBuffer header = buffer(BYTES);
-        while (header.hasRemaining() && file.read(header, header.position()) >= 0) {
-            // A read may return less than was asked for.
-        }
+        ByteBuffer header = firstBytes(file);
         if (header.hasRemaining()) {
             return Optional.empty();
         }
@@ -143,6 +137,15 @@ public final class WavHeader {
         ByteBuffer expected = ByteBuffer.wrap(of(header.getInt(RATE_AT), 0)).order(ByteOrder.LITTLE_ENDIAN);
         expected.putInt(RIFF_SIZE_AT, header.getInt(RIFF_SIZE_AT)).putInt(DATA_SIZE_AT, header.getInt(DATA_SIZE_AT));
         return header.rewind().equals(expected) ? Optional.of(header) : Optional.empty();
+    }
+
+    /** As many bytes as a header has; there is room left in the buffer if the file is shorter. */
+    private static ByteBuffer firstBytes(FileChannel file) throws IOException {
+        ByteBuffer bytes = buffer(BYTES);
+        while (bytes.hasRemaining() && file.read(bytes, bytes.position()) >= 0) {
+            // A read may return less than was asked for.
+        }
+        return bytes;
     }
 
     private static ByteBuffer buffer(int bytes) {
