@@ -160,8 +160,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         try {
             Optional<AudioSource> same = sources.again(meant);
             AudioSource found = same.isPresent() ? same.get() : sources.open();
-            if (found.rate() != rate) {
-                found.close();
+            if (!fits(found)) {
                 return;
             }
             use(found);
@@ -170,7 +169,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
             meant = meant.isEmpty() ? heard : meant;
             tell(new SessionEvent.SourceFound(position, heard));
             if (!heard.equals(meant)) {
-                tellIfAnother();
+                tell(new SessionEvent.SourceMoved(position, heard, meant));
             }
         } catch (ProblemException stillNone) {
             lost = true;
@@ -181,7 +180,10 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     private void lookWhichSource() {
         if (!source.name().equals(heard)) {
             heard = source.name();
-            tellIfAnother();
+            tell(
+                    heard.equals(meant)
+                            ? new SessionEvent.SourceFound(position, heard)
+                            : new SessionEvent.SourceMoved(position, heard, meant));
             lastTry = nanoTime.getAsLong();
         }
         if (!heard.equals(meant) && nanoTime.getAsLong() - lastTry >= RETRY_NANOS) {
@@ -193,29 +195,25 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     private void takeBack() {
         try {
             Optional<AudioSource> there = sources.again(meant);
-            if (there.isEmpty()) {
-                return;
+            if (there.isPresent() && fits(there.get())) {
+                source.close();
+                use(there.get());
+                heard = meant;
+                tell(new SessionEvent.SourceFound(position, meant));
             }
-            AudioSource found = there.get();
-            if (found.rate() != rate) {
-                found.close();
-                return;
-            }
-            source.close();
-            use(found);
-            heard = meant;
-            tell(new SessionEvent.SourceFound(position, meant));
         } catch (ProblemException notYet) {
             // It is listed and cannot be opened yet; the other one goes on.
             lastTry = nanoTime.getAsLong();
         }
     }
 
-    private void tellIfAnother() {
-        tell(
-                heard.equals(meant)
-                        ? new SessionEvent.SourceFound(position, heard)
-                        : new SessionEvent.SourceMoved(position, heard, meant));
+    /** Whether a source that was opened has the rate of this take; otherwise it is closed again. */
+    private boolean fits(AudioSource found) {
+        if (found.rate() != rate) {
+            found.close();
+            return false;
+        }
+        return true;
     }
 
     /** Reports the silence until now as lost sound. */
