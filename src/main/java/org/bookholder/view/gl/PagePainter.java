@@ -81,22 +81,27 @@ final class PagePainter {
         return y;
     }
 
-    /** How many entries do not end above {@code foot}. */
+    /** How many entries do not end above {@code foot}; if not all do, their number needs room there too. */
     private static int below(ListPage page, Geometry geometry, double start, double foot) {
-        double y = start;
-        int in = 0;
         int all = page.entries().size();
         double last = foot - 0.5 * page.textSize(geometry);
-        double lastWithMore = last - MORE * page.smallSize(geometry);
-        int inWithMore = 0;
-        for (int i = 0; i < all; i++) {
+        if (above(page, geometry, start, last) == all) {
+            return 0;
+        }
+        return all - above(page, geometry, start, last - MORE * page.smallSize(geometry));
+    }
+
+    /** How many entries have their lowest row at {@code last} or above it. */
+    private static int above(ListPage page, Geometry geometry, double start, double last) {
+        double y = start;
+        int count = 0;
+        for (int i = 0; i < page.entries().size(); i++) {
             ListPage.Entry entry = page.entries().get(i);
             double end = y + (entry.note().isEmpty() ? 0 : page.noteBelow(geometry));
-            in += end <= last ? 1 : 0;
-            inWithMore += end <= lastWithMore ? 1 : 0;
+            count += end <= last ? 1 : 0;
             y += page.entryHeight(entry, geometry);
         }
-        return in == all ? 0 : all - inWithMore;
+        return count;
     }
 
     private void pickups(ListPage page, Geometry geometry, double left, double start, double light) {
