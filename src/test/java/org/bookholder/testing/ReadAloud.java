@@ -92,9 +92,7 @@ public final class ReadAloud {
             List<String> partial = script.stream().map(RecognizedWord::text).toList();
             events.addAll(follower.hear(new Hypothesis.Partial(EarKind.SCRIPT, StreamTime.ofSeconds(now), partial)));
         }
-        StreamTime end = StreamTime.ofSeconds(now + 0.5);
-        events.addAll(follower.hear(new Hypothesis.Final(EarKind.SCRIPT, end, script)));
-        events.addAll(follower.hear(new Hypothesis.Final(EarKind.OPEN, end, open)));
+        end(script, open);
     }
 
     /**
@@ -118,11 +116,16 @@ public final class ReadAloud {
             }
             now += WORD;
         }
-        StreamTime end = StreamTime.ofSeconds(now + 0.5);
-        events.addAll(follower.hear(new Hypothesis.Final(EarKind.SCRIPT, end, byScript)));
-        events.addAll(follower.hear(new Hypothesis.Final(EarKind.OPEN, end, byOpen)));
+        end(byScript, byOpen);
         now += 1;
         return this;
+    }
+
+    /** Ends an utterance with the words that each ear heard in it. */
+    private void end(List<RecognizedWord> script, List<RecognizedWord> open) {
+        StreamTime end = StreamTime.ofSeconds(now + 0.5);
+        events.addAll(follower.hear(new Hypothesis.Final(EarKind.SCRIPT, end, script)));
+        events.addAll(follower.hear(new Hypothesis.Final(EarKind.OPEN, end, open)));
     }
 
     private RecognizedWord timed(String word) {

@@ -3,11 +3,8 @@ package org.bookholder.follow.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.bookholder.follow.model.Attempt;
-import org.bookholder.testing.ReadAloud;
-import org.bookholder.testing.Scripts;
 import org.bookholder.wording.Labels;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,8 +13,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What is reported of one line, by what each ear heard. */
 final class JudgedLineTest {
     private static final String LINE = "Turn the wheel slowly and watch the gap beside the brake";
-    private static final String BEFORE = "Nobody answered the question from the back row";
-    private static final String AFTER = "Everybody wrote the number down at once";
 
     @ParameterizedTest
     @CsvSource(
@@ -103,14 +98,7 @@ final class JudgedLineTest {
                         + " turn the wheel slowly and watch the gap beside the brake : clean",
             })
     void onlyWhatBothEarsMissedOrHeardIsReported(String scriptEar, String openEar, String reported) {
-        List<Attempt> attempts = ReadAloud.of(Scripts.of(BEFORE, LINE, AFTER))
-                .say(BEFORE.toLowerCase(Locale.ROOT))
-                .say(scriptEar, openEar)
-                .say(AFTER.toLowerCase(Locale.ROOT))
-                .cut()
-                .attempts();
-        assertThat(reported(attempts.stream().filter(a -> a.line() == 2).toList()))
-                .isEqualTo(reported);
+        assertThat(reported(OneLine.heard(LINE, scriptEar, openEar))).isEqualTo(reported);
     }
 
     /** The outcome of the only attempt, and each word that was not read as written. */

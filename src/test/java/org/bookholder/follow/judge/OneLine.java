@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.testing.ReadAloud;
 import org.bookholder.testing.Scripts;
@@ -37,9 +38,17 @@ public final class OneLine {
 
     /** Its attempts by a reader of a script of that {@link #text}. */
     public static List<Attempt> read(ReadAloud reader, String read) {
-        return reader
-                .say(BEFORE.toLowerCase(Locale.ROOT))
-                .say(read)
+        return between(reader, in -> in.say(read));
+    }
+
+    /** Its attempts, if the two ears hear it differently. */
+    public static List<Attempt> heard(String line, String scriptEar, String openEar) {
+        return between(ReadAloud.of(Scripts.of(BEFORE, line, AFTER)), in -> in.say(scriptEar, openEar));
+    }
+
+    private static List<Attempt> between(ReadAloud reader, UnaryOperator<ReadAloud> line) {
+        return line
+                .apply(reader.say(BEFORE.toLowerCase(Locale.ROOT)))
                 .say(AFTER.toLowerCase(Locale.ROOT))
                 .cut()
                 .attempts()
