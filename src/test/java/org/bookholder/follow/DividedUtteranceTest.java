@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.FollowEvent;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.follow.model.ReadingPosition;
-import org.bookholder.script.model.Script;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.Hypothesis;
 import org.bookholder.speech.RecognizedWord;
@@ -19,13 +19,15 @@ import org.junit.jupiter.api.Test;
 
 /** Two lines are read without a pause, and the ears divide the utterance after the first one. */
 final class DividedUtteranceTest {
-    private static final Script LESSON = Scripts.of(
-            "Turn the wheel slowly and watch the gap beside the brake",
-            "A spoke that rings low is loose and wants half a turn");
+    private static final String FIRST_LINE = "Turn the wheel slowly and watch the gap beside the brake";
+    private static final String SECOND_LINE = "A spoke that rings low is loose and wants half a turn";
+
+    /** How many words the first line has. */
     private static final int FIRST = 11;
+
     private static final double WORD_SECONDS = 0.4;
 
-    private final Follower follower = new Follower(Prepared.of(LESSON));
+    private final Follower follower = new Follower(Prepared.of(Scripts.of(FIRST_LINE, SECOND_LINE)));
     private final List<FollowEvent> events = new ArrayList<>();
     private final List<RecognizedWord> words = new ArrayList<>();
 
@@ -76,8 +78,7 @@ final class DividedUtteranceTest {
 
     /** Reads on, up to and with the last words of {@code text}. */
     private void readTo(String text) {
-        String script = "turn the wheel slowly and watch the gap beside the brake "
-                + "a spoke that rings low is loose and wants half a turn";
+        String script = (FIRST_LINE + " " + SECOND_LINE).toLowerCase(Locale.ROOT);
         String read = script.substring(0, script.indexOf(text) + text.length());
         List<String> all = List.of(read.split(" ", -1));
         for (String word : all.subList(words.size(), all.size())) {

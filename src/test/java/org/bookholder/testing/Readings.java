@@ -14,9 +14,10 @@ import org.bookholder.script.model.ScriptLine;
 import org.bookholder.session.Mover;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeEnd;
+import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
-/** Session events and attempts of imagined readings, made by hand. */
+/** Recognised words, session events and attempts of imagined readings, made by hand. */
 public final class Readings {
     /** When imagined sessions begin. */
     public static final Instant MORNING = Instant.parse("2026-01-05T09:00:00Z");
@@ -25,6 +26,11 @@ public final class Readings {
 
     public static StreamTime s(double seconds) {
         return StreamTime.ofSeconds(seconds);
+    }
+
+    /** A word as an ear recognises it for sure. Seconds. */
+    public static RecognizedWord word(String text, double start, double end) {
+        return new RecognizedWord(text, s(start), s(end), 1);
     }
 
     /** A take rolled {@code at} seconds into the audio and as long after {@link #MORNING}. */

@@ -3,6 +3,7 @@ package org.bookholder.follow.settle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.bookholder.testing.Readings.complete;
 import static org.bookholder.testing.Readings.s;
+import static org.bookholder.testing.Readings.word;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -89,10 +90,6 @@ final class AsideFinderTest {
     private static PathStep step(RecognizedWord word, boolean off) {
         PathStep.Kind kind = off ? PathStep.Kind.OFF : PathStep.Kind.MATCH;
         return new PathStep(null, 0, off, kind, -1, false, word, 0, 0);
-    }
-
-    private static RecognizedWord word(String text, double start, double end) {
-        return new RecognizedWord(text, s(start), s(end), 1);
     }
 
     private List<Aside> found(Attempt... attempts) {

@@ -9,6 +9,8 @@ import org.bookholder.follow.graph.PathSpan;
 import org.bookholder.follow.graph.PathStep;
 import org.bookholder.follow.graph.PathStep.Kind;
 import org.bookholder.follow.graph.ReadingGraph;
+import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptWord;
 import org.bookholder.speech.RecognizedWord;
 import org.bookholder.testing.ReadAloud;
 import org.bookholder.testing.Scripts;
@@ -19,8 +21,14 @@ import org.junit.jupiter.api.Test;
  * and each word of the script is there once.
  */
 final class SpanBuilderTest {
-    private final SpanBuilder builder = new SpanBuilder(new ReadingGraph(ReadAloud.known(
-            Scripts.of("alpha bravo charlie delta", "echo foxtrot golf hotel", "india juliet kilo lima"))));
+    private static final Script SCRIPT =
+            Scripts.of("alpha bravo charlie delta", "echo foxtrot golf hotel", "india juliet kilo lima");
+    private static final List<String> WORDS = SCRIPT.lines().stream()
+            .flatMap(line -> line.words().stream())
+            .map(ScriptWord::written)
+            .toList();
+
+    private final SpanBuilder builder = new SpanBuilder(new ReadingGraph(ReadAloud.known(SCRIPT)));
     private final List<PathSpan> spans = new ArrayList<>();
     private double now;
 
@@ -142,12 +150,12 @@ final class SpanBuilderTest {
 
     private void read(int... words) {
         for (int word : words) {
-            add(Kind.MATCH, word, text(word), false);
+            add(Kind.MATCH, word, WORDS.get(word), false);
         }
     }
 
     private void jump(int word) {
-        add(Kind.MATCH, word, text(word), true);
+        add(Kind.MATCH, word, WORDS.get(word), true);
     }
 
     private void off(String... words) {
@@ -168,13 +176,6 @@ final class SpanBuilderTest {
 
     private void finish() {
         spans.addAll(builder.finish());
-    }
-
-    private static String text(int word) {
-        return List.of(
-                        "alpha", "bravo", "charlie", "delta", "echo", "foxtrot", "golf", "hotel", "india", "juliet",
-                        "kilo", "lima")
-                .get(word);
     }
 
     private List<String> described() {

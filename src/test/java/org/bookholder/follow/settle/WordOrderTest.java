@@ -2,6 +2,7 @@ package org.bookholder.follow.settle;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.bookholder.testing.Readings.s;
+import static org.bookholder.testing.Readings.word;
 
 import java.util.Arrays;
 import java.util.List;
@@ -53,9 +54,5 @@ final class WordOrderTest {
 
     private List<RecognizedWord> ordered(double heardTo, RecognizedWord... words) {
         return order.of(new Hypothesis.Final(EarKind.OPEN, s(heardTo), Arrays.asList(words)));
-    }
-
-    private static RecognizedWord word(String text, double start, double end) {
-        return new RecognizedWord(text, s(start), s(end), 1);
     }
 }
