@@ -23,8 +23,6 @@ import org.junit.jupiter.params.provider.CsvSource;
  * <p>In a pause the eyes are still on the last word or already on the next one; either row may stand at the eye-line.
  */
 final class GapMotionTest {
-    private static final int LESSONS = 3;
-    private static final int COURSES = 3;
     private static final double LINE_PAUSE_SHARE = 0.5;
 
     /** A reading: when each word is begun, and when the one before it ended. */
@@ -37,9 +35,10 @@ final class GapMotionTest {
     @ParameterizedTest
     @CsvSource({"100, 0.7", "170, 0.5", "130, 0", "130, 0.35"})
     void theRowBeingReadStaysNearTheEyeLineAlsoAtGaps(double pace, double pause) throws IOException, ProblemException {
-        for (int number = 1; number <= LESSONS; number++) {
-            for (int course = 0; course < COURSES; course++) {
-                assertThat(within(ReadingMotionTest.lesson(number), pace, pause, 7 + course))
+        for (int number = 1; number <= ReadingMotionTest.LESSONS; number++) {
+            for (int course = 0; course < ReadingMotionTest.COURSES; course++) {
+                assertThat(within(
+                                ReadingMotionTest.lesson(number), pace, pause, ReadingMotionTest.FIRST_COURSE + course))
                         .as("lesson " + number + ", course " + course)
                         .isGreaterThan(0.915);
             }

@@ -33,9 +33,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** How the text moves through whole readings of the demo's lessons, in virtual time, 60 pictures a second. */
 final class ReadingMotionTest {
     private static final double FRAME = 1.0 / 60;
-    private static final int LESSONS = 3;
-    private static final int FIRST_COURSE = 7;
-    private static final int COURSES = 3;
+    static final int LESSONS = 3;
+    static final int FIRST_COURSE = 7;
+    static final int COURSES = 3;
     private static final Geometry GEOMETRY = Geometry.of(WindowSettings.defaults(), 0, 1080, 1920, 1080);
 
     /** What the position was from a moment on. */
@@ -158,7 +158,7 @@ final class ReadingMotionTest {
         return position;
     }
 
-    static double share(List<Double> values, double share) {
+    private static double share(List<Double> values, double share) {
         List<Double> sorted = new ArrayList<>(values);
         sorted.sort(null);
         return sorted.get((int) (share * (sorted.size() - 1)));
