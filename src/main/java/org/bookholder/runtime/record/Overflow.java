@@ -44,7 +44,7 @@ public interface Overflow {
 
     /**
      * Keeps events that are not in the session's journal, in place of those that were given before; of a session whose folder is
-     * gone, all that can still be read. It costs only what is new.
+     * gone, all that can still be read. Only what is new is written.
      *
      * @param rest the events that could not be written, in order; empty if there are none any more
      * @param before the last event that was written, if it is known
