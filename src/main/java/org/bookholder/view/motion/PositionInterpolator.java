@@ -23,6 +23,7 @@ public final class PositionInterpolator {
     private static final double USUALLY_AHEAD_WORDS = 0.4;
 
     private static final double USUALLY_AHEAD_SECONDS = 0.23;
+
     /** How long after its end a word is usually recognised. */
     private static final double USUALLY_LATE_SECONDS = 0.1;
 
