@@ -16,8 +16,13 @@ final class RecentSound {
     }
 
     void add(short[] samples) {
-        for (short sample : samples) {
-            ring[(int) (count++ % ring.length)] = sample;
+        int done = 0;
+        while (done < samples.length) {
+            int at = (int) (count % ring.length);
+            int piece = Math.min(samples.length - done, ring.length - at);
+            System.arraycopy(samples, done, ring, at, piece);
+            done += piece;
+            count += piece;
         }
     }
 
@@ -28,9 +33,10 @@ final class RecentSound {
                     "first (" + first + ") must be among the last " + ring.length + " samples of " + count);
         }
         short[] samples = new short[(int) (count - first)];
-        for (int i = 0; i < samples.length; i++) {
-            samples[i] = ring[(int) ((first + i) % ring.length)];
-        }
+        int from = (int) (first % ring.length);
+        int atEnd = Math.min(samples.length, ring.length - from);
+        System.arraycopy(ring, from, samples, 0, atEnd);
+        System.arraycopy(ring, 0, samples, atEnd, samples.length - atEnd);
         count = first;
         return samples;
     }
