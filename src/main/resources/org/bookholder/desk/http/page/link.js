@@ -17,6 +17,13 @@ const UNSEEN = 3000;
 
 const HERE = 60_000;
 
+/** The change that an act makes arrives beside its answer, and often a little later. */
+const ARRIVAL = 2000;
+const LOOK = 20;
+
+/** Acts that change what this browser would undo next. */
+const COUNTED = ['mark', 'note', 'edit', 'say', 'decide', 'bound', 'undo'];
+
 /** Identifies this page: when it opens a new connection, the program closes its previous one. */
 const PAGE = Array.from(crypto.getRandomValues(new Uint32Array(2)), (n) => n.toString(36)).join('');
 
@@ -30,6 +37,9 @@ let hiding = 0;
 let letIn = false;
 let had = '';
 let home = false;
+
+/** Done when the page knows of the last act of this browser; an undo before that would be of an older one. */
+let counted = Promise.resolve();
 
 /** Whether this is the state of another session than the one that the page shows. */
 function isAnother(whole) {
@@ -48,7 +58,10 @@ export async function act(action) {
     aloud('With your code you can watch, but not change anything.');
     return false;
   }
-  const trouble = await send({ ...action, by: ME }, ownIsDone);
+  const before = undoable()?.act;
+  const answer = send({ ...action, by: ME }, ownIsDone);
+  if (COUNTED.includes(action.do)) counted = answer.then((trouble) => (trouble ? '' : until(() => undoable()?.act !== before)));
+  const trouble = await answer;
   if (trouble) {
     tell(trouble);
     aloud(trouble);
@@ -61,12 +74,18 @@ export async function act(action) {
 /** What this browser would undo next: the act's number, and what it was; undefined if nothing. */
 export const undoable = () => model.people.undo?.[ME];
 
-/** Undoes what this browser did last; returns whether something was. */
+/** Waits until something is so, for a short while at most. */
+async function until(so) {
+  for (let waited = 0; !so() && waited < ARRIVAL; waited += LOOK) await new Promise((done) => { setTimeout(done, LOOK); });
+}
+
+/** Undoes what this browser did last; returns what that was, or undefined if nothing was undone. */
 export async function undo() {
+  await counted;
   const last = undoable();
-  if (!last || !await act({ do: 'undo', act: last.act })) return false;
+  if (!last || !await act({ do: 'undo', act: last.act })) return undefined;
   aloud(`Undone: ${last.what}.`);
-  return true;
+  return last;
 }
 
 function show(text) {

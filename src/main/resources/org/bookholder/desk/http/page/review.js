@@ -180,8 +180,8 @@ async function decide(choice) {
 
 /** Undoes what this person did last, and shows the line that it was about. */
 async function undoHere() {
-  const line = undoable()?.line;
-  if (await undo() && line) {
+  const line = (await undo())?.line;
+  if (line) {
     choose(line);
     showReview();
   }
