@@ -81,7 +81,7 @@ function part(group, home) {
     el('h3', { id: `g-${group.name}` }, title), el('p', { class: 'small' }, about),
     group.name === 'delivery' ? el('details', { id: 'g-delivery-more' }, el('summary', {}, 'All that is checked'), fields) : fields,
     group.name === 'limits' ? el('ul', { class: 'cautions' }, ...home.day.cautions.map((text) => el('li', {}, text))) : '',
-    group.name === 'limits' ? el('details', {}, el('summary', {}, 'Where the figures come from that hold unless you set your own'),
+    group.name === 'limits' ? el('details', {}, el('summary', {}, 'Where the figures come from'),
       el('ul', { class: 'cautions' }, ...home.day.sources.map((text) => el('li', {}, sourced(text))))) : '',
     el('p', { class: 'small path' }, `Kept in ${group.file}`));
 }

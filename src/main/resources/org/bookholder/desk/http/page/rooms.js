@@ -59,7 +59,7 @@ export const ROOMS = {
     button: 'Make the film',
     fields: [
       session(),
-      tick('final', 'Make it to go out: in the size and loudness of the delivery profile, into the course\u2019s exports, and check it'),
+      tick('final', 'Make the finished film, not a draft: as the delivery profile asks, in the course\u2019s exports, and checked'),
       line('leaveOut', 'Lines to do without', '', { aside: true, more: 'Their numbers, as in 8, 13.' }),
       tick('asShot', 'Never frame closer to hide a cut', { aside: true }),
       tick('enlarge', 'Blow a small picture up to the size that the profile asks for', { aside: true })],
