@@ -13,7 +13,7 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Names with accents in a locale without them; only on Linux does the Java virtual machine use the locale for file names. */
-@EnabledOnOs(OS.LINUX)
+@EnabledOnOs(value = OS.LINUX, disabledReason = "only there does Java take the locale for file names")
 final class FileNamesTest {
     private static final String REMEDY = ": a file or folder with this name cannot be opened or made in this locale"
             + " (ANSI_X3.4-1968); set LC_ALL=C.UTF-8 and start again, or rename it";

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** The program from script to notes on a disk of memory that is too small for the demo's reading, with the real recogniser. */
-@EnabledOnOs(OS.LINUX)
+@EnabledOnOs(value = OS.LINUX, disabledReason = "small disks are mounted with unshare and tmpfs of Linux")
 @Timeout(300)
 @Execution(ExecutionMode.CONCURRENT)
 final class SmallDiskProgramTest {
