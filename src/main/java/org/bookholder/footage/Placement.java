@@ -36,11 +36,26 @@ public record Placement(
         return start + inTake + Math.floorDiv(Math.addExact(Math.multiplyExact(inTake, drift), WHOLE / 2), WHOLE);
     }
 
-    /** The same, no further than a file of that length has pictures; its sound may go on a little. */
+    /** The same placement, no further than a file of that length has pictures; its sound may go on a little. */
     public Placement within(StreamTime length) {
         long inTake = Math.max(0, Math.multiplyExact(length.ticks() - start, WHOLE) / (WHOLE + drift));
         StreamTime end = StreamTime.max(from, StreamTime.min(to, takeStart.plus(new StreamTime(inTake))));
         return new Placement(take, takeStart, start, drift, from, end, confidence);
+    }
+
+    /** Where a session time lies in the file, both in ticks with fractions; also outside of what lies in both. */
+    public double fileTicks(double session) {
+        return start + (session - takeStart.ticks()) * speed();
+    }
+
+    /** The session time of a place in the file: the reverse of {@link #fileTicks}. */
+    public double sessionTicks(double file) {
+        return takeStart.ticks() + (file - start) / speed();
+    }
+
+    /** How many ticks the file's clock counts for each tick of the session's. */
+    public double speed() {
+        return 1 + (double) drift / WHOLE;
     }
 
     /** Whether a session time lies in the file. */

@@ -23,8 +23,6 @@ public final class FilmPlanner {
     /** A place without a camera that is no longer than this many pictures is bridged by the camera before or after it. */
     private static final int SLIVER = 2;
 
-    private static final double MILLIARD = 1e9;
-
     private final FrameRate rate;
     private final List<FilmClip> clips = new ArrayList<>();
     private long now;
@@ -135,8 +133,8 @@ public final class FilmPlanner {
             Placement placement = camera.get().placement();
             long first = Math.max(0, rate.nearestFrame(placement.inFile(from)));
             frames = Math.max(1, rate.nearestFrame(placement.inFile(to)) - first);
-            step = 1 / (1 + placement.drift() / MILLIARD);
-            begins = placement.takeStart().ticks() + (rate.ticksAt(first) - placement.start()) * step;
+            step = 1 / placement.speed();
+            begins = placement.sessionTicks(rate.ticksAt(first));
             shot = Optional.of(new Shot(
                     camera.get().footage().file(),
                     camera.get().picture(),
@@ -175,17 +173,12 @@ public final class FilmPlanner {
         return sources.tracks().stream()
                 .filter(t -> t.placement().take() == take && covers(t.placement(), from, to))
                 .min(Comparator.comparing(Track::kind).thenComparing(t -> !isOf(camera, t)))
-                .map(t -> {
-                    Placement place = t.placement();
-                    double gain = 1 + place.drift() / MILLIARD;
-                    boolean own = isOf(camera, t);
-                    return new Heard(
-                            t.file(),
-                            t.kind(),
-                            place.start() + (begins - place.takeStart().ticks()) * gain,
-                            // The same clock, so that rounding must not make it drift.
-                            own ? 1 : step * gain);
-                });
+                .map(t -> new Heard(
+                        t.file(),
+                        t.kind(),
+                        t.placement().fileTicks(begins),
+                        // The same clock, so that rounding must not make it drift.
+                        isOf(camera, t) ? 1 : step * t.placement().speed()));
     }
 
     private static boolean isOf(Optional<Camera> camera, Track track) {

@@ -11,18 +11,21 @@ import org.bookholder.timing.StreamTime;
  * @param pairs both places of each take that both have, at least one
  */
 record ClockMap(List<Pair> pairs) {
-    private static final double WHOLE = 1e9;
-
-    /** Where one take lies in the camera's file, and in the source. */
-    record Pair(Placement camera, Placement source) {
-        private double away(double ticks) {
-            double from = camera.inFile(camera.from());
-            double to = camera.inFile(camera.to());
-            return Math.max(0, Math.max(from - ticks, ticks - to));
+    /**
+     * Where one take lies in the camera's file, and in the source.
+     *
+     * @param camera the take in the camera's file
+     * @param source the take in the source
+     * @param from the first tick of the camera's file that has it
+     * @param to the last one
+     */
+    record Pair(Placement camera, Placement source, long from, long to) {
+        static Pair of(Placement camera, Placement source) {
+            return new Pair(camera, source, camera.inFile(camera.from()), camera.inFile(camera.to()));
         }
 
-        private double session(double ticks) {
-            return camera.takeStart().ticks() + (ticks - camera.start()) / (1 + camera.drift() / WHOLE);
+        private double away(double ticks) {
+            return Math.max(0, Math.max(from - ticks, ticks - to));
         }
     }
 
@@ -33,17 +36,6 @@ record ClockMap(List<Pair> pairs) {
             best = pair.away(ticks) < best.away(ticks) ? pair : best;
         }
         return best;
-    }
-
-    /** The time in the source, in ticks from its beginning; negative before it. */
-    static double inSource(Pair pair, double ticks) {
-        double inTake = pair.session(ticks) - pair.source().takeStart().ticks();
-        return pair.source().start() + inTake * (1 + pair.source().drift() / WHOLE);
-    }
-
-    /** The session time, in ticks; negative before it. */
-    static double inSession(Pair pair, double ticks) {
-        return pair.session(ticks);
     }
 
     /** Ticks of a sample's time. */

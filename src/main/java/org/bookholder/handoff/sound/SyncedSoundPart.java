@@ -109,7 +109,7 @@ public final class SyncedSoundPart implements HandOffPart {
                                     && seen.placement()
                                             .from()
                                             .isBefore(heard.placement().to()))
-                    .forEach(heard -> pairs.add(new ClockMap.Pair(seen.placement(), heard.placement())));
+                    .forEach(heard -> pairs.add(ClockMap.Pair.of(seen.placement(), heard.placement())));
         }
         return new ClockMap(pairs);
     }
@@ -131,7 +131,8 @@ public final class SyncedSoundPart implements HandOffPart {
                 for (int i = 0; i < piece.length; i++) {
                     double ticks = ClockMap.ticks(done + i, rate);
                     ClockMap.Pair pair = map.nearest(ticks);
-                    double at = own ? ClockMap.inSession(pair, ticks) : ClockMap.inSource(pair, ticks);
+                    double session = pair.camera().sessionTicks(ticks);
+                    double at = own ? session : pair.source().fileTicks(session);
                     piece[i] = between.at(from, pair.camera().take(), at * rate / StreamTime.TICKS_PER_SECOND);
                 }
                 WavChunks.samples(out, piece);
