@@ -21,6 +21,7 @@ import org.bookholder.film.program.FfmpegRun;
 import org.bookholder.film.sound.FilmSound;
 import org.bookholder.film.sound.SoundFinish;
 import org.bookholder.film.words.FilmWords;
+import org.bookholder.handoff.captions.FilmTexts;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.CompletionLatch;
 
@@ -108,7 +109,11 @@ public final class FilmMaker {
         Path whole = mux(work, clips, sound, words);
         Path file = UnusedName.move(whole, order.wanted().toAbsolutePath());
         return new FilmMade(
-                file, beside(work, file, words), order.plan().length().seconds(), sound.reading(), sound.held());
+                file,
+                beside(work, file, words.texts()),
+                order.plan().length().seconds(),
+                sound.reading(),
+                sound.held());
     }
 
     private List<String> pictures(Path work) throws ProblemException, IOException {
@@ -129,7 +134,7 @@ public final class FilmMaker {
                 work.resolve("clips.txt"),
                 clips.stream().map(clip -> "file '" + clip + "'\n").collect(Collectors.joining()));
         files.write(work.resolve("notes.txt"), words.notes(order.script().title()));
-        String captions = words.subRip();
+        String captions = words.texts().subRip();
         if (!captions.isEmpty()) {
             files.write(work.resolve("captions.srt"), captions);
         }
@@ -153,12 +158,12 @@ public final class FilmMaker {
     }
 
     /** Captions and text of a film beside it, under its name. */
-    private List<Path> beside(Path work, Path film, FilmWords words) throws IOException {
+    private List<Path> beside(Path work, Path film, FilmTexts texts) throws IOException {
         String name = String.valueOf(film.getFileName());
         String stem = name.substring(0, name.lastIndexOf('.'));
         List<Path> files = new ArrayList<>();
         for (Map.Entry<String, String> text : Map.of(
-                        ".vtt", words.webVtt(), ".srt", words.subRip(), ".txt", words.transcript())
+                        ".vtt", texts.webVtt(), ".srt", texts.subRip(), ".txt", texts.transcript())
                 .entrySet()) {
             Path draft = work.resolve("beside" + text.getKey());
             new AtomicFiles(Access.KEPT).write(draft, text.getValue());

@@ -5,7 +5,6 @@ import java.util.List;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.follow.model.Attempt;
-import org.bookholder.handoff.captions.CaptionFiles;
 import org.bookholder.handoff.captions.Chapter;
 import org.bookholder.handoff.captions.FilmTexts;
 import org.bookholder.handoff.captions.SaidWords;
@@ -18,15 +17,9 @@ import org.bookholder.timing.StreamTime;
 /**
  * What is said in a film, and when.
  *
- * @param texts its captions and transcript
- * @param chapters its chapters, in order; none if the script has no headings
+ * @param texts its captions, transcript and chapters
  */
-public record FilmWords(FilmTexts texts, List<Chapter> chapters) {
-    /** Copies the list. */
-    public FilmWords {
-        chapters = List.copyOf(chapters);
-    }
-
+public record FilmWords(FilmTexts texts) {
     /** The words of a film of a lesson. */
     public static FilmWords of(FilmPlan plan, Script script) {
         List<SpokenLine> lines = new ArrayList<>();
@@ -41,7 +34,7 @@ public record FilmWords(FilmTexts texts, List<Chapter> chapters) {
                 }
             }
         }
-        return new FilmWords(new FilmTexts(script, lines, plan.length()), Chapter.of(script, lines));
+        return new FilmWords(new FilmTexts(script, lines, plan.length()));
     }
 
     private static List<TimedWord> inFilm(FilmPlan plan, FilmClip clip, ScriptLine line, Attempt attempt) {
@@ -54,27 +47,9 @@ public record FilmWords(FilmTexts texts, List<Chapter> chapters) {
                 .toList();
     }
 
-    /** Captions as WebVTT. */
-    public String webVtt() {
-        return CaptionFiles.webVtt(words());
-    }
-
-    /** Captions as SubRip. */
-    public String subRip() {
-        return CaptionFiles.subRip(words());
-    }
-
-    private List<List<TimedWord>> words() {
-        return texts.spoken().stream().map(SpokenLine::words).toList();
-    }
-
-    /** The title, the headings, and what is said in paragraphs as in the script. */
-    public String transcript() {
-        return texts.transcript();
-    }
-
     /** The chapters in FFmpeg's own form of notes on a film; the title first. */
     public String notes(String title) {
+        List<Chapter> chapters = texts.chapters();
         StringBuilder text = new StringBuilder(";FFMETADATA1\ntitle=" + escaped(title) + "\n");
         for (int i = 0; i < chapters.size(); i++) {
             StreamTime end = i + 1 < chapters.size() ? chapters.get(i + 1).start() : texts.length();

@@ -32,18 +32,37 @@ public record FilmTexts(Script script, List<SpokenLine> spoken, StreamTime lengt
      * @param name the beginning of their names
      */
     public List<HandOffFile> files(String name) {
-        List<Caption> captions = new CaptionWriter(CaptionRules.standard())
-                .write(spoken.stream().map(SpokenLine::words).toList());
+        List<Caption> captions = captions();
         List<HandOffFile> files = new ArrayList<>();
-        files.add(HandOffFile.text(name + ".vtt", out -> CaptionsPart.webVtt(captions, out)));
-        files.add(HandOffFile.text(name + ".srt", out -> CaptionsPart.subRip(captions, out)));
+        files.add(HandOffFile.text(name + ".vtt", out -> out.append(CaptionFiles.webVtt(captions))));
+        files.add(HandOffFile.text(name + ".srt", out -> out.append(CaptionFiles.subRip(captions))));
         files.add(HandOffFile.text(name + "-transcript.txt", out -> out.append(transcript())));
-        List<Chapter> chapters = Chapter.of(script, spoken);
+        List<Chapter> chapters = chapters();
         if (!chapters.isEmpty()) {
-            files.add(HandOffFile.text(name + "-chapters.vtt", out -> CaptionsPart.webVtt(cues(chapters), out)));
+            files.add(HandOffFile.text(name + "-chapters.vtt", out -> out.append(CaptionFiles.webVtt(cues(chapters)))));
             files.add(HandOffFile.text(name + "-chapters.txt", out -> list(chapters, out)));
         }
         return files;
+    }
+
+    /** The captions as WebVTT (W3C). */
+    public String webVtt() {
+        return CaptionFiles.webVtt(captions());
+    }
+
+    /** The captions as SubRip. */
+    public String subRip() {
+        return CaptionFiles.subRip(captions());
+    }
+
+    private List<Caption> captions() {
+        return new CaptionWriter(CaptionRules.standard())
+                .write(spoken.stream().map(SpokenLine::words).toList());
+    }
+
+    /** The chapters, in order; none if the script has no headings. */
+    public List<Chapter> chapters() {
+        return Chapter.of(script, spoken);
     }
 
     /** The title, the headings, and what is said in paragraphs as in the script. */

@@ -30,13 +30,14 @@ final class FilmWordsTest {
                 new Deviation(2, "five", "", Deviation.Kind.DROPPED, 1),
                 new Deviation(4, "", "indeed", Deviation.Kind.ADDED, 1)));
         assertThat(words.texts().spoken().get(1).text()).isEqualTo("For six indeed.");
-        assertThat(words.transcript()).isEqualTo("Two parts\n\nOne two three.\n\nThe = second\n\nFor six indeed.\n");
+        assertThat(words.texts().transcript())
+                .isEqualTo("Two parts\n\nOne two three.\n\nThe = second\n\nFor six indeed.\n");
     }
 
     @Test
     void aSwappedWordKeepsTheStopAtTheSentencesEnd() throws ProblemException {
         FilmWords words = words(List.of(new Deviation(3, "six", "sick", Deviation.Kind.SWAPPED, 1)));
-        assertThat(words.transcript()).endsWith("Four five sick.\n");
+        assertThat(words.texts().transcript()).endsWith("Four five sick.\n");
     }
 
     @Test
@@ -45,14 +46,16 @@ final class FilmWordsTest {
         FilmWords words = words(List.of());
         TimedWord four = words.texts().spoken().get(1).words().get(0);
         assertThat(four.start()).isEqualTo(s(2.5));
-        assertThat(words.webVtt()).startsWith("WEBVTT\n\n00:00:00.500 --> ").contains("\n00:00:02.500 --> ");
-        assertThat(words.subRip()).startsWith("1\r\n00:00:00,500 --> ");
+        assertThat(words.texts().webVtt())
+                .startsWith("WEBVTT\n\n00:00:00.500 --> ")
+                .contains("\n00:00:02.500 --> ");
+        assertThat(words.texts().subRip()).startsWith("1\r\n00:00:00,500 --> ");
     }
 
     @Test
     void chaptersBeginWhereTheirFirstLineIsHeard() throws ProblemException {
         FilmWords words = words(List.of());
-        assertThat(words.chapters())
+        assertThat(words.texts().chapters())
                 .containsExactly(new Chapter(s(0), "Two parts"), new Chapter(s(2.5), "The = second"));
         assertThat(words.notes("A; title")).isEqualTo("""
             ;FFMETADATA1

@@ -3,7 +3,6 @@ package org.bookholder.handoff.captions;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.bookholder.testing.Readings.s;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.timing.StreamTime;
@@ -93,14 +92,12 @@ final class CaptionsTest {
 
     /** W3C WebVTT: a cue's text may hold neither a bare ampersand nor a less-than sign nor the arrow. */
     @Test
-    void markupIsEscapedInWebVttOnly() throws IOException {
+    void markupIsEscapedInWebVttOnly() {
         List<Caption> captions = List.of(new Caption(s(1), s(2), List.of("5 < 6 & 7 --> 8")));
-        StringBuilder vtt = new StringBuilder();
-        CaptionsPart.webVtt(captions, vtt);
-        assertThat(vtt.toString()).isEqualTo("WEBVTT\n\n00:00:01.000 --> 00:00:02.000\n5 &lt; 6 &amp; 7 --&gt; 8\n");
-        StringBuilder srt = new StringBuilder();
-        CaptionsPart.subRip(captions, srt);
-        assertThat(srt.toString()).isEqualTo("1\r\n00:00:01,000 --> 00:00:02,000\r\n5 < 6 & 7 --> 8\r\n\r\n");
+        assertThat(CaptionFiles.webVtt(captions))
+                .isEqualTo("WEBVTT\n\n00:00:01.000 --> 00:00:02.000\n5 &lt; 6 &amp; 7 --&gt; 8\n");
+        assertThat(CaptionFiles.subRip(captions))
+                .isEqualTo("1\r\n00:00:01,000 --> 00:00:02,000\r\n5 < 6 & 7 --> 8\r\n\r\n");
     }
 
     private static List<Caption> captions(double perWord, String... lines) {
