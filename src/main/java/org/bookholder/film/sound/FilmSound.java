@@ -10,6 +10,7 @@ import java.util.function.DoubleConsumer;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.plan.Heard;
+import org.bookholder.footage.Interpolator;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
 
@@ -22,7 +23,7 @@ public final class FilmSound {
     private static final int HALF_FADE = 360;
 
     /** How many samples around a clip are needed: half a fade, and what lies between them. */
-    private static final int MARGIN = HALF_FADE + ClipVoice.REACH + 2;
+    private static final int MARGIN = HALF_FADE + Interpolator.REACH + 2;
 
     /** After so many samples the listener is told. */
     private static final int STEP = 1 << 16;
@@ -128,11 +129,11 @@ public final class FilmSound {
         return 0.5f + (inside + 0.5f) / (2 * HALF_FADE);
     }
 
-    private static float faded(Optional<ClipVoice> other, long at, float own, float share) {
+    private static float faded(Optional<ClipVoice> other, long at, float own, float share) throws ProblemException {
         return share * own + (1 - share) * value(other, at);
     }
 
-    private static float value(Optional<ClipVoice> voice, long at) {
+    private static float value(Optional<ClipVoice> voice, long at) throws ProblemException {
         return voice.isPresent() ? voice.get().at(at) : 0;
     }
 

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.bookholder.footage.Interpolator;
 import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
@@ -122,7 +123,6 @@ public final class SyncedSoundPart implements HandOffPart {
         FrameRate frames = handOff.timeline().rate();
         long samples = frames.length(camera.frames()).samples(rate);
         WavChunks.begin(out, rate, samples, List.of(bext(handOff, name, camera, source, rate)));
-        Interpolator between = new Interpolator();
         try (Samples from = own
                 ? Samples.ofTakes(handOff.sound(), rate)
                 : Samples.ofFile(source.media().get(0), source.channel(), rate)) {
@@ -133,7 +133,10 @@ public final class SyncedSoundPart implements HandOffPart {
                     ClockMap.Pair pair = map.nearest(ticks);
                     double session = pair.camera().sessionTicks(ticks);
                     double at = own ? session : pair.source().fileTicks(session);
-                    piece[i] = between.at(from, pair.camera().take(), at * rate / StreamTime.TICKS_PER_SECOND);
+                    int take = pair.camera().take();
+                    double value =
+                            Interpolator.at(at * rate / StreamTime.TICKS_PER_SECOND, number -> from.at(take, number));
+                    piece[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(value)));
                 }
                 WavChunks.samples(out, piece);
             }
