@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.bookholder.film.format.FilmFormat;
-import org.bookholder.film.format.SoundEncoding;
 import org.bookholder.timing.FrameRate;
 
 /**
@@ -53,7 +52,7 @@ record MuxCommand(FilmFormat format, String clips, List<String> sound, String ca
                 Integer.toString(format.sampleRate()),
                 "-c:a",
                 format.sound().encoder()));
-        if (format.sound() == SoundEncoding.AAC || format.sound() == SoundEncoding.OPUS) {
+        if (format.sound().hasBitRate()) {
             command.addAll(List.of("-b:a", format.soundKbps() + "k"));
         }
     }

@@ -164,7 +164,7 @@ public final class FilmService {
             return FormatChooser.draft(profile, rate);
         }
         FormatChooser.Chosen chosen = FormatChooser.of(profile, pictures, rate, length, request.enlarge());
-        chosen.remarks().forEach(remark -> remarks.add(Character.toUpperCase(remark.charAt(0)) + remark.substring(1)));
+        remarks.addAll(chosen.remarks());
         return chosen.format();
     }
 

@@ -36,7 +36,7 @@ public record FilmFormat(
     /** About how many bytes it takes for each second. */
     public long bytesPerSecond() {
         int pictures = picture.hasBitRate() ? pictureKbps : (int) (width * height * rate.perSecond() * 4 / 1000);
-        int sounds = sound.mostKbps() > 0 ? soundKbps : sampleRate * channels * 24 / 1000;
+        int sounds = sound.hasBitRate() ? soundKbps : sampleRate * channels * 24 / 1000;
         return (pictures + sounds) * 125L;
     }
 }

@@ -70,12 +70,12 @@ public final class FormatChooser {
             Profile profile, List<PictureFacts> pictures, FrameRate rate, StreamTime length, boolean enlarge)
             throws ProblemException {
         FormatChooser chooser = new FormatChooser(profile);
-        FilmFormat kind = chooser.kind(rate);
+        Kind kind = chooser.kind();
         double shape = chooser.shape();
         int height = chooser.height(pictures, shape, enlarge);
         int width = even(height * shape);
         chooser.sayBars(pictures, shape);
-        int kbps = chooser.pictureKbps(width, height, rate, length, kind.soundKbps());
+        int soundKbps = chooser.soundKbps(kind.sound());
         FilmFormat format = new FilmFormat(
                 kind.container(),
                 kind.picture(),
@@ -83,13 +83,13 @@ public final class FormatChooser {
                 width,
                 height,
                 rate,
-                kbps,
+                chooser.pictureKbps(width, height, rate, length, soundKbps),
                 kind.sound(),
-                kind.soundKbps(),
-                kind.sampleRate(),
-                kind.channels(),
-                kind.loudness(),
-                kind.truePeak());
+                soundKbps,
+                chooser.number(ProfileSetting.SAMPLE_RATE, StreamTime.TICKS_PER_SECOND),
+                chooser.number(ProfileSetting.CHANNELS, 2),
+                chooser.loudness(),
+                chooser.truePeak());
         return new Chosen(format, chooser.remarks);
     }
 
@@ -112,8 +112,10 @@ public final class FormatChooser {
                 chooser.truePeak());
     }
 
-    /** All but size and bit rate. */
-    private FilmFormat kind(FrameRate rate) throws ProblemException {
+    /** The kind of file, and how picture and sound are stored in it. */
+    private record Kind(String container, Encoding picture, String pixels, SoundEncoding sound) {}
+
+    private Kind kind() throws ProblemException {
         List<String> containers = words(profile, ProfileSetting.CONTAINER);
         for (Encoding picture : ordered(Encoding.values(), ProfileSetting.VIDEO, Encoding::label)) {
             Optional<String> pixels = picture.pixels().stream()
@@ -126,20 +128,7 @@ public final class FormatChooser {
                                         && sound.containers().contains(c))
                                 .findFirst();
                 if (container.isPresent() && pixels.isPresent() && allows(ProfileSetting.SCAN, "progressive")) {
-                    return new FilmFormat(
-                            container.get(),
-                            picture,
-                            pixels.get(),
-                            2,
-                            2,
-                            rate,
-                            0,
-                            sound,
-                            soundKbps(sound),
-                            number(ProfileSetting.SAMPLE_RATE, StreamTime.TICKS_PER_SECOND),
-                            number(ProfileSetting.CHANNELS, 2),
-                            loudness(),
-                            truePeak());
+                    return new Kind(container.get(), picture, pixels.get(), sound);
                 }
             }
         }
@@ -176,22 +165,22 @@ public final class FormatChooser {
         if (wanted <= there + 0.5) {
             return even(wanted);
         }
-        String small = "the camera's picture fills only " + even(there) + " of the " + even(wanted)
+        String small = "The camera's picture fills only " + even(there) + " of the " + even(wanted)
                 + " rows that the profile asks for";
         remarks.add(
                 enlarge
                         ? small + "; it was blown up"
-                        : small + "; the film has " + even(there) + ", as it is not blown up unless asked to");
+                        : small + "; the film has " + even(there) + " rows. It is blown up only if you ask for it");
         return even(enlarge ? wanted : there);
     }
 
     private void sayBars(List<PictureFacts> pictures, double shape) {
         if (pictures.stream().anyMatch(p -> FrameFit.of(p, shape).barred())) {
-            remarks.add("the camera's picture has another shape than the film and is shown whole, between two bars");
+            remarks.add("The camera's picture has another shape than the film and is shown whole, between two bars");
         }
         if (pictures.stream().anyMatch(p -> p.light() != PictureFacts.Light.STANDARD)) {
             remarks.add(
-                    "the camera's picture is of high dynamic range; its brightness was brought down to the usual one");
+                    "The camera's picture is of high dynamic range; its brightness was brought down to the usual one");
         }
     }
 

@@ -40,7 +40,12 @@ public enum SoundEncoding {
     }
 
     /** The most kilobits a second that it takes; 0 if it is not told how many to use. */
-    public int mostKbps() {
+    int mostKbps() {
         return mostKbps;
+    }
+
+    /** Whether it is told how many bits a second to use. */
+    public boolean hasBitRate() {
+        return mostKbps > 0;
     }
 }
