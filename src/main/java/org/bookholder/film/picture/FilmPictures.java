@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.bookholder.course.Text;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
@@ -11,6 +12,7 @@ import org.bookholder.film.format.FilmFormat;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.program.FfmpegRun;
+import org.bookholder.film.program.Pause;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
@@ -18,7 +20,7 @@ import org.bookholder.timing.StreamTime;
 
 /** Makes the pictures of a film, clip by clip, several at once. Confined to one thread. */
 public final class FilmPictures {
-    private static final int CARD_COLUMNS = 44;
+    private static final int CARD_COLUMNS = 43;
 
     private final FilmPlan plan;
     private final Script script;
@@ -93,13 +95,6 @@ public final class FilmPictures {
         return files;
     }
 
-    /** Waits a moment between two looks. */
-    @FunctionalInterface
-    public interface Pause {
-        /** Returns after some hundredths of a second. */
-        void rest();
-    }
-
     private void end(Work work) throws ProblemException {
         work.run().check();
         FilmClip clip = plan.clips().get(work.clip());
@@ -156,20 +151,10 @@ public final class FilmPictures {
         StringBuilder text =
                 new StringBuilder(clip.used() ? "Not filmed" : "Line " + clip.firstLine() + ": nothing to use yet");
         for (int line = clip.firstLine(); line <= clip.lastLine(); line++) {
-            text.append("\n\n").append(wrapped(script.lines().get(line - 1).text()));
+            String words = script.lines().get(line - 1).text();
+            text.append("\n\n").append(String.join("\n", Text.wrap(words, CARD_COLUMNS)));
         }
         return text.toString();
-    }
-
-    private static String wrapped(String text) {
-        StringBuilder rows = new StringBuilder();
-        int column = 0;
-        for (String word : text.split(" ", -1)) {
-            boolean full = column > 0 && column + word.length() >= CARD_COLUMNS;
-            rows.append(column == 0 ? "" : full ? "\n" : " ").append(word);
-            column = full ? word.length() : column + word.length() + 1;
-        }
-        return rows.toString();
     }
 
     private void write(String name, String text) throws ProblemException {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.bookholder.film.program.FfmpegRun;
+import org.bookholder.film.program.Pause;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.sound.LoudnessMeter;
 import org.bookholder.sound.LoudnessReading;
@@ -35,13 +36,6 @@ public final class SoundFinish {
     private final double loudness;
     private final double truePeak;
     private final Pause pause;
-
-    /** Waits a moment between two looks. */
-    @FunctionalInterface
-    public interface Pause {
-        /** Returns after some hundredths of a second; may end the work by throwing. */
-        void rest();
-    }
 
     /**
      * The finished sound.
