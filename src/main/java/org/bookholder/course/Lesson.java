@@ -2,6 +2,7 @@ package org.bookholder.course;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import org.bookholder.files.FileNames;
 import org.bookholder.script.model.Script;
 
 /**
@@ -15,7 +16,7 @@ import org.bookholder.script.model.Script;
 public record Lesson(int number, Path file, Script script, LessonKind kind) {
     /** The script's file name without its ending: what the lesson is called in commands and in names of exports. */
     public String name() {
-        return stem(file);
+        return FileNames.stem(file);
     }
 
     /** The title. */
@@ -26,14 +27,8 @@ public record Lesson(int number, Path file, Script script, LessonKind kind) {
     /** Whether a file has this lesson's name: exactly, or followed by a character that is not a letter or digit. */
     public boolean names(Path export) {
         String own = name().toLowerCase(Locale.ROOT);
-        String other = stem(export).toLowerCase(Locale.ROOT);
+        String other = FileNames.stem(export).toLowerCase(Locale.ROOT);
         return other.startsWith(own)
                 && (other.length() == own.length() || !Character.isLetterOrDigit(other.charAt(own.length())));
-    }
-
-    static String stem(Path file) {
-        String name = String.valueOf(file.getFileName());
-        int dot = name.lastIndexOf('.');
-        return dot > 0 ? name.substring(0, dot) : name;
     }
 }

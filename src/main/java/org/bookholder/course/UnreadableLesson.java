@@ -1,6 +1,7 @@
 package org.bookholder.course;
 
 import java.nio.file.Path;
+import org.bookholder.files.FileNames;
 
 /**
  * A lesson whose script can't be read as it is.
@@ -12,6 +13,6 @@ import java.nio.file.Path;
 public record UnreadableLesson(int number, Path file, String why) {
     /** The script's file name without its ending. */
     public String name() {
-        return Lesson.stem(file);
+        return FileNames.stem(file);
     }
 }

@@ -42,8 +42,7 @@ public final class UnusedName {
 
     private static Path numbered(Path wanted, int number) {
         String name = String.valueOf(wanted.getFileName());
-        int dot = name.lastIndexOf('.');
-        String stem = dot > 0 ? name.substring(0, dot) : name;
-        return wanted.resolveSibling(stem + "-" + number + (dot > 0 ? name.substring(dot) : ""));
+        String stem = FileNames.stem(wanted);
+        return wanted.resolveSibling(stem + "-" + number + name.substring(stem.length()));
     }
 }

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
+import org.bookholder.files.FileNames;
 import org.bookholder.files.RunFolder;
 import org.bookholder.files.UnusedName;
 import org.bookholder.film.format.FilmFormat;
@@ -159,8 +160,7 @@ public final class FilmMaker {
 
     /** Captions and text of a film beside it, under its name. */
     private List<Path> beside(Path work, Path film, FilmTexts texts) throws IOException {
-        String name = String.valueOf(film.getFileName());
-        String stem = name.substring(0, name.lastIndexOf('.'));
+        String stem = FileNames.stem(film);
         List<Path> files = new ArrayList<>();
         for (Map.Entry<String, String> text : Map.of(
                         ".vtt", texts.webVtt(), ".srt", texts.subRip(), ".txt", texts.transcript())

@@ -3,6 +3,7 @@ package org.bookholder.app.delivery;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.bookholder.files.FileNames;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffWriter;
 import org.bookholder.handoff.captions.FilmTexts;
@@ -25,7 +26,7 @@ public final class FilmTextFiles {
      */
     public static List<Path> write(Path film, FilmTexts texts) throws ProblemException {
         Path folder = film.toAbsolutePath().resolveSibling(FOLDER);
-        String stem = String.valueOf(film.getFileName()).replaceFirst("\\.[^.]*$", "");
+        String stem = FileNames.stem(film);
         String name = stem;
         for (int number = 2; taken(folder, texts.files(name)); number++) {
             name = stem + "-" + number;

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.bookholder.app.delivery.DeliveryProfiles;
 import org.bookholder.app.delivery.ExportCheckService;
 import org.bookholder.app.delivery.ExportJob;
@@ -23,6 +22,7 @@ import org.bookholder.course.CourseReader;
 import org.bookholder.cutlist.PunchIn;
 import org.bookholder.delivery.CheckReport;
 import org.bookholder.delivery.Profile;
+import org.bookholder.files.FileNames;
 import org.bookholder.film.FilmMade;
 import org.bookholder.film.FilmMaker;
 import org.bookholder.film.FilmOrder;
@@ -143,9 +143,8 @@ public final class FilmService {
 
     /** The lesson's file, if it is still there. */
     private static Optional<Path> script(Script lesson) {
-        return Stream.of(Path.of(lesson.source()).toAbsolutePath().normalize())
-                .filter(Files::isRegularFile)
-                .findFirst();
+        return Optional.of(Path.of(lesson.source()).toAbsolutePath().normalize())
+                .filter(Files::isRegularFile);
     }
 
     private Profile profile(Optional<Path> script) throws ProblemException {
@@ -222,8 +221,7 @@ public final class FilmService {
             }
             return out;
         }
-        String name = script.map(file -> String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", ""))
-                .orElseGet(() -> SessionFolders.plain(lesson.title()));
+        String name = script.map(FileNames::stem).orElseGet(() -> SessionFolders.plain(lesson.title()));
         Optional<Path> exports = script.flatMap(CourseReader::around).map(Course::exportsIn);
         return request.draft() || exports.isEmpty()
                 ? session.resolve("film").resolve(name + (request.draft() ? "-draft." : ".") + ending)
