@@ -34,8 +34,7 @@ public final class FootageFile {
      */
     public static Footage look(Path path) throws ProblemException {
         try (OpenFile file = OpenFile.open(path)) {
-            Optional<AVStream> video = file.best(avutil.AVMEDIA_TYPE_VIDEO)
-                    .filter(s -> (s.disposition() & avformat.AV_DISPOSITION_ATTACHED_PIC) == 0)
+            Optional<AVStream> video = file.picture()
                     .filter(s -> s.codecpar().width() > 0 && s.codecpar().height() > 0);
             Optional<AVStream> audio = file.best(avutil.AVMEDIA_TYPE_AUDIO);
             if (video.isEmpty() && audio.isEmpty()) {

@@ -74,9 +74,7 @@ public final class FootageSound implements AutoCloseable {
 
     /** When the first picture, or else the first sound, is due, in ticks of the file's own time. */
     private static long zero(OpenFile file, AVStream audio) {
-        Optional<AVStream> video = file.best(avutil.AVMEDIA_TYPE_VIDEO)
-                .filter(s -> (s.disposition() & avformat.AV_DISPOSITION_ATTACHED_PIC) == 0)
-                .filter(s -> s.start_time() != avutil.AV_NOPTS_VALUE);
+        Optional<AVStream> video = file.picture().filter(s -> s.start_time() != avutil.AV_NOPTS_VALUE);
         AVStream first = video.orElse(audio);
         return first.start_time() == avutil.AV_NOPTS_VALUE
                 ? 0

@@ -88,6 +88,12 @@ final class OpenFile implements AutoCloseable {
         return index < 0 ? Optional.empty() : Optional.of(context.streams(index));
     }
 
+    /** The main stream of moving pictures; a cover that is attached to a file with sound is none. */
+    Optional<AVStream> picture() {
+        return best(avutil.AVMEDIA_TYPE_VIDEO)
+                .filter(s -> (s.disposition() & avformat.AV_DISPOSITION_ATTACHED_PIC) == 0);
+    }
+
     /** A metadata entry of the file or of one of its streams. */
     Optional<String> note(String name) {
         Optional<String> found = note(context.metadata(), name);

@@ -29,8 +29,7 @@ public final class PictureFile {
      */
     public static PictureFacts look(Path path) throws ProblemException {
         try (OpenFile file = OpenFile.open(path)) {
-            AVStream stream = file.best(avutil.AVMEDIA_TYPE_VIDEO)
-                    .filter(s -> (s.disposition() & avformat.AV_DISPOSITION_ATTACHED_PIC) == 0)
+            AVStream stream = file.picture()
                     .filter(s -> s.codecpar().width() > 0 && s.codecpar().height() > 0)
                     .orElseThrow(() -> new ProblemException(
                             "has no picture", path.toString(), "name the camera's file; this one holds sound only"));
