@@ -134,7 +134,7 @@ public final class FilmPlanner {
             long first = Math.max(0, rate.nearestFrame(placement.inFile(from)));
             frames = Math.max(1, rate.nearestFrame(placement.inFile(to)) - first);
             step = 1 / placement.speed();
-            begins = placement.sessionTicks(rate.ticksAt(first));
+            begins = placement.sessionTicks((double) rate.ticksAt(first));
             shot = Optional.of(new Shot(
                     camera.get().footage().file(),
                     camera.get().picture(),
