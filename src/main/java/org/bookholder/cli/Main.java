@@ -160,7 +160,9 @@ public final class Main implements Callable<Integer> {
 
     private static int wrongArguments(Terminal terminal, ParameterException problem) {
         String name = problem.getCommandLine().getCommandSpec().qualifiedName();
-        String message = String.valueOf(problem.getMessage()).replaceAll("\\s*\\R\\s*", " ");
+        String message = String.valueOf(problem.getMessage())
+                .replaceAll("\\s*\\R\\s*", " ")
+                .replace("is not an int", "is not a whole number");
         terminal.err().println("bookholder: " + message + "; " + name + " --help shows what can be given");
         return NOT_OUR_FAULT;
     }

@@ -124,7 +124,7 @@ function showWindow() {
   const { all, trouble } = home.displays;
   const focused = document.activeElement?.id;
   byId('monitors').replaceChildren(byId('monitors').firstElementChild, ...(all.length ? desktop(all)
-    : [el('p', { class: 'small' }, trouble ? `No screen is known (${trouble}).` : 'Looking for screens…')]));
+    : [el('p', { class: 'small' }, trouble ? `No screen is known: ${trouble}.` : 'Looking for screens…')]));
   if (!byId('w-words')) {
     byId('window-fields').replaceChildren(...SWITCHES.map(toggle), ...SLIDERS.map(slider),
       el('p', { id: 'window-wrong', class: 'wrong', role: 'alert' }),
