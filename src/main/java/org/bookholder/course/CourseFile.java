@@ -65,8 +65,12 @@ public record CourseFile(Path folder) {
 
     /** The days on which recording is planned, in order. */
     public List<LocalDate> days() throws ProblemException {
+        return days(read());
+    }
+
+    private static List<LocalDate> days(YamlEdit file) throws ProblemException {
         List<LocalDate> days = new ArrayList<>();
-        for (String item : read().items(DAYS)) {
+        for (String item : file.items(DAYS)) {
             days.add(date(item));
         }
         return days;
@@ -88,13 +92,14 @@ public record CourseFile(Path folder) {
 
     /** Adds a day to those on which recording is planned, or takes it away. */
     public void plan(LocalDate day, boolean recording) throws ProblemException {
-        List<LocalDate> days = days();
+        YamlEdit file = read();
+        List<LocalDate> days = days(file);
         int known = days.indexOf(day);
         if (recording && known < 0) {
             int later = (int) days.stream().filter(other -> other.isBefore(day)).count();
-            write(read().withItem(DAYS, later, day.toString()));
+            write(file.withItem(DAYS, later, day.toString()));
         } else if (!recording && known >= 0) {
-            write(days.size() == 1 ? read().without(DAYS) : read().withoutItem(DAYS, known));
+            write(days.size() == 1 ? file.without(DAYS) : file.withoutItem(DAYS, known));
         }
     }
 
@@ -111,10 +116,10 @@ public record CourseFile(Path folder) {
     public List<OwnHours> hours() throws ProblemException {
         YamlEdit file = read();
         List<OwnHours> all = new ArrayList<>();
-        List<String> items = file.items(DAYS);
-        for (int i = 0; i < items.size(); i++) {
+        List<LocalDate> days = days(file);
+        for (int i = 0; i < days.size(); i++) {
             all.add(new OwnHours(
-                    date(items.get(i)),
+                    days.get(i),
                     file.valueOfItem(DAYS, i, "from").orElse(""),
                     file.valueOfItem(DAYS, i, "hours").orElse("")));
         }
@@ -129,11 +134,11 @@ public record CourseFile(Path folder) {
      * @throws ProblemException if this is no recording day, or one of them is not understood; nothing is written then
      */
     public void setHours(LocalDate day, String from, String hours) throws ProblemException {
-        int index = days().indexOf(day);
+        YamlEdit file = read();
+        int index = days(file).indexOf(day);
         if (index < 0) {
             throw new ProblemException("this is no recording day", day.toString(), "choose it in the calendar first");
         }
-        YamlEdit file = read();
         if (file.valueOfItem(DAYS, index, "day").isEmpty()) {
             file = file.becomes(file.withItemChanged(DAYS, index, "{day: " + day + "}"));
         }
@@ -167,13 +172,20 @@ public record CourseFile(Path folder) {
         }
     }
 
-    /** Adds a lesson behind the others if the file lists them; otherwise it is found in the folder. */
-    public void addLesson(String script) throws ProblemException {
+    /** Adds lessons behind the others if the file lists them; otherwise they are found in the folder. */
+    public void addLessons(List<String> scripts) throws ProblemException {
         YamlEdit file = read();
         int known = file.items(LESSONS).size();
-        if (known > 0 && index(file, script) < 0) {
-            write(file.withItem(LESSONS, known, YamlEdit.written(script)));
+        List<String> fresh = new ArrayList<>(scripts);
+        fresh.removeIf(script -> index(file, script) >= 0);
+        if (known == 0 || fresh.isEmpty()) {
+            return;
         }
+        YamlEdit longer = file;
+        for (int i = 0; i < fresh.size(); i++) {
+            longer = longer.becomes(longer.withItem(LESSONS, known + i, YamlEdit.written(fresh.get(i))));
+        }
+        write(longer.text());
     }
 
     private YamlEdit listed(List<String> all) throws ProblemException {
@@ -184,7 +196,7 @@ public record CourseFile(Path folder) {
                 : file;
     }
 
-    private static int index(YamlEdit file, String script) throws ProblemException {
+    private static int index(YamlEdit file, String script) {
         int lessons = file.items(LESSONS).size();
         for (int i = 0; i < lessons; i++) {
             if (file.item(LESSONS, i).equals(script)

@@ -13,18 +13,42 @@ import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
-/**
- * Changes single values of YAML that people write: all else in the text stays as it is, comments and order included.
- *
- * @param text the text
- * @param where where it stands, for messages
- */
-public record YamlEdit(String text, String where) {
+/** Changes single values of YAML that people write: all else in the text stays as it is, comments and order included. */
+public final class YamlEdit {
     private static final String STEP = "  ";
 
+    private final String text;
+    private final String where;
+    private final Optional<Node> root;
+
+    /**
+     * Reads a text.
+     *
+     * @param where where it stands, for messages
+     * @throws ProblemException if it is not YAML
+     */
+    public YamlEdit(String text, String where) throws ProblemException {
+        this.text = text;
+        this.where = where;
+        try {
+            root = Yaml.compose(text);
+        } catch (YamlEngineException e) {
+            throw new ProblemException("this is not YAML", where, "mend it in the file", e);
+        }
+    }
+
+    /** The text. */
+    public String text() {
+        return text;
+    }
+
     /** The single value at a path of names; empty if there is none. */
-    public Optional<String> value(List<String> path) throws ProblemException {
-        return find(root(), path)
+    public Optional<String> value(List<String> path) {
+        return value(root, path);
+    }
+
+    private static Optional<String> value(Optional<Node> group, List<String> path) {
+        return find(group, path)
                 .map(NodeTuple::getValueNode)
                 .filter(ScalarNode.class::isInstance)
                 .map(node -> ((ScalarNode) node).getValue())
@@ -33,24 +57,36 @@ public record YamlEdit(String text, String where) {
 
     /** The text with a single value at a path; groups that are missing are added. */
     public String with(List<String> path, String value) throws ProblemException {
-        return put(path, scalar(value));
+        return put(root, path, written(value));
     }
 
     /** The text without the value at a path. */
-    public String without(List<String> path) throws ProblemException {
-        Optional<NodeTuple> found = find(root(), path);
+    public String without(List<String> path) {
+        return without(root, path);
+    }
+
+    private String without(Optional<Node> group, List<String> path) {
+        Optional<NodeTuple> found = find(group, path);
         if (found.isEmpty()) {
             return text;
         }
         int start = start(found.get().getKeyNode());
         int end = end(found.get().getValueNode());
         List<String> above = path.subList(0, path.size() - 1);
-        Optional<Node> parent = above.isEmpty() ? root() : find(root(), above).map(NodeTuple::getValueNode);
-        return flow(parent) ? withoutItem(start, end) : withoutLines(start, end);
+        Optional<Node> parent = above.isEmpty() ? group : find(group, above).map(NodeTuple::getValueNode);
+        if (flow(parent)) {
+            return withoutItem(start, end);
+        }
+        // The first value of a group in a list stands behind the list's dash, which stays.
+        boolean behindDash = !text.substring(lineStart(start), start).isBlank();
+        List<NodeTuple> pairs = ((MappingNode) parent.orElseThrow()).getValue();
+        return behindDash && pairs.size() > 1
+                ? text.substring(0, start) + text.substring(start(pairs.get(1).getKeyNode()))
+                : withoutLines(start, end);
     }
 
     /** The items of the list at a path, as they are written; none if there is no list. */
-    public List<String> items(List<String> path) throws ProblemException {
+    public List<String> items(List<String> path) {
         List<String> items = new ArrayList<>();
         for (Node item : list(path)) {
             items.add(text.substring(start(item), end(item)));
@@ -59,12 +95,12 @@ public record YamlEdit(String text, String where) {
     }
 
     /** The single value that is the item of an index in a list; empty if it is no single value. */
-    public String item(List<String> path, int index) throws ProblemException {
+    public String item(List<String> path, int index) {
         return list(path).get(index) instanceof ScalarNode scalar ? scalar.getValue() : "";
     }
 
     /** Another text in the same place. */
-    public YamlEdit becomes(String other) {
+    public YamlEdit becomes(String other) throws ProblemException {
         return new YamlEdit(other, where);
     }
 
@@ -72,9 +108,9 @@ public record YamlEdit(String text, String where) {
     public String withItem(List<String> path, int index, String item) throws ProblemException {
         List<Node> items = list(path);
         if (items.isEmpty()) {
-            return put(path, "[" + item + "]");
+            return put(root, path, "[" + item + "]");
         }
-        boolean flow = flow(find(root(), path).map(NodeTuple::getValueNode));
+        boolean flow = flow(find(root, path).map(NodeTuple::getValueNode));
         if (flow) {
             int at = index < items.size() ? start(items.get(index)) : end(items.get(items.size() - 1));
             return insert(at, index < items.size() ? item + ", " : ", " + item);
@@ -86,71 +122,41 @@ public record YamlEdit(String text, String where) {
     }
 
     /** The text with another item in place of that of an index in the list at a path. */
-    public String withItemChanged(List<String> path, int index, String item) throws ProblemException {
+    public String withItemChanged(List<String> path, int index, String item) {
         Node old = list(path).get(index);
         return text.substring(0, start(old)) + item + text.substring(end(old));
     }
 
     /** A single value of the group that is the item of an index in a list; empty if it is no group or has no such value. */
-    public Optional<String> valueOfItem(List<String> path, int index, String name) throws ProblemException {
-        return find(Optional.of(list(path).get(index)), List.of(name))
-                .map(NodeTuple::getValueNode)
-                .filter(ScalarNode.class::isInstance)
-                .map(node -> ((ScalarNode) node).getValue());
+    public Optional<String> valueOfItem(List<String> path, int index, String name) {
+        return value(Optional.of(list(path).get(index)), List.of(name));
     }
 
     /** The text with a value in the group that is the item of an index in a list; without it if the value is empty. */
     public String withValueOfItem(List<String> path, int index, String name, String value) throws ProblemException {
-        Node item = list(path).get(index);
-        Optional<NodeTuple> found = find(Optional.of(item), List.of(name));
-        if (found.isPresent() && value.isEmpty()) {
-            return withoutPair((MappingNode) item, found.get());
-        }
-        if (found.isPresent()) {
-            Node old = found.get().getValueNode();
-            return text.substring(0, start(old)) + scalar(value) + text.substring(end(old));
-        }
-        return value.isEmpty() ? text : add(Optional.of(item), List.of(name), scalar(value));
-    }
-
-    private String withoutPair(MappingNode group, NodeTuple pair) {
-        int start = start(pair.getKeyNode());
-        int end = end(pair.getValueNode());
-        List<NodeTuple> pairs = group.getValue();
-        if (flow(Optional.of(group))) {
-            return withoutItem(start, end);
-        }
-        // The dash of the item stands before the first one.
-        return pair == pairs.get(0) && pairs.size() > 1
-                ? text.substring(0, start) + text.substring(start(pairs.get(1).getKeyNode()))
-                : withoutLines(start, end);
+        Optional<Node> item = Optional.of(list(path).get(index));
+        return value.isEmpty() ? without(item, List.of(name)) : put(item, List.of(name), written(value));
     }
 
     /** The text with a list that is not there yet, at the end, one item in each line. */
     public String withList(String name, List<String> items) throws ProblemException {
-        Optional<Node> root = root();
         if (flow(root)) {
-            return put(List.of(name), "[" + String.join(", ", items) + "]");
+            return put(root, List.of(name), "[" + String.join(", ", items) + "]");
         }
         StringBuilder lines = new StringBuilder(name).append(':');
         items.forEach(item -> lines.append('\n').append(STEP).append("- ").append(item));
         return insertLine(text.length(), lines.toString());
     }
 
-    /** A value as it is written, with quotes where it needs them. */
-    public static String written(String value) {
-        return scalar(value);
-    }
-
     /** The text without the item of that index in the list at a path. */
-    public String withoutItem(List<String> path, int index) throws ProblemException {
+    public String withoutItem(List<String> path, int index) {
         Node item = list(path).get(index);
-        boolean flow = flow(find(root(), path).map(NodeTuple::getValueNode));
+        boolean flow = flow(find(root, path).map(NodeTuple::getValueNode));
         return flow ? withoutItem(start(item), end(item)) : withoutLines(start(item), end(item));
     }
 
-    private String put(List<String> path, String value) throws ProblemException {
-        Optional<Node> node = root();
+    private String put(Optional<Node> group, List<String> path, String value) throws ProblemException {
+        Optional<Node> node = group;
         for (int depth = 0; depth < path.size(); depth++) {
             Optional<NodeTuple> found = find(node, path.subList(depth, depth + 1));
             if (found.isEmpty()) {
@@ -203,8 +209,8 @@ public record YamlEdit(String text, String where) {
                 + (path.size() == 1 ? value : "{" + flowing(path.subList(1, path.size()), value) + "}");
     }
 
-    /** A value with quotes where it needs them, also inside braces. */
-    private static String scalar(String value) {
+    /** A value as it is written: with quotes where it needs them, also inside braces. */
+    public static String written(String value) {
         boolean plain = value.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} ./_+-]*") || value.matches("\\d{1,2}:\\d{2}");
         return plain ? value : '"' + value.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
     }
@@ -250,20 +256,12 @@ public record YamlEdit(String text, String where) {
         return end < 0 ? text.length() : end + 1;
     }
 
-    private Optional<Node> root() throws ProblemException {
-        try {
-            return Yaml.compose(text);
-        } catch (YamlEngineException e) {
-            throw new ProblemException("this is not YAML", where, "mend it in the file", e);
-        }
-    }
-
-    private static Optional<NodeTuple> find(Optional<Node> root, List<String> path) {
-        Optional<Node> node = root;
+    private static Optional<NodeTuple> find(Optional<Node> group, List<String> path) {
+        Optional<Node> node = group;
         Optional<NodeTuple> found = Optional.empty();
         for (String name : path) {
             found = node.filter(MappingNode.class::isInstance)
-                    .flatMap(group -> ((MappingNode) group)
+                    .flatMap(inner -> ((MappingNode) inner)
                             .getValue().stream()
                                     .filter(pair -> pair.getKeyNode() instanceof ScalarNode key
                                             && key.getValue().equals(name))
@@ -273,8 +271,8 @@ public record YamlEdit(String text, String where) {
         return found;
     }
 
-    private List<Node> list(List<String> path) throws ProblemException {
-        return find(root(), path)
+    private List<Node> list(List<String> path) {
+        return find(root, path)
                 .map(NodeTuple::getValueNode)
                 .filter(SequenceNode.class::isInstance)
                 .map(node -> ((SequenceNode) node).getValue())

@@ -84,12 +84,12 @@ final class CourseFileTest {
         Path yaml = Files.writeString(folder.resolve(Course.FILE), "title: Wheels  # mine\n");
         Files.writeString(folder.resolve("two words.md"), "---\ntitle: Two\n---\nA line.\n");
         Files.writeString(folder.resolve("one.md"), "---\ntitle: One\n---\nA line.\n");
-        file.addLesson("two words.md");
+        file.addLessons(List.of("two words.md"));
         assertThat(file.listsLessons()).isFalse();
         file.setKind("one.md", LessonKind.SLIDES, List.of("one.md", "a.md"));
         assertThat(file.listsLessons()).isTrue();
-        file.addLesson("two words.md");
-        file.addLesson("two words.md");
+        file.addLessons(List.of("two words.md"));
+        file.addLessons(List.of("two words.md"));
         file.setKind("two words.md", LessonKind.MOVING, List.of());
         file.setKind("one.md", LessonKind.PRESENTER, List.of());
         assertThat(yaml).hasContent("""

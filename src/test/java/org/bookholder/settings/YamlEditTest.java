@@ -70,6 +70,8 @@ final class YamlEditTest {
                 .isEqualTo("days:\n  - day: 2027-09-09\n  - day: 2027-09-10\n");
         assertThat(edit(block).withValueOfItem(List.of("days"), 1, "hours", "2"))
                 .isEqualTo(block + "    hours: 2\n");
+        assertThat(edit("days:\n  - from:\n    day: 2027-09-09\n").withValueOfItem(List.of("days"), 0, "from", "9:30"))
+                .isEqualTo("days:\n  - from: 9:30\n    day: 2027-09-09\n");
     }
 
     @Test
@@ -110,7 +112,7 @@ final class YamlEditTest {
                 .hasMessageContaining("'recording' is not a group of settings");
     }
 
-    private static YamlEdit edit(String text) {
+    private static YamlEdit edit(String text) throws ProblemException {
         return new YamlEdit(text, "course.yaml");
     }
 }

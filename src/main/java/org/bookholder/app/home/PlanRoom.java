@@ -114,8 +114,6 @@ final class PlanRoom {
     private ObjectNode shown(CourseFile file) throws ProblemException {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("today", here.today().toString());
-        ArrayNode days = json.putArray("days");
-        file.days().forEach(day -> days.add(day.toString()));
         ArrayNode fields = json.putArray("fields");
         file.fields()
                 .forEach(field -> fields.addObject()
@@ -125,8 +123,10 @@ final class PlanRoom {
                         .put("kind", field.kind().name())
                         .put("meaning", field.meaning())
                         .put("value", field.value()));
+        ArrayNode days = json.putArray("days");
         ArrayNode hours = json.putArray("hours");
         for (CourseFile.OwnHours day : file.hours()) {
+            days.add(day.day().toString());
             hours.addObject()
                     .put("day", day.day().toString())
                     .put("from", day.from())

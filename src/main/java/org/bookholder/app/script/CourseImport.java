@@ -140,9 +140,8 @@ public final class CourseImport {
             Optional<byte[]> before = Files.exists(yaml) ? Optional.of(Files.readAllBytes(yaml)) : Optional.empty();
             try {
                 new AtomicFiles(Access.SYSTEM_DEFAULT).writeAll(files);
-                for (NewLesson lesson : lessons) {
-                    new CourseFile(course).addLesson(lesson.name());
-                }
+                new CourseFile(course)
+                        .addLessons(lessons.stream().map(NewLesson::name).toList());
                 CourseReader.readable(course);
             } catch (ProblemException e) {
                 takeBack(files.keySet(), yaml, before);
