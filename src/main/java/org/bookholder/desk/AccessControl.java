@@ -1,20 +1,14 @@
 package org.bookholder.desk;
 
-import java.nio.charset.StandardCharsets;
-import java.security.GeneralSecurityException;
-import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.time.InstantSource;
 import java.util.ArrayDeque;
-import java.util.Base64;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import javax.crypto.Mac;
-import javax.crypto.spec.SecretKeySpec;
 import org.bookholder.desk.Devices.Device;
 import org.bookholder.desk.Devices.Entry;
 
@@ -35,7 +29,7 @@ public final class AccessControl {
     static final long TICKET_NANOS = 60_000_000_000L;
 
     private static final int ADDRESSES = 1000;
-    private static final String ALGORITHM = "HmacSHA256";
+    private static final int TICKET_BYTES = 16;
 
     private final DeskCredentials keys;
     private final boolean open;
@@ -163,7 +157,7 @@ public final class AccessControl {
      */
     public synchronized Answer join(String code, Caller caller) {
         String typed = code.strip();
-        if (same(typed, keys.key()) || admits(typed)) {
+        if (Secrets.same(typed, keys.key()) || admits(typed)) {
             return Answer.yes(devices.letIn(Role.ACT, true, caller.mark(), caller.name()));
         }
         Optional<Entry> back = devices.letReturn(typed);
@@ -175,8 +169,8 @@ public final class AccessControl {
         }
         String plain = typed.toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9]", "");
         JoinCodes.Codes now = codes.now();
-        boolean act = open && same(plain, now.act().replace("-", ""));
-        boolean look = open && same(plain, now.look().replace("-", ""));
+        boolean act = open && Secrets.same(plain, now.act().replace("-", ""));
+        boolean look = open && Secrets.same(plain, now.look().replace("-", ""));
         if (act || look) {
             if (!caller.mark().isEmpty() && !codes.use(plain, caller.mark())) {
                 return Answer.no(Refusal.USED);
@@ -194,14 +188,14 @@ public final class AccessControl {
      * in the arguments of a process.
      */
     public synchronized String ticket() {
-        String ticket = nonce();
+        String ticket = Secrets.random(random, TICKET_BYTES);
         tickets.put(ticket, nanoTime.getAsLong());
         return ticket;
     }
 
     /** A ticket for whoever has the key; empty for everyone else. */
     public Optional<String> ticket(String key) {
-        return same(key, keys.key()) ? Optional.of(ticket()) : Optional.empty();
+        return Secrets.same(key, keys.key()) ? Optional.of(ticket()) : Optional.empty();
     }
 
     /** Shows whoever knows these credentials that the holder knows them, too, without giving them away. */
@@ -211,14 +205,15 @@ public final class AccessControl {
 
     /** The proof that the holder of these credentials gives. */
     public static String proof(DeskCredentials keys, String challenge) {
-        return signature(keys.secret(), "proof." + challenge);
+        return Secrets.signature(keys.secret(), "proof." + challenge);
     }
 
     private boolean admits(String typed) {
         long now = nanoTime.getAsLong();
         tickets.values().removeIf(issued -> now - issued > TICKET_NANOS);
-        Optional<String> used =
-                tickets.keySet().stream().filter(ticket -> same(ticket, typed)).findFirst();
+        Optional<String> used = tickets.keySet().stream()
+                .filter(ticket -> Secrets.same(ticket, typed))
+                .findFirst();
         used.ifPresent(tickets::remove);
         return used.isPresent();
     }
@@ -231,7 +226,7 @@ public final class AccessControl {
      * @param host the address under which the page has asked, so that nobody can pass the question on
      */
     public String proofTo(String id, String challenge, String host) {
-        return signature(prover(id), challenge + "." + host);
+        return Secrets.signature(prover(id), challenge + "." + host);
     }
 
     /** The secret that a device shares with the program, for {@link #proofTo}. */
@@ -240,30 +235,7 @@ public final class AccessControl {
     }
 
     private String prover(String id) {
-        return signature(keys.secret(), "prover." + id);
-    }
-
-    private String nonce() {
-        byte[] nonce = new byte[16];
-        random.nextBytes(nonce);
-        return Base64.getUrlEncoder().withoutPadding().encodeToString(nonce);
-    }
-
-    private static String signature(String secret, String body) {
-        try {
-            Mac mac = Mac.getInstance(ALGORITHM);
-            mac.init(new SecretKeySpec(secret.getBytes(StandardCharsets.UTF_8), ALGORITHM));
-            return Base64.getUrlEncoder()
-                    .withoutPadding()
-                    .encodeToString(mac.doFinal(body.getBytes(StandardCharsets.UTF_8)));
-        } catch (GeneralSecurityException e) {
-            throw new IllegalStateException("every Java platform must know " + ALGORITHM, e);
-        }
-    }
-
-    /** Compares in constant time. */
-    private static boolean same(String a, String b) {
-        return MessageDigest.isEqual(a.getBytes(StandardCharsets.UTF_8), b.getBytes(StandardCharsets.UTF_8));
+        return Secrets.signature(keys.secret(), "prover." + id);
     }
 
     private Deque<Long> tries(String address) {

@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
-import java.util.Base64;
 import java.util.Optional;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
@@ -22,6 +21,7 @@ import org.bookholder.problem.ProblemException;
  */
 public record DeskCredentials(int port, String secret, String key) {
     private static final String FILE = "desk.json";
+    private static final int BYTES = 24;
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
@@ -30,7 +30,7 @@ public record DeskCredentials(int port, String secret, String key) {
 
     /** New, random credentials. */
     public static DeskCredentials fresh(SecureRandom random) {
-        return new DeskCredentials(0, bytes(random), bytes(random));
+        return new DeskCredentials(0, Secrets.random(random, BYTES), Secrets.random(random, BYTES));
     }
 
     /**
@@ -39,7 +39,7 @@ public record DeskCredentials(int port, String secret, String key) {
      */
     public static DeskCredentials of(Path folder, SecureRandom random) {
         return kept(folder)
-                .map(kept -> new DeskCredentials(kept.port(), kept.secret(), bytes(random)))
+                .map(kept -> new DeskCredentials(kept.port(), kept.secret(), Secrets.random(random, BYTES)))
                 .orElseGet(() -> fresh(random));
     }
 
@@ -78,11 +78,5 @@ public record DeskCredentials(int port, String secret, String key) {
     private boolean complete() {
         boolean port16 = port >= 0 && port <= 0xFFFF;
         return port16 && secret.length() > 20 && key.length() > 20;
-    }
-
-    private static String bytes(SecureRandom random) {
-        byte[] bytes = new byte[24];
-        random.nextBytes(bytes);
-        return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
     }
 }

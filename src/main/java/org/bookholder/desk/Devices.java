@@ -1,14 +1,10 @@
 package org.bookholder.desk;
 
-import java.nio.charset.StandardCharsets;
-import java.security.GeneralSecurityException;
-import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -103,7 +99,8 @@ public final class Devices {
         if (known.size() >= MOST) {
             known.values().stream().min(Comparator.comparing(Device::seen)).ifPresent(longest -> drop(longest.id()));
         }
-        Device device = new Device(secret(9), secret(16), role, owner, mark, name, now, now, "");
+        Device device = new Device(
+                Secrets.random(random, 9), Secrets.random(random, 16), role, owner, mark, name, now, now, "");
         known.put(device.id(), device);
         return entry(device);
     }
@@ -111,27 +108,28 @@ public final class Devices {
     /** Lets a device in again that was in before the program ended; empty if it may not return. */
     synchronized Optional<Entry> letReturn(String secret) {
         dropThoseOver();
-        String digest = digest(secret);
+        String digest = Secrets.digest(secret);
         Optional<Device> found = known.values().stream()
-                .filter(device -> !device.mayReturn().isEmpty() && same(device.mayReturn(), digest))
+                .filter(device -> !device.mayReturn().isEmpty() && Secrets.same(device.mayReturn(), digest))
                 .findFirst();
         return found.map(this::entry);
     }
 
     private Entry entry(Device device) {
-        String token = secret(24);
+        String token = Secrets.random(random, 24);
         byToken.values().removeIf(device.id()::equals);
-        byToken.put(digest(token), device.id());
-        String comesBackWith = secret(24);
+        byToken.put(Secrets.digest(token), device.id());
+        String comesBackWith = Secrets.random(random, 24);
         returns.put(device.id(), comesBackWith);
-        known.put(device.id(), device.returningWith(digest(comesBackWith)).seenAt(clock.instant()));
+        known.put(
+                device.id(), device.returningWith(Secrets.digest(comesBackWith)).seenAt(clock.instant()));
         save();
         return new Entry(token, device.place());
     }
 
     /** The holder of a token, who is seen by this; empty if it is not in, or not any more. */
     public synchronized Optional<Device> holder(String token) {
-        String id = byToken.get(digest(token));
+        String id = byToken.get(Secrets.digest(token));
         Device device = id == null ? null : known.get(id);
         Instant now = clock.instant();
         if (device == null) {
@@ -193,25 +191,5 @@ public final class Devices {
 
     private void save() {
         file.write(List.copyOf(known.values()));
-    }
-
-    private String secret(int length) {
-        byte[] bytes = new byte[length];
-        random.nextBytes(bytes);
-        return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
-    }
-
-    private static String digest(String secret) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(secret.getBytes(StandardCharsets.UTF_8));
-            return Base64.getUrlEncoder().withoutPadding().encodeToString(digest);
-        } catch (GeneralSecurityException e) {
-            throw new IllegalStateException("every Java platform must know SHA-256", e);
-        }
-    }
-
-    /** Compares in constant time. */
-    private static boolean same(String a, String b) {
-        return MessageDigest.isEqual(a.getBytes(StandardCharsets.UTF_8), b.getBytes(StandardCharsets.UTF_8));
     }
 }
