@@ -32,9 +32,6 @@ final class HomeRoutes {
     /** Where files are sent that were dropped on the page. */
     static final String DROPPED = "/dropped";
 
-    /** Longer challenges are no use to anyone. */
-    private static final int MOST_CHALLENGE = 100;
-
     private final DeskHome home;
     private final EventStreams streams;
 
@@ -58,12 +55,8 @@ final class HomeRoutes {
             Response response,
             Callback callback) {
         if (home.isPresent() && !post && path.equals("/proof")) {
-            String challenge = Request.extractQueryParameters(request).getValue("challenge");
-            if (challenge == null || challenge.length() > MOST_CHALLENGE) {
-                PlainResponses.answer(response, callback, HttpStatus.BAD_REQUEST_400, "a challenge is asked for");
-            } else {
-                PlainResponses.json(response, callback, "{\"proof\":\"" + admission.proof(challenge) + "\"}");
-            }
+            Optional<String> challenge = Joining.challenge(Request.extractQueryParameters(request));
+            Joining.prove(challenge, admission::proof, response, callback);
             return true;
         }
         if (home.isPresent() && post && path.equals("/ticket")) {

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntSupplier;
+import java.util.function.UnaryOperator;
 import org.bookholder.desk.AccessControl;
 import org.bookholder.desk.AccessControl.Refusal;
 import org.bookholder.desk.Devices.Device;
@@ -97,19 +98,28 @@ final class Joining {
             return false;
         }
         Fields asked = Request.extractQueryParameters(request);
-        String challenge = asked.getValue("challenge");
         String device = asked.getValue("device");
         if (device == null) {
             return false;
         }
-        if (challenge == null || challenge.length() > MOST_CHALLENGE || device.length() > MOST_MARK) {
+        Optional<String> challenge = device.length() > MOST_MARK ? Optional.empty() : challenge(asked);
+        String host = String.valueOf(request.getHeaders().get(HttpHeader.HOST));
+        prove(challenge, given -> admission.proofTo(device, given, host), response, callback);
+        return true;
+    }
+
+    /** The challenge of a request that asks for a proof; longer ones are no use to anyone. */
+    static Optional<String> challenge(Fields asked) {
+        return Optional.ofNullable(asked.getValue("challenge")).filter(given -> given.length() <= MOST_CHALLENGE);
+    }
+
+    /** Answers a challenge with its proof. */
+    static void prove(Optional<String> challenge, UnaryOperator<String> proof, Response response, Callback callback) {
+        if (challenge.isEmpty()) {
             PlainResponses.answer(response, callback, HttpStatus.BAD_REQUEST_400, "a challenge is asked for");
         } else {
-            String host = String.valueOf(request.getHeaders().get(HttpHeader.HOST));
-            PlainResponses.json(
-                    response, callback, "{\"proof\":\"" + admission.proofTo(device, challenge, host) + "\"}");
+            PlainResponses.json(response, callback, "{\"proof\":\"" + proof.apply(challenge.get()) + "\"}");
         }
-        return true;
     }
 
     /** Adds what an open page needs to come back after a restart; it keeps this in memory only. */

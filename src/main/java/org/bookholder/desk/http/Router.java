@@ -70,113 +70,141 @@ final class Router extends Handler.Abstract {
         streams.sayGoodbye();
     }
 
+    /**
+     * A request, taken apart.
+     *
+     * @param path its path without the device's part
+     * @param course the course at home that it names; empty if it names none
+     * @param session the name of the session
+     * @param rest the path below the course and the session
+     * @param post whether something is to be done
+     */
+    private record Asked(
+            String path,
+            Optional<String> course,
+            String session,
+            String rest,
+            boolean post,
+            Request request,
+            Response response,
+            Callback callback) {
+        static Asked of(Request request, Response response, Callback callback, boolean home) {
+            String path = DevicePlace.inside(request);
+            Matcher inCourse = COURSE.matcher(path);
+            Optional<String> course = home && inCourse.matches() ? Optional.of(inCourse.group(1)) : Optional.empty();
+            String inside = course.isPresent() ? inCourse.group(2) : path;
+            Matcher inSession = SESSION.matcher(inside);
+            boolean named = inSession.matches();
+            return new Asked(
+                    path,
+                    course,
+                    named ? inSession.group(1) : SessionDirectory.ONLY,
+                    named ? inSession.group(2) : inside,
+                    request.getMethod().equals("POST"),
+                    request,
+                    response,
+                    callback);
+        }
+
+        void answer(int status, String text) {
+            PlainResponses.answer(response, callback, status, text);
+        }
+
+        void refuse(ProblemException why) {
+            answer(HttpStatus.CONFLICT_409, String.valueOf(why.getMessage()));
+        }
+
+        void nothingHere() {
+            answer(HttpStatus.NOT_FOUND_404, "there is nothing here");
+        }
+
+        void json(String json) {
+            PlainResponses.json(response, callback, json);
+        }
+
+        /** Reads what was sent. */
+        void body(Consumer<String> then) {
+            Router.body(request, response, callback, then);
+        }
+    }
+
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         Optional<DeskHome> home = shelf.home();
-        String path = DevicePlace.inside(request);
-        Matcher inCourse = COURSE.matcher(path);
-        Optional<String> course =
-                home.isPresent() && inCourse.matches() ? Optional.of(inCourse.group(1)) : Optional.empty();
-        String inside = course.isPresent() ? inCourse.group(2) : path;
-        Matcher inSession = SESSION.matcher(inside);
-        String name = inSession.matches() ? inSession.group(1) : SessionDirectory.ONLY;
-        String rest = inSession.matches() ? inSession.group(2) : inside;
-        boolean post = request.getMethod().equals("POST");
-        if (post && rest.equals("/join")) {
-            body(
-                    request,
-                    response,
-                    callback,
-                    text -> joining.join(text, home.isPresent(), request, response, callback));
-        } else if (!page(name, course.isPresent(), rest, post, response, callback)
-                && !joining.proved(rest, post, request, response, callback)
-                && !HomeRoutes.opened(home, admission, path, post, request, response, callback)) {
+        Asked asked = Asked.of(request, response, callback, home.isPresent());
+        boolean post = asked.post();
+        if (post && asked.rest().equals("/join")) {
+            asked.body(text -> joining.join(text, home.isPresent(), request, response, callback));
+        } else if (!page(asked)
+                && !joining.proved(asked.rest(), post, request, response, callback)
+                && !HomeRoutes.opened(home, admission, asked.path(), post, request, response, callback)) {
             Optional<Device> device = joining.device(request);
             if (device.isEmpty()) {
-                String asks = home.map(DeskHome::asks).orElseGet(admission::asks);
-                PlainResponses.answer(response, callback, HttpStatus.UNAUTHORIZED_401, asks);
+                asked.answer(
+                        HttpStatus.UNAUTHORIZED_401, home.map(DeskHome::asks).orElseGet(admission::asks));
             } else {
                 connections.letIn(request.getConnectionMetaData().getConnection());
-                letIn(course, path, name, rest, device.get(), post, request, response, callback);
+                letIn(asked, device.get());
             }
         }
         return true;
     }
 
     /** Answers a device that was let in. */
-    private void letIn(
-            Optional<String> course,
-            String path,
-            String name,
-            String rest,
-            Device device,
-            boolean post,
-            Request request,
-            Response response,
-            Callback callback)
-            throws Exception {
+    private void letIn(Asked asked, Device device) throws Exception {
         Optional<DeskHome> home = shelf.home();
-        if (rest.equals("/devices")) {
-            joining.devices(device, post, request, response, callback);
-        } else if (post && device.role() != Role.ACT) {
-            PlainResponses.answer(response, callback, HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
-        } else if (!post && rest.equals("/who") && home.isPresent() && course.isEmpty()) {
+        boolean ownPage = home.isPresent() && asked.course().isEmpty();
+        if (asked.rest().equals("/devices")) {
+            joining.devices(device, asked.post(), asked.request(), asked.response(), asked.callback());
+        } else if (asked.post() && device.role() != Role.ACT) {
+            asked.answer(HttpStatus.FORBIDDEN_403, "you were let in to look, not to act");
+        } else if (!asked.post() && asked.rest().equals("/who") && ownPage) {
             home.get().seen();
-            ObjectNode who = JsonNodeFactory.instance.objectNode();
-            who.put("acts", true).put("course", false).put("home", true);
-            joining.addReturn(who, device);
-            PlainResponses.json(response, callback, who.toString());
-        } else if (home.isPresent() && course.isEmpty()) {
-            new HomeRoutes(home.get(), streams).answer(path, device, post, request, response, callback);
+            asked.json(who(device, shelf));
+        } else if (ownPage) {
+            new HomeRoutes(home.get(), streams)
+                    .answer(asked.path(), device, asked.post(), asked.request(), asked.response(), asked.callback());
         } else {
             home.ifPresent(DeskHome::seen);
-            room(course, name, rest, device, post, request, response, callback);
+            room(asked, device);
         }
     }
 
     /** Sends one of the pages' files, if it is one. */
-    private boolean page(
-            String session, boolean inCourse, String rest, boolean post, Response response, Callback callback) {
-        String file = rest;
-        if (rest.equals("/") && session.equals(SessionDirectory.ONLY)) {
-            boolean ofCourse = inCourse || shelf.course().isPresent();
-            file = ofCourse ? "/course.html" : shelf.home().isPresent() ? "/home.html" : rest;
+    private boolean page(Asked asked) {
+        String file = asked.rest();
+        if (file.equals("/") && asked.session().equals(SessionDirectory.ONLY)) {
+            boolean ofCourse = asked.course().isPresent() || shelf.course().isPresent();
+            file = ofCourse ? "/course.html" : shelf.home().isPresent() ? "/home.html" : file;
         }
-        Optional<Assets.Asset> asset = post ? Optional.empty() : assets.find(file);
+        Optional<Assets.Asset> asset = asked.post() ? Optional.empty() : assets.find(file);
         asset.ifPresent(found -> {
-            response.getHeaders().put(HttpHeader.CONTENT_TYPE, found.type());
-            response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-cache");
-            PlainResponses.send(response, callback, found.bytes().duplicate());
+            asked.response().getHeaders().put(HttpHeader.CONTENT_TYPE, found.type());
+            asked.response().getHeaders().put(HttpHeader.CACHE_CONTROL, "no-cache");
+            PlainResponses.send(
+                    asked.response(), asked.callback(), found.bytes().duplicate());
         });
         return asset.isPresent();
     }
 
     /** Answers what is asked of a course or a session; of a course at home if one is named. */
-    private void room(
-            Optional<String> course,
-            String name,
-            String rest,
-            Device device,
-            boolean post,
-            Request request,
-            Response response,
-            Callback callback)
-            throws Exception {
+    private void room(Asked asked, Device device) throws Exception {
         Optional<SessionDirectory> shown;
         try {
-            shown = course.isEmpty()
+            shown = asked.course().isEmpty()
                     ? Optional.of(shelf)
-                    : shelf.home().orElseThrow().course(course.get());
+                    : shelf.home().orElseThrow().course(asked.course().get());
         } catch (ProblemException e) {
-            PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, String.valueOf(e.getMessage()));
+            asked.refuse(e);
             return;
         }
         if (shown.isEmpty()) {
-            PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
-        } else if (name.equals(SessionDirectory.ONLY) && shown.get().course().isPresent()) {
-            course(shown.get(), rest, device, post, request, response, callback);
+            asked.nothingHere();
+        } else if (asked.session().equals(SessionDirectory.ONLY)
+                && shown.get().course().isPresent()) {
+            course(asked, shown.get(), device);
         } else {
-            session(shown.get(), name, rest, device, post, request, response, callback);
+            session(asked, shown.get(), device);
         }
     }
 
@@ -191,86 +219,71 @@ final class Router extends Handler.Abstract {
         return who.toString();
     }
 
-    private void session(
-            SessionDirectory shown,
-            String name,
-            String rest,
-            Device device,
-            boolean post,
-            Request request,
-            Response response,
-            Callback callback)
-            throws Exception {
+    private void session(Asked asked, SessionDirectory shown, Device device) throws Exception {
         Optional<ServedSession> place;
         try {
-            place = shown.session(name);
+            place = shown.session(asked.session());
         } catch (ProblemException e) {
-            PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, String.valueOf(e.getMessage()));
+            asked.refuse(e);
             return;
         }
-        if (place.isEmpty() || (post && !rest.equals("/act"))) {
-            PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
-        } else if (post) {
-            ServedSession known = place.get();
-            body(request, response, callback, text -> act(known.actions(), text, response, callback));
-        } else if (rest.equals("/who")) {
-            PlainResponses.json(response, callback, who(device, shown));
+        if (place.isEmpty() || (asked.post() && !asked.rest().equals("/act"))) {
+            asked.nothingHere();
+        } else if (asked.post()) {
+            Actions actions = place.get().actions();
+            asked.body(text -> act(asked, actions, text));
+        } else if (asked.rest().equals("/who")) {
+            asked.json(who(device, shown));
         } else {
-            new SessionRoutes(place.get(), streams).get(rest, device, request, response, callback);
+            new SessionRoutes(place.get(), streams)
+                    .get(asked.rest(), device, asked.request(), asked.response(), asked.callback());
         }
     }
 
-    private void course(
-            SessionDirectory shown,
-            String rest,
-            Device device,
-            boolean post,
-            Request request,
-            Response response,
-            Callback callback) {
+    private void course(Asked asked, SessionDirectory shown, Device device) {
         DeskCourse course = shown.course().orElseThrow();
-        if (post && rest.equals("/act")) {
-            body(request, response, callback, text -> act(course, text, response, callback));
-        } else if (!post && rest.equals("/who")) {
-            PlainResponses.json(response, callback, who(device, shown));
-        } else if (!post && rest.equals("/course")) {
-            standing(course, request, response, callback);
+        if (asked.post() && asked.rest().equals("/act")) {
+            asked.body(text -> act(asked, course, text));
+        } else if (!asked.post() && asked.rest().equals("/who")) {
+            asked.json(who(device, shown));
+        } else if (!asked.post() && asked.rest().equals("/course")) {
+            standing(asked, course);
         } else {
-            PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is nothing here");
+            asked.nothingHere();
         }
     }
 
-    private static void standing(DeskCourse course, Request request, Response response, Callback callback) {
+    private static void standing(Asked asked, DeskCourse course) {
         try {
             DeskCourse.Standing now = course.now();
             String tag = '"' + now.revision() + '"';
-            response.getHeaders().put(HttpHeader.ETAG, tag);
-            if (tag.equals(request.getHeaders().get(HttpHeader.IF_NONE_MATCH))) {
-                response.setStatus(HttpStatus.NOT_MODIFIED_304);
-                callback.succeeded();
+            asked.response().getHeaders().put(HttpHeader.ETAG, tag);
+            if (tag.equals(asked.request().getHeaders().get(HttpHeader.IF_NONE_MATCH))) {
+                asked.response().setStatus(HttpStatus.NOT_MODIFIED_304);
+                asked.callback().succeeded();
             } else {
-                PlainResponses.json(response, callback, now.json());
+                asked.json(now.json());
             }
         } catch (ProblemException e) {
-            PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, String.valueOf(e.getMessage()));
+            asked.refuse(e);
         }
     }
 
-    private static void act(DeskCourse course, String text, Response response, Callback callback) {
+    private static void act(Asked asked, DeskCourse course, String text) {
         Optional<String> refused = course.act(text);
         if (refused.isPresent()) {
-            PlainResponses.answer(response, callback, HttpStatus.CONFLICT_409, refused.get());
+            asked.answer(HttpStatus.CONFLICT_409, refused.get());
         } else {
-            PlainResponses.json(response, callback, "{}");
+            asked.json("{}");
         }
     }
 
     /** Passes an action on; it is answered once the session has reported the outcome. */
-    private void act(Actions actions, String text, Response response, Callback callback) {
+    private void act(Asked asked, Actions actions, String text) {
         try {
-            actions.act(text, new ActReply(getServer().getThreadPool(), response, callback));
+            actions.act(text, new ActReply(getServer().getThreadPool(), asked.response(), asked.callback()));
         } catch (IllegalArgumentException e) {
-            PlainResponses.answer(response, callback, HttpStatus.BAD_REQUEST_400, String.valueOf(e.getMessage()));
+            asked.answer(HttpStatus.BAD_REQUEST_400, String.valueOf(e.getMessage()));
         }
     }
 
