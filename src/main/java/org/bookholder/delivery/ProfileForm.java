@@ -80,10 +80,17 @@ public final class ProfileForm {
     /**
      * Changes one setting of a profile in a file; an empty one is left out, so it is not checked any more.
      *
-     * @throws ProblemException if the value is not understood, or the file cannot be read or written; it stays as it was then
+     * @throws ProblemException if the value is not understood, nothing would be left to check, or the file cannot be read or
+     *     written; it stays as it was then
      */
     public static void set(SettingsFile file, String name, String value) throws ProblemException {
         if (value.isEmpty() && ProfileSetting.named(name).isPresent()) {
+            Values<Limit> values = file.readOnly(FORM);
+            if (values.misread().isEmpty()
+                    && Set.of(name).equals(values.values().keySet())) {
+                throw new ProblemException(
+                        "a profile checks at least one thing", file.path().toString(), "set another one first");
+            }
             file.change(FORM, Map.of(), Set.of(name));
         } else {
             file.set(FORM, name, value);

@@ -3,11 +3,16 @@ package org.bookholder.delivery;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.settings.SettingsFile;
 import org.bookholder.settings.SettingsText;
 import org.bookholder.settings.SettingsText.Values;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -27,6 +32,17 @@ final class ProfileFormTest {
 
         assertThat(profile.limits()).containsOnlyKeys(ProfileSetting.HEIGHT);
         assertThat(profile.range(ProfileSetting.HEIGHT)).contains(new Limit.Between(720, Double.POSITIVE_INFINITY));
+    }
+
+    @Test
+    void theLastSettingStays(@TempDir Path folder) throws ProblemException, IOException {
+        SettingsFile file = new SettingsFile(folder.resolve("delivery.txt"), "the profile");
+        Files.writeString(file.path(), "height: at least 720\nrate: 25\n");
+
+        ProfileForm.set(file, "rate", "");
+        assertThatThrownBy(() -> ProfileForm.set(file, "height", ""))
+                .hasMessageContaining("a profile checks at least one thing");
+        assertThat(file.path()).hasContent("height: at least 720\n");
     }
 
     @Test
