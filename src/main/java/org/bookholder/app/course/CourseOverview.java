@@ -1,8 +1,5 @@
 package org.bookholder.app.course;
 
-import java.time.Duration;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -33,14 +30,5 @@ public record CourseOverview(CourseStatus status, Map<Lesson, List<RecordedSessi
                 .filter(session -> !session.state().lines().pickups().isEmpty())
                 .max(Comparator.comparing(RecordedSession::began))
                 .or(() -> newest(lesson));
-    }
-
-    /** How long was read on a day, in all sessions of the course. */
-    public Duration read(LocalDate day, ZoneId zone) {
-        return sessions.values().stream()
-                .flatMap(List::stream)
-                .filter(session -> LocalDate.ofInstant(session.began(), zone).equals(day))
-                .map(session -> session.state().spent().reading())
-                .reduce(Duration.ZERO, Duration::plus);
     }
 }

@@ -81,7 +81,13 @@ final class BeforeRoom {
 
     /** What the page is told of it, by the names of its parts. */
     Map<String, JsonNode> parts() {
-        return Map.of("levels", levelsJson(), "sound", sound(), "displays", displaysJson());
+        return Map.of("levels", levelsJson(), "refused", refused(), "sound", sound(), "displays", displaysJson());
+    }
+
+    private JsonNode refused() {
+        ArrayNode names = NODES.arrayNode();
+        levels.refused().forEach(names::add);
+        return names;
     }
 
     private JsonNode levelsJson() {

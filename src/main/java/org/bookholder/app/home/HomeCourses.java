@@ -13,6 +13,8 @@ import org.bookholder.app.course.CourseOverview;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.SessionFolders;
 import org.bookholder.course.CourseReader;
+import org.bookholder.course.board.LessonState;
+import org.bookholder.course.board.Recording;
 import org.bookholder.desk.DeskCourse;
 import org.bookholder.desk.ServedSession;
 import org.bookholder.desk.SessionDirectory;
@@ -121,14 +123,17 @@ final class HomeCourses implements AutoCloseable {
     }
 
     private static String note(CourseOverview course) {
-        long recorded = course.status().board().lessons().stream()
-                .filter(lesson -> lesson.recording().complete())
-                .count();
+        List<Recording> recorded = course.status().board().lessons().stream()
+                .map(LessonState::recording)
+                .filter(recording -> recording.unread().isEmpty())
+                .toList();
+        long open = recorded.stream().filter(recording -> !recording.complete()).count();
         int all = course.status().board().lessons().size()
                 + course.status().course().unreadable().size();
         return course.status().board().finished()
                 ? "ready to go out"
-                : all + (all == 1 ? " lesson, " : " lessons, ") + recorded + " recorded";
+                : all + (all == 1 ? " lesson, " : " lessons, ") + recorded.size() + " recorded"
+                        + (open == 0 ? "" : ", " + open + " with pickups");
     }
 
     /** The desk of a course that is known; empty if none of that name is. */

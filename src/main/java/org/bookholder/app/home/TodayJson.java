@@ -58,13 +58,12 @@ final class TodayJson {
     record Setting(ZoneId zone, Instant now, Optional<Day> day, FatigueLimits limits, Optional<List<String>> kept) {}
 
     static ObjectNode of(CourseOverview course, Setting setting) {
-        return new TodayJson(course, setting).json(setting.zone());
+        return new TodayJson(course, setting).json();
     }
 
-    private ObjectNode json(ZoneId zone) {
+    private ObjectNode json() {
         json.put("title", board.course().title());
         json.put("finished", board.finished());
-        json.put("readMinutes", course.read(board.today(), zone).toMinutes());
         ArrayNode steps = json.putArray("steps");
         LessonSteps.NAMES.forEach(steps::add);
         Optional<PlannedSession> day = RunningOrder.day(course.status());

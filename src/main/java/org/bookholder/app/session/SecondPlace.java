@@ -34,6 +34,7 @@ public final class SecondPlace implements Overflow {
 
     private final Environment here;
     private final SessionFolder session;
+    private final SavedEvents journal;
     /** By the folder above. */
     private final Map<Path, OverflowFolder> open = new LinkedHashMap<>();
 
@@ -43,6 +44,7 @@ public final class SecondPlace implements Overflow {
     public SecondPlace(Environment here, SessionFolder session) {
         this.here = here;
         this.session = session;
+        this.journal = new SavedEvents(session.journal());
     }
 
     private interface Use<T> {
@@ -58,7 +60,7 @@ public final class SecondPlace implements Overflow {
     @Override
     public synchronized int keep(List<SessionEvent> rest, Optional<SessionEvent> before) throws ProblemException {
         boolean there = SessionFolder.isSession(session.path());
-        List<SessionEvent> saved = there && before.isPresent() ? List.of() : saved();
+        List<SessionEvent> saved = there && before.isPresent() ? List.of() : journal.upTo(before);
         boolean gone = !there && !saved.isEmpty();
         List<SessionEvent> all = new ArrayList<>(gone ? saved : List.of());
         all.addAll(rest);
@@ -93,18 +95,10 @@ public final class SecondPlace implements Overflow {
     }
 
     private void drop() throws ProblemException {
+        journal.forget();
         if (notes.isPresent()) {
             notes.get().drop();
             notes = Optional.empty();
-        }
-    }
-
-    /** What the journal holds, if it can be read: on many systems also if its file was deleted. */
-    private List<SessionEvent> saved() {
-        try {
-            return session.journal().events();
-        } catch (ProblemException unreadable) {
-            return List.of();
         }
     }
 
@@ -123,6 +117,7 @@ public final class SecondPlace implements Overflow {
      * @return whether nothing is left in the second place
      */
     public synchronized boolean takeIn() {
+        journal.forget();
         try {
             if (!open.isEmpty() && !SessionFolder.isSession(session.path())) {
                 return false;

@@ -32,6 +32,7 @@ public final class MicrophoneLevels implements Stage {
     private final Environment here;
     private final BooleanSupplier elsewhere;
     private final Latest<List<Level>> levels = new Latest<>(List.of());
+    private final Latest<List<String>> refused = new Latest<>(List.of());
     private final Map<String, Open> open = new LinkedHashMap<>();
     private boolean watched;
     private long watchedSince;
@@ -104,6 +105,11 @@ public final class MicrophoneLevels implements Stage {
         return levels.get();
     }
 
+    /** The names of those that could not be opened when somebody looked last, in the system's order. */
+    public List<String> refused() {
+        return refused.get();
+    }
+
     @Override
     public String role() {
         return "microphone levels";
@@ -144,6 +150,10 @@ public final class MicrophoneLevels implements Stage {
             for (String name : here.equipment().microphones()) {
                 open.put(name, open(name));
             }
+            refused.set(open.entrySet().stream()
+                    .filter(entry -> entry.getValue().source.isEmpty())
+                    .map(Map.Entry::getKey)
+                    .toList());
         } catch (ProblemException none) {
             // The page says so beside the list of microphones.
             watched = false;

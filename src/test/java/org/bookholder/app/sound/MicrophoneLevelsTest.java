@@ -100,6 +100,19 @@ final class MicrophoneLevelsTest {
         assertThat(levels.levels()).extracting(MicrophoneLevels.Level::trouble).contains("no microphone can be opened");
     }
 
+    @Test
+    void whichOnesCouldNotBeOpenedIsStillKnownAfterwards() {
+        levels.watch();
+        work(30);
+        levels.letGo();
+        assertThat(levels.refused()).isEmpty();
+        equipment.hasDeadMicrophone("dead");
+        levels.watch();
+        work(30);
+        levels.letGo();
+        assertThat(levels.refused()).contains("dead");
+    }
+
     /** Lets the work run for this many hundredths of a second. */
     private void work(int hundredths) {
         for (int i = 0; i < hundredths; i++) {

@@ -123,7 +123,7 @@ function showRest() {
   byId('voice').hidden = !today;
   if (!today) return;
   fill('rest',
-    el('p', {}, today.readMinutes ? `Read ${hours(today.readMinutes)} today in this course.` : 'Nothing read today in this course.'),
+    el('p', {}, home.day?.sessions?.length ? `Read ${hours(home.day.reading)} today, all lessons together.` : 'Nothing has been read at a microphone today.'),
     el('p', { class: 'small' }, 'Stop sooner if your voice hurts or you grow hoarse. ',
       el('a', { href: '#settings', onclick: (event) => { event.preventDefault(); go('settings'); } }, 'Break reminders')));
 }
@@ -136,6 +136,15 @@ function showDamaged() {
       act({ do: 'begin', kind: 'repair', form: { session: folder } }) }, 'Repair')))));
 }
 
+/** How many microphones there are, and how many of them could not be opened when they were last listened to. */
+function foundSaid(microphones) {
+  const refused = (home.refused ?? []).filter((name) => microphones.includes(name)).length;
+  const found = `${count(microphones.length, 'microphone')} found`;
+  if (!refused) return `${found}.`;
+  if (refused < microphones.length) return `${found}; ${refused} of them can't be opened.`;
+  return `${found}, but ${refused === 1 ? "it can't" : "they can't"} be opened. Another program may be using ${refused === 1 ? 'it' : 'them'}.`;
+}
+
 function showBefore() {
   const { microphones, microphone, trouble, room, scarce } = home.before;
   const select = el('select', { id: 'microphone', onchange: (event) =>
@@ -144,8 +153,7 @@ function showBefore() {
   ...[...new Set([...microphones, ...(microphone ? [microphone] : [])])].map((name) => el('option', { value: name }, name)));
   select.value = microphone;
   fill('before', el('label', { for: 'microphone', class: 'label' }, 'Microphone'), select,
-    trouble ? el('p', { class: 'wrong', role: 'alert' }, trouble)
-      : el('p', { class: 'small' }, microphones.length === 1 ? '1 microphone found.' : `${microphones.length} microphones found.`),
+    trouble ? el('p', { class: 'wrong', role: 'alert' }, trouble) : el('p', { class: 'small' }, foundSaid(microphones)),
     room ? el('p', { id: 'room', class: scarce ? 'wrong' : 'small' }, scarce ? `${room} Free some space before you read.` : room) : null,
     el('p', { class: 'choices' }, el('button', { type: 'button', id: 'look', onclick: () => act({ do: 'microphones' }) }, 'Look again'),
     el('button', { type: 'button', id: 'to-before', onclick: () => go('before-room') }, 'Hear and see ', el('kbd', {}, 'B'))));

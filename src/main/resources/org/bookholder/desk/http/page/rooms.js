@@ -1,7 +1,7 @@
 // The rooms for long work: what each is good for, and what its form asks for.
 
 import { choice, files, folder, line, tick, ticks } from './fields.js';
-import { count } from './words.js';
+import { linesRead } from './words.js';
 
 const when = (ms) => new Date(ms).toLocaleString('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
 
@@ -9,7 +9,7 @@ const lesson = ({ number, title, file }) => [file, `${number} · ${title}`];
 
 /** The sessions of the course, or one that a link has named first. */
 const sessions = (home) => home.shelf.sessions.map((s) => [s.folder,
-  `${s.number} · ${s.lesson}, ${when(s.began)}, ${s.read} of ${count(s.lines, 'line')}${s.pickups ? `, ${s.pickups} to pick up` : ''}`]);
+  `${s.number} · ${s.lesson}, ${when(s.began)}, ${linesRead(s)}${s.pickups ? `, ${s.pickups} to pick up` : ''}`]);
 
 const others = (home) => home.shelf.others.map(({ folder: path, name }) => [path, name]);
 
@@ -25,8 +25,8 @@ function fullest(home) {
   if (!newest) return null;
   const same = home.shelf.sessions.filter((s) => s.number === newest.number);
   const best = same.reduce((most, s) => (s.usable > most.usable ? s : most), newest);
-  const lines = `${best.usable} of ${count(best.lines, 'line')} can be used`;
-  if (best !== newest) return { value: best.folder, why: `Chosen because it has the most of this lesson: ${lines}, ${newest.usable} in the newest one.` };
+  const lines = `${linesRead(best)}, ${best.usable} good as they are`;
+  if (best !== newest) return { value: best.folder, why: `Chosen because it has the most of this lesson: ${lines}; ${newest.usable} in the newest one.` };
   return { value: best.folder, why: `Chosen because it is the newest${same.length > 1 ? ' and has the most of this lesson' : ''}: ${lines}.` };
 }
 
