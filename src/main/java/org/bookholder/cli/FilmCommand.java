@@ -55,7 +55,13 @@ final class FilmCommand implements Callable<Integer> {
                             + " that there is nothing to use for.")
     private boolean draft;
 
-    @Option(names = "--leave-out", paramLabel = "LINE", split = ",", description = "Do without these lines.")
+    @Option(
+            names = "--leave-out",
+            paramLabel = "LINE",
+            split = ",",
+            description =
+                    "Leave these lines out on purpose, of this film and of later ones: it is noted in the session, and"
+                            + " can be undone on the film's page.")
     private @Nullable List<Integer> leaveOut;
 
     @Option(names = "--as-shot", description = "Never frame closer to hide a cut.")

@@ -3,6 +3,7 @@ package org.bookholder.cutlist;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.follow.model.Attempt;
+import org.bookholder.session.FilmChoices;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -15,6 +16,7 @@ import org.bookholder.timing.StreamTime;
  * @param quietTo end of the silence after it
  * @param attempts its attempts, one for each of its lines, in script order; at least one
  * @param markers notes for the editor
+ * @param framing how close someone wants it framed
  */
 public record Clip(
         int take,
@@ -23,7 +25,8 @@ public record Clip(
         StreamTime quietFrom,
         StreamTime quietTo,
         List<Attempt> attempts,
-        List<CutMarker> markers)
+        List<CutMarker> markers,
+        FilmChoices.Framing framing)
         implements CutItem {
     /** Copies the lists and checks the order. */
     public Clip {

@@ -4,7 +4,8 @@ import java.util.List;
 import org.bookholder.timing.StreamTime;
 
 /**
- * The cut of a lesson: clips and gaps in script order. Every line of the script is in exactly one of them.
+ * The cut of a lesson: clips and gaps in script order. Every line of the script is in exactly one of
+ * them, but for those that were left out on purpose.
  *
  * @param items clips and gaps, each beginning where the one before ends
  */

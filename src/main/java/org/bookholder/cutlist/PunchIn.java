@@ -2,6 +2,7 @@ package org.bookholder.cutlist;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bookholder.session.FilmChoices;
 
 /**
  * Plans the framing. Where two pieces of the same shot meet, the framing alternates, so that the jump of the speaker's
@@ -44,16 +45,24 @@ public record PunchIn(int step, int most) {
     }
 
     /**
-     * The framing of each piece, in per cent.
+     * A piece to be framed.
      *
-     * @param meets for each piece, whether it directly follows the one before and is of the same shot; the first entry
-     *     is ignored
+     * @param meets whether it directly follows the one before and is of the same shot; of no meaning for the first
+     * @param wish how close someone wants it
      */
-    public List<Integer> plan(List<Boolean> meets) {
+    public record Piece(boolean meets, FilmChoices.Framing wish) {}
+
+    /** The framing of each piece, in per cent. After a piece that someone has framed it alternates on from there. */
+    public List<Integer> plan(List<Piece> pieces) {
         List<Integer> framings = new ArrayList<>();
         boolean closer = false;
-        for (int i = 0; i < meets.size(); i++) {
-            closer = i > 0 && meets.get(i) && !closer;
+        for (int i = 0; i < pieces.size(); i++) {
+            boolean alternates = i > 0 && pieces.get(i).meets() && !closer;
+            closer = switch (pieces.get(i).wish()) {
+                case PLANNED -> alternates;
+                case AS_SHOT -> false;
+                case CLOSER -> true;
+            };
             framings.add(closer ? closer() : FULL);
         }
         return framings;

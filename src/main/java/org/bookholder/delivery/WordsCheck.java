@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
@@ -20,13 +21,20 @@ public final class WordsCheck {
     private final SessionState state;
     private final List<Finding> findings = new ArrayList<>();
 
-    private WordsCheck(SessionState state) {
+    private final Set<Integer> leftOut;
+
+    private WordsCheck(SessionState state, Set<Integer> leftOut) {
         this.state = state;
+        this.leftOut = leftOut;
     }
 
-    /** What was found, in order of time. */
-    public static List<Finding> of(SessionState state) {
-        WordsCheck check = new WordsCheck(state);
+    /**
+     * What was found, in order of time.
+     *
+     * @param leftOut lines that the film does without on purpose, so that they are not missing
+     */
+    public static List<Finding> of(SessionState state, Set<Integer> leftOut) {
+        WordsCheck check = new WordsCheck(state, leftOut);
         if (state.lines().all().stream().allMatch(notes -> notes.attempts().isEmpty())) {
             return List.of(Finding.ofAll(
                     Grade.MEND,
@@ -43,6 +51,9 @@ public final class WordsCheck {
     }
 
     private void line(LineNotes notes) {
+        if (notes.attempts().isEmpty() && leftOut.contains(notes.line())) {
+            return;
+        }
         if (notes.attempts().isEmpty()) {
             StreamTime gap = gap(notes.line());
             add(

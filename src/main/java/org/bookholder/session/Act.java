@@ -38,6 +38,9 @@ public record Act(int number, String author, Change change) {
 
         /** Receives {@link Bounded}. */
         T bounded(Bounded change);
+
+        /** Receives {@link Filmed}. */
+        T filmed(Filmed change);
     }
 
     /** A note or a mark was made; it has the act's number. */
@@ -85,6 +88,14 @@ public record Act(int number, String author, Change change) {
         }
     }
 
+    /** Something was decided about a line in the film. */
+    public record Filmed(int line, FilmChange what) implements Change {
+        @Override
+        public <T> T to(Handler<T> handler) {
+            return handler.filmed(this);
+        }
+    }
+
     /** The line that it concerns; 0 if none. */
     public int line() {
         if (change instanceof Noted noted) {
@@ -92,6 +103,9 @@ public record Act(int number, String author, Change change) {
         }
         if (change instanceof Edited edited) {
             return edited.before().line();
+        }
+        if (change instanceof Filmed filmed) {
+            return filmed.line();
         }
         return change instanceof Decided decided ? decided.line() : 0;
     }
@@ -103,12 +117,15 @@ public record Act(int number, String author, Change change) {
         if (change instanceof Bounded b) {
             return rulings.bounded(b.take(), b.ordinal(), b.start(), b.end());
         }
+        if (change instanceof Filmed filmed) {
+            return rulings.filmed(filmed.line(), filmed.what());
+        }
         return rulings;
     }
 
     /** Whether it is a decision about a line or an attempt. */
     boolean rules() {
-        return change instanceof Decided || change instanceof Bounded;
+        return change instanceof Decided || change instanceof Bounded || change instanceof Filmed;
     }
 
     /** The same for a changed script; empty if it concerned a line that is gone, and can no longer be taken back. */
@@ -119,6 +136,10 @@ public record Act(int number, String author, Change change) {
                     ? Optional.empty()
                     : with(new Decided(
                             line, decided.decision(), ReviewOverrides.renumbered(decided.accepted(), lines)));
+        }
+        if (change instanceof Filmed filmed) {
+            int line = lines.line(filmed.line());
+            return line == 0 ? Optional.empty() : with(new Filmed(line, filmed.what()));
         }
         if (change instanceof Noted noted) {
             int line = lines.line(noted.note().line());
@@ -138,7 +159,7 @@ public record Act(int number, String author, Change change) {
                         number,
                         author,
                         new Decided(0, decided.decision(), ReviewOverrides.renumbered(decided.accepted(), lines)))
-                : this;
+                : change instanceof Filmed filmed ? new Act(number, author, new Filmed(0, filmed.what())) : this;
     }
 
     /** The readings that it declares right. */

@@ -20,7 +20,9 @@ public record Decision(Choice choice, int take, int ordinal, StreamTime at) {
         /** The attempt is used, and the editor fixes it. */
         FIX_IN_EDIT,
         /** The attempt was read correctly; the recogniser was wrong. */
-        NOT_A_FAULT
+        NOT_A_FAULT,
+        /** The lesson goes out without the line, on purpose. */
+        LEAVE_OUT
     }
 
     /** Whether the line need not be recorded again. */

@@ -69,7 +69,12 @@ public record LineNotes(
 
     /** Whether someone decided to use the best attempt in spite of any errors heard in it. */
     public boolean kept() {
-        return decision.filter(Decision::settles).isPresent();
+        return decision.filter(Decision::settles).isPresent() && !leftOut();
+    }
+
+    /** Whether someone decided that the lesson goes out without it. */
+    public boolean leftOut() {
+        return decidedTo(Decision.Choice.LEAVE_OUT);
     }
 
     /** Whether the decision about it is this choice. */

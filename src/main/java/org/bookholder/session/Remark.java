@@ -29,6 +29,9 @@ public sealed interface Remark {
         /** Receives {@link Bounded}. */
         void bounded(Bounded remark);
 
+        /** Receives {@link Filmed}. */
+        void filmed(Filmed remark);
+
         /** Receives {@link Undone}. */
         void undone(Undone remark);
 
@@ -147,6 +150,14 @@ public sealed interface Remark {
         }
     }
 
+    /** A decision about what becomes of a line, from 1, in the film. */
+    record Filmed(int line, FilmChange change) implements Remark {
+        @Override
+        public void to(Handler handler) {
+            handler.filmed(this);
+        }
+    }
+
     /** The reading window has shown this message to the presenter. */
     record Shown(int message) implements Remark {
         @Override
@@ -155,7 +166,7 @@ public sealed interface Remark {
         }
     }
 
-    /** Undoes the last {@link Decided} or {@link Bounded} that still holds, whoever made it; in older sessions. */
+    /** Undoes the last {@link Decided}, {@link Bounded} or {@link Filmed} that still holds, whoever made it; in older sessions. */
     record Undone() implements Remark {
         @Override
         public void to(Handler handler) {

@@ -58,6 +58,11 @@ public record Remarks(
         return List.copyOf(rulings.readRight());
     }
 
+    /** What was decided about a line, from 1, in the film. */
+    public FilmChoices film(int line) {
+        return rulings.film().getOrDefault(line, FilmChoices.NONE);
+    }
+
     /** Adds a note that cannot be taken back. */
     Remarks noted(Note note) {
         return new Remarks(notes.plus(note), message, breakSince, rulings, acts);
@@ -109,6 +114,13 @@ public record Remarks(
 
     Remarks bounded(String author, Remark.Bounded b) {
         return did(author, new Act.Bounded(b.take(), b.ordinal(), b.start(), b.end()));
+    }
+
+    /** Adds a decision about a line in the film; does nothing if there is no such line. */
+    Remarks filmed(String author, Remark.Filmed remark, int lines) {
+        return remark.line() < 1 || remark.line() > lines
+                ? this
+                : did(author, new Act.Filmed(remark.line(), remark.change()));
     }
 
     /**

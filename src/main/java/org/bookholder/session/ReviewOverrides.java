@@ -20,10 +20,15 @@ import org.pcollections.PVector;
  * @param lines decisions by line
  * @param bounds begin and end of attempts as set by ear
  * @param readRight deviations that were mistakes of the recogniser
+ * @param film what becomes of lines in the film; it changes no notes
  */
-record ReviewOverrides(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, PSet<AcceptedReading> readRight) {
+record ReviewOverrides(
+        PMap<Integer, Decision> lines,
+        PMap<Key, Bounds> bounds,
+        PSet<AcceptedReading> readRight,
+        PMap<Integer, FilmChoices> film) {
     static final ReviewOverrides NONE =
-            new ReviewOverrides(HashTreePMap.empty(), HashTreePMap.empty(), HashTreePSet.empty());
+            new ReviewOverrides(HashTreePMap.empty(), HashTreePMap.empty(), HashTreePSet.empty(), HashTreePMap.empty());
 
     /** An attempt's take and its number within it. */
     record Key(int take, int ordinal) {}
@@ -48,15 +53,20 @@ record ReviewOverrides(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, 
     }
 
     ReviewOverrides decided(int line, Decision decision, List<AcceptedReading> accepted) {
-        return new ReviewOverrides(lines.plus(line, decision), bounds, readRight.plusAll(accepted));
+        return new ReviewOverrides(lines.plus(line, decision), bounds, readRight.plusAll(accepted), film);
     }
 
     ReviewOverrides bounded(int take, int ordinal, StreamTime start, StreamTime end) {
-        return new ReviewOverrides(lines, bounds.plus(new Key(take, ordinal), new Bounds(start, end)), readRight);
+        return new ReviewOverrides(lines, bounds.plus(new Key(take, ordinal), new Bounds(start, end)), readRight, film);
     }
 
     ReviewOverrides carried(List<AcceptedReading> earlier) {
-        return new ReviewOverrides(lines, bounds, readRight.plusAll(earlier));
+        return new ReviewOverrides(lines, bounds, readRight.plusAll(earlier), film);
+    }
+
+    ReviewOverrides filmed(int line, FilmChange change) {
+        FilmChoices before = film.getOrDefault(line, FilmChoices.NONE);
+        return new ReviewOverrides(lines, bounds, readRight, film.plus(line, before.with(change)));
     }
 
     /** The same for a changed script, without the decisions about lines that are gone. */
@@ -66,7 +76,12 @@ record ReviewOverrides(PMap<Integer, Decision> lines, PMap<Key, Bounds> bounds, 
             int line = change.line(decided.getKey());
             moved = line > 0 ? moved.plus(line, decided.getValue()) : moved;
         }
-        return new ReviewOverrides(moved, bounds, HashTreePSet.from(renumbered(readRight, change)));
+        PMap<Integer, FilmChoices> filmed = HashTreePMap.empty();
+        for (Map.Entry<Integer, FilmChoices> chosen : film.entrySet()) {
+            int line = change.line(chosen.getKey());
+            filmed = line > 0 ? filmed.plus(line, chosen.getValue()) : filmed;
+        }
+        return new ReviewOverrides(moved, bounds, HashTreePSet.from(renumbered(readRight, change)), filmed);
     }
 
     /** The accepted readings for a changed script, without those of lines that are gone. */

@@ -296,6 +296,11 @@ final class StateBuilder implements SessionEvent.Handler {
         }
 
         @Override
+        public void filmed(Remark.Filmed remark) {
+            remarks = remarks.filmed(author, remark, counts.lines());
+        }
+
+        @Override
         public void undone(Remark.Undone remark) {
             remarks = remarks.undone();
         }
@@ -374,6 +379,7 @@ final class StateBuilder implements SessionEvent.Handler {
     /** The state after this many events. */
     SessionState toState(int events) {
         int target = script.settings().targetPace();
+        long revision = before.sums().revision() + events;
         return new SessionState(
                 script,
                 now,
@@ -388,13 +394,6 @@ final class StateBuilder implements SessionEvent.Handler {
                 remarks,
                 round,
                 before.upNext(),
-                new Accumulators(
-                        counts,
-                        pace,
-                        fatigue,
-                        spent,
-                        heard,
-                        unjudged,
-                        before.sums().revision() + events));
+                new Accumulators(counts, pace, fatigue, spent, heard, unjudged, revision));
     }
 }

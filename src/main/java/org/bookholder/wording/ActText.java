@@ -37,5 +37,10 @@ public final class ActText {
         public String bounded(Act.Bounded change) {
             return "bounds of an attempt in take " + change.take();
         }
+
+        @Override
+        public String filmed(Act.Filmed change) {
+            return FilmChoiceText.of(change.what()) + ", line " + change.line();
+        }
     }
 }

@@ -49,6 +49,7 @@ public final class Labels {
             case KEEP -> "keep";
             case FIX_IN_EDIT -> "fix in the edit";
             case NOT_A_FAULT -> "not a fault";
+            case LEAVE_OUT -> "left out on purpose";
         };
     }
 

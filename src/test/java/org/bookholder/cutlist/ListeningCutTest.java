@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.session.FilmChoices;
 import org.bookholder.speech.AudioBlock;
 import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
@@ -119,6 +120,14 @@ final class ListeningCutTest {
 
     private static Clip clip(int take, int line, double in, double out, double quietTo) {
         StreamTime from = s(in);
-        return new Clip(take, from, s(out), from, s(quietTo), List.of(complete(take, 1, line, 3, in, out)), List.of());
+        return new Clip(
+                take,
+                from,
+                s(out),
+                from,
+                s(quietTo),
+                List.of(complete(take, 1, line, 3, in, out)),
+                List.of(),
+                FilmChoices.Framing.PLANNED);
     }
 }

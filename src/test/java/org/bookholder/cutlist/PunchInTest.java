@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.bookholder.session.FilmChoices.Framing;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,23 +24,41 @@ final class PunchInTest {
 
     @Test
     void alternatesWhereTwoPiecesOfAShotMeet() {
-        assertThat(new PunchIn(115, 200).plan(List.of(false, true, true, true, false, true)))
+        assertThat(new PunchIn(115, 200).plan(pieces(false, true, true, true, false, true)))
                 .containsExactly(100, 115, 100, 115, 100, 115);
     }
 
     @Test
     void staysWithinWhatTheSourceAllows() {
-        assertThat(new PunchIn(130, 110).plan(List.of(false, true))).containsExactly(100, 110);
-        assertThat(new PunchIn(115, 100).plan(List.of(false, true))).containsExactly(100, 100);
+        assertThat(new PunchIn(130, 110).plan(pieces(false, true))).containsExactly(100, 110);
+        assertThat(new PunchIn(115, 100).plan(pieces(false, true))).containsExactly(100, 100);
         assertThat(new PunchIn(115, 104).possible()).isFalse();
         assertThat(new PunchIn(115, 107).possible()).isFalse();
-        assertThat(new PunchIn(108, 200).plan(List.of(false, true))).containsExactly(100, 108);
-        assertThat(new PunchIn(100, 100).plan(List.of(false, true))).containsExactly(100, 100);
+        assertThat(new PunchIn(108, 200).plan(pieces(false, true))).containsExactly(100, 108);
+        assertThat(new PunchIn(100, 100).plan(pieces(false, true))).containsExactly(100, 100);
+    }
+
+    @Test
+    void whatSomeoneHasFramedStaysSoAndTheRestAlternatesFromThere() {
+        assertThat(new PunchIn(115, 200)
+                        .plan(List.of(
+                                new PunchIn.Piece(false, Framing.CLOSER),
+                                new PunchIn.Piece(true, Framing.PLANNED),
+                                new PunchIn.Piece(true, Framing.AS_SHOT),
+                                new PunchIn.Piece(true, Framing.PLANNED),
+                                new PunchIn.Piece(true, Framing.CLOSER))))
+                .containsExactly(115, 100, 100, 115, 115);
+    }
+
+    private static List<PunchIn.Piece> pieces(Boolean... meets) {
+        return Stream.of(meets)
+                .map(each -> new PunchIn.Piece(each, Framing.PLANNED))
+                .toList();
     }
 
     @Test
     void theFirstPieceShowsTheFullPicture() {
-        assertThat(new PunchIn(115, 200).plan(List.of(true, true))).containsExactly(100, 115);
+        assertThat(new PunchIn(115, 200).plan(pieces(true, true))).containsExactly(100, 115);
     }
 
     @Test

@@ -11,6 +11,7 @@ import static org.bookholder.testing.Readings.swapped;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
@@ -42,6 +43,14 @@ final class WordsCheckTest {
         assertThat(found(List.of(), FIRST, THIRD))
                 .containsExactly("mend 4.0 to 4.0: line 2 (“Count the spokes twice before lacing.”) is missing"
                         + " (put it back in the edit, or pick it up)");
+    }
+
+    @Test
+    void aLineThatWasLeftOutOnPurposeIsNotMissing() {
+        List<SessionEvent> events = List.of(
+                rolled(1, 0), cut(1, 20), new SessionEvent.TakeSettled(s(20), 1, List.of(FIRST, THIRD), List.of()));
+        assertThat(found(Set.of(2), events)).isEmpty();
+        assertThat(found(Set.of(3), events)).hasSize(1);
     }
 
     @Test
@@ -110,14 +119,20 @@ final class WordsCheckTest {
         List<SessionEvent> events = new ArrayList<>(List.of(rolled(1, 0)));
         events.add(cut(1, 20));
         events.add(new SessionEvent.TakeSettled(s(20), 1, Arrays.asList(attempts), asides));
-        return WordsCheck.of(Session.apply(
-                        Session.begin(
-                                Scripts.of(
-                                        "Every wheel begins with its hub.",
-                                        "Count the spokes twice before lacing.",
-                                        "Turn the wheel over and lace."),
-                                FatigueLimits.defaults()),
-                        events))
+        return found(Set.of(), events);
+    }
+
+    private static List<String> found(Set<Integer> leftOut, List<SessionEvent> events) {
+        return WordsCheck.of(
+                        Session.apply(
+                                Session.begin(
+                                        Scripts.of(
+                                                "Every wheel begins with its hub.",
+                                                "Count the spokes twice before lacing.",
+                                                "Turn the wheel over and lace."),
+                                        FatigueLimits.defaults()),
+                                events),
+                        leftOut)
                 .stream()
                 .map(WordsCheckTest::described)
                 .toList();

@@ -20,6 +20,8 @@ import org.bookholder.pace.WordTally;
 import org.bookholder.session.AcceptedReading;
 import org.bookholder.session.DaySoFar;
 import org.bookholder.session.Decision;
+import org.bookholder.session.FilmChange;
+import org.bookholder.session.FilmChoices;
 import org.bookholder.session.Mover;
 import org.bookholder.session.PickupRound;
 import org.bookholder.session.Remark;
@@ -186,6 +188,7 @@ public final class SessionEvents {
                 Combinators.combine(ordinals(), Arbitraries.of(Decision.Choice.class), ordinals(), ordinals())
                         .as(Remark.Decided::new),
                 Combinators.combine(ordinals(), ordinals(), times(), times()).as(Remark.Bounded::new),
+                Combinators.combine(ordinals(), filmChanges()).as(Remark.Filmed::new),
                 Arbitraries.just(new Remark.Undone()),
                 Combinators.combine(ordinals(), texts()).as(Remark.Edited::new),
                 ordinals().map(Remark.Retracted::new),
@@ -195,6 +198,16 @@ public final class SessionEvents {
                         .list()
                         .ofMaxSize(3)
                         .map(Remark.Carried::new));
+    }
+
+    private static Arbitrary<FilmChange> filmChanges() {
+        return Arbitraries.oneOf(
+                Arbitraries.of(FilmChoices.Framing.class).map(FilmChange.Framed::new),
+                Arbitraries.integers()
+                        .between(FilmChoices.AS_READ, FilmChoices.LONGEST_PAUSE)
+                        .map(FilmChange.Paused::new),
+                Combinators.combine(ordinals(), ordinals(), Arbitraries.of(FilmChoices.Edge.class), times())
+                        .as(FilmChange.CutAt::new));
     }
 
     private static Arbitrary<Attempt> attempts() {

@@ -80,7 +80,7 @@ public final class ExportCheckService {
                         step(meter, name, slower(reader, following) / length);
                     }
                     SessionState followed = following.state();
-                    words = WordsCheck.of(followed);
+                    words = WordsCheck.of(followed, job.leftOut());
                     pass(followed, reader.film().length(), heard);
                 }
             } else {

@@ -2,6 +2,7 @@ package org.bookholder.app.delivery;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.course.Course;
@@ -16,15 +17,24 @@ import org.bookholder.problem.ProblemException;
  * @param course the course it belongs to, if any
  * @param profile its requirements
  * @param lesson its script, if there is one
+ * @param leftOut the lines of the script that the film does without on purpose
  */
-public record ExportJob(Path film, Optional<Course> course, Profile profile, Optional<ScriptFile> lesson) {
+public record ExportJob(
+        Path film, Optional<Course> course, Profile profile, Optional<ScriptFile> lesson, Set<Integer> leftOut) {
+    /** Copies the set. */
+    public ExportJob {
+        leftOut = Set.copyOf(leftOut);
+    }
+
     /** Finds the course and script of a film; anything named in {@code choices} takes precedence. */
     public static ExportJob of(Path film, Choices choices, Environment here) throws ProblemException {
         Optional<Path> folder = CourseReader.around(film);
         Optional<Course> course = folder.isEmpty() ? Optional.empty() : Optional.of(CourseReader.read(folder.get()));
         Optional<Path> named = choices.profile().or(() -> course.flatMap(Course::delivery));
         Profile profile = named.isPresent() ? DeliveryProfiles.read(named.get(), here) : choices.usual();
-        return new ExportJob(film, course, profile, lesson(film, course, choices));
+        Optional<ScriptFile> lesson = lesson(film, course, choices);
+        Set<Integer> leftOut = lesson.map(l -> LeftOutLines.of(film, l, here)).orElse(Set.of());
+        return new ExportJob(film, course, profile, lesson, leftOut);
     }
 
     private static Optional<ScriptFile> lesson(Path film, Optional<Course> course, Choices choices)
@@ -36,6 +46,11 @@ public record ExportJob(Path film, Optional<Course> course, Profile profile, Opt
                 .or(() -> course.flatMap(c -> c.lessonOf(film)).map(org.bookholder.course.Lesson::file))
                 .or(() -> ExportScriptFinder.of(film));
         return script.isEmpty() ? Optional.empty() : Optional.of(ScriptFile.read(script.get()));
+    }
+
+    /** The same film, of whose script these lines are left out on purpose. */
+    public ExportJob without(Set<Integer> lines) {
+        return new ExportJob(film, course, profile, lesson, lines);
     }
 
     /**

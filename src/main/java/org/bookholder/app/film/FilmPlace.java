@@ -2,14 +2,10 @@ package org.bookholder.app.film;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.bookholder.app.course.CourseSessions;
+import org.bookholder.app.course.LessonSessions;
 import org.bookholder.app.environment.Environment;
-import org.bookholder.course.Course;
-import org.bookholder.course.CourseReader;
-import org.bookholder.course.Lesson;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
@@ -42,27 +38,15 @@ public record FilmPlace(List<Path> sessions, Optional<Script> lesson) {
                     place.toString(),
                     "name a session's folder or a lesson's file; bookholder sessions lists them");
         }
-        Path script = place.toAbsolutePath().normalize();
-        Optional<Path> around = CourseReader.around(script);
-        Course course = CourseReader.readable(
-                around.orElseGet(() -> Optional.ofNullable(script.getParent()).orElse(script)));
-        Lesson lesson = course.lessons().stream()
-                .filter(l -> l.file().toAbsolutePath().normalize().equals(script))
-                .findFirst()
+        LessonSessions found = LessonSessions.of(place, here)
                 .orElseThrow(() -> new ProblemException(
                         "is no lesson of the course around it", place.toString(), "add it to course.yaml"));
         List<Path> sessions =
-                CourseSessions.of(course.lessons(), course.sessions(), here)
-                        .byLesson()
-                        .getOrDefault(lesson, List.of())
-                        .stream()
-                        .sorted(Comparator.comparing(RecordedSession::began))
-                        .map(RecordedSession::folder)
-                        .toList();
+                found.sessions().stream().map(RecordedSession::folder).toList();
         if (sessions.isEmpty()) {
             throw new ProblemException(
                     "nothing was recorded of it yet", place.toString(), "read it first: bookholder read " + place);
         }
-        return new FilmPlace(sessions, Optional.of(lesson.script()));
+        return new FilmPlace(sessions, Optional.of(found.lesson().script()));
     }
 }

@@ -10,7 +10,7 @@ import java.util.Set;
  * @param place the folder of a session, or the file of a lesson's script
  * @param out the film's file; empty for the usual one
  * @param draft whether it is a draft: small, with the numbers of lines burnt in and a card where there is nothing to use
- * @param leaveOut lines that the film does without
+ * @param leaveOut lines to be left out on purpose from now on: that is noted in their sessions
  * @param alternate whether the framing alternates where two pieces of one shot meet
  * @param enlarge whether the picture may be blown up to the size that the profile asks for
  * @param profile the delivery profile's file; empty for the course's, or the usual one

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.bookholder.app.delivery.DeliveryProfiles;
 import org.bookholder.app.delivery.ExportCheckService;
@@ -15,6 +16,7 @@ import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.Progress;
 import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.reading.OptionalEars;
+import org.bookholder.app.session.LessonLines;
 import org.bookholder.app.session.SessionFolders;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.course.Course;
@@ -68,18 +70,21 @@ public final class FilmService {
      */
     public FilmResult make() throws ProblemException {
         FilmPlace place = FilmPlace.of(request.place(), here);
+        Set<Integer> onlyNow =
+                request.leaveOut().isEmpty() ? Set.of() : FilmDecisions.leaveOut(place, request.leaveOut(), here);
         List<StoredSession> sessions = new ArrayList<>();
         try {
             for (Path session : place.sessions()) {
                 sessions.add(StoredSession.open(here, session));
             }
-            return make(place, sessions);
+            return make(place, sessions, onlyNow);
         } finally {
             sessions.forEach(StoredSession::close);
         }
     }
 
-    private FilmResult make(FilmPlace place, List<StoredSession> sessions) throws ProblemException {
+    private FilmResult make(FilmPlace place, List<StoredSession> sessions, Set<Integer> onlyNow)
+            throws ProblemException {
         StoredSession last = sessions.get(sessions.size() - 1);
         Script lesson = place.lesson().orElseGet(() -> last.state().script());
         Optional<Path> script = script(lesson);
@@ -99,8 +104,15 @@ public final class FilmService {
                         .orElse(FrameRate.FPS_25));
         List<PictureFacts> pictures =
                 cameras.stream().map(Camera::picture).distinct().toList();
-        LessonCut cut = LessonCut.of(lesson, sessions, sources, rules.cut(), leaveOut(lesson), stop);
+        Set<Integer> leftOut = new TreeSet<>(LessonLines.leftOut(
+                lesson, sessions.stream().map(StoredSession::state).toList()));
+        leftOut.addAll(onlyNow);
+        LessonCut cut = LessonCut.of(lesson, sessions, sources, rules.cut(), leftOut, stop);
         List<String> remarks = new ArrayList<>();
+        if (!onlyNow.isEmpty()) {
+            remarks.add(FilmText.lines(List.copyOf(new TreeSet<>(onlyNow)))
+                    + " left out of this film only: no session has it yet, so nothing was noted");
+        }
         FilmFormat format = format(profile, pictures, rate, cut.length(), remarks);
         FilmPlan plan = FilmPlanner.plan(cut.pieces(), rate, framing(pictures, format));
         Path session = last.folder().path();
@@ -108,20 +120,9 @@ public final class FilmService {
         FilmMade made = film(new FilmOrder(
                 plan, format, lesson, request.draft(), wanted(session, script, lesson, format.container())));
         Optional<CheckReport> check = request.check() && !request.draft()
-                ? Optional.of(check(made.file(), script, remarks))
+                ? Optional.of(check(made.file(), script, leftOut, remarks))
                 : Optional.empty();
         return new FilmResult(made, plan, place.sessions(), cut.marked(), remarks, check);
-    }
-
-    private Set<Integer> leaveOut(Script lesson) throws ProblemException {
-        int lines = lesson.lines().size();
-        for (int line : request.leaveOut()) {
-            if (line < 1 || line > lines) {
-                throw new ProblemException(
-                        "there is no line " + line + " to leave out", lesson.source(), "name lines from 1 to " + lines);
-            }
-        }
-        return request.leaveOut();
     }
 
     private FilmMade film(FilmOrder order) throws ProblemException {
@@ -228,9 +229,13 @@ public final class FilmService {
                 : exports.get().resolve(name + "." + ending);
     }
 
-    private CheckReport check(Path film, Optional<Path> script, List<String> remarks) throws ProblemException {
+    private CheckReport check(Path film, Optional<Path> script, Set<Integer> leftOut, List<String> remarks)
+            throws ProblemException {
         ExportJob job = ExportJob.of(
-                film, new ExportJob.Choices(request.profile(), DeliveryProfiles.usual(here), script, true), here);
+                        film,
+                        new ExportJob.Choices(request.profile(), DeliveryProfiles.usual(here), script, true),
+                        here)
+                .without(leftOut);
         try (OptionalEars ears =
                 OptionalEars.load(here, here.model(), job.lesson().isPresent())) {
             CheckReport report = new ExportCheckService(here, progress, stop).check(job, ears.ears());

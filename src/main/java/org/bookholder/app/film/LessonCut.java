@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.session.LessonLines;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.cutlist.Clip;
 import org.bookholder.cutlist.CutItem;
@@ -65,7 +66,7 @@ record LessonCut(List<Piece> pieces, List<String> marked) {
             Interruption stop)
             throws ProblemException {
         List<Map<Integer, Integer>> numbers = sessions.stream()
-                .map(kept -> numbers(kept.state().script(), script))
+                .map(kept -> LessonLines.numbers(kept.state().script(), script))
                 .toList();
         Map<Integer, Integer> chosen = chosen(sessions, numbers, rules);
         leaveOut.forEach(line -> chosen.put(line, NOWHERE));
@@ -108,22 +109,6 @@ record LessonCut(List<Piece> pieces, List<String> marked) {
         return line != null && chosen.getOrDefault(line, NOWHERE) == session;
     }
 
-    /** From a session's line numbers to the lesson's: the same texts, those that stand there several times in their order. */
-    private static Map<Integer, Integer> numbers(Script session, Script lesson) {
-        Map<String, List<Integer>> places = new HashMap<>();
-        lesson.lines()
-                .forEach(line -> places.computeIfAbsent(line.text(), none -> new ArrayList<>())
-                        .add(line.number()));
-        Map<Integer, Integer> numbers = new HashMap<>();
-        for (ScriptLine line : session.lines()) {
-            List<Integer> left = places.getOrDefault(line.text(), List.of());
-            if (!left.isEmpty()) {
-                numbers.put(line.number(), left.remove(0));
-            }
-        }
-        return numbers;
-    }
-
     /** The session of each line of the lesson: where there is nothing to use in any, the last, which then has the gap. */
     private static Map<Integer, Integer> chosen(
             List<StoredSession> sessions, List<Map<Integer, Integer>> numbers, CutRules rules) {
@@ -158,7 +143,8 @@ record LessonCut(List<Piece> pieces, List<String> marked) {
                     clip.attempts().stream()
                             .map(a -> a.withLine(numbers.getOrDefault(a.line(), a.line())))
                             .toList(),
-                    List.of());
+                    List.of(),
+                    clip.framing());
         }
         return new Gap(numbers.getOrDefault(item.firstLine(), item.firstLine()), item.length(), List.of());
     }

@@ -40,6 +40,10 @@ record FilmWork(WorkPlace place) implements WorkList.Maker {
         return new Job(
                 "film", film.draft() ? "Draft" : "Film", Names.of(session), true, "no film was made", control -> {
                     place.settle(session, control);
+                    if (!film.leaveOut().isEmpty()) {
+                        // That is written into the session.
+                        place.letGo().accept(session);
+                    }
                     return make(session, film, control);
                 });
     }

@@ -9,6 +9,7 @@ import org.bookholder.cutlist.CutItem;
 import org.bookholder.cutlist.PunchIn;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.footage.Placement;
+import org.bookholder.session.FilmChoices;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
 
@@ -25,6 +26,9 @@ public final class FilmPlanner {
 
     private final FrameRate rate;
     private final List<FilmClip> clips = new ArrayList<>();
+    /** For each clip, how close someone wants it. */
+    private final List<FilmChoices.Framing> wishes = new ArrayList<>();
+
     private long now;
 
     /**
@@ -66,7 +70,7 @@ public final class FilmPlanner {
         for (Piece piece : pieces) {
             piece.item().clip().ifPresentOrElse(clip -> planner.add(piece, clip), () -> planner.addCard(piece));
         }
-        return new FilmPlan(rate, framed(planner.clips, framing));
+        return new FilmPlan(rate, planner.framed(framing));
     }
 
     private void addCard(Piece piece) {
@@ -84,6 +88,7 @@ public final class FilmPlanner {
                 Optional.empty(),
                 Optional.empty(),
                 List.of()));
+        wishes.add(FilmChoices.Framing.PLANNED);
         now += frames;
     }
 
@@ -158,6 +163,7 @@ public final class FilmPlanner {
                 shot,
                 heard(piece.sources(), clip.take(), camera, from, to, begins, step),
                 attempts));
+        wishes.add(from.equals(clip.in()) ? clip.framing() : FilmChoices.Framing.PLANNED);
         now += frames;
     }
 
@@ -191,9 +197,9 @@ public final class FilmPlanner {
                 && !placement.to().plus(slack).isBefore(to);
     }
 
-    /** Frames each piece; where one file goes on in the next there is no join to hide. */
-    private static List<FilmClip> framed(List<FilmClip> clips, PunchIn framing) {
-        List<Boolean> meets = new ArrayList<>();
+    /** Frames each piece; where one file goes on in the next there is no join to hide, unless someone wants one. */
+    private List<FilmClip> framed(PunchIn framing) {
+        List<PunchIn.Piece> pieces = new ArrayList<>();
         List<Integer> numbers = new ArrayList<>();
         for (int i = 0; i < clips.size(); i++) {
             boolean follows = i > 0
@@ -203,12 +209,13 @@ public final class FilmPlanner {
                     && clips.get(i).session() == clips.get(i - 1).session()
                     && clips.get(i).take() == clips.get(i - 1).take()
                     && clips.get(i).in().equals(clips.get(i - 1).out());
-            if (!goesOn) {
-                meets.add(follows);
+            FilmChoices.Framing wish = wishes.get(i);
+            if (!goesOn || wish != FilmChoices.Framing.PLANNED) {
+                pieces.add(new PunchIn.Piece(follows, wish));
             }
-            numbers.add(meets.size() - 1);
+            numbers.add(pieces.size() - 1);
         }
-        List<Integer> plan = framing.plan(meets);
+        List<Integer> plan = framing.plan(pieces);
         List<FilmClip> framed = new ArrayList<>();
         for (int i = 0; i < clips.size(); i++) {
             framed.add(clips.get(i).framed(plan.get(numbers.get(i))));

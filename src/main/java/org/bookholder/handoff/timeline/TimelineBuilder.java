@@ -8,6 +8,7 @@ import org.bookholder.cutlist.Clip;
 import org.bookholder.cutlist.CutItem;
 import org.bookholder.cutlist.CutList;
 import org.bookholder.cutlist.PunchIn;
+import org.bookholder.session.FilmChoices;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.timing.Timecode;
@@ -102,14 +103,14 @@ public final class TimelineBuilder {
     }
 
     private List<TimelineEvent> framed(PunchIn punchIn) {
-        List<Boolean> meets = new ArrayList<>();
+        List<PunchIn.Piece> pieces = new ArrayList<>();
         for (int i = 0; i < events.size(); i++) {
             // A recording that continues in the next file is not a cut.
             if (events.get(i).opens()) {
-                meets.add(i > 0 && sameShot(events.get(i - 1), events.get(i)));
+                pieces.add(new PunchIn.Piece(i > 0 && sameShot(events.get(i - 1), events.get(i)), wish(events.get(i))));
             }
         }
-        List<Integer> plan = punchIn.plan(meets);
+        List<Integer> plan = punchIn.plan(pieces);
         List<TimelineEvent> framed = new ArrayList<>();
         int items = 0;
         for (TimelineEvent event : events) {
@@ -117,6 +118,10 @@ public final class TimelineBuilder {
             framed.add(event.framed(plan.get(items - 1)));
         }
         return framed;
+    }
+
+    private static FilmChoices.Framing wish(TimelineEvent event) {
+        return event.item().clip().map(Clip::framing).orElse(FilmChoices.Framing.PLANNED);
     }
 
     private static boolean sameShot(TimelineEvent before, TimelineEvent event) {

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.jsontype.NamedType;
 import java.util.Map;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.session.FilmChange;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 
@@ -55,12 +56,19 @@ public final class EventCodec {
             Map.entry(Remark.BreakOver.class, "break-over"),
             Map.entry(Remark.Decided.class, "decided"),
             Map.entry(Remark.Bounded.class, "bounded"),
+            Map.entry(Remark.Filmed.class, "filmed"),
             Map.entry(Remark.Undone.class, "undone"),
             Map.entry(Remark.Carried.class, "carried"),
             Map.entry(Remark.Signed.class, "signed"),
             Map.entry(Remark.Edited.class, "edited"),
             Map.entry(Remark.Retracted.class, "retracted"),
             Map.entry(Remark.Shown.class, "shown"));
+
+    /** The same for what is decided about a line in the film. */
+    static final Map<Class<? extends FilmChange>, String> FILM_CHANGES = Map.of(
+            FilmChange.Framed.class, "framed",
+            FilmChange.Paused.class, "paused",
+            FilmChange.CutAt.class, "cut-at");
 
     private static final JsonMapper MAPPER = mapper();
     private static final ObjectWriter WRITER = MAPPER.writerFor(SessionEvent.class);
@@ -112,6 +120,7 @@ public final class EventCodec {
                 .addModule(new TakeEndModule())
                 .addMixIn(SessionEvent.class, Kind.class)
                 .addMixIn(Remark.class, Kind.class)
+                .addMixIn(FilmChange.class, Kind.class)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
                 .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
@@ -119,6 +128,7 @@ public final class EventCodec {
                 // Text of which the length is damaged must not pass for an event, and take the next one with it.
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
         KINDS.forEach((type, name) -> builder.registerSubtypes(new NamedType(type, name)));
+        FILM_CHANGES.forEach((type, name) -> builder.registerSubtypes(new NamedType(type, name)));
         REMARKS.forEach((type, name) -> builder.registerSubtypes(new NamedType(type, name)));
         return builder.build();
     }

@@ -19,6 +19,7 @@ import org.bookholder.app.delivery.ExportJob;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.OperationInterrupted;
+import org.bookholder.app.session.StoredSession;
 import org.bookholder.delivery.CheckReport;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.delivery.ProfileForm;
@@ -29,11 +30,15 @@ import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.plan.Shot;
 import org.bookholder.footage.Cameras;
+import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.session.Remark;
+import org.bookholder.session.SessionEvent;
 import org.bookholder.testing.Ffmpeg;
 import org.bookholder.testing.StoredExamples;
 import org.bookholder.testing.Wav;
 import org.bookholder.timing.FrameRate;
+import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -206,9 +211,47 @@ final class FilmServiceTest {
         assertThat(result.plan().clips().stream().map(clip -> clip.firstLine() + "-" + clip.lastLine()))
                 .containsExactly("1-1", "4-4", "5-5");
         assertThat(result.plan().missing()).isEmpty();
+        assertThat(result.made().file().resolveSibling("noise-to-be-cut-draft.vtt"))
+                .content()
+                .contains("One is")
+                .doesNotContain("Two comes");
+        FilmResult later = film(leavingOut());
+        assertThat(later.plan().clips().stream().map(FilmClip::firstLine))
+                .as("a later film, which finds the decision in the session")
+                .containsExactly(1, 4, 5);
+        takeBackTheLastDecision();
+        assertThat(film(leavingOut()).plan().clips().stream().map(FilmClip::firstLine))
+                .as("lines 3 and 4 were read in one go")
+                .containsExactly(1, 3, 5);
         assertThatThrownBy(() -> film(leavingOut(6)))
                 .isInstanceOf(ProblemException.class)
                 .hasMessageContaining("there is no line 6 to leave out; name lines from 1 to 5");
+    }
+
+    private void takeBackTheLastDecision() throws ProblemException {
+        int last;
+        try (StoredSession kept = StoredSession.open(here, session)) {
+            last = kept.state()
+                    .remarks()
+                    .acts()
+                    .last(FilmDecisions.AUTHOR)
+                    .orElseThrow()
+                    .number();
+        }
+        try (SessionFolder open = SessionFolder.open(session, here.locks())) {
+            Remark undo = new Remark.Signed(FilmDecisions.AUTHOR, new Remark.Retracted(last));
+            open.journal().append(new SessionEvent.Remarked(StreamTime.ofSeconds(18), undo));
+        }
+    }
+
+    @Test
+    void aSessionThatIsOpenElsewhereIsNotDecidedAbout() throws ProblemException {
+        try (SessionFolder open = SessionFolder.open(session, here.locks())) {
+            assertThatThrownBy(() -> film(leavingOut(2)))
+                    .as("%s", open.path())
+                    .isInstanceOf(ProblemException.class)
+                    .hasMessageContaining("is open");
+        }
     }
 
     private FilmRequest leavingOut(Integer... lines) {
@@ -320,7 +363,8 @@ final class FilmServiceTest {
     }
 
     private CheckReport check(Path film) throws ProblemException {
-        ExportJob job = new ExportJob(film, Optional.empty(), DeliveryProfiles.read(profile, here), Optional.empty());
+        ExportJob job =
+                new ExportJob(film, Optional.empty(), DeliveryProfiles.read(profile, here), Optional.empty(), Set.of());
         return new ExportCheckService(here, progress -> {}, Interruption.NONE).check(job, Optional.empty());
     }
 }

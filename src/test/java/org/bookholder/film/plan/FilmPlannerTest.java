@@ -17,6 +17,7 @@ import org.bookholder.follow.model.Attempt;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.PictureFacts;
 import org.bookholder.footage.Placement;
+import org.bookholder.session.FilmChoices;
 import org.bookholder.timing.FrameRate;
 import org.junit.jupiter.api.Test;
 
@@ -188,6 +189,6 @@ final class FilmPlannerTest {
 
     private static Clip clip(int line, double in, double out) {
         Attempt attempt = new Attempt(1, line, line, s(in + 0.1), s(out - 0.1), true, List.of(), List.of());
-        return new Clip(1, s(in), s(out), s(in), s(out), List.of(attempt), List.of());
+        return new Clip(1, s(in), s(out), s(in), s(out), List.of(attempt), List.of(), FilmChoices.Framing.PLANNED);
     }
 }

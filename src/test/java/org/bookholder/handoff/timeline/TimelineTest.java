@@ -16,6 +16,7 @@ import org.bookholder.cutlist.PunchIn;
 import org.bookholder.footage.Footage;
 import org.bookholder.footage.Placement;
 import org.bookholder.handoff.ExampleHandOff;
+import org.bookholder.session.FilmChoices;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.timing.Timecode;
@@ -165,7 +166,14 @@ final class TimelineTest {
 
     private static Clip clip(int line, StreamTime in, StreamTime out) {
         return new Clip(
-                1, in, out, in, out, List.of(complete(1, line, line, 3, in.seconds(), out.seconds())), List.of());
+                1,
+                in,
+                out,
+                in,
+                out,
+                List.of(complete(1, line, line, 3, in.seconds(), out.seconds())),
+                List.of(),
+                FilmChoices.Framing.PLANNED);
     }
 
     private static Media camera(String reel, long start, long drift, StreamTime to) {

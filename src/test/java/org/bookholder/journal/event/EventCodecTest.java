@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import java.time.Instant;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.session.FilmChange;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.TakeEnd;
@@ -24,6 +25,9 @@ final class EventCodecTest {
         assertThat(EventCodec.REMARKS.keySet())
                 .containsExactlyInAnyOrder(asRemarks(Remark.class.getPermittedSubclasses()));
         assertThat(EventCodec.REMARKS.values()).doesNotHaveDuplicates();
+        assertThat(EventCodec.FILM_CHANGES.keySet())
+                .containsExactlyInAnyOrder(asFilmChanges(FilmChange.class.getPermittedSubclasses()));
+        assertThat(EventCodec.FILM_CHANGES.values()).doesNotHaveDuplicates();
     }
 
     /** Text as stored in existing journals: it must stay readable. */
@@ -108,5 +112,10 @@ final class EventCodecTest {
     @SuppressWarnings("unchecked")
     private static Class<? extends Remark>[] asRemarks(Class<?>[] classes) {
         return (Class<? extends Remark>[]) classes;
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Class<? extends FilmChange>[] asFilmChanges(Class<?>[] classes) {
+        return (Class<? extends FilmChange>[]) classes;
     }
 }

@@ -1,0 +1,52 @@
+package org.bookholder.app.course;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.course.Course;
+import org.bookholder.course.CourseReader;
+import org.bookholder.course.Lesson;
+import org.bookholder.course.RecordedSession;
+import org.bookholder.problem.ProblemException;
+
+/**
+ * A lesson with its sessions.
+ *
+ * @param lesson the lesson, as its file is now
+ * @param sessions its sessions, the oldest first; none if nothing was recorded
+ */
+public record LessonSessions(Lesson lesson, List<RecordedSession> sessions) {
+    /** Copies the list. */
+    public LessonSessions {
+        sessions = List.copyOf(sessions);
+    }
+
+    /**
+     * Finds the sessions of a lesson's file.
+     *
+     * @return empty if the course around the file does not have it
+     * @throws ProblemException if the course cannot be read
+     */
+    public static Optional<LessonSessions> of(Path file, Environment here) throws ProblemException {
+        Path script = file.toAbsolutePath().normalize();
+        Path folder = CourseReader.around(script)
+                .orElseGet(() -> Optional.ofNullable(script.getParent()).orElse(script));
+        Course course = CourseReader.readable(folder);
+        Optional<Lesson> lesson = course.lessons().stream()
+                .filter(l -> l.file().toAbsolutePath().normalize().equals(script))
+                .findFirst();
+        if (lesson.isEmpty()) {
+            return Optional.empty();
+        }
+        List<RecordedSession> sessions =
+                CourseSessions.of(course.lessons(), course.sessions(), here)
+                        .byLesson()
+                        .getOrDefault(lesson.get(), List.of())
+                        .stream()
+                        .sorted(Comparator.comparing(RecordedSession::began))
+                        .toList();
+        return Optional.of(new LessonSessions(lesson.get(), sessions));
+    }
+}

@@ -1,0 +1,68 @@
+package org.bookholder.session;
+
+import org.bookholder.timing.StreamTime;
+
+/** One thing that was decided about what becomes of a line in the film. */
+public sealed interface FilmChange {
+    /** Calls the handler's method for this change and returns its result. */
+    <T> T to(Handler<T> handler);
+
+    /**
+     * Receives changes by kind.
+     *
+     * @param <T> the result of each method
+     */
+    interface Handler<T> {
+        /** Receives {@link Framed}. */
+        T framed(Framed change);
+
+        /** Receives {@link Paused}. */
+        T paused(Paused change);
+
+        /** Receives {@link CutAt}. */
+        T cutAt(CutAt change);
+    }
+
+    /** How close the picture is framed from the join before the line on. */
+    record Framed(FilmChoices.Framing framing) implements FilmChange {
+        @Override
+        public <T> T to(Handler<T> handler) {
+            return handler.framed(this);
+        }
+    }
+
+    /**
+     * How long the pause before the line is.
+     *
+     * @param millis milliseconds of quiet, or {@link FilmChoices#AS_READ}
+     */
+    record Paused(int millis) implements FilmChange {
+        /** Checks the range. */
+        public Paused {
+            if (millis < FilmChoices.AS_READ || millis > FilmChoices.LONGEST_PAUSE) {
+                throw new IllegalArgumentException("millis (" + millis + ") must be from " + FilmChoices.AS_READ
+                        + " to " + FilmChoices.LONGEST_PAUSE);
+            }
+        }
+
+        @Override
+        public <T> T to(Handler<T> handler) {
+            return handler.paused(this);
+        }
+    }
+
+    /**
+     * Where an attempt is cut.
+     *
+     * @param take the attempt's take
+     * @param ordinal its number within the take
+     * @param edge whether it is the place where it begins or where it ends
+     * @param place that place, in the session's audio
+     */
+    record CutAt(int take, int ordinal, FilmChoices.Edge edge, StreamTime place) implements FilmChange {
+        @Override
+        public <T> T to(Handler<T> handler) {
+            return handler.cutAt(this);
+        }
+    }
+}

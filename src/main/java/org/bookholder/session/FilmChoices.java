@@ -1,0 +1,94 @@
+package org.bookholder.session;
+
+import java.util.Optional;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * What people decided about a line in the film, besides which attempt is used and whether the line is left out: those are a
+ * {@link Decision}. Immutable.
+ *
+ * @param framing how close the picture is framed from the join before it on
+ * @param pause milliseconds of quiet before it, or {@link #AS_READ}
+ * @param in where its attempt begins, as set by hand; empty if it was not
+ * @param out where it ends, likewise
+ */
+public record FilmChoices(Framing framing, int pause, Optional<Place> in, Optional<Place> out) {
+    /** The pause is as it was read, or as the film's rules say. */
+    public static final int AS_READ = -1;
+
+    /** The longest pause that can be asked for, in milliseconds. */
+    public static final int LONGEST_PAUSE = 10_000;
+
+    /** Nothing was decided. */
+    public static final FilmChoices NONE =
+            new FilmChoices(Framing.PLANNED, AS_READ, Optional.empty(), Optional.empty());
+
+    /** How close the picture is framed. */
+    public enum Framing {
+        /** As the film's rules say. */
+        PLANNED,
+        /** As it was shot. */
+        AS_SHOT,
+        /** A step closer. */
+        CLOSER
+    }
+
+    /** One of the two ends of an attempt. */
+    public enum Edge {
+        /** Where it begins. */
+        IN,
+        /** Where it ends. */
+        OUT
+    }
+
+    /**
+     * Where an attempt is cut.
+     *
+     * @param take the attempt's take
+     * @param ordinal its number within the take
+     * @param at the place in the session's audio
+     */
+    public record Place(int take, int ordinal, StreamTime at) {
+        private boolean of(Attempt attempt) {
+            return attempt.take() == take && attempt.ordinal() == ordinal;
+        }
+    }
+
+    /** Where this attempt begins, if someone has set it. */
+    public Optional<StreamTime> inOf(Attempt attempt) {
+        return in.filter(place -> place.of(attempt)).map(Place::at);
+    }
+
+    /** Where this attempt ends, if someone has set it. */
+    public Optional<StreamTime> outOf(Attempt attempt) {
+        return out.filter(place -> place.of(attempt)).map(Place::at);
+    }
+
+    /** The pause before the line, if someone has set it. */
+    public Optional<StreamTime> pauseBefore() {
+        return pause == AS_READ ? Optional.empty() : Optional.of(StreamTime.ofSeconds(pause / 1000.0));
+    }
+
+    FilmChoices with(FilmChange change) {
+        return change.to(new FilmChange.Handler<FilmChoices>() {
+            @Override
+            public FilmChoices framed(FilmChange.Framed framed) {
+                return new FilmChoices(framed.framing(), pause, in, out);
+            }
+
+            @Override
+            public FilmChoices paused(FilmChange.Paused paused) {
+                return new FilmChoices(framing, paused.millis(), in, out);
+            }
+
+            @Override
+            public FilmChoices cutAt(FilmChange.CutAt cut) {
+                Optional<Place> place = Optional.of(new Place(cut.take(), cut.ordinal(), cut.place()));
+                return cut.edge() == Edge.IN
+                        ? new FilmChoices(framing, pause, place, out)
+                        : new FilmChoices(framing, pause, in, place);
+            }
+        });
+    }
+}
