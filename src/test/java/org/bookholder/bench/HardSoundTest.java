@@ -152,9 +152,10 @@ final class HardSoundTest {
         assertThat(ended.state().lines().all()).allMatch(l -> l.outcome() == Outcome.CLEAN);
     }
 
+    /** Long enough for each ear to end some twenty utterances by itself. */
     @Test
-    void tenMinutesOfAQuietRoomMoveNothing() {
-        Ended ended = read(room(600));
+    void threeMinutesOfAQuietRoomMoveNothing() {
+        Ended ended = read(room(180));
         assertThat(ended.state().following().position().line()).isEqualTo(1);
         assertThat(ended.state().lines().asides()).isEmpty();
         assertThat(ended.state().takes().all()).hasSize(1);
