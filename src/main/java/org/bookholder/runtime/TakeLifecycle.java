@@ -21,6 +21,7 @@ import org.bookholder.session.Renumbering;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeEnd;
+import org.bookholder.session.Trouble;
 import org.bookholder.sound.Spoil;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.FrameLevels;
@@ -233,6 +234,7 @@ final class TakeLifecycle implements TakeReports, TakeControls {
         RunningTake take = takes.get(number);
         if (ear == EarKind.SCRIPT) {
             now = StreamTime.max(now, to);
+            Optional.ofNullable(take).ifPresent(t -> t.run().followed(to));
         } else if (take != null) {
             take.heardByOpenEar(to);
         }
@@ -274,6 +276,16 @@ final class TakeLifecycle implements TakeReports, TakeControls {
     @Override
     public void unheard(StreamTime length) {
         unheard = unheard.plus(length);
+    }
+
+    @Override
+    public void late(int number, boolean late) {
+        boolean deaf = recorder.isAmiss(Trouble.Kind.EAR_RESTARTS) || recorder.isAmiss(Trouble.Kind.EAR_LOST);
+        if (late && !deaf && rolling != null && rolling.run().number() == number) {
+            recorder.amiss(new Trouble(Trouble.Kind.BEHIND, ""));
+        } else {
+            recorder.mended(Trouble.Kind.BEHIND);
+        }
     }
 
     @Override
@@ -332,6 +344,7 @@ final class TakeLifecycle implements TakeReports, TakeControls {
     private void end(RunningTake take) {
         if (take == rolling && take.over()) {
             rolling = null;
+            recorder.mended(Trouble.Kind.BEHIND);
             now = StreamTime.max(now, take.end());
             recorder.enter(
                     new SessionEvent.TakeEnded(take.end(), take.run().number(), starter.endOf(take), take.reason()));

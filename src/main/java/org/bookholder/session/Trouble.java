@@ -25,6 +25,8 @@ public record Trouble(Kind kind, String detail) {
         OTHER_MICROPHONE,
         /** The take's audio cannot be written for now. */
         NOT_RECORDED,
+        /** The machine is too busy: the position is more than half a second behind the voice. */
+        BEHIND,
         /** Speech recognition has failed and is being restarted. */
         EAR_RESTARTS,
         /** Speech recognition has failed for the rest of the take. */

@@ -58,7 +58,7 @@ public final class ReadingRig implements Sources {
     private Conduct conduct = Conduct.PLAIN;
     private Optional<Reading> reading = Optional.empty();
     private final ManualScheduler runner = new ManualScheduler(clock, new Faults());
-    private final Map<String, Duration> slow = new HashMap<>();
+    private final Map<String, Slow> slow = new HashMap<>();
     private final Map<String, Planted> planted = new HashMap<>();
     private Journal saved = journal;
     private Tapes recordings = this::tape;
@@ -128,8 +128,15 @@ public final class ReadingRig implements Sources {
 
     /** Each step of the stage takes so long, as if it waited for a slow device; to be said before the reading begins. */
     public void takesLong(String role, Duration step) {
-        slow.put(role, step);
+        slow.put(role, new Slow(step, Long.MAX_VALUE));
     }
+
+    /** The same until so many seconds have passed. */
+    public void takesLong(String role, Duration step, double until) {
+        slow.put(role, new Slow(step, clock.getAsLong() + Math.round(until * 1e9)));
+    }
+
+    private record Slow(Duration step, long until) {}
 
     /**
      * A fault in the stage or the optional work, once it is so late; {@code times} faults in all, for optional work any
@@ -144,12 +151,12 @@ public final class ReadingRig implements Sources {
     private void takeOn(Stage given) {
         Planted fault = planted.remove(given.role());
         Stage stage = fault == null ? given : new FaultyStage(given, clock, fault.nanos(), fault.times());
-        Duration step = slow.get(stage.role());
-        if (step == null) {
+        Slow how = slow.get(stage.role());
+        if (how == null) {
             runner.takeOn(stage);
             return;
         }
-        SlowStage slowly = new SlowStage(stage, step, clock);
+        SlowStage slowly = new SlowStage(stage, how.step(), how.until(), clock);
         if (stage.role().equals("journal")) {
             journal.onAppend(() -> {
                 if (!slowly.working()) {

@@ -5,17 +5,19 @@ import java.util.function.LongSupplier;
 import org.bookholder.runtime.stage.Criticality;
 import org.bookholder.runtime.stage.Stage;
 
-/** A stage each of whose steps takes a while of virtual time, as if what it does waited for a slow device. */
+/** A stage each of whose steps takes a while of virtual time, as if what it does waited for a slow device; until a time. */
 final class SlowStage implements Stage {
     private final Stage stage;
     private final Duration step;
+    private final long until;
     private final LongSupplier nanoTime;
     private long next;
     private boolean working;
 
-    SlowStage(Stage stage, Duration step, LongSupplier nanoTime) {
+    SlowStage(Stage stage, Duration step, long until, LongSupplier nanoTime) {
         this.stage = stage;
         this.step = step;
+        this.until = until;
         this.nanoTime = nanoTime;
     }
 
@@ -37,7 +39,7 @@ final class SlowStage implements Stage {
 
     @Override
     public int doWork() throws Exception {
-        if (nanoTime.getAsLong() < next) {
+        if (nanoTime.getAsLong() < Math.min(next, until)) {
             return 0;
         }
         next = nanoTime.getAsLong() + step.toNanos();

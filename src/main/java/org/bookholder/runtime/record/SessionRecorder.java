@@ -54,6 +54,11 @@ public final class SessionRecorder {
         show();
     }
 
+    /** Whether a trouble of this kind is shown that is not in the events. */
+    public boolean isAmiss(Trouble.Kind kind) {
+        return troubles.all().stream().anyMatch(trouble -> trouble.kind() == kind);
+    }
+
     /** Updates the trouble about notes that cannot be saved; call it regularly. */
     public void look() {
         if (!failure.equals(journal.failure())) {

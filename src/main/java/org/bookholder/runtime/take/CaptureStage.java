@@ -37,6 +37,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
     private final int rate;
     private final FrameMeter frames = new FrameMeter();
     private final SoundWatch watch;
+    private final Lateness lateness;
     private AudioSource source;
     private StreamTime offset;
     private StreamTime position;
@@ -76,6 +77,7 @@ final class CaptureStage implements Stage, AudioRead.Reader {
         this.offset = run.start();
         this.position = run.start();
         this.lostSince = run.start();
+        this.lateness = new Lateness(run.start());
     }
 
     @Override
@@ -124,6 +126,10 @@ final class CaptureStage implements Stage, AudioRead.Reader {
             tell(new SessionEvent.SoundMeasured(level.end(), level.rms(), level.peak(), level.clipped()));
         }
         run.captured(position);
+        if (sources.live() && lateness.changed(position, run.behind())) {
+            boolean late = lateness.late();
+            run.reports().add(session -> session.takes().late(run.number(), late));
+        }
         return 1;
     }
 

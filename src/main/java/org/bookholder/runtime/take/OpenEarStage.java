@@ -10,23 +10,34 @@ import org.bookholder.speech.AudioBlock;
 import org.bookholder.speech.Ear;
 import org.bookholder.speech.EarKind;
 import org.bookholder.speech.Hypothesis;
+import org.bookholder.timing.StreamTime;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Feeds the open ear from the take's recording, so that it may fall behind by any length in bounded memory, and catches
- * up when the take is over. After a fault, a new ear continues after the block at which the one before failed.
+ * up when the take is over. With a microphone it leaves the machine to the script ear as soon as the position falls behind. After a fault, a new ear continues after the block at which the one before failed.
  */
 final class OpenEarStage implements Stage {
     private static final int BLOCKS_PER_SECOND = 10;
 
+    /** Above what blocks and threads take, below what a person sees. */
+    private static final StreamTime YIELDS = StreamTime.ofSeconds(0.2);
+
     private final TakeChannels run;
     private final RecordedTake recording;
     private final int samples;
+    private final boolean yields;
     private final Supplier<Ear> maker;
     private @Nullable Ear ear;
     private boolean working;
 
-    OpenEarStage(TakeChannels run, RecordedTake recording, int rate, Supplier<Ear> maker) {
+    /**
+     * Creates the stage.
+     *
+     * @param yields whether it rests while the position is behind; not if the script ear waits for it
+     */
+    OpenEarStage(TakeChannels run, RecordedTake recording, int rate, boolean yields, Supplier<Ear> maker) {
+        this.yields = yields;
         this.run = run;
         this.recording = recording;
         this.samples = rate / BLOCKS_PER_SECOND;
@@ -59,7 +70,7 @@ final class OpenEarStage implements Stage {
     }
 
     private int step() throws ProblemException {
-        if (run.reports().full()) {
+        if (run.reports().full() || (yields && !run.hurried() && YIELDS.isBefore(run.behind()))) {
             return 0;
         }
         // Checked before reading, so that everything written before the recording ended is read.

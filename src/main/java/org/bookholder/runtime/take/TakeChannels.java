@@ -14,6 +14,7 @@ public final class TakeChannels {
     private final Mailbox<Report> reports;
     private final Latest<Optional<TakeEnd>> cut = new Latest<>(Optional.empty());
     private final Latest<StreamTime> captured;
+    private final Latest<StreamTime> followed;
     private final Latest<StreamTime> heardByOpenEar;
     private final Latest<Boolean> openEarListens = new Latest<>(false);
     private final Latest<Boolean> taped = new Latest<>(false);
@@ -25,6 +26,7 @@ public final class TakeChannels {
         this.ear = new Mailbox<>(earCapacity);
         this.reports = reports;
         this.captured = new Latest<>(start);
+        this.followed = new Latest<>(start);
         this.heardByOpenEar = new Latest<>(start);
     }
 
@@ -64,6 +66,16 @@ public final class TakeChannels {
 
     void captured(StreamTime to) {
         captured.set(to);
+    }
+
+    /** The position follows the audio up to here. */
+    public void followed(StreamTime to) {
+        followed.set(to);
+    }
+
+    /** How far the position is behind the audio captured. */
+    StreamTime behind() {
+        return captured.get().since(followed.get());
     }
 
     /** An open ear starts. */

@@ -25,6 +25,9 @@ public interface TakeReports {
     /** The script ear fell behind and skipped this much. */
     void unheard(StreamTime length);
 
+    /** The position has fallen behind a take's sound, or keeps up with it again. */
+    void late(int take, boolean late);
+
     /** An event to record in the session unchanged. */
     void happened(SessionEvent event);
 

@@ -96,7 +96,7 @@ public final class TakeStarter {
         recording.ifPresent(take -> crew.takeOn(new SyncStage(run, take, plan.nanoTime())));
         if (listening.contains(EarKind.OPEN)) {
             Ears ears = plan.ears().orElseThrow();
-            crew.takeOn(new OpenEarStage(run, recording.orElseThrow(), rate, () -> ears.openEar(rate)));
+            crew.takeOn(new OpenEarStage(run, recording.orElseThrow(), rate, !inStep, () -> ears.openEar(rate)));
         }
         EvidenceOrder order = new EvidenceOrder(inStep ? listening : Set.of());
         return new RunningTake(run, new Follower(script), order, when, listening);

@@ -27,7 +27,7 @@ final class OpenEarStageTest {
     private final List<AudioBlock> heard = new ArrayList<>();
     private final RecordedTake recording =
             new SessionSound((take, rate, start) -> tape, new FakeClock()).begin(1, RATE, StreamTime.ZERO);
-    private final OpenEarStage stage = new OpenEarStage(run, recording, RATE, RecordingEar::new);
+    private final OpenEarStage stage = new OpenEarStage(run, recording, RATE, true, RecordingEar::new);
     private long recorded;
     private boolean finished;
 
@@ -73,6 +73,25 @@ final class OpenEarStageTest {
         }
         assertThat(stage.doWork()).isZero();
         assertThat(heard).isEmpty();
+    }
+
+    @Test
+    void yieldsWhileThePositionIsBehind() throws ProblemException {
+        record(10);
+        run.captured(StreamTime.ofSeconds(1));
+        run.followed(StreamTime.ofSeconds(0.7));
+        assertThat(stage.doWork()).isZero();
+        run.followed(StreamTime.ofSeconds(0.9));
+        assertThat(stage.doWork()).isEqualTo(1);
+    }
+
+    @Test
+    void doesNotYieldIfTheScriptEarWaitsForIt() throws ProblemException {
+        OpenEarStage inStep = new OpenEarStage(run, recording, RATE, false, RecordingEar::new);
+        inStep.onStart();
+        record(10);
+        run.captured(StreamTime.ofSeconds(1));
+        assertThat(inStep.doWork()).isEqualTo(1);
     }
 
     @Test
