@@ -8,6 +8,9 @@ import org.bookholder.footage.Film;
 
 /** A report as text for people. */
 public final class CheckText {
+    private static final String FLASHES =
+            "flashing light looked for (WCAG 2.2, 2.3.1), but not stripes; this is a check, not a certificate";
+
     private CheckText() {}
 
     /** The report's lines, as a terminal shows them. */
@@ -42,6 +45,7 @@ public final class CheckText {
                         l.integrated(),
                         l.range(),
                         l.truePeak())));
+        report.film().picture().ifPresent(picture -> lines.add(FLASHES));
         lines.add(report.script()
                 .map(script -> "words checked against " + script)
                 .orElse("words not checked: no script was found or given"));

@@ -16,6 +16,7 @@ public final class FilmCheck implements Film.Viewer {
     private final Profile profile;
     private final Findings findings = new Findings();
     private final PictureFinder pictures;
+    private final FlashFinder flashes;
     private final Optional<SoundFinder> sounds;
 
     /** Begins a check of {@code film} against {@code profile}. */
@@ -23,13 +24,15 @@ public final class FilmCheck implements Film.Viewer {
         this.film = film;
         this.profile = profile;
         pictures = new PictureFinder(profile, findings);
+        flashes = new FlashFinder(findings);
         sounds = film.sound().filter(sound -> sound.rate() > 0).map(sound -> new SoundFinder(sound, profile, findings));
         new FactsCheck(film, profile, findings).check();
     }
 
     @Override
-    public void picture(StreamTime at, byte[] luma) {
+    public void picture(StreamTime at, byte[] luma, byte[] colours) {
         pictures.see(at, luma);
+        flashes.see(at, colours);
     }
 
     @Override
@@ -46,6 +49,7 @@ public final class FilmCheck implements Film.Viewer {
      */
     public Result end(StreamTime pictureEnd, StreamTime soundEnd, long damaged) {
         pictures.end(pictureEnd);
+        flashes.end();
         sounds.ifPresent(finder -> finder.end(soundEnd));
         StreamTime end = StreamTime.max(pictureEnd, soundEnd);
         if (film.length().since(end).seconds() > BROKEN_OFF) {

@@ -71,14 +71,22 @@ public record Film(
         /** Height of the pictures that are seen. */
         int HEIGHT = 135;
 
+        /** Columns of the colours of a picture. */
+        int COLUMNS = 128;
+
+        /** Rows of the colours of a picture. */
+        int ROWS = 72;
+
         /**
          * A picture.
          *
          * @param at when it is shown
          * @param luma brightness of {@value #WIDTH} by {@value #HEIGHT} of its pixels, spread evenly, row by row: 0 is
          *     black, 255 white, unsigned; the viewer may keep it
+         * @param colours the means of {@value #COLUMNS} by {@value #ROWS} equal parts of it, row by row: red, green and
+         *     blue of sRGB, unsigned; used again for the next picture
          */
-        void picture(StreamTime at, byte[] luma);
+        void picture(StreamTime at, byte[] luma, byte[] colours);
 
         /**
          * Sound.

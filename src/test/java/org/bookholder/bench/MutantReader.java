@@ -19,7 +19,7 @@ import org.bookholder.timing.StreamTime;
 final class MutantReader {
     private static final Film.Viewer NOBODY = new Film.Viewer() {
         @Override
-        public void picture(StreamTime at, byte[] luma) {}
+        public void picture(StreamTime at, byte[] luma, byte[] colours) {}
 
         @Override
         public void sound(StreamTime at, float[][] channels) {}

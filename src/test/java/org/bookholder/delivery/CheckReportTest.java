@@ -58,6 +58,8 @@ final class CheckReportTest {
                         "lesson-1.mp4: 2 to mend, 1 to look at",
                         "  mp4, 1:02:10.0, 12.3 MB, h264 1920x1080 at 25, aac 48000 Hz, 2 ch",
                         "  loudness -16.0 LUFS, range 5.3 LU, true peak -1.5 dBTP (ITU-R BS.1770, EBU R 128)",
+                        "  flashing light looked for (WCAG 2.2, 2.3.1), but not stripes; this is a check, not a"
+                                + " certificate",
                         "  words checked against lesson-1.md",
                         "  limits from the profile: usual; where the usual ones are from: bookholder check"
                                 + " --show-profile",

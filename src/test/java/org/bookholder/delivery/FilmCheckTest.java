@@ -283,4 +283,45 @@ final class FilmCheckTest {
                 .extracting(Finding::what)
                 .contains("it lasts 300.0 minutes; allowed is at most 20");
     }
+
+    /** FFmpeg's filter {@code photosensitivity} is the second opinion; its measure grows with the flashes of a second. */
+    @Test
+    void aFlashingFilmIsFoundAndCalmOnesAreNot(@TempDir Path films) throws ProblemException {
+        Path flashing = flashing(films, "red", 5);
+        assertThat(check(flashing).findings())
+                .filteredOn(finding -> finding.kind().equals(FlashFinder.KIND))
+                .extracting(Finding::grade)
+                .containsExactly(Grade.MEND, Grade.MEND);
+        Path calm = flashing(films, "blue", 1);
+        assertThat(check(calm).findings()).noneMatch(finding -> finding.kind().equals(FlashFinder.KIND));
+        assertThat(result.findings()).noneMatch(finding -> finding.kind().equals(FlashFinder.KIND));
+        assertThat(badness(flashing)).isGreaterThan(3 * badness(calm));
+    }
+
+    /** The worst moment by FFmpeg's measure. */
+    private static double badness(Path film) {
+        String said = Ffmpeg.says(film, "-vf", "photosensitivity=bypass=1,metadata=print:file=-");
+        return Pattern.compile("photosensitivity\\.badness=([\\d.]+)")
+                .matcher(said)
+                .results()
+                .mapToDouble(result -> Double.parseDouble(result.group(1)))
+                .max()
+                .orElseThrow();
+    }
+
+    private static Path flashing(Path folder, String colour, int hertz) {
+        String on = "lt(mod(t*" + hertz + ",1),0.5)";
+        return Ffmpeg.make(
+                folder.resolve(colour + ".mp4"),
+                "-f",
+                "lavfi",
+                "-i",
+                "color=black:s=320x180:r=30:d=3,drawbox=c=" + colour + ":t=fill:enable='" + on + "'",
+                "-c:v",
+                "libx264",
+                "-preset",
+                "ultrafast",
+                "-pix_fmt",
+                "yuv420p");
+    }
 }

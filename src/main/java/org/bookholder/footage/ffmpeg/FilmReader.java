@@ -19,8 +19,8 @@ import org.bytedeco.ffmpeg.global.avutil;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads a film once from beginning to end: the brightness of some pixels of each frame, and all of its sound. Confined
- * to one thread.
+ * Reads a film once from beginning to end: the brightness of some pixels of each frame, its colours in coarse parts, and
+ * all of its sound. Confined to one thread.
  */
 public final class FilmReader implements AutoCloseable {
     private final OpenFile file;
@@ -28,6 +28,7 @@ public final class FilmReader implements AutoCloseable {
     private final Optional<Decoder> pictures;
     private final Optional<Decoder> sounds;
     private final LumaSampler reducer = new LumaSampler();
+    private final ColourSampler colours = new ColourSampler();
     private final AVPacket packet = avcodec.av_packet_alloc();
     private @Nullable ChannelSplitter separator;
     private StreamTime reached = StreamTime.ZERO;
@@ -118,7 +119,7 @@ public final class FilmReader implements AutoCloseable {
     }
 
     private void picture(AVFrame frame, StreamTime at, Film.Viewer viewer) {
-        viewer.picture(at, reducer.luma(frame));
+        viewer.picture(at, reducer.luma(frame), colours.means(frame));
         StreamTime shown = StreamTime.ofSeconds(film.picture()
                 .map(p -> (double) p.rate().denominator() / p.rate().numerator())
                 .orElse(0.0));
@@ -217,6 +218,7 @@ public final class FilmReader implements AutoCloseable {
             separator.close();
         }
         reducer.close();
+        colours.close();
         avcodec.av_packet_free(packet);
         file.close();
     }
