@@ -16,13 +16,14 @@ import org.bookholder.settings.Settings;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The YAML at the head of a script, between two lines of three dashes. The names title, pace, language, lines and
- * contractions are read; other names are left to other programs, unless one looks like a typing mistake for one of
+ * The YAML at the head of a script, between two lines of three dashes. The names title, pace, language, lines,
+ * contractions and speaker are read; other names are left to other programs, unless one looks like a typing mistake for one of
  * these.
  *
  * @param title the title, null if none is given
  * @param settings the given settings, with defaults for the rest
  * @param paced whether it sets the target pace
+ * @param speaker the speaker whose lines are read, null if everybody's are
  * @param others the settings that are left to other programs
  * @param body the text below
  * @param bodyLine line of the file at which the body begins, from 1
@@ -31,17 +32,18 @@ record FrontMatter(
         @Nullable String title,
         ScriptSettings settings,
         boolean paced,
+        @Nullable String speaker,
         List<LeftOut> others,
         String body,
         int bodyLine) {
-    private static final List<String> NAMES = List.of("title", "pace", "language", "lines", "contractions");
+    private static final List<String> NAMES = List.of("title", "pace", "language", "lines", "contractions", "speaker");
     private static final Pattern OPENING = Pattern.compile("---[ \\t]*\\R");
     private static final Pattern CLOSING = Pattern.compile("(?m)^(?:---|\\.\\.\\.)[ \\t]*$");
 
     static FrontMatter split(String text, String source) throws ProblemException {
         Matcher opening = OPENING.matcher(text);
         if (!opening.lookingAt()) {
-            return new FrontMatter(null, ScriptSettings.defaults(), false, List.of(), text, 1);
+            return new FrontMatter(null, ScriptSettings.defaults(), false, null, List.of(), text, 1);
         }
         Matcher closing = CLOSING.matcher(text);
         if (!closing.find(opening.end())) {
@@ -59,6 +61,7 @@ record FrontMatter(
                 title.isPresent() ? MarkedSourceLine.plain(title.get().text()).text() : null,
                 settings(given),
                 given.has("pace"),
+                given.value("speaker").map(Setting::text).orElse(null),
                 others(given),
                 text.substring(closing.end()),
                 bodyLine);

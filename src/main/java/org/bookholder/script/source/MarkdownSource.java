@@ -2,12 +2,17 @@ package org.bookholder.script.source;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.Pattern;
 import org.bookholder.script.model.ScriptWord.Emphasis;
+import org.commonmark.ext.gfm.tables.TableBlock;
+import org.commonmark.ext.gfm.tables.TableCell;
+import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.BulletList;
 import org.commonmark.node.Code;
+import org.commonmark.node.CustomBlock;
 import org.commonmark.node.CustomNode;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HardLineBreak;
@@ -29,6 +34,7 @@ import org.commonmark.node.Text;
 import org.commonmark.node.ThematicBreak;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
+import org.jspecify.annotations.Nullable;
 
 /** Extracts the lines and directions from CommonMark text. */
 final class MarkdownSource extends AbstractVisitor {
@@ -47,6 +53,8 @@ final class MarkdownSource extends AbstractVisitor {
     private Emphasis emphasis = Emphasis.NONE;
     private int sourceLine;
     private int quotes;
+    private int tables;
+    private @Nullable ListMark mark;
 
     private MarkdownSource(ScriptBuilder draft, int firstLine, boolean titleWanted) {
         this.draft = draft;
@@ -66,6 +74,7 @@ final class MarkdownSource extends AbstractVisitor {
                 .maxOpenBlockParsers(ScriptLimits.DEEPEST)
                 .maxInlineNesting(ScriptLimits.DEEPEST)
                 .linkProcessor(SpokenFormNode.processor())
+                .extensions(List.of(TablesExtension.create()))
                 .build();
         parser.parse(text).accept(new MarkdownSource(draft, firstLine, titleWanted));
     }
@@ -101,7 +110,6 @@ final class MarkdownSource extends AbstractVisitor {
 
     @Override
     public void visit(OrderedList list) {
-        draft.leaveOut("the numbers of a list", "an item is read without its number", lineOf(list));
         visitList(list);
     }
 
@@ -109,6 +117,26 @@ final class MarkdownSource extends AbstractVisitor {
         draft.paragraph();
         visitChildren(list);
         draft.paragraph();
+    }
+
+    @Override
+    public void visit(ListItem item) {
+        draft.paragraph();
+        mark = markOf(item);
+        visitChildren(item);
+        mark = null;
+        draft.paragraph();
+    }
+
+    private static ListMark markOf(ListItem item) {
+        if (!(item.getParent() instanceof OrderedList list)) {
+            return ListMark.bullet();
+        }
+        int number = Objects.requireNonNullElse(list.getMarkerStartNumber(), 1);
+        for (Node before = item.getPrevious(); before != null; before = before.getPrevious()) {
+            number++;
+        }
+        return ListMark.number(number, Objects.requireNonNullElse(list.getMarkerDelimiter(), "."));
     }
 
     @Override
@@ -120,6 +148,43 @@ final class MarkdownSource extends AbstractVisitor {
     @Override
     public void visit(LinkReferenceDefinition definition) {
         draft.leaveOut(definition.getDestination(), ADDRESS, lineOf(definition));
+    }
+
+    @Override
+    public void visit(CustomBlock block) {
+        if (block instanceof TableBlock) {
+            table(MarkdownTable.of(block), lineOf(block));
+        } else {
+            visitChildren(block);
+        }
+    }
+
+    private void table(MarkdownTable table, int tableLine) {
+        List<List<String>> texts = table.texts(MarkdownSource::plain);
+        SpokenColumns columns = SpokenColumns.of(++tables, texts, tableLine);
+        columns.notes().forEach(note -> draft.leaveOut(note.what(), note.why(), note.sourceLine()));
+        if (columns.headed()) {
+            draft.leaveOut(String.join(" | ", texts.get(0)), "the headings of a table", tableLine);
+        }
+        for (int row = columns.headed() ? 1 : 0; row < table.rows().size(); row++) {
+            draft.paragraph();
+            List<TableCell> cells = table.rows().get(row);
+            for (int i = 0; i < cells.size(); i++) {
+                cell(cells.get(i), quotes == 0 && columns.spoken().contains(i), tableLine);
+            }
+            draft.paragraph();
+        }
+    }
+
+    private void cell(TableCell cell, boolean spoken, int tableLine) {
+        List<SourceSpan> spans = cell.getSourceSpans();
+        sourceLine = spans.isEmpty() ? tableLine : lineOf(cell);
+        if (spoken) {
+            visitChildren(cell);
+            flush();
+        } else {
+            draft.direction(plain(cell), sourceLine);
+        }
     }
 
     @Override
@@ -155,7 +220,8 @@ final class MarkdownSource extends AbstractVisitor {
         }
         sourceLine = lineOf(paragraph);
         if (quotes > 0) {
-            draft.direction(plain(paragraph), sourceLine);
+            draft.direction((mark == null ? "" : mark.shown() + " ") + plain(paragraph), sourceLine);
+            mark = null;
             return;
         }
         visitChildren(paragraph);
@@ -167,7 +233,8 @@ final class MarkdownSource extends AbstractVisitor {
 
     private void flush() {
         if (!line.isBlank()) {
-            draft.line(line.build(), sourceLine);
+            draft.line(line.build(), sourceLine, mark);
+            mark = null;
         }
         notes.forEach(note -> draft.direction(note, sourceLine));
         notes.clear();
@@ -278,7 +345,10 @@ final class MarkdownSource extends AbstractVisitor {
                 text.append(literal.getLiteral());
             } else if (child instanceof Code code) {
                 text.append(code.getLiteral());
-            } else if (child instanceof SoftLineBreak || child instanceof HardLineBreak) {
+            } else if (child instanceof SoftLineBreak
+                    || child instanceof HardLineBreak
+                    || (child instanceof HtmlInline html
+                            && BREAK.matcher(html.getLiteral()).matches())) {
                 text.append(' ');
             } else {
                 text.append(plain(child));

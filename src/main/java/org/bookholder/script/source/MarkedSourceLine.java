@@ -1,6 +1,7 @@
 package org.bookholder.script.source;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import org.bookholder.script.model.ScriptWord.Emphasis;
 import org.bookholder.script.normalize.Typography;
@@ -21,12 +22,14 @@ final class MarkedSourceLine {
     private final String plain;
     private final List<Emphasis> emphasis;
     private final List<Said> said;
+    private final List<String> dropped;
 
-    private MarkedSourceLine(String text, List<Emphasis> emphasis, List<Said> said) {
+    private MarkedSourceLine(String text, List<Emphasis> emphasis, List<Said> said, List<String> dropped) {
         this.text = text;
         this.plain = Typography.plain(text);
         this.emphasis = emphasis;
         this.said = said;
+        this.dropped = dropped;
     }
 
     /** The text, with single spaces between words. */
@@ -45,7 +48,8 @@ final class MarkedSourceLine {
     }
 
     /** The spoken form given by the author that begins in this range, or null. */
-    @Nullable Said said(int from, int to) {
+    @Nullable
+    Said said(int from, int to) {
         for (Said one : said) {
             if (one.start >= from && one.start < to) {
                 return one;
@@ -57,6 +61,47 @@ final class MarkedSourceLine {
     /** Whether this index is inside a place with a given spoken form, so that the text must not be split there. */
     boolean isInsideSaid(int index) {
         return said.stream().anyMatch(one -> one.start < index && index < one.end);
+    }
+
+    /**
+     * What stays of a line from which characters were taken.
+     *
+     * @param line the line that stays
+     * @param places for each index of the old line, and for its length, the index in the new one
+     */
+    record Rest(MarkedSourceLine line, int[] places) {}
+
+    /** The line without some of its characters; the spaces around them become one. */
+    Rest without(BitSet taken) {
+        Builder rest = new Builder();
+        int[] places = new int[text.length() + 1];
+        for (int i = 0; i < text.length(); i++) {
+            places[i] = rest.text.length();
+            char c = text.charAt(i);
+            if (!taken.get(i) && (c != ' ' || (!rest.text.isEmpty() && rest.text.charAt(places[i] - 1) != ' '))) {
+                rest.append(c, emphasis.get(i));
+            }
+        }
+        places[text.length()] = rest.text.length();
+        for (Said one : said) {
+            if (places[one.end] - places[one.start] == one.end - one.start) {
+                rest.said.add(new Said(places[one.start], places[one.end], one.said));
+            }
+        }
+        return new Rest(rest.build(), places);
+    }
+
+    /** The part of the line between two indices. */
+    MarkedSourceLine part(int from, int to) {
+        BitSet taken = new BitSet();
+        taken.set(0, from);
+        taken.set(to, text.length());
+        return without(taken).line();
+    }
+
+    /** Symbols of the source that nobody says, such as emoji, which are not part of the line. */
+    List<String> dropped() {
+        return dropped;
     }
 
     /** A line without marks. */
@@ -71,23 +116,36 @@ final class MarkedSourceLine {
         private final StringBuilder text = new StringBuilder();
         private final List<Emphasis> emphasis = new ArrayList<>();
         private final List<Said> said = new ArrayList<>();
+        private final List<String> dropped = new ArrayList<>();
 
         void add(String piece, Emphasis emphasised) {
-            for (int i = 0; i < piece.length(); i++) {
-                char c = piece.charAt(i);
-                if (Typography.isSpace(c)) {
-                    if (!text.isEmpty() && text.charAt(text.length() - 1) != ' ') {
-                        append(' ', Emphasis.NONE);
-                    }
-                } else if (!isInvisible(c)) {
-                    append(c, emphasised);
+            int at = 0;
+            while (at < piece.length()) {
+                int end = Pictographs.endAt(piece, at);
+                if (end > at) {
+                    dropped.add(piece.substring(at, end));
+                    at = end;
+                } else {
+                    add(piece.charAt(at++), emphasised);
                 }
+            }
+        }
+
+        private void add(char c, Emphasis emphasised) {
+            if (Typography.isSpace(c)) {
+                if (!text.isEmpty() && text.charAt(text.length() - 1) != ' ') {
+                    append(' ', Emphasis.NONE);
+                }
+            } else if (!isInvisible(c)) {
+                append(c, emphasised);
             }
         }
 
         void addSaid(String piece, Emphasis emphasised, String spoken) {
             int start = text.length();
-            add(piece, emphasised);
+            for (int i = 0; i < piece.length(); i++) {
+                add(piece.charAt(i), emphasised);
+            }
             while (start < text.length() && text.charAt(start) == ' ') {
                 start++;
             }
@@ -111,7 +169,7 @@ final class MarkedSourceLine {
         }
 
         boolean isBlank() {
-            return text.toString().isBlank();
+            return text.toString().isBlank() && dropped.isEmpty();
         }
 
         MarkedSourceLine build() {
@@ -120,7 +178,10 @@ final class MarkedSourceLine {
                 length--;
             }
             return new MarkedSourceLine(
-                    text.substring(0, length), List.copyOf(emphasis.subList(0, length)), List.copyOf(said));
+                    text.substring(0, length),
+                    List.copyOf(emphasis.subList(0, length)),
+                    List.copyOf(said),
+                    List.copyOf(dropped));
         }
     }
 }

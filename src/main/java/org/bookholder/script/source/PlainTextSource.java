@@ -1,29 +1,32 @@
 package org.bookholder.script.source;
 
+import org.jspecify.annotations.Nullable;
+
 /**
- * Extracts the lines and directions from plain text: blank lines separate paragraphs, and a line in square brackets is
- * a direction.
+ * Extracts the lines from plain text. Blank lines separate paragraphs; in a text without blank lines each line is a
+ * paragraph, as word processors export it. Each item of a list is a paragraph of its own.
  */
 final class PlainTextSource {
     private PlainTextSource() {}
 
     /** Reads {@code text}, which begins at line {@code firstLine} of its file, into {@code draft}. */
     static void read(String text, int firstLine, ScriptBuilder draft) {
+        boolean spaced = text.strip().lines().anyMatch(String::isBlank);
         int number = firstLine;
         for (String row : text.split("\\R", -1)) {
             String line = row.strip();
-            if (line.isEmpty()) {
+            ListMark.@Nullable Found item = ListMark.at(line);
+            if (line.isEmpty() || item != null) {
                 draft.paragraph();
-            } else if (isDirection(line)) {
-                draft.direction(line.substring(1, line.length() - 1), number);
-            } else {
+            } else if (!spaced) {
+                draft.lineOfItsOwn();
+            }
+            if (item != null) {
+                draft.line(MarkedSourceLine.plain(line.substring(item.end())), number, item.mark());
+            } else if (!line.isEmpty()) {
                 draft.line(MarkedSourceLine.plain(line), number);
             }
             number++;
         }
-    }
-
-    private static boolean isDirection(String line) {
-        return line.startsWith("[") && line.indexOf(']') == line.length() - 1 && line.indexOf('[', 1) < 0;
     }
 }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.AgeingFact;
 import org.bookholder.script.model.Direction;
@@ -19,6 +20,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Builds a script: takes in source lines and directions in order and numbers the resulting lines and paragraphs. */
 final class ScriptBuilder {
+    private static final int MOST_LINES_OF_A_REMARK = 8;
+
     private final String source;
     private final LineBreaks lineBreaks;
     private final SentenceSplitter sentences;
@@ -27,15 +30,34 @@ final class ScriptBuilder {
     private final List<AgeingFact> facts = new ArrayList<>();
     private final List<AgeingFact> factsOfThisLine = new ArrayList<>();
     private final List<LeftOut> leftOut = new ArrayList<>();
+    private final Speakers speakers;
+    /** Whose lines are read; null if everybody's are. */
+    private final @Nullable String wanted;
+
+    private final boolean english;
+    /** Lines from a bracket on that is not closed yet. */
+    private final List<SourceLine> open = new ArrayList<>();
+
     private int paragraph;
     private int inParagraph;
     private int lines;
     private int spoken;
+    private boolean wantedSpoke;
+    private @Nullable String speaker;
     private @Nullable String heading;
     private @Nullable ProblemException problem;
 
-    ScriptBuilder(String source, ScriptSettings settings) {
+    /**
+     * An empty script.
+     *
+     * @param speakers those whose names stand before their lines
+     * @param wanted the one whose lines are read; the lines of the others are directions. Null if everybody's are read
+     */
+    ScriptBuilder(String source, ScriptSettings settings, Speakers speakers, @Nullable String wanted) {
         this.source = source;
+        this.speakers = speakers;
+        this.wanted = wanted;
+        this.english = settings.language().startsWith("en");
         this.lineBreaks = settings.lineBreaks();
         this.sentences = new SentenceSplitter(settings.language());
         this.splitter = new WordSplitter(TextNormalizer.of(settings.language()));
@@ -43,52 +65,162 @@ final class ScriptBuilder {
 
     /** Begins a new paragraph, unless the current one is still empty. */
     void paragraph() {
+        release();
+        endParagraph();
+    }
+
+    /** The same between two lines of one paragraph of the file: a remark in brackets goes on over it. */
+    void lineOfItsOwn() {
+        if (open.isEmpty()) {
+            endParagraph();
+        }
+    }
+
+    private void endParagraph() {
         if (inParagraph > 0) {
             paragraph++;
             inParagraph = 0;
         }
     }
 
-    /** Takes one source line; each of its sentences becomes a line. */
+    /** Takes one source line; each of its sentences becomes a line, and what is meant for the eyes a direction. */
     void line(MarkedSourceLine text, int sourceLine) {
-        if (!mayTake(text.text(), sourceLine)) {
+        line(text, sourceLine, null);
+    }
+
+    /** The same for the first line of an item of a list. */
+    void line(MarkedSourceLine text, int sourceLine, @Nullable ListMark mark) {
+        text.dropped().forEach(symbol -> leftOut.add(new LeftOut(sourceLine, symbol, "a symbol that nobody says")));
+        if (text.text().isEmpty() || !mayTake(text.text(), sourceLine)) {
             return;
         }
         if (text.text().contains("](say:")) {
             problem("the spoken form in '" + brief(text.text()) + "' is not closed", sourceLine, "end it with )");
         }
-        List<Integer> ends =
-                lineBreaks == LineBreaks.AS_WRITTEN ? List.of(text.text().length()) : sentences.ends(text);
-        List<List<ScriptWord>> found = new ArrayList<>();
-        int start = 0;
-        int lastStart = 0;
-        for (int end : ends) {
-            List<ScriptWord> words = splitter.split(text, start, end);
-            if (!words.isEmpty()) {
-                found.add(words);
-                lastStart = start;
-                start = end;
-            } else if (!found.isEmpty()) {
-                // characters after the last sentence belong to it
-                found.set(found.size() - 1, splitter.split(text, lastStart, end));
-                start = end;
-            }
+        SourceLine taken = new SourceLine(text, sourceLine, mark);
+        if (open.isEmpty() && StageRemarks.openBracket(text) < 0) {
+            take(taken);
+            return;
         }
+        open.add(taken);
+        if (open.size() > 1 && text.text().indexOf(']') >= 0) {
+            List<SourceLine> parts = SourceLine.closed(open);
+            open.clear();
+            parts.forEach(this::take);
+        } else if (open.size() > MOST_LINES_OF_A_REMARK) {
+            release();
+        }
+    }
+
+    /** Takes the lines behind a bracket that was opened and is not closed: they are ordinary lines. */
+    private void release() {
+        List<SourceLine> held = List.copyOf(open);
+        open.clear();
+        held.forEach(this::take);
+    }
+
+    private void take(SourceLine source) {
+        int at = source.number();
+        StageRemarks parts = StageRemarks.of(source.text(), at);
+        leftOut.addAll(parts.leftOut());
+        Speakers.@Nullable Label label = speakers.at(parts.spoken().plain());
+        if (label != null) {
+            parts = parts.behind(label.end());
+            speaker(label, at);
+        }
+        String spoken = parts.spoken().text();
+        if (othersSpeak()) {
+            addDirection(spoken, at, false);
+            parts.remarks().forEach(remark -> addDirection(remark.text(), at, false));
+        } else if (!spoken.isEmpty()) {
+            sentences(parts, source);
+        } else {
+            parts.remarks().forEach(remark -> addDirection(remark.text(), at, false));
+        }
+    }
+
+    private void speaker(Speakers.Label label, int sourceLine) {
+        boolean goesOn = speaker != null && Speakers.same(speaker, label.name());
+        speaker = label.name();
+        String cue = label.cue().isEmpty() ? "" : "(" + label.cue() + ")";
+        addDirection(goesOn ? cue : (label.name() + " " + cue).strip(), sourceLine, false);
+        wantedSpoke |= wanted != null && Speakers.same(wanted, label.name());
+    }
+
+    /** Whether somebody else speaks than the one whose lines are read. */
+    private boolean othersSpeak() {
+        return wanted != null && speaker != null && !Speakers.same(wanted, speaker);
+    }
+
+    private void sentences(StageRemarks parts, SourceLine source) {
+        MarkedSourceLine text = parts.spoken();
+        List<StageRemarks.Remark> remarks = new ArrayList<>(parts.remarks());
         int before = lines;
-        for (List<ScriptWord> words : found) {
-            elements.add(new ScriptLine(++lines, words, paragraph, sourceLine));
+        for (Sentence sentence : split(text)) {
+            while (!remarks.isEmpty() && remarks.get(0).at() < sentence.end()) {
+                addDirection(remarks.remove(0).text(), source.number(), false);
+            }
+            List<ScriptWord> words = new ArrayList<>(sentence.words());
+            if (source.mark() != null && lines == before) {
+                words.set(0, source.mark().before(words.get(0), readings(source.mark())));
+            }
+            elements.add(new ScriptLine(++lines, words, paragraph, source.number()));
             spoken += words.size();
             inParagraph++;
         }
         if (spoken > ScriptLimits.MOST_WORDS) {
-            problem("the script is too long (over 60,000 words)", sourceLine, "split it into lessons");
+            problem("the script is too long (over 60,000 words)", source.number(), "split it into lessons");
         }
         placeFacts(before);
-        if (found.isEmpty() && text.text().codePoints().anyMatch(c -> c > 0x2fff)) {
-            direction(text.text(), sourceLine);
-        } else if (found.isEmpty()) {
-            leaveOut(text.text(), "it has nothing to say", sourceLine);
+        if (lines == before && text.text().codePoints().anyMatch(c -> c > 0x2fff)) {
+            addDirection(text.text(), source.number(), false);
+        } else if (lines == before) {
+            leaveOut(text.text(), "it has nothing to say", source.number());
         }
+        remarks.forEach(remark -> addDirection(remark.text(), source.number(), false));
+    }
+
+    /**
+     * A sentence.
+     *
+     * @param words its words
+     * @param end index after its last character that is no space
+     */
+    private record Sentence(List<ScriptWord> words, int end) {}
+
+    private List<Sentence> split(MarkedSourceLine text) {
+        List<Integer> ends =
+                lineBreaks == LineBreaks.AS_WRITTEN ? List.of(text.text().length()) : sentences.ends(text);
+        List<Sentence> found = new ArrayList<>();
+        int start = 0;
+        int lastStart = 0;
+        for (int end : ends) {
+            int last = text.text().substring(0, end).stripTrailing().length();
+            List<ScriptWord> words = splitter.split(text, start, end);
+            if (!words.isEmpty()) {
+                found.add(new Sentence(words, last));
+                lastStart = start;
+                start = end;
+            } else if (!found.isEmpty()) {
+                // characters after the last sentence belong to it
+                found.set(found.size() - 1, new Sentence(splitter.split(text, lastStart, end), last));
+                start = end;
+            }
+        }
+        return found;
+    }
+
+    /** How the number before an item of a list may be read. */
+    private List<List<String>> readings(ListMark mark) {
+        if (mark.number() < 0) {
+            return List.of();
+        }
+        List<List<String>> readings = new ArrayList<>(splitter.forms(String.valueOf(mark.number())));
+        if (english) {
+            readings.addAll(splitter.forms("#" + mark.number()));
+            readings.addAll(splitter.forms(mark.number() + (mark.number() == 1 ? "st" : "th")));
+        }
+        return readings;
     }
 
     /** Whether the script is still to be read on and {@code text} is not too long for it. */
@@ -142,10 +274,11 @@ final class ScriptBuilder {
 
     /** Takes in text that is shown to the presenter but not spoken. */
     void direction(String text, int sourceLine) {
-        direction(text, sourceLine, false);
+        release();
+        addDirection(text, sourceLine, false);
     }
 
-    private void direction(String text, int sourceLine, boolean ofPart) {
+    private void addDirection(String text, int sourceLine, boolean ofPart) {
         String even = MarkedSourceLine.plain(text).text();
         if (mayTake(even, sourceLine) && !even.isEmpty()) {
             elements.add(new Direction(even, paragraph, sourceLine, ofPart));
@@ -162,9 +295,9 @@ final class ScriptBuilder {
                 problem("the title is too long (over 300 characters)", sourceLine, "shorten it");
             }
         } else {
-            direction(text, sourceLine, true);
+            addDirection(text, sourceLine, true);
         }
-        paragraph();
+        endParagraph();
     }
 
     /** Notes that a piece of the file is neither spoken nor shown. */
@@ -193,12 +326,21 @@ final class ScriptBuilder {
     }
 
     /** The first heading, if it may be the title. */
-    @Nullable String heading() {
-        return heading;
+    Optional<String> heading() {
+        return Optional.ofNullable(heading);
     }
 
     /** The finished elements. */
     List<ScriptElement> finish() throws ProblemException {
+        release();
+        if (wanted != null && !wantedSpoke) {
+            problem(
+                    "nobody named '" + brief(wanted) + "' speaks in this script",
+                    1,
+                    speakers.names().isEmpty()
+                            ? "put the name before each of the speaker's lines, as in HOST: Welcome"
+                            : "name one of its speakers: " + String.join(", ", speakers.names()));
+        }
         if (problem != null) {
             throw problem;
         }

@@ -16,10 +16,11 @@ import org.bookholder.script.model.ScriptElement;
  * Reads script files.
  *
  * <p>A script may begin with front matter ({@code title}, {@code pace}, {@code language}, {@code lines}, {@code
- * contractions}). Its text is CommonMark or plain text. A line break of the source always ends a line, and a source
+ * contractions}, {@code speaker}). Its text is CommonMark or plain text. A line break of the source always ends a line, and a source
  * line is split into sentences unless {@code lines: as-written}. The first heading of CommonMark text is the title if
  * the front matter has none and nothing is spoken before it. Other headings, block quotes, images, comments and code
- * blocks are directions, as is a plain-text line in square brackets. {@code [written](say:spoken)} gives the only
+ * blocks are directions, as are remarks in square brackets, lines in round brackets and speakers' names before their
+ * lines; {@code speaker} makes directions of the lines of all others. {@code [written](say:spoken)} gives the only
  * spoken form; {@code [written](check:2027-03)} must be checked again from that month or day on.
  */
 public final class ScriptReader {
@@ -27,7 +28,7 @@ public final class ScriptReader {
     public enum Format {
         /** CommonMark. */
         MARKDOWN,
-        /** Paragraphs separated by blank lines; directions in square brackets on a line of their own. */
+        /** Paragraphs separated by blank lines; directions in brackets. */
         PLAIN_TEXT;
 
         /**
@@ -69,16 +70,15 @@ public final class ScriptReader {
     public static ExplainedScript explain(String text, String source, Format format) throws ProblemException {
         ScriptLimits.check(text, source);
         FrontMatter front = FrontMatter.split(text, source);
-        ScriptBuilder draft = new ScriptBuilder(source, front.settings());
+        ScriptBuilder draft = new ScriptBuilder(source, front.settings(), Speakers.in(front.body()), front.speaker());
         if (format == Format.MARKDOWN) {
             MarkdownSource.read(front.body(), front.bodyLine(), front.title() == null, draft);
         } else {
             PlainTextSource.read(front.body(), front.bodyLine(), draft);
         }
         List<ScriptElement> elements = draft.finish();
-        String title = front.title() != null ? front.title() : draft.heading();
-        Script script =
-                new Script(title == null ? nameOf(source) : title, source, front.settings(), elements, draft.facts());
+        String title = front.title() != null ? front.title() : draft.heading().orElse(nameOf(source));
+        Script script = new Script(title, source, front.settings(), elements, draft.facts());
         List<LeftOut> leftOut = new ArrayList<>(front.others());
         leftOut.addAll(draft.leftOut());
         leftOut.sort(Comparator.comparingInt(LeftOut::sourceLine));

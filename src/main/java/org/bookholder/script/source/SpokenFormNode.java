@@ -10,8 +10,8 @@ import org.commonmark.parser.beta.Position;
 import org.commonmark.parser.beta.Scanner;
 
 /**
- * {@code [written](say:spoken)} in a script. CommonMark does not allow spaces in a link's destination, so the brackets
- * are read here before CommonMark reads them.
+ * {@code [written](say:spoken)} in a script. A space between the brackets is allowed. CommonMark does not allow spaces
+ * in a link's destination, so the brackets are read here before CommonMark reads them.
  */
 final class SpokenFormNode extends CustomNode {
     private static final String OPENING = "(say:";
@@ -37,6 +37,7 @@ final class SpokenFormNode extends CustomNode {
             return LinkResult.none();
         }
         scanner.setPosition(link.afterTextBracket());
+        scanner.next(' ');
         if (!scanner.next(OPENING)) {
             return LinkResult.none();
         }

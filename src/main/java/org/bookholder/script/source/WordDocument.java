@@ -2,49 +2,35 @@ package org.bookholder.script.source;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.xwpf.usermodel.IBodyElement;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.apache.poi.xwpf.usermodel.XWPFParagraph;
-import org.apache.poi.xwpf.usermodel.XWPFRun;
 import org.apache.poi.xwpf.usermodel.XWPFSDT;
 import org.apache.poi.xwpf.usermodel.XWPFTable;
-import org.apache.poi.xwpf.usermodel.XWPFTableCell;
-import org.apache.poi.xwpf.usermodel.XWPFTableRow;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.LeftOut;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Converts a DOCX document to CommonMark. It keeps titles, headings, quotes, stress and line breaks. Paragraphs in
- * square brackets and tables become directions, except for table columns whose heading says that they are spoken.
- * Tracked deletions, comments, notes, headers and footers are left out.
+ * Converts a DOCX document to CommonMark. It keeps titles, headings, quotes, lists, stress and line breaks. Tables
+ * and text boxes become directions, except for table columns that are read. Tracked deletions, hidden and struck text,
+ * comments, notes, headers and footers are left out.
  */
 final class WordDocument {
-    private static final Pattern SPOKEN_COLUMN =
-            Pattern.compile("(?i)\\b(audio|sound|voice|narration|narrator|spoken|speech|words|says?|presenter)\\b");
-    /** Headings of columns are short. */
-    private static final int HEADING_WORDS = 4;
-
-    private static final Pattern OURS = Pattern.compile("\\[[^\\[\\]\\n]*]\\((?:say|check):[^)\\n]*\\)");
-    private static final Pattern SPECIAL = Pattern.compile("[\\\\`*_\\[\\]<>#&|~]");
-
-    /** A line that CommonMark would read as a rule, or as turning the line above it into a heading. */
-    private static final Pattern UNDERLINE = Pattern.compile("(?m)^(?=(?:-+|=+)\\s*$)");
-
     private final StringBuilder text = new StringBuilder();
     private final Map<Integer, Set<Integer>> chosen;
     private final List<DocumentTable> tables = new ArrayList<>();
     private final List<LeftOut> leftOut = new ArrayList<>();
+    /** How many items each list has had, by the list and its level. */
+    private final Map<String, Integer> items = new HashMap<>();
 
     private WordDocument(Map<Integer, Set<Integer>> chosen) {
         this.chosen = chosen;
@@ -96,13 +82,18 @@ final class WordDocument {
         }
     }
 
+    /** Adds an element. What a library throws at a malformed one is not documented; it costs that element only. */
     private void add(IBodyElement element, XWPFDocument document) {
-        if (element instanceof XWPFParagraph paragraph) {
-            add(paragraph, style(paragraph, document));
-        } else if (element instanceof XWPFTable table) {
-            add(table);
-        } else if (element instanceof XWPFSDT control) {
-            control.getContent().getText().lines().forEach(row -> block("", escaped(row)));
+        try {
+            if (element instanceof XWPFParagraph paragraph) {
+                add(paragraph, style(paragraph, document));
+            } else if (element instanceof XWPFTable table) {
+                add(table);
+            } else if (element instanceof XWPFSDT control) {
+                control.getContent().getText().lines().forEach(row -> block("", WordParagraph.escaped(row)));
+            }
+        } catch (RuntimeException e) {
+            leftOut.add(new LeftOut(0, "a part of the document", "it is damaged and can't be read: look for it there"));
         }
     }
 
@@ -117,132 +108,64 @@ final class WordDocument {
     }
 
     private void add(XWPFParagraph paragraph, String style) {
-        String marked = marked(paragraph);
-        String plain = marked.strip();
-        boolean bracketed = plain.startsWith("\\[") && plain.indexOf("\\]") == plain.length() - 2;
+        String plain = WordParagraph.marked(paragraph, leftOut).strip();
         if (style.startsWith("heading") || style.equals("title")) {
             block("# ", plain.replace("\n", " "));
-        } else if (bracketed) {
-            block("> ", plain.substring(2, plain.length() - 2));
+        } else if (style.contains("quote") || style.contains("caption")) {
+            block("> ", plain);
         } else {
-            block(style.contains("quote") ? "> " : "", plain);
+            item(plain, mark(paragraph));
+        }
+        for (String box : WordParagraph.boxes(paragraph)) {
+            block("> ", WordParagraph.escaped(box));
+            leftOut.add(new LeftOut(0, ScriptBuilder.brief(box), "a text box is shown as a direction, not read"));
         }
     }
 
-    /** Adds a table as a direction, except for the columns that were chosen or whose heading says that they are spoken. */
+    /** The mark of an item of a list, with a space; empty for an ordinary paragraph. */
+    private String mark(XWPFParagraph paragraph) {
+        @Nullable BigInteger list = paragraph.getNumID();
+        if (list == null || list.signum() <= 0) {
+            return "";
+        }
+        @Nullable String format = paragraph.getNumFmt();
+        if (format == null || format.equals("bullet") || format.equals("none")) {
+            return "- ";
+        }
+        return items.merge(list + "/" + paragraph.getNumIlvl(), 1, Integer::sum) + ". ";
+    }
+
+    private void item(String content, String mark) {
+        if (!content.isBlank()) {
+            text.append(mark)
+                    .append(content.replace("\n", "\n" + " ".repeat(mark.length())))
+                    .append("\n\n");
+        }
+    }
+
+    /** Adds a table as a direction, except for the columns that are read. */
     private void add(XWPFTable table) {
-        List<XWPFTableRow> rows = table.getRows();
-        List<XWPFTableCell> heading = rows.isEmpty() ? List.of() : rows.get(0).getTableCells();
-        Set<Integer> said = IntStream.range(0, heading.size())
-                .filter(i -> isSpoken(heading.get(i)))
-                .boxed()
-                .collect(Collectors.toSet());
-        Set<Integer> spoken = chosen.getOrDefault(tables.size() + 1, said);
-        boolean headed = !said.isEmpty() || (!spoken.isEmpty() && rows.size() > 1 && looksLikeHeadings(heading));
-        if (headed) {
-            String row = heading.stream().map(XWPFTableCell::getText).collect(Collectors.joining(" | "));
+        WordTable cells = WordTable.of(table, leftOut);
+        int number = tables.size() + 1;
+        SpokenColumns columns = cells.columns(number, chosen);
+        leftOut.addAll(columns.notes());
+        if (columns.headed()) {
+            String row = String.join(" | ", cells.texts().get(0));
             leftOut.add(new LeftOut(0, ScriptBuilder.brief(row), "the headings of a table"));
         }
-        List<XWPFTableRow> body = headed ? rows.subList(1, rows.size()) : rows;
-        for (XWPFTableRow row : body) {
-            List<XWPFTableCell> cells = row.getTableCells();
-            for (int i = 0; i < cells.size(); i++) {
-                for (XWPFParagraph paragraph : cells.get(i).getParagraphs()) {
-                    block(spoken.contains(i) ? "" : "> ", marked(paragraph).strip());
-                }
+        for (List<WordTable.Cell> row :
+                cells.rows().subList(columns.headed() ? 1 : 0, cells.rows().size())) {
+            for (WordTable.Cell cell : row) {
+                String mark = cells.isSpoken(cell, columns.spoken()) ? "" : "> ";
+                cell.paragraphs().forEach(paragraph -> block(mark, paragraph));
             }
         }
-        tables.add(described(tables.size() + 1, rows, spoken));
-    }
-
-    private static boolean looksLikeHeadings(List<XWPFTableCell> cells) {
-        return cells.stream().noneMatch(cell -> words(cell) > HEADING_WORDS);
-    }
-
-    private static DocumentTable described(int number, List<XWPFTableRow> rows, Set<Integer> spoken) {
-        List<DocumentTable.Column> columns = new ArrayList<>();
-        int width =
-                rows.stream().mapToInt(row -> row.getTableCells().size()).max().orElse(0);
-        for (int i = 0; i < width; i++) {
-            int column = i;
-            List<XWPFTableCell> cells = rows.stream()
-                    .filter(row -> column < row.getTableCells().size())
-                    .map(row -> row.getTableCells().get(column))
-                    .toList();
-            columns.add(new DocumentTable.Column(
-                    ScriptBuilder.brief(cells.get(0).getText().strip()),
-                    cells.stream().mapToInt(WordDocument::words).sum(),
-                    spoken.contains(i)));
-        }
-        return new DocumentTable(number, columns);
-    }
-
-    private static int words(XWPFTableCell cell) {
-        String text = cell.getText().strip();
-        return text.isEmpty() ? 0 : text.split("\\s+").length;
-    }
-
-    private static boolean isSpoken(XWPFTableCell cell) {
-        return SPOKEN_COLUMN.matcher(cell.getText()).find();
+        tables.add(cells.described(number, columns.spoken()));
     }
 
     private void block(String mark, String content) {
         if (!content.isBlank()) {
             text.append(mark).append(content.replace("\n", "\n" + mark)).append("\n\n");
         }
-    }
-
-    /** A paragraph's text with its stress; neighbouring runs with the same stress are joined. */
-    private static String marked(XWPFParagraph paragraph) {
-        StringBuilder marked = new StringBuilder();
-        StringBuilder piece = new StringBuilder();
-        String stress = "";
-        for (XWPFRun run : paragraph.getRuns()) {
-            if (run.getCTR().sizeOfDelTextArray() == 0) {
-                String own = run.isBold() ? "**" : run.isItalic() ? "*" : "";
-                if (!own.equals(stress)) {
-                    close(marked, piece, stress);
-                    stress = own;
-                }
-                piece.append(run.text());
-            }
-        }
-        close(marked, piece, stress);
-        return marked.toString();
-    }
-
-    /** Ends a stressed run; stress marks must touch the words, so spaces stay outside them. */
-    private static void close(StringBuilder marked, StringBuilder piece, String stress) {
-        String content = escaped(piece.toString());
-        String core = content.strip();
-        if (stress.isEmpty() || core.isEmpty() || core.contains("\n")) {
-            marked.append(content);
-        } else {
-            int start = content.indexOf(core);
-            marked.append(content, 0, start)
-                    .append(stress)
-                    .append(core)
-                    .append(stress)
-                    .append(content.substring(start + core.length()));
-        }
-        piece.setLength(0);
-    }
-
-    /**
-     * The text with a backslash before everything that CommonMark would read as mark-up, except spoken forms and ageing
-     * facts.
-     */
-    private static String escaped(String plain) {
-        String even = plain.replace("\r", "").replace('\t', ' ').replace('\u000b', '\n');
-        StringBuilder escaped = new StringBuilder();
-        Matcher ours = OURS.matcher(even);
-        int at = 0;
-        while (ours.find()) {
-            escaped.append(SPECIAL.matcher(even.substring(at, ours.start())).replaceAll("\\\\$0"));
-            escaped.append(ours.group());
-            at = ours.end();
-        }
-        escaped.append(SPECIAL.matcher(even.substring(at)).replaceAll("\\\\$0"));
-        return UNDERLINE.matcher(escaped).replaceAll("\\\\");
     }
 }

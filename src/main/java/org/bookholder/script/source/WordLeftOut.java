@@ -32,12 +32,9 @@ final class WordLeftOut {
         left.add(left.count(WORD, "footnoteReference", "*"), "footnote", "footnotes are not read");
         left.add(left.count(WORD, "endnoteReference", "*"), "endnote", "endnotes are not read");
         left.add(left.count(WORD, "drawing", "*") + left.count(WORD, "pict", "*"), "picture or shape", "not shown");
-        left.add(left.count(WORD, "txbxContent", "*"), "text box", "its text is not read: put it into a paragraph");
         left.add(left.count(MATHS, "oMath", "*"), "equation", "write it in words");
         left.add(
                 left.count(WORD, "tbl", "tc"), "table within a table", "its text is not read: take it out of the cell");
-        left.add(
-                left.count(WORD, "sdt", "tr"), "form field in a table", "its text is not read: write it as plain text");
         long edges = document.getHeaderList().stream()
                         .filter(header -> !header.getText().isBlank())
                         .count()

@@ -179,6 +179,12 @@ final class WordSplitter {
         }
     }
 
+    /** How a short text of one word may be read. */
+    List<List<String>> forms(String text) {
+        List<ScriptWord> words = split(MarkedSourceLine.plain(text), 0, text.length());
+        return words.size() == 1 ? words.get(0).spoken() : List.of();
+    }
+
     /** Whether there is anything to say in {@code text}. */
     boolean says(String text) {
         MarkedSourceLine line = MarkedSourceLine.plain(text);

@@ -22,22 +22,22 @@ import org.junit.jupiter.api.io.TempDir;
 
 final class ScriptReaderTest {
     private static final String LESSON = """
-            ---
-            title: Choosing your first hive
-            pace: 105
-            language: en-GB
-            layout: lesson
-            ---
-            Spring is when a hive decides. It stays or it goes.
-            Buy [12](say:a dozen) frames, not [2,500](say:two and a half thousand).
+        ---
+        title: Choosing your first hive
+        pace: 105
+        language: en-GB
+        layout: lesson
+        ---
+        Spring is when a hive decides. It stays or it goes.
+        Buy [12](say:a dozen) frames, not [2,500](say:two and a half thousand).
 
-            > Hold up the frame,
-            > turn it to the window.
+        > Hold up the frame,
+        > turn it to the window.
 
-            ## The *second* part
+        ## The *second* part
 
-            It is *very* **calm** today.
-            """;
+        It is *very* **calm** today.
+        """;
 
     @Test
     void readsSettings() throws ProblemException {
@@ -107,17 +107,17 @@ final class ScriptReaderTest {
     @Test
     void showsPicturesCommentsAndCodeWithoutSpeakingThem() throws ProblemException {
         String text = """
-                Look ![a frame](frame.png) here.<!-- slowly -->
+            Look ![a frame](frame.png) here.<!-- slowly -->
 
-                <!-- change
-                the camera -->
+            <!-- change
+            the camera -->
 
-                ```
-                int x;
-                ```
+            ```
+            int x;
+            ```
 
-                Run `git status` now.
-                """;
+            Run `git status` now.
+            """;
         assertThat(dump(markdown(text)))
                 .containsExactly(
                         "1 @1 p0: Look here.",
@@ -133,10 +133,10 @@ final class ScriptReaderTest {
         assertThat(dump(markdown("You need:\n\n1. a hive\n2. a smoker\n   - with fuel\n\nThat is all.")))
                 .containsExactly(
                         "1 @1 p0: You need:",
-                        "2 @3 p1: a hive",
-                        "3 @4 p1: a smoker",
-                        "4 @5 p2: with fuel",
-                        "5 @7 p3: That is all.");
+                        "2 @3 p1: 1. a hive",
+                        "3 @4 p2: 2. a smoker",
+                        "4 @5 p3: • with fuel",
+                        "5 @7 p4: That is all.");
     }
 
     @Test
@@ -150,7 +150,7 @@ final class ScriptReaderTest {
         Script script =
                 ScriptReader.parse("One *two*. Three.\r\n\r\n[turn the page]\r\n- Four", "x.txt", Format.PLAIN_TEXT);
         assertThat(dump(script))
-                .containsExactly("1 @1 p0: One *two*.", "2 @1 p0: Three.", "- @3 p1: turn the page", "3 @4 p1: - Four");
+                .containsExactly("1 @1 p0: One *two*.", "2 @1 p0: Three.", "- @3 p1: turn the page", "3 @4 p2: • Four");
     }
 
     @Test

@@ -17,6 +17,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.AgeingFact;
 import org.bookholder.script.model.Direction;
 import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptElement;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.model.ScriptWord.Emphasis;
@@ -44,11 +45,14 @@ final class WordDocumentTest {
                 .containsExactly(
                         "Hello.",
                         "Buy 12 of them, for $12.",
-                        "Turn it * slowly_ #now",
-                        "And <b>stop</b> [here], not there");
+                        "2. Turn it * slowly_ #now",
+                        "And <b>stop</b>, not there");
         assertThat(script.lines().get(1).words().get(1).spoken().get(0)).isEqualTo(List.of("a", "dozen"));
         assertThat(script.facts()).extracting(AgeingFact::text).containsExactly("$12");
-        assertThat(script.elements()).filteredOn(Direction.class::isInstance).hasSize(1);
+        assertThat(script.elements())
+                .filteredOn(Direction.class::isInstance)
+                .extracting(ScriptElement::text)
+                .containsExactly("Hold up the wheel.", "here");
     }
 
     @Test

@@ -1,0 +1,118 @@
+package org.bookholder.script.source;
+
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.bookholder.script.normalize.Typography;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The speakers whose names stand before their lines: "HOST: Welcome", "Guest - Thank you". A part such as "Host" is
+ * always a speaker. A name in capitals is one if it stands before several lines, any other name if, besides, somebody
+ * else speaks; so "Note: keep it level" and "USB: a plug" stay spoken.
+ */
+final class Speakers {
+    private static final Pattern LABEL = Pattern.compile("(?<name>\\p{Lu}[\\p{L}\\p{M}\\p{N}.'/]{0,20}"
+            + "(?: [\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N}.'/]{0,20}){0,2})(?<cue> ?\\([^()]{1,40}\\))?"
+            + "(?<mark>:| [-–—])(?: |$)");
+
+    /** Parts in scripts; common practice. */
+    private static final Pattern PART = Pattern.compile("(?i)(?:(?:co-?)?host|guest|narrator|presenter|speaker|"
+            + "interviewer|interviewee|instructor|teacher|tutor|student|moderator|announcer|anchor|caller|expert|"
+            + "reporter|voice ?-?over|voice|v\\.?/?o\\.?|talent|on[- ]camera)(?: ?(?:\\d{1,2}|[A-F]|one|two|three))?");
+
+    /** What often stands before a colon in text that is read aloud. */
+    private static final Set<String> NO_SPEAKERS =
+            Set.of(("note notes tip tips step warning caution important remember example examples question answer"
+                + " summary result results hint danger attention reminder conclusion introduction intro outro exercise"
+                + " task goal problem solution first second third next finally then today bonus fact pro con pros cons"
+                + " ingredients tools materials update spoiler")
+                    .split(" "));
+
+    private static final Pattern STRESS = Pattern.compile("[*_]{1,3}");
+    private static final Pattern BEFORE = Pattern.compile("^[\\s>#•-]{1,9}|^\\d{1,2}[.)]\\s");
+
+    private final Map<String, Integer> counts = new HashMap<>();
+    private final Set<String> shouted = new LinkedHashSet<>();
+
+    /**
+     * The label of a line.
+     *
+     * @param name the speaker, as written
+     * @param cue what stands in brackets behind the name; empty if nothing does
+     * @param end index at which the speaker's words begin
+     */
+    record Label(String name, String cue, int end) {}
+
+    /** Looks for names before the lines of a script. */
+    static Speakers in(String body) {
+        Speakers speakers = new Speakers();
+        body.lines().forEach(row -> {
+            String plain = STRESS.matcher(Typography.plain(row)).replaceAll("");
+            Matcher label = LABEL.matcher(BEFORE.matcher(plain).replaceFirst(""));
+            if (label.lookingAt() && (isPart(label) || label.group("mark").equals(":"))) {
+                String name = label.group("name");
+                speakers.counts.merge(key(name), 1, Integer::sum);
+                if (name.equals(name.toUpperCase(Locale.ROOT)) && name.length() > 1) {
+                    speakers.shouted.add(key(name));
+                }
+            }
+        });
+        speakers.counts
+                .keySet()
+                .removeIf(name ->
+                        !PART.matcher(name).matches() && (speakers.counts.getOrDefault(name, 0) < 2 || isCommon(name)));
+        return speakers;
+    }
+
+    private static boolean isPart(Matcher label) {
+        return PART.matcher(label.group("name")).matches();
+    }
+
+    private static boolean isCommon(String name) {
+        return NO_SPEAKERS.contains(name.split(" ", -1)[0]);
+    }
+
+    private static String key(String name) {
+        return name.toLowerCase(Locale.ROOT);
+    }
+
+    /** Whether two names are of the same speaker. */
+    static boolean same(String one, String other) {
+        return key(one.strip()).equals(key(other.strip()));
+    }
+
+    /** The label at the start of a line, null if there is none. */
+    @Nullable
+    Label at(String plain) {
+        Matcher label = LABEL.matcher(plain);
+        if (!label.lookingAt() || !isSpeaker(label)) {
+            return null;
+        }
+        @Nullable String cue = label.group("cue");
+        return new Label(
+                label.group("name"),
+                cue == null ? "" : cue.strip().substring(1, cue.strip().length() - 1),
+                label.end());
+    }
+
+    private boolean isSpeaker(Matcher label) {
+        String name = key(label.group("name"));
+        if (isPart(label)) {
+            return true;
+        }
+        return label.group("mark").equals(":")
+                && counts.containsKey(name)
+                && (shouted.contains(name) || counts.size() > 1);
+    }
+
+    /** The names, in lower case, for messages. */
+    List<String> names() {
+        return counts.keySet().stream().sorted().toList();
+    }
+}

@@ -1,0 +1,120 @@
+package org.bookholder.script.source;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.bookholder.script.model.LeftOut;
+
+/**
+ * Which columns of a table are read aloud: those that were chosen, else those whose heading says so, else the one with
+ * the most words if it holds sentences. The other columns are directions.
+ *
+ * @param spoken the columns that are read, from 0
+ * @param headed whether the first row holds headings, which are neither read nor shown
+ * @param notes what the author should know of the choice
+ */
+record SpokenColumns(Set<Integer> spoken, boolean headed, List<LeftOut> notes) {
+    /** What columns for the voice are called in scripts; common practice. */
+    private static final Pattern SPOKEN =
+            Pattern.compile("(?i)\\b(?:audio|sound|voice(?: ?-?over)?s?|v\\.?/?o\\.?|narrat"
+                + "(?:ion|or|ive)|spoken|speech|script|words|says?|saying|said|talk(?:ing)?|host|presenter|dialog(?:ue)?|"
+                + "text|copy|lines?|read(?:ing)?|speaker|instructor|teacher|tutor)\\b");
+
+    /** What columns for the eyes are called, even where a word of the voice stands in their heading. */
+    private static final Pattern SHOWN =
+            Pattern.compile("(?i)\\b(?:(?:on|off)[- ]?screen|screen|visuals?|video|picture|"
+                + "image|shots?|graphics?|slides?|b-?roll|camera|footage|notes?|comments?|titles?|captions?|sfx|music|effects?|time|timing|duration|number|no|#|scenes?|action|directions?|props?|line"
+                + " (?:no|number))\\b");
+
+    /** Headings of columns are short. */
+    private static final int HEADING_WORDS = 4;
+
+    /** On average in a cell of a column that is read without a heading that says so. */
+    private static final int SENTENCE_WORDS = 4;
+
+    /** Copies what it is given. */
+    SpokenColumns {
+        spoken = Set.copyOf(spoken);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Chooses.
+     *
+     * @param number the table's place in the file, from 1, for what is said of it
+     * @param rows the texts of its cells
+     */
+    static SpokenColumns of(int number, List<List<String>> rows, int sourceLine) {
+        if (rows.isEmpty()) {
+            return new SpokenColumns(Set.of(), false, List.of());
+        }
+        Set<Integer> named = named(rows.get(0));
+        if (!named.isEmpty()) {
+            return new SpokenColumns(named, true, List.of());
+        }
+        boolean headed = looksLikeHeadings(rows);
+        int longest = longest(rows, headed);
+        String what = "table " + number + ": " + String.join(" | ", rows.get(0));
+        if (longest < 0) {
+            String why = "all of it is shown as directions, because no heading says what is read";
+            return new SpokenColumns(Set.of(), false, List.of(note(what, why, sourceLine)));
+        }
+        String why =
+                "column " + (longest + 1) + " is read, because it holds the most words and no heading says what is "
+                        + "read; the rest is shown as directions";
+        return new SpokenColumns(Set.of(longest), headed, List.of(note(what, why, sourceLine)));
+    }
+
+    /** The columns that somebody chose. */
+    static SpokenColumns chosen(Set<Integer> columns, List<List<String>> rows) {
+        return new SpokenColumns(
+                columns,
+                !rows.isEmpty() && (!named(rows.get(0)).isEmpty() || (!columns.isEmpty() && looksLikeHeadings(rows))),
+                List.of());
+    }
+
+    private static LeftOut note(String what, String why, int sourceLine) {
+        return new LeftOut(sourceLine, ScriptBuilder.brief(what), why);
+    }
+
+    private static Set<Integer> named(List<String> heading) {
+        Set<Integer> named = new HashSet<>();
+        for (int i = 0; i < heading.size(); i++) {
+            String cell = heading.get(i);
+            if (words(cell) <= HEADING_WORDS
+                    && SPOKEN.matcher(cell).find()
+                    && !SHOWN.matcher(cell).find()) {
+                named.add(i);
+            }
+        }
+        return named;
+    }
+
+    private static boolean looksLikeHeadings(List<List<String>> rows) {
+        return rows.size() > 1 && rows.get(0).stream().noneMatch(cell -> words(cell) > HEADING_WORDS);
+    }
+
+    /** The column that holds the most words; -1 if they are no sentences, or there is only one column. */
+    private static int longest(List<List<String>> rows, boolean headed) {
+        List<List<String>> body = headed ? rows.subList(1, rows.size()) : rows;
+        int width = rows.stream().mapToInt(List::size).max().orElse(0);
+        List<Integer> counts = new ArrayList<>();
+        for (int i = 0; i < width; i++) {
+            int column = i;
+            counts.add(body.stream()
+                    .filter(row -> column < row.size())
+                    .mapToInt(row -> words(row.get(column)))
+                    .sum());
+        }
+        int most = counts.stream().mapToInt(Integer::intValue).max().orElse(0);
+        return width > 1 && most >= SENTENCE_WORDS * body.size() ? counts.indexOf(most) : -1;
+    }
+
+    /** How many words stand in a cell. */
+    static int words(String cell) {
+        String text = cell.strip();
+        return text.isEmpty() ? 0 : text.split("\\s+").length;
+    }
+}

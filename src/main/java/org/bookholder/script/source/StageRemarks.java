@@ -1,0 +1,159 @@
+package org.bookholder.script.source;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.bookholder.script.model.LeftOut;
+
+/**
+ * Takes out of a source line what is meant for the presenter's eyes: remarks in square brackets anywhere, a line that
+ * stands in round brackets as a whole, and the usual cues, such as "(beat)", within a line. Other text in round brackets
+ * is read aloud.
+ *
+ * @param spoken what stays
+ * @param remarks what was taken out, in order
+ * @param leftOut marks of comments and notes, and check boxes, which are neither read nor shown
+ */
+record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut> leftOut) {
+    private static final Pattern ROUND = Pattern.compile("\\(([^()]*)\\)[.,;:!?]?");
+
+    /** Cues of scripts for camera and stage; common practice. */
+    private static final Pattern CUE = Pattern.compile("(?i)\\((?:(?:a |long |short |brief |slight |dramatic )?"
+            + "(?:beat|pause|silence|breath)s?|(?:he |she |they |i )?(?:smil|laugh|chuckl|sigh|nod|point|wink|shrug|"
+            + "wav|gestur|whisper)(?:e?s|ing)?|to camera|aside|off|off[- ]?(?:screen|camera)|o\\.?s\\.?|v\\.?o\\.?|"
+            + "on[- ]screen|cont(?:'d|\\.|inued)?|music|applause|sfx:? [^()]*)\\)");
+
+    /** What word processors write for a comment or a note when they export text: "[a]", "[12]", "[^note]". */
+    private static final Pattern NOTE_MARK = Pattern.compile("\\[(?:[a-z]{1,2}|\\d{1,3}|\\^[^\\[\\]]{1,20})\\]");
+
+    private static final Pattern CHECK_BOX = Pattern.compile("\\[[ xX]\\]");
+
+    /**
+     * A remark.
+     *
+     * @param at index in the text that stays, before which it stood
+     * @param text the remark without its brackets
+     */
+    record Remark(int at, String text) {}
+
+    /** Takes a line apart; {@code sourceLine} is its place, for what is left out. */
+    static StageRemarks of(MarkedSourceLine line, int sourceLine) {
+        return new Search(line, sourceLine).run();
+    }
+
+    /** The same without the first {@code end} characters of what stays, a speaker's label. */
+    StageRemarks behind(int end) {
+        BitSet label = new BitSet();
+        label.set(0, end);
+        MarkedSourceLine.Rest rest = spoken.without(label);
+        return new StageRemarks(
+                rest.line(),
+                remarks.stream()
+                        .map(remark -> new Remark(rest.places()[remark.at()], remark.text()))
+                        .toList(),
+                leftOut);
+    }
+
+    /** Index of a square bracket that is opened and not closed in {@code line}, -1 if there is none. */
+    static int openBracket(MarkedSourceLine line) {
+        String text = line.text();
+        int open = text.lastIndexOf('[');
+        boolean before = open == 0 || (open > 0 && text.charAt(open - 1) == ' ');
+        return before && text.indexOf(']', open) < 0 && !line.isInsideSaid(open) ? open : -1;
+    }
+
+    /** The search through one line. */
+    private static final class Search {
+        private final MarkedSourceLine line;
+        private final String text;
+        private final int sourceLine;
+        private final BitSet taken = new BitSet();
+        private final List<Remark> remarks = new ArrayList<>();
+        private final List<LeftOut> leftOut = new ArrayList<>();
+
+        Search(MarkedSourceLine line, int sourceLine) {
+            this.line = line;
+            this.text = line.text();
+            this.sourceLine = sourceLine;
+        }
+
+        StageRemarks run() {
+            Matcher whole = ROUND.matcher(text);
+            if (whole.matches() && !whole.group(1).isBlank()) {
+                return new StageRemarks(MarkedSourceLine.plain(""), List.of(new Remark(0, whole.group(1))), List.of());
+            }
+            for (int at = 0; at < text.length(); at++) {
+                if (line.isInsideSaid(at)) {
+                    continue;
+                }
+                char c = text.charAt(at);
+                if (c == '[') {
+                    at = square(at);
+                } else if (c == '(') {
+                    at = round(at);
+                }
+            }
+            MarkedSourceLine.Rest rest = line.without(taken);
+            return new StageRemarks(
+                    rest.line(),
+                    remarks.stream()
+                            .map(remark -> new Remark(rest.places()[remark.at()], remark.text()))
+                            .toList(),
+                    leftOut);
+        }
+
+        private int square(int at) {
+            Matcher mark = NOTE_MARK.matcher(text).region(at, text.length());
+            Matcher box = CHECK_BOX.matcher(text).region(at, text.length());
+            if (box.lookingAt() && at == 0) {
+                leftOut.add(new LeftOut(sourceLine, box.group(), "a check box is not read"));
+                return take(at, box.end());
+            }
+            if (mark.lookingAt() && at > 0 && text.charAt(at - 1) != ' ') {
+                leftOut.add(new LeftOut(sourceLine, mark.group(), "the mark of a comment or a note"));
+                return take(at, mark.end());
+            }
+            int end = closing(at);
+            if (end < 0) {
+                return at;
+            }
+            String inside = text.substring(at + 1, end - 1).strip();
+            if (inside.isEmpty()) {
+                leftOut.add(new LeftOut(sourceLine, text.substring(at, end), "there is nothing in the brackets"));
+            } else {
+                remarks.add(new Remark(at, inside));
+            }
+            return take(at, end);
+        }
+
+        private int round(int at) {
+            Matcher cue = CUE.matcher(text).region(at, text.length());
+            if (!cue.lookingAt()) {
+                return at;
+            }
+            remarks.add(new Remark(at, text.substring(at + 1, cue.end() - 1).strip()));
+            return take(at, cue.end());
+        }
+
+        /** Index after the bracket that closes the one at {@code open}; -1 if none does. */
+        private int closing(int open) {
+            int depth = 0;
+            for (int i = open; i < text.length(); i++) {
+                depth += text.charAt(i) == '[' ? 1 : text.charAt(i) == ']' ? -1 : 0;
+                if (depth == 0) {
+                    return i + 1;
+                }
+            }
+            return -1;
+        }
+
+        /** Takes a range, with the space before it if only punctuation or nothing follows; returns its last index. */
+        private int take(int from, int to) {
+            boolean loose = to == text.length() || ".,;:!?".indexOf(text.charAt(to)) >= 0;
+            taken.set(loose && from > 0 && text.charAt(from - 1) == ' ' ? from - 1 : from, to);
+            return to - 1;
+        }
+    }
+}

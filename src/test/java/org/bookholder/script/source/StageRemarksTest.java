@@ -1,0 +1,186 @@
+package org.bookholder.script.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Direction;
+import org.bookholder.script.model.LeftOut;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.source.ScriptReader.Format;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Stage directions, speakers' names, lists and symbols, as they stand in scripts; common practice. */
+class StageRemarksTest {
+    /** Each element in order: directions behind ">". */
+    private static List<String> shown(String text, Format format) throws ProblemException {
+        return ScriptReader.parse(text, "l", format).elements().stream()
+                .map(element -> (element instanceof Direction ? "> " : "") + element.text())
+                .toList();
+    }
+
+    private static List<String> left(String text) throws ProblemException {
+        return ScriptReader.explain(text, "l", Format.MARKDOWN).leftOut().stream()
+                .map(LeftOut::what)
+                .toList();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void bracketsAreDirectionsInEveryFormat(Format format) throws ProblemException {
+        assertThat(shown("""
+            [Hold up the thermometer]
+
+            Look here. [Turn it] It reads high. [Beat]
+
+            (beat)
+
+            Keep the jar [point at it] shut, and (this is said) wait (pause) a little.
+            """, format))
+                .containsExactly(
+                        "> Hold up the thermometer",
+                        "Look here.",
+                        "> Turn it",
+                        "It reads high.",
+                        "> Beat",
+                        "> beat",
+                        "> point at it",
+                        "> pause",
+                        "Keep the jar shut, and (this is said) wait a little.");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void aRemarkMayLieOverSeveralLines(Format format) throws ProblemException {
+        assertThat(shown("""
+            Now look. [Hold up
+            the jar and
+            turn it] It is clean.
+            """, format)).containsExactly("Now look.", "> Hold up the jar and turn it", "It is clean.");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void aBracketThatIsNeverClosedIsRead(Format format) throws ProblemException {
+        assertThat(shown("One [two.\n\nThree.\n", format)).containsExactly("One [two.", "Three.");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void speakersAreShownWhenTheyChange(Format format) throws ProblemException {
+        assertThat(shown("""
+            HOST: Welcome back.
+
+            HOST: Who is here?
+
+            Guest - I am.
+
+            HOST (on the phone): Good.
+            """, format))
+                .containsExactly(
+                        "> HOST",
+                        "Welcome back.",
+                        "Who is here?",
+                        "> Guest",
+                        "I am.",
+                        "> HOST (on the phone)",
+                        "Good.");
+    }
+
+    @Test
+    void aNameInBoldOrOnALineOfItsOwnIsASpeaker() throws ProblemException {
+        assertThat(shown("**Host:** Hello.\n\n**GUEST:**\nHi there.\n", Format.MARKDOWN))
+                .containsExactly("> Host", "Hello.", "> GUEST", "Hi there.");
+    }
+
+    @Test
+    void namesAreSpeakersWhereSeveralSpeak() throws ProblemException {
+        assertThat(shown("Ann: Hello.\nBen: Hi.\nAnn: Go on.\nBen: Yes.\n", Format.PLAIN_TEXT))
+                .containsExactly("> Ann", "Hello.", "> Ben", "Hi.", "> Ann", "Go on.", "> Ben", "Yes.");
+    }
+
+    @Test
+    void otherWordsBeforeAColonAreRead() throws ProblemException {
+        List<String> spoken = List.of("Note: keep it level.", "USB: a plug.", "Step 1: open it.", "Tip: rest.");
+
+        assertThat(shown(String.join("\n", spoken), Format.PLAIN_TEXT)).containsExactlyElementsOf(spoken);
+        assertThat(shown("NOTE: one.\nNOTE: two.\n", Format.PLAIN_TEXT)).containsExactly("NOTE: one.", "NOTE: two.");
+    }
+
+    @Test
+    void theLinesOfOneSpeakerCanBeChosen() throws ProblemException {
+        String text = "---\nspeaker: host\n---\nHOST: Welcome.\nGUEST: Thank you. [Bows]\nHOST: Go on.\n";
+
+        assertThat(shown(text, Format.MARKDOWN))
+                .containsExactly("> HOST", "Welcome.", "> GUEST", "> Thank you.", "> Bows", "> HOST", "Go on.");
+        assertThatThrownBy(() -> shown(text.replace("host", "anna"), Format.MARKDOWN))
+                .hasMessageContaining("nobody named 'anna' speaks")
+                .hasMessageContaining("guest, host");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void eachItemOfAListIsAParagraphWithItsMark(Format format) throws ProblemException {
+        List<ScriptLine> lines = ScriptReader.parse("""
+            Take these:
+
+            - a jar
+            - 2 lids
+
+            1. Open it.
+            2. Close it. Wait.
+            """, "l", format).lines();
+
+        assertThat(lines)
+                .extracting(ScriptLine::text)
+                .containsExactly("Take these:", "• a jar", "• 2 lids", "1. Open it.", "2. Close it.", "Wait.");
+        assertThat(lines).extracting(ScriptLine::paragraph).containsExactly(0, 1, 2, 3, 4, 4);
+        assertThat(lines.get(1).words().get(0).spoken()).containsExactly(List.of("a"));
+        assertThat(lines.get(4).words().get(0).spoken())
+                .containsExactly(
+                        List.of("close"),
+                        List.of("two", "close"),
+                        List.of("number", "two", "close"),
+                        List.of("hashtag", "two", "close"),
+                        List.of("second", "close"));
+    }
+
+    @Test
+    void symbolsThatNobodySaysAreLeftOutAndNamed() throws ProblemException {
+        String text =
+                "Great \ud83d\udd6f\ufe0f work \ud83d\udc69\u200d\ud83c\udf73! Go \ud83c\uddec\ud83c\udde7 on \u2192 "
+                        + "[\ud83c\udf89](say:party).\n\n\ud83c\udf89\n";
+
+        assertThat(shown(text, Format.MARKDOWN)).containsExactly("Great work !", "Go on \u2192 \ud83c\udf89.");
+        assertThat(left(text))
+                .containsExactly(
+                        "\ud83d\udd6f\ufe0f",
+                        "\ud83d\udc69\u200d\ud83c\udf73",
+                        "\ud83c\uddec\ud83c\udde7",
+                        "\ud83c\udf89");
+    }
+
+    @Test
+    void marksOfCommentsAndNotesAreLeftOutAndNamed() throws ProblemException {
+        String text = "The hive[a] is old.[12] Go.\n\n- [ ] a jar\n- [x] a lid\n\nEnd [] it.\n";
+
+        assertThat(shown(text, Format.MARKDOWN))
+                .containsExactly("The hive is old.", "Go.", "• a jar", "• a lid", "End it.");
+        assertThat(left(text)).containsExactly("[a]", "[12]", "[ ]", "[x]", "[]");
+    }
+
+    @Test
+    void plainTextWithoutBlankLinesHasAParagraphOnEachLine() throws ProblemException {
+        assertThat(ScriptReader.parse("One. Two.\nThree.\n", "l", Format.PLAIN_TEXT)
+                        .lines())
+                .extracting(ScriptLine::paragraph)
+                .containsExactly(0, 0, 1);
+        assertThat(ScriptReader.parse("One.\nTwo.\n\nThree.\n", "l", Format.PLAIN_TEXT)
+                        .lines())
+                .extracting(ScriptLine::paragraph)
+                .containsExactly(0, 0, 1);
+    }
+}
