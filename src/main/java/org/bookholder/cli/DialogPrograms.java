@@ -3,6 +3,7 @@ package org.bookholder.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
@@ -30,6 +31,19 @@ final class DialogPrograms {
                 || !variables.apply("WAYLAND_DISPLAY").isEmpty();
         return display
                 && List.of(variables.apply("PATH").split(":", -1)).stream().anyMatch(DialogPrograms::holdsOne);
+    }
+
+    /** Ends the programs that show a dialog for a process; Windows shows it in the process itself. */
+    static void endThoseOf(ProcessHandle process) {
+        process.descendants().filter(DialogPrograms::showsDialog).forEach(ProcessHandle::destroy);
+    }
+
+    private static boolean showsDialog(ProcessHandle process) {
+        Optional<Path> program =
+                process.info().command().map(command -> Path.of(command).getFileName());
+        return program.map(Path::toString)
+                .filter(name -> PROGRAMS.contains(name) || name.equals("osascript"))
+                .isPresent();
     }
 
     private static boolean holdsOne(String folder) {

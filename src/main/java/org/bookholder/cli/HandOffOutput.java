@@ -43,6 +43,7 @@ final class HandOffOutput {
     private static void print(HandOffService.Written written, Terminal terminal) {
         written.remarks().forEach(terminal::warn);
         terminal.out().println("Cut: " + written.summary());
+        written.notes().forEach(terminal.out()::println);
         written.files().forEach(terminal.out()::println);
         terminal.out().flush();
     }

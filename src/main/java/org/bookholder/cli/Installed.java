@@ -124,6 +124,11 @@ public final class Installed {
         }
 
         @Override
+        public void closeFileDialogs() {
+            DialogPrograms.endThoseOf(ProcessHandle.current());
+        }
+
+        @Override
         public List<Display> displays() throws ProblemException {
             return Displays.all();
         }

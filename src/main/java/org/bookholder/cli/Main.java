@@ -163,8 +163,17 @@ public final class Main implements Callable<Integer> {
         String message = String.valueOf(problem.getMessage())
                 .replaceAll("\\s*\\R\\s*", " ")
                 .replace("is not an int", "is not a whole number");
-        terminal.err().println("bookholder: " + message + "; " + name + " --help shows what can be given");
+        terminal.err()
+                .println("bookholder: " + message + "; " + name + " --help shows what can be given"
+                        + folder(problem.getCommandLine().getCommandName(), Path.of("")));
         return NOT_OUR_FAULT;
+    }
+
+    /** A folder that is called like a command is opened by a longer name. */
+    static String folder(String command, Path where) {
+        return Files.isDirectory(where.resolve(command))
+                ? "; to open the folder '" + command + "' write ./" + command
+                : "";
     }
 
     private static int failed(Terminal terminal, Exception failure) {

@@ -146,20 +146,18 @@ public record CourseFile(Path folder) {
         write(file.withValueOfItem(DAYS, index, "hours", hours.strip()));
     }
 
-    /** Whether the file lists the lessons; otherwise they are the scripts in the folder. */
-    public boolean listsLessons() throws ProblemException {
-        return !read().items(LESSONS).isEmpty();
-    }
-
     /**
-     * Says how much there is to edit in a lesson. If the file does not list the lessons yet, it does from then on.
+     * Says how much there is to edit in a lesson: where the file lists the lessons, beside its script; else in a group for that.
      *
      * @param script the lesson's script, as it is or would be named in the file
-     * @param all the scripts of all lessons, in order
      * @throws ProblemException if the file lists the lessons without this one; nothing is written then
      */
-    public void setKind(String script, LessonKind kind, List<String> all) throws ProblemException {
-        YamlEdit file = listed(all);
+    public void setKind(String script, LessonKind kind) throws ProblemException {
+        YamlEdit file = read();
+        if (file.items(LESSONS).isEmpty()) {
+            write(file.with(List.of("kinds", script), kind.label()));
+            return;
+        }
         int index = index(file, script);
         if (index < 0) {
             throw new ProblemException("the course has no such lesson", script, "look again");
@@ -186,14 +184,6 @@ public record CourseFile(Path folder) {
             longer = longer.becomes(longer.withItem(LESSONS, known + i, YamlEdit.written(fresh.get(i))));
         }
         write(longer.text());
-    }
-
-    private YamlEdit listed(List<String> all) throws ProblemException {
-        YamlEdit file = read();
-        return file.items(LESSONS).isEmpty()
-                ? file.becomes(file.withList(
-                        LESSONS.get(0), all.stream().map(YamlEdit::written).toList()))
-                : file;
     }
 
     private static int index(YamlEdit file, String script) {

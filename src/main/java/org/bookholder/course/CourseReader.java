@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
@@ -101,8 +102,10 @@ public final class CourseReader {
     private Course course() throws ProblemException {
         List<Lesson> lessons = new ArrayList<>();
         if (settings.lessons().isEmpty()) {
+            Map<String, LessonKind> kinds = settings.kinds();
             for (Path file : scripts()) {
-                add(lessons, file, LessonKind.PRESENTER, file.toString());
+                String name = String.valueOf(file.getFileName());
+                add(lessons, file, kinds.getOrDefault(name, LessonKind.PRESENTER), file.toString());
             }
         } else {
             for (Settings.Item item : settings.lessons()) {

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,7 +22,7 @@ import org.bookholder.settings.Settings;
 /** The contents of {@code course.yaml}; empty if there is no such file. */
 final class CourseSettings {
     private static final List<String> NAMES =
-            List.of("title", "pace", "lessons", "recording", "editing", "delivery", "launch", "costs");
+            List.of("title", "pace", "lessons", "recording", "editing", "kinds", "delivery", "launch", "costs");
     private static final int MOST_HOURS = 24;
     private static final int HOURS_OF_A_WEEK = 168;
     private static final double MOST_MONEY = 999_999_999;
@@ -61,6 +62,7 @@ final class CourseSettings {
                 settings.launch(),
                 settings.shooting(),
                 settings.editing(),
+                settings.kinds(),
                 settings.costs(lessons.size()));
         if (all.isEmpty()) {
             throw new IllegalStateException("every course has settings");
@@ -73,6 +75,19 @@ final class CourseSettings {
 
     List<Settings.Item> lessons() throws ProblemException {
         return all.list("lessons");
+    }
+
+    /** How much there is to edit in lessons, by the names of their scripts; for lessons that are found in the folder. */
+    Map<String, LessonKind> kinds() throws ProblemException {
+        Settings given = all.group("kinds");
+        Map<String, LessonKind> kinds = new HashMap<>();
+        for (String script : given.names()) {
+            Optional<Setting> kind = given.value(script);
+            if (kind.isPresent()) {
+                kinds.put(script, LessonKind.of(kind.get().oneOf(LessonKind.labels())));
+            }
+        }
+        return kinds;
     }
 
     /** The script with the course's target pace, unless it sets its own. */

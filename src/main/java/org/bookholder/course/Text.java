@@ -59,4 +59,13 @@ public final class Text {
     public static String count(long number, String thing) {
         return number + " " + thing + (number == 1 ? "" : "s");
     }
+
+    /** "line 3" or "lines 3, 5 and 8". */
+    public static String lines(List<Integer> lines) {
+        List<String> numbers = lines.stream().map(String::valueOf).toList();
+        int last = numbers.size() - 1;
+        return last == 0
+                ? "line " + numbers.get(0)
+                : "lines " + String.join(", ", numbers.subList(0, last)) + " and " + numbers.get(last);
+    }
 }

@@ -31,7 +31,7 @@ final class FactsCheck {
         profile.pattern(ProfileSetting.NAME)
                 .filter(pattern -> !pattern.allows(film.name()))
                 .ifPresent(pattern ->
-                        mend(ProfileSetting.NAME, "the name does not match " + pattern.text(), "rename the file"));
+                        mend(ProfileSetting.NAME, "the name does not look like " + pattern.text(), "rename the file"));
         film.picture()
                 .ifPresentOrElse(
                         this::picture,

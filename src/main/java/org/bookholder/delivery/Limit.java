@@ -2,6 +2,8 @@ package org.bookholder.delivery;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -54,15 +56,31 @@ public sealed interface Limit {
         }
     }
 
-    /** A pattern that a name must match as a whole. */
-    record Matching(Pattern pattern) implements Limit {
-        boolean allows(String name) {
-            return pattern.matcher(name).matches();
+    /**
+     * What a name must look like as a whole.
+     *
+     * @param text how it is written: a form such as <code>{lesson}.{ending}</code>, or a regular expression
+     * @param pattern the same as a pattern
+     */
+    record Matching(String text, Pattern pattern) implements Limit {
+        private static final Map<String, String> PARTS = Map.of("{lesson}", "[A-Za-z0-9_-]+", "{ending}", "[a-z0-9]+");
+
+        /** Reads a form, or a regular expression if no part of a form is in it. */
+        static Matching of(String text) {
+            StringBuilder pattern = new StringBuilder();
+            Matcher part = Pattern.compile("\\{(lesson|ending)}").matcher(text);
+            int from = 0;
+            while (part.find()) {
+                pattern.append(Pattern.quote(text.substring(from, part.start())))
+                        .append(PARTS.get(part.group()));
+                from = part.end();
+            }
+            String expression = from == 0 ? text : pattern + Pattern.quote(text.substring(from));
+            return new Matching(text, Pattern.compile(expression));
         }
 
-        @Override
-        public String text() {
-            return pattern.pattern();
+        boolean allows(String name) {
+            return pattern.matcher(name).matches();
         }
     }
 

@@ -151,10 +151,11 @@ public final class ProfileForm {
 
     private static Limit pattern(ProfileSetting setting, String value, String where) throws ProblemException {
         try {
-            return new Limit.Matching(Pattern.compile(value));
+            return Limit.Matching.of(value);
         } catch (PatternSyntaxException e) {
             throw new ProblemException(
-                    "'" + setting.label() + "' is not a regular expression (" + e.getDescription() + ")",
+                    "'" + setting.label() + "' is neither a form of a name nor a regular expression ("
+                            + e.getDescription() + ")",
                     where,
                     "write for instance " + setting.usual(),
                     e);

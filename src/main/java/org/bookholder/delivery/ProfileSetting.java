@@ -41,7 +41,11 @@ public enum ProfileSetting {
     /** Length of the film. */
     LENGTH("minutes", Form.RANGE, "at most 20", "length of the film"),
     /** The file's name. */
-    NAME("name", Form.PATTERN, "[A-Za-z0-9_-]+\\.[a-z0-9]+", "of the file, as a regular expression"),
+    NAME(
+            "name",
+            Form.PATTERN,
+            "{lesson}.{ending}",
+            "of the file; {lesson} stands for letters a to z, digits, - and _, {ending} for what follows the dot"),
     /** Integrated loudness. */
     LOUDNESS(
             "loudness",
@@ -74,8 +78,8 @@ public enum ProfileSetting {
         WORDS("write words with commas between them"),
         /** A range of numbers. */
         RANGE("write 'A to B', 'at least A' or 'at most B'"),
-        /** A regular expression. */
-        PATTERN("write a regular expression");
+        /** A form of a name, or a regular expression. */
+        PATTERN("write {lesson} where the lesson's name stands, as in {lesson}.mp4");
 
         private final String remedy;
 

@@ -138,16 +138,6 @@ public final class YamlEdit {
         return value.isEmpty() ? without(item, List.of(name)) : put(item, List.of(name), written(value));
     }
 
-    /** The text with a list that is not there yet, at the end, one item in each line. */
-    public String withList(String name, List<String> items) throws ProblemException {
-        if (flow(root)) {
-            return put(root, List.of(name), "[" + String.join(", ", items) + "]");
-        }
-        StringBuilder lines = new StringBuilder(name).append(':');
-        items.forEach(item -> lines.append('\n').append(STEP).append("- ").append(item));
-        return insertLine(text.length(), lines.toString());
-    }
-
     /** The text without the item of that index in the list at a path. */
     public String withoutItem(List<String> path, int index) {
         Node item = list(path).get(index);

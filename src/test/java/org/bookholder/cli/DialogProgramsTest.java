@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,23 @@ final class DialogProgramsTest {
                 .isTrue();
         assertThat(on("Linux", Map.of("PATH", path))).isFalse();
         assertThat(on("Linux", Map.of("DISPLAY", ":1"))).isFalse();
+    }
+
+    @Test
+    void anOpenDialogIsEndedAndNothingElse() throws Exception {
+        Path zenity = Files.copy(Path.of("/bin/sleep"), folder.resolve("zenity"), StandardCopyOption.COPY_ATTRIBUTES);
+        Process dialog = new ProcessBuilder(zenity.toString(), "60").start();
+        Process other = new ProcessBuilder("/bin/sleep", "60").start();
+        try {
+            LiveDesk.until(() ->
+                    dialog.info().command().filter(zenity.toString()::equals).isPresent());
+            DialogPrograms.endThoseOf(ProcessHandle.current());
+            dialog.waitFor();
+            assertThat(other.isAlive()).isTrue();
+        } finally {
+            dialog.destroyForcibly();
+            other.destroyForcibly();
+        }
     }
 
     @Test

@@ -50,7 +50,7 @@ final class HandOffCommandTest {
         keep(READ);
         assertThat(program.run("handoff", session.toString())).isZero();
         assertThat(program.err()).contains("no take was recorded; the files that need sound are left out");
-        assertThat(program.out()).startsWith("Cut: 1 clip, 1 gap, 00:00:");
+        assertThat(program.out()).startsWith("Cut: 1 clip, 1 gap (line 2), 00:00:");
         assertThat(files())
                 .containsExactlyInAnyOrder(
                         "lesson-pickups.csv",

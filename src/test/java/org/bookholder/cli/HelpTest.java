@@ -2,6 +2,8 @@ package org.bookholder.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -39,6 +41,13 @@ final class HelpTest {
         assertThat(program.run(command, "--help")).isZero();
         assertThat(program.out()).contains("Usage: bookholder " + command);
         assertThat(program.err()).isEmpty();
+    }
+
+    @Test
+    void aFolderThatIsCalledLikeACommandIsOpenedByALongerName() throws IOException {
+        Files.createDirectories(folder.resolve("film"));
+        assertThat(Main.folder("film", folder)).isEqualTo("; to open the folder 'film' write ./film");
+        assertThat(Main.folder("read", folder)).isEmpty();
     }
 
     @Test

@@ -209,7 +209,7 @@ final class HomeRoomsTest {
                 .isEqualTo("half typed");
         browser.click("#kinds > summary");
         browser.choose("#kind-2", "moving");
-        LiveDesk.until(() -> contains(yaml, "  - lesson-1.md\n  - {script: lesson-2.md, kind: moving}\n"));
+        LiveDesk.until(() -> contains(yaml, "kinds:\n  lesson-2.md: moving\n"));
         browser.click("#make-profile");
         browser.until("document.querySelector('#course-profile')");
         browser.click("#course-profile > summary");

@@ -67,7 +67,9 @@ final class LiveReadingTest {
             assertThat(share(picture, Palette.COMING)).isGreaterThan(0.002);
             assertThat(share(picture, Palette.SPOKEN)).isGreaterThan(0.0005);
         }
-        assertThat(outcome(notes(), 1)).isEqualTo("clean");
+        JsonNode notes = notes();
+        assertThat(outcome(notes, 1)).isEqualTo("clean");
+        assertThat(notes.at("/sound/lost").asDouble()).isLessThan(0.1);
     }
 
     @Test

@@ -85,13 +85,13 @@ final class CourseFileTest {
         Files.writeString(folder.resolve("two words.md"), "---\ntitle: Two\n---\nA line.\n");
         Files.writeString(folder.resolve("one.md"), "---\ntitle: One\n---\nA line.\n");
         file.addLessons(List.of("two words.md"));
-        assertThat(file.listsLessons()).isFalse();
-        file.setKind("one.md", LessonKind.SLIDES, List.of("one.md", "a.md"));
-        assertThat(file.listsLessons()).isTrue();
+        assertThat(yaml).hasContent("title: Wheels  # mine\n");
+        Files.writeString(yaml, "title: Wheels  # mine\nlessons:\n  - one.md\n  - a.md\n");
+        file.setKind("one.md", LessonKind.SLIDES);
         file.addLessons(List.of("two words.md"));
         file.addLessons(List.of("two words.md"));
-        file.setKind("two words.md", LessonKind.MOVING, List.of());
-        file.setKind("one.md", LessonKind.PRESENTER, List.of());
+        file.setKind("two words.md", LessonKind.MOVING);
+        file.setKind("one.md", LessonKind.PRESENTER);
         assertThat(yaml).hasContent("""
             title: Wheels  # mine
             lessons:
@@ -99,8 +99,21 @@ final class CourseFileTest {
               - a.md
               - {script: two words.md, kind: moving}
             """);
-        assertThatThrownBy(() -> file.setKind("none.md", LessonKind.SLIDES, List.of()))
-                .hasMessageContaining("no such lesson");
+        assertThatThrownBy(() -> file.setKind("none.md", LessonKind.SLIDES)).hasMessageContaining("no such lesson");
+    }
+
+    @Test
+    void aKindIsWrittenWithoutAListOfAllLessons() throws Exception {
+        Path yaml = Files.writeString(folder.resolve(Course.FILE), "title: Wheels  # mine\n");
+        Files.writeString(folder.resolve("one.md"), "---\ntitle: One\n---\nA line.\n");
+        Files.writeString(folder.resolve("two words.md"), "---\ntitle: Two\n---\nA line.\n");
+        file.setKind("two words.md", LessonKind.MOVING);
+        assertThat(yaml).hasContent("title: Wheels  # mine\nkinds:\n  two words.md: moving\n");
+        assertThat(CourseReader.read(folder).lessons())
+                .extracting(Lesson::kind)
+                .containsExactly(LessonKind.PRESENTER, LessonKind.PRESENTER, LessonKind.MOVING);
+        Files.writeString(yaml, "kinds: {one.md: moved}\n");
+        assertThatThrownBy(() -> CourseReader.read(folder)).hasMessageContaining("moved");
     }
 
     @Test

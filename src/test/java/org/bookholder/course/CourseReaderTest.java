@@ -42,26 +42,26 @@ final class CourseReaderTest {
     void readsWhatIsWrittenDown() {
         files.file("site.yaml", "size: 1");
         files.file(Course.FILE, """
-                title: Wheels
-                pace: 120
-                lessons:
-                  - lesson-10.md
-                  - {script: lesson-9.md, kind: moving}
-                recording:
-                  days: [2027-02-02, {day: 2027-02-04, from: 9:30, hours: 2.5}]
-                  hours: 4
-                  set-up: 20
-                  ratio: 1.8
-                editing:
-                  from: 2027-02-08
-                  hours a week: 12
-                  lessons a week: 2
-                  slack: 25
-                  hours per minute: {presenter: 0.2}
-                delivery: site.yaml
-                launch: 2027-06-01
-                costs: {currency: USD, equipment: 400, hour: 25, hired lesson: 300, price: 49, kept: 80}
-                """);
+            title: Wheels
+            pace: 120
+            lessons:
+              - lesson-10.md
+              - {script: lesson-9.md, kind: moving}
+            recording:
+              days: [2027-02-02, {day: 2027-02-04, from: 9:30, hours: 2.5}]
+              hours: 4
+              set-up: 20
+              ratio: 1.8
+            editing:
+              from: 2027-02-08
+              hours a week: 12
+              lessons a week: 2
+              slack: 25
+              hours per minute: {presenter: 0.2}
+            delivery: site.yaml
+            launch: 2027-06-01
+            costs: {currency: USD, equipment: 400, hour: 25, hired lesson: 300, price: 49, kept: 80}
+            """);
         Course course = files.read();
 
         assertThat(course.title()).isEqualTo("Wheels");
@@ -124,9 +124,9 @@ final class CourseReaderTest {
             value = {
                 "'titel: Wheels' | 1: there is no setting 'titel'; write 'title' if that is meant",
                 "'title: W\nteacher: A' | 2: there is no setting 'teacher'; write one of title, pace, lessons, "
-                        + "recording, editing, delivery, launch, costs",
-                "'title: a: b' | 1: course.yaml can't be read (mapping values are not allowed here); write each setting as "
-                        + "name: value, and put quotes around a value with a colon in it",
+                        + "recording, editing, kinds, delivery, launch, costs",
+                "'title: a: b' | 1: course.yaml can't be read (mapping values are not allowed here); write each"
+                        + " setting as name: value, and put quotes around a value with a colon in it",
                 "'lessons: [lesson-9.md, hub.md]' | 1: there is no file 'hub.md' in the course's folder; "
                         + "write the name of a file that is there",
                 "'lessons:\n  - lesson-9.md\n  - lesson-9.md' | 3: two lessons have the same name 'lesson-9' "

@@ -29,7 +29,7 @@ final class FactsCheckTest {
         "lesson.mov, 500, mov, 10, mend container: the file is of the kind mov",
         "lesson.mp4, 2001, mp4, 10, mend size-mb: the file has 2001 MB; allowed is at most 2000",
         "lesson.mp4, 500, mp4, 20.1, mend minutes: it lasts 20.1 minutes; allowed is at most 20",
-        "my lesson.mp4, 500, mp4, 10, mend name: the name does not match [A-Za-z0-9_-]+\\.[a-z0-9]+"
+        "my lesson.mp4, 500, mp4, 10, mend name: the name does not look like {lesson}.{ending}"
     })
     void whatIsWrongWithTheFile(String name, double megabytes, String container, double minutes, String finding) {
         assertThat(found(name, Math.round(megabytes * 1e6), container, minutes, PICTURE, SOUND))

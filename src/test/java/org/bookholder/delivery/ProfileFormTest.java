@@ -59,6 +59,18 @@ final class ProfileFormTest {
     }
 
     @Test
+    void aNameIsWrittenAsAForm() throws ProblemException {
+        Limit.Matching name = profile("name: {lesson}_final.mp4\n")
+                .pattern(ProfileSetting.NAME)
+                .orElseThrow();
+
+        assertThat(name.text()).isEqualTo("{lesson}_final.mp4");
+        assertThat(name.allows("lesson-1_final.mp4")).isTrue();
+        assertThat(name.allows("lesson 1_final.mp4")).isFalse();
+        assertThat(name.allows("lesson-1_finalXmp4")).as("the dot is a dot").isFalse();
+    }
+
+    @Test
     void rangesIncludeTheirEnds() throws ProblemException {
         Limit.Between loudness =
                 profile("loudness: -18 to -14.5").range(ProfileSetting.LOUDNESS).orElseThrow();
@@ -75,7 +87,7 @@ final class ProfileFormTest {
                 "height: 1080 | '1080' is not a range for 'height'",
                 "height: | 'height' says nothing",
                 "loudness: -14 to -18 | the range of 'loudness' is empty",
-                "name: [a-z | 'name' is not a regular expression",
+                "name: [a-z | 'name' is neither a form of a name nor a regular expression",
                 "audio | 'audio' says nothing",
                 "container: mkv | 'container' is given twice"
             })

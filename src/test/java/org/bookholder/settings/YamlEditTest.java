@@ -75,15 +75,6 @@ final class YamlEditTest {
     }
 
     @Test
-    void aListIsAddedAtTheEnd() throws ProblemException {
-        assertThat(edit("title: A # b\n").withList("lessons", List.of("a.md", "\"b: c.md\"")))
-                .isEqualTo("title: A # b\nlessons:\n  - a.md\n  - \"b: c.md\"\n");
-        assertThat(edit("{title: A}").withList("lessons", List.of("a.md", "b.md")))
-                .isEqualTo("{title: A, lessons: [a.md, b.md]}");
-        assertThat(edit("").withList("lessons", List.of("a.md"))).isEqualTo("lessons:\n  - a.md\n");
-    }
-
-    @Test
     void itemsComeAndGoInListsOfEitherStyle() throws ProblemException {
         List<String> days = List.of("recording", "days");
         assertThat(edit(COURSE).items(days)).containsExactly("2027-09-07", "{day: 2027-09-09, from: 9:30}");

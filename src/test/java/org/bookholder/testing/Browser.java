@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.Rectangle;
 import org.openqa.selenium.StaleElementReferenceException;
@@ -38,6 +39,7 @@ public final class Browser implements AutoCloseable {
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
     private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
     private static final Path PICTURES = Path.of("target", "desk-pictures");
+    private static final int MOST_TABS = 150;
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     /** Held, so that its level stays: Selenium warns at each start that Debian's Chromium is newer than itself. */
@@ -133,6 +135,25 @@ public final class Browser implements AutoCloseable {
     /** Presses keys as a person does, on whatever has the focus. */
     public void press(CharSequence keys) {
         driver.switchTo().activeElement().sendKeys(keys);
+    }
+
+    /** Goes on with Tab, as someone without a mouse does, until the focus is on a thing; it must be within reach. */
+    public void tabTo(String selector) {
+        String there = "document.activeElement.matches(" + quoted(selector) + ")";
+        for (int i = 0; i < MOST_TABS && !Boolean.TRUE.equals(value(there)); i++) {
+            new Actions(driver).sendKeys(Keys.TAB).perform();
+        }
+        assertThat(value(there)).as("Tab comes to " + selector).isEqualTo(true);
+    }
+
+    /** The same, and presses Enter there. */
+    public void enter(String selector) {
+        tabTo(selector);
+        new Actions(driver).sendKeys(Keys.ENTER).perform();
+    }
+
+    private static String quoted(String text) {
+        return "'" + text.replace("'", "\\'") + "'";
     }
 
     /** Clicks; if the page was laid anew between finding the thing and clicking, what stands there now. */

@@ -40,6 +40,7 @@ public final class FakeEquipment implements Equipment {
     private boolean staysToTheEnd;
     private boolean opensOneWindow;
     private Optional<Function<FileWish, List<Path>>> chooser = Optional.empty();
+    private Runnable dialogCloses = () -> {};
     private List<Display> displays = List.of();
     private int windowsClosed;
     private Optional<WindowWish> wish = Optional.empty();
@@ -140,6 +141,16 @@ public final class FakeEquipment implements Equipment {
     @Override
     public List<Path> choose(FileWish wish) {
         return chooser.orElseThrow().apply(wish);
+    }
+
+    @Override
+    public void closeFileDialogs() {
+        dialogCloses.run();
+    }
+
+    /** What closing a dialog for files does. */
+    public void whenDialogCloses(Runnable action) {
+        dialogCloses = action;
     }
 
     /** There is a dialog for files, and somebody who chooses in it. */

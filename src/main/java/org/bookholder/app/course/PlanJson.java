@@ -87,7 +87,11 @@ public final class PlanJson {
         json.put("forecast", EditText.forecast(burnDown, edit));
         json.put("sources", EditText.sources(course.editing()));
         ArrayNode weeks = json.putArray("weeks");
-        edit.weeks().forEach(week -> week(weeks.addObject(), week));
+        for (int i = 0; i < edit.weeks().size(); i++) {
+            week(
+                    weeks.addObject().put("rest", edit.finishesRest(i)),
+                    edit.weeks().get(i));
+        }
         String launch = status.board().finished()
                 ? ""
                 : course.launch()

@@ -64,6 +64,9 @@ public interface Equipment {
      */
     List<Path> choose(FileWish wish);
 
+    /** Closes a dialog that is open, so that the thread that waits for it goes on. For any thread. */
+    void closeFileDialogs();
+
     /** A reading window. Confined to the main thread. */
     interface Window extends AutoCloseable {
         /** Shows the session until the presenter closes the window or the program ends. */

@@ -21,6 +21,7 @@ import org.bookholder.app.session.SessionFolders;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
+import org.bookholder.course.Text;
 import org.bookholder.cutlist.PunchIn;
 import org.bookholder.delivery.CheckReport;
 import org.bookholder.delivery.Profile;
@@ -36,6 +37,7 @@ import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.FilmRules;
 import org.bookholder.footage.PictureFacts;
+import org.bookholder.handoff.captions.Chapter;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.timing.FrameRate;
@@ -115,6 +117,9 @@ public final class FilmService {
         }
         FilmFormat format = format(profile, pictures, rate, cut.length(), remarks);
         FilmPlan plan = FilmPlanner.plan(cut.pieces(), rate, framing(pictures, format));
+        if (!Chapter.wanted(lesson)) {
+            remarks.add(Chapter.NONE);
+        }
         Path session = last.folder().path();
         demand(plan, !cameras.isEmpty(), session);
         FilmMade made = film(new FilmOrder(
@@ -201,13 +206,13 @@ public final class FilmService {
         }
         if (!plan.missing().isEmpty()) {
             throw new ProblemException(
-                    "there is nothing to use for " + FilmText.lines(plan.missing()),
+                    "there is nothing to use for " + Text.lines(plan.missing()),
                     session.toString(),
                     "pick them up, leave them out with --leave-out, or make a draft with --draft");
         }
         if (!plan.unseen().isEmpty()) {
             throw new ProblemException(
-                    "no camera's file shows " + FilmText.lines(plan.unseen()),
+                    "no camera's file shows " + Text.lines(plan.unseen()),
                     session.toString(),
                     "match the file that does: bookholder match " + session + " FILE; or make a draft with --draft");
         }

@@ -33,7 +33,7 @@ public final class FilmText {
                 result.made().loudness().truePeak(),
                 result.made().held() ? ", loud peaks held down" : ""));
         if (!result.plan().missing().isEmpty()) {
-            lines.add("A card stands for " + lines(result.plan().missing()) + ": nothing to use yet");
+            lines.add("A card stands for " + Text.lines(result.plan().missing()) + ": nothing to use yet");
         }
         lines.addAll(result.marked());
         lines.addAll(result.remarks());
@@ -48,14 +48,5 @@ public final class FilmText {
                 .distinct()
                 .collect(Collectors.joining(" and "));
         return sources.isEmpty() ? "none" : sources;
-    }
-
-    /** "line 3" or "lines 3, 5 and 8". */
-    static String lines(List<Integer> lines) {
-        List<String> numbers = lines.stream().map(String::valueOf).toList();
-        int last = numbers.size() - 1;
-        return last == 0
-                ? "line " + numbers.get(0)
-                : "lines " + String.join(", ", numbers.subList(0, last)) + " and " + numbers.get(last);
     }
 }

@@ -11,6 +11,7 @@ import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.SessionFolders;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.course.Text;
+import org.bookholder.cutlist.CutItem;
 import org.bookholder.cutlist.CutList;
 import org.bookholder.cutlist.CutPlanner;
 import org.bookholder.cutlist.CutRules;
@@ -22,6 +23,8 @@ import org.bookholder.handoff.HandOff;
 import org.bookholder.handoff.HandOffFile;
 import org.bookholder.handoff.HandOffPart;
 import org.bookholder.handoff.HandOffWriter;
+import org.bookholder.handoff.captions.CaptionsPart;
+import org.bookholder.handoff.captions.Chapter;
 import org.bookholder.handoff.sound.TakesPart;
 import org.bookholder.handoff.timeline.Media;
 import org.bookholder.handoff.timeline.MediaList;
@@ -50,9 +53,10 @@ public final class HandOffService {
      *
      * @param summary the cut, in one line
      * @param files the files in order
-     * @param remarks notes on them, one line each
+     * @param remarks what is wrong with them, one line each
+     * @param notes what else is worth knowing of them, one line each
      */
-    public record Written(String summary, List<Path> files, List<String> remarks) {}
+    public record Written(String summary, List<Path> files, List<String> remarks, List<String> notes) {}
 
     /** Writes the files of a session; if that fails, nothing is changed. */
     public Written write(Path session) throws ProblemException {
@@ -67,7 +71,7 @@ public final class HandOffService {
             if (kept.state().takes().rolling()) {
                 remarks.add("the session is still running; this is how far it has come");
             }
-            return new Written(summary(handOff), written, remarks);
+            return new Written(summary(handOff), written, remarks, notes(handOff, possible));
         }
     }
 
@@ -144,11 +148,19 @@ public final class HandOffService {
         return new PunchIn(PunchIn.DEFAULT_STEP, most);
     }
 
+    private static List<String> notes(HandOff handOff, List<HandOffPart> parts) {
+        boolean captions = parts.stream().anyMatch(CaptionsPart.class::isInstance);
+        return captions && !Chapter.wanted(handOff.state().script()) ? List.of(Chapter.NONE) : List.of();
+    }
+
     private static String summary(HandOff handOff) {
-        int clips = handOff.cut().clips().size();
-        int gaps = handOff.cut().items().size() - clips;
+        List<Integer> gaps = handOff.cut().items().stream()
+                .filter(item -> item.clip().isEmpty())
+                .map(CutItem::firstLine)
+                .toList();
         Timecode timecode = handOff.timeline().timecode();
-        return Text.count(clips, "clip") + ", " + Text.count(gaps, "gap") + ", "
+        return Text.count(handOff.cut().clips().size(), "clip") + ", " + Text.count(gaps.size(), "gap")
+                + (gaps.isEmpty() ? "" : " (" + Text.lines(gaps) + ")") + ", "
                 + timecode.label(handOff.timeline().frames()) + " at "
                 + timecode.rate().label() + (timecode.drop() ? " drop-frame" : "");
     }

@@ -109,6 +109,18 @@ final class FileDialogs implements Stage {
         return json;
     }
 
+    /** Closes the dialog that is open, so that the program need not wait for somebody to do so. */
+    void close() {
+        boolean waits;
+        synchronized (this) {
+            wish = null;
+            waits = open;
+        }
+        if (waits) {
+            equipment.closeFileDialogs();
+        }
+    }
+
     @Override
     public int doWork() {
         FileWish wanted;

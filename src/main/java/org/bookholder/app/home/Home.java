@@ -214,6 +214,7 @@ public final class Home implements AutoCloseable {
     public void close() {
         jobs.stopAll();
         rooms.before().beforeReading();
+        rooms.dialogs().close();
         workers.close();
         server.close();
         courses.close();

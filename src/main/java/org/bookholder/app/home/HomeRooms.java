@@ -17,6 +17,7 @@ import org.bookholder.runtime.stage.Stage;
  * @param scripts the scripts of the course that is shown
  * @param before what should be right before a lesson is read
  * @param displays the monitors
+ * @param dialogs the system's own dialogs for files
  * @param questions passes on what is asked
  * @param stages what works for them
  */
@@ -25,6 +26,7 @@ record HomeRooms(
         ScriptRoom scripts,
         BeforeRoom before,
         DisplayList displays,
+        FileDialogs dialogs,
         HomeQuestions questions,
         List<Stage> stages)
         implements AutoCloseable {
@@ -54,7 +56,7 @@ record HomeRooms(
                 new SettingsRoom(here, courses),
                 dialogs,
                 work);
-        return new HomeRooms(words, scripts, before, displays, questions, List.of(levels, checks, dialogs));
+        return new HomeRooms(words, scripts, before, displays, dialogs, questions, List.of(levels, checks, dialogs));
     }
 
     /** While a lesson is read nothing that it needs is kept here. */

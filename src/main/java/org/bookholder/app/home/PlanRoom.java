@@ -69,9 +69,13 @@ final class PlanRoom {
         if (!LessonKind.labels().contains(label)) {
             throw new ProblemException("there is no such kind of lesson", label, "choose another one");
         }
+        String script = asked.path("script").asText();
         List<String> scripts = new ArrayList<>();
         lessons().forEach(lesson -> scripts.add(lesson.path("script").asText()));
-        file.setKind(asked.path("script").asText(), LessonKind.of(label), scripts);
+        if (!scripts.contains(script)) {
+            throw new ProblemException("the course has no such lesson", script, "look again");
+        }
+        file.setKind(script, LessonKind.of(label));
     }
 
     /** All lessons in order, each with its script as it is named in the course's file. */
@@ -133,7 +137,6 @@ final class PlanRoom {
                     .put("hours", day.hours());
         }
         json.set("lessons", lessons());
-        json.put("listsLessons", file.listsLessons());
         ArrayNode kinds = json.putArray("kinds");
         for (LessonKind kind : LessonKind.values()) {
             kinds.addObject().put("kind", kind.label()).put("words", kind.words());

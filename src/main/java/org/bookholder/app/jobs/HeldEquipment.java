@@ -73,6 +73,11 @@ public record HeldEquipment(Equipment equipment, Runnable hold) implements Equip
         return equipment.choose(wish);
     }
 
+    @Override
+    public void closeFileDialogs() {
+        equipment.closeFileDialogs();
+    }
+
     private record HeldEars(Ears ears, Runnable hold) implements Ears {
         @Override
         public Vocabulary vocabulary() {

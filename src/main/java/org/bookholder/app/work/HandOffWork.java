@@ -73,6 +73,7 @@ record HandOffWork(WorkPlace place) implements WorkList.Maker {
         List<Row> rows = new ArrayList<>();
         written.remarks().forEach(remark -> rows.add(Row.warning(remark)));
         Path folder = choices.folder(session);
+        written.notes().forEach(note -> rows.add(Row.line(note)));
         rows.add(Row.line("Files: " + folder));
         List<Link> links = new ArrayList<>(place.link(session, "Hear and decide"));
         links.add(new Link("Open the folder", folder.toString(), Link.Kind.FOLDER));

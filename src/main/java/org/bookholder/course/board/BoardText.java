@@ -55,6 +55,7 @@ public final class BoardText {
         for (LessonState lesson : board.lessons()) {
             words += lesson.lesson().script().spokenWords();
             seconds += lesson.seconds();
+            List<String> steps = Text.wrap(lesson.next(), room - title);
             out.add(String.format(
                             Locale.ROOT,
                             row,
@@ -63,8 +64,9 @@ public final class BoardText {
                             lesson.lesson().script().spokenWords(),
                             Text.clock(lesson.seconds()),
                             lesson.stage().label(),
-                            Text.cut(lesson.next(), room - title))
+                            steps.get(0))
                     .stripTrailing());
+            steps.stream().skip(1).forEach(more -> out.add(" ".repeat(WIDTH - room + title) + more));
         }
         out.add(String.format(Locale.ROOT, row, "", Text.fit("in all", title), words, Text.clock(seconds), "", "")
                 .stripTrailing());
@@ -117,7 +119,9 @@ public final class BoardText {
         for (LessonState state : board.lessons()) {
             List<String> missing = state.missing();
             if (!missing.isEmpty()) {
-                out.add(Text.cut("  " + state.lesson().name() + ": " + String.join(", ", missing), WIDTH));
+                List<String> rows = Text.wrap(state.lesson().name() + ": " + String.join(", ", missing), WIDTH - 4);
+                out.add("  " + rows.get(0));
+                rows.stream().skip(1).forEach(more -> out.add("    " + more));
             }
         }
     }

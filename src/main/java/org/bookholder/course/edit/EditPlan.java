@@ -64,6 +64,14 @@ public record EditPlan(List<EditWeek> weeks) {
         return new EditPlan(weeks);
     }
 
+    /** Whether the first lesson that is finished in a week, counted from 0, was started in an earlier one. */
+    public boolean finishesRest(int week) {
+        List<String> finished = weeks.get(week).finished();
+        return week > 0
+                && !finished.isEmpty()
+                && finished.get(0).equals(weeks.get(week - 1).begun());
+    }
+
     private static Optional<EditTask> next(List<EditTask> open, LocalDate week) {
         return open.stream().filter(task -> task.canBeginOn(week)).findFirst();
     }

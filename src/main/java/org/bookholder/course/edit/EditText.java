@@ -26,7 +26,7 @@ public final class EditText {
         EditPlan plan = EditPlan.of(tasks, editing, burnDown.from(), 1);
         out.add(String.format(
                 Locale.ROOT, "%-11s %s %6s %6s", "week of", Text.fit("finished", LESSONS), "hours", "slack"));
-        out.addAll(rows(plan.weeks()));
+        out.addAll(rows(plan));
         out.addAll(Text.wrap(sanity(plan.weeks().size())));
         out.addAll(Text.wrap(sources(editing)));
         out.add("");
@@ -46,7 +46,8 @@ public final class EditText {
     }
 
     /** A row for each week; one for weeks that pass until something is recorded. */
-    private static List<String> rows(List<EditWeek> weeks) {
+    private static List<String> rows(EditPlan plan) {
+        List<EditWeek> weeks = plan.weeks();
         List<String> rows = new ArrayList<>();
         for (int i = 0; i < weeks.size(); i++) {
             int first = i;
@@ -56,22 +57,26 @@ public final class EditText {
                 i++;
             }
             int idle = i - first + 1;
-            rows.add(
-                    row(weeks.get(first), "(waits for the recording" + (idle > 1 ? ", " + idle + " weeks" : "") + ")"));
+            String waiting = "(waits for the recording" + (idle > 1 ? ", " + idle + " weeks" : "") + ")";
+            rows.addAll(row(weeks.get(first), waiting, plan.finishesRest(first)));
         }
         return rows;
     }
 
-    private static String row(EditWeek week, String waiting) {
-        String lessons = week.idle() ? waiting : String.join(", ", week.finished());
+    private static List<String> row(EditWeek week, String waiting, boolean rest) {
+        String lessons = week.idle() ? waiting : (rest ? "rest of " : "") + String.join(", ", week.finished());
         String begun = week.begun().isEmpty() ? "" : (lessons.isEmpty() ? "" : ", ") + "part of " + week.begun();
-        return String.format(
+        List<String> names = Text.wrap(lessons + begun, LESSONS);
+        List<String> rows = new ArrayList<>();
+        rows.add(String.format(
                 Locale.ROOT,
                 "%-11s %s %6.1f %6.1f",
                 week.begins(),
-                Text.fit(lessons + begun, LESSONS),
+                Text.fit(names.get(0), LESSONS),
                 week.hours(),
-                week.slack());
+                week.slack()));
+        names.stream().skip(1).forEach(more -> rows.add(" ".repeat(12) + more));
+        return rows;
     }
 
     /** How a number of weeks compares with what is usual. */

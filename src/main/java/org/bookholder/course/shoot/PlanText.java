@@ -33,7 +33,7 @@ public final class PlanText {
             out.add("");
             out.add("Session " + ++number
                     + session.date().map(day -> ", " + day).orElse("") + ": " + Text.hours(session.length())
-                    + ", of it " + Text.hours(session.reading()) + " of reading");
+                    + ", of it " + Text.hours(session.reading()) + " before the camera");
             session.slots().forEach(slot -> out.add(row(session, slot)));
         }
         out.add("");
@@ -65,7 +65,8 @@ public final class PlanText {
                 ? "Everything is recorded, and no pickup is open."
                 : String.format(
                         Locale.ROOT,
-                        "To record: %s before the camera, at %.2f recorded minutes for each finished one (%s).",
+                        "To record: %s before the camera, each lesson rounded up to a minute, at %.2f recorded minutes"
+                                + " for each finished one (%s).",
                         Text.hours(SessionPlanner.sum(works.works())),
                         works.ratio(),
                         works.ratioFrom());
@@ -81,7 +82,7 @@ public final class PlanText {
                 + "); at most " + Text.hours(terms.reading()) + " of reading in a session ("
                 + (terms.reading().equals(usual.reading()) ? "common practice: 2 to 3 hours" : yours) + "); set-up "
                 + Text.hours(terms.setUp()) + " (common practice: " + Text.hours(usual.setUp())
-                + "). The hardest lesson comes first.";
+                + "). In each session the lesson with the most hard stretches comes first, while your voice is fresh.";
     }
 
     private static String row(PlannedSession session, Slot slot) {

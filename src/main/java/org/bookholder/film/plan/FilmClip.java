@@ -46,6 +46,11 @@ public record FilmClip(
         return take > 0;
     }
 
+    /** Whether the reading goes on in another piece without a cut. */
+    boolean goesOnIn(FilmClip next) {
+        return session == next.session && take == next.take && out.equals(next.in);
+    }
+
     /** The number of the picture after its last. */
     public long end() {
         return start + frames;

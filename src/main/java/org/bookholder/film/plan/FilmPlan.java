@@ -27,10 +27,11 @@ public record FilmPlan(FrameRate rate, List<FilmClip> clips) {
         return rate.length(frames());
     }
 
-    /** How many places there are where two pieces of the reading meet. */
+    /** How many places there are where two pieces of the reading meet; where only the camera changes there is none. */
     public int joins() {
         return (int) IntStream.range(1, clips.size())
                 .filter(i -> clips.get(i - 1).used() && clips.get(i).used())
+                .filter(i -> !clips.get(i - 1).goesOnIn(clips.get(i)))
                 .count();
     }
 

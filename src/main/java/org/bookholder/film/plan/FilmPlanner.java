@@ -205,11 +205,8 @@ public final class FilmPlanner {
             boolean follows = i > 0
                     && clips.get(i).shot().isPresent()
                     && clips.get(i - 1).shot().isPresent();
-            boolean goesOn = follows
-                    && clips.get(i).session() == clips.get(i - 1).session()
-                    && clips.get(i).take() == clips.get(i - 1).take()
-                    && clips.get(i).in().equals(clips.get(i - 1).out());
             FilmChoices.Framing wish = wishes.get(i);
+            boolean goesOn = follows && clips.get(i - 1).goesOnIn(clips.get(i));
             if (!goesOn || wish != FilmChoices.Framing.PLANNED) {
                 pieces.add(new PunchIn.Piece(follows, wish));
             }

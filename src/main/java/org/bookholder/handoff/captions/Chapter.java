@@ -15,6 +15,15 @@ import org.bookholder.timing.StreamTime;
  * @param title its title on one line
  */
 public record Chapter(StreamTime start, String title) {
+    /** Why there are none, for people. */
+    public static final String NONE = "No chapters: the script has no headings, and each chapter begins at one";
+
+    /** Whether a script has headings, so that its films have chapters. */
+    public static boolean wanted(Script script) {
+        return script.elements().stream()
+                .anyMatch(element -> element instanceof Direction direction && direction.heading());
+    }
+
     /**
      * The chapters of a film by the headings of its script. The first begins with the film (common practice: sites that list
      * chapters want it so); a heading of which no line is in the film makes none. Empty if the script has no headings.
@@ -23,12 +32,10 @@ public record Chapter(StreamTime start, String title) {
      */
     public static List<Chapter> of(Script script, List<SpokenLine> spoken) {
         List<Chapter> chapters = new ArrayList<>();
-        boolean headed = false;
         String title = script.title();
         List<Integer> lines = new ArrayList<>();
         for (ScriptElement element : script.elements()) {
             if (element instanceof Direction direction && direction.heading()) {
-                headed = true;
                 add(chapters, title, lines, spoken);
                 title = direction.text();
                 lines.clear();
@@ -38,7 +45,7 @@ public record Chapter(StreamTime start, String title) {
         }
         add(chapters, title, lines, spoken);
         chapters.sort((a, b) -> a.start().compareTo(b.start()));
-        if (!headed || chapters.isEmpty()) {
+        if (!wanted(script) || chapters.isEmpty()) {
             return List.of();
         }
         chapters.set(0, new Chapter(StreamTime.ZERO, chapters.get(0).title()));

@@ -41,7 +41,9 @@ final class HandOffServiceTest {
     @Test
     void writesTheWholeHandOffAndNamesItsFiles() throws ProblemException {
         HandOffService.Written written = service(Interruption.NONE).write(session);
-        assertThat(written.summary()).matches("\\d+ clips, \\d+ gaps, \\d\\d:\\d\\d:\\d\\d:\\d\\d at 25");
+        assertThat(written.summary())
+                .matches("2 clips, 4 gaps \\(lines 2, 3, 4 and 6\\), \\d\\d:\\d\\d:\\d\\d:\\d\\d at 25");
+        assertThat(written.notes()).singleElement().asString().startsWith("No chapters: the script has no headings");
         assertThat(written.files())
                 .isNotEmpty()
                 .allMatch(file -> file.startsWith(HandOffRequest.usualFolder(session)))

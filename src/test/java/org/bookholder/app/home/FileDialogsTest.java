@@ -98,6 +98,21 @@ final class FileDialogsTest {
     }
 
     @Test
+    void anOpenDialogIsClosedWithTheProgram() throws Exception {
+        List<String> closed = new ArrayList<>();
+        equipment.whenDialogCloses(() -> closed.add("closed"));
+        dialogs.close();
+        assertThat(closed).isEmpty();
+        equipment.hasChooser(wish -> {
+            dialogs.close();
+            return List.of();
+        });
+        ask("\"do\":\"begin\"");
+        dialogs.doWork();
+        assertThat(closed).containsExactly("closed");
+    }
+
+    @Test
     void thePageShowsItsOwnListWithoutADialogWhileOneIsOpenAndWhileALessonIsRead() throws Exception {
         assertThat(ask("\"do\":\"begin\"").path("own").asBoolean()).isTrue();
         somebodyChooses(card);

@@ -50,6 +50,10 @@ final class EditPlanTest {
         EditPlan plan = EditPlan.of(tasks(20, 2), editing(10, 3, 0.2), MONDAY, 1);
         assertThat(plan.weeks()).extracting(EditWeek::begun).containsExactly("l1", "l1", "");
         assertThat(plan.weeks().get(2).finished()).containsExactly("l1", "l2");
+        assertThat(List.of(plan.finishesRest(0), plan.finishesRest(1), plan.finishesRest(2)))
+                .containsExactly(false, false, true);
+        assertThat(EditText.of(tasks(20, 2), editing(10, 3, 0.2), MONDAY))
+                .anyMatch(row -> row.contains("rest of l1, l2 "));
     }
 
     @Test

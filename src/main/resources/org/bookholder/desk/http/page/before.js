@@ -82,7 +82,9 @@ function showMicrophones() {
   for (const bar of byId('choose-microphone').querySelectorAll('.level')) {
     const heard = home.levels.find(({ name }) => name === bar.dataset.name);
     bar.style.width = `${100 * level(heard?.peak ?? QUIETEST)}%`;
-    bar.closest('label').querySelector('.heard').textContent = told(heard);
+    const row = bar.closest('label');
+    row.classList.toggle('broken', Boolean(heard?.trouble));
+    row.querySelector('.heard').textContent = told(heard);
   }
 }
 

@@ -1,6 +1,6 @@
 // Finished? Whether every lesson can go out, and if not what is missing, lesson by lesson.
 
-import { byId, count, el } from './words.js';
+import { byId, count, dated, el } from './words.js';
 
 export function showGate(home) {
   const { today, trouble } = home.course;
@@ -19,6 +19,6 @@ export function showGate(home) {
       el('span', { class: 'n' }, String(row.number)), el('span', { class: 'name' }, row.title),
       el('span', { class: 'missing' }, row.kind === 'unreadable' ? row.why
         : `Missing: ${today.steps.filter((_, i) => row.way[i] < 1).join(', ')}.`),
-      el('span', { class: 'small next-step' }, row.todo ?? '')))),
+      row.todo ? el('span', { class: 'small next-step' }, `Next: ${dated(row.todo)}.`) : ''))),
     today.finished ? '' : el('p', { class: 'small' }, 'Don\u2019t promise a date until this list is empty.'));
 }

@@ -108,7 +108,7 @@ function headline(today) {
   return today.day === 'unset' ? `Next: ${amount(today)}` : 'Nothing is planned today';
 }
 
-const amount = (today) => `${count(today.lessons, 'lesson')}, ${count(today.minutes, 'minute')} of reading`;
+const amount = (today) => `${count(today.lessons, 'lesson')}, about ${count(today.minutes, 'minute')} before the camera`;
 
 function nextDay(today) {
   if (today?.day !== 'later' || today.finished) return '';
@@ -118,12 +118,18 @@ function nextDay(today) {
   return `Next recording day: ${date}. ${amount(today)}.`;
 }
 
+function readToday(day) {
+  if (!day?.sessions?.length) return 'Nothing has been read at a microphone today.';
+  const length = day.reading < 60 ? count(day.reading, 'minute') : hours(day.reading);
+  return `Read ${day.reading ? length : 'less than a minute'} today, all lessons together.`;
+}
+
 function showRest() {
   const today = home.course.today;
   byId('voice').hidden = !today;
   if (!today) return;
   fill('rest',
-    el('p', {}, home.day?.sessions?.length ? `Read ${hours(home.day.reading)} today, all lessons together.` : 'Nothing has been read at a microphone today.'),
+    el('p', {}, readToday(home.day)),
     el('p', { class: 'small' }, 'Stop sooner if your voice hurts or you grow hoarse. ',
       el('a', { href: '#settings', onclick: (event) => { event.preventDefault(); go('settings'); } }, 'Break reminders')));
 }
@@ -168,6 +174,7 @@ function showTools() {
 const openFolder = () => chooseFolder((folder) => act({ do: 'open', folder }).then((done) => { if (done) go('today'); return done; }));
 
 function go(next) {
+  if (next !== view) scrollTo(0, 0);
   view = next;
   for (const name of VIEWS) byId(name).hidden = name !== view;
   byId('work').hidden = !WORK.includes(view);

@@ -67,7 +67,7 @@ export function saving(field, save) {
     const now = byId(`${id}-w`) ?? wrong;
     now.textContent = trouble;
   };
-  return el('div', { class: 'field', onchange: change },
+  return el('div', { class: kind === 'CHECK' ? 'field check' : 'field', onchange: change },
     el(group ? 'span' : 'label', group ? { id: `${id}-l`, class: 'field-name' } : { for: id }, label),
     el('div', { class: 'control' }, control, unit ? el('span', { class: 'unit' }, unit) : ''),
     el('span', { id: `${id}-m`, class: 'small' }, meaning), wrong);

@@ -4,11 +4,16 @@ import { byId, el } from './words.js';
 
 const keysOff = () => localStorage.getItem('keys') === 'off';
 
+const BOXES = 'input[type=checkbox], input[type=radio]';
+
 /** Whether someone is typing into this element, so that keys mean letters. */
-export const typing = (target) => target.matches('input, textarea, select') || target.isContentEditable;
+export const typing = (target) => target.matches(`input:not(${BOXES}), textarea, select`) || target.isContentEditable;
+
+/** A box or a row of choices needs the arrows and the space bar for itself; letters and digits mean nothing to it. */
+const needed = (event) => event.target.matches(BOXES) && !/^[\p{L}\d?]$/u.test(event.key);
 
 /** Whether a key is meant for the page, and not for the browser, a field, a dialog or another program. */
-export const meant = (event) => !event.ctrlKey && !event.metaKey && !event.altKey && !typing(event.target)
+export const meant = (event) => !event.ctrlKey && !event.metaKey && !event.altKey && !typing(event.target) && !needed(event)
   && !document.querySelector('dialog[open]') && (event.key === '?' || !keysOff());
 
 /** Shows pairs of a key and its action. */

@@ -77,7 +77,6 @@ function ownHours() {
 function kinds() {
   const options = plan.kinds.map(({ kind, words }) => [kind, words]);
   return el('details', { class: 'group', id: 'kinds' }, el('summary', {}, 'How much there is to edit in each lesson'),
-    el('p', { class: 'small' }, plan.listsLessons ? '' : 'The course\u2019s file will then list the lessons in this order.'),
     el('div', { class: 'fields' }, ...plan.lessons.filter(({ kind }) => kind).map(({ script, title, kind }, i) => saving({
       id: `kind-${i + 1}`, label: title, kind: 'CHOICE', value: kind, options, meaning: script,
     }, (value) => told({ do: 'kind', script, kind: value })))));

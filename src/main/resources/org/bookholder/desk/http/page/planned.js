@@ -34,17 +34,17 @@ function sessions({ toRecord, over, sessions: all, free, left, why }) {
 }
 
 const session = ({ day, length, reading, slots }, i) => [
-  el('h4', { class: 'list-title' }, day ? said(day, true) : `Session ${i + 1}`, ` · ${length}, with ${reading} of reading`),
+  el('h4', { class: 'list-title' }, day ? said(day, true) : `Session ${i + 1}`, ` · ${length}, of it ${reading} before the camera`),
   el('ol', { class: 'slots' }, ...slots.map(({ at, use, what, length: long }) => el('li', { class: use.toLowerCase() },
     el('span', { class: 'at' }, at), el('span', { class: 'name' }, what || USES[use]), el('span', { class: 'at' }, long)))),
 ];
 
 function editing({ toEdit, weeks, usual, forecast, launch, caution }) {
   return [el('p', {}, `${toEdit}.`),
-    el('ol', { class: 'slots weeks' }, ...together(weeks).map(({ begins, idle, finished, begun, hours, lasts }) => el('li', { class: idle ? 'break' : '' },
+    el('ol', { class: 'slots weeks' }, ...together(weeks).map(({ begins, idle, finished, rest, begun, hours, lasts }) => el('li', { class: idle ? 'break' : '' },
       el('span', { class: 'at' }, said(begins)),
       el('span', { class: 'name' }, idle ? `waits for the recording${lasts > 1 ? `, ${lasts} weeks` : ''}`
-        : [...finished, begun && `part of ${begun}`].filter(Boolean).join(', ')),
+        : [...finished.map((name, i) => (rest && !i ? `rest of ${name}` : name)), begun && `part of ${begun}`].filter(Boolean).join(', ')),
       el('span', { class: 'at' }, idle ? '' : `${hours.toFixed(1)} h`)))),
     ...[usual, forecast, launch].filter(Boolean).map((text) => el('p', { class: 'small' }, dated(text))),
     caution ? el('p', {}, caution) : ''];
