@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.bookholder.files.DiskRoom;
 import org.bookholder.files.PrivateFiles;
 import org.bookholder.files.RunFolder;
 import org.bookholder.problem.ProblemException;
@@ -68,7 +69,7 @@ final class NativeFolders {
         if (refusesPrograms(folder.toRealPath())) {
             return "does not let programs run (it is mounted noexec)";
         }
-        return Files.getFileStore(folder).getUsableSpace() < ROOM ? "has no room (48 MB are needed)" : "";
+        return DiskRoom.free(folder) < ROOM ? "has no room (48 MB are needed)" : "";
     }
 
     /** Whether the file system with this folder is mounted noexec; can be told on Linux only. */

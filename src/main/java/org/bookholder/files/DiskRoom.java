@@ -3,7 +3,6 @@ package org.bookholder.files;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.file.FileStore;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Random;
@@ -24,14 +23,21 @@ public final class DiskRoom {
      */
     public static void check(Path folder, long least) throws ProblemException {
         try {
-            FileStore disk = Files.getFileStore(folder);
-            if (disk.getUsableSpace() < least) {
+            if (free(folder) < least) {
                 throw new ProblemException("the disk is full", folder.toString(), "free some space");
             }
             write(folder.resolve("room.part"));
         } catch (IOException e) {
             throw DiskProblems.writing(folder, e);
         }
+    }
+
+    /**
+     * How much more a folder that is there takes, in bytes. The platform's own file stores are looked up in the list of what is mounted, and
+     * below a changed root that list may lack the root.
+     */
+    public static long free(Path folder) {
+        return folder.toFile().getUsableSpace();
     }
 
     private static void write(Path file) throws IOException {

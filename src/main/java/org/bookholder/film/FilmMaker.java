@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
+import org.bookholder.files.DiskRoom;
 import org.bookholder.files.FileNames;
 import org.bookholder.files.RunFolder;
 import org.bookholder.files.UnusedName;
@@ -72,7 +73,7 @@ public final class FilmMaker {
         Path parent = Objects.requireNonNull(order.wanted().toAbsolutePath().getParent());
         try {
             Files.createDirectories(parent);
-            checkRoom(Files.getFileStore(parent).getUsableSpace(), bytes(), parent);
+            checkRoom(DiskRoom.free(parent), bytes(), parent);
             try (RunFolder work = RunFolder.create(parent)) {
                 return make(work.path());
             }

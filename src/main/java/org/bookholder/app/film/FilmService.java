@@ -112,7 +112,7 @@ public final class FilmService {
         LessonCut cut = LessonCut.of(lesson, sessions, sources, rules.cut(), leftOut, stop);
         List<String> remarks = new ArrayList<>();
         if (!onlyNow.isEmpty()) {
-            remarks.add(FilmText.lines(List.copyOf(new TreeSet<>(onlyNow)))
+            remarks.add(Text.lines(List.copyOf(new TreeSet<>(onlyNow)))
                     + " left out of this film only: no session has it yet, so nothing was noted");
         }
         FilmFormat format = format(profile, pictures, rate, cut.length(), remarks);

@@ -1,10 +1,10 @@
 package org.bookholder.app.session;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import org.bookholder.files.DiskRoom;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,13 +35,7 @@ public record RecordingRoom(double seconds) {
         while (there != null && !Files.exists(there)) {
             there = there.getParent();
         }
-        try {
-            return there == null
-                    ? Optional.empty()
-                    : Optional.of(of(Files.getFileStore(there).getUsableSpace(), rate));
-        } catch (IOException unknown) {
-            return Optional.empty();
-        }
+        return there == null ? Optional.empty() : Optional.of(of(DiskRoom.free(there), rate));
     }
 
     /** One sentence for people. */

@@ -18,6 +18,7 @@ import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.Content;
 import org.bookholder.files.DiskProblems;
+import org.bookholder.files.DiskRoom;
 import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
 
@@ -71,9 +72,9 @@ public final class SessionUnpacking {
         }
     }
 
-    private static void checkRoom(SessionArchive packed, Path place) throws ProblemException, IOException {
+    private static void checkRoom(SessionArchive packed, Path place) throws ProblemException {
         long needed = packed.files().stream().mapToLong(packed::size).sum();
-        long free = Files.getFileStore(place).getUsableSpace();
+        long free = DiskRoom.free(place);
         if (needed < 0 || needed > free) {
             throw new ProblemException(
                     "there is not enough room (" + megabytes(needed) + " MB are needed, " + megabytes(free)
