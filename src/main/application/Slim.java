@@ -21,7 +21,7 @@ import java.util.zip.ZipOutputStream;
 final class Slim {
     /** Folders in which the libraries keep native code, one for each system. */
     private static final Pattern NATIVE = Pattern.compile(
-            "((win32|linux|darwin)(-x86-64)?|com/sun/jna/[a-z0-9]+-[a-z0-9-]+|org/sqlite/native/[A-Za-z-]+/[A-Za-z0-9_]+)/.*");
+            "((win32|linux)-x86-64|darwin|com/sun/jna/[a-z0-9]+-[a-z0-9-]+|org/sqlite/native/[A-Za-z-]+/[A-Za-z0-9_]+)/.*");
 
     private Slim() {}
 

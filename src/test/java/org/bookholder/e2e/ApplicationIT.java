@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import java.util.zip.ZipFile;
 import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -65,11 +67,36 @@ final class ApplicationIT {
         pickups.values().removeIf("clean"::equals);
         assertThat(pickups).isEqualTo(Map.of(8, "skipped", 13, "misread", 17, "incomplete"));
 
+        // Each of these loads native code of its own: the recogniser is behind them, then FFmpeg's program and the
+        // sound.
+        Ended film = done(in(root, "bookholder", "film", "--draft", "/tmp/session"));
+        assertThat(film.out()).contains("-draft.mp4: ", " LUFS");
+        assertThat(done(in(root, "bookholder", "read", "--list-microphones")).err())
+                .isEmpty();
+        assertThat(withoutNativeCode(root.resolve("opt/bookholder/lib/app/lib")))
+                .as("libraries whose native code was left out")
+                .isEmpty();
+
         done(in(root, "apt-get", "-q", "-y", "purge", "bookholder"));
         assertThat(List.of("opt/bookholder", "usr/bin/bookholder", "usr/share/applications/bookholder.desktop"))
                 .allSatisfy(name -> assertThat(Files.exists(root.resolve(name), LinkOption.NOFOLLOW_LINKS))
                         .as(name)
                         .isFalse());
+    }
+
+    /** The jars that should bring native code for Linux and hold none. */
+    private static List<String> withoutNativeCode(Path folder) throws IOException {
+        List<String> empty = new ArrayList<>();
+        try (DirectoryStream<Path> jars = Files.newDirectoryStream(folder, "*-{natives-linux,linux-x86_64}*.jar")) {
+            for (Path jar : jars) {
+                try (ZipFile zip = new ZipFile(jar.toFile())) {
+                    if (zip.stream().noneMatch(entry -> entry.getName().matches(".*\\.so(\\.\\d+)*"))) {
+                        empty.add(String.valueOf(jar.getFileName()));
+                    }
+                }
+            }
+        }
+        return empty;
     }
 
     private static Path deb() throws IOException {

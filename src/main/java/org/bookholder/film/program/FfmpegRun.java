@@ -44,8 +44,9 @@ public final class FfmpegRun implements AutoCloseable {
      */
     public static FfmpegRun start(String what, List<String> arguments, Path folder, String log)
             throws ProblemException {
+        Path program = FfmpegProgram.path();
         List<String> command = new ArrayList<>(List.of(
-                FfmpegProgram.path().toString(),
+                program.toString(),
                 "-hide_banner",
                 "-nostdin",
                 "-nostats",
@@ -59,10 +60,10 @@ public final class FfmpegRun implements AutoCloseable {
         command.addAll(arguments);
         Path said = folder.resolve(log);
         try {
-            Process process = new ProcessBuilder(command)
-                    .directory(folder.toFile())
-                    .redirectError(said.toFile())
-                    .start();
+            ProcessBuilder builder =
+                    new ProcessBuilder(command).directory(folder.toFile()).redirectError(said.toFile());
+            builder.environment().putAll(FfmpegProgram.environment(program));
+            Process process = builder.start();
             process.getOutputStream().close();
             return new FfmpegRun(process, said, what);
         } catch (IOException e) {
