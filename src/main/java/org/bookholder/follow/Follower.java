@@ -48,6 +48,7 @@ public final class Follower {
     private GuardedSettler settler;
     private FollowState state = FollowState.FOLLOWING;
     private boolean held;
+    private boolean speaking;
 
     /** Creates a follower that has heard nothing yet, as if a take were running from the script's start. */
     public Follower(PreparedScript script) {
@@ -84,22 +85,31 @@ public final class Follower {
         settler = settler(take, loudness, at, word);
         state = FollowState.FOLLOWING;
         held = false;
+        speaking = false;
         return List.of(new FollowEvent.Moved(at, position(word), 0));
     }
 
     /** Takes in the sound levels of the take; call it before {@code hear} for hypotheses about the same sound. */
     public List<FollowEvent> hear(FrameLevels levels) {
         loudness.add(levels);
-        if (held) {
-            return List.of();
+        List<FollowEvent> events = new ArrayList<>();
+        if (!held) {
+            int before = live.shown();
+            live.listen();
+            events.addAll(shown(levels.end(), before));
         }
-        int before = live.shown();
-        live.listen();
-        return shown(levels.end(), before);
+        if (!speaking || held) {
+            events.addAll(settler.quiet(levels.end(), live.shown()));
+        }
+        return events;
     }
 
     /** Takes in what an ear reports. */
     public List<FollowEvent> hear(Hypothesis hypothesis) {
+        if (hypothesis.ear() == EarKind.SCRIPT) {
+            speaking = !(hypothesis instanceof Hypothesis.Final words)
+                    || !words.next().isEmpty();
+        }
         if (hypothesis instanceof Hypothesis.Final words) {
             return settle(words);
         }

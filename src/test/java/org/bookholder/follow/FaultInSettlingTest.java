@@ -102,6 +102,18 @@ final class FaultInSettlingTest {
     }
 
     @Test
+    void aFaultInAPauseCostsOnlyTheJudgementBefore() {
+        ReadAloud reader = reader("quiet");
+        reader.say("turn the wheel slowly and watch").quiet(4);
+        assertThat(stretches(reader)).singleElement().satisfies(failed -> {
+            assertThat(failed.stretch().lines()).containsExactly(1);
+            assertThat(failed.log()).contains("planted at 'quiet'").containsPattern("(?m)^quiet \\d+$");
+        });
+        reader.say(LINES.get(1)).say(LINES.get(2));
+        assertThat(reader.cut().attempts()).extracting(Attempt::line).containsExactly(2, 3);
+    }
+
+    @Test
     void theSettlerThatFailedGoesOnIfNoNewOneCanBeMade() {
         ReadAloud reader = ReadAloud.of(LESSON, settler -> {
             if (settlers.size() == 2) {
@@ -203,6 +215,12 @@ final class FaultInSettlingTest {
                 throw new Fault(word);
             }
             return settler.hear(words);
+        }
+
+        @Override
+        public List<Attempt> quiet(StreamTime to) {
+            failIf("quiet");
+            return settler.quiet(to);
         }
 
         @Override

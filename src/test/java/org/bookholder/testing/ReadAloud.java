@@ -14,6 +14,7 @@ import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.PreparedScript.PreparedWord;
 import org.bookholder.script.model.Script;
 import org.bookholder.speech.EarKind;
+import org.bookholder.speech.FrameLevels;
 import org.bookholder.speech.Hypothesis;
 import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
@@ -118,6 +119,18 @@ public final class ReadAloud {
         }
         end(byScript, byOpen);
         now += 1;
+        return this;
+    }
+
+    /** Says nothing for some seconds; the sound of the room is measured in each tenth of a second. */
+    public ReadAloud quiet(double seconds) {
+        int frames = FrameLevels.PER_SECOND / 10;
+        for (long left = Math.round(10 * seconds); left > 0; left--) {
+            byte[] room = new byte[frames];
+            Arrays.fill(room, (byte) -60);
+            events.addAll(follower.hear(new FrameLevels(StreamTime.ofSeconds(now), room)));
+            now += 0.1;
+        }
         return this;
     }
 

@@ -79,16 +79,37 @@ public final class GuardedSettler {
         log.heard(words);
         List<FollowEvent> events = new ArrayList<>();
         try {
-            for (Attempt attempt : settler.hear(sinceStart(words))) {
-                Attempt numbered = attempt.withOrdinal(ordinals + attempt.ordinal());
-                told.put(numbered.ordinal(), numbered);
-                linesRead.remove(numbered.line());
-                events.add(new FollowEvent.AttemptSettled(words.heardTo(), numbered));
-            }
+            tell(settler.hear(sinceStart(words)), words.heardTo(), events);
         } catch (RuntimeException e) {
             events.add(failed(e, words.heardTo(), shown));
         }
         return events;
+    }
+
+    /**
+     * Settles what the reader left unfinished, if the quiet has lasted long enough.
+     *
+     * @param to nothing was said from the last final words to this time
+     * @param shown the word that is shown, from which to continue if this fails
+     */
+    public List<FollowEvent> quiet(StreamTime to, int shown) {
+        List<FollowEvent> events = new ArrayList<>();
+        try {
+            tell(settler.quiet(to), to, events);
+        } catch (RuntimeException e) {
+            log.told("quiet", to.ticks());
+            events.add(failed(e, to, shown));
+        }
+        return events;
+    }
+
+    private void tell(List<Attempt> attempts, StreamTime at, List<FollowEvent> events) {
+        for (Attempt attempt : attempts) {
+            Attempt numbered = attempt.withOrdinal(ordinals + attempt.ordinal());
+            told.put(numbered.ordinal(), numbered);
+            linesRead.remove(numbered.line());
+            events.add(new FollowEvent.AttemptSettled(at, numbered));
+        }
     }
 
     /** Only those words that were said in the part of the take that is being settled. */

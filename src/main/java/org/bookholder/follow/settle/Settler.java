@@ -21,6 +21,14 @@ public interface Settler {
     /** Takes in final words of either ear and returns the attempts that could be judged. */
     List<Attempt> hear(Hypothesis.Final words);
 
+    /**
+     * Judges what the reader left unfinished once it has been quiet for long enough; returns the attempts that are new or
+     * have changed.
+     *
+     * @param to nothing was said from the last final words to this time
+     */
+    List<Attempt> quiet(StreamTime to);
+
     /** Continues the reading at another word. */
     void move(int word);
 

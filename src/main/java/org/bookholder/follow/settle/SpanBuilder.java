@@ -64,15 +64,15 @@ final class SpanBuilder {
 
     /**
      * The spans that these further steps would complete, followed by the reading that would then be open, if it has
-     * reached its line's last word. Changes nothing.
+     * reached its line's last word or {@code unfinished} readings count too. Changes nothing.
      */
-    List<PathSpan> ahead(List<PathStep> steps) {
+    List<PathSpan> ahead(List<PathStep> steps, boolean unfinished) {
         SpanBuilder copy = new SpanBuilder(graph);
         copy.reading.addAll(reading);
         copy.off.addAll(off);
         copy.lastLine = lastLine;
         List<PathSpan> spans = new ArrayList<>(copy.add(steps));
-        if (copy.atLineEnd()) {
+        if (unfinished || copy.atLineEnd()) {
             spans.addAll(copy.finish());
         }
         return spans;

@@ -25,6 +25,12 @@ import org.bookholder.timing.StreamTime;
  * and judges everything again at the end.
  */
 public final class TakeSettler implements Settler {
+    /**
+     * A reader who has said nothing for so long may have broken off the line. Shorter pauses within a line are common, and
+     * what follows them soon settles it.
+     */
+    private static final StreamTime BROKEN_OFF = StreamTime.ofSeconds(3);
+
     private final ReadingGraph graph;
     private final int take;
     private final SettlingPath path;
@@ -40,6 +46,9 @@ public final class TakeSettler implements Settler {
     private final Map<Integer, Attempt> told = new HashMap<>();
     private int judged;
     private int ordinal;
+
+    /** Whether nothing was heard since unfinished readings were judged. */
+    private boolean quietJudged;
 
     private record Held(StreamTime from, StreamTime to) {}
 
@@ -83,8 +92,23 @@ public final class TakeSettler implements Settler {
         } else {
             spans.addAll(builder.add(path.hear(counted)));
         }
+        quietJudged = false;
+        return judge(false);
+    }
+
+    @Override
+    public List<Attempt> quiet(StreamTime to) {
+        if (quietJudged || to.since(path.lastEnd()).isBefore(BROKEN_OFF)) {
+            return List.of();
+        }
+        quietJudged = true;
+        return judge(true);
+    }
+
+    /** Judges what can be judged, {@code unfinished} readings too or not; returns the attempts that are new or have changed. */
+    private List<Attempt> judge(boolean unfinished) {
         List<Attempt> attempts = judgeHeard();
-        attempts.addAll(judgeAhead());
+        attempts.addAll(judgeAhead(unfinished));
         attempts.removeIf(a -> a.equals(told.put(a.ordinal(), a)));
         return attempts;
     }
@@ -102,17 +126,17 @@ public final class TakeSettler implements Settler {
     }
 
     /**
-     * Judges readings that have reached the end of their line, as they appear now. Later words may still belong to
-     * them, but during a pause none come for a long time. They get the ordinals that they will keep, and are reported
-     * again if they change.
+     * Judges readings as they appear now, the last one only if it has reached the end of its line or is to be taken as broken
+     * off. Later words may still belong to them, but during a pause none come for a long time. They get the ordinals that they
+     * will keep, and are reported again if they change.
      */
-    private List<Attempt> judgeAhead() {
+    private List<Attempt> judgeAhead(boolean unfinished) {
         if (judged < spans.size()) {
             return List.of();
         }
         List<PathSpan> all = new ArrayList<>(spans.subList(lastReading(), judged));
         int from = all.size();
-        all.addAll(builder.ahead(path.ahead()));
+        all.addAll(builder.ahead(path.ahead(), unfinished));
         List<Attempt> attempts = new ArrayList<>();
         for (int i = from; i < all.size() && heardByBoth(all.get(i)); i++) {
             if (!all.get(i).off()) {

@@ -140,8 +140,8 @@ final class SpanBuilderTest {
     @Test
     void lookingAheadClosesALineAtItsLastWordAndChangesNothing() {
         read(0, 1, 2);
-        assertThat(builder.ahead(List.of())).isEmpty();
-        assertThat(builder.ahead(List.of(step(Kind.MATCH, 3, "delta", false))))
+        assertThat(builder.ahead(List.of(), false)).isEmpty();
+        assertThat(builder.ahead(List.of(step(Kind.MATCH, 3, "delta", false)), false))
                 .extracting(PathSpan::line)
                 .containsExactly(0);
         read(3, 4);
