@@ -71,6 +71,7 @@ final class RepairCommand implements Callable<Integer> {
         root.put("copies", report.copies().map(Path::toString).orElse(null));
         root.put("saved", report.saved());
         root.put("gone", report.gone());
+        root.put("changed", report.changed());
         root.put("script_copied", report.scriptCopied());
         report.takesPutBack().forEach(root.putArray("takes_put_back")::add);
         ArrayNode headers = root.putArray("headers");

@@ -36,6 +36,7 @@ public final class SessionRepair {
      * @param copies where the files as they were are kept; empty if nothing had to be repaired
      * @param saved how many entries the journal has now
      * @param gone how many are known to be gone
+     * @param changed how many have changed since they were written, with no copy left that has not; they are kept as they are now
      * @param scriptCopied whether the script had to be taken from its copy in the folder
      * @param takesPutBack takes whose beginning was gone, and was put back by their recording or by what else is known
      * @param headers recordings whose header was written anew
@@ -45,6 +46,7 @@ public final class SessionRepair {
             Optional<Path> copies,
             int saved,
             long gone,
+            int changed,
             boolean scriptCopied,
             List<Integer> takesPutBack,
             List<Path> headers,
@@ -88,7 +90,8 @@ public final class SessionRepair {
         boolean journalIsWhole = sound.isPresent() && mended.events().equals(sound.get());
         TakeHeaders headers = TakeHeaders.of(mended.events(), recordings());
         if (journalIsWhole && headers.damaged().isEmpty()) {
-            return new Report(Optional.empty(), mended.events().size(), 0, false, List.of(), List.of(), headers.lost());
+            return new Report(
+                    Optional.empty(), mended.events().size(), 0, 0, false, List.of(), List.of(), headers.lost());
         }
         if (Replay.firstOpened(mended.events()).isEmpty()) {
             throw new ProblemException(
@@ -110,6 +113,7 @@ public final class SessionRepair {
                 Optional.of(copies),
                 mended.events().size(),
                 (sound.isPresent() ? 0 : salvage.gone()) + mended.unfitting(),
+                sound.isPresent() ? 0 : salvage.changed(),
                 mended.scriptCopied(),
                 mended.takesPutBack(),
                 List.copyOf(headers.damaged().keySet()),

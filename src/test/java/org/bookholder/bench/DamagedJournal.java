@@ -16,6 +16,7 @@ import java.util.TreeSet;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.journal.SessionRepair;
+import org.bookholder.journal.event.CheckedText;
 import org.bookholder.journal.event.EventCodec;
 import org.bookholder.problem.ProblemException;
 
@@ -62,10 +63,11 @@ final class DamagedJournal {
      * @param events how many events there were
      * @param whole how many were still whole in the damaged files
      * @param back how many of those the repaired journal has, in their order
-     * @param changed how many events the repaired journal has that never were: a changed byte may not show
+     * @param changed how many events the repaired journal has that never were
+     * @param told of how many events the repair says that they have changed
      * @param refused whether the repair was refused
      */
-    record Outcome(int events, int whole, int back, int changed, boolean refused) {}
+    record Outcome(int events, int whole, int back, int changed, int told, boolean refused) {}
 
     /** Copies the session, damages it, repairs it and counts. */
     Outcome repair(Damage damage) throws IOException, ProblemException {
@@ -74,14 +76,14 @@ final class DamagedJournal {
         damage(damage);
         Set<String> whole = whole();
         try {
-            SessionRepair.repair(folder, folder.resolve("before"), new SessionLocks());
+            SessionRepair.Report report = SessionRepair.repair(folder, folder.resolve("before"), new SessionLocks());
+            return compare(whole, report.changed());
         } catch (ProblemException e) {
-            return new Outcome(origin.texts().size(), whole.size(), 0, 0, true);
+            return new Outcome(origin.texts().size(), whole.size(), 0, 0, 0, true);
         }
-        return compare(whole);
     }
 
-    private Outcome compare(Set<String> whole) throws ProblemException {
+    private Outcome compare(Set<String> whole, int told) throws ProblemException {
         List<String> found = new ArrayList<>();
         try (SessionFolder session = SessionFolder.openForReading(folder)) {
             session.journal().events().forEach(event -> found.add(EventCodec.encode(event)));
@@ -101,7 +103,7 @@ final class DamagedJournal {
                 order.add(places.get(text));
             }
         }
-        return new Outcome(origin.texts().size(), whole.size(), inOrder(order), changed, false);
+        return new Outcome(origin.texts().size(), whole.size(), inOrder(order), changed, told, false);
     }
 
     /** The length of the longest increasing subsequence. */
@@ -155,7 +157,7 @@ final class DamagedJournal {
         String all = bytes.toString();
         Set<String> whole = new HashSet<>();
         for (String text : origin.texts()) {
-            String raw = new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);
+            String raw = new String(CheckedText.of(text).getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);
             if (pieces(raw).stream().allMatch(all::contains)) {
                 whole.add(text);
             }

@@ -38,6 +38,7 @@ final class DamagedJournalTest {
             assertThat(outcome.back())
                     .as("%s, seed %d: %s", damage, seed, outcome)
                     .isEqualTo(outcome.whole());
+            assertThat(outcome.changed()).as("seed %d", seed).isLessThanOrEqualTo(outcome.told());
             assertThat(outcome.refused()).as("seed %d", seed).isEqualTo(outcome.whole() == 0);
             whole += outcome.whole();
         }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.bookholder.bench.DamagedJournal.Damage;
@@ -14,7 +15,7 @@ import org.bookholder.problem.ProblemException;
  * Damages journals in every way that {@link DamagedJournal} knows, repairs them, and prints how much of what was still whole in
  * their files came back.
  *
- * <p>Arguments: how many of each kind (default 200), and the first seed (default 1).
+ * <p>Arguments: how many of each kind (default 200), the first seed (default 1), and the kinds of damage (default all).
  */
 public final class DamagedJournals {
     private static final int DIFFERENT = 10;
@@ -31,9 +32,12 @@ public final class DamagedJournals {
             kept.add(KeptJournal.of(folder, seed + i));
         }
         System.out.printf(
-                "%-12s %8s %10s %10s %10s %8s %8s%n",
-                "damage", "journals", "events", "whole", "back", "changed", "refused");
-        for (Damage damage : Damage.values()) {
+                "%-12s %8s %10s %10s %10s %8s %8s %8s%n",
+                "damage", "journals", "events", "whole", "back", "changed", "told", "refused");
+        List<Damage> kinds = args.length > 2
+                ? Arrays.stream(args).skip(2).map(Damage::valueOf).toList()
+                : List.of(Damage.values());
+        for (Damage damage : kinds) {
             Total total = new Total();
             for (int i = 0; i < count; i++) {
                 DamagedJournal journal =
@@ -51,6 +55,7 @@ public final class DamagedJournals {
         private long whole;
         private long back;
         private long changed;
+        private long told;
         private int refused;
 
         void add(long seed, Outcome outcome) {
@@ -59,8 +64,9 @@ public final class DamagedJournals {
             whole += outcome.whole();
             back += outcome.back();
             changed += outcome.changed();
+            told += outcome.told();
             refused += outcome.refused() ? 1 : 0;
-            if (outcome.back() < outcome.whole()) {
+            if (outcome.back() < outcome.whole() || outcome.told() < outcome.changed()) {
                 System.out.println("seed " + seed + ": " + outcome);
             }
         }
@@ -68,13 +74,14 @@ public final class DamagedJournals {
         void print(Damage damage) {
             System.out.printf(
                     Locale.ROOT,
-                    "%-12s %8d %10d %10d %10d %8d %8d%n",
+                    "%-12s %8d %10d %10d %10d %8d %8d %8d%n",
                     damage,
                     journals,
                     events,
                     whole,
                     back,
                     changed,
+                    told,
                     refused);
         }
     }

@@ -59,7 +59,7 @@ final class SessionRepairTest {
     @Test
     void aWholeSessionStaysAsItIs() throws ProblemException, IOException {
         byte[] before = Files.readAllBytes(journal);
-        assertThat(repair()).isEqualTo(new Report(Optional.empty(), 5, 0, false, List.of(), List.of(), List.of()));
+        assertThat(repair()).isEqualTo(new Report(Optional.empty(), 5, 0, 0, false, List.of(), List.of(), List.of()));
         assertThat(journal).hasBinaryContent(before);
         assertThat(copies).doesNotExist();
     }
@@ -72,7 +72,7 @@ final class SessionRepairTest {
 
         Report report = repair();
 
-        assertThat(report).isEqualTo(new Report(Optional.of(copies), 4, 1, false, List.of(), List.of(), List.of()));
+        assertThat(report).isEqualTo(new Report(Optional.of(copies), 4, 1, 0, false, List.of(), List.of(), List.of()));
         assertThat(names(copies)).containsExactly("journal.db", "journal.db-wal", "script.md");
         assertThat(copies.resolve("journal.db")).hasBinaryContent(damaged);
         assertThat(log).doesNotExist();
@@ -85,6 +85,22 @@ final class SessionRepairTest {
     }
 
     @Test
+    void anEntryThatHasChangedIsKeptAndNamed() throws ProblemException, IOException {
+        String text = Files.readString(journal, StandardCharsets.ISO_8859_1);
+        assertThat(text).contains("\"wordsRead\":2");
+        Files.writeString(
+                journal, text.replaceFirst("\"wordsRead\":2", "\"wordsRead\":3"), StandardCharsets.ISO_8859_1);
+
+        assertThat(repair())
+                .isEqualTo(new Report(Optional.of(copies), 5, 0, 1, false, List.of(), List.of(), List.of()));
+
+        try (SessionFolder session = SessionFolder.openForReading(folder)) {
+            assertThat(session.events()).hasSize(5);
+            assertThat(session.damage()).isEmpty();
+        }
+    }
+
+    @Test
     void onlyTheHeaderOfARecordingIsWrittenWhereTheJournalIsWhole() throws ProblemException, IOException {
         byte[] whole = Files.readAllBytes(take);
         byte[] damaged = whole.clone();
@@ -93,7 +109,7 @@ final class SessionRepairTest {
         byte[] before = Files.readAllBytes(journal);
 
         assertThat(repair())
-                .isEqualTo(new Report(Optional.of(copies), 5, 0, false, List.of(), List.of(take), List.of()));
+                .isEqualTo(new Report(Optional.of(copies), 5, 0, 0, false, List.of(), List.of(take), List.of()));
 
         assertThat(take).hasBinaryContent(whole);
         assertThat(journal).hasBinaryContent(before);

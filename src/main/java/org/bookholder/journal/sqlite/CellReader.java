@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bookholder.journal.event.CheckedText;
 import org.bookholder.journal.event.EventCodec;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.SessionEvent;
@@ -38,7 +39,9 @@ final class CellReader {
     private final PageCopies pages;
 
     /** A log holds the same event in many copies of its page. */
-    private final Map<String, Optional<SessionEvent>> decoded = new HashMap<>();
+    private final Map<String, Optional<Decoded>> decoded = new HashMap<>();
+
+    private record Decoded(SessionEvent event, CheckedText.State state) {}
 
     CellReader(PageCopies pages) {
         this.pages = pages;
@@ -83,17 +86,17 @@ final class CellReader {
                     && page[headerAt + 1] == 0;
             if (fits) {
                 int length = (int) (serial - 13) / 2;
-                Optional<SessionEvent> event = event(page, at, header, length);
+                Optional<Decoded> event = event(page, at, header, length);
                 if (event.isPresent()) {
                     return Optional.of(cell(page, at, header, length, event.get()));
                 }
             }
         }
         int end = endOfText(page, at);
-        return decode(page, at, end - at).map(event -> new EventCell(0, event, at, end));
+        return decode(page, at, end - at).map(found -> new EventCell(0, found.event(), found.state(), at, end));
     }
 
-    private static EventCell cell(byte[] page, int at, int header, int length, SessionEvent event) {
+    private static EventCell cell(byte[] page, int at, int header, int length, Decoded found) {
         int row = header + length;
         int to = at - header + (row <= MOST_LOCAL ? row : local(row) + 4);
         for (int bytes = 1; bytes <= 9; bytes++) {
@@ -101,14 +104,14 @@ final class CellReader {
             long number = number(page, numberAt, bytes);
             for (int more = 1; number > 0 && more <= 4; more++) {
                 if (number(page, numberAt - more, more) == row) {
-                    return new EventCell(number, event, numberAt - more, to);
+                    return new EventCell(number, found.event(), found.state(), numberAt - more, to);
                 }
             }
         }
-        return new EventCell(0, event, at - header, to);
+        return new EventCell(0, found.event(), found.state(), at - header, to);
     }
 
-    private Optional<SessionEvent> event(byte[] page, int at, int header, int length) {
+    private Optional<Decoded> event(byte[] page, int at, int header, int length) {
         int row = header + length;
         if (row <= MOST_LOCAL) {
             return at + length <= page.length ? decode(page, at, length) : Optional.empty();
@@ -123,23 +126,32 @@ final class CellReader {
         return overflow(Integer.toUnsignedLong(ByteBuffer.wrap(page).getInt(at + here)), text, here, tries);
     }
 
-    /** Goes on in each copy of the next page until the text as a whole is an event's; {@code begun} bytes of it are there. */
-    private Optional<SessionEvent> overflow(long page, byte[] text, int begun, int[] tries) {
+    /**
+     * Goes on in each copy of the next page until the text as a whole is an event's that has not changed; {@code begun} bytes of it
+     * are there. One that has changed is better than none.
+     */
+    private Optional<Decoded> overflow(long page, byte[] text, int begun, int[] tries) {
         int left = text.length - begun;
         if (left == 0) {
             tries[0]--;
             return decode(text, 0, text.length);
         }
         int here = Math.min(left, OVERFLOW_BYTES);
+        Optional<Decoded> changed = Optional.empty();
         for (byte[] copy : pages.of(page)) {
             System.arraycopy(copy, 4, text, begun, here);
             long next = Integer.toUnsignedLong(ByteBuffer.wrap(copy).getInt());
-            Optional<SessionEvent> event = overflow(next, text, begun + here, tries);
-            if (event.isPresent() || tries[0] <= 0) {
+            Optional<Decoded> event = overflow(next, text, begun + here, tries);
+            if (event.filter(found -> found.state() != CheckedText.State.CHANGED)
+                    .isPresent()) {
                 return event;
             }
+            changed = changed.or(() -> event);
+            if (tries[0] <= 0) {
+                break;
+            }
         }
-        return Optional.empty();
+        return changed;
     }
 
     private static int local(int row) {
@@ -147,13 +159,13 @@ final class CellReader {
         return most <= MOST_LOCAL ? most : FEWEST_LOCAL;
     }
 
-    private Optional<SessionEvent> decode(byte[] bytes, int from, int length) {
+    private Optional<Decoded> decode(byte[] bytes, int from, int length) {
         return decoded.computeIfAbsent(new String(bytes, from, length, StandardCharsets.UTF_8), CellReader::decode);
     }
 
-    private static Optional<SessionEvent> decode(String text) {
+    private static Optional<Decoded> decode(String text) {
         try {
-            return Optional.of(EventCodec.decode(text, "a page"));
+            return Optional.of(new Decoded(EventCodec.decode(text, "a page"), CheckedText.state(text)));
         } catch (ProblemException damaged) {
             return Optional.empty();
         }

@@ -3,6 +3,7 @@ package org.bookholder.journal.sqlite;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -21,8 +22,9 @@ import org.bookholder.session.SessionEvent;
  *
  * @param events what can be read, in order
  * @param last the highest number that an event has
+ * @param changed how many of the events have changed since they were written, with no copy left that has not
  */
-public record Salvage(List<SessionEvent> events, long last) {
+public record Salvage(List<SessionEvent> events, long last, int changed) {
     /** Copies the list. */
     public Salvage {
         events = List.copyOf(events);
@@ -48,17 +50,18 @@ public record Salvage(List<SessionEvent> events, long last) {
 
     private static Salvage of(PageCopies pages) {
         CellReader reader = new CellReader(pages);
-        Map<Long, SessionEvent> numbered = new HashMap<>();
+        Map<Long, EventCell> numbered = new HashMap<>();
         List<EventCell> alone = new ArrayList<>();
         for (PageCopies.Copy copy : pages.all()) {
             for (List<EventCell> row : rows(reader.cells(copy.bytes()))) {
                 if (row.size() == 1) {
                     alone.addAll(row);
                 } else {
-                    counted(row).forEach(cell -> numbered.putIfAbsent(cell.number(), cell.event()));
+                    counted(row).forEach(cell -> numbered.merge(cell.number(), cell, EventCell::better));
                 }
             }
         }
+        alone.sort(Comparator.comparing(EventCell::state));
         return inOrder(numbered, alone);
     }
 
@@ -99,40 +102,49 @@ public record Salvage(List<SessionEvent> events, long last) {
     }
 
     /**
-     * The number of a cell that lies alone is believed only if it is free and another copy of the event was not found elsewhere; an
-     * event without a number goes where its time says.
+     * The number of a cell that lies alone is believed only if it is free, or what has it has changed, and another copy of the event
+     * was not found elsewhere; an event without a number goes where its time says.
      */
-    private static Salvage inOrder(Map<Long, SessionEvent> numbered, List<EventCell> alone) {
+    private static Salvage inOrder(Map<Long, EventCell> numbered, List<EventCell> alone) {
         long possible = 4L * (numbered.size() + alone.size()) + 1000;
-        TreeMap<Long, SessionEvent> kept = new TreeMap<>();
-        List<SessionEvent> unplaced = new ArrayList<>();
+        TreeMap<Long, EventCell> kept = new TreeMap<>();
+        List<EventCell> unplaced = new ArrayList<>();
         Set<SessionEvent> known = new HashSet<>();
-        numbered.forEach((number, event) -> {
+        numbered.forEach((number, cell) -> {
             if (number >= 1 && number <= possible) {
-                kept.put(number, event);
-                known.add(event);
+                kept.put(number, cell);
+                known.add(cell.event());
             } else {
-                unplaced.add(event);
+                unplaced.add(cell);
             }
         });
         for (EventCell cell : alone) {
-            boolean free = cell.number() >= 1 && cell.number() <= possible && !kept.containsKey(cell.number());
+            boolean believed = cell.number() >= 1 && cell.number() <= possible;
+            EventCell other = kept.getOrDefault(cell.number(), cell);
+            boolean free = believed && (other == cell || (other.changed() && !cell.changed()));
             if (free && known.add(cell.event())) {
-                kept.put(cell.number(), cell.event());
-            } else {
-                unplaced.add(cell.event());
+                kept.put(cell.number(), cell);
+            } else if (!believed || !cell.changed()) {
+                unplaced.add(cell);
             }
         }
-        List<SessionEvent> events = new ArrayList<>(kept.values());
-        for (SessionEvent event : unplaced) {
-            if (known.add(event)) {
-                int at = events.size();
-                while (at > 0 && event.at().isBefore(events.get(at - 1).at())) {
-                    at--;
-                }
-                events.add(at, event);
+        List<EventCell> cells = new ArrayList<>(kept.values());
+        for (EventCell cell : unplaced) {
+            if (known.add(cell.event())) {
+                place(cell, cells);
             }
         }
-        return new Salvage(events, Math.max(events.size(), kept.isEmpty() ? 0 : kept.lastKey()));
+        return new Salvage(
+                cells.stream().map(EventCell::event).toList(),
+                Math.max(cells.size(), kept.isEmpty() ? 0 : kept.lastKey()),
+                (int) cells.stream().filter(EventCell::changed).count());
+    }
+
+    private static void place(EventCell cell, List<EventCell> cells) {
+        int at = cells.size();
+        while (at > 0 && cell.event().at().isBefore(cells.get(at - 1).event().at())) {
+            at--;
+        }
+        cells.add(at, cell);
     }
 }

@@ -25,7 +25,7 @@ final class SalvagedJournal implements Journal {
      * @throws ProblemException {@code refused}, if it has another cause than damage or no event can be found in the file
      */
     static Journal inPlaceOf(Path file, ProblemException refused) throws ProblemException {
-        Salvage salvage = damaged(refused) ? Salvage.of(file) : new Salvage(List.of(), 0);
+        Salvage salvage = damaged(refused) ? Salvage.of(file) : new Salvage(List.of(), 0, 0);
         if (salvage.events().isEmpty()) {
             throw refused;
         }

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.files.PrivateFiles;
+import org.bookholder.journal.event.CheckedText;
 import org.bookholder.journal.event.EventCodec;
 import org.bookholder.journal.event.Journal;
 import org.bookholder.problem.ProblemException;
@@ -216,28 +217,35 @@ public final class SqliteJournal implements Journal {
         long read = 0;
         boolean gap = false;
         int passedOver = 0;
+        int changed = 0;
         try (Statement statement = connection.createStatement();
                 ResultSet rows = statement.executeQuery("SELECT seq, body FROM events ORDER BY seq")) {
             while (rows.next()) {
                 gap |= rows.getLong(1) != read + 1;
                 read = rows.getLong(1);
-                Optional<SessionEvent> event = readable(rows.getString(2));
+                String text = rows.getString(2);
+                Optional<SessionEvent> event = readable(text);
                 event.ifPresent(events::add);
                 passedOver += event.isPresent() ? 0 : 1;
+                changed += event.isPresent() && CheckedText.state(text) == CheckedText.State.CHANGED ? 1 : 0;
             }
         }
         if (last.isEmpty()) {
             last = OptionalLong.of(read);
         }
-        if (gap || passedOver > 0) {
-            damage = Optional.of(new ProblemException(
-                    passedOver > 0
-                            ? passedOver + " of " + (events.size() + passedOver) + " entries cannot be read"
-                            : "some entries are missing",
-                    file.toString(),
-                    SqlProblems.remedy(file)));
-        }
+        damage = damage(gap, passedOver, changed, events.size() + passedOver)
+                .map(what -> new ProblemException(what, file.toString(), SqlProblems.remedy(file)));
         return events;
+    }
+
+    private static Optional<String> damage(boolean gap, int passedOver, int changed, int all) {
+        if (passedOver > 0) {
+            return Optional.of(passedOver + " of " + all + " entries cannot be read");
+        }
+        if (changed > 0) {
+            return Optional.of(changed + " of " + all + " entries have changed since they were written");
+        }
+        return gap ? Optional.of("some entries are missing") : Optional.empty();
     }
 
     /** The event of a text; a damaged row may have none. */
@@ -283,7 +291,8 @@ public final class SqliteJournal implements Journal {
 
     /** The event as SQLite will give it back: half a surrogate pair is no UTF-8 and becomes a question mark. */
     private static String body(SessionEvent event) {
-        return new String(EventCodec.encode(event).getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
+        return CheckedText.of(
+                new String(EventCodec.encode(event).getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8));
     }
 
     private long lastOnDisk(Statement statement) throws SQLException {

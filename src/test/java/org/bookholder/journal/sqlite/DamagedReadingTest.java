@@ -58,6 +58,29 @@ final class DamagedReadingTest {
     }
 
     @Test
+    void aRowOfWhichALetterHasChangedIsNamed() throws ProblemException, SQLException {
+        change("UPDATE events SET body = replace(body, '\"line\":1', '\"line\":7') WHERE seq = 2");
+        try (Journal open = SqliteJournal.openForReading(journal)) {
+            assertThat(open.events()).hasSize(3).doesNotContain(EVENTS.get(1));
+            assertThat(open.damage().map(ProblemException::what))
+                    .contains("1 of 3 entries have changed since they were written");
+        }
+        assertThat(SqliteJournal.soundEvents(journal)).isEmpty();
+    }
+
+    @Test
+    void rowsOfAnEarlierVersionAreBelieved() throws ProblemException, SQLException {
+        change("UPDATE events SET body = json_remove(body, '$.crc32c')");
+        reads(EVENTS, "");
+        try (SqliteJournal open = SqliteJournal.open(journal)) {
+            open.append(cut(2, 9));
+            assertThat(open.events()).hasSize(4).endsWith(cut(2, 9));
+            assertThat(open.damage()).isEmpty();
+        }
+        assertThat(SqliteJournal.soundEvents(journal)).isPresent();
+    }
+
+    @Test
     void aRowThatIsGoneIsMissed() throws ProblemException, SQLException {
         change("DELETE FROM events WHERE seq = 1");
         reads(EVENTS.subList(1, 3), "some entries are missing");

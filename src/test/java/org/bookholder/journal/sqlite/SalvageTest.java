@@ -71,7 +71,7 @@ final class SalvageTest {
     @Test
     void aMissingJournalHoldsNothing() throws ProblemException {
         journal = folder.resolve("none.db");
-        assertThat(salvage()).isEqualTo(new Salvage(List.of(), 0));
+        assertThat(salvage()).isEqualTo(new Salvage(List.of(), 0, 0));
     }
 
     @Test
@@ -195,6 +195,42 @@ final class SalvageTest {
         bytes[text.lastIndexOf("first")] = 'F';
         Files.write(log, bytes);
         assertThat(salvage().events()).containsExactly(mark(1, "first"), mark(2, "second"), mark(3, "third"));
+    }
+
+    /** The file has the row with a changed letter that can still be understood, the log the row as it was written. */
+    @Test
+    void aCopyThatHasNotChangedIsTakenBeforeOneThatHas() throws ProblemException, IOException {
+        byte[] log = Files.readAllBytes(folder.resolve("killed.db-wal"));
+        String text = new String(log, StandardCharsets.ISO_8859_1);
+        Files.write(folder.resolve("journal.db-wal"), log);
+        change(text(MIDDLE), noteOf(MIDDLE), 'A');
+        assertThat(text).contains(beginning(MIDDLE));
+        holds(all());
+        assertThat(salvage().changed()).isZero();
+    }
+
+    @Test
+    void anEventOfWhichOnlyAChangedCopyIsLeftIsKeptAndCounted() throws ProblemException, IOException {
+        change(text(MIDDLE), noteOf(MIDDLE), 'A');
+        assertThat(salvage().events()).hasSize(EVENTS);
+        assertThat(salvage().events().get(MIDDLE - 1)).isEqualTo(mark(MIDDLE, "A \"note\" with { and \\ in it"));
+        assertThat(salvage().changed()).isEqualTo(1);
+        assertThat(salvage().gone()).isZero();
+    }
+
+    @Test
+    void aLongTextIsMadeUpOfThePagesThatHaveNotChanged() throws ProblemException, IOException {
+        Files.copy(folder.resolve("killed.db-wal"), folder.resolve("journal.db-wal"));
+        byte[] bytes = bytes();
+        bytes[new String(bytes, StandardCharsets.ISO_8859_1).indexOf("Line 250.1500 ")] = 'X';
+        Files.write(journal, bytes);
+        holds(all());
+        assertThat(salvage().changed()).isZero();
+    }
+
+    /** Where in the text of an event the first letter of its note stands. */
+    private int noteOf(int number) {
+        return EventCodec.encode(events.get(number - 1)).indexOf("a \\\"note");
     }
 
     private Salvage salvage() throws ProblemException {
