@@ -24,6 +24,9 @@ public interface DeskSession {
     /** The file of a take's recording, which may not exist; takes count from 1. */
     Path recording(int take);
 
+    /** The folder of its films, which may not exist. */
+    Path films();
+
     /** The editor's files. */
     DeskHandOff handOff();
 

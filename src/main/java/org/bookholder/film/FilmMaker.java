@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleConsumer;
 import java.util.stream.Collectors;
 import org.bookholder.files.Access;
@@ -15,9 +17,11 @@ import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.files.DiskRoom;
 import org.bookholder.files.FileNames;
+import org.bookholder.files.PrivateFiles;
 import org.bookholder.files.RunFolder;
 import org.bookholder.files.UnusedName;
 import org.bookholder.film.format.FilmFormat;
+import org.bookholder.film.picture.ClipStore;
 import org.bookholder.film.picture.FilmPictures;
 import org.bookholder.film.program.FfmpegRun;
 import org.bookholder.film.sound.FilmSound;
@@ -49,17 +53,20 @@ public final class FilmMaker {
     private static final long SPARE = 100_000_000;
 
     private final FilmOrder order;
+    private final Optional<ClipStore> kept;
     private final int atOnce;
     private final DoubleConsumer listener;
 
     /**
      * Begins.
      *
+     * @param kept where the pictures of clips are kept for the next film; empty if they go with the work
      * @param atOnce how many clips are made at once: one for each core is quickest
      * @param listener is told the part of the work that is done, 0 to 1, several times a second; may end it by throwing
      */
-    public FilmMaker(FilmOrder order, int atOnce, DoubleConsumer listener) {
+    public FilmMaker(FilmOrder order, Optional<ClipStore> kept, int atOnce, DoubleConsumer listener) {
         this.order = order;
+        this.kept = kept;
         this.atOnce = atOnce;
         this.listener = listener;
     }
@@ -106,9 +113,11 @@ public final class FilmMaker {
             listener.accept(SOUND * 0.8);
         });
         SoundFinish.Finished sound = finish.finish(mix);
-        List<String> clips = pictures(work);
+        ClipStore store = kept.orElseGet(() -> new ClipStore(work.resolve("clips")));
+        List<String> clips = pictures(store);
         FilmWords words = FilmWords.of(order.plan(), order.script());
-        Path whole = mux(work, clips, sound, words);
+        Path whole = mux(work, clips.stream().map(store::file).toList(), sound, words);
+        store.keepOnly(Set.copyOf(clips));
         Path file = UnusedName.move(whole, order.wanted().toAbsolutePath());
         return new FilmMade(
                 file,
@@ -118,23 +127,26 @@ public final class FilmMaker {
                 sound.held());
     }
 
-    private List<String> pictures(Path work) throws ProblemException, IOException {
-        new AtomicFiles(Access.OWNER).writeAll(Map.of(work.resolve(FONT), out -> {
-            try (InputStream font = FilmMaker.class.getResourceAsStream(FONT_RESOURCE)) {
-                Objects.requireNonNull(font, FONT_RESOURCE).transferTo(out);
-            }
-        }));
+    private List<String> pictures(ClipStore store) throws ProblemException, IOException {
         double all = Math.max(1, order.plan().frames());
-        return new FilmPictures(order.plan(), order.format(), order.script(), order.draft(), FONT, work)
-                .make(atOnce, made -> listener.accept(SOUND + PICTURES * made / all), FilmMaker::rest);
+        PrivateFiles.createFolder(store.folder());
+        try (RunFolder work = RunFolder.create(store.folder())) {
+            new AtomicFiles(Access.OWNER).writeAll(Map.of(work.path().resolve(FONT), out -> {
+                try (InputStream font = FilmMaker.class.getResourceAsStream(FONT_RESOURCE)) {
+                    Objects.requireNonNull(font, FONT_RESOURCE).transferTo(out);
+                }
+            }));
+            return new FilmPictures(
+                            order.plan(), order.format(), order.script(), order.draft(), FONT, store, work.path())
+                    .make(atOnce, made -> listener.accept(SOUND + PICTURES * made / all), FilmMaker::rest);
+        }
     }
 
-    private Path mux(Path work, List<String> clips, SoundFinish.Finished sound, FilmWords words)
+    private Path mux(Path work, List<Path> clips, SoundFinish.Finished sound, FilmWords words)
             throws ProblemException, IOException {
         AtomicFiles files = new AtomicFiles(Access.OWNER);
         files.write(
-                work.resolve("clips.txt"),
-                clips.stream().map(clip -> "file '" + clip + "'\n").collect(Collectors.joining()));
+                work.resolve("clips.txt"), clips.stream().map(FilmMaker::listed).collect(Collectors.joining()));
         files.write(work.resolve("notes.txt"), words.notes(order.script().title()));
         String captions = words.texts().subRip();
         if (!captions.isEmpty()) {
@@ -157,6 +169,11 @@ public final class FilmMaker {
             run.check();
         }
         return work.resolve(name);
+    }
+
+    /** A file as FFmpeg's lists name it. */
+    private static String listed(Path file) {
+        return "file '" + file.toString().replace("'", "'\\''") + "'\n";
     }
 
     /** Captions and text of a film beside it, under its name. */

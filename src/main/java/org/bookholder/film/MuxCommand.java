@@ -18,7 +18,7 @@ import org.bookholder.timing.FrameRate;
  */
 record MuxCommand(FilmFormat format, String clips, List<String> sound, String captions, String notes, String language) {
     List<String> to(String file) {
-        List<String> command = new ArrayList<>(List.of("-f", "concat", "-i", clips));
+        List<String> command = new ArrayList<>(List.of("-f", "concat", "-safe", "0", "-i", clips));
         command.addAll(sound);
         command.addAll(List.of("-f", "ffmetadata", "-i", notes));
         if (!captions.isEmpty()) {

@@ -300,6 +300,11 @@ public final class DeskCost {
         }
 
         @Override
+        public Path films() {
+            return folder.path().resolve("film");
+        }
+
+        @Override
         public DeskHandOff handOff() {
             return new DeskHandOff() {
                 @Override

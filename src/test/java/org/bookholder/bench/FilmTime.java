@@ -111,7 +111,7 @@ public final class FilmTime {
                 folder.resolve(draft ? "draft.mp4" : "film.mp4"));
         int atOnce = Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
         long begun = System.nanoTime();
-        new FilmMaker(order, atOnce, part -> {}).make();
+        new FilmMaker(order, Optional.empty(), atOnce, part -> {}).make();
         return (System.nanoTime() - begun) / 1e9;
     }
 

@@ -82,6 +82,11 @@ public final class ExampleDesk implements DeskSession {
     }
 
     @Override
+    public Path films() {
+        return folder.resolve("film");
+    }
+
+    @Override
     public DeskHandOff handOff() {
         return handOff;
     }

@@ -255,6 +255,11 @@ final class TwoProducersTest {
         }
 
         @Override
+        public Path films() {
+            throw new UnsupportedOperationException("nobody watches");
+        }
+
+        @Override
         public DeskHandOff handOff() {
             throw new UnsupportedOperationException("nobody hands off");
         }

@@ -75,6 +75,21 @@ public final class FilmedReading {
                         attempt(6, 5, 5, true, List.of())));
     }
 
+    /** Writes the session with its last line broken off, so that there is nothing to use for it. */
+    public static void writeWithGap(Path session, String source) throws ProblemException {
+        write(
+                session,
+                source,
+                MORNING,
+                List.of(
+                        attempt(1, 1, 0, true, List.of()),
+                        attempt(2, 2, 1, true, List.of()),
+                        attempt(3, 3, 2, true, List.of()),
+                        attempt(4, 3, 3, true, List.of()),
+                        attempt(5, 4, 4, true, List.of()),
+                        attempt(6, 5, 5, false, List.of())));
+    }
+
     /** Writes a session of the day after, in which the fourth line alone was read again, and clean. */
     public static void writePickup(Path session, String source) throws ProblemException {
         write(session, source, MORNING.plusSeconds(86_400), List.of(attempt(1, 4, 3, true, List.of())));

@@ -91,6 +91,11 @@ public final class SessionDesk implements AutoCloseable {
         }
 
         @Override
+        public Path films() {
+            return folder.path().resolve("film");
+        }
+
+        @Override
         public void writePickups(OutputStream out) throws IOException {
             PickupSheet.write(shown.get(), here.zone(), out);
         }

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.bookholder.app.delivery.DeliveryProfiles;
 import org.bookholder.app.delivery.ExportCheckService;
@@ -16,42 +15,34 @@ import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.Progress;
 import org.bookholder.app.environment.ProgressMeter;
 import org.bookholder.app.reading.OptionalEars;
-import org.bookholder.app.session.LessonLines;
 import org.bookholder.app.session.SessionFolders;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Text;
-import org.bookholder.cutlist.PunchIn;
 import org.bookholder.delivery.CheckReport;
-import org.bookholder.delivery.Profile;
 import org.bookholder.files.FileNames;
 import org.bookholder.film.FilmMade;
 import org.bookholder.film.FilmMaker;
 import org.bookholder.film.FilmOrder;
-import org.bookholder.film.format.FilmFormat;
-import org.bookholder.film.format.FormatChooser;
-import org.bookholder.film.format.FrameFit;
-import org.bookholder.film.plan.Camera;
+import org.bookholder.film.picture.ClipStore;
 import org.bookholder.film.plan.FilmPlan;
-import org.bookholder.film.plan.FilmPlanner;
-import org.bookholder.film.plan.FilmRules;
-import org.bookholder.footage.PictureFacts;
-import org.bookholder.handoff.captions.Chapter;
 import org.bookholder.problem.ProblemException;
-import org.bookholder.script.model.Script;
-import org.bookholder.timing.FrameRate;
-import org.bookholder.timing.StreamTime;
 
 /** Makes the film of a session from its cut and its footage. Confined to one thread. */
 public final class FilmService {
+    /** The folder of a session's films. */
+    static final String FOLDER = "film";
+
+    /** Stands after a lesson's name in that of its draft. */
+    static final String DRAFT = "-draft";
+
     private static final int MOST_AT_ONCE = 4;
 
     private final Environment here;
     private final FilmRequest request;
     private final Consumer<Progress> progress;
     private final Interruption stop;
-    private final FilmRules rules;
 
     /** Creates one that can be stopped; then nothing is left behind. */
     public FilmService(Environment here, FilmRequest request, Consumer<Progress> progress, Interruption stop) {
@@ -59,9 +50,6 @@ public final class FilmService {
         this.request = request;
         this.progress = progress;
         this.stop = stop;
-        rules = request.alternate()
-                ? FilmRules.defaults()
-                : FilmRules.defaults().asShot();
     }
 
     /**
@@ -87,55 +75,36 @@ public final class FilmService {
 
     private FilmResult make(FilmPlace place, List<StoredSession> sessions, Set<Integer> onlyNow)
             throws ProblemException {
-        StoredSession last = sessions.get(sessions.size() - 1);
-        Script lesson = place.lesson().orElseGet(() -> last.state().script());
-        Optional<Path> script = script(lesson);
-        Profile profile = profile(script);
-        List<FilmPlanner.Sources> sources = new ArrayList<>();
-        for (StoredSession kept : sessions) {
-            sources.add(FilmFootage.of(kept));
-        }
-        List<Camera> cameras =
-                sources.stream().flatMap(s -> s.cameras().stream()).toList();
-        FrameRate rate = FormatChooser.rate(
-                profile,
-                cameras.stream()
-                        .flatMap(c -> c.footage().picture().stream())
-                        .map(p -> p.rate())
-                        .findFirst()
-                        .orElse(FrameRate.FPS_25));
-        List<PictureFacts> pictures =
-                cameras.stream().map(Camera::picture).distinct().toList();
-        Set<Integer> leftOut = new TreeSet<>(LessonLines.leftOut(
-                lesson, sessions.stream().map(StoredSession::state).toList()));
-        leftOut.addAll(onlyNow);
-        LessonCut cut = LessonCut.of(lesson, sessions, sources, rules.cut(), leftOut, stop);
-        List<String> remarks = new ArrayList<>();
-        if (!onlyNow.isEmpty()) {
-            remarks.add(Text.lines(List.copyOf(new TreeSet<>(onlyNow)))
-                    + " left out of this film only: no session has it yet, so nothing was noted");
-        }
-        FilmFormat format = format(profile, pictures, rate, cut.length(), remarks);
-        FilmPlan plan = FilmPlanner.plan(cut.pieces(), rate, framing(pictures, format));
-        if (!Chapter.wanted(lesson)) {
-            remarks.add(Chapter.NONE);
-        }
-        Path session = last.folder().path();
-        demand(plan, !cameras.isEmpty(), session);
-        FilmMade made = film(new FilmOrder(
-                plan, format, lesson, request.draft(), wanted(session, script, lesson, format.container())));
+        FilmPlanning planning = FilmPlanning.of(here, request, place, sessions, onlyNow, stop);
+        Path session = sessions.get(sessions.size() - 1).folder().path();
+        demand(planning.plan(), planning.filmed(), session);
+        FilmMade made = film(
+                new FilmOrder(
+                        planning.plan(),
+                        planning.format(),
+                        planning.lesson(),
+                        request.draft(),
+                        wanted(session, planning)),
+                clips(session));
+        List<String> remarks = new ArrayList<>(planning.remarks());
         Optional<CheckReport> check = request.check() && !request.draft()
-                ? Optional.of(check(made.file(), script, leftOut, remarks))
+                ? Optional.of(check(made.file(), planning, remarks))
                 : Optional.empty();
-        return new FilmResult(made, plan, place.sessions(), cut.marked(), remarks, check);
+        return new FilmResult(made, planning.plan(), place.sessions(), planning.sentences(), remarks, check);
     }
 
-    private FilmMade film(FilmOrder order) throws ProblemException {
+    /** Where the clips are kept: with the session, if it can be written. */
+    private Optional<ClipStore> clips(Path session) {
+        Path folder = session.resolve(FOLDER).resolve(request.draft() ? "draft-clips" : "clips");
+        return Files.isWritable(session) ? Optional.of(new ClipStore(folder)) : Optional.empty();
+    }
+
+    private FilmMade film(FilmOrder order, Optional<ClipStore> clips) throws ProblemException {
         ProgressMeter meter = new ProgressMeter(here.nanoTime(), progress);
         String name = String.valueOf(order.wanted().getFileName());
         int atOnce = Math.min(MOST_AT_ONCE, Runtime.getRuntime().availableProcessors());
         try {
-            return new FilmMaker(order, atOnce, part -> {
+            return new FilmMaker(order, clips, atOnce, part -> {
                         stop.check();
                         meter.reached(name, part);
                     })
@@ -145,46 +114,6 @@ public final class FilmService {
             stop.check();
             throw e;
         }
-    }
-
-    /** The lesson's file, if it is still there. */
-    private static Optional<Path> script(Script lesson) {
-        return Optional.of(Path.of(lesson.source()).toAbsolutePath().normalize())
-                .filter(Files::isRegularFile);
-    }
-
-    private Profile profile(Optional<Path> script) throws ProblemException {
-        Optional<Path> named = request.profile();
-        Optional<Path> folder = script.flatMap(CourseReader::around);
-        if (named.isEmpty() && folder.isPresent()) {
-            named = CourseReader.readable(folder.get()).delivery();
-        }
-        return named.isPresent() ? DeliveryProfiles.read(named.get(), here) : DeliveryProfiles.usual(here);
-    }
-
-    private FilmFormat format(
-            Profile profile, List<PictureFacts> pictures, FrameRate rate, StreamTime length, List<String> remarks)
-            throws ProblemException {
-        if (request.draft()) {
-            return FormatChooser.draft(profile, rate);
-        }
-        FormatChooser.Chosen chosen = FormatChooser.of(profile, pictures, rate, length, request.enlarge());
-        remarks.addAll(chosen.remarks());
-        return chosen.format();
-    }
-
-    /** As close as each camera's picture allows without loss; a picture between bars stays as it is. */
-    private PunchIn framing(List<PictureFacts> pictures, FilmFormat format) {
-        double shape = (double) format.width() / format.height();
-        int most = PunchIn.FULL;
-        for (int i = 0; i < pictures.size(); i++) {
-            FrameFit fit = FrameFit.of(pictures.get(i), shape);
-            int own = fit.barred()
-                    ? PunchIn.FULL
-                    : PunchIn.most((int) fit.width(), (int) fit.height(), format.width(), format.height());
-            most = i == 0 ? own : Math.min(most, own);
-        }
-        return new PunchIn(rules.step(), most);
     }
 
     private void demand(FilmPlan plan, boolean filmed, Path session) throws ProblemException {
@@ -218,7 +147,8 @@ public final class FilmService {
         }
     }
 
-    private Path wanted(Path session, Optional<Path> script, Script lesson, String ending) throws ProblemException {
+    private Path wanted(Path session, FilmPlanning planning) throws ProblemException {
+        String ending = planning.format().container();
         if (request.out().isPresent()) {
             Path out = request.out().get();
             if (!String.valueOf(out.getFileName()).endsWith("." + ending)) {
@@ -227,20 +157,19 @@ public final class FilmService {
             }
             return out;
         }
-        String name = script.map(FileNames::stem).orElseGet(() -> SessionFolders.plain(lesson.title()));
+        Optional<Path> script = planning.script();
+        String name = script.map(FileNames::stem)
+                .orElseGet(() -> SessionFolders.plain(planning.lesson().title()));
         Optional<Path> exports = script.flatMap(CourseReader::around).map(Course::exportsIn);
         return request.draft() || exports.isEmpty()
-                ? session.resolve("film").resolve(name + (request.draft() ? "-draft." : ".") + ending)
+                ? session.resolve(FOLDER).resolve(name + (request.draft() ? DRAFT : "") + "." + ending)
                 : exports.get().resolve(name + "." + ending);
     }
 
-    private CheckReport check(Path film, Optional<Path> script, Set<Integer> leftOut, List<String> remarks)
-            throws ProblemException {
-        ExportJob job = ExportJob.of(
-                        film,
-                        new ExportJob.Choices(request.profile(), DeliveryProfiles.usual(here), script, true),
-                        here)
-                .without(leftOut);
+    private CheckReport check(Path film, FilmPlanning planning, List<String> remarks) throws ProblemException {
+        ExportJob.Choices choices =
+                new ExportJob.Choices(request.profile(), DeliveryProfiles.usual(here), planning.script(), true);
+        ExportJob job = ExportJob.of(film, choices, here).without(planning.leftOut());
         try (OptionalEars ears =
                 OptionalEars.load(here, here.model(), job.lesson().isPresent())) {
             CheckReport report = new ExportCheckService(here, progress, stop).check(job, ears.ears());

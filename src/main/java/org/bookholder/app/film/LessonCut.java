@@ -31,13 +31,25 @@ import org.jspecify.annotations.Nullable;
  * which it was read to its end.
  *
  * @param pieces clips and gaps in the lesson's order, with the lesson's own line numbers
- * @param marked lines that are used though they were not read clean, one sentence each
+ * @param marked lines that are used though they were not read clean
  */
-record LessonCut(List<Piece> pieces, List<String> marked) {
+record LessonCut(List<Piece> pieces, List<Mark> marked) {
     /** At 130 words a minute, between a slow and a quick reader (common practice). */
     private static final double SECONDS_A_WORD = 60 / 130.0;
 
     private static final int NOWHERE = -1;
+
+    /**
+     * A line that is used though it was not read clean.
+     *
+     * @param line its number in the lesson
+     * @param why what was heard, or why someone marked it
+     */
+    record Mark(int line, String why) {
+        String sentence() {
+            return "Listen to line " + line + ": " + why;
+        }
+    }
 
     LessonCut {
         pieces = List.copyOf(pieces);
@@ -71,7 +83,7 @@ record LessonCut(List<Piece> pieces, List<String> marked) {
         Map<Integer, Integer> chosen = chosen(sessions, numbers, rules);
         leaveOut.forEach(line -> chosen.put(line, NOWHERE));
         Map<Integer, Piece> byLine = new HashMap<>();
-        List<String> marked = new ArrayList<>();
+        List<Mark> marked = new ArrayList<>();
         for (int i = 0; i < sessions.size(); i++) {
             int session = i;
             Map<Integer, Integer> own = numbers.get(i);
@@ -149,12 +161,13 @@ record LessonCut(List<Piece> pieces, List<String> marked) {
         return new Gap(numbers.getOrDefault(item.firstLine(), item.firstLine()), item.length(), List.of());
     }
 
-    private static List<String> marked(StoredSession kept, Clip clip, Map<Integer, Integer> numbers) {
+    private static List<Mark> marked(StoredSession kept, Clip clip, Map<Integer, Integer> numbers) {
         return clip.attempts().stream()
                 .map(attempt -> kept.state().lines().notes(attempt.line()))
                 .filter(LineNotes::pickup)
-                .map(notes -> "Listen to line " + numbers.getOrDefault(notes.line(), notes.line()) + ": "
-                        + Pickups.of(kept.state(), notes).said())
+                .map(notes -> new Mark(
+                        numbers.getOrDefault(notes.line(), notes.line()),
+                        Pickups.of(kept.state(), notes).said()))
                 .toList();
     }
 }

@@ -16,6 +16,7 @@ final class HomeQuestions {
     private final PlanRoom plan;
     private final BeforeRoom before;
     private final SettingsRoom settings;
+    private final FilmRoom film;
     private final FileDialogs dialogs;
     private final Work work;
 
@@ -33,6 +34,7 @@ final class HomeQuestions {
             PlanRoom plan,
             BeforeRoom before,
             SettingsRoom settings,
+            FilmRoom film,
             FileDialogs dialogs,
             Work work) {
         this.courses = courses;
@@ -41,6 +43,7 @@ final class HomeQuestions {
         this.plan = plan;
         this.before = before;
         this.settings = settings;
+        this.film = film;
         this.dialogs = dialogs;
         this.work = work;
     }
@@ -59,6 +62,7 @@ final class HomeQuestions {
                 work.begin(asked.path("kind").asText(), asked.path("form"));
                 yield "{}";
             }
+            case "film" -> film.answer(asked).toString();
             case "plan" -> plan.answer(asked).toString();
             case "settings" -> settings.answer(asked).toString();
             case "before" -> before.answer(asked).toString();

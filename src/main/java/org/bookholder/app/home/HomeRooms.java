@@ -54,6 +54,7 @@ record HomeRooms(
                 new PlanRoom(here, courses),
                 before,
                 new SettingsRoom(here, courses),
+                new FilmRoom(here, courses, paths),
                 dialogs,
                 work);
         return new HomeRooms(words, scripts, before, displays, dialogs, questions, List.of(levels, checks, dialogs));

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.bookholder.app.film.FilmPlace;
 import org.bookholder.app.film.FilmRequest;
 import org.bookholder.app.film.FilmResult;
 import org.bookholder.app.film.FilmService;
@@ -39,10 +40,12 @@ record FilmWork(WorkPlace place) implements WorkList.Maker {
                 true);
         return new Job(
                 "film", film.draft() ? "Draft" : "Film", Names.of(session), true, "no film was made", control -> {
-                    place.settle(session, control);
-                    if (!film.leaveOut().isEmpty()) {
-                        // That is written into the session.
-                        place.letGo().accept(session);
+                    for (Path each : FilmPlace.of(session, place.here()).sessions()) {
+                        place.settle(each, control);
+                        if (!film.leaveOut().isEmpty()) {
+                            // That is written into the session.
+                            place.letGo().accept(each);
+                        }
                     }
                     return make(session, film, control);
                 });

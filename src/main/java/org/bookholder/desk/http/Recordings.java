@@ -2,7 +2,6 @@ package org.bookholder.desk.http;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.bookholder.journal.TakeFile;
 import org.bookholder.problem.ProblemException;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
@@ -10,7 +9,7 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 
-/** Serves a take's recording, whole or a range of its bytes (RFC 9110, section 14), also while it is being written. */
+/** Serves recordings and films, whole or a range of its bytes (RFC 9110, section 14), also while they are being written. */
 final class Recordings {
     /** The longest answer to a range, which may be shorter than asked for: seeking in a take costs little memory. */
     private static final int MOST_BYTES = 512 * 1024;
@@ -19,8 +18,9 @@ final class Recordings {
 
     private Recordings() {}
 
-    static void serve(TakeFile file, Request request, Response response, Callback callback) throws ProblemException {
-        response.getHeaders().put(HttpHeader.CONTENT_TYPE, "audio/wav");
+    static void serve(StoredFile file, String type, Request request, Response response, Callback callback)
+            throws ProblemException {
+        response.getHeaders().put(HttpHeader.CONTENT_TYPE, type);
         response.getHeaders().put(HttpHeader.ACCEPT_RANGES, "bytes");
         String asked = request.getHeaders().get(HttpHeader.RANGE);
         Matcher range = RANGE.matcher(asked == null ? "" : asked);
@@ -31,7 +31,7 @@ final class Recordings {
         long from = Long.parseLong(range.group(1));
         if (from >= file.length()) {
             response.getHeaders().put(HttpHeader.CONTENT_RANGE, "bytes */" + file.length());
-            PlainResponses.answer(response, callback, HttpStatus.RANGE_NOT_SATISFIABLE_416, "the take is shorter");
+            PlainResponses.answer(response, callback, HttpStatus.RANGE_NOT_SATISFIABLE_416, "it is shorter");
             return;
         }
         long last = range.group(2).isEmpty() ? file.length() - 1 : Long.parseLong(range.group(2));
@@ -44,6 +44,6 @@ final class Recordings {
         response.getHeaders()
                 .put(HttpHeader.CONTENT_RANGE, "bytes " + from + "-" + (from + count - 1) + "/" + file.length());
         response.getHeaders().put(HttpHeader.CONTENT_LENGTH, count);
-        response.write(true, file.read(from, count), callback);
+        response.write(true, file.reader().read(from, count), callback);
     }
 }

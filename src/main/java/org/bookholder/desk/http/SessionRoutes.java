@@ -22,11 +22,15 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.Fields;
+import org.eclipse.jetty.util.URIUtil;
 import org.jspecify.annotations.Nullable;
 
 /** Answers GET requests of the page of one session. */
 final class SessionRoutes {
     private static final Pattern TAKE = Pattern.compile("/takes/(\\d{1,6})\\.wav");
+
+    /** A film is named by its file, which lies right in the folder of films. */
+    private static final Pattern FILM = Pattern.compile("/film/([^/\\\\]{1,120}\\.mp4)");
 
     private final ServedSession place;
     private final EventStreams streams;
@@ -40,6 +44,7 @@ final class SessionRoutes {
     void get(String path, Device device, Request request, Response response, Callback callback)
             throws IOException, ProblemException {
         Matcher take = TAKE.matcher(path);
+        Matcher film = FILM.matcher(path);
         if (path.equals("/events")) {
             String page = Request.extractQueryParameters(request).getValue("page");
             if (!streams.add(
@@ -63,6 +68,8 @@ final class SessionRoutes {
                     request,
                     response,
                     callback);
+        } else if (film.matches()) {
+            film(URIUtil.decodePath(film.group(1)), request, response, callback);
         } else if (take.matches()) {
             recording(Integer.parseInt(take.group(1)), request, response, callback);
         } else {
@@ -82,13 +89,24 @@ final class SessionRoutes {
         }
     }
 
+    private void film(String name, Request request, Response response, Callback callback) throws ProblemException {
+        Path file = place.session().films().resolve(name);
+        if (file.getNameCount() != place.session().films().getNameCount() + 1 || !Files.isRegularFile(file)) {
+            PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is no such film");
+        } else {
+            Recordings.serve(StoredFile.of(file), "video/mp4", request, response, callback);
+        }
+    }
+
     private void recording(int number, Request request, Response response, Callback callback) throws ProblemException {
         Optional<Path> file =
                 take(number).map(t -> place.session().recording(number)).filter(Files::isRegularFile);
         if (file.isEmpty()) {
             PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "this take was not recorded");
         } else {
-            Recordings.serve(TakeFile.of(file.get()), request, response, callback);
+            TakeFile take = TakeFile.of(file.get());
+            Recordings.serve(
+                    new StoredFile(take.path(), take.length(), take::read), "audio/wav", request, response, callback);
         }
     }
 

@@ -27,10 +27,9 @@ record ClipCommand(FilmFormat format, boolean quick, String font) {
 
     private static final String CARD = "0x1c1a17";
 
-    /** The name of a clip's file, by its number. */
-    String file(int clip) {
-        String ending = format.picture() == Encoding.PRORES || format.picture() == Encoding.DNXHD ? "mov" : "mp4";
-        return String.format(Locale.ROOT, "clip-%05d.%s", clip, ending);
+    /** The ending of a clip's file, with the dot. */
+    String ending() {
+        return format.picture() == Encoding.PRORES || format.picture() == Encoding.DNXHD ? ".mov" : ".mp4";
     }
 
     List<String> of(FilmClip clip, List<Overlay> overlays, String file) {

@@ -1,6 +1,7 @@
 package org.bookholder.film.picture;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,7 @@ import org.bookholder.files.DiskProblems;
 import org.bookholder.film.format.FilmFormat;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
+import org.bookholder.film.plan.Shot;
 import org.bookholder.film.program.FfmpegRun;
 import org.bookholder.film.program.Pause;
 import org.bookholder.follow.model.Attempt;
@@ -18,7 +20,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.timing.StreamTime;
 
-/** Makes the pictures of a film, clip by clip, several at once. Confined to one thread. */
+/** Makes the pictures of a film, clip by clip, several at once; those that are kept already are not made again. Confined to one thread. */
 public final class FilmPictures {
     private static final int CARD_COLUMNS = 43;
 
@@ -26,6 +28,7 @@ public final class FilmPictures {
     private final Script script;
     private final boolean draft;
     private final ClipCommand commands;
+    private final ClipStore store;
     private final Path folder;
 
     /** Is told how far the work is, in pictures made, several times a second; may end it by throwing. */
@@ -41,24 +44,27 @@ public final class FilmPictures {
      * @param script the lesson, for what stands on cards
      * @param draft whether quick scaling is good enough, and the numbers of lines are burnt in
      * @param font name of the font's file in {@code folder}
-     * @param folder where the clips' files go
+     * @param store where clips are kept
+     * @param folder where the work is done, on the same disk
      */
-    public FilmPictures(FilmPlan plan, FilmFormat format, Script script, boolean draft, String font, Path folder) {
+    public FilmPictures(
+            FilmPlan plan, FilmFormat format, Script script, boolean draft, String font, ClipStore store, Path folder) {
         this.plan = plan;
         this.script = script;
         this.draft = draft;
         this.commands = new ClipCommand(format, draft, font);
+        this.store = store;
         this.folder = folder;
     }
 
     /** A clip that is being made. */
-    private record Work(int clip, FfmpegRun run) {}
+    private record Work(int clip, String name, FfmpegRun run) {}
 
     /**
      * Makes them.
      *
      * @param atOnce how many clips at once
-     * @return the clips' files in order, named below the folder
+     * @return the names of the clips in the store, in order
      * @throws ProblemException if one cannot be made
      */
     public List<String> make(int atOnce, Listener listener, Pause pause) throws ProblemException {
@@ -69,9 +75,16 @@ public final class FilmPictures {
         try {
             while (next < plan.clips().size() || !running.isEmpty()) {
                 while (next < plan.clips().size() && running.size() < atOnce) {
-                    String file = commands.file(next);
-                    files.add(file);
-                    running.add(new Work(next, start(next, file)));
+                    FilmClip clip = plan.clips().get(next);
+                    List<Overlay> overlays = overlays(clip);
+                    String name = name(clip, overlays);
+                    files.add(name);
+                    if (store.has(name)
+                            || running.stream().anyMatch(work -> work.name().equals(name))) {
+                        done += clip.frames();
+                    } else {
+                        running.add(new Work(next, name, start(clip, overlays, name)));
+                    }
                     next++;
                 }
                 pause.rest();
@@ -106,15 +119,17 @@ public final class FilmPictures {
                     clip.shot().map(shot -> shot.file().toString()).orElse("a card"),
                     "copy the file from the camera's card again, and match it again");
         }
+        store.keep(folder.resolve(work.name()), work.name());
     }
 
-    private FfmpegRun start(int number, String file) throws ProblemException {
-        FilmClip clip = plan.clips().get(number);
+    private String name(FilmClip clip, List<Overlay> overlays) throws ProblemException {
+        List<Path> source = clip.shot().map(Shot::file).stream().toList();
+        return store.name(commands.of(clip, overlays, ""), source, commands.ending());
+    }
+
+    private FfmpegRun start(FilmClip clip, List<Overlay> overlays, String file) throws ProblemException {
         return FfmpegRun.start(
-                "the picture of " + lines(clip),
-                commands.of(clip, overlays(clip, number), file),
-                folder,
-                file + ".log");
+                "the picture of " + lines(clip), commands.of(clip, overlays, file), folder, file + ".log");
     }
 
     private static String lines(FilmClip clip) {
@@ -123,18 +138,15 @@ public final class FilmPictures {
                 : "lines " + clip.firstLine() + " to " + clip.lastLine();
     }
 
-    private List<Overlay> overlays(FilmClip clip, int number) throws ProblemException {
+    private List<Overlay> overlays(FilmClip clip) throws ProblemException {
         List<Overlay> overlays = new ArrayList<>();
         double length = plan.rate().length(clip.frames()).seconds() + 1;
         if (clip.shot().isEmpty()) {
-            String card = "card-" + number + ".txt";
-            write(card, card(clip));
-            overlays.add(new Overlay(card, Overlay.Place.MIDDLE, 0, length));
+            overlays.add(new Overlay(written(card(clip)), Overlay.Place.MIDDLE, 0, length));
         }
         List<Attempt> attempts = clip.attempts();
         for (int i = 0; i < attempts.size() && draft; i++) {
-            String file = "line-" + number + "-" + i + ".txt";
-            write(file, "line " + attempts.get(i).line() + ", take " + clip.take());
+            String file = written("line " + attempts.get(i).line() + ", take " + clip.take());
             double from = i == 0 ? 0 : since(clip, attempts.get(i).start());
             double to =
                     i + 1 < attempts.size() ? since(clip, attempts.get(i + 1).start()) : length;
@@ -157,10 +169,14 @@ public final class FilmPictures {
         return text.toString();
     }
 
-    private void write(String name, String text) throws ProblemException {
-        Path file = folder.resolve(name);
+    /** The file of a text, named by what it says. */
+    private String written(String text) throws ProblemException {
+        Path file = folder.resolve(store.name(List.of(text), List.of(), ".txt"));
         try {
-            new AtomicFiles(Access.OWNER).write(file, text);
+            if (!Files.exists(file)) {
+                new AtomicFiles(Access.OWNER).write(file, text);
+            }
+            return String.valueOf(file.getFileName());
         } catch (IOException e) {
             throw DiskProblems.writing(file, e);
         }

@@ -259,10 +259,11 @@ final class FilmPicturesTest {
         try {
             Path place = Files.createTempDirectory(work, "clip");
             Files.copy(work.resolve("font.otf"), place.resolve("font.otf"));
-            List<String> files = new FilmPictures(
-                            new FilmPlan(rate, List.of(clip)), format, Scripts.of("A line."), false, "font.otf", place)
+            ClipStore store = new ClipStore(place.resolve("kept"));
+            FilmPlan plan = new FilmPlan(rate, List.of(clip));
+            List<String> files = new FilmPictures(plan, format, Scripts.of("A line."), false, "font.otf", store, place)
                     .make(1, made -> {}, () -> new CompletionLatch().await(20));
-            return place.resolve(files.get(0));
+            return store.file(files.get(0));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -14,7 +14,7 @@ async function answered(path, options) {
 }
 
 /** Rooms that belong to the course that is shown: another window may have opened another one meanwhile. */
-const OF_COURSE = ['plan', 'scripts', 'work'];
+const OF_COURSE = ['plan', 'scripts', 'work', 'film'];
 
 let course = () => undefined;
 

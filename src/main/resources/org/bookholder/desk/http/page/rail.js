@@ -7,7 +7,7 @@ import { byId, el } from './words.js';
 const COURSE = [['Scripts', 'scripts'], ['Plan and dates', 'plan'], ['Finished?', 'gate']];
 const DESK = [['Board', 'board'], ['Pickups', 'pickups'], ['Sessions', 'sessions']];
 const PROGRAM = [['The day', 'day'], ['Before you read', 'before-room'], ['Settings', 'settings']];
-const WORK = [...Object.entries(ROOMS).filter(([, { rare }]) => !rare).map(([view, { title }]) => [title, view]), ['More tools', 'tools']];
+const WORK = [['The film', 'film'], ...Object.entries(ROOMS).filter(([, { rare }]) => !rare).map(([view, { title }]) => [title, view]), ['More tools', 'tools']];
 
 /** Here the list is shown only when it is asked for; home.css has the same width. */
 const NARROW = matchMedia('(max-width: 720px)');

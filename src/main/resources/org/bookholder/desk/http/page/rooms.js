@@ -53,17 +53,6 @@ export const ROOMS = {
     button: 'Write the files',
     fields: [session(false, { first: fullest }), tick('replace', 'Replace files that are there already'), ...handOff],
   },
-  film: {
-    title: 'The film',
-    good: 'Makes the film of a lesson: the last good attempt of each line from the matched camera, cut in the quiet between, with captions. A draft is small and quick, and has the lines\u2019 numbers in the picture.',
-    button: 'Make the film',
-    fields: [
-      session(),
-      tick('final', 'Make the finished film, not a draft: as the delivery profile asks, in the course\u2019s exports, and checked'),
-      line('leaveOut', 'Lines to do without', '', { aside: true, more: 'Their numbers, as in 8, 13.' }),
-      tick('asShot', 'Never frame closer to hide a cut', { aside: true }),
-      tick('enlarge', 'Blow a small picture up to the size that the profile asks for', { aside: true })],
-  },
   match: {
     title: 'Match camera files',
     good: 'Finds by their sound where camera and recorder files lie in a session. From then on the hand-off points into them, with their own timecode.',

@@ -4,6 +4,7 @@
 import { showDay } from './day.js';
 import { beforeChanged, showBeforeRoom } from './before.js';
 import { showNewCourse } from './newcourse.js';
+import { filmChanged, showFilm } from './film.js';
 import { showGate } from './gate.js';
 import { showPlan } from './plan.js';
 import { showScripts } from './scripts.js';
@@ -16,6 +17,7 @@ export const OWN = {
     changed: (home, act, has) => { if (has('course')) showPlan(home); } },
   gate: { key: 'F', title: 'Finished?', show: showGate,
     changed: (home, act, has) => { if (has('course')) showGate(home); } },
+  film: { key: 'V', title: 'The film', wide: true, show: showFilm, changed: filmChanged },
   day: { key: 'Y', title: 'The day', wide: true, show: showDay,
     changed: (home, act, has) => { if (has('day', 'course')) showDay(home); } },
   'before-room': { key: 'B', title: 'Before you read', wide: true, show: showBeforeRoom, changed: beforeChanged },

@@ -7,22 +7,22 @@ import { ROOMS } from './rooms.js';
 import { byId, el } from './words.js';
 
 let open = '';
-const cards = new Map();
+let cards = () => {};
 
 /** Shows a room, with an empty form if another one was open. */
 export function showRoom(kind, home, act) {
   const room = ROOMS[kind];
   if (kind !== open) {
     open = kind;
-    cards.clear();
     byId('work').replaceChildren(
       el('h2', { id: 'h-work', class: 'headline' }, room.title),
       el('p', { class: 'good' }, room.good),
       form(kind, room, home),
       el('div', { id: 'work-jobs' }));
+    cards = jobCards(byId('work-jobs'), kind);
   }
   room.fields.forEach((field) => field.fill?.(byId(`w-${field.name}`), home));
-  showCards(home, act);
+  cards(home, act);
 }
 
 /** The fields of the room that is open, when what can be chosen has changed. */
@@ -68,27 +68,30 @@ function dropping(room) {
   };
 }
 
-/** The jobs of this room, the newest first. */
-function showCards(home, act) {
-  const jobs = home.jobs.filter((job) => job.kind === open);
-  for (const [id, card] of cards) {
-    if (!jobs.some((job) => job.id === id)) {
-      card.element.remove();
-      cards.delete(id);
+/** Shows the jobs of a kind, the newest first; returns what shows them again. */
+export function jobCards(host, kind) {
+  const cards = new Map();
+  return (home, act) => {
+    const jobs = home.jobs.filter((job) => job.kind === kind);
+    for (const [id, card] of cards) {
+      if (!jobs.some((job) => job.id === id)) {
+        card.element.remove();
+        cards.delete(id);
+      }
     }
-  }
-  jobs.forEach((job, i) => {
-    const known = cards.get(job.id);
-    if (known?.step === job.step) {
-      known.update(job);
-      return;
-    }
-    const made = lasts(job) ? running(job, act) : { element: result(job, act), update() {} };
-    const element = el('section', { class: 'card', 'aria-label': `${job.title}: ${job.on}` }, made.element);
-    if (known) known.element.replaceWith(element);
-    else byId('work-jobs').insertBefore(element, byId('work-jobs').children[i] ?? null);
-    cards.set(job.id, { element, step: job.step, update: made.update });
-  });
+    jobs.forEach((job, i) => {
+      const known = cards.get(job.id);
+      if (known?.step === job.step) {
+        known.update(job);
+        return;
+      }
+      const made = lasts(job) ? running(job, act) : { element: result(job, act), update() {} };
+      const element = el('section', { class: 'card', 'aria-label': `${job.title}: ${job.on}` }, made.element);
+      if (known) known.element.replaceWith(element);
+      else host.insertBefore(element, host.children[i] ?? null);
+      cards.set(job.id, { element, step: job.step, update: made.update });
+    });
+  };
 }
 
 function result(job, act) {

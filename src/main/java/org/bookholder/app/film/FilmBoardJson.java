@@ -1,0 +1,134 @@
+package org.bookholder.app.film;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.bookholder.film.format.FilmFormat;
+import org.bookholder.follow.model.Attempt;
+import org.bookholder.handoff.JsonNumbers;
+import org.bookholder.session.FilmChoices;
+import org.bookholder.session.Take;
+import org.bookholder.wording.Labels;
+
+/** What becomes of a lesson's lines in its film, for the page. Times are seconds, of the session's audio unless it says otherwise. */
+public final class FilmBoardJson {
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+    private FilmBoardJson() {}
+
+    /**
+     * The board.
+     *
+     * @param address the address of a session's own page
+     */
+    public static ObjectNode of(FilmBoard board, Function<Path, String> address) {
+        FilmPlanning planning = board.planning();
+        ObjectNode root = JSON.objectNode();
+        root.put("title", planning.lesson().title());
+        root.set("seconds", JsonNumbers.seconds(planning.plan().length()));
+        root.put("joins", planning.plan().joins());
+        root.put("filmed", planning.filmed());
+        root.put("closest", planning.closest());
+        root.put("format", format(planning.goesOut()));
+        root.put("sound", FilmText.soundSources(planning.plan()));
+        ArrayNode missing = root.putArray("missing");
+        planning.plan().missing().forEach(missing::add);
+        ArrayNode remarks = root.putArray("remarks");
+        planning.remarks().forEach(remarks::add);
+        ArrayNode sessions = root.putArray("sessions");
+        for (FilmBoard.Source source : board.sessions()) {
+            ObjectNode session = sessions.addObject().put("address", address.apply(source.folder()));
+            ArrayNode takes = session.putArray("takes");
+            for (Take take : source.state().takes().all()) {
+                ObjectNode node = takes.addObject().put("number", take.number());
+                node.set("start", JsonNumbers.seconds(take.start()));
+                node.set("end", JsonNumbers.seconds(take.end()));
+            }
+        }
+        ArrayNode lines = root.putArray("lines");
+        board.lines().forEach(line -> lines.add(line(line)));
+        Path last = board.sessions().get(board.sessions().size() - 1).folder();
+        draft(last).ifPresent(draft -> root.put("draft", address.apply(last) + "film/" + draft));
+        return root;
+    }
+
+    /** Whether the cameras' pictures are large enough to frame closer. */
+    public static boolean canBeCloser(FilmBoard board) {
+        return board.planning().closest() > 100;
+    }
+
+    private static String format(FilmFormat format) {
+        return format.width() + " × " + format.height() + ", " + format.rate().label() + " pictures a second, "
+                + format.picture().label();
+    }
+
+    private static ObjectNode line(FilmBoard.Line line) {
+        ObjectNode node = JSON.objectNode();
+        node.put("line", line.number());
+        node.put("text", line.text());
+        node.put("session", line.session());
+        node.put("out", line.out());
+        node.put("listen", line.listen());
+        ArrayNode attempts = node.putArray("attempts");
+        for (Attempt attempt : line.tried()) {
+            ObjectNode each = attempts.addObject();
+            each.put("take", attempt.take())
+                    .put("ordinal", attempt.ordinal())
+                    .put("outcome", Labels.of(attempt.outcome()));
+            each.set("start", JsonNumbers.seconds(attempt.start()));
+            each.set("end", JsonNumbers.seconds(attempt.end()));
+        }
+        FilmChoices choices = line.choices();
+        node.put("framing", choices.framing().name());
+        node.put("pauseSet", choices.pause());
+        line.used().ifPresent(used -> {
+            node.put(
+                    "moved",
+                    choices.inOf(used.attempt()).isPresent()
+                            || choices.outOf(used.attempt()).isPresent());
+            node.set("used", used(used));
+        });
+        return node;
+    }
+
+    private static ObjectNode used(FilmBoard.Used used) {
+        ObjectNode node = JSON.objectNode();
+        node.put("take", used.attempt().take());
+        node.put("ordinal", used.attempt().ordinal());
+        node.set("start", JsonNumbers.seconds(used.attempt().start()));
+        node.set("end", JsonNumbers.seconds(used.attempt().end()));
+        node.set("in", JsonNumbers.seconds(used.in()));
+        node.set("out", JsonNumbers.seconds(used.out()));
+        node.set("film", JsonNumbers.seconds(used.film()));
+        node.put("scale", used.scale());
+        node.put("join", used.join());
+        node.put("seen", used.seen());
+        used.pause().ifPresent(pause -> node.set("pause", JsonNumbers.seconds(pause)));
+        return node;
+    }
+
+    /** The name of the newest draft in a session's folder. */
+    private static Optional<String> draft(Path session) {
+        Path folder = session.resolve(FilmService.FOLDER);
+        if (!Files.isDirectory(folder)) {
+            return Optional.empty();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(Files::isRegularFile)
+                    .filter(file -> String.valueOf(file.getFileName())
+                            .matches(".*" + FilmService.DRAFT + "(-\\d+)?\\.(mp4|mkv|mov)"))
+                    .max(Comparator.comparingLong(file -> file.toFile().lastModified()))
+                    .map(file -> String.valueOf(file.getFileName()));
+        } catch (IOException e) {
+            // Without a list there is no draft to be seen; one can be made.
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,186 @@
+package org.bookholder.app.film;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.bookholder.app.delivery.DeliveryProfiles;
+import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.Interruption;
+import org.bookholder.app.session.LessonLines;
+import org.bookholder.app.session.StoredSession;
+import org.bookholder.course.CourseReader;
+import org.bookholder.course.Text;
+import org.bookholder.cutlist.PunchIn;
+import org.bookholder.delivery.Profile;
+import org.bookholder.film.format.FilmFormat;
+import org.bookholder.film.format.FormatChooser;
+import org.bookholder.film.format.FrameFit;
+import org.bookholder.film.plan.Camera;
+import org.bookholder.film.plan.FilmPlan;
+import org.bookholder.film.plan.FilmPlanner;
+import org.bookholder.film.plan.FilmRules;
+import org.bookholder.footage.PictureFacts;
+import org.bookholder.handoff.captions.Chapter;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
+import org.bookholder.timing.FrameRate;
+import org.bookholder.timing.StreamTime;
+
+/**
+ * Works out what a film is made of, and as what it goes out.
+ *
+ * @param plan what it is made of
+ * @param format what it is to be as a file
+ * @param goesOut what the finished film is to be: of a draft another format than its own
+ * @param lesson the lesson
+ * @param script the lesson's file, if it is still there
+ * @param filmed whether any camera's file was matched
+ * @param closest how close it can be framed, in per cent of the picture as shot
+ * @param leftOut lines that it does without on purpose, by the lesson's numbers
+ * @param marked lines that are used though they were not read clean, one sentence each
+ * @param remarks what else a person should know, one sentence each
+ */
+record FilmPlanning(
+        FilmPlan plan,
+        FilmFormat format,
+        FilmFormat goesOut,
+        Script lesson,
+        Optional<Path> script,
+        boolean filmed,
+        int closest,
+        Set<Integer> leftOut,
+        List<LessonCut.Mark> marked,
+        List<String> remarks) {
+    /**
+     * Works it out.
+     *
+     * @param sessions the open sessions of {@code place}
+     * @param onlyNow lines that this film alone does without
+     * @throws ProblemException if a file is missing or cannot be read, or the profile asks for what cannot be made
+     */
+    static FilmPlanning of(
+            Environment here,
+            FilmRequest request,
+            FilmPlace place,
+            List<StoredSession> sessions,
+            Set<Integer> onlyNow,
+            Interruption stop)
+            throws ProblemException {
+        FilmRules rules = request.alternate()
+                ? FilmRules.defaults()
+                : FilmRules.defaults().asShot();
+        Script lesson = place.lesson()
+                .orElseGet(() -> sessions.get(sessions.size() - 1).state().script());
+        Optional<Path> script = file(lesson);
+        Profile profile = profile(request, script, here);
+        List<FilmPlanner.Sources> sources = new ArrayList<>();
+        for (StoredSession kept : sessions) {
+            sources.add(FilmFootage.of(kept));
+        }
+        List<Camera> cameras =
+                sources.stream().flatMap(s -> s.cameras().stream()).toList();
+        FrameRate rate = rate(profile, cameras);
+        List<PictureFacts> pictures =
+                cameras.stream().map(Camera::picture).distinct().toList();
+        Set<Integer> leftOut = new TreeSet<>(LessonLines.leftOut(
+                lesson, sessions.stream().map(StoredSession::state).toList()));
+        leftOut.addAll(onlyNow);
+        LessonCut cut = LessonCut.of(lesson, sessions, sources, rules.cut(), leftOut, stop);
+        List<String> remarks = new ArrayList<>();
+        if (!onlyNow.isEmpty()) {
+            remarks.add(Text.lines(List.copyOf(new TreeSet<>(onlyNow)))
+                    + " left out of this film only: no session has it yet, so nothing was noted");
+        }
+        FilmFormat format = format(request, profile, pictures, rate, cut.length(), remarks);
+        FilmFormat goesOut = request.draft() ? goesOut(profile, pictures, rate, cut.length(), format) : format;
+        PunchIn framing = framing(rules, pictures, goesOut);
+        if (!Chapter.wanted(lesson)) {
+            remarks.add(Chapter.NONE);
+        }
+        return new FilmPlanning(
+                FilmPlanner.plan(cut.pieces(), rate, framing),
+                format,
+                goesOut,
+                lesson,
+                script,
+                !cameras.isEmpty(),
+                framing.possible() ? Math.min(framing.step(), framing.most()) : PunchIn.FULL,
+                leftOut,
+                cut.marked(),
+                remarks);
+    }
+
+    private static Optional<Path> file(Script lesson) {
+        return Optional.of(Path.of(lesson.source()).toAbsolutePath().normalize())
+                .filter(Files::isRegularFile);
+    }
+
+    private static FrameRate rate(Profile profile, List<Camera> cameras) throws ProblemException {
+        return FormatChooser.rate(
+                profile,
+                cameras.stream()
+                        .flatMap(c -> c.footage().picture().stream())
+                        .map(p -> p.rate())
+                        .findFirst()
+                        .orElse(FrameRate.FPS_25));
+    }
+
+    private static Profile profile(FilmRequest request, Optional<Path> script, Environment here)
+            throws ProblemException {
+        Optional<Path> named = request.profile();
+        Optional<Path> folder = script.flatMap(CourseReader::around);
+        if (named.isEmpty() && folder.isPresent()) {
+            named = CourseReader.readable(folder.get()).delivery();
+        }
+        return named.isPresent() ? DeliveryProfiles.read(named.get(), here) : DeliveryProfiles.usual(here);
+    }
+
+    private static FilmFormat format(
+            FilmRequest request,
+            Profile profile,
+            List<PictureFacts> pictures,
+            FrameRate rate,
+            StreamTime length,
+            List<String> remarks)
+            throws ProblemException {
+        if (request.draft()) {
+            return FormatChooser.draft(profile, rate);
+        }
+        FormatChooser.Chosen chosen = FormatChooser.of(profile, pictures, rate, length, request.enlarge());
+        remarks.addAll(chosen.remarks());
+        return chosen.format();
+    }
+
+    /** A draft is framed as the finished film will be; if that cannot be made, as it is itself. */
+    private static FilmFormat goesOut(
+            Profile profile, List<PictureFacts> pictures, FrameRate rate, StreamTime length, FilmFormat draft) {
+        try {
+            return FormatChooser.of(profile, pictures, rate, length, false).format();
+        } catch (ProblemException e) {
+            return draft;
+        }
+    }
+
+    /** As close as each camera's picture allows without loss; a picture between bars stays as it is. */
+    private static PunchIn framing(FilmRules rules, List<PictureFacts> pictures, FilmFormat format) {
+        double shape = (double) format.width() / format.height();
+        int most = PunchIn.FULL;
+        for (int i = 0; i < pictures.size(); i++) {
+            FrameFit fit = FrameFit.of(pictures.get(i), shape);
+            int own = fit.barred()
+                    ? PunchIn.FULL
+                    : PunchIn.most((int) fit.width(), (int) fit.height(), format.width(), format.height());
+            most = i == 0 ? own : Math.min(most, own);
+        }
+        return new PunchIn(rules.step(), most);
+    }
+
+    /** What marks the lines that are used though they were not read clean, one sentence each. */
+    List<String> sentences() {
+        return marked.stream().map(LessonCut.Mark::sentence).toList();
+    }
+}

@@ -1,0 +1,253 @@
+// The film of a lesson: each line of the script with what becomes of it, and what can be done about that.
+
+import { question } from './ask.js';
+import { count as counted, entries, said } from './filmline.js';
+import { hear, pieceOf, silent, showWave } from './filmwave.js';
+import { lasts } from './jobs.js';
+import { meant } from './keys.js';
+import { jobCards } from './work.js';
+import { byId, count, el, put, short } from './words.js';
+
+/** Steps by which a pause is made longer or shorter, in milliseconds. */
+const STEP = 100;
+const SHORTEST = 0;
+const LONGEST = 5000;
+
+let board = null;
+let place = '';
+let current = 1;
+let home = null;
+let acts = null;
+let cards = null;
+let made = '';
+let changedSince = false;
+let asking = Promise.resolve();
+
+const lineOf = (number) => board?.lines[number - 1];
+
+export function showFilm(now, act) {
+  home = now;
+  acts = act;
+  if (!byId('film-lines')) build();
+  fillPlaces();
+  cards(home, act);
+  if (!board && place) load();
+}
+
+export function filmChanged(now, act, has) {
+  home = now;
+  if (!byId('film-lines')) return;
+  if (has('shelf', 'course')) {
+    const before = place;
+    fillPlaces();
+    if (place !== before || has('shelf')) load();
+  }
+  if (has('jobs')) {
+    cards(home, act);
+    const done = home.jobs.filter((job) => job.kind === 'film' && !lasts(job)).map((job) => job.id).join();
+    if (done !== made) {
+      made = done;
+      changedSince = false;
+      load();
+    }
+  }
+}
+
+const lessons = () => home.shelf.lessons
+  .filter(({ title }) => home.shelf.sessions.some((s) => s.lesson === title))
+  .map(({ number, title, file }) => [file, `${number} · ${title}`]);
+
+const sessions = () => home.shelf.sessions.map((s) => [s.folder, `One session of ${s.lesson}, ${new Date(s.began).toLocaleString('en-GB',
+  { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' })}`]);
+
+function fillPlaces() {
+  const all = [...lessons(), ...sessions()];
+  const select = byId('film-place');
+  const key = JSON.stringify(all);
+  if (select.dataset.key !== key) {
+    select.dataset.key = key;
+    select.replaceChildren(...all.map(([value, text]) => el('option', { value }, text)));
+  }
+  if (!all.some(([value]) => value === place)) {
+    place = newest(all);
+    board = null;
+  }
+  select.value = place;
+  byId('film-none').hidden = all.length > 0;
+  byId('film-room').hidden = all.length === 0;
+}
+
+/** The lesson that was read last. */
+function newest(all) {
+  const last = home.shelf.sessions[0];
+  const lesson = home.shelf.lessons.find(({ title }) => title === last?.lesson);
+  return all.find(([value]) => value === lesson?.file)?.[0] ?? all[0]?.[0] ?? '';
+}
+
+function build() {
+  byId('film').replaceChildren(
+    el('h2', { class: 'headline', id: 'h-film' }, 'The film'),
+    el('p', { id: 'film-none', class: 'good' }, 'Nothing has been recorded yet. Read a lesson first; then its film is made here.'),
+    el('div', { id: 'film-room' },
+      el('div', { class: 'film-top' },
+        el('label', { for: 'film-place', class: 'label' }, 'Of'),
+        el('select', { id: 'film-place', onchange: (event) => { place = event.target.value; board = null; current = 1; load(); } }),
+        el('p', { id: 'film-standing', class: 'small' }),
+        el('details', {}, el('summary', {}, 'More choices'),
+          tick('film-as-shot', 'Never frame closer to hide a cut', () => load()),
+          tick('film-enlarge', 'Blow a small picture up to the size that the profile asks for'))),
+      el('p', { id: 'film-wrong', class: 'wrong', role: 'alert' }),
+      el('div', { class: 'film-parts' },
+        el('div', { class: 'film-left' },
+          el('video', { id: 'film-video', controls: true, preload: 'metadata', hidden: true, 'aria-label': 'The draft' }),
+          el('p', { id: 'film-draft', class: 'small' }),
+          el('div', { id: 'film-wave', role: 'group', 'aria-label': 'Where the line begins and ends' }),
+          el('div', { id: 'film-jobs' })),
+        el('ul', { id: 'film-lines', role: 'listbox', tabindex: '0', 'aria-label': 'Lines of the script with what becomes of each in the film' })),
+      el('div', { class: 'film-foot', role: 'toolbar', 'aria-label': 'What can be done' }, ...buttons()),
+      el('p', { id: 'film-said', class: 'hidden-text', role: 'status' })));
+  cards = jobCards(byId('film-jobs'), 'film');
+  made = home.jobs.filter((job) => job.kind === 'film' && !lasts(job)).map((job) => job.id).join();
+  document.addEventListener('keydown', onKey, true);
+}
+
+const tick = (id, text, onchange) => el('label', { class: 'switch', for: id }, el('input', { type: 'checkbox', id, onchange }), text);
+
+const ACTS = [
+  { id: 'hear', key: 'Space', name: 'Hear it', run: () => hearLine() },
+  { id: 'attempt', key: 'A', name: 'Other attempt', run: () => otherAttempt(), can: (line) => line.attempts.length > (line.used ? 1 : 0) },
+  { id: 'leave', key: 'X', name: 'Leave the line out', run: () => decide({ do: 'leave' }), can: (line) => line.session >= 0 },
+  { id: 'closer', key: 'Z', name: 'Closer', run: () => frame(), can: (line) => line.used?.seen && board.closest > 100 },
+  { id: 'shorter', key: '[', name: 'Shorter pause', run: () => pause(-STEP), can: (line) => line.used?.pause !== undefined },
+  { id: 'longer', key: ']', name: 'Longer pause', run: () => pause(STEP), can: (line) => line.used?.pause !== undefined },
+  { id: 'undo', key: 'U', name: 'Undo', run: () => ask({ do: 'undo' }), can: () => Boolean(board.undo) },
+  { id: 'editor', key: 'W', name: 'For the editor instead', run: () => document.dispatchEvent(new CustomEvent('go', { detail: 'handoff' })) },
+  { id: 'draft', key: 'M', name: 'Make a draft', run: () => make(false) },
+  { id: 'final', key: 'G', name: 'Make the film', main: true, run: () => make(true), can: () => board.filmed && board.missing.length === 0 },
+];
+
+const buttons = () => ACTS.map(({ id, key, name, main, run }) => el('button', { type: 'button', id: `film-${id}`, class: main && 'main', onclick: run },
+  el('span', {}, name), ' ', el('kbd', {}, key)));
+
+function onKey(event) {
+  if (byId('film').hidden || !board || !meant(event)) return;
+  const { target, key } = event;
+  if (target.matches('button, a, summary, video') && [' ', 'Enter'].includes(key)) return;
+  if (target.matches('video, [role=slider]') && key.startsWith('Arrow')) return;
+  const step = { ArrowDown: 1, ArrowUp: -1, Home: -Infinity, End: Infinity }[key];
+  const act = ACTS.find((each) => (each.key === 'Space' ? key === ' ' : each.key === key.toUpperCase()));
+  if (step) choose(Math.max(1, Math.min(board.lines.length, current + step)));
+  else if (act) { if (!byId(`film-${act.id}`).disabled) act.run(); } else return;
+  event.preventDefault();
+  event.stopImmediatePropagation();
+}
+
+/**
+ * Asks one thing after another, each about the film as the one before left it.
+ *
+ * @param wish what is asked, or what says so when its turn comes
+ * @param told says what came of it, from the line before and after
+ */
+function ask(wish, told = () => '') {
+  const number = current;
+  asking = asking.then(async () => {
+    const asked = place;
+    const what = typeof wish === 'function' ? wish(lineOf(number)) : wish;
+    if (!what) return;
+    const answer = await question('film', { place: asked, asShot: byId('film-as-shot').checked, ...what });
+    if (asked !== place) return;
+    put('film-wrong', answer.trouble ?? '');
+    if (answer.trouble) {
+      if (!board) byId('film-lines').replaceChildren();
+      return;
+    }
+    if (what.do !== 'show') {
+      changedSince = true;
+      const done = what.do === 'undo' ? `Undone: ${board.undo}.` : `Done: ${answer.undo ?? 'taken back'}.`;
+      put('film-said', told(lineOf(number), answer.lines[number - 1]) || done);
+    }
+    board = answer;
+    show();
+  });
+  return asking;
+}
+
+const load = () => (place ? ask({ do: 'show' }) : asking);
+
+function decide(what) {
+  const line = current;
+  return ask({ ...what, line });
+}
+
+function otherAttempt() {
+  ask(({ line, attempts, used }) => {
+    const now = attempts.findIndex((a) => a.take === used?.take && a.ordinal === used?.ordinal);
+    const next = attempts[now < 0 ? attempts.length - 1 : (now + 1) % attempts.length];
+    return next && { do: 'attempt', line, take: next.take, ordinal: next.ordinal };
+  }).then(hearLine);
+}
+
+const frame = () => ask(({ line, used }) => used && { do: 'framing', line, framing: used.scale > 100 ? 'AS_SHOT' : 'CLOSER' });
+
+function pause(change) {
+  ask(({ line, used }) => {
+    if (used?.pause === undefined) return null;
+    const now = Math.round((used.pause * 1000) / STEP) * STEP;
+    return { do: 'pause', line, millis: Math.max(SHORTEST, Math.min(LONGEST, now + change)) };
+  }, (before, after) => (change > 0 && after.used.pause <= before.used.pause + 0.01
+    ? `The pause stays ${after.used.pause.toFixed(2)} s: no more quiet was recorded here.` : `The pause is ${after.used.pause.toFixed(2)} s.`));
+}
+
+function hearLine() {
+  const line = lineOf(current);
+  if (!silent()) hear(null);
+  else if (pieceOf(board, line)) hear(pieceOf(board, line));
+}
+
+function make(final) {
+  question('work', { kind: 'film', form: { session: place, final, asShot: byId('film-as-shot').checked,
+    enlarge: byId('film-enlarge').checked } }).then((answer) => {
+    put('film-wrong', answer.trouble ?? '');
+    if (!answer.trouble) put('film-said', final ? 'The film is being made.' : 'A draft is being made.');
+  });
+}
+
+function choose(number) {
+  current = number;
+  show();
+  byId(`film-line-${current}`)?.scrollIntoView({ block: 'nearest' });
+  const video = byId('film-video');
+  const at = lineOf(current).used?.film;
+  if (at !== undefined && !changedSince && video.paused && video.src) video.currentTime = at;
+}
+
+function show() {
+  current = Math.max(1, Math.min(current, board.lines.length));
+  const missing = board.missing.length;
+  put('film-standing', [short(board.seconds), count(board.joins, 'join'), `sound: ${board.sound}`, board.format,
+    missing ? `${count(missing, 'line')} without anything to use` : '', ...board.remarks].filter(Boolean).join(' · '));
+  const list = byId('film-lines');
+  list.replaceChildren(...entries(board, current, (number) => { choose(number); list.focus(); hear(null); hearLine(); }));
+  list.setAttribute('aria-activedescendant', `film-line-${current}`);
+  const line = lineOf(current);
+  for (const { id, can } of ACTS) byId(`film-${id}`).disabled = can ? !can(line) : false;
+  put('film-closer', '');
+  byId('film-closer').replaceChildren(line.used?.scale > 100 ? 'As shot' : 'Closer', ' ', el('kbd', {}, 'Z'));
+  byId('film-leave').replaceChildren(line.out ? 'Put the line back' : 'Leave the line out', ' ', el('kbd', {}, 'X'));
+  byId('film-undo').title = board.undo ? `Undo: ${board.undo}` : '';
+  byId('film-final').title = !board.filmed ? 'Match a camera\u2019s file first' : missing ? `Nothing to use for ${counted(board.missing)}` : '';
+  showDraft();
+  showWave(byId('film-wave'), board, line, (edge, at) => decide({ do: 'cut', edge, at }));
+}
+
+function showDraft() {
+  const video = byId('film-video');
+  video.hidden = !board.draft;
+  const address = board.draft?.split('/').map(encodeURIComponent).join('/');
+  if (board.draft && !video.src.endsWith(address)) video.src = address;
+  put('film-draft', !board.draft ? 'No draft yet. It is made in a small picture, and plays here.'
+    : changedSince ? 'The draft is from before your last change. Only what changed is made again.' : `The draft, ${said(board)}`);
+}
+
+// For code that inspects the page from outside, such as tests.
+window.filmState = () => ({ board, current, place });

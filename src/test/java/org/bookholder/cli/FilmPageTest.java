@@ -1,0 +1,168 @@
+package org.bookholder.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.bookholder.app.session.StoredSession;
+import org.bookholder.delivery.ProfileForm;
+import org.bookholder.film.FilmReadBack;
+import org.bookholder.film.FilmedReading;
+import org.bookholder.film.NumberedCamera;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.session.FilmChoices;
+import org.bookholder.session.SessionState;
+import org.bookholder.testing.Browser;
+import org.bookholder.testing.FakeEquipment;
+import org.bookholder.testing.StoredExamples;
+import org.junit.jupiter.api.AutoClose;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+/** The film's page in a real browser: from a line without anything to use to a finished film, by keys only. */
+@Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+final class FilmPageTest {
+    private static final double BEFORE = 1.51;
+
+    @TempDir
+    private Path folder;
+
+    @AutoClose
+    private PageAtHome page;
+
+    private Path course;
+    private Path session;
+    private Browser browser;
+
+    @BeforeEach
+    void open() throws Exception {
+        Browser.needed();
+        course = Files.createDirectories(folder.resolve("user/noise"));
+        Path lesson = Files.writeString(course.resolve("lesson-1.md"), FilmedReading.TEXT);
+        Files.writeString(course.resolve("course.yaml"), "title: A course\ndelivery: small.txt\n");
+        Files.writeString(
+                course.resolve("small.txt"),
+                String.join("\n", ProfileForm.lines(ProfileForm.usual()))
+                        .replace("at least 1080", "at least 90")
+                        .replace("500 to 20000", "100 to 20000"));
+        session = course.resolve("sessions/first");
+        FilmedReading.writeWithGap(session, lesson.toString());
+        Path camera = NumberedCamera.make(
+                folder.resolve("CAM.MP4"),
+                525,
+                "25",
+                FilmedReading.sound(BEFORE, 21),
+                "-c:v",
+                "libx264",
+                "-preset",
+                "ultrafast",
+                "-c:a",
+                "aac");
+        FilmedReading.match(session, camera, BEFORE, 0);
+        page = PageAtHome.start(folder, new FakeEquipment(), Optional.of(course));
+        browser = page.show();
+        browser.press("v");
+        browser.until("window.filmState && filmState().board");
+    }
+
+    @Test
+    void fromAGapToAFinishedFilmByKeysOnly() throws IOException, ProblemException {
+        assertThat(browser.value("filmState().board.missing")).isEqualTo(List.of(5L));
+        assertThat(browser.text("#film-line-5 .what")).contains("broken off");
+        assertThat(browser.value("document.querySelector('#film-final').disabled"))
+                .isEqualTo(true);
+        browser.lookAtEverySize("film");
+
+        browser.press(Keys.END);
+        browser.press("x");
+        browser.until("filmState().board.lines[4].out");
+        assertThat(browser.text("#film-line-5 .what")).contains("left out on purpose");
+        press(Keys.HOME, Keys.ARROW_DOWN, "[");
+        browser.until("filmState().board.lines[1].pauseSet === 300");
+        press(Keys.ARROW_DOWN, "a");
+        browser.until("filmState().board.lines[2].used.ordinal === 3");
+        assertThat(kept().lines().notes(3).best().orElseThrow().ordinal()).isEqualTo(3);
+        browser.press("m");
+        browser.until("filmState().board.draft");
+        browser.until("document.querySelector('#film-video').duration > 5");
+        assertThat(seconds("document.querySelector('#film-video').duration"))
+                .as("the draft plays on the page, and is as long as the page says")
+                .isCloseTo(seconds("filmState().board.seconds"), within(0.1));
+        browser.lookAtEverySize("film-draft");
+
+        browser.press("g");
+        browser.until("homeState.jobs.some(job => job.title === 'Film' && job.step === 'DONE')");
+        FilmReadBack film = FilmReadBack.of(course.resolve("exports/lesson-1.mp4"), folder);
+        assertThat(film.pictures() / 25.0).isCloseTo(seconds("filmState().board.seconds"), within(0.05));
+        assertThat(browser.errors()).isEmpty();
+    }
+
+    @Test
+    void placesAreMovedByPointerAndArrowsAndTakenBack() throws ProblemException {
+        browser.until("document.querySelector('#film-wave path')?.getAttribute('d').length > 100");
+        double out = seconds("filmState().board.lines[0].used.out");
+        browser.value("document.querySelector('#film-cut-in').focus()");
+        press(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+        double before = seconds("filmState().board.lines[0].used.in");
+        browser.until("filmState().board.lines[0].moved");
+        assertThat(seconds("filmState().board.lines[0].used.in")).isCloseTo(before + 0.03, within(0.001));
+        browser.drag("#film-cut-out", -20);
+        browser.until("filmState().board.lines[0].used.out < " + out);
+        assertThat(kept().remarks().film(1).out())
+                .map(place -> place.at().seconds())
+                .hasValueSatisfying(
+                        at -> assertThat(at).isCloseTo(seconds("filmState().board.lines[0].used.out"), within(0.001)));
+        press("u", "u");
+        browser.until("!filmState().board.lines[0].moved && !filmState().board.undo");
+        assertThat(kept().remarks().film(1)).isEqualTo(FilmChoices.NONE);
+    }
+
+    @Test
+    void onlyWhatChangedIsMadeAgain() throws IOException {
+        browser.press("m");
+        browser.until("homeState.jobs.filter(job => job.step === 'DONE').length === 1");
+        List<String> first = clips();
+        press(Keys.HOME, Keys.ARROW_DOWN, Keys.ARROW_DOWN, "z");
+        browser.until("filmState().board.lines[2].framing !== 'PLANNED'");
+        browser.press("m");
+        browser.until("homeState.jobs.filter(job => job.step === 'DONE').length === 2");
+        assertThat(first).hasSizeGreaterThan(1);
+        assertThat(clips().stream().filter(first::contains).count())
+                .as("clips of the first draft that are used in the second")
+                .isGreaterThanOrEqualTo(first.size() - 1);
+        assertThat(clips()).isNotEqualTo(first);
+    }
+
+    private void press(CharSequence... keys) {
+        for (CharSequence key : keys) {
+            browser.press(key);
+        }
+    }
+
+    private double seconds(String expression) {
+        return ((Number) browser.value(expression)).doubleValue();
+    }
+
+    /** The clips that are kept, with the time at which they were made. */
+    private List<String> clips() throws IOException {
+        try (Stream<Path> files = Files.list(session.resolve("film/draft-clips"))) {
+            return files.map(file -> file.getFileName() + " of " + file.toFile().lastModified())
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private SessionState kept() throws ProblemException {
+        try (StoredSession kept = StoredSession.open(StoredExamples.here(folder), session)) {
+            return kept.state();
+        }
+    }
+}
