@@ -3,11 +3,13 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.script.KnownWords;
 import org.bookholder.app.script.ScriptInspection;
 import org.bookholder.app.script.ScriptJson;
 import org.bookholder.app.script.ScriptText;
+import org.bookholder.app.session.TargetPaces;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -40,7 +42,8 @@ final class ScriptCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         try (KnownWords words = new KnownWords(here)) {
-            ScriptInspection found = ScriptInspection.of(Objects.requireNonNull(file), words);
+            ScriptInspection found = ScriptInspection.of(Objects.requireNonNull(file), words)
+                    .aimed(new TargetPaces(here, DayService.SOLE_PRESENTER));
             if (json) {
                 terminal.out().println(ScriptJson.of(found).toPrettyString());
             } else {

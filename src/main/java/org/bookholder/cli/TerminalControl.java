@@ -6,12 +6,15 @@ import java.util.Locale;
 import org.bookholder.app.reading.ReadingControl;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.runtime.stage.Shutdown;
+import org.bookholder.script.model.PaceSource;
 import org.bookholder.session.Command;
+import org.bookholder.session.OwnPace;
 import org.bookholder.session.Request;
 import org.bookholder.session.RoundCommand;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.session.UpNext;
+import org.bookholder.wording.PaceText;
 
 /** Steers a reading from a terminal: Ctrl-C and an empty line end it, a letter does something else. */
 final class TerminalControl implements ReadingControl {
@@ -81,10 +84,12 @@ final class TerminalControl implements ReadingControl {
             case "A" -> List.of(inRound(round, new RoundCommand.Again()));
             case "B" -> List.of(rest(state));
             case "G" -> List.of(nextLesson(state));
+            case "O" -> List.of(ownPace(state));
             default ->
                 throw new IllegalArgumentException(
                         "H holds or goes on, C cuts, N begins the next take, R the pickup round, L leaves its line, A"
-                                + " repeats it, B begins or ends a break, G goes on to the next lesson, Enter alone ends");
+                            + " repeats it, B begins or ends a break, G goes on to the next lesson, O makes your pace"
+                            + " the target, Enter alone ends");
         };
     }
 
@@ -111,6 +116,12 @@ final class TerminalControl implements ReadingControl {
             throw new IllegalArgumentException("there is no other lesson; Enter alone ends the session");
         }
         return new TakeCommand.NextLesson();
+    }
+
+    private static Command ownPace(SessionState state) {
+        int pace = OwnPace.offered(state)
+                .orElseThrow(() -> new IllegalArgumentException("the target stays " + PaceText.target(state)));
+        return new TakeCommand.AimPace(pace, PaceSource.OWN);
     }
 
     private static Command inRound(boolean round, Command command) {

@@ -41,6 +41,11 @@ public record Course(
         unreadable = List.copyOf(unreadable);
     }
 
+    /** The same course with other lessons. */
+    public Course with(List<Lesson> other) {
+        return new Course(folder, title, other, unreadable, shooting, editing, delivery, costs, launch);
+    }
+
     /** The folder of the course's own sessions. */
     public Path sessions() {
         return folder.resolve("sessions");

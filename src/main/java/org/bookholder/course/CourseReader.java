@@ -171,7 +171,7 @@ public final class CourseReader {
         int number = lessons.size() + unreadable.size() + 1;
         Script script;
         try {
-            script = settings.paced(ScriptReader.read(file), file);
+            script = settings.paced(ScriptReader.read(file));
         } catch (ProblemException e) {
             if (!leavesOut) {
                 throw e;

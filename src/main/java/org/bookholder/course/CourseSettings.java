@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.script.source.ScriptReader;
@@ -91,11 +92,9 @@ final class CourseSettings {
     }
 
     /** The script with the course's target pace, unless it sets its own. */
-    Script paced(Script script, Path file) throws ProblemException {
+    Script paced(Script script) throws ProblemException {
         OptionalInt pace = pace();
-        return pace.isEmpty() || ScriptReader.setsPace(file)
-                ? script
-                : script.with(script.settings().paced(pace.getAsInt()));
+        return pace.isEmpty() ? script : script.with(script.settings().aimed(pace.getAsInt(), PaceSource.COURSE));
     }
 
     /** The target pace of scripts that set none. */

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.script.model.PaceSource;
+import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.session.Act;
 import org.bookholder.session.Acts;
 import org.bookholder.session.Command;
@@ -16,6 +18,7 @@ import org.bookholder.session.Decision;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Note;
 import org.bookholder.session.NoteCommand;
+import org.bookholder.session.OwnPace;
 import org.bookholder.session.Remark;
 import org.bookholder.session.Request;
 import org.bookholder.session.RoundCommand;
@@ -24,6 +27,7 @@ import org.bookholder.session.Take;
 import org.bookholder.session.TakeCommand;
 import org.bookholder.session.UpNext;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.wording.PaceText;
 
 /** Turns what a page asks for into requests to the session. */
 public final class Actions {
@@ -45,6 +49,7 @@ public final class Actions {
             "leave",
             "again",
             "next_lesson",
+            "own_pace",
             "end_session",
             "go_to",
             "cut",
@@ -128,6 +133,7 @@ public final class Actions {
             case "round" -> beginRound(state);
             case "round_end" -> List.of(new RoundCommand.End());
             case "next_lesson" -> nextLesson();
+            case "own_pace" -> ownPace(asked, state);
             case "end_session" -> List.of(new TakeCommand.Quit());
             case "leave" -> inRound(asked, state, new RoundCommand.Leave());
             case "again" -> inRound(asked, state, new RoundCommand.Again());
@@ -152,6 +158,15 @@ public final class Actions {
             return List.of(new TakeCommand.BeginCount());
         }
         return state.takes().held() ? List.of(new TakeCommand.Resume()) : List.of();
+    }
+
+    /** The pace that the page offered, if it is still on offer. */
+    private static List<Command> ownPace(JsonNode asked, SessionState state) {
+        int pace = asked.path("pace").asInt();
+        if (OwnPace.offered(state).isEmpty() || pace < ScriptSettings.MIN_PACE || pace > ScriptSettings.MAX_PACE) {
+            throw new IllegalArgumentException("the target stays " + PaceText.target(state));
+        }
+        return List.of(new TakeCommand.AimPace(pace, PaceSource.OWN));
     }
 
     /** What follows is told to views only; the session itself does not know it. */

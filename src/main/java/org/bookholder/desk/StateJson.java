@@ -15,6 +15,7 @@ import org.bookholder.script.model.ScriptElement;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptWord;
 import org.bookholder.session.Acts;
+import org.bookholder.session.OwnPace;
 import org.bookholder.session.Remarks;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.Take;
@@ -65,6 +66,7 @@ final class StateJson {
         ObjectNode node = NODES.objectNode();
         node.put("title", script.title());
         node.put("target", script.settings().targetPace());
+        node.put("target_from", script.settings().paceSource().label());
         node.put("language", script.settings().language());
         node.put("words", script.spokenWords());
         ArrayNode elements = node.putArray("elements");
@@ -110,6 +112,7 @@ final class StateJson {
         JsonFigures.put(node, "lesson", state.measures().pace().lesson(), 0);
         JsonFigures.put(node, "articulation", state.measures().pace().articulation(), 0);
         node.put("band", Labels.of(state.measures().pace().band()));
+        OwnPace.offered(state).ifPresent(pace -> node.put("offer", pace));
         node.put("projected", Math.round(state.measures().pace().projected().seconds()));
         node.put("left", Math.round(state.measures().pace().left().seconds()));
         return node;

@@ -14,6 +14,7 @@ import org.bookholder.timing.StreamTime;
 import org.bookholder.wording.BreakText;
 import org.bookholder.wording.Cautions;
 import org.bookholder.wording.Labels;
+import org.bookholder.wording.PaceText;
 import org.bookholder.wording.TroubleText;
 
 /** How a reading went, in lines of text. */
@@ -74,11 +75,7 @@ final class Summary {
     }
 
     private static String pace(SessionState state) {
-        double lesson = state.measures().pace().lesson();
-        int target = state.script().settings().targetPace();
-        return Double.isNaN(lesson)
-                ? "too little was read to tell (target " + target + " words a minute)"
-                : Math.round(lesson) + " words a minute (target " + target + ")";
+        return PaceText.measured(state).orElse("too little was read to tell") + "; target " + PaceText.target(state);
     }
 
     private static String aside(SessionState state, Aside aside) {

@@ -4,6 +4,7 @@ import java.time.InstantSource;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.runtime.record.SessionRecorder;
 import org.bookholder.runtime.stage.Latest;
+import org.bookholder.script.model.PaceSource;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.Remark;
@@ -118,6 +119,11 @@ final class SessionCommands implements Command.Handler {
     @Override
     public void cut() {
         waitsForEnd |= takes.cut();
+    }
+
+    @Override
+    public void aimPace(int pace, PaceSource source) {
+        recorder.enter(new SessionEvent.PaceAimed(takes.now(), pace, source));
     }
 
     @Override

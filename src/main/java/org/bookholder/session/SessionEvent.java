@@ -8,7 +8,9 @@ import org.bookholder.follow.model.FollowState;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.Script;
+import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.script.source.ScriptReader.Format;
 import org.bookholder.timing.StreamTime;
@@ -33,6 +35,9 @@ public sealed interface SessionEvent {
 
         /** Told of {@link DayCarried}. */
         void dayCarried(DayCarried event);
+
+        /** Told of {@link PaceAimed}. */
+        void paceAimed(PaceAimed event);
 
         /** Told of {@link TextChanged}. */
         void textChanged(TextChanged event);
@@ -131,16 +136,32 @@ public sealed interface SessionEvent {
     }
 
     /**
+     * The pace at which the script is to be read, if the script itself sets none.
+     *
+     * @param at audio captured so far
+     * @param pace words per minute
+     * @param source who says so
+     */
+    record PaceAimed(StreamTime at, int pace, PaceSource source) implements SessionEvent {
+        @Override
+        public void to(Handler handler) {
+            handler.paceAimed(this);
+        }
+    }
+
+    /**
      * The script's text changed; lines with the same words keep their notes.
      *
      * @param at audio captured so far
      * @param scriptText the new text, in the same markup and from the same source as before
      */
     record TextChanged(StreamTime at, String scriptText) implements SessionEvent {
-        /** Parses the text. It always parses, because only a valid text becomes an event. */
-        Script script(String source) {
+        /** Parses the text. It always parses, because only a valid text becomes an event. What others aim at stays. */
+        Script script(Script before) {
+            ScriptSettings then = before.settings();
             try {
-                return ScriptReader.parse(scriptText, source, Format.of(source));
+                Script now = ScriptReader.parse(scriptText, before.source(), Format.of(before.source()));
+                return now.with(now.settings().aimed(then.targetPace(), then.paceSource()));
             } catch (ProblemException e) {
                 throw new IllegalArgumentException("scriptText must be a script's: " + e.getMessage(), e);
             }

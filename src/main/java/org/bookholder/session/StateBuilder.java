@@ -11,9 +11,7 @@ import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.FollowState;
 import org.bookholder.pace.PaceLog;
 import org.bookholder.pace.PaceOfLine;
-import org.bookholder.pace.TakeTime;
 import org.bookholder.pace.WordCounts;
-import org.bookholder.pace.WordTally;
 import org.bookholder.script.model.Script;
 import org.bookholder.timing.StreamTime;
 import org.pcollections.PVector;
@@ -95,8 +93,13 @@ final class StateBuilder implements SessionEvent.Handler {
     }
 
     @Override
+    public void paceAimed(SessionEvent.PaceAimed event) {
+        script = script.with(script.settings().aimed(event.pace(), event.source()));
+    }
+
+    @Override
     public void textChanged(SessionEvent.TextChanged event) {
-        Script changed = event.script(script.source());
+        Script changed = event.script(script);
         Renumbering lines = Renumbering.between(script, changed);
         counts = WordCounts.of(changed);
         heard = heard.renumbered(lines, counts.lines());
@@ -116,8 +119,7 @@ final class StateBuilder implements SessionEvent.Handler {
         takes = takes.rolled(new Take(event.take(), now, now, event.when(), event.audio()));
         following = Following.from(event.from());
         pace = pace.takeChanged(event.take());
-        troubles = troubles.without(Trouble.Kind.NOT_RECORDED);
-        troubles = event.audio().isEmpty() ? troubles : troubles.sourceFound();
+        troubles = troubles.takeStarted(!event.audio().isEmpty());
     }
 
     /** Counts the rest since the last take was cut or the last break ended, by time of day. */
@@ -177,6 +179,9 @@ final class StateBuilder implements SessionEvent.Handler {
         Attempt attempt = event.attempt();
         takeBack(heard.attempt(attempt.take(), attempt.ordinal()));
         add(attempt);
+        if (!takes.rolling() || following.position().line() > counts.lines()) {
+            pace = pace.settle(attempt.take(), measure().of(attempt.take(), heard.attempts(attempt.take())));
+        }
     }
 
     @Override
@@ -185,16 +190,12 @@ final class StateBuilder implements SessionEvent.Handler {
         event.attempts().forEach(this::add);
         heard = heard.noneLeftOut();
         asides = Lines.asidesWith(asides, event.take(), event.asides());
-        long words = event.attempts().stream()
-                .mapToLong(a -> measure(a).spoken().words())
-                .sum();
-        StreamTime time = TakeTime.of(event.attempts(), event.asides(), takes.holds());
-        pace = pace.settle(event.take(), WordTally.of(words, time));
+        pace = pace.settle(event.take(), measure().of(event.take(), event.attempts()));
     }
 
     private void add(Attempt attempt) {
         heard = heard.with(attempt);
-        PaceOfLine measured = measure(attempt);
+        PaceOfLine measured = measure().of(attempt);
         pace = pace.plus(measured);
         fatigue = fatigue.plus(attempt, measured);
     }
@@ -202,14 +203,14 @@ final class StateBuilder implements SessionEvent.Handler {
     private void takeBack(List<Attempt> attempts) {
         heard = heard.without(attempts);
         for (Attempt attempt : attempts) {
-            PaceOfLine measured = measure(attempt);
+            PaceOfLine measured = measure().of(attempt);
             pace = pace.minus(measured);
             fatigue = fatigue.minus(attempt, measured);
         }
     }
 
-    private PaceOfLine measure(Attempt attempt) {
-        return PaceOfLine.of(counts.line(attempt.line()), attempt, pace.rules().pause());
+    private TakePace measure() {
+        return new TakePace(counts, pace.rules().pause(), asides, takes.holds());
     }
 
     @Override

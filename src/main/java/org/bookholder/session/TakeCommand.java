@@ -1,6 +1,7 @@
 package org.bookholder.session;
 
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.script.model.PaceSource;
 
 /** A command about the take being recorded; only a running session can carry it out. */
 public sealed interface TakeCommand extends Command {
@@ -23,6 +24,9 @@ public sealed interface TakeCommand extends Command {
 
         /** Carries out {@link Cut}. */
         void cut();
+
+        /** Carries out {@link AimPace}. */
+        void aimPace(int pace, PaceSource source);
 
         /** Carries out {@link BeginBreak}. */
         void beginBreak();
@@ -82,6 +86,14 @@ public sealed interface TakeCommand extends Command {
         @Override
         public void to(Command.Handler handler) {
             handler.cut();
+        }
+    }
+
+    /** Read at this pace, in words per minute, if the script itself sets none. */
+    record AimPace(int pace, PaceSource source) implements TakeCommand {
+        @Override
+        public void to(Command.Handler handler) {
+            handler.aimPace(pace, source);
         }
     }
 

@@ -29,6 +29,12 @@ public record Troubles(List<Trouble> all) {
                 .toList());
     }
 
+    /** The same when a take starts, with a microphone or without one. */
+    Troubles takeStarted(boolean heard) {
+        Troubles recording = without(Trouble.Kind.NOT_RECORDED);
+        return heard ? recording.sourceFound() : recording;
+    }
+
     /** The same when the microphone that was meant is heard. */
     Troubles sourceFound() {
         return without(Trouble.Kind.NO_SOUND).without(Trouble.Kind.OTHER_MICROPHONE);

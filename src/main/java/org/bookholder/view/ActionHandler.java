@@ -4,15 +4,18 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.script.model.PaceSource;
 import org.bookholder.session.Act;
 import org.bookholder.session.Acts;
 import org.bookholder.session.Command;
 import org.bookholder.session.Mover;
 import org.bookholder.session.NoteCommand;
+import org.bookholder.session.OwnPace;
 import org.bookholder.session.Remark;
 import org.bookholder.session.RoundCommand;
 import org.bookholder.session.SessionState;
@@ -26,6 +29,7 @@ import org.bookholder.view.page.Pages;
 import org.bookholder.view.settings.Cue;
 import org.bookholder.view.settings.WindowSettings;
 import org.bookholder.wording.ActText;
+import org.bookholder.wording.PaceText;
 
 /** Turns the presenter's actions into commands to the session and changes of settings. Confined to one thread. */
 final class ActionHandler {
@@ -61,6 +65,7 @@ final class ActionHandler {
             case ROUND -> round(state);
             case NEXT_LESSON -> nextLesson(state, settings.keys());
             case BREAK -> rest(state);
+            case OWN_PACE -> ownPace(state);
             case HOLD -> hold(state);
             case BACK_LINE, FORWARD_LINE, BACK_PARAGRAPH, ROW_UP, ROW_DOWN -> move(action, state, steering);
             case MARK_PICKUP -> markPickup(steering.current(state), state, settings.keys());
@@ -209,6 +214,16 @@ final class ActionHandler {
         boolean resting = state.remarks().breakSince().isPresent();
         messages.say(resting ? "break over" : "break: voice and eyes rest", SECONDS);
         tell.accept(resting ? new TakeCommand.EndBreak() : new TakeCommand.BeginBreak());
+    }
+
+    private void ownPace(SessionState state) {
+        OptionalInt pace = OwnPace.offered(state);
+        pace.ifPresent(own -> tell.accept(new TakeCommand.AimPace(own, PaceSource.OWN)));
+        messages.say(
+                pace.isPresent()
+                        ? "your target now: " + pace.getAsInt() + " words a minute"
+                        : "the target is " + PaceText.target(state),
+                QUESTION_SECONDS);
     }
 
     private void quit(SessionState state, KeyMap keys) {

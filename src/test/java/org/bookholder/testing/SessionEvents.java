@@ -17,6 +17,7 @@ import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.follow.model.UnjudgedStretch;
 import org.bookholder.follow.model.WordTime;
 import org.bookholder.pace.WordTally;
+import org.bookholder.script.model.PaceSource;
 import org.bookholder.session.AcceptedReading;
 import org.bookholder.session.DaySoFar;
 import org.bookholder.session.Decision;
@@ -91,6 +92,8 @@ public final class SessionEvents {
                         .as(SessionEvent.Opened::new),
                 Combinators.combine(times(), days()).as(SessionEvent.DayCarried::new),
                 Combinators.combine(times(), texts()).as(SessionEvent.TextChanged::new),
+                Combinators.combine(times(), ordinals(), Arbitraries.of(PaceSource.class))
+                        .as(SessionEvent.PaceAimed::new),
                 Combinators.combine(times(), ordinals(), instants(), texts(), positions())
                         .as(SessionEvent.TakeStarted::new),
                 Combinators.combine(times(), ordinals(), instants(), Arbitraries.of(TakeEnd.class))

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.script.model.PaceSource;
 import org.bookholder.session.Command;
 import org.bookholder.session.CountIn;
 import org.bookholder.session.Mover;
@@ -81,6 +82,9 @@ public final class StandIn implements Command.Handler {
 
     @Override
     public void beginCount() {}
+
+    @Override
+    public void aimPace(int pace, PaceSource source) {}
 
     @Override
     public void beginBreak() {}

@@ -11,9 +11,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.review.ReviewSessions;
 import org.bookholder.app.session.SessionCache;
+import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Lesson;
@@ -193,7 +195,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
     }
 
     private CourseJson ofCourse(List<RecordedSession> recorded) throws ProblemException {
-        Course known = CourseReader.readable(folder);
+        Course known = new TargetPaces(here, DayService.SOLE_PRESENTER).aimed(CourseReader.readable(folder));
         Map<Lesson, List<RecordedSession>> byLesson = new HashMap<>();
         for (RecordedSession session : recorded) {
             CourseSessions.lesson(known.lessons(), session.state().script())

@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.BreakLimits;
+import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.board.Board;
@@ -30,11 +32,11 @@ import org.bookholder.problem.ProblemException;
 public record CourseStatus(
         Board board, RecordingBacklog works, SessionPlan plan, Terms terms, List<String> unreadable) {
     public static CourseStatus read(Path folder, Environment here) throws ProblemException {
-        Course course = CourseReader.read(folder);
+        Course course = new TargetPaces(here, DayService.SOLE_PRESENTER).aimed(CourseReader.read(folder));
         return of(course, CourseSessions.of(course.lessons(), course.sessions(), here), here);
     }
 
-    /** The state of a course whose sessions are known already. */
+    /** The state of a course whose sessions are known already, its scripts with the paces at which they are to be read. */
     static CourseStatus of(Course course, CourseSessions sessions, Environment here) throws ProblemException {
         LocalDate today = here.today();
         Board board = BoardReader.read(course, sessions.byLesson(), today);

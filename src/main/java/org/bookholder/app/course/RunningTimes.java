@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Lesson;
@@ -39,10 +41,11 @@ public record RunningTimes(
      */
     public static RunningTimes of(Path place, Environment here) throws ProblemException {
         boolean folder = Files.isDirectory(place);
-        Optional<Course> course = folder ? Optional.of(CourseReader.read(place)) : Optional.empty();
+        TargetPaces paces = new TargetPaces(here, DayService.SOLE_PRESENTER);
+        Optional<Course> course = folder ? Optional.of(paces.aimed(CourseReader.read(place))) : Optional.empty();
         List<Lesson> lessons = course.isPresent()
                 ? course.get().lessons()
-                : List.of(new Lesson(1, place, ScriptReader.read(place), LessonKind.PRESENTER));
+                : List.of(new Lesson(1, place, paces.aimed(ScriptReader.read(place), place), LessonKind.PRESENTER));
         Path sessions = (folder ? place : place.resolveSibling("")).resolve("sessions");
         CourseSessions found = CourseSessions.of(lessons, sessions, here);
         Measured measured = Measured.of(

@@ -38,7 +38,7 @@ record HomeRooms(
             AllowedPaths paths,
             HomeQuestions.Work work) {
         KnownWords words = new KnownWords(here);
-        ScriptRoom scripts = new ScriptRoom(courses, new LessonTexts(here), words);
+        ScriptRoom scripts = new ScriptRoom(here, courses, new LessonTexts(here), words);
         DisplayList displays = new DisplayList(here);
         SoundChecks checks = new SoundChecks(here);
         MicrophoneLevels levels = new MicrophoneLevels(

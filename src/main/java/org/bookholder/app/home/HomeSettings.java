@@ -11,10 +11,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bookholder.app.day.DayService;
 import org.bookholder.app.delivery.DeliveryProfiles;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.reading.WindowPreferences;
 import org.bookholder.app.session.BreakLimits;
+import org.bookholder.app.session.TargetPaces;
 import org.bookholder.delivery.Profile;
 import org.bookholder.delivery.ProfileForm;
 import org.bookholder.fatigue.LimitsForm;
@@ -60,6 +62,9 @@ final class HomeSettings {
                 WindowPreferences.ofMachine(here).path().toString(),
                 WindowForm.FORM,
                 WindowForm.values(WindowPreferences.usual(here)));
+        TargetPaces paces = new TargetPaces(here, DayService.SOLE_PRESENTER);
+        String own = paces.own().isPresent() ? Integer.toString(paces.own().getAsInt()) : "";
+        group(groups, "pace", paces.file().path().toString(), TargetPaces.FORM, Map.of(TargetPaces.PACE, own));
         Profile profile = DeliveryProfiles.usual(here);
         Map<String, String> delivery = new LinkedHashMap<>();
         ProfileForm.FORM
@@ -101,6 +106,8 @@ final class HomeSettings {
                 new SettingsFile(here.limits(), "the limits").set(LimitsForm.FORM, name, text);
             }
             case "window" -> WindowPreferences.ofMachine(here).set(WindowForm.FORM, name, text);
+            case "pace" ->
+                new TargetPaces(here, DayService.SOLE_PRESENTER).file().set(TargetPaces.FORM, name, text);
             case "delivery" -> delivery(name, text);
             case "home" -> own.set(FORM, name, text);
             default -> throw new ProblemException("there are no such settings", group, "choose another one");

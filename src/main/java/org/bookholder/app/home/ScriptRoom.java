@@ -14,12 +14,15 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.app.course.CourseStatus;
+import org.bookholder.app.day.DayService;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.app.script.CourseImport.Offered;
 import org.bookholder.app.script.KnownWords;
 import org.bookholder.app.script.LessonText;
 import org.bookholder.app.script.LessonTexts;
 import org.bookholder.app.script.ScriptInspection;
 import org.bookholder.app.script.ScriptJson;
+import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.UnreadableLesson;
 import org.bookholder.course.board.LessonState;
@@ -33,11 +36,13 @@ import org.bookholder.problem.ProblemException;
 final class ScriptRoom {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
+    private final Environment here;
     private final HomeCourses courses;
     private final LessonTexts texts;
     private final KnownWords words;
 
-    ScriptRoom(HomeCourses courses, LessonTexts texts, KnownWords words) {
+    ScriptRoom(Environment here, HomeCourses courses, LessonTexts texts, KnownWords words) {
+        this.here = here;
         this.courses = courses;
         this.texts = texts;
         this.words = words;
@@ -135,8 +140,8 @@ final class ScriptRoom {
 
     private ObjectNode look(Inspection inspection) {
         try {
-            ScriptInspection found = inspection.find();
-            ObjectNode json = ScriptJson.forPage(found, pace(found));
+            ScriptInspection found = inspection.find().aimed(new TargetPaces(here, DayService.SOLE_PRESENTER));
+            ObjectNode json = ScriptJson.forPage(found);
             courses.seen()
                     .overview()
                     .flatMap(course -> course.status().board().measured().pace().stream()
@@ -153,15 +158,6 @@ final class ScriptRoom {
                     .put("remedy", e.remedy())
                     .put("source", line.matches("\\d{1,7}") ? Integer.parseInt(line) : 0);
         }
-    }
-
-    /** A course can set the pace of scripts that set none. */
-    private int pace(ScriptInspection found) throws ProblemException {
-        int own = found.script().settings().targetPace();
-        String course = courses.seen().folder();
-        return found.paced() || course.isEmpty()
-                ? own
-                : CourseReader.pace(Path.of(course)).orElse(own);
     }
 
     private ObjectNode save(Entry entry, JsonNode asked) throws ProblemException {

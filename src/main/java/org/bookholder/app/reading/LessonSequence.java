@@ -12,6 +12,7 @@ import org.bookholder.app.session.BreakLimits;
 import org.bookholder.app.session.InterruptedSession;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.session.SessionFolders;
+import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Shooting;
 import org.bookholder.pace.RunningTime;
 import org.bookholder.problem.ProblemException;
@@ -93,11 +94,16 @@ public final class LessonSequence {
     }
 
     private NextLessons next(List<ScriptFile> left, ReadingRequest request) throws ProblemException {
-        DayService days = new DayService(here, request.presenter().orElse(DayService.SOLE_PRESENTER));
+        String presenter = request.presenter().orElse(DayService.SOLE_PRESENTER);
+        TargetPaces paces = new TargetPaces(here, presenter);
+        DayService days = new DayService(here, presenter);
         double ratio = DayForecast.ratio(days.today(), Shooting.USUAL_RATIO);
         return new NextLessons(
                 left.stream()
-                        .map(lesson -> new NextLessons.Lesson(lesson.script().title(), length(lesson.script())))
+                        .map(lesson -> new NextLessons.Lesson(
+                                lesson.script().title(),
+                                length(paces.aimed(
+                                        lesson.script(), Path.of(lesson.script().source())))))
                         .toList(),
                 ratio,
                 BreakLimits.of(here));

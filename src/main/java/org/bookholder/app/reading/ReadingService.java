@@ -17,6 +17,7 @@ import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.session.SecondPlace;
 import org.bookholder.app.session.SessionFolders;
 import org.bookholder.app.session.SessionSettler;
+import org.bookholder.app.session.TargetPaces;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.ReadRightNotes;
@@ -31,15 +32,18 @@ import org.bookholder.runtime.record.Resumption;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Sources;
 import org.bookholder.runtime.take.ReadingPlan;
+import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.session.AcceptedReading;
 import org.bookholder.session.DaySoFar;
 import org.bookholder.session.NoteCommand;
 import org.bookholder.session.Remark;
 import org.bookholder.session.SessionState;
+import org.bookholder.session.TakeCommand;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 
@@ -91,6 +95,7 @@ public final class ReadingService {
     private ReadingResult read(Optional<Sources> given, SharedDevices shared, Optional<NextLessons> next)
             throws ProblemException {
         ScriptFile lesson = ScriptFile.read(request.script());
+        ScriptSettings aim = paces().aimed(lesson.script(), request.script()).settings();
         FatigueLimits limits = BreakLimits.of(here);
         int from = request.from().orElse(1);
         int last = lesson.script().lines().size();
@@ -112,7 +117,7 @@ public final class ReadingService {
                     prepared));
             new Interruption(control::interrupted).check();
             try (SessionFolder folder = open(lesson)) {
-                return read(lesson, prepared, limits, folder, sources, first, ears.ears(), shared, next);
+                return read(lesson, aim, prepared, limits, folder, sources, first, ears.ears(), shared, next);
             }
         }
     }
@@ -141,8 +146,14 @@ public final class ReadingService {
         }
     }
 
+    /** The paces for whoever reads. */
+    private TargetPaces paces() {
+        return new TargetPaces(here, request.presenter().orElse(DayService.SOLE_PRESENTER));
+    }
+
     private ReadingResult read(
             ScriptFile lesson,
+            ScriptSettings aim,
             PreparedScript prepared,
             FatigueLimits limits,
             SessionFolder folder,
@@ -163,7 +174,8 @@ public final class ReadingService {
         Optional<DaySoFar> earlier = sources.live() ? earlier(folder, before, limits) : Optional.empty();
         ReadingPosition from =
                 request.from().map(line -> new ReadingPosition(line, 1)).orElseGet(() -> Resumption.next(before));
-        String space = sources.live() ? room(folder, first.rate(), lesson.script(), from) : "";
+        String space =
+                sources.live() ? room(folder, first.rate(), lesson.script().with(aim), from) : "";
         SecondPlace second = new SecondPlace(here, folder);
         OptionalWindow window = shared.window(here, listener, request, lesson.script());
         ReadingPlan plan = new ReadingPlan(
@@ -190,6 +202,7 @@ public final class ReadingService {
                 OptionalDesk desk =
                         OptionalDesk.open(here, listener, request, folder, past.trail(), reading, shown, shared)) {
             carry(before, folder, reading);
+            aim(aim, before, reading);
             run(reading, window, shown, desk.forWindow(shown, space));
         } finally {
             if (reading.leftBehind()) {
@@ -268,6 +281,13 @@ public final class ReadingService {
         }
     }
 
+    /** Begins at the pace that holds now; it may be another one than when the session was left. */
+    private static void aim(ScriptSettings aim, SessionState before, Reading reading) {
+        if (!aim.equals(before.script().settings())) {
+            reading.tell(new TakeCommand.AimPace(aim.targetPace(), aim.paceSource()));
+        }
+    }
+
     private EditedScript edited(SessionFolder folder, Optional<Ears> ears) {
         return new EditedScript(request.script(), new OptionalEars(ears).vocabulary(), folder);
     }
@@ -296,12 +316,24 @@ public final class ReadingService {
         }
     }
 
+    /** Keeps the pace that the presenter took as their target, for their other lessons. */
+    private void keepPace(ScriptSettings read) {
+        if (read.paceSource() == PaceSource.OWN && paces().own().orElse(0) != read.targetPace()) {
+            try {
+                paces().keep(Integer.toString(read.targetPace()));
+            } catch (ProblemException e) {
+                listener.noted(e.getMessage());
+            }
+        }
+    }
+
     private ReadingResult finish(Reading reading, SessionFolder folder, SecondPlace second) {
         Optional<KeptElsewhere> rest = reading.keepElsewhere();
         boolean allIn = !reading.leftBehind() && second.takeIn();
         Optional<KeptElsewhere> kept = rest.filter(some -> !allIn);
         List<AcceptedReading> learned = reading.state().get().remarks().readRight();
         keep(new ReadRightNotes(ReadRightNotes.courseOf(request.script()), learned), folder);
+        keepPace(reading.state().get().script().settings());
         return ReadingResult.of(reading, folder.path(), kept);
     }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.prepare.HardStretch;
 import org.bookholder.course.prepare.HardStretches;
 import org.bookholder.problem.ProblemException;
@@ -21,19 +22,13 @@ import org.bookholder.script.source.ScriptReader.Format;
  * How a text is taken as a script: what is spoken, what is a direction, what is left out, and what in it is hard to say or to hear.
  *
  * @param script the lines and directions
- * @param paced whether it sets its own target pace
  * @param leftOut what is neither spoken nor shown
  * @param unknown the words that the recogniser does not know; empty if there is none to ask
  * @param wordsChecked whether there was a recogniser to ask
  * @param hard what is hard to say, other than unknown words
  */
 public record ScriptInspection(
-        Script script,
-        boolean paced,
-        List<LeftOut> leftOut,
-        List<UnknownWord> unknown,
-        boolean wordsChecked,
-        List<HardStretch> hard) {
+        Script script, List<LeftOut> leftOut, List<UnknownWord> unknown, boolean wordsChecked, List<HardStretch> hard) {
     /** Copies the lists. */
     public ScriptInspection {
         leftOut = List.copyOf(leftOut);
@@ -55,7 +50,13 @@ public record ScriptInspection(
     public ScriptInspection alsoLeavingOut(List<LeftOut> before) {
         List<LeftOut> all = new ArrayList<>(before);
         all.addAll(leftOut);
-        return new ScriptInspection(script, paced, all, unknown, wordsChecked, hard);
+        return new ScriptInspection(script, all, unknown, wordsChecked, hard);
+    }
+
+    /** The same with the pace at which it is to be read. */
+    public ScriptInspection aimed(TargetPaces paces) {
+        return new ScriptInspection(
+                paces.aimed(script, Path.of(script.source())), leftOut, unknown, wordsChecked, hard);
     }
 
     /**
@@ -72,7 +73,6 @@ public record ScriptInspection(
     private static ScriptInspection of(ExplainedScript read, Optional<Vocabulary> vocabulary) {
         return new ScriptInspection(
                 read.script(),
-                read.paced(),
                 read.leftOut(),
                 vocabulary.isEmpty()
                         ? List.of()

@@ -22,20 +22,17 @@ public final class ScriptJson {
 
     /** All of it, for other programs. */
     public static ObjectNode of(ScriptInspection found) {
-        return json(found, found.script().settings().targetPace(), true);
+        return json(found, true);
     }
 
-    /**
-     * What the page shows: as above, but only numbers come with their forms.
-     *
-     * @param pace target pace in words per minute
-     */
-    public static ObjectNode forPage(ScriptInspection found, int pace) {
-        return json(found, pace, false);
+    /** What the page shows: as above, but only numbers come with their forms. */
+    public static ObjectNode forPage(ScriptInspection found) {
+        return json(found, false);
     }
 
-    private static ObjectNode json(ScriptInspection found, int pace, boolean whole) {
+    private static ObjectNode json(ScriptInspection found, boolean whole) {
         Script script = found.script();
+        int pace = script.settings().targetPace();
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("title", script.title());
         json.put("pace", pace);

@@ -21,8 +21,8 @@ public final class BoardText {
 
     /** Where the running times come from. */
     public static final String RUNS =
-            "Runs = words / pace, pauses included, at a blend of your own pace and the target; where none"
-                    + " is set that is 100 words a minute (common practice).";
+            "Runs = words / pace, pauses included, at a blend of the pace you read at and the target: the script's,"
+                    + " else the course's, else the one you took as yours, else 100 words a minute (common practice).";
 
     private BoardText() {}
 

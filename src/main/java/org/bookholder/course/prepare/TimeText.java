@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.bookholder.course.Measured;
 import org.bookholder.course.Text;
+import org.bookholder.wording.PaceText;
 
 /** Running times as a text for a terminal of 80 columns. */
 public final class TimeText {
@@ -91,8 +92,9 @@ public final class TimeText {
 
     private static List<String> notes(Measured measured) {
         List<String> notes = new ArrayList<>();
-        notes.add("Words are counted as spoken. Runs = words / pace, pauses included; the pace is 100 words"
-                + " a minute where none is set (common practice).");
+        notes.add("Words are counted as spoken. Runs = words / pace, pauses included; the pace is the script's, else"
+                + " the course's, else the one you took as your target, else 100 words a minute (common practice).");
+        notes.add(PaceText.ORDINARY);
         if (measured.pace().isPresent()) {
             notes.add(String.format(
                     Locale.ROOT,

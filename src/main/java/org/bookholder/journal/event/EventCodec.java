@@ -25,6 +25,7 @@ public final class EventCodec {
     static final Map<Class<? extends SessionEvent>, String> KINDS = Map.ofEntries(
             Map.entry(SessionEvent.Opened.class, "opened"),
             Map.entry(SessionEvent.DayCarried.class, "day-carried"),
+            Map.entry(SessionEvent.PaceAimed.class, "pace-aimed"),
             Map.entry(SessionEvent.TextChanged.class, "text-changed"),
             Map.entry(SessionEvent.TakeStarted.class, "take-started"),
             Map.entry(SessionEvent.TakeEnded.class, "take-ended"),

@@ -4,11 +4,13 @@ package org.bookholder.script.model;
  * The settings in a script's front matter.
  *
  * @param targetPace words per minute, pauses included, {@value #MIN_PACE} to {@value #MAX_PACE}
+ * @param paceSource who says so
  * @param language BCP 47 language tag of the script
  * @param lineBreaks what makes a line
  * @param contractions whether contractions may be read in full, and full forms contracted
  */
-public record ScriptSettings(int targetPace, String language, LineBreaks lineBreaks, Wording contractions) {
+public record ScriptSettings(
+        int targetPace, PaceSource paceSource, String language, LineBreaks lineBreaks, Wording contractions) {
     /** Common practice: 100 words a minute for a lively delivery to camera. */
     public static final int DEFAULT_PACE = 100;
 
@@ -42,13 +44,23 @@ public record ScriptSettings(int targetPace, String language, LineBreaks lineBre
         }
     }
 
+    /** The settings of a script that sets its own pace. */
+    public ScriptSettings(int targetPace, String language, LineBreaks lineBreaks, Wording contractions) {
+        this(targetPace, PaceSource.SCRIPT, language, lineBreaks, contractions);
+    }
+
     /** The same settings with another target pace. */
-    public ScriptSettings paced(int words) {
-        return new ScriptSettings(words, language, lineBreaks, contractions);
+    public ScriptSettings paced(int words, PaceSource source) {
+        return new ScriptSettings(words, source, language, lineBreaks, contractions);
+    }
+
+    /** The same settings with the pace that someone else than the script sets; a script's own pace stays. */
+    public ScriptSettings aimed(int words, PaceSource source) {
+        return paceSource == PaceSource.SCRIPT || source == PaceSource.SCRIPT ? this : paced(words, source);
     }
 
     /** The settings of a script that has no front matter. */
     public static ScriptSettings defaults() {
-        return new ScriptSettings(DEFAULT_PACE, "en-US", LineBreaks.SENTENCES, Wording.FREE);
+        return new ScriptSettings(DEFAULT_PACE, PaceSource.USUAL, "en-US", LineBreaks.SENTENCES, Wording.FREE);
     }
 }

@@ -8,10 +8,9 @@ import org.bookholder.script.model.Script;
  * A script together with what of its file does not become a line or a direction.
  *
  * @param script the script
- * @param paced whether it sets its own target pace
  * @param leftOut what is neither spoken nor shown, in the order of the file
  */
-public record ExplainedScript(Script script, boolean paced, List<LeftOut> leftOut) {
+public record ExplainedScript(Script script, List<LeftOut> leftOut) {
     /** Copies the list. */
     public ExplainedScript {
         leftOut = List.copyOf(leftOut);

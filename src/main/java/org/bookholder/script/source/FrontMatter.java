@@ -8,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.LeftOut;
+import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.script.model.ScriptSettings.LineBreaks;
 import org.bookholder.script.model.ScriptSettings.Wording;
@@ -22,7 +23,6 @@ import org.jspecify.annotations.Nullable;
  *
  * @param title the title, null if none is given
  * @param settings the given settings, with defaults for the rest
- * @param paced whether it sets the target pace
  * @param speaker the speaker whose lines are read, null if everybody's are
  * @param others the settings that are left to other programs
  * @param body the text below
@@ -31,7 +31,6 @@ import org.jspecify.annotations.Nullable;
 record FrontMatter(
         @Nullable String title,
         ScriptSettings settings,
-        boolean paced,
         @Nullable String speaker,
         List<LeftOut> others,
         String body,
@@ -43,7 +42,7 @@ record FrontMatter(
     static FrontMatter split(String text, String source) throws ProblemException {
         Matcher opening = OPENING.matcher(text);
         if (!opening.lookingAt()) {
-            return new FrontMatter(null, ScriptSettings.defaults(), false, null, List.of(), text, 1);
+            return new FrontMatter(null, ScriptSettings.defaults(), null, List.of(), text, 1);
         }
         Matcher closing = CLOSING.matcher(text);
         if (!closing.find(opening.end())) {
@@ -60,7 +59,6 @@ record FrontMatter(
         return new FrontMatter(
                 title.isPresent() ? MarkedSourceLine.plain(title.get().text()).text() : null,
                 settings(given),
-                given.has("pace"),
                 given.value("speaker").map(Setting::text).orElse(null),
                 others(given),
                 text.substring(closing.end()),
@@ -83,6 +81,7 @@ record FrontMatter(
         Optional<Setting> contractions = given.value("contractions");
         return new ScriptSettings(
                 pace.isPresent() ? pace(pace.get()) : defaults.targetPace(),
+                pace.isPresent() ? PaceSource.SCRIPT : defaults.paceSource(),
                 language.isPresent() ? language(language.get()) : defaults.language(),
                 lines.isPresent() ? lineBreaks(lines.get()) : defaults.lineBreaks(),
                 contractions.isPresent() ? wording(contractions.get()) : defaults.contractions());

@@ -82,12 +82,7 @@ public final class ScriptReader {
         List<LeftOut> leftOut = new ArrayList<>(front.others());
         leftOut.addAll(draft.leftOut());
         leftOut.sort(Comparator.comparingInt(LeftOut::sourceLine));
-        return new ExplainedScript(script, front.paced(), leftOut);
-    }
-
-    /** Whether a script sets its own target pace. */
-    public static boolean setsPace(Path file) throws ProblemException {
-        return FrontMatter.split(text(file), file.toString()).paced();
+        return new ExplainedScript(script, leftOut);
     }
 
     /** A script file's text, decoded as {@link #read(Path)} does; that of a DOCX document as CommonMark. */

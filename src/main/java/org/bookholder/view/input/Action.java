@@ -66,6 +66,8 @@ public enum Action {
     NEXT_LESSON,
     /** Begin or end a break. */
     BREAK,
+    /** Take the measured pace as the target, if it is offered. */
+    OWN_PACE,
     /** Show or hide the list of keys. */
     KEYS,
     /** End the session, and with it the day's running order; has to be pressed twice while a take is rolling. */

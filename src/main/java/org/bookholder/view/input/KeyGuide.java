@@ -26,6 +26,7 @@ public record KeyGuide(String keys, String does, List<Action> actions) {
             work("pickup round: begin, end", Action.ROUND),
             work("next lesson", Action.NEXT_LESSON),
             work("break: begin, end", Action.BREAK),
+            work("aim at the pace you read at", Action.OWN_PACE),
             work("moved by voice, steadily, by hand", Action.WAY),
             work("text larger, smaller", Action.LARGER, Action.SMALLER),
             work("column wider, narrower", Action.WIDER, Action.NARROWER),

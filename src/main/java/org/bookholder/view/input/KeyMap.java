@@ -97,6 +97,7 @@ public record KeyMap(Map<String, Action> taught) {
         put(keys, Action.ROUND, "R");
         put(keys, Action.NEXT_LESSON, "Enter", "Keypad Enter");
         put(keys, Action.BREAK, "Z");
+        put(keys, Action.OWN_PACE, "O");
         put(keys, Action.WAY, "V");
         put(keys, Action.LARGER, "+", "=", "Keypad +");
         put(keys, Action.SMALLER, "-", "Keypad -");

@@ -2,11 +2,13 @@ package org.bookholder.view.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bookholder.session.OwnPace;
 import org.bookholder.session.SessionState;
 import org.bookholder.session.UpNext;
 import org.bookholder.view.input.Action;
 import org.bookholder.view.input.KeyMap;
 import org.bookholder.wording.Cautions;
+import org.bookholder.wording.PaceText;
 
 /** What can be done when a lesson or a take is over: each by one key. */
 final class Choices {
@@ -35,6 +37,9 @@ final class Choices {
                                         : ""))
                         .orElse(": end the session");
         choices.add(pause + "  ·  " + end);
+        OwnPace.offered(state)
+                .ifPresent(pace -> choices.add(keys.first(Action.OWN_PACE) + ": make " + pace
+                        + " words a minute your target, now " + PaceText.target(state)));
         choices.addAll(Cautions.brief());
         return choices;
     }

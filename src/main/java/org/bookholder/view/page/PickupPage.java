@@ -2,13 +2,13 @@ package org.bookholder.view.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineCounts;
 import org.bookholder.session.SessionState;
 import org.bookholder.view.input.KeyMap;
 import org.bookholder.wording.Labels;
 import org.bookholder.wording.LinesText;
+import org.bookholder.wording.PaceText;
 import org.bookholder.wording.Pickup;
 import org.bookholder.wording.Pickups;
 
@@ -32,8 +32,7 @@ final class PickupPage {
 
     private static String under(SessionState state) {
         String lines = LinesText.of(LineCounts.of(state.lines().all()));
-        double pace = state.measures().pace().lesson();
-        return Double.isNaN(pace) ? lines : lines + String.format(Locale.ROOT, "  ·  %.0f words a minute", pace);
+        return PaceText.measured(state).map(pace -> lines + "  ·  " + pace).orElse(lines);
     }
 
     private static ListPage.Entry entry(Pickup pickup) {

@@ -31,6 +31,8 @@ const LIVE = [
   { key: 'Z', name: () => (resting() ? 'End the break' : 'Break'), run: () => act(seenResting.value() ? { do: 'back' } : { do: 'break', take: seenTake.value() }) },
   { key: 'ENTER', shown: 'Enter', name: () => `Next lesson: ${model.order.title}`, when: () => over() && Boolean(model.order?.title),
     run: () => act({ do: 'next_lesson' }) },
+  { key: 'O', name: () => `Aim at ${model.pace.offer} words a minute`, when: () => over() && Boolean(model.pace.offer),
+    run: () => act({ do: 'own_pace', pace: model.pace.offer }) },
   { key: 'Q', name: () => (model.order?.ends ? 'End the day' : 'End the session'), when: over, run: () => act({ do: 'end_session' }) },
   { key: 'M', name: () => 'Message', can: () => model.live, run: () => byId('say').focus() },
   { key: 'U', name: () => (undoable() ? `Undo ${undoable().what}` : 'Undo'), can: () => Boolean(undoable()), run: undo },

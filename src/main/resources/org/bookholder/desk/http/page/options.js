@@ -7,6 +7,7 @@ import { byId, el } from './words.js';
 const TITLES = {
   limits: ['Break reminders', 'You are reminded early, at the limit, and when you are well over it.'],
   window: ['Reading window', 'How the reading window opens. You can change all of this in the window, too: K shows its keys.'],
+  pace: ['Your pace', 'For comparison: people read aloud at about 183 words a minute (Brysbaert 2019), and radio news is to be read at 160 to 180 (Rodero 2012). 100 is slow beside that.'],
   delivery: ['Finished films', 'What exported films have to be, unless a course has a profile of its own. Empty: not checked. Numbers: “1 to 2”, “at least 1” or “at most 2”; words with commas between them.'],
 };
 
@@ -36,6 +37,10 @@ const SHOWN = {
     words: { ...NUMBER, unit: 'words', label: 'In a row, about', meaning: '' },
     'full-screen': { ...CHECK, label: 'Fills the screen', meaning: '' },
     monitor: { ...NUMBER, label: 'Screen', meaning: 'From 1. “Before you read” shows them as pictures.' },
+  },
+  pace: {
+    pace: { ...NUMBER, unit: 'words a minute', label: 'Your target',
+      meaning: 'Holds where neither the script nor its course sets a pace. After a lesson you are offered the pace you read at. Empty: 100 (common practice).' },
   },
   delivery: Object.fromEntries([
     ['container', 'Kind of file', '', 'mp4, mov, mkv…'], ['video', 'Picture stored as', '', 'h264 plays everywhere.'],

@@ -11,7 +11,7 @@ export function showSummary() {
   const plot = el('figure', { class: 'plot wide' });
   const rows = [
     ['Length', `${short(lengthOfAll())} in ${count(model.takes.length, 'take')}`],
-    ['Pace', `${figure(model.pace.lesson)} words a minute, target ${model.script.target}`],
+    ['Pace', `${figure(model.pace.lesson)} words a minute on camera, target ${model.script.target} (${model.script.target_from})`],
     ['Clean at the first attempt', `${s.first_clean} of ${count(s.read, 'line')} read`],
     ['Lines', linesRead(s)],
     ['Still open', count(s.open, 'line')],
