@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bookholder.files.Access;
@@ -26,6 +27,7 @@ import org.bookholder.settings.YamlEdit;
 public record CourseFile(Path folder) {
     private static final List<String> DAYS = List.of("recording", "days");
     private static final List<String> LESSONS = List.of("lessons");
+    private static final String ON_DAY = "lessons";
     private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
     /** How a value is filled in. */
@@ -96,8 +98,7 @@ public record CourseFile(Path folder) {
         List<LocalDate> days = days(file);
         int known = days.indexOf(day);
         if (recording && known < 0) {
-            int later = (int) days.stream().filter(other -> other.isBefore(day)).count();
-            write(file.withItem(DAYS, later, day.toString()));
+            write(withDay(file, day).text());
         } else if (!recording && known >= 0) {
             write(days.size() == 1 ? file.without(DAYS) : file.withoutItem(DAYS, known));
         }
@@ -144,6 +145,52 @@ public record CourseFile(Path folder) {
         }
         file = file.becomes(file.withValueOfItem(DAYS, index, "from", from.strip()));
         write(file.withValueOfItem(DAYS, index, "hours", hours.strip()));
+    }
+
+    /**
+     * Puts a lesson on a recording day, which becomes one if it is none yet, and takes it off any other; without a day the plan
+     * chooses again.
+     *
+     * @param script the lesson's script, as it is or would be named in the file
+     */
+    public void putOn(String script, Optional<LocalDate> day) throws ProblemException {
+        YamlEdit file = read();
+        for (int i = 0; i < days(file).size(); i++) {
+            List<String> lessons = new ArrayList<>(file.listOfItem(DAYS, i, ON_DAY));
+            if (lessons.remove(script)) {
+                file = file.becomes(file.withListOfItem(DAYS, i, ON_DAY, lessons));
+            }
+        }
+        if (day.isPresent()) {
+            file = withDay(file, day.get());
+            int index = days(file).indexOf(day.get());
+            if (file.valueOfItem(DAYS, index, "day").isEmpty()) {
+                file = file.becomes(file.withItemChanged(DAYS, index, "{day: " + day.get() + "}"));
+            }
+            List<String> lessons = new ArrayList<>(file.listOfItem(DAYS, index, ON_DAY));
+            lessons.add(script);
+            file = file.becomes(file.withListOfItem(DAYS, index, ON_DAY, lessons));
+        }
+        write(file.text());
+    }
+
+    private static YamlEdit withDay(YamlEdit file, LocalDate day) throws ProblemException {
+        List<LocalDate> days = days(file);
+        if (days.contains(day)) {
+            return file;
+        }
+        int later = (int) days.stream().filter(other -> other.isBefore(day)).count();
+        return file.becomes(file.withItem(DAYS, later, day.toString()));
+    }
+
+    /** All of it as text; empty if there is no such file. */
+    public String text() throws ProblemException {
+        return read().text();
+    }
+
+    /** Writes all of it, as it was before. */
+    public void restore(String text) throws ProblemException {
+        write(text);
     }
 
     /**

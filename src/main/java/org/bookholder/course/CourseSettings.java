@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.Script;
@@ -135,13 +136,13 @@ final class CourseSettings {
             Setting date;
             Shooting.Day day;
             if (item.group().isPresent()) {
-                Settings one = item.group().get().only(List.of("day", "from", "hours"));
+                Settings one = item.group().get().only(List.of("day", "from", "hours", "lessons"));
                 Optional<Setting> written = one.value("day");
                 if (written.isEmpty()) {
                     throw one.problem("a recording day has no date", "write day: and the date, as in day: 2027-03-09");
                 }
                 date = written.get();
-                day = new Shooting.Day(date.day(), from(one, from), hours(one, length));
+                day = new Shooting.Day(date.day(), from(one, from), hours(one, length), lessons(one));
             } else {
                 date = item.value().orElseThrow();
                 day = new Shooting.Day(date.day(), from, length);
@@ -154,6 +155,19 @@ final class CourseSettings {
             days.add(day);
         }
         return days;
+    }
+
+    /** The names of the lessons that somebody has put on a day: those of their scripts. */
+    private static List<String> lessons(Settings day) throws ProblemException {
+        List<String> names = new ArrayList<>();
+        for (Settings.Item item : day.list("lessons")) {
+            Optional<Setting> script = item.value();
+            if (script.isEmpty()) {
+                throw day.problem("a lesson of a recording day is no name", "write the name of its script");
+            }
+            names.add(FileNames.stem(Path.of(script.get().text())));
+        }
+        return names;
     }
 
     private static LocalTime from(Settings given, LocalTime otherwise) throws ProblemException {

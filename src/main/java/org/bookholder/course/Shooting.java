@@ -37,6 +37,17 @@ public record Shooting(List<Day> days, Duration setUp, Optional<Double> ratio) {
      * @param date the day
      * @param from when the studio is free
      * @param length for how long, set-up and breaks included
+     * @param lessons the names of the lessons that somebody has put on it
      */
-    public record Day(LocalDate date, LocalTime from, Duration length) {}
+    public record Day(LocalDate date, LocalTime from, Duration length, List<String> lessons) {
+        /** Copies the list. */
+        public Day {
+            lessons = List.copyOf(lessons);
+        }
+
+        /** A day on which nobody has put lessons. */
+        public Day(LocalDate date, LocalTime from, Duration length) {
+            this(date, from, length, List.of());
+        }
+    }
 }

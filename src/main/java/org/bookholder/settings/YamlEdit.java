@@ -3,6 +3,7 @@ package org.bookholder.settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.bookholder.problem.ProblemException;
 import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
@@ -136,6 +137,27 @@ public final class YamlEdit {
     public String withValueOfItem(List<String> path, int index, String name, String value) throws ProblemException {
         Optional<Node> item = Optional.of(list(path).get(index));
         return value.isEmpty() ? without(item, List.of(name)) : put(item, List.of(name), written(value));
+    }
+
+    /** The single values of a list in the group that is the item of an index in a list; none if it has no such list. */
+    public List<String> listOfItem(List<String> path, int index, String name) {
+        List<String> values = new ArrayList<>();
+        find(Optional.of(list(path).get(index)), List.of(name))
+                .map(NodeTuple::getValueNode)
+                .filter(SequenceNode.class::isInstance)
+                .ifPresent(node -> ((SequenceNode) node)
+                        .getValue().stream()
+                                .filter(ScalarNode.class::isInstance)
+                                .forEach(value -> values.add(((ScalarNode) value).getValue())));
+        return values;
+    }
+
+    /** The text with a list of single values in the group that is the item of an index in a list; without it if there are none. */
+    public String withListOfItem(List<String> path, int index, String name, List<String> values)
+            throws ProblemException {
+        Optional<Node> item = Optional.of(list(path).get(index));
+        String written = values.stream().map(YamlEdit::written).collect(Collectors.joining(", ", "[", "]"));
+        return values.isEmpty() ? without(item, List.of(name)) : put(item, List.of(name), written);
     }
 
     /** The text without the item of that index in the list at a path. */

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.testing.Browser;
@@ -223,6 +225,48 @@ final class HomeRoomsTest {
         browser.until("document.querySelector('#gate .gate-row')");
         assertThat(browser.text("#gate")).contains("Not yet", "Missing: ", "Two wheels");
         browser.lookAtEverySize("home-gate");
+    }
+
+    @Test
+    void aLessonIsPutOnAnotherDayByPointerAndByKeysAndThatIsTakenBack() throws IOException {
+        Path yaml = folder.resolve("user/films/wheels/course.yaml");
+        LocalDate first = LocalDate.now(ZoneOffset.UTC).plusMonths(1).withDayOfMonth(9);
+        Files.writeString(yaml, "title: A course  # mine\nrecording: {days: [" + first + "]}\n");
+        browser.until("homeState.course.today.day === 'later'");
+        browser.click("#rooms a[href='?view=plan']");
+        String handle = "#day-of-lesson-2\\\\.md";
+        browser.until("document.querySelector('" + handle + "')");
+        browser.size(1440, 1800);
+        LocalDate other = first.plusDays(7);
+        browser.drag("[id='day-of-lesson-2.md']", move("x", other), move("y", other));
+        browser.until("document.querySelector('#moved').textContent.includes('Two wheels is to be recorded on')");
+        String chosen = "title: A course  # mine\nrecording: {days: [" + first + ", {day: " + other
+                + ", lessons: [lesson-2.md]}]}\n";
+        assertThat(yaml).hasContent(chosen);
+        assertThat(browser.text("#plan .session-day[data-day='" + other + "']")).contains("Two wheels", "your choice");
+        browser.lookAtEverySize("home-plan-moved");
+
+        browser.until("document.querySelector('" + handle + "')");
+        browser.value("document.querySelector('" + handle + "').focus()");
+        browser.press(Keys.ENTER);
+        browser.until("document.querySelector('#ask[open] [data-to]')");
+        assertThat(browser.seriousFaults()).isEmpty();
+        browser.enter("#ask [data-to='" + first + "']");
+        LiveDesk.until(() -> contains(yaml, "{day: " + first + ", lessons: [lesson-2.md]}"));
+        browser.until("document.querySelector('#plan-undo')");
+        browser.click("#plan-undo");
+        LiveDesk.until(() -> contains(yaml, chosen));
+        browser.until("document.querySelector('#moved').textContent === 'Taken back.'");
+        assertThat(browser.errors()).isEmpty();
+    }
+
+    /** How far it is from the handle of the second lesson to a day of the calendar, in pixels. */
+    private int move(String axis, LocalDate day) {
+        String middle = "((e) => { const b = e.getBoundingClientRect(); return b." + axis + " + b."
+                + (axis.equals("x") ? "width" : "height") + " / 2; })(document.getElementById('%s'))";
+        return ((Number) browser.value("Math.round(" + middle.formatted("day-" + day) + " - "
+                        + middle.formatted("day-of-lesson-2.md") + ")"))
+                .intValue();
     }
 
     @Test

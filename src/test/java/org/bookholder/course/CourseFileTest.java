@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -114,6 +115,26 @@ final class CourseFileTest {
                 .containsExactly(LessonKind.PRESENTER, LessonKind.PRESENTER, LessonKind.MOVING);
         Files.writeString(yaml, "kinds: {one.md: moved}\n");
         assertThatThrownBy(() -> CourseReader.read(folder)).hasMessageContaining("moved");
+    }
+
+    @Test
+    void aLessonIsPutOnADayAndTakenOffTheOthers() throws Exception {
+        Path yaml = Files.writeString(
+                folder.resolve(Course.FILE),
+                "recording:\n  days:  # mine\n    - 2027-09-07\n    - {day: 2027-09-09, from: 9:30}  # early\n");
+        file.putOn("a.md", Optional.of(LocalDate.of(2027, 9, 9)));
+        file.putOn("b c.md", Optional.of(LocalDate.of(2027, 9, 9)));
+        file.putOn("a.md", Optional.of(LocalDate.of(2027, 9, 8)));
+        assertThat(yaml).hasContent("""
+            recording:
+              days:  # mine
+                - 2027-09-07
+                - {day: 2027-09-08, lessons: [a.md]}
+                - {day: 2027-09-09, from: 9:30, lessons: [b c.md]}  # early
+            """);
+        assertThat(CourseReader.read(folder).shooting().days().get(2).lessons()).containsExactly("b c");
+        file.putOn("b c.md", Optional.empty());
+        assertThat(yaml).content().contains("- {day: 2027-09-09, from: 9:30}  # early");
     }
 
     @Test

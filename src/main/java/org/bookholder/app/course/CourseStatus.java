@@ -14,9 +14,9 @@ import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardReader;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.edit.EditTasks;
+import org.bookholder.course.shoot.ChosenDays;
 import org.bookholder.course.shoot.RecordingBacklog;
 import org.bookholder.course.shoot.SessionPlan;
-import org.bookholder.course.shoot.SessionPlanner;
 import org.bookholder.course.shoot.Terms;
 import org.bookholder.problem.ProblemException;
 
@@ -42,7 +42,7 @@ public record CourseStatus(
         Board board = BoardReader.read(course, sessions.byLesson(), today);
         RecordingBacklog works = RecordingBacklog.of(board);
         Terms terms = Terms.of(BreakLimits.of(here), course.shooting().setUp());
-        SessionPlan plan = SessionPlanner.plan(works.works(), course.shooting(), terms, today);
+        SessionPlan plan = ChosenDays.plan(works.works(), course.shooting(), terms, today);
         return new CourseStatus(board.planned(plan::day), works, plan, terms, sessions.unreadable());
     }
 

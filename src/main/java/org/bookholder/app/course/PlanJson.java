@@ -64,7 +64,25 @@ public final class PlanJson {
                         .put("at", PlanText.when(session, slot))
                         .put("use", slot.use().name())
                         .put("what", slot.work().map(this::task).orElse(""))
+                        .put(
+                                "lesson",
+                                slot.work()
+                                        .filter(RecordingTask::inOne)
+                                        .map(RecordingTask::lesson)
+                                        .orElse(0))
+                        .put(
+                                "chosen",
+                                slot.work()
+                                        .filter(work -> chosen(session, work))
+                                        .isPresent())
                         .put("length", Text.hours(slot.length())));
+    }
+
+    /** Whether somebody has put the lesson on the session's day. */
+    private boolean chosen(PlannedSession session, RecordingTask work) {
+        return plan.status().course().shooting().days().stream()
+                .anyMatch(day -> session.date().filter(day.date()::equals).isPresent()
+                        && day.lessons().contains(work.name()));
     }
 
     private String task(RecordingTask task) {

@@ -134,7 +134,7 @@ public final class Home implements AutoCloseable {
         IdleTimer idle = new IdleTimer(here.nanoTime());
         PartsFeed feed = new PartsFeed();
         HomeDay day = new HomeDay(here);
-        HomeRooms rooms = HomeRooms.of(here, courses, reading, settings, paths, actions::begin);
+        HomeRooms rooms = HomeRooms.of(here, courses, reading, settings, paths, orders, actions::begin);
         HomeStage stage = new HomeStage(
                 here, courses, brokenOff, reading, jobs, before, settings, rooms, day, orders, feed, idle);
         SecureRandom random = new SecureRandom();

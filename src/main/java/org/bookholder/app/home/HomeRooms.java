@@ -36,6 +36,7 @@ record HomeRooms(
             HomeReading reading,
             HomeSettings settings,
             AllowedPaths paths,
+            KeptOrders orders,
             HomeQuestions.Work work) {
         KnownWords words = new KnownWords(here);
         ScriptRoom scripts = new ScriptRoom(here, courses, new LessonTexts(here), words);
@@ -51,7 +52,7 @@ record HomeRooms(
                 courses,
                 scripts,
                 new ImportRoom(courses, paths, scripts),
-                new PlanRoom(here, courses),
+                new PlanRoom(here, courses, orders),
                 before,
                 new SettingsRoom(here, courses),
                 new FilmRoom(here, courses, paths),

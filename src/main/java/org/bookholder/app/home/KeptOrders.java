@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,6 +62,14 @@ final class KeptOrders {
         changed.values().removeIf(kept -> !kept.day().equals(day.toString()));
         changed.put(course, new Kept(day.toString(), List.copyOf(lessons)));
         keep(changed);
+    }
+
+    /** Takes a lesson out of an order, if it is in one. */
+    synchronized void leaveOut(String course, LocalDate day, String lesson) throws ProblemException {
+        List<String> lessons = new ArrayList<>(of(course, day).orElse(List.of()));
+        if (lessons.remove(lesson)) {
+            keep(course, day, lessons);
+        }
     }
 
     /** Goes back to the plan's order. */

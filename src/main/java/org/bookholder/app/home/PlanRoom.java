@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.PlanJson;
@@ -18,15 +19,19 @@ import org.bookholder.course.CourseFile;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.LessonKind;
 import org.bookholder.course.UnreadableLesson;
+import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
 
 /** The plan of the course that the page shows: its days and what else is written about the course. Safe for several threads. */
 final class PlanRoom {
     private final Environment here;
     private final HomeCourses courses;
+    private final KeptOrders orders;
     private final CourseProfile profile;
+    private Optional<Change> last = Optional.empty();
 
-    PlanRoom(Environment here, HomeCourses courses) {
+    PlanRoom(Environment here, HomeCourses courses, KeptOrders orders) {
+        this.orders = orders;
         this.here = here;
         this.courses = courses;
         profile = new CourseProfile(here, courses);
@@ -43,8 +48,11 @@ final class PlanRoom {
             throw new ProblemException("no course is open", "plan", "open one first");
         }
         CourseFile file = new CourseFile(Path.of(folder));
+        String before = file.text();
         switch (asked.path("do").asText()) {
             case "show" -> {}
+            case "undo" -> undo(file, before);
+            case "put" -> put(file, asked);
             case "set" ->
                 file.set(asked.path("path").asText(), asked.path("value").asText());
             case "hours" ->
@@ -60,8 +68,51 @@ final class PlanRoom {
                 file.plan(day(asked.path("day").asText()), asked.path("on").asBoolean());
             default -> throw new ProblemException("there is no such action", "plan", "load the page again");
         }
+        String after = file.text();
+        if (!after.equals(before)) {
+            last = asked.path("do").asText().equals("undo")
+                    ? Optional.empty()
+                    : Optional.of(new Change(folder, before, after));
+        }
         courses.look();
-        return shown(file);
+        return shown(file)
+                .put("undo", last.filter(change -> change.of(folder, after)).isPresent());
+    }
+
+    /**
+     * The last change of a course's file.
+     *
+     * @param folder the course's folder
+     * @param before the file's text before
+     * @param after and after it
+     */
+    private record Change(String folder, String before, String after) {
+        /** Whether it is the last one of a file that stands like this: what others have written since is not undone. */
+        boolean of(String course, String now) {
+            return folder.equals(course) && after.equals(now);
+        }
+    }
+
+    private void undo(CourseFile file, String now) throws ProblemException {
+        Change change = last.filter(one -> one.of(file.folder().toString(), now))
+                .orElseThrow(() -> new ProblemException(
+                        "there is nothing to take back",
+                        "the plan",
+                        "the course's file was changed since, or not at all"));
+        file.restore(change.before());
+    }
+
+    private void put(CourseFile file, JsonNode asked) throws ProblemException {
+        String script = script(asked);
+        String date = asked.path("day").asText();
+        Optional<LocalDate> day = date.isEmpty() ? Optional.empty() : Optional.of(day(date));
+        if (day.filter(one -> one.isBefore(here.today())).isPresent()) {
+            throw new ProblemException("this day is over", date, "choose a later one");
+        }
+        file.putOn(script, day);
+        if (day.filter(here.today()::equals).isEmpty()) {
+            orders.leaveOut(courses.seen().folder(), here.today(), FileNames.stem(Path.of(script)));
+        }
     }
 
     private void kind(CourseFile file, JsonNode asked) throws ProblemException {
@@ -69,13 +120,18 @@ final class PlanRoom {
         if (!LessonKind.labels().contains(label)) {
             throw new ProblemException("there is no such kind of lesson", label, "choose another one");
         }
+        file.setKind(script(asked), LessonKind.of(label));
+    }
+
+    /** The script that is asked about; it must be one of the course's. */
+    private String script(JsonNode asked) throws ProblemException {
         String script = asked.path("script").asText();
         List<String> scripts = new ArrayList<>();
         lessons().forEach(lesson -> scripts.add(lesson.path("script").asText()));
         if (!scripts.contains(script)) {
             throw new ProblemException("the course has no such lesson", script, "look again");
         }
-        file.setKind(script, LessonKind.of(label));
+        return script;
     }
 
     /** All lessons in order, each with its script as it is named in the course's file. */

@@ -14,11 +14,18 @@ import java.util.List;
  * @param hardness hard stretches for each hundred words
  */
 public record RecordingTask(int lesson, String name, String what, Duration length, double hardness) {
+    private static final String PART = "part ";
+
     /** Checks the length. */
     public RecordingTask {
         if (length.isZero() || length.isNegative() || !Terms.wholeMinutes(length)) {
             throw new IllegalArgumentException("length (" + length + ") must be whole minutes above zero");
         }
+    }
+
+    /** Whether it is all that there is to record of its lesson, and not one part of several. */
+    public boolean inOne() {
+        return !what.startsWith(PART);
     }
 
     int minutes() {
@@ -38,8 +45,7 @@ public record RecordingTask(int lesson, String name, String what, Duration lengt
         List<RecordingTask> parts = new ArrayList<>();
         for (int number = 1; number <= of; number++) {
             int own = minutes() / of + (number <= minutes() % of ? 1 : 0);
-            parts.add(
-                    new RecordingTask(lesson, name, "part " + number + " of " + of, Duration.ofMinutes(own), hardness));
+            parts.add(new RecordingTask(lesson, name, PART + number + " of " + of, Duration.ofMinutes(own), hardness));
         }
         return parts;
     }

@@ -20,6 +20,7 @@ final class Assets {
             "homelink.js",
             "today.js",
             "folder.js",
+            "onday.js",
             "order.js",
             "day.js",
             "jobs.js",

@@ -60,6 +60,7 @@ final class HomeBadInputTest {
                 reading,
                 settings,
                 new AllowedPaths(new FolderList(folder.resolve("user")), here, courses.known()),
+                new KeptOrders(folder.resolve("orders.json")),
                 (kind, form) -> {});
     }
 

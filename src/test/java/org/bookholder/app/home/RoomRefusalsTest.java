@@ -65,6 +65,7 @@ final class RoomRefusalsTest {
                 reading,
                 new HomeSettings(here),
                 new AllowedPaths(new FolderList(folder.resolve("user")), here, courses.known()),
+                new KeptOrders(folder.resolve("orders.json")),
                 (kind, form) -> {});
     }
 

@@ -3,6 +3,7 @@
 import { question } from './ask.js';
 import { saving, typeAgain, typedIn } from './inputs.js';
 import { fieldOf } from './options.js';
+import { dayHandle } from './onday.js';
 import { planned } from './planned.js';
 import { byId, el, fill, said } from './words.js';
 
@@ -10,12 +11,14 @@ const GROUPS = { '': 'The course', recording: 'Recording', editing: 'Editing', c
 let plan = null;
 let month = '';
 let shownFor = '';
+let note = '';
 
 export async function showPlan(home) {
   if (plan && shownFor === home.course.folder) return;
   shownFor = home.course.folder;
   plan = null;
   month = '';
+  note = '';
   const wrong = await told({ do: 'show' });
   if (wrong && !plan) {
     byId('plan').replaceChildren(el('h2', { class: 'headline' }, 'Plan and dates'), el('p', { class: 'wrong', role: 'alert' }, home.course.trouble || wrong));
@@ -45,14 +48,39 @@ function show(saved = '') {
     el('h2', { class: 'headline' }, 'Plan and dates'),
     el('p', { class: 'good' }, 'Click the days on which you can record. The lessons that are left are fitted into them.'),
     calendar(),
+    moved(),
     ownHours(),
-    ...(plan.plan ? planned(plan.plan) : []),
+    ...(plan.plan ? planned(plan.plan, handle) : []),
     ...groups.map(([title, fields]) => el('section', { class: 'group' }, el('h3', {}, title), el('div', { class: 'fields' }, ...fields.map(line)),
       title === GROUPS[''] ? profile() : '')),
     kinds());
   opened.filter(Boolean).forEach((id) => { if (byId(id)) byId(id).open = true; });
   typeAgain(typed, saved);
 }
+
+/** The handle of a lesson in a session, to put it on another day; a lesson that is done in parts stays where the plan has it. */
+function handle({ day }, { lesson, chosen, what }) {
+  const known = plan.lessons[lesson - 1];
+  if (!known) return '';
+  const days = plan.days.filter((date) => date >= plan.today);
+  return dayHandle({ ...known, what, day, chosen }, days, (to) => putOn(known, to));
+}
+
+async function putOn({ script, title }, day) {
+  const trouble = await told({ do: 'put', script, day });
+  note = trouble || (day ? `${title} is to be recorded on ${said(day, true)}.` : `The plan chooses a day for ${title}.`);
+  show();
+  byId(`day-of-${script}`)?.focus();
+}
+
+async function undo() {
+  note = await told({ do: 'undo' }) || 'Taken back.';
+  show();
+}
+
+/** What was moved last, and how to take the last change back. */
+const moved = () => el('p', { id: 'moved', class: 'moved', role: 'status' }, note,
+  plan.undo ? el('button', { type: 'button', id: 'plan-undo', onclick: undo }, 'Take back the last change') : '');
 
 /** The hours of single days that are still to come. */
 function ownHours() {
@@ -121,7 +149,7 @@ function day(date) {
   const on = plan.days.includes(date);
   const name = new Date(`${date}T12:00`).toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'long' });
   return el('button', {
-    type: 'button', id: `day-${date}`, 'aria-pressed': String(on), 'aria-label': name, class: date === plan.today ? 'today' : '',
+    type: 'button', id: `day-${date}`, 'data-day': date >= plan.today && date, 'aria-pressed': String(on), 'aria-label': name, class: date === plan.today ? 'today' : '',
     onclick: async () => { byId('plan-wrong').textContent = await told({ do: 'day', day: date, on: !on }); },
   }, String(Number(date.slice(8))));
 }

@@ -12,8 +12,8 @@ const here = (text) => HERE.reduce((now, [from, to]) => now.replace(from, to), d
 const USES = { SET_UP: 'Set up', BREAK: 'Break, away from the screen' };
 
 /** The plan, as sections. */
-export const planned = (plan) => [
-  el('section', { class: 'group' }, el('h3', {}, 'Sessions'), ...sessions(plan)),
+export const planned = (plan, handle) => [
+  el('section', { class: 'group' }, el('h3', {}, 'Sessions'), ...sessions(plan, handle)),
   el('section', { class: 'group' }, el('h3', {}, 'Weeks of editing'), ...editing(plan)),
   ...(plan.costs.length ? [el('section', { class: 'group' }, el('h3', {}, 'What it costs'), ...plan.costs.map(cost))] : []),
   el('details', { class: 'group sources' }, el('summary', {}, 'Where the figures come from'),
@@ -23,21 +23,23 @@ export const planned = (plan) => [
 /** The server indents what a sum is made of. */
 const cost = (text) => el('p', { class: text.startsWith(' ') ? 'small' : '' }, here(text.trim()));
 
-function sessions({ toRecord, over, sessions: all, free, left, why }) {
+function sessions({ toRecord, over, sessions: all, free, left, why }, handle) {
   return [el('p', {}, toRecord),
     over ? el('p', { class: 'small' }, `${count(over, 'recording day')} ${over === 1 ? 'is' : 'are'} over.`) : '',
-    ...all.flatMap(session),
+    all.length ? el('p', { class: 'small' }, 'Drag a lesson by its handle onto another day, or press the handle.') : '',
+    ...all.map((one, i) => session(one, i, handle)),
     all.some(({ day }) => !day) ? el('p', {}, 'You have not chosen a recording day yet. Click one in the calendar above.') : '',
     free.length ? el('p', { class: 'small' }, `Not needed: ${free.map((date) => said(date, true)).join('; ')}.`) : '',
     ...(left.length ? [el('h4', { class: 'list-title' }, 'No place was found for'),
       el('ul', {}, ...left.map((text) => el('li', {}, text))), ...why.map((text) => el('p', { class: 'wrong' }, `Why: ${here(text)}.`))] : [])];
 }
 
-const session = ({ day, length, reading, slots }, i) => [
+const session = ({ day, length, reading, slots }, i, handle) => el('div', { class: 'session-day', 'data-day': day },
   el('h4', { class: 'list-title' }, day ? said(day, true) : `Session ${i + 1}`, ` · ${length}, of it ${reading} before the camera`),
-  el('ol', { class: 'slots' }, ...slots.map(({ at, use, what, length: long }) => el('li', { class: use.toLowerCase() },
-    el('span', { class: 'at' }, at), el('span', { class: 'name' }, what || USES[use]), el('span', { class: 'at' }, long)))),
-];
+  el('ol', { class: 'slots' }, ...slots.map((slot) => el('li', { class: slot.use.toLowerCase() },
+    el('span', { class: 'at' }, slot.at),
+    el('span', { class: 'name' }, slot.what || USES[slot.use], slot.chosen ? el('span', { class: 'small' }, ' · your choice') : ''),
+    el('span', { class: 'at' }, slot.length), slot.lesson ? handle({ day }, slot) : ''))));
 
 function editing({ toEdit, weeks, usual, forecast, launch, caution }) {
   return [el('p', {}, `${toEdit}.`),
