@@ -48,7 +48,7 @@ public final class CheckText {
         report.film().picture().ifPresent(picture -> lines.add(FLASHES));
         lines.add(report.script()
                 .map(script -> "words checked against " + script)
-                .orElse("words not checked: no script was found or given"));
+                .orElse("words not checked: no script was read"));
         return lines;
     }
 

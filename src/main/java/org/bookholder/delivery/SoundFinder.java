@@ -1,6 +1,7 @@
 package org.bookholder.delivery;
 
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.footage.Film;
 import org.bookholder.sound.ClippedRuns;
@@ -9,7 +10,7 @@ import org.bookholder.sound.LoudnessMeter;
 import org.bookholder.sound.LoudnessReading;
 import org.bookholder.timing.StreamTime;
 
-/** Finds silent stretches, sound cut off at full scale and clicks, and measures loudness. Confined to one thread. */
+/** Finds what is wrong with a film's sound, and measures its loudness. Confined to one thread. */
 final class SoundFinder {
     /** Sound below this level is silence. */
     private static final double SILENCE = Decibels.amplitude(-50);
@@ -29,6 +30,8 @@ final class SoundFinder {
     private final double[][] past;
     private final Runs silence = new Runs(this::silence);
     private final ClickFinder clicks;
+    private final Optional<StereoFinder> stereo;
+    private final BandFinder band;
     private StreamTime clippedSince = StreamTime.ZERO;
     private StreamTime clippedTo = StreamTime.ZERO;
     private int clippedCount;
@@ -54,6 +57,8 @@ final class SoundFinder {
             clipped[i] = new ClippedRuns();
         }
         past = new double[clipped.length][2];
+        stereo = clipped.length == 2 ? Optional.of(new StereoFinder(rate, findings)) : Optional.empty();
+        band = new BandFinder(rate, findings);
         clicks = new ClickFinder(rate, (start, end, count) -> {
             if (profile.range(ProfileSetting.CLICKS).isPresent()) {
                 findings.add(Finding.at(
@@ -77,6 +82,7 @@ final class SoundFinder {
             for (int channel = 0; channel < channels.length; channel++) {
                 hear(channel, channels[channel][i], at, i);
             }
+            hearTogether(channels, at, i);
             clicks.hear(at, i, jolt);
             jolt = 0;
             if (++inFrame >= rate / PER_SECOND) {
@@ -94,6 +100,18 @@ final class SoundFinder {
         int fresh = clipped[channel].hear(sample);
         if (fresh > 0) {
             clipped(blockStart.plus(StreamTime.ofSamples(index, rate)), fresh);
+        }
+    }
+
+    private void hearTogether(float[][] channels, StreamTime blockStart, int index) {
+        float left = channels[0][index];
+        if (stereo.isPresent()) {
+            float right = channels[1][index];
+            stereo.get().hear(blockStart, index, left, right);
+            // A part of the right, so that two sides that cancel each other are still heard.
+            band.hear(left + right / 2);
+        } else {
+            band.hear(left);
         }
     }
 
@@ -135,6 +153,8 @@ final class SoundFinder {
             atEnd = true;
             silence.end(end);
             endClipped();
+            stereo.ifPresent(finder -> finder.end(end));
+            band.end();
         }
     }
 

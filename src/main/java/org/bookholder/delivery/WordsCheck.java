@@ -9,6 +9,7 @@ import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Outcome;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.session.LineNotes;
 import org.bookholder.session.SessionState;
 import org.bookholder.timing.StreamTime;
@@ -26,6 +27,15 @@ public final class WordsCheck {
     private WordsCheck(SessionState state, Set<Integer> leftOut) {
         this.state = state;
         this.leftOut = leftOut;
+    }
+
+    /** The words were not checked, as the script that was found cannot be read. */
+    public static Finding notChecked(ProblemException why) {
+        return Finding.ofAll(
+                Grade.LOOK,
+                KIND,
+                "the words were not checked; " + why.where() + ": " + why.what(),
+                why.remedy() + ", or name the script");
     }
 
     /**

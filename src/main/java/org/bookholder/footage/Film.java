@@ -23,8 +23,8 @@ public record Film(
      *
      * @param codec how it is stored, as FFmpeg calls it
      * @param pixels how a pixel is stored, as FFmpeg calls it
-     * @param width in pixels
-     * @param height in pixels
+     * @param width in pixels, as players show it: turned if the file says so
+     * @param height in pixels, likewise
      * @param shape width to height as shown
      * @param interlaced whether it is stored in fields
      * @param rate pictures a second

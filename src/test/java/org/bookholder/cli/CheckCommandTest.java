@@ -175,6 +175,22 @@ final class CheckCommandTest {
     }
 
     @Test
+    void aScriptThatCannotBeReadCostsOnlyTheWords() throws IOException {
+        Path film = film("lesson.mp4");
+        program.file("lesson.md", "");
+        String profile = program.file("ours.txt", "height: at least 180\nloudness: at least -40\n");
+
+        assertThat(program.run("check", film.toString(), "--profile", profile)).isZero();
+        assertThat(program.out())
+                .contains("h264 320x180 at 25", "the words were not checked; ", "lesson.md:1: the script is empty");
+
+        String named = folder.resolve("lesson.md").toString();
+        assertThat(program.run("check", film.toString(), "--profile", profile, "--script", named))
+                .isEqualTo(2);
+        assertThat(program.err()).contains("lesson.md:1: the script is empty");
+    }
+
+    @Test
     void aFilmInACourseIsCheckedByItsProfileAndShownOnItsBoard() throws ProblemException, IOException {
         program.file("course.yaml", "title: Wheels\ndelivery: site.txt\n");
         program.file("site.txt", "height: at least 360\n");

@@ -84,7 +84,7 @@ final class CheckReportTest {
                 Optional.of(new LoudnessReading(Double.NEGATIVE_INFINITY, 0, 0, 0, -120)),
                 List.of());
         assertThat(CheckText.facts(silent))
-                .containsExactly("mp4, 1:02:10.0, 12.3 MB", "words not checked: no script was found or given");
+                .containsExactly("mp4, 1:02:10.0, 12.3 MB", "words not checked: no script was read");
     }
 
     @Test

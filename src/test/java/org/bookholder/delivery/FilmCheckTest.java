@@ -284,6 +284,17 @@ final class FilmCheckTest {
                 .contains("it lasts 300.0 minutes; allowed is at most 20");
     }
 
+    /** A phone that was held upright stores a lying picture and the turn. */
+    @Test
+    void aTurnedFilmIsJudgedAsItIsShown() throws ProblemException {
+        Path lying = Ffmpeg.make(folder.resolve("lying.mp4"), "-f", "lavfi", "-i", "testsrc2=s=180x320:r=25:d=1");
+        Path turned = Ffmpeg.make(
+                folder.resolve("turned.mp4"), "-i", lying.toString(), "-c", "copy", "-metadata:s:v:0", "rotate=90");
+        assertThat(check(turned).film().picture().orElseThrow().width()).isEqualTo(320);
+        assertThat(check(turned).findings()).noneMatch(finding -> finding.kind().equals("shape"));
+        assertThat(check(lying).findings()).anyMatch(finding -> finding.kind().equals("shape"));
+    }
+
     /** FFmpeg's filter {@code photosensitivity} is the second opinion; its measure grows with the flashes of a second. */
     @Test
     void aFlashingFilmIsFoundAndCalmOnesAreNot(@TempDir Path films) throws ProblemException {

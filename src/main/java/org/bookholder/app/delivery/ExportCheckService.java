@@ -68,7 +68,8 @@ public final class ExportCheckService {
             boolean sounding = reader.film().sound().isPresent();
             double length = Math.max(1, reader.film().length().seconds());
             FilmCheck check = new FilmCheck(reader.film(), job.profile());
-            List<Finding> words = List.of();
+            List<Finding> words =
+                    job.unread().map(WordsCheck::notChecked).stream().toList();
             ProgressMeter meter = new ProgressMeter(here.nanoTime(), listener);
             String name = reader.film().name();
             if (lesson.isPresent() && sounding) {

@@ -7,6 +7,7 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
+import org.bookholder.course.Lesson;
 import org.bookholder.delivery.Profile;
 import org.bookholder.problem.ProblemException;
 
@@ -17,40 +18,54 @@ import org.bookholder.problem.ProblemException;
  * @param course the course it belongs to, if any
  * @param profile its requirements
  * @param lesson its script, if there is one
+ * @param unread why the script that was found cannot be read, if so
  * @param leftOut the lines of the script that the film does without on purpose
  */
 public record ExportJob(
-        Path film, Optional<Course> course, Profile profile, Optional<ScriptFile> lesson, Set<Integer> leftOut) {
+        Path film,
+        Optional<Course> course,
+        Profile profile,
+        Optional<ScriptFile> lesson,
+        Optional<ProblemException> unread,
+        Set<Integer> leftOut) {
     /** Copies the set. */
     public ExportJob {
         leftOut = Set.copyOf(leftOut);
     }
 
-    /** Finds the course and script of a film; anything named in {@code choices} takes precedence. */
+    /**
+     * Finds the course and script of a film; anything named in {@code choices} takes precedence.
+     *
+     * @throws ProblemException if something that was named cannot be read; a script that was only found is left out then
+     */
     public static ExportJob of(Path film, Choices choices, Environment here) throws ProblemException {
         Optional<Path> folder = CourseReader.around(film);
         Optional<Course> course = folder.isEmpty() ? Optional.empty() : Optional.of(CourseReader.read(folder.get()));
         Optional<Path> named = choices.profile().or(() -> course.flatMap(Course::delivery));
         Profile profile = named.isPresent() ? DeliveryProfiles.read(named.get(), here) : choices.usual();
-        Optional<ScriptFile> lesson = lesson(film, course, choices);
+        Optional<ScriptFile> lesson = Optional.empty();
+        Optional<ProblemException> unread = Optional.empty();
+        if (choices.words() && choices.script().isPresent()) {
+            lesson = Optional.of(ScriptFile.read(choices.script().get()));
+        } else if (choices.words()) {
+            try {
+                Optional<Path> found = script(film, course);
+                lesson = found.isEmpty() ? Optional.empty() : Optional.of(ScriptFile.read(found.get()));
+            } catch (ProblemException e) {
+                unread = Optional.of(e);
+            }
+        }
         Set<Integer> leftOut = lesson.map(l -> LeftOutLines.of(film, l, here)).orElse(Set.of());
-        return new ExportJob(film, course, profile, lesson, leftOut);
+        return new ExportJob(film, course, profile, lesson, unread, leftOut);
     }
 
-    private static Optional<ScriptFile> lesson(Path film, Optional<Course> course, Choices choices)
-            throws ProblemException {
-        if (!choices.words()) {
-            return Optional.empty();
-        }
-        Optional<Path> script = choices.script()
-                .or(() -> course.flatMap(c -> c.lessonOf(film)).map(org.bookholder.course.Lesson::file))
-                .or(() -> ExportScriptFinder.of(film));
-        return script.isEmpty() ? Optional.empty() : Optional.of(ScriptFile.read(script.get()));
+    private static Optional<Path> script(Path film, Optional<Course> course) {
+        return course.flatMap(c -> c.lessonOf(film)).map(Lesson::file).or(() -> ExportScriptFinder.of(film));
     }
 
     /** The same film, of whose script these lines are left out on purpose. */
     public ExportJob without(Set<Integer> lines) {
-        return new ExportJob(film, course, profile, lesson, lines);
+        return new ExportJob(film, course, profile, lesson, unread, lines);
     }
 
     /**

@@ -168,13 +168,15 @@ public final class FilmReader implements AutoCloseable {
         AVCodecParameters about = stream.codecpar();
         AVRational pixel = avformat.av_guess_sample_aspect_ratio(file.context(), stream, null);
         double squeeze = pixel.num() > 0 && pixel.den() > 0 ? (double) pixel.num() / pixel.den() : 1;
+        double shape = squeeze * about.width() / about.height();
+        boolean turned = PictureFile.quarterTurns(about) % 2 != 0;
         var pixels = avutil.av_get_pix_fmt_name(about.format());
         return new Film.Picture(
                 codec(about),
                 pixels == null ? "unknown" : pixels.getString(StandardCharsets.UTF_8),
-                about.width(),
-                about.height(),
-                squeeze * about.width() / about.height(),
+                turned ? about.height() : about.width(),
+                turned ? about.width() : about.height(),
+                turned ? 1 / shape : shape,
                 about.field_order() > avcodec.AV_FIELD_PROGRESSIVE,
                 seen.rate(),
                 seen.variable(),

@@ -126,7 +126,7 @@ final class OpenFile implements AutoCloseable {
         return new ProblemException(
                 "cannot be read as film or sound (" + reason(error) + ")",
                 path.toString(),
-                "play it to see whether it is whole, and copy it from the card again if not");
+                "play it to see whether it is whole; if not, copy it from the card or export it again");
     }
 
     @Override

@@ -56,7 +56,8 @@ public final class PictureFile {
         return pixel.num() > 0 && pixel.den() > 0 ? (double) pixel.num() / pixel.den() : 1;
     }
 
-    private static int quarterTurns(AVCodecParameters about) {
+    /** By how many quarters of a circle players turn the picture. */
+    static int quarterTurns(AVCodecParameters about) {
         AVPacketSideData matrix = avcodec.av_packet_side_data_get(
                 about.coded_side_data(), about.nb_coded_side_data(), avcodec.AV_PKT_DATA_DISPLAYMATRIX);
         if (matrix == null || matrix.isNull()) {

@@ -363,8 +363,13 @@ final class FilmServiceTest {
     }
 
     private CheckReport check(Path film) throws ProblemException {
-        ExportJob job =
-                new ExportJob(film, Optional.empty(), DeliveryProfiles.read(profile, here), Optional.empty(), Set.of());
+        ExportJob job = new ExportJob(
+                film,
+                Optional.empty(),
+                DeliveryProfiles.read(profile, here),
+                Optional.empty(),
+                Optional.empty(),
+                Set.of());
         return new ExportCheckService(here, progress -> {}, Interruption.NONE).check(job, Optional.empty());
     }
 }

@@ -1,0 +1,96 @@
+package org.bookholder.delivery;
+
+import org.bookholder.delivery.Finding.Grade;
+import org.bookholder.sound.Decibels;
+import org.jtransforms.fft.FloatFFT_1D;
+
+/**
+ * Finds a voice without its upper half, as a telephone or a headset in its mode for calls records it: it ends near 3.4
+ * kHz (ITU-T G.712), where the consonants of speech go on to 8 kHz and beyond. The limit is common practice. Confined to
+ * one thread.
+ */
+final class BandFinder {
+    /** The findings' kind. It is always looked for. */
+    static final String KIND = "narrow";
+
+    /** Speech falls by up to 10 dB from the upper half of the telephone's band to the band above it; coded calls by 35 and more. */
+    private static final double LEAST = Math.pow(10, -2.5);
+
+    /** What has less than this part of its power in the telephone's upper half is a tone or a hum, and no voice. */
+    private static final double VOICE = 1e-4;
+
+    private static final int SIZE = 2048;
+    private static final int SPECTRA_PER_SECOND = 4;
+    private static final double LOUD = Math.pow(Decibels.amplitude(-45), 2);
+    private static final int FEWEST = 20;
+    private static final double LOW_HERTZ = 300;
+    private static final double HALF_HERTZ = 1800;
+    private static final double TELEPHONE_HERTZ = 3400;
+    private static final double FROM_HERTZ = 4800;
+    private static final double TO_HERTZ = 7800;
+
+    private final Findings findings;
+    private final int rate;
+    private final FloatFFT_1D fft = new FloatFFT_1D(SIZE);
+    private final float[] frame = new float[SIZE];
+    private final float[] window = new float[SIZE];
+    private int filled;
+    private int spectra;
+    private double low;
+    private double middle;
+    private double high;
+
+    BandFinder(int rate, Findings findings) {
+        this.rate = rate;
+        this.findings = findings;
+        for (int i = 0; i < SIZE; i++) {
+            window[i] = (float) (0.5 - 0.5 * Math.cos(2 * Math.PI * i / SIZE));
+        }
+    }
+
+    /** The next sample; full scale is 1. */
+    void hear(float sample) {
+        if (filled < SIZE) {
+            frame[filled] = sample;
+        }
+        if (++filled >= Math.max(SIZE, rate / SPECTRA_PER_SECOND)) {
+            filled = 0;
+            measure();
+        }
+    }
+
+    /** The sound ends. */
+    void end() {
+        if (spectra >= FEWEST && rate > 2 * TO_HERTZ && middle > VOICE * low && high < LEAST * middle) {
+            findings.add(Finding.ofAll(
+                    Grade.LOOK,
+                    KIND,
+                    "the voice has nothing above 4 kHz, like a telephone",
+                    "look which microphone and which file were used; a headset in its mode for calls sounds so"));
+        }
+    }
+
+    private void measure() {
+        double power = 0;
+        for (int i = 0; i < SIZE; i++) {
+            power += frame[i] * frame[i];
+            frame[i] *= window[i];
+        }
+        if (power < LOUD * SIZE) {
+            return;
+        }
+        fft.realForward(frame);
+        spectra++;
+        low += between(LOW_HERTZ, HALF_HERTZ);
+        middle += between(HALF_HERTZ, TELEPHONE_HERTZ);
+        high += between(FROM_HERTZ, TO_HERTZ);
+    }
+
+    private double between(double from, double to) {
+        double power = 0;
+        for (int bin = (int) (from * SIZE / rate); bin < to * SIZE / rate && bin < SIZE / 2; bin++) {
+            power += frame[2 * bin] * frame[2 * bin] + frame[2 * bin + 1] * frame[2 * bin + 1];
+        }
+        return power;
+    }
+}
