@@ -1,6 +1,7 @@
 package org.bookholder.script.source;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import org.bookholder.script.model.ScriptWord.Emphasis;
@@ -69,7 +70,7 @@ final class MarkedSourceLine {
      * @param line the line that stays
      * @param places for each index of the old line, and for its length, the index in the new one
      */
-    record Rest(MarkedSourceLine line, int[] places) {}
+    record Rest(MarkedSourceLine line, List<Integer> places) {}
 
     /** The line without some of its characters; the spaces around them become one. */
     Rest without(BitSet taken) {
@@ -88,7 +89,7 @@ final class MarkedSourceLine {
                 rest.said.add(new Said(places[one.start], places[one.end], one.said));
             }
         }
-        return new Rest(rest.build(), places);
+        return new Rest(rest.build(), Arrays.stream(places).boxed().toList());
     }
 
     /** The part of the line between two indices. */

@@ -51,7 +51,7 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
         return new StageRemarks(
                 rest.line(),
                 remarks.stream()
-                        .map(remark -> new Remark(rest.places()[remark.at()], remark.text()))
+                        .map(remark -> new Remark(rest.places().get(remark.at()), remark.text()))
                         .toList(),
                 leftOut);
     }
@@ -99,7 +99,7 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
             return new StageRemarks(
                     rest.line(),
                     remarks.stream()
-                            .map(remark -> new Remark(rest.places()[remark.at()], remark.text()))
+                            .map(remark -> new Remark(rest.places().get(remark.at()), remark.text()))
                             .toList(),
                     leftOut);
         }
