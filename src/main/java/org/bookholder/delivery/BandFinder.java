@@ -1,8 +1,8 @@
 package org.bookholder.delivery;
 
 import org.bookholder.delivery.Finding.Grade;
+import org.bookholder.footage.PowerSpectrum;
 import org.bookholder.sound.Decibels;
-import org.jtransforms.fft.FloatFFT_1D;
 
 /**
  * Finds a voice without its upper half, as a telephone or a headset in its mode for calls records it: it ends near 3.4
@@ -31,9 +31,8 @@ final class BandFinder {
 
     private final Findings findings;
     private final int rate;
-    private final FloatFFT_1D fft = new FloatFFT_1D(SIZE);
+    private final PowerSpectrum spectrum;
     private final float[] frame = new float[SIZE];
-    private final float[] window = new float[SIZE];
     private int filled;
     private int spectra;
     private double low;
@@ -43,9 +42,7 @@ final class BandFinder {
     BandFinder(int rate, Findings findings) {
         this.rate = rate;
         this.findings = findings;
-        for (int i = 0; i < SIZE; i++) {
-            window[i] = (float) (0.5 - 0.5 * Math.cos(2 * Math.PI * i / SIZE));
-        }
+        spectrum = new PowerSpectrum(SIZE, rate);
     }
 
     /** The next sample; full scale is 1. */
@@ -72,25 +69,16 @@ final class BandFinder {
 
     private void measure() {
         double power = 0;
-        for (int i = 0; i < SIZE; i++) {
-            power += frame[i] * frame[i];
-            frame[i] *= window[i];
+        for (float sample : frame) {
+            power += sample * sample;
         }
         if (power < LOUD * SIZE) {
             return;
         }
-        fft.realForward(frame);
+        spectrum.take(frame);
         spectra++;
-        low += between(LOW_HERTZ, HALF_HERTZ);
-        middle += between(HALF_HERTZ, TELEPHONE_HERTZ);
-        high += between(FROM_HERTZ, TO_HERTZ);
-    }
-
-    private double between(double from, double to) {
-        double power = 0;
-        for (int bin = (int) (from * SIZE / rate); bin < to * SIZE / rate && bin < SIZE / 2; bin++) {
-            power += frame[2 * bin] * frame[2 * bin] + frame[2 * bin + 1] * frame[2 * bin + 1];
-        }
-        return power;
+        low += spectrum.between(LOW_HERTZ, HALF_HERTZ);
+        middle += spectrum.between(HALF_HERTZ, TELEPHONE_HERTZ);
+        high += spectrum.between(FROM_HERTZ, TO_HERTZ);
     }
 }
