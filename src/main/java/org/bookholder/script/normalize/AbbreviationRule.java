@@ -11,105 +11,108 @@ import org.jspecify.annotations.Nullable;
 final class AbbreviationRule implements NormalizationRule {
     /** Said as written here, with or without the full stop. */
     private static final Map<String, String[]> ALWAYS = table("""
-            mr=mister
-            mrs=missus;misses
-            ms=miss;ms
-            messrs=messers
-            dr=doctor
-            prof=professor
-            vs=versus
-            etc=et cetera;etcetera
-            e.g=for example;e g;for instance
-            eg=for example;e g
-            i.e=that is;i e
-            ie=that is;i e
-            a.k.a=also known as;a k a
-            aka=also known as;a k a
-            approx=approximately;approx
-            ph.d=p h d
-            phd=p h d
-            a.m=a m;am
-            p.m=p m;pm
-            cf=compare;c f
-            viz=namely
-            w/=with
-            w/o=without
-            b/c=because
-            c/o=care of
-            """);
+        mr=mister
+        mrs=missus;misses;mrs
+        ms=miss;ms
+        messrs=messers
+        dr=doctor
+        prof=professor
+        vs=versus
+        etc=et cetera;etcetera
+        e.g=for example;e g;for instance
+        eg=for example;e g
+        i.e=that is;i e
+        ie=that is;i e
+        a.k.a=also known as;a k a
+        aka=also known as;a k a
+        approx=approximately;approx
+        ph.d=p h d
+        phd=p h d
+        a.m=a m;am
+        p.m=p m;pm
+        cf=compare;c f
+        viz=namely
+        w/=with
+        w/o=without
+        b/c=because
+        c/o=care of
+        p.a=per annum;a year;p a
+        incl=including;included
+        excl=excluding
+        """);
 
     /** Said as written here only with the full stop. */
     private static final Map<String, String[]> DOTTED = table("""
-            ave=avenue
-            blvd=boulevard
-            rd=road
-            sq=square
-            mt=mount
-            ft=fort;foot;feet
-            jr=junior
-            sr=senior
-            inc=incorporated;inc
-            ltd=limited
-            co=company
-            corp=corporation
-            bros=brothers
-            dept=department
-            est=established;estimated
-            gen=general
-            gov=governor
-            capt=captain
-            lt=lieutenant
-            sgt=sergeant
-            col=colonel
-            rev=reverend
-            hon=honorable
-            sen=senator
-            rep=representative
-            pres=president
-            tel=telephone
-            ext=extension
-            min=minimum;minute;minutes
-            max=maximum
-            temp=temperature
-            mon=monday
-            tue=tuesday
-            tues=tuesday
-            wed=wednesday
-            thu=thursday
-            thurs=thursday
-            fri=friday
-            jan=january
-            feb=february
-            mar=march
-            apr=april
-            jun=june
-            jul=july
-            aug=august
-            sep=september
-            sept=september
-            oct=october
-            nov=november
-            dec=december
-            """);
+        ave=avenue
+        blvd=boulevard
+        rd=road
+        sq=square
+        mt=mount
+        ft=fort;foot;feet
+        jr=junior
+        sr=senior
+        inc=incorporated;inc
+        ltd=limited
+        co=company
+        corp=corporation
+        bros=brothers
+        dept=department
+        est=established;estimated;e s t;eastern;eastern time
+        gen=general
+        gov=governor
+        capt=captain
+        lt=lieutenant
+        sgt=sergeant
+        col=colonel
+        rev=reverend
+        hon=honorable
+        sen=senator
+        rep=representative
+        pres=president
+        tel=telephone
+        ext=extension
+        min=minimum;minute;minutes
+        max=maximum
+        temp=temperature
+        mon=monday
+        tue=tuesday
+        tues=tuesday
+        wed=wednesday
+        thu=thursday
+        thurs=thursday
+        fri=friday
+        jan=january
+        feb=february
+        mar=march
+        apr=april
+        jun=june
+        jul=july
+        aug=august
+        sep=september
+        sept=september
+        oct=october
+        nov=november
+        dec=december
+        """);
 
     /** Said as written here only with the full stop and before a number. */
     private static final Map<String, String[]> BEFORE_NUMBER = table("""
-            p=page
-            pp=pages
-            ch=chapter
-            fig=figure
-            figs=figures
-            vol=volume
-            sec=section
-            art=article
-            eq=equation
-            ed=edition
-            par=paragraph
-            ver=version
-            v=version
-            ca=circa;about
-            c=circa;about
-            """);
+        p=page
+        pp=pages
+        ch=chapter
+        fig=figure
+        figs=figures
+        vol=volume
+        sec=section
+        art=article
+        eq=equation
+        ed=edition
+        par=paragraph
+        ver=version
+        v=version
+        ca=circa;about
+        c=circa;about
+        """);
 
     private static final Set<String> COUNTED = Set.of(
             "chapter",
@@ -137,7 +140,8 @@ final class AbbreviationRule implements NormalizationRule {
     private static final Pattern WORD = Pattern.compile("([A-Za-z]{1,8}(?:\\.[A-Za-z]{1,3}){0,4})(\\.?)" + END);
     private static final Pattern WITH_SLASH = Pattern.compile("(w/o|w/|b/c|c/o)(?=\\s|$)");
     private static final Pattern DOTTED_LETTERS = Pattern.compile("((?:[A-Za-z]\\.){2,6}[A-Za-z]?)('?s)?(?![A-Za-z])");
-    private static final Pattern ROMAN = Pattern.compile("(?=[IVX])(X{0,3})(IX|IV|V?I{0,3})(?![A-Za-z'])" + END);
+    private static final Pattern ROMAN =
+            Pattern.compile("(?=[IVXL])(L?X{0,3}(?!X|L))(IX|IV|V?I{0,3})(?![A-Za-z'])" + END);
 
     private static final Pattern ENDS = Pattern.compile(END);
 
@@ -231,7 +235,7 @@ final class AbbreviationRule implements NormalizationRule {
     }
 
     private static int digit(char c) {
-        return c == 'X' ? 10 : c == 'V' ? 5 : 1;
+        return c == 'L' ? 50 : c == 'X' ? 10 : c == 'V' ? 5 : 1;
     }
 
     private static String wordBefore(String text, int from) {

@@ -39,8 +39,13 @@ final class ChunkRule {
             Map.entry("±", SpokenForms.of("plus or minus")),
             Map.entry("≈", SpokenForms.of("about", "approximately")),
             Map.entry("~", SpokenForms.of("about", "")),
-            Map.entry("<", SpokenForms.of("less than")),
-            Map.entry(">", SpokenForms.of("greater than")),
+            Map.entry("<", SpokenForms.of("less than", "is less than")),
+            Map.entry(">", SpokenForms.of("greater than", "is greater than", "is more than")),
+            Map.entry("²", SpokenForms.of("squared")),
+            Map.entry("³", SpokenForms.of("cubed")),
+            Map.entry("√", SpokenForms.of("the square root of", "square root of", "root")),
+            Map.entry("™", SpokenForms.of("", "trademark", "t m")),
+            Map.entry("⌘", SpokenForms.of("command")),
             Map.entry("≤", SpokenForms.of("at most", "less than or equal to")),
             Map.entry("≥", SpokenForms.of("at least", "greater than or equal to")),
             Map.entry("§", SpokenForms.of("section")),
@@ -51,6 +56,15 @@ final class ChunkRule {
             Map.entry("₹", SpokenForms.of("rupees", "rupee")),
             Map.entry("¢", SpokenForms.of("cents")),
             Map.entry("\\", SpokenForms.of("backslash")));
+
+    /** Formulae that are also said by the name of what they are. */
+    private static final Map<String, SpokenForms> FORMULAE = Map.of(
+            "CO2", SpokenForms.of("c o two", "carbon dioxide"),
+            "H2O", SpokenForms.of("h two o", "water"),
+            "O2", SpokenForms.of("o two", "oxygen"),
+            "N2", SpokenForms.of("n two", "nitrogen"),
+            "CH4", SpokenForms.of("c h four", "methane"),
+            "H2SO4", SpokenForms.of("h two s o four", "sulfuric acid"));
 
     private static final SpokenForms HASH = SpokenForms.of("hashtag", "number", "hash");
 
@@ -70,6 +84,10 @@ final class ChunkRule {
 
     /** The ways to say {@code chunk}, a written word in plain typography; none if it contains nothing to say. */
     SpokenForms of(String chunk) {
+        SpokenForms formula = FORMULAE.get(chunk.replaceAll("[.,;:!?)]+$", ""));
+        if (formula != null) {
+            return formula;
+        }
         List<SpokenForms> pieces = new ArrayList<>();
         int at = 0;
         while (at < chunk.length()) {
@@ -155,6 +173,10 @@ final class ChunkRule {
                     case "." -> inside && isInWord(chunk, at) ? SpokenForms.of("dot", "", "point") : SpokenForms.SILENT;
                     case "#" -> at == 1 && Character.isLetter(chunk.charAt(0)) ? SpokenForms.of("sharp", "hash") : HASH;
                     case "/" -> slash(chunk, at);
+                    case "(" ->
+                        at == 1 && inside && Character.isLetter(chunk.charAt(0))
+                                ? SpokenForms.of("of", "")
+                                : SpokenForms.SILENT;
                     case "_" -> inside ? SpokenForms.of("", "underscore") : SpokenForms.SILENT;
                     case "-", "\u2013" ->
                         inside && isDigit(chunk, at - 1) && isDigit(chunk, at + 1)

@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Calendar dates: "July 25, 2012", "25 July", "25th of July", "2006-08-05", "7/25/2012" (month first, as in the US). */
+/** Calendar dates: "July 25, 2012", "25 July", "25th of July", "2006-08-05", "7/25/2012" (month first or day first). */
 final class DateRule implements NormalizationRule {
     private static final List<String> MONTHS = List.of(
             "january",
@@ -33,11 +33,19 @@ final class DateRule implements NormalizationRule {
     private static final Pattern DAY_FIRST =
             Pattern.compile("(?:the\\s)?" + DAY + "(?:\\sof)?\\s" + MONTH + YEAR + END);
     private static final Pattern ISO = Pattern.compile("([12]\\d{3})-(\\d\\d)-(\\d\\d)" + END);
-    private static final Pattern SLASHES = Pattern.compile("(\\d{1,2})/(\\d{1,2})/([12]\\d{3})" + END);
+    private static final Pattern SLASHES = Pattern.compile("(\\d{1,2})/(\\d{1,2})/([12]\\d{3}|\\d\\d)" + END);
+    private static final Pattern NO_YEAR = Pattern.compile("(\\d{1,2})/(\\d{1,2})" + END);
 
     private final NumberWords numbers;
+    private final boolean dayFirst;
 
-    DateRule(NumberWords numbers) {
+    /**
+     * A rule.
+     *
+     * @param dayFirst whether 3/9 is the third of September, as outside North America
+     */
+    DateRule(NumberWords numbers, boolean dayFirst) {
+        this.dayFirst = dayFirst;
         this.numbers = numbers;
     }
 
@@ -53,10 +61,39 @@ final class DateRule implements NormalizationRule {
         }
         m = NormalizationRule.match(ISO, text, from, to);
         if (m != null) {
-            return heard(m, Integer.parseInt(m.group(2)), m.group(3), m.group(1), false);
+            SpokenSpan date = heard(m, Integer.parseInt(m.group(2)), m.group(3), m.group(1), false);
+            SpokenSpan bare = heard(m, Integer.parseInt(m.group(2)), m.group(3), null, false);
+            return date == null || bare == null ? null : new SpokenSpan(date.end(), yearFirst(date, bare, m.group(1)));
         }
         m = NormalizationRule.match(SLASHES, text, from, to);
-        return m == null ? null : heard(m, Integer.parseInt(m.group(1)), m.group(2), m.group(3), false);
+        if (m != null) {
+            return slashes(m, m.group(3).length() == 2 ? "20" + m.group(3) : m.group(3));
+        }
+        m = NormalizationRule.match(NO_YEAR, text, from, to);
+        boolean certain = m != null && (m.group(1).startsWith("0") || m.group(2).startsWith("0"));
+        return certain ? withDigits(slashes(m, null), m) : null;
+    }
+
+    /** A day and month that may as well be a fraction, such as "9/11"; null if it can be no date. */
+    @Nullable
+    SpokenSpan uncertain(String text, int from, int to) {
+        Matcher m = NormalizationRule.match(NO_YEAR, text, from, to);
+        return m == null || m.group(2).matches("[2348]") ? null : slashes(m, null);
+    }
+
+    private @Nullable SpokenSpan slashes(Matcher m, @Nullable String year) {
+        int month = Integer.parseInt(m.group(dayFirst ? 2 : 1));
+        return heard(m, month, m.group(dayFirst ? 1 : 2), year, dayFirst);
+    }
+
+    private @Nullable SpokenSpan withDigits(@Nullable SpokenSpan date, Matcher m) {
+        if (date == null) {
+            return null;
+        }
+        SpokenForms digits = numbers.cardinal(Integer.parseInt(m.group(1)))
+                .preferred()
+                .then(numbers.cardinal(Integer.parseInt(m.group(2))).preferred());
+        return new SpokenSpan(date.end(), date.forms().or(digits));
     }
 
     private @Nullable SpokenSpan heard(
@@ -81,7 +118,20 @@ final class DateRule implements NormalizationRule {
                         .or(ordinal.then(name))
                         .or(monthFirst)
                 : monthFirst.or(SpokenForms.of("the").then(ofMonth)).or(cardinal.then(name));
-        return new SpokenSpan(m.end(), year == null ? forms : forms.then(numbers.year(Integer.parseInt(year))));
+        if (year == null) {
+            return new SpokenSpan(m.end(), forms);
+        }
+        SpokenForms years = numbers.year(Integer.parseInt(year));
+        return new SpokenSpan(
+                m.end(),
+                forms.then(years.preferred()).or(forms.first(4).then(years)).or(forms.then(years)));
+    }
+
+    private SpokenForms yearFirst(SpokenSpan date, SpokenSpan bare, String year) {
+        SpokenForms years = numbers.year(Integer.parseInt(year)).preferred();
+        return date.forms()
+                .first(SpokenForms.MOST - 2)
+                .or(years.then(bare.forms().first(2)));
     }
 
     private static int month(String name) {

@@ -11,7 +11,8 @@ final class EnglishNormalizer implements TextNormalizer {
     private static final Set<String> MONTH_STARTS =
             Set.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
     private static final Pattern NUMERAL_START = Pattern.compile(
-            "the \\d|['#~<>\\u00b1\\u2248+(.-]{0,2}\\d|(?:US|A|C|CA|NZ)?[$£€¥₹]|[\\u00bc-\\u00be\\u2150-\\u215e]|[Nn](?:o|r|um)\\.");
+            "the \\d|['#~<>\\u00b1\\u2248+(.-]{0,2}\\d|[-+\\u2013][.\\d$£€¥₹\\u00bc-\\u00be]|"
+                + "(?:US|A|C|CA|NZ)?[$£€¥₹]|R\\$|(?:USD|GBP|EUR|JPY|INR|CHF)\\s?\\d|[\\u00bc-\\u00be\\u2150-\\u215e]|[Nn](?:o|r|um)\\.");
 
     /** Words said without the leading apostrophe that replaces omitted letters. */
     private static final Set<String> SHORTENED_FRONT =
@@ -20,18 +21,37 @@ final class EnglishNormalizer implements TextNormalizer {
     private static final int LONGEST_ABBREVIATION = 6;
 
     private final List<NormalizationRule> numeralRules;
+    private final List<NormalizationRule> nameRules;
+    private final DateRule dates;
     private final AbbreviationRule abbreviations;
     private final ChunkRule chunks;
     private final Map<String, SpokenForms> known = new HashMap<>();
 
-    EnglishNormalizer() {
+    /**
+     * A normalizer.
+     *
+     * @param dayFirst whether 3/9 is the third of September
+     */
+    EnglishNormalizer(boolean dayFirst) {
         NumberWords numbers = new NumberWords();
         Fractions fractions = new Fractions(numbers);
-        MoneyRule money = new MoneyRule(numbers);
-        NumberRule number = new NumberRule(numbers);
-        DateRule dates = new DateRule(numbers);
+        ScaleRule scales = new ScaleRule(numbers);
+        MoneyRule money = new MoneyRule(numbers, scales);
+        NumberRule number = new NumberRule(numbers, scales);
+        this.dates = new DateRule(numbers, dayFirst);
+        QuantityRule quantities = new QuantityRule(numbers, fractions);
         this.numeralRules = List.of(
-                number::first, dates, money, new TimeRule(numbers), new QuantityRule(numbers, fractions), number);
+                new SignRule(numbers, List.of(money, quantities, scales, number)),
+                number::first,
+                dates,
+                money,
+                new TimeRule(numbers),
+                new VersionRule(numbers),
+                new ShutterRule(numbers),
+                scales,
+                quantities,
+                number);
+        this.nameRules = List.of(new NamedRangeRule(), new ShortcutRule(numbers), new VersionRule(numbers));
         this.abbreviations = new AbbreviationRule(numbers);
         this.chunks = new ChunkRule(numbers, fractions, money, number);
     }
@@ -45,12 +65,29 @@ final class EnglishNormalizer implements TextNormalizer {
             for (NormalizationRule rule : numeralRules) {
                 SpokenSpan heard = rule.at(text, from, to);
                 if (heard != null && !heard.forms().spoken().isEmpty()) {
-                    return new SpokenSpan(heard.end(), heard.forms().spoken());
+                    return withDate(heard, text, from, to);
                 }
+            }
+        }
+        for (NormalizationRule rule : nameRules) {
+            SpokenSpan named = rule.at(text, from, to);
+            if (named != null) {
+                return named;
             }
         }
         SpokenSpan heard = abbreviations.at(text, from, to);
         return heard != null ? heard : new SpokenSpan(chunkEnd, chunk(text.substring(from, chunkEnd)));
+    }
+
+    /** Adds the day that a fraction such as "9/11" may be. */
+    private SpokenSpan withDate(SpokenSpan heard, String text, int from, int to) {
+        SpokenForms forms = heard.forms().spoken();
+        SpokenSpan date = dates.uncertain(text, from, to);
+        return new SpokenSpan(
+                heard.end(),
+                date == null || date.end() != heard.end()
+                        ? forms
+                        : forms.first(10).or(date.forms()));
     }
 
     /**

@@ -19,7 +19,8 @@ final class Fractions {
     }
 
     /** Reads a fraction, whatever follows it; returns null if there is none. */
-    @Nullable SpokenSpan at(String text, int from, int to) {
+    @Nullable
+    SpokenSpan at(String text, int from, int to) {
         Matcher m = NormalizationRule.match(MIXED, text, from, to);
         if (m != null && isProper(m.group(2), m.group(3))) {
             return new SpokenSpan(m.end(), mixed(m.group(1), m.group(2), m.group(3)));
@@ -64,14 +65,17 @@ final class Fractions {
 
     private SpokenForms proper(String numerator, String denominator) {
         if (!numerator.equals("1")) {
-            return numbers.counted(numerator).preferred().then(part(denominator, true));
+            SpokenForms parts = numbers.counted(numerator).preferred().then(part(denominator, true));
+            return parts.or(parts.preferred().then("of a", "of an", "of"));
         }
         SpokenForms part = part(denominator, false);
         SpokenForms forms =
                 SpokenForms.of("one").then(part).or(SpokenForms.of("a").then(part));
         return denominator.equals("2")
                 ? forms.or("half a", "half", "half an")
-                : forms.or(part).or(part.then("of a", "of an"));
+                : forms.or(part)
+                        .or(part.then("of a", "of an"))
+                        .or(SpokenForms.of("one", "a").then(part.preferred()).then("of a", "of an"));
     }
 
     private SpokenForms part(String denominator, boolean many) {

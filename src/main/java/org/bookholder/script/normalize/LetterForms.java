@@ -1,5 +1,6 @@
 package org.bookholder.script.normalize;
 
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -9,15 +10,38 @@ import java.util.stream.Collectors;
 final class LetterForms {
     /** Short words that authors may write in capitals for stress; nobody spells them out. */
     private static final Set<String> STRESSED = Set.of("""
-            all and any are as at be big but buy by can cut day did do end far few for get go got had has he her him his
-            how if in is its let lot may me my new no nor not now of off old on one or our out own per put red run say
-            see set she so ten the too top try two up use was way we who why yes yet you""".split("\\s", -1));
+        all and any are as at be big but buy by can cut day did do end far few for get go got had has he her him his
+        how if in is its let lot may me my new no nor not now of off old on one or our out own per put red run say
+        see set she so ten the too top try two up use was way we who why yes yet you\
+        """.split("\\s", -1));
 
     private static final Pattern PLURAL_LETTERS = Pattern.compile("([A-Z]{2,6})'?s");
     private static final Pattern CAPITALS = Pattern.compile("[A-Z]{2,8}");
     private static final Pattern SEAM = Pattern.compile("(?<=[a-z])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])");
     private static final Pattern VOWEL = Pattern.compile("[aeiouyAEIOUY]");
     private static final Pattern CONSONANTS = Pattern.compile("[a-z&&[^aeiouy]]{2,5}");
+
+    /** Letters that are also said in another way than by their names or as they look. */
+    private static final Map<String, String[]> SAID_OTHERWISE = Map.ofEntries(
+            Map.entry("SQL", new String[] {"s q l", "sequel"}),
+            Map.entry("GIF", new String[] {"g i f", "gif", "jif"}),
+            Map.entry("JPEG", new String[] {"jpeg", "j peg", "j p e g"}),
+            Map.entry("JPG", new String[] {"j p g", "j peg", "jpeg"}),
+            Map.entry("GUI", new String[] {"g u i", "gooey"}),
+            Map.entry("TBD", new String[] {"t b d", "to be determined"}),
+            Map.entry("FY", new String[] {"f y", "fiscal year"}),
+            Map.entry("EST", new String[] {"e s t", "eastern", "eastern time", "eastern standard time"}),
+            Map.entry("EDT", new String[] {"e d t", "eastern", "eastern time", "eastern daylight time"}),
+            Map.entry("CST", new String[] {"c s t", "central", "central time", "central standard time"}),
+            Map.entry("MST", new String[] {"m s t", "mountain", "mountain time", "mountain standard time"}),
+            Map.entry("PST", new String[] {"p s t", "pacific", "pacific time", "pacific standard time"}),
+            Map.entry("PDT", new String[] {"p d t", "pacific", "pacific time", "pacific daylight time"}),
+            Map.entry("NaCl", new String[] {"sodium chloride", "n a c l", "salt"}));
+
+    /** The names of Greek letters, from alpha on, in the order of Unicode. */
+    private static final String[] GREEK = ("alpha beta gamma delta epsilon zeta eta theta iota kappa lambda mu nu xi "
+                    + "omicron pi rho sigma sigma tau upsilon phi chi psi omega")
+            .split(" ", -1);
 
     private LetterForms() {}
 
@@ -27,7 +51,14 @@ final class LetterForms {
         String bare = Typography.withoutMarks(lower);
         SpokenForms forms = SpokenForms.of(bare).or(lower);
         if (letters.length() == 1) {
-            return forms;
+            int greek = lower.isEmpty() ? -1 : lower.charAt(0) - '\u03b1';
+            return greek >= 0 && greek < GREEK.length
+                    ? SpokenForms.of(GREEK[greek]).or(forms)
+                    : forms;
+        }
+        String[] otherwise = SAID_OTHERWISE.get(letters);
+        if (otherwise != null) {
+            return SpokenForms.of(otherwise).or(forms);
         }
         Matcher plural = PLURAL_LETTERS.matcher(letters);
         if (plural.matches()) {

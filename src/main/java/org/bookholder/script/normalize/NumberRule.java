@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 final class NumberRule implements NormalizationRule {
     private static final Pattern PHONE =
             Pattern.compile("(?:\\+?\\d{1,3}[\\s.-])?\\(?\\d{3}\\)?[\\s.-]\\d{3}[.-]\\d{4}(?!\\d)" + END
-                    + "|\\d{3}-\\d{4}(?!\\d)" + END);
+                    + "|\\d{3}-\\d{4}(?!\\d)" + END + "|0\\d{2,4}\\s\\d{3,4}\\s\\d{3,4}(?!\\d)" + END);
+    private static final Pattern ROUND_GROUP = Pattern.compile("\\b[1-9]00\\b");
     private static final Pattern ROUND = Pattern.compile("\\d{2}0-\\d{3}0");
     private static final Pattern MARKED = Pattern.compile("#(" + NUMBER + ")" + END);
     private static final Pattern NUMBERED = Pattern.compile("(?:[Nn]o|[Nn]r|[Nn]um)\\.\\s?(" + NUMBER + ")" + END);
@@ -22,9 +23,11 @@ final class NumberRule implements NormalizationRule {
     private static final Pattern ENDS = Pattern.compile(END);
 
     private final NumberWords numbers;
+    private final ScaleRule scales;
 
-    NumberRule(NumberWords numbers) {
+    NumberRule(NumberWords numbers, ScaleRule scales) {
         this.numbers = numbers;
+        this.scales = scales;
     }
 
     @Override
@@ -47,7 +50,13 @@ final class NumberRule implements NormalizationRule {
             String letter = m.group(2);
             String word = letter.equalsIgnoreCase("k") ? "thousand" : letter.equals("M") ? "million" : "billion";
             String spelled = letter.length() == 1 ? Typography.lower(letter) : "b n";
-            return new SpokenSpan(m.end(), numbers.counted(m.group(1)).then(spelled, word));
+            SpokenForms forms = numbers.counted(m.group(1)).then(spelled, word);
+            forms = forms.or(scales.scaled(m.group(1), word));
+            return new SpokenSpan(
+                    m.end(),
+                    letter.equals("K")
+                            ? forms.or(numbers.counted(m.group(1)).first(4).then("kelvin"))
+                            : forms);
         }
         m = NormalizationRule.match(ALONE, text, from, to);
         return m == null
@@ -56,7 +65,8 @@ final class NumberRule implements NormalizationRule {
     }
 
     /** Reads telephone numbers and decades such as "1980s", which other rules would take for a range or for seconds. */
-    @Nullable SpokenSpan first(String text, int from, int to) {
+    @Nullable
+    SpokenSpan first(String text, int from, int to) {
         Matcher m = NormalizationRule.match(PHONE, text, from, to);
         if (m != null && !ROUND.matcher(m.group()).matches()) {
             return new SpokenSpan(m.end(), phone(m.group()));
@@ -66,7 +76,8 @@ final class NumberRule implements NormalizationRule {
     }
 
     /** Reads "1980s" or "21st"; if {@code whole} is false, anything may follow. */
-    @Nullable SpokenSpan decadeOrOrdinalAt(String text, int from, int to, boolean whole) {
+    @Nullable
+    SpokenSpan decadeOrOrdinalAt(String text, int from, int to, boolean whole) {
         Matcher m = NormalizationRule.match(DECADE, text, from, to);
         if (m != null && ends(text, m.end(), to, whole)) {
             return new SpokenSpan(m.end(), decade(m.group(1)));
@@ -89,22 +100,39 @@ final class NumberRule implements NormalizationRule {
         for (String phrase : year.all().stream().map(f -> String.join(" ", f)).toList()) {
             forms = forms.or(phrase.endsWith("y") ? phrase.substring(0, phrase.length() - 1) + "ies" : phrase + "s");
         }
-        return n < 1000 ? forms.or(numbers.cardinal(n).preferred().then("seconds")) : forms;
+        if (n < 1000) {
+            return forms.or(numbers.cardinal(n).preferred().then("seconds"));
+        }
+        return n % 100 < 20 ? forms : forms.or(decade(String.valueOf(n % 100)).preferred());
     }
 
     private SpokenForms phone(String written) {
         SpokenForms forms = numbers.digits(written.replaceAll("\\D", ""));
+        if (ROUND_GROUP.matcher(written).find()) {
+            forms = groups(written, "oh").or(groups(written, "zero")).or(forms);
+        }
         return written.startsWith("+") ? SpokenForms.of("plus").then(forms).or(forms) : forms;
+    }
+
+    /** Digit by digit, but "eight hundred" in "1-800". */
+    private SpokenForms groups(String written, String zero) {
+        SpokenForms all = SpokenForms.SILENT;
+        for (String group : written.replaceAll("\\D+", " ").strip().split(" ", -1)) {
+            SpokenForms digits = numbers.digits(group);
+            String spelled = String.join(" ", digits.first()).replace("oh", zero);
+            all = all.then(group.matches("[1-9]00") ? numbers.counted(group).preferred() : SpokenForms.of(spelled));
+        }
+        return all;
     }
 
     private static SpokenForms sign(String sign) {
         return switch (sign) {
-            case "-" -> SpokenForms.of("minus", "negative", "");
+            case "-" -> SpokenForms.of("minus", "negative");
             case "+" -> SpokenForms.of("plus", "");
             case "±" -> SpokenForms.of("plus or minus");
             case "<" -> SpokenForms.of("less than", "under");
             case ">" -> SpokenForms.of("greater than", "more than", "over");
-            default -> SpokenForms.of("about", "approximately", "around");
+            default -> SpokenForms.of("about", "approximately", "around", "roughly");
         };
     }
 }

@@ -112,13 +112,47 @@ public final class NumberWords {
         return pairs(digits.charAt(0) - '0', Integer.parseInt(digits.substring(1)));
     }
 
+    /** A number of three digits as "two fifty", four as "twelve fifty"; any other in full. */
+    SpokenForms shortened(String digits) {
+        boolean paired = digits.length() > 2 && digits.charAt(0) != '0' && !digits.endsWith("00");
+        return paired
+                ? SpokenForms.of(pairs(Integer.parseInt(digits) / 100, Integer.parseInt(digits) % 100))
+                : counted(digits).preferred();
+    }
+
+    /** The same as an ordinal: "two fiftieth". */
+    SpokenForms shortOrdinal(String digits) {
+        int n = Integer.parseInt(digits);
+        boolean paired = n > 100 && n < 1000 && n % 100 > 9;
+        return paired
+                ? cardinal(n / 100).preferred().then(ordinal(n % 100).preferred())
+                : ordinal(n).preferred();
+    }
+
     private SpokenForms decimal(String whole, String fraction) {
         SpokenForms tail = SpokenForms.of("point").then(digits(fraction, "zero", "oh"));
-        if (whole.isEmpty()) {
-            return SpokenForms.of("").or("zero").then(tail);
+        if (whole.isEmpty() || whole.equals("0")) {
+            SpokenForms head = whole.isEmpty() ? SpokenForms.of("", "zero") : SpokenForms.of("zero", "", "oh");
+            return head.then(tail).or(part(fraction, "one", "a", ""));
         }
-        SpokenForms head = written(whole).preferred();
-        return (whole.equals("0") ? head.or("").or("oh") : counted(whole)).then(tail);
+        SpokenForms forms = counted(whole).then(tail);
+        if (fraction.length() == 2 && fraction.charAt(0) != '0') {
+            SpokenForms pair = cardinal(Integer.parseInt(fraction)).preferred();
+            forms = forms.or(counted(whole).preferred().then("point", "").then(pair));
+        }
+        return whole.length() > 3
+                ? forms
+                : forms.or(counted(whole).preferred().then("and").then(part(fraction, "a", "one")));
+    }
+
+    /** Halves and quarters that are written as decimals. */
+    private static SpokenForms part(String fraction, String... ones) {
+        return switch (fraction) {
+            case "5", "50" -> SpokenForms.of(ones).then("half");
+            case "25" -> SpokenForms.of(ones).then("quarter");
+            case "75" -> SpokenForms.of("three quarters", "three quarter");
+            default -> SpokenForms.NONE;
+        };
     }
 
     /** Digit by digit, preferring "oh" to "zero", as people say telephone and room numbers. */

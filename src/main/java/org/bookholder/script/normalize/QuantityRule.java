@@ -1,5 +1,6 @@
 package org.bookholder.script.normalize;
 
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -10,13 +11,19 @@ final class QuantityRule implements NormalizationRule {
 
     private static final Pattern RANGE = Pattern.compile("(" + NUMBER + ")" + TO + "(" + NUMBER + ")(?![-/\\d])");
     private static final Pattern BY = Pattern.compile("(" + NUMBER + ")\\s?[x\\u00d7]\\s?(" + NUMBER + ")(?![\\dx])");
+    private static final Pattern DIFFERENCE = Pattern.compile("(" + NUMBER + ")\\s?-\\s?(" + NUMBER + ")(?=\\s?=)");
+    private static final Pattern TIMES = Pattern.compile("(" + NUMBER + ")[x\u00d7]" + END);
     private static final Pattern ALONE = Pattern.compile("(" + NUMBER + ")");
     private static final Pattern UNIT = Pattern.compile("([\\s-]?)" + Units.SYMBOL + END);
+    private static final Pattern UNIT_PER = Pattern.compile("([\\s-]?)" + Units.SYMBOL + "/" + Units.SYMBOL + END);
     private static final Pattern RANGE_OF_UNITS =
             Pattern.compile("(" + NUMBER + ")\\s?" + Units.SYMBOL + TO + "(" + NUMBER + ")\\s?" + Units.SYMBOL + END);
     private static final Pattern FEET_AND_INCHES = Pattern.compile("(\\d{1,3})'\\s?(\\d{1,2})(?:\"|'')" + END);
-    private static final Pattern INCHES = Pattern.compile("(\\s?in\\.|\")" + END);
+    private static final Pattern INCHES = Pattern.compile("(\\s?in\\.|\"|'')" + END);
     private static final Pattern ENDS = Pattern.compile(END);
+
+    /** A fraction without a whole number before it. */
+    private static final Pattern PROPER = Pattern.compile("\\d{1,2}/\\d{1,3}|[^\\d\\s]");
 
     private final NumberWords numbers;
     private final Fractions fractions;
@@ -48,6 +55,10 @@ final class QuantityRule implements NormalizationRule {
             return new SpokenSpan(
                     twice.end(), forms.or(named.then("to").then(high).then(unit)));
         }
+        Matcher times = NormalizationRule.match(TIMES, text, from, to);
+        if (times != null) {
+            return new SpokenSpan(times.end(), times(times.group(1)));
+        }
         Value value = valueAt(text, from, to);
         return value == null ? null : withUnit(value, text, to);
     }
@@ -55,13 +66,18 @@ final class QuantityRule implements NormalizationRule {
     private @Nullable Value valueAt(String text, int from, int to) {
         SpokenSpan fraction = fractions.at(text, from, to);
         if (fraction != null) {
-            boolean small = text.substring(from, fraction.end()).indexOf(' ') < 0;
+            boolean small = PROPER.matcher(text.substring(from, fraction.end())).matches();
             return new Value(fraction.end(), fraction.forms(), small, false);
         }
-        Matcher m = NormalizationRule.match(RANGE, text, from, to);
+        Matcher m = NormalizationRule.match(DIFFERENCE, text, from, to);
         if (m != null) {
-            SpokenForms low = numbers.written(m.group(1));
-            return new Value(m.end(), low.then("to", "").then(numbers.written(m.group(2))), false, false);
+            SpokenForms from1 = numbers.counted(m.group(1));
+            return new Value(
+                    m.end(), from1.then("minus", "take away", "less").then(numbers.counted(m.group(2))), false, false);
+        }
+        m = NormalizationRule.match(RANGE, text, from, to);
+        if (m != null) {
+            return new Value(m.end(), range(numbers.written(m.group(1)), numbers.written(m.group(2))), false, false);
         }
         m = NormalizationRule.match(BY, text, from, to);
         if (m != null) {
@@ -72,15 +88,55 @@ final class QuantityRule implements NormalizationRule {
         return m == null ? null : new Value(m.end(), numbers.counted(m.group(1)), NumberWords.isOne(m.group(1)), true);
     }
 
+    /** Both ends of a range are mostly said in the same manner; the likely ways come first. */
+    private static SpokenForms range(SpokenForms low, SpokenForms high) {
+        SpokenForms forms = low.preferred().then("to", "through", "until", "").then(high.preferred());
+        for (int i = 1; i < Math.min(low.all().size(), high.all().size()); i++) {
+            SpokenForms one = new SpokenForms(List.of(low.all().get(i)));
+            forms = forms.or(
+                    one.then("to", "").then(new SpokenForms(List.of(high.all().get(i)))));
+        }
+        return forms.or(low.then("to").then(high));
+    }
+
+    /** "2x": so many times, as the author of "2x faster" means it. */
+    private SpokenForms times(String number) {
+        SpokenForms forms = numbers.counted(number).first(4).then("x", "times");
+        return number.equals("2")
+                ? forms.or("twice", "twice as", "double")
+                : forms.or(numbers.counted(number).preferred().then("times as"));
+    }
+
+    /** A small part of one unit: "half a percent", "a thousandth of an inch". */
+    private static SpokenForms partOf(String number, String unit) {
+        String digits = number.startsWith("0.") ? number.substring(1) : number;
+        String[] part = switch (digits) {
+            case ".5" -> new String[] {"half a", "half an", "half of one", "half"};
+            case ".25" -> new String[] {"a quarter of a", "a quarter of an", "a quarter", "quarter of a"};
+            case ".1" -> new String[] {"one tenth of a", "a tenth of a", "one tenth of an", "a tenth of an"};
+            case ".01" -> new String[] {"one hundredth of a", "a hundredth of a", "a hundredth of an"};
+            case ".001" -> new String[] {"one thousandth of a", "a thousandth of a", "a thousandth of an"};
+            default -> new String[0];
+        };
+        return part.length == 0 ? SpokenForms.NONE : SpokenForms.of(part).then(unit);
+    }
+
     private @Nullable SpokenSpan withUnit(Value value, String text, int to) {
         Matcher unit = NormalizationRule.match(UNIT, text, value.end, to);
         if (unit != null) {
             String symbol = unit.group(2);
-            SpokenForms forms = value.forms.then(unit(symbol, value.single));
+            SpokenForms forms = unitForms(value, text, symbol);
             // "5m" and "4 g" are also said letter by letter
             boolean letters = value.plain && symbol.length() == 1 && Character.isLetter(symbol.charAt(0));
             return new SpokenSpan(
                     unit.end(), letters ? forms.or(value.forms.preferred().then(Typography.lower(symbol))) : forms);
+        }
+        Matcher per = NormalizationRule.match(UNIT_PER, text, value.end, to);
+        if (per != null) {
+            SpokenForms one = unit(per.group(3), true).preferred();
+            SpokenForms forms =
+                    value.forms.first(3).then(unit(per.group(2), value.single).first(3));
+            return new SpokenSpan(per.end(), forms.then("per", "a", "an").then(one));
         }
         Matcher inches = NormalizationRule.match(INCHES, text, value.end, to);
         if (inches != null && (!inches.group(1).equals("\"") || quotesBefore(text, value.end) % 2 == 0)) {
@@ -88,6 +144,25 @@ final class QuantityRule implements NormalizationRule {
         }
         boolean ends = NormalizationRule.match(ENDS, text, value.end, Math.max(value.end, to)) != null;
         return value.plain || !ends ? null : new SpokenSpan(value.end, value.forms);
+    }
+
+    private SpokenForms unitForms(Value value, String text, String symbol) {
+        SpokenForms unit = unit(symbol, value.single);
+        SpokenForms forms = value.forms.then(unit);
+        String number = value.plain
+                ? text.substring(Math.max(0, value.end - 5), value.end).replaceAll("^.*[^\\d.]", "")
+                : "";
+        if (symbol.startsWith("°") && number.matches("[1-9]\\d[1-9]|[1-9][1-9]0")) {
+            SpokenForms pair = numbers.shortened(number);
+            forms = forms.first(SpokenForms.MOST - 5)
+                    .or(pair.then(unit.first(4)))
+                    .or(pair);
+        }
+        String one = String.join(" ", unit(symbol, true).first());
+        SpokenForms parts = value.plain
+                ? partOf(number, one)
+                : value.single ? value.forms.preferred().then("of a", "of an").then(one) : SpokenForms.NONE;
+        return parts.isEmpty() ? forms : forms.first(SpokenForms.MOST - 5).or(parts);
     }
 
     private static SpokenForms unit(String symbol, boolean single) {

@@ -12,7 +12,7 @@ import java.util.Set;
  * the most likely.
  */
 public record SpokenForms(List<List<String>> all) {
-    static final int MOST = 12;
+    static final int MOST = 18;
 
     /** No way to say it. */
     public static final SpokenForms NONE = new SpokenForms(List.of());
@@ -85,6 +85,11 @@ public record SpokenForms(List<List<String>> all) {
 
     public SpokenForms then(String... phrases) {
         return then(of(phrases));
+    }
+
+    /** The first {@code count} ways. */
+    SpokenForms first(int count) {
+        return new SpokenForms(all.stream().limit(count).toList());
     }
 
     /** The preferred way alone. */

@@ -1,7 +1,12 @@
 package org.bookholder.script.normalize;
 
+import java.util.Set;
+
 /** Knows how the words of one language are said. Not thread-safe. */
 public interface TextNormalizer {
+    /** English where 3/9 is the ninth of March, by Unicode CLDR's short date patterns. */
+    Set<String> MONTH_FIRST = Set.of("en", "en-US", "en-PH", "en-PR", "en-GU");
+
     /**
      * Reads the written word, or the group of words said as one, that begins at {@code from}.
      *
@@ -16,7 +21,7 @@ public interface TextNormalizer {
     /** The normalizer for the language with the BCP 47 tag {@code language}. */
     static TextNormalizer of(String language) {
         return language.equals("en") || language.startsWith("en-")
-                ? new EnglishNormalizer()
+                ? new EnglishNormalizer(!MONTH_FIRST.contains(language))
                 : new PlainNormalizer(language);
     }
 }

@@ -15,6 +15,7 @@ final class TimeRule implements NormalizationRule {
     private static final Pattern HALF_DAY = Pattern.compile(HOUR + "\\s?" + HALF + END);
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):([0-5]\\d)" + END);
     private static final Pattern LENGTH = Pattern.compile("(\\d{1,2}):([0-5]\\d):([0-5]\\d)" + END);
+    private static final Pattern HOURS = Pattern.compile("(\\d{1,2})\\s?hr?s?\\s?([0-5]?\\d)\\s?m(?:ins?)?" + END);
     private static final Pattern RATIO = Pattern.compile("(\\d{1,4}):(\\d{1,4})" + END);
 
     private final NumberWords numbers;
@@ -49,11 +50,17 @@ final class TimeRule implements NormalizationRule {
     }
 
     private @Nullable SpokenSpan withoutHalf(String text, int from, int to) {
-        Matcher m = NormalizationRule.match(LENGTH, text, from, to);
+        Matcher m = NormalizationRule.match(HOURS, text, from, to);
+        if (m != null) {
+            return new SpokenSpan(m.end(), hours(m.group(1), m.group(2)));
+        }
+        m = NormalizationRule.match(LENGTH, text, from, to);
         if (m != null) {
             SpokenForms named = count(m.group(1), "hour").then(count(m.group(2), "minute"));
             SpokenForms seconds = count(m.group(3), "second");
-            SpokenForms bare = two(m.group(1)).then(two(m.group(2))).then(two(m.group(3)));
+            SpokenForms rest = two(m.group(2)).then(two(m.group(3)));
+            SpokenForms hour = numbers.cardinal(Integer.parseInt(m.group(1))).preferred();
+            SpokenForms bare = two(m.group(1)).then(rest).or(hour.then(rest));
             return new SpokenSpan(m.end(), named.then("and", "").then(seconds).or(bare));
         }
         m = NormalizationRule.match(CLOCK, text, from, to);
@@ -77,7 +84,10 @@ final class TimeRule implements NormalizationRule {
         if (minute == 0) {
             SpokenForms full = said.then("o'clock");
             SpokenForms hundred = hour > 12 ? said.then("hundred", "hundred hours") : SpokenForms.NONE;
-            return oClock ? full.or(said).or(hundred) : said;
+            SpokenForms named = hour == 12
+                    ? SpokenForms.of("noon")
+                    : hour % 24 == 0 ? SpokenForms.of("midnight") : SpokenForms.NONE;
+            return oClock ? full.or(said).or(hundred).or(named) : said;
         }
         SpokenForms minutes = numbers.cardinal(minute).preferred();
         SpokenForms forms = said.then(minute < 10 ? SpokenForms.of("oh", "zero").then(minutes) : minutes);
@@ -97,6 +107,14 @@ final class TimeRule implements NormalizationRule {
                                 .then("to")
                                 .then(next));
         };
+    }
+
+    /** A length such as "1h 20m". */
+    private SpokenForms hours(String hours, String minutes) {
+        SpokenForms hour = count(hours, "hour");
+        hour = Integer.parseInt(hours) == 1 ? hour.or("an hour") : hour;
+        return hour.then("", "and")
+                .then(count(minutes, "minute").or(numbers.counted(minutes).preferred()));
     }
 
     private SpokenForms half(@Nullable String letter) {

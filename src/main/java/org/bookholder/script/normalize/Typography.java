@@ -30,7 +30,9 @@ public final class Typography {
             case '\u2015' -> '\u2014';
             case '\u2044', '\u2215' -> '/';
             default -> {
-                int digit = Character.isDigit(c) ? Character.digit(c, 10) : -1;
+                int digit = c >= '\u2080' && c <= '\u2089'
+                        ? c - '\u2080'
+                        : Character.isDigit(c) ? Character.digit(c, 10) : -1;
                 yield digit >= 0 ? (char) ('0' + digit) : isSpace(c) ? ' ' : c;
             }
         };

@@ -131,10 +131,18 @@ final class WordSplitter {
             boolean before = i + 1 < end;
             boolean digit = before && Character.isDigit(plain.charAt(i + 1));
             return switch (c) {
-                case '-', '.', '#', '<' -> digit || (c == '#' && before && Character.isLetter(plain.charAt(i + 1)));
+                case '-', '\u2013' -> digit || (before && isValue(i + 1, end));
+                case '<' -> digit || !before;
+                case '.', '#' -> digit || (c == '#' && before && Character.isLetter(plain.charAt(i + 1)));
                 case '\'' -> before && (digit || Character.isLetter(plain.charAt(i + 1))) && isShortening(i, end);
                 default -> false;
             };
+        }
+
+        /** Whether an amount or a decimal begins here, as behind a minus. */
+        private boolean isValue(int i, int end) {
+            char c = plain.charAt(i);
+            return "$£€¥₹½¼¾".indexOf(c) >= 0 || (c == '.' && i + 1 < end && Character.isDigit(plain.charAt(i + 1)));
         }
 
         private boolean isShortening(int i, int end) {

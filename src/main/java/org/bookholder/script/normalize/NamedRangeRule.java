@@ -1,0 +1,55 @@
+package org.bookholder.script.normalize;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Weekdays and months in ranges: "Mon-Fri", "Jan.–Mar.". */
+final class NamedRangeRule implements NormalizationRule {
+    private static final String DAY = "(?:Mon|Tue(?:s)?|Wed|Thu(?:rs?)?|Fri|Sat|Sun)(?:[a-z]{0,3}day)?\\.?";
+    private static final String MONTH = "(?:Jan|Feb|Mar|Apr|May|June?|July?|Aug|Sept?|Oct|Nov|Dec)\\.?";
+    private static final Pattern RANGE =
+            Pattern.compile("(?:(" + DAY + ")" + TO + "(" + DAY + ")|(" + MONTH + ")" + TO + "(" + MONTH + "))" + END);
+
+    private static final List<String> NAMES = List.of(
+            "monday",
+            "tuesday",
+            "wednesday",
+            "thursday",
+            "friday",
+            "saturday",
+            "sunday",
+            "january",
+            "february",
+            "march",
+            "april",
+            "may",
+            "june",
+            "july",
+            "august",
+            "september",
+            "october",
+            "november",
+            "december");
+
+    @Override
+    public @Nullable SpokenSpan at(String text, int from, int to) {
+        Matcher m = NormalizationRule.match(RANGE, text, from, to);
+        if (m == null) {
+            return null;
+        }
+        int first = m.group(1) != null ? 1 : 3;
+        return new SpokenSpan(
+                m.end(),
+                SpokenForms.of(name(m.group(first)))
+                        .then("to", "through", "until", "")
+                        .then(name(m.group(first + 1))));
+    }
+
+    private static String name(String written) {
+        String start = written.substring(0, 3).toLowerCase(Locale.ROOT);
+        return NAMES.stream().filter(name -> name.startsWith(start)).findFirst().orElse(start);
+    }
+}

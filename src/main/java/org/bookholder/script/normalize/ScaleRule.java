@@ -1,0 +1,43 @@
+package org.bookholder.script.normalize;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Large round numbers: "1.5 million", "2 billion". */
+final class ScaleRule implements NormalizationRule {
+    private static final Pattern SCALED =
+            Pattern.compile("(" + NUMBER + ")\\s(hundred|thousand|million|billion|trillion)\\b");
+
+    private static final Pattern AND_A_HALF = Pattern.compile("(\\d{1,3})\\.50?");
+
+    private final NumberWords numbers;
+
+    ScaleRule(NumberWords numbers) {
+        this.numbers = numbers;
+    }
+
+    @Override
+    public @Nullable SpokenSpan at(String text, int from, int to) {
+        Matcher m = NormalizationRule.match(SCALED, text, from, to);
+        return m == null ? null : new SpokenSpan(m.end(), scaled(m.group(1), m.group(2)));
+    }
+
+    /** A number of thousands, millions and so on: "one point five million", "a million and a half". */
+    SpokenForms scaled(String number, String scale) {
+        SpokenForms forms = numbers.counted(number).then(scale);
+        if (NumberWords.isOne(number)) {
+            return forms.or("a " + scale);
+        }
+        if (scale.equals("thousand") && number.matches("\\d\\.\\d")) {
+            forms = forms.or(numbers.counted(number.replace(".", "") + "00"));
+        }
+        Matcher half = AND_A_HALF.matcher(number);
+        if (!half.matches()) {
+            return forms;
+        }
+        SpokenForms whole = numbers.counted(half.group(1)).preferred();
+        SpokenForms behind = whole.then(scale + " and a half");
+        return half.group(1).equals("1") ? forms.or(behind).or("a " + scale + " and a half") : forms.or(behind);
+    }
+}

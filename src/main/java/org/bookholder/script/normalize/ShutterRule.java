@@ -1,0 +1,33 @@
+package org.bookholder.script.normalize;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Parts of a second, as shutters have them: "1/250 s", "1/60 sec". */
+final class ShutterRule implements NormalizationRule {
+    private static final Pattern SHUTTER =
+            Pattern.compile("1/(\\d{1,2}[05]|\\d{1,2}00|\\d000)(?:\\s?(?:s|sec|secs)|\\s(?=shutter|second))" + END);
+
+    private final NumberWords numbers;
+
+    ShutterRule(NumberWords numbers) {
+        this.numbers = numbers;
+    }
+
+    @Override
+    public @Nullable SpokenSpan at(String text, int from, int to) {
+        Matcher m = NormalizationRule.match(SHUTTER, text, from, to);
+        if (m == null) {
+            return null;
+        }
+        String digits = m.group(1);
+        SpokenForms number = numbers.counted(digits).preferred().or(numbers.shortened(digits));
+        SpokenForms part = numbers.ordinal(Integer.parseInt(digits)).preferred().or(numbers.shortOrdinal(digits));
+        SpokenForms named = SpokenForms.of("one", "a").then(part).then("of a second", "second");
+        return new SpokenSpan(
+                m.end(),
+                named.or(SpokenForms.of("one over").then(number))
+                        .or(SpokenForms.of("one").then(number)));
+    }
+}
