@@ -76,4 +76,9 @@ public record Course(
                         || Integer.toString(lesson.number()).equals(nameOrNumber))
                 .findFirst();
     }
+
+    /** Why lessons can't be read, one line each. */
+    public List<String> why() {
+        return unreadable.stream().map(UnreadableLesson::why).toList();
+    }
 }

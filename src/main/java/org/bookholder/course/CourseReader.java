@@ -171,16 +171,17 @@ public final class CourseReader {
         int number = lessons.size() + unreadable.size() + 1;
         Script script;
         try {
-            script = settings.paced(ScriptReader.read(file));
+            script = ScriptReader.read(file);
         } catch (ProblemException e) {
             if (!leavesOut) {
                 throw e;
             }
-            String why = String.valueOf(e.getMessage()).replace(folder + File.separator, "");
+            String message = String.valueOf(e.getMessage()).replace(folder + File.separator, "");
+            String why = ScriptReader.isUnwritten(e) ? "to be written: " + message : message;
             unreadable.add(new UnreadableLesson(number, file, why));
             return;
         }
-        Lesson lesson = new Lesson(number, file, script, kind);
+        Lesson lesson = new Lesson(number, file, settings.paced(script), kind);
         for (Lesson other : lessons) {
             boolean sameName = other.name().equalsIgnoreCase(lesson.name());
             if (sameName || other.title().equalsIgnoreCase(lesson.title())) {

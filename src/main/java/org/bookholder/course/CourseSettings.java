@@ -39,6 +39,11 @@ final class CourseSettings {
 
     static CourseSettings read(Path folder) throws ProblemException {
         Path file = folder.resolve(Course.FILE);
+        Path other = folder.resolve("course.yml");
+        if (Files.notExists(file) && Files.exists(other)) {
+            throw new ProblemException(
+                    "the course's file has another name", other.toString(), "rename it to " + Course.FILE);
+        }
         String text = Files.exists(file) ? ScriptReader.text(file) : "";
         return of(folder, text);
     }

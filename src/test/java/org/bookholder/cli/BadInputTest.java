@@ -50,7 +50,14 @@ final class BadInputTest {
     @Test
     void aScriptThatIsNotText() throws IOException {
         Path zip = Files.write(folder.resolve("wheel.zip"), new byte[] {'P', 'K', 3, 4, 0, 0, (byte) 0xff, 0});
-        refuses("this is not a text file", "read", zip.toString(), "--audio", recording, "--session", session);
+        refuses(
+                "this is a document or an archive, not text",
+                "read",
+                zip.toString(),
+                "--audio",
+                recording,
+                "--session",
+                session);
     }
 
     @ParameterizedTest

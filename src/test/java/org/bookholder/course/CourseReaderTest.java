@@ -3,6 +3,7 @@ package org.bookholder.course;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -170,6 +171,27 @@ final class CourseReaderTest {
         assertThat(problem(folder))
                 .hasMessage(second + ": two lessons have the same title 'lesson-9' (lesson-9.md and lesson-9b.md); "
                         + "give one of them another title");
+    }
+
+    @Test
+    void whatCannotBeReadYetStopsNoOtherLesson() throws Exception {
+        files.file("lesson-91.md", "# Later\n\n> Smile.\n");
+        Files.write(folder.resolve("lesson-92.docx"), new byte[] {1, 2, 3});
+        int before = CourseReader.readable(folder).lessons().size();
+
+        assertThat(CourseReader.readable(folder).why())
+                .satisfiesExactly(
+                        first -> assertThat(first)
+                                .startsWith("to be written: lesson-91.md:1: nothing in the script is spoken"),
+                        second -> assertThat(second).startsWith("lesson-92.docx: this is not a DOCX document"));
+        assertThat(before).isPositive();
+    }
+
+    @Test
+    void aFileOfTheCourseWithAnotherEndingIsNamed() {
+        Path other = files.file("course.yml", "title: A course\n");
+        assertThat(catchThrowableOfType(ProblemException.class, () -> CourseReader.readable(folder)))
+                .hasMessage(other + ": the course's file has another name; rename it to course.yaml");
     }
 
     private static ProblemException problem(Path folder) {

@@ -59,7 +59,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
 
     /** The folders of the sessions that it shows, sorted by time. */
     public synchronized List<Path> shown() throws ProblemException {
-        List<Lesson> lessons = course ? CourseReader.read(folder).lessons() : List.of();
+        List<Lesson> lessons = course ? CourseReader.readable(folder).lessons() : List.of();
         return recorded(states.all()).stream()
                 .filter(session -> !course
                         || CourseSessions.lesson(lessons, session.state().script())

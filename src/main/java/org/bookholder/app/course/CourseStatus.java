@@ -3,6 +3,7 @@ package org.bookholder.app.course;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
@@ -27,12 +28,12 @@ import org.bookholder.problem.ProblemException;
  * @param works the work left to record
  * @param plan when it will be done
  * @param terms the conditions of the plan
- * @param unreadable the reasons why sessions of the course could not be read, one line each
+ * @param unreadable the reasons why lessons and sessions of the course could not be read, one line each
  */
 public record CourseStatus(
         Board board, RecordingBacklog works, SessionPlan plan, Terms terms, List<String> unreadable) {
     public static CourseStatus read(Path folder, Environment here) throws ProblemException {
-        Course course = new TargetPaces(here, DayService.SOLE_PRESENTER).aimed(CourseReader.read(folder));
+        Course course = new TargetPaces(here, DayService.SOLE_PRESENTER).aimed(CourseReader.readable(folder));
         return of(course, CourseSessions.of(course.lessons(), course.sessions(), here), here);
     }
 
@@ -43,7 +44,9 @@ public record CourseStatus(
         RecordingBacklog works = RecordingBacklog.of(board);
         Terms terms = Terms.of(BreakLimits.of(here), course.shooting().setUp());
         SessionPlan plan = ChosenDays.plan(works.works(), course.shooting(), terms, today);
-        return new CourseStatus(board.planned(plan::day), works, plan, terms, sessions.unreadable());
+        List<String> unreadable = new ArrayList<>(course.why());
+        unreadable.addAll(sessions.unreadable());
+        return new CourseStatus(board.planned(plan::day), works, plan, terms, unreadable);
     }
 
     /** The course itself. */

@@ -63,7 +63,7 @@ public final class EditMarks {
     }
 
     private Lesson lesson(String name) throws ProblemException {
-        Course course = CourseReader.read(folder);
+        Course course = CourseReader.readable(folder);
         return course.lesson(name)
                 .orElseThrow(() -> new ProblemException(
                         "the course has no lesson '" + name + "'",

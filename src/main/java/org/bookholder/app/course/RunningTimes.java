@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bookholder.app.day.DayService;
+import java.util.stream.Stream;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Course;
@@ -26,7 +27,7 @@ import org.bookholder.speech.Ears;
  * @param lessons each lesson's times, in order
  * @param measured the pace of earlier sessions
  * @param wordsChecked whether a recogniser was available to find words it does not know
- * @param unreadable the reasons why earlier sessions could not be read, one line each
+ * @param unreadable the reasons why lessons and earlier sessions could not be read, one line each
  */
 public record RunningTimes(
         Optional<String> course,
@@ -42,7 +43,7 @@ public record RunningTimes(
     public static RunningTimes of(Path place, Environment here) throws ProblemException {
         boolean folder = Files.isDirectory(place);
         TargetPaces paces = new TargetPaces(here, DayService.SOLE_PRESENTER);
-        Optional<Course> course = folder ? Optional.of(paces.aimed(CourseReader.read(place))) : Optional.empty();
+        Optional<Course> course = folder ? Optional.of(paces.aimed(CourseReader.readable(place))) : Optional.empty();
         List<Lesson> lessons = course.isPresent()
                 ? course.get().lessons()
                 : List.of(new Lesson(1, place, paces.aimed(ScriptReader.read(place), place), LessonKind.PRESENTER));
@@ -64,7 +65,8 @@ public record RunningTimes(
                     times,
                     measured,
                     known.vocabulary().isPresent(),
-                    found.unreadable());
+                    Stream.concat(course.map(Course::why).orElse(List.of()).stream(), found.unreadable().stream())
+                            .toList());
         }
     }
 

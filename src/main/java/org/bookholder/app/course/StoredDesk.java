@@ -87,7 +87,7 @@ public final class StoredDesk implements AutoCloseable {
             return Kind.SESSION;
         }
         try {
-            CourseReader.read(folder);
+            CourseReader.readable(folder);
             return Kind.COURSE;
         } catch (ProblemException e) {
             boolean mistake = !e.where().equals(folder.toString());

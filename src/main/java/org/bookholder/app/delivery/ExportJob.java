@@ -40,7 +40,8 @@ public record ExportJob(
      */
     public static ExportJob of(Path film, Choices choices, Environment here) throws ProblemException {
         Optional<Path> folder = CourseReader.around(film);
-        Optional<Course> course = folder.isEmpty() ? Optional.empty() : Optional.of(CourseReader.read(folder.get()));
+        Optional<Course> course =
+                folder.isEmpty() ? Optional.empty() : Optional.of(CourseReader.readable(folder.get()));
         Optional<Path> named = choices.profile().or(() -> course.flatMap(Course::delivery));
         Profile profile = named.isPresent() ? DeliveryProfiles.read(named.get(), here) : choices.usual();
         Optional<ScriptFile> lesson = Optional.empty();

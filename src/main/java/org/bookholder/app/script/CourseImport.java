@@ -69,7 +69,9 @@ public final class CourseImport {
         String plain = plain(name);
         if (!plain.toLowerCase(Locale.ROOT).matches(".*\\.(?:md|markdown|txt|docx)")) {
             throw new ProblemException(
-                    "this kind of file can't be read as a lesson", name, "give a .md, .txt or .docx file");
+                    "this kind of file can't be read as a lesson",
+                    name,
+                    "give a .md, .txt or .docx file; a word processor can save others as .docx");
         }
         ConvertedDocument document = ScriptReader.convert(bytes, plain, columns);
         String file = ScriptReader.isDocument(plain) ? plain.substring(0, plain.lastIndexOf('.')) + ".md" : plain;

@@ -9,6 +9,7 @@ import java.util.HexFormat;
 import java.util.Map;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.TextEncoding;
 
 /**
  * A lesson's file as it was found.
@@ -34,22 +35,8 @@ public record LessonText(Path file, String text, String revision, boolean editab
             long lines = text.chars().filter(c -> c == '\n').count();
             boolean returns = 2L * (text.length() - text.replace("\r\n", "\n").length()) > lines;
             String lineEnd = returns ? "\r\n" : "\n";
-            if (begins(bytes, 0xff, 0xfe)) {
-                return new Form(StandardCharsets.UTF_16LE, true, lineEnd);
-            }
-            if (begins(bytes, 0xfe, 0xff)) {
-                return new Form(StandardCharsets.UTF_16BE, true, lineEnd);
-            }
-            return new Form(StandardCharsets.UTF_8, begins(bytes, 0xef, 0xbb, 0xbf), lineEnd);
-        }
-
-        private static boolean begins(byte[] bytes, int... mark) {
-            for (int i = 0; i < mark.length; i++) {
-                if (bytes.length <= i || (bytes[i] & 0xff) != mark[i]) {
-                    return false;
-                }
-            }
-            return true;
+            TextEncoding found = TextEncoding.of(bytes);
+            return new Form(found.charset(), found.mark() > 0, lineEnd);
         }
 
         byte[] bytes(String text) {

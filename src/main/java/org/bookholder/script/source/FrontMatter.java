@@ -17,7 +17,7 @@ import org.bookholder.settings.Settings;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The YAML at the head of a script, between two lines of three dashes. The names title, pace, language, lines,
+ * The YAML at the head of a script, between two lines of three dashes, perhaps behind blank lines. The names title, pace, language, lines,
  * contractions and speaker are read; other names are left to other programs, unless one looks like a typing mistake for one of
  * these.
  *
@@ -36,7 +36,7 @@ record FrontMatter(
         String body,
         int bodyLine) {
     private static final List<String> NAMES = List.of("title", "pace", "language", "lines", "contractions", "speaker");
-    private static final Pattern OPENING = Pattern.compile("---[ \\t]*\\R");
+    private static final Pattern OPENING = Pattern.compile("---[ \\t]*\\R|\\s{1,99}---[ \\t]*\\R(?=[a-z]{1,20}:)");
     private static final Pattern CLOSING = Pattern.compile("(?m)^(?:---|\\.\\.\\.)[ \\t]*$");
 
     static FrontMatter split(String text, String source) throws ProblemException {
@@ -49,7 +49,9 @@ record FrontMatter(
             throw new ProblemException(
                     "the front matter is not closed", source + ":1", "put a line of three dashes below it");
         }
-        Settings given = Settings.parse(text.substring(opening.end(), closing.start()), source, 1, "the front matter")
+        int before = (int) opening.group().lines().count();
+        Settings given = Settings.parse(
+                        text.substring(opening.end(), closing.start()), source, before, "the front matter")
                 .refuseMistyped(NAMES);
         Optional<Setting> title = given.value("title");
         if (title.isPresent() && title.get().text().length() > ScriptLimits.LONGEST_TITLE) {

@@ -1,5 +1,8 @@
 package org.bookholder.script.source;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -7,15 +10,51 @@ import org.jspecify.annotations.Nullable;
  * paragraph, as word processors export it. Each item of a list is a paragraph of its own.
  */
 final class PlainTextSource {
+    private static final Pattern NUMBERED_TITLE =
+            Pattern.compile("(?i)(?:lesson|chapter|part|module|episode|unit|video) \\d{1,3}\\b.*[^.!?]");
+
+    private static final int TITLE_WORDS = 10;
+
     private PlainTextSource() {}
 
-    /** Reads {@code text}, which begins at line {@code firstLine} of its file, into {@code draft}. */
-    static void read(String text, int firstLine, ScriptBuilder draft) {
+    /** The first line if a blank line follows it and it is written like a title; else empty. */
+    private static String title(String text) {
+        List<String> rows =
+                text.stripLeading().lines().limit(3).map(String::strip).toList();
+        if (rows.size() < 3 || !rows.get(1).isEmpty()) {
+            return "";
+        }
+        String first = rows.get(0);
+        List<String> words = List.of(first.split("\\s+"));
+        boolean plain = words.size() <= TITLE_WORDS && first.matches("[\\p{L}\\p{N}].*[\\p{L}\\p{N})]");
+        long capitals = words.stream()
+                .filter(w -> Character.isUpperCase(w.codePointAt(0)))
+                .count();
+        long small = words.stream()
+                .filter(w -> w.length() <= 4 && w.equals(w.toLowerCase(Locale.ROOT)))
+                .count();
+        boolean capitalised = capitals > 1 && capitals + small == words.size();
+        return plain && (capitalised || NUMBERED_TITLE.matcher(first).matches()) ? first : "";
+    }
+
+    /**
+     * Reads {@code text} into {@code draft}.
+     *
+     * @param firstLine line of the file at which the text begins, from 1
+     * @param titleWanted whether a first line that looks like a title should become it
+     */
+    static void read(String text, int firstLine, boolean titleWanted, ScriptBuilder draft) {
         boolean spaced = text.strip().lines().anyMatch(String::isBlank);
+        String title = titleWanted ? title(text) : "";
         int number = firstLine;
         for (String row : text.split("\\R", -1)) {
             String line = row.strip();
             ListMark.@Nullable Found item = ListMark.at(line);
+            if (!title.isEmpty() && line.equals(title)) {
+                draft.heading(title, number++, true);
+                title = "";
+                continue;
+            }
             if (line.isEmpty() || item != null) {
                 draft.paragraph();
             } else if (!spaced) {

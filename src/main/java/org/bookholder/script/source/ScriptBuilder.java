@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Builds a script: takes in source lines and directions in order and numbers the resulting lines and paragraphs. */
 final class ScriptBuilder {
+    static final String EMPTY = "the script is empty";
+    static final String ONLY_OUTLINE = "nothing in the script is spoken, it holds only headings and directions";
+
     private static final int MOST_LINES_OF_A_REMARK = 8;
 
     private final String source;
@@ -347,11 +350,7 @@ final class ScriptBuilder {
         if (lines == 0) {
             boolean empty = elements.isEmpty() && heading == null;
             throw new ProblemException(
-                    empty
-                            ? "the script is empty"
-                            : "nothing in the script is spoken, it holds only headings and directions",
-                    source + ":1",
-                    "write the words to be read as plain paragraphs");
+                    empty ? EMPTY : ONLY_OUTLINE, source + ":1", "write the words to be read as plain paragraphs");
         }
         return elements;
     }

@@ -17,7 +17,8 @@ import org.bookholder.script.model.ScriptElement;
  *
  * <p>A script may begin with front matter ({@code title}, {@code pace}, {@code language}, {@code lines}, {@code
  * contractions}, {@code speaker}). Its text is CommonMark or plain text. A line break of the source always ends a line, and a source
- * line is split into sentences unless {@code lines: as-written}. The first heading of CommonMark text is the title if
+ * line is split into sentences unless {@code lines: as-written}. The first heading of CommonMark text, or the first line of
+ * plain text if it is written like a title, is the title if
  * the front matter has none and nothing is spoken before it. Other headings, block quotes, images, comments and code
  * blocks are directions, as are remarks in square brackets, lines in round brackets and speakers' names before their
  * lines; {@code speaker} makes directions of the lines of all others. {@code [written](say:spoken)} gives the only
@@ -47,7 +48,7 @@ public final class ScriptReader {
 
     /**
      * Reads a script from a file: CommonMark if its name ends in .md or .markdown, a DOCX document if it ends in .docx,
-     * otherwise plain text; UTF-8, or UTF-16 with a byte order mark.
+     * otherwise plain text, in UTF-8 or in the encoding that it is found to have.
      *
      * @throws ProblemException if there is no such file, it is not text, its front matter is malformed or out of range,
      *     it or a part of it is larger than {@link ScriptLimits} allows, or it contains nothing to speak
@@ -74,7 +75,7 @@ public final class ScriptReader {
         if (format == Format.MARKDOWN) {
             MarkdownSource.read(front.body(), front.bodyLine(), front.title() == null, draft);
         } else {
-            PlainTextSource.read(front.body(), front.bodyLine(), draft);
+            PlainTextSource.read(front.body(), front.bodyLine(), front.title() == null, draft);
         }
         List<ScriptElement> elements = draft.finish();
         String title = front.title() != null ? front.title() : draft.heading().orElse(nameOf(source));
@@ -108,7 +109,12 @@ public final class ScriptReader {
             throws ProblemException {
         return isDocument(source)
                 ? WordDocument.convert(bytes, source, columns)
-                : new ConvertedDocument(SourceText.decode(bytes, source), List.of(), List.of());
+                : new ConvertedDocument(SourceText.decode(bytes, source), SourceText.notes(bytes), List.of());
+    }
+
+    /** Whether a problem only says that a script has no words yet. */
+    public static boolean isUnwritten(ProblemException problem) {
+        return problem.what().equals(ScriptBuilder.EMPTY) || problem.what().equals(ScriptBuilder.ONLY_OUTLINE);
     }
 
     /** A script file's bytes; throws a problem if it is not a file, may not be read, or is too large for a script. */

@@ -11,9 +11,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.LeftOut;
 
-/** Reads a file as text: UTF-8, or UTF-16 with a byte order mark. */
+/** Reads a file as text, in UTF-8 or in the encoding that it is found to have. */
 final class SourceText {
     /** Far larger than any script, so that a film chosen by mistake is not read into memory. */
     static final long MOST_BYTES = 16L << 20;
@@ -48,25 +51,37 @@ final class SourceText {
     }
 
     static String decode(byte[] bytes, String source) throws ProblemException {
-        if (startsWith(bytes, 0xef, 0xbb, 0xbf)) {
-            return decode(bytes, 3, StandardCharsets.UTF_8, source);
-        }
-        if (startsWith(bytes, 0xff, 0xfe)) {
-            return decode(bytes, 2, StandardCharsets.UTF_16LE, source);
-        }
-        if (startsWith(bytes, 0xfe, 0xff)) {
-            return decode(bytes, 2, StandardCharsets.UTF_16BE, source);
-        }
-        return decode(bytes, 0, StandardCharsets.UTF_8, source);
+        refuseKnown(bytes, source);
+        TextEncoding encoding = TextEncoding.of(bytes);
+        return decode(bytes, encoding.mark(), encoding.charset(), source);
     }
 
-    private static boolean startsWith(byte[] bytes, int... mark) {
-        for (int i = 0; i < mark.length; i++) {
-            if (bytes.length <= i || (bytes[i] & 0xff) != mark[i]) {
-                return false;
-            }
+    /** What the author should know of a text's encoding: that it was guessed. */
+    static List<LeftOut> notes(byte[] bytes) {
+        TextEncoding encoding = TextEncoding.of(bytes);
+        return encoding.guessed()
+                ? List.of(new LeftOut(
+                        0,
+                        "the file's encoding",
+                        "it does not say which it is and was read as "
+                                + encoding.charset().displayName(Locale.ROOT)
+                                + "; if letters look wrong, save it as UTF-8"))
+                : List.of();
+    }
+
+    /** Refuses files that are known by their first bytes, with what to do. */
+    private static void refuseKnown(byte[] bytes, String source) throws ProblemException {
+        String start = new String(bytes, 0, Math.min(bytes.length, 8), StandardCharsets.ISO_8859_1);
+        String what = start.startsWith("%PDF")
+                ? "this is a PDF"
+                : start.startsWith("{\\rtf")
+                        ? "this is rich text (RTF)"
+                        : start.startsWith("PK\003\004")
+                                ? "this is a document or an archive, not text"
+                                : start.startsWith("\u00d0\u00cf\u0011\u00e0") ? "this is an old DOC document" : "";
+        if (!what.isEmpty()) {
+            throw new ProblemException(what, source, "open it in a word processor and save or export it as DOCX");
         }
-        return true;
     }
 
     private static String decode(byte[] bytes, int from, Charset charset, String source) throws ProblemException {

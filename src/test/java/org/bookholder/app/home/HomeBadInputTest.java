@@ -96,11 +96,7 @@ final class HomeBadInputTest {
                 dropped("a file without a name", "", bytes("Hello."), "this kind of file can't be read"),
                 dropped("a file of dots", "..", bytes("Hello."), "this kind of file can't be read"),
                 dropped("text that is none", "a.txt", new byte[] {72, 0, 105}, "this is not a text file"),
-                dropped(
-                        "another encoding",
-                        "a.txt",
-                        "é".getBytes(StandardCharsets.ISO_8859_1),
-                        "save the script as UTF-8"),
+                dropped("an archive named as text", "a.txt", bytes("PK\u0003\u0004"), "save or export it as DOCX"),
                 dropped("half of UTF-16", "a.md", new byte[] {-1, -2, 65}, "not UTF-16LE text"));
     }
 

@@ -23,20 +23,41 @@ final class BadScriptTest {
             value = {
                 "'' | l.md:1: the script is empty; write the words to be read as plain paragraphs",
                 "'---\n---\n' | l.md:1: the script is empty; write the words to be read as plain paragraphs",
-                "'# Title\n\n> Smile.' | l.md:1: nothing in the script is spoken, it holds only headings and directions; "
-                        + "write the words to be read as plain paragraphs",
+                "'# Title\n\n"
+                        + "> Smile.' | l.md:1: nothing in the script is spoken, it holds only headings and directions;"
+                        + " write the words to be read as plain paragraphs",
                 "'---\ntitle: x\nHello.' | l.md:1: the front matter is not closed; put a line of three dashes below it",
                 "'---\npace: 0\n---\nHi.' | l.md:2: pace 0 is out of range; give 40 to 300 words per minute",
-                "'---\ntitle: x\npace: 5000\n---\nHi.' | l.md:3: pace 5000 is out of range; give 40 to 300 words per minute",
-                "'---\npace: fast\n---\nHi.' | l.md:2: pace 'fast' is not a whole number; give 40 to 300 words per minute",
-                "'---\npace: [1, 2]\n---\nHi.' | l.md:2: 'pace' has no single value; write one value after the colon, or leave it out",
+                "'---\n"
+                        + "title: x\n"
+                        + "pace: 5000\n"
+                        + "---\n"
+                        + "Hi.' | l.md:3: pace 5000 is out of range; give 40 to 300 words per minute",
+                "'---\n"
+                        + "pace: fast\n"
+                        + "---\n"
+                        + "Hi.' | l.md:2: pace 'fast' is not a whole number; give 40 to 300 words per minute",
+                "'---\n"
+                        + "pace: [1, 2]\n"
+                        + "---\n"
+                        + "Hi.' | l.md:2: 'pace' has no single value; write one value after the colon, or leave it out",
                 "'---\npase: 100\n---\nHi.' | l.md:2: there is no setting 'pase'; write 'pace' if that is meant",
                 "'---\nlines: whole\n---\nHi.' | l.md:2: lines 'whole' is not known; give 'sentences' or 'as-written'",
-                "'---\ncontractions: strict\n---\nHi.' | l.md:2: contractions 'strict' is not known; give one of free, as-written",
+                "'---\n"
+                        + "contractions: strict\n"
+                        + "---\n"
+                        + "Hi.' | l.md:2: contractions 'strict' is not known; give one of free, as-written",
                 "'---\nlanguage: english!\n---\nHi.' | l.md:2: 'english!' is no language tag; give one such as en-US",
-                "'---\n- a\n---\nHi.' | l.md:1: the front matter is not a list of names and values; write it as name: value",
-                "'Hi.\n\nBuy [12](say:) now.' | l.md:3: the spoken form of '12' is empty; write what is said, as in [12](say:a dozen)",
-                "'Hi.\nBuy [12](say:a dozen.' | l.md:2: the spoken form in 'Buy [12](say:a dozen.' is not closed; end it with )",
+                "'---\n"
+                        + "- a\n"
+                        + "---\n"
+                        + "Hi.' | l.md:1: the front matter is not a list of names and values; write it as name: value",
+                "'Hi.\n\n"
+                        + "Buy [12](say:) now.' | l.md:3: the spoken form of '12' is empty; write what is said, as in"
+                        + " [12](say:a dozen)",
+                "'Hi.\n"
+                    + "Buy [12](say:a dozen.' | l.md:2: the spoken form in 'Buy [12](say:a dozen.' is not closed; end"
+                    + " it with )",
             })
     void isNamedByLineWithWhatToDo(String text, String message) {
         assertThat(problem(text)).hasMessage(message);
@@ -68,16 +89,14 @@ final class BadScriptTest {
         Path zip = Files.write(folder.resolve("x.md"), new byte[] {'P', 'K', 3, 4, 0, 0, (byte) 0xff, 0});
         assertThat(problem(zip))
                 .hasMessage(
-                        zip + ":1: this is not a text file; give a script saved as Markdown or plain text in UTF-8");
+                        zip + ": this is a document or an archive, not text; open it in a word processor and save or "
+                                + "export it as DOCX");
         Path picture = Files.write(folder.resolve("y.md"), new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 26, 0});
-        assertThat(problem(picture).remedy()).isEqualTo("save the script as UTF-8");
-    }
-
-    @Test
-    void mayBeInAnotherEncoding() throws IOException {
-        Path file =
-                Files.write(folder.resolve("x.txt"), new byte[] {'H', 'i', '.', '\n', 'c', 'a', 'f', (byte) 0xe9, '.'});
-        assertThat(problem(file)).hasMessage(file + ":2: this is not UTF-8 text; save the script as UTF-8");
+        assertThat(problem(picture))
+                .hasMessage(picture
+                        + ":2: this is not a text file; give a script saved as Markdown or plain text in UTF-8");
+        Path pdf = Files.writeString(folder.resolve("z.txt"), "%PDF-1.7\n");
+        assertThat(problem(pdf).remedy()).isEqualTo("open it in a word processor and save or export it as DOCX");
     }
 
     @Test

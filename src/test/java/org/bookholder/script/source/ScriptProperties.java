@@ -38,7 +38,7 @@ final class ScriptProperties {
     @Property(tries = 300)
     void nothingIsLostFromPlainText(@ForAll("signs") String text) {
         // speakers' names are shown once, brackets of directions never
-        String body = "a" + text.replaceAll(":(?=\\s|$)", ";");
+        String body = "a" + text.replace('[', '(').replaceAll(":(?=\\s|$)", ";");
         parse(body, Format.PLAIN_TEXT).ifPresent(script -> {
             StringBuilder written = new StringBuilder();
             script.elements()

@@ -183,4 +183,32 @@ class StageRemarksTest {
                 .extracting(ScriptLine::paragraph)
                 .containsExactly(0, 0, 1);
     }
+
+    @Test
+    void theFirstLineOfPlainTextIsTheTitleIfItIsWrittenLikeOne() throws ProblemException {
+        assertThat(title("How to Open a Hive\n\nTake it off.\n")).isEqualTo("How to Open a Hive");
+        assertThat(title("Lesson 3: the smoker\n\nTake it off.\n")).isEqualTo("Lesson 3: the smoker");
+        assertThat(title("Hello everyone\n\nTake it off.\n")).isEqualTo("l");
+        assertThat(title("Look At This.\n\nTake it off.\n")).isEqualTo("l");
+    }
+
+    private static String title(String text) throws ProblemException {
+        return ScriptReader.parse(text, "l.txt", Format.PLAIN_TEXT).title();
+    }
+
+    @Test
+    void frontMatterMayFollowABlankLineAndASpokenFormASpace() throws ProblemException {
+        String text = "\n---\npace: 120\n---\nBuy [12] (say:a dozen).\n";
+
+        assertThat(ScriptReader.parse(text, "l.md", Format.MARKDOWN).settings().targetPace())
+                .isEqualTo(120);
+        assertThat(ScriptReader.parse(text, "l.md", Format.MARKDOWN)
+                        .lines()
+                        .get(0)
+                        .words()
+                        .get(1)
+                        .spoken())
+                .containsExactly(List.of("a", "dozen"));
+        assertThat(shown("\n---\n\nOne.\n", Format.MARKDOWN)).containsExactly("One.");
+    }
 }
