@@ -109,6 +109,7 @@ final class ArchitectureTest {
             entry("com.sun.jna..", ROOT + ".speech.vosk"),
             entry("com.ibm.icu..", ROOT + ".script"),
             entry("org.commonmark..", ROOT + ".script.source"),
+            entry("org.jsoup..", ROOT + ".script.source"),
             entry("org.mozilla.universalchardet..", ROOT + ".script.source"),
             entry("org.apache.poi..", ROOT + ".script.source"),
             entry("net.fortuna.ical4j..", ROOT + ".course.calendar"),

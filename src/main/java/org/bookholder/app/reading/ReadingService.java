@@ -9,6 +9,7 @@ import org.bookholder.app.desk.RunningDesk;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.environment.ProgressMeter;
+import org.bookholder.app.environment.SpeechModels;
 import org.bookholder.app.session.BreakLimits;
 import org.bookholder.app.session.InterruptedSession;
 import org.bookholder.app.session.Overflows;
@@ -106,13 +107,15 @@ public final class ReadingService {
                     "begin with a line from 1 to " + last + ", the script's last");
         }
         Sources sources = given.isPresent() ? given.get() : new AudioSelection(here, request, listener).sources();
+        Path model =
+                sources.sounding() ? SpeechModels.forScript(here, request.model(), lesson.script()) : request.model();
         try (AudioSource first = sources.open()) {
-            OptionalEars ears = shared.ears(here, request.model(), sources.sounding());
+            OptionalEars ears = shared.ears(here, model, sources.sounding());
             PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), ears.vocabulary());
             listener.prepared(new ReadingSetup(
                     sources.sounding() ? Optional.of(first.name()) : Optional.empty(),
                     first.rate(),
-                    request.model(),
+                    model,
                     lesson.script(),
                     prepared));
             new Interruption(control::interrupted).check();

@@ -67,7 +67,8 @@ public record ScriptInspection(
      */
     public static ScriptInspection of(String text, String source, KnownWords words) throws ProblemException {
         ExplainedScript read = ScriptReader.explain(text, source, Format.of(source));
-        return words.use(vocabulary -> of(read, vocabulary));
+        boolean english = read.script().settings().language().startsWith("en");
+        return words.use(vocabulary -> of(read, vocabulary.filter(any -> english)));
     }
 
     private static ScriptInspection of(ExplainedScript read, Optional<Vocabulary> vocabulary) {

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * @param emphasis how the author stressed it
  */
 public record ScriptWord(String written, List<List<String>> spoken, Emphasis emphasis) {
-    private static final Pattern FRONT = Pattern.compile("^[^\\p{L}\\p{N}$£€¥#&@%+]+");
+    private static final Pattern FRONT = Pattern.compile("^(?:(?![-\u2212\u2013][.\\d$£€¥])[^\\p{L}\\p{N}$£€¥#&@%+])+");
     private static final Pattern BACK = Pattern.compile("[^\\p{L}\\p{M}\\p{N}%°$£€¥+#]+$");
     private static final Pattern DOTTED = Pattern.compile("(?:^|\\s)(?:\\p{L}\\.){1,9}\\p{L}$");
 

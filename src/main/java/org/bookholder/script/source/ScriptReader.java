@@ -34,20 +34,18 @@ public final class ScriptReader {
 
         /**
          * The format of the text that {@link ScriptReader#text} returns for a file of that name: CommonMark if the name
-         * ends in .md, .markdown or .docx, otherwise plain text.
+         * ends in .md or .markdown or is that of a document, otherwise plain text.
          */
         public static Format of(String source) {
             String name = source.toLowerCase(Locale.ROOT);
-            return name.endsWith(".md") || name.endsWith(".markdown") || WordDocument.isNamed(name)
-                    ? MARKDOWN
-                    : PLAIN_TEXT;
+            return name.endsWith(".md") || name.endsWith(".markdown") || isDocument(name) ? MARKDOWN : PLAIN_TEXT;
         }
     }
 
     private ScriptReader() {}
 
     /**
-     * Reads a script from a file: CommonMark if its name ends in .md or .markdown, a DOCX document if it ends in .docx,
+     * Reads a script from a file: CommonMark if its name ends in .md or .markdown, a document if it ends in .docx, .odt, .html or .htm,
      * otherwise plain text, in UTF-8 or in the encoding that it is found to have.
      *
      * @throws ProblemException if there is no such file, it is not text, its front matter is malformed or out of range,
@@ -86,16 +84,14 @@ public final class ScriptReader {
         return new ExplainedScript(script, leftOut);
     }
 
-    /** A script file's text, decoded as {@link #read(Path)} does; that of a DOCX document as CommonMark. */
+    /** A script file's text, decoded as {@link #read(Path)} does; that of a document as CommonMark. */
     public static String text(Path file) throws ProblemException {
-        return WordDocument.isNamed(file.toString())
-                ? WordDocument.text(SourceText.bytes(file), file.toString())
-                : SourceText.read(file);
+        return isDocument(file.toString()) ? convert(file).text() : SourceText.read(file);
     }
 
     /** Whether a file has the name of a document, from which a script is read but which holds no plain text. */
     public static boolean isDocument(String source) {
-        return WordDocument.isNamed(source);
+        return WordDocument.isNamed(source) || OpenDocument.isNamed(source) || WebDocument.isNamed(source);
     }
 
     /**
@@ -107,8 +103,14 @@ public final class ScriptReader {
      */
     public static ConvertedDocument convert(byte[] bytes, String source, Map<Integer, Set<Integer>> columns)
             throws ProblemException {
-        return isDocument(source)
-                ? WordDocument.convert(bytes, source, columns)
+        if (WordDocument.isNamed(source)) {
+            return WordDocument.convert(bytes, source, columns);
+        }
+        if (OpenDocument.isNamed(source)) {
+            return OpenDocument.convert(bytes, source, columns);
+        }
+        return WebDocument.isNamed(source)
+                ? WebDocument.convert(bytes, source, columns)
                 : new ConvertedDocument(SourceText.decode(bytes, source), SourceText.notes(bytes), List.of());
     }
 

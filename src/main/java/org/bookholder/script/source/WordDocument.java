@@ -42,15 +42,6 @@ final class WordDocument {
     }
 
     /**
-     * The document's text.
-     *
-     * @throws ProblemException as {@link #convert}
-     */
-    static String text(byte[] bytes, String source) throws ProblemException {
-        return convert(bytes, source, Map.of()).text();
-    }
-
-    /**
      * The document's text, and what is not in it.
      *
      * @param chosen for tables, by their numbers from 1, which columns are spoken, from 0; the others by their headings
@@ -160,7 +151,7 @@ final class WordDocument {
                 cell.paragraphs().forEach(paragraph -> block(mark, paragraph));
             }
         }
-        tables.add(cells.described(number, columns.spoken()));
+        tables.add(DocumentTable.of(number, cells.texts(), columns.spoken()));
     }
 
     private void block(String mark, String content) {

@@ -106,22 +106,4 @@ record WordTable(List<List<Cell>> rows) {
                 ? SpokenColumns.chosen(chosen.getOrDefault(number, Set.of()), texts())
                 : SpokenColumns.of(number, texts(), 0);
     }
-
-    /** The table for those who choose its columns. */
-    DocumentTable described(int number, Set<Integer> spoken) {
-        List<List<String>> texts = texts();
-        List<DocumentTable.Column> columns = new ArrayList<>();
-        for (int i = 0; i < width(); i++) {
-            int column = i;
-            List<String> cells = texts.stream()
-                    .filter(row -> column < row.size())
-                    .map(row -> row.get(column))
-                    .toList();
-            columns.add(new DocumentTable.Column(
-                    ScriptBuilder.brief(cells.get(0)),
-                    cells.stream().mapToInt(SpokenColumns::words).sum(),
-                    spoken.contains(i)));
-        }
-        return new DocumentTable(number, columns);
-    }
 }

@@ -25,6 +25,9 @@ final class ScriptWordTest {
                 "5 p.m. | 5 p.m.",
                 "drives — | drives",
                 "don’t! | don’t",
+                "-5°, | -5°",
+                "–5 | –5",
+                "• a hive | a hive",
             })
     void isPlainWithoutThePunctuationAroundIt(String written, String plain) {
         assertThat(new ScriptWord(written, List.of(List.of("x")), Emphasis.NONE).plain())

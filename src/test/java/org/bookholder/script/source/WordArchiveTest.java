@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -76,7 +77,8 @@ final class WordArchiveTest {
             zip.setLevel(Deflater.BEST_SPEED);
             parts.write(zip);
         }
-        return catchThrowableOfType(ProblemException.class, () -> WordDocument.text(bytes.toByteArray(), "l.docx"));
+        return catchThrowableOfType(
+                ProblemException.class, () -> WordDocument.convert(bytes.toByteArray(), "l.docx", Map.of()));
     }
 
     private static void document(ZipOutputStream zip, String text) throws IOException {

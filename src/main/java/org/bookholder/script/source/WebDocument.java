@@ -1,0 +1,236 @@
+package org.bookholder.script.source;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.LeftOut;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.Node;
+import org.jsoup.nodes.TextNode;
+
+/**
+ * Converts a web page to CommonMark, as word processors export one. It keeps headings, quotes, lists, stress, line
+ * breaks and tables. Comments, notes and struck text are left out.
+ */
+final class WebDocument {
+    private static final Set<String> BLOCKS = Set.of(
+            "address",
+            "article",
+            "aside",
+            "blockquote",
+            "body",
+            "dd",
+            "div",
+            "dl",
+            "dt",
+            "figure",
+            "footer",
+            "h1",
+            "h2",
+            "h3",
+            "h4",
+            "h5",
+            "h6",
+            "header",
+            "hr",
+            "li",
+            "main",
+            "ol",
+            "p",
+            "pre",
+            "section",
+            "table",
+            "ul");
+
+    private static final Set<String> UNSEEN =
+            Set.of("script", "style", "noscript", "template", "head", "title", "meta", "link", "nav");
+
+    private static final int DEEPEST = 200;
+
+    private final StringBuilder text = new StringBuilder();
+    private final List<LeftOut> leftOut;
+    private final List<DocumentTable> tables = new ArrayList<>();
+    private final Map<Integer, Set<Integer>> chosen;
+    private final StringBuilder inline = new StringBuilder();
+
+    private WebDocument(Map<Integer, Set<Integer>> chosen, List<LeftOut> leftOut) {
+        this.chosen = chosen;
+        this.leftOut = leftOut;
+    }
+
+    /** Whether a file has the name of a web page. */
+    static boolean isNamed(String source) {
+        String name = source.toLowerCase(Locale.ROOT);
+        return name.endsWith(".html") || name.endsWith(".htm");
+    }
+
+    /** The page's text, and what is not in it; which columns of its tables are read as for a DOCX document. */
+    static ConvertedDocument convert(byte[] bytes, String source, Map<Integer, Set<Integer>> chosen)
+            throws ProblemException {
+        try {
+            return convert(
+                    Jsoup.parse(new ByteArrayInputStream(bytes), null, "").body(), chosen, new ArrayList<>());
+        } catch (IOException e) {
+            throw new ProblemException("this web page cannot be read", source, "save it anew as UTF-8", e);
+        }
+    }
+
+    /** The same of an element that holds a whole text; {@code leftOut} is what is known to be left out of it. */
+    static ConvertedDocument convert(Element body, Map<Integer, Set<Integer>> chosen, List<LeftOut> leftOut) {
+        WebDocument document = new WebDocument(chosen, leftOut);
+        document.children(body, "", 0);
+        document.paragraph("");
+        return new ConvertedDocument(document.text.toString(), leftOut, document.tables);
+    }
+
+    /** Adds what is inside an element; {@code mark} stands before its paragraphs. */
+    private void children(Element parent, String mark, int depth) {
+        if (depth > DEEPEST) {
+            leave(parent.text(), "it is nested too deep");
+            return;
+        }
+        for (Node node : parent.childNodes()) {
+            if (node instanceof TextNode words) {
+                inline.append(WordParagraph.escaped(words.text()));
+            } else if (node instanceof Element element) {
+                element(element, mark, depth + 1);
+            }
+        }
+    }
+
+    private void element(Element element, String mark, int depth) {
+        String name = element.normalName();
+        if (UNSEEN.contains(name)) {
+            return;
+        }
+        if (!BLOCKS.contains(name)) {
+            inline(element, name, mark, depth);
+            return;
+        }
+        paragraph(mark);
+        switch (name) {
+            case "h1", "h2", "h3", "h4", "h5", "h6" -> paragraphOf(element, "# ", depth);
+            case "blockquote", "pre", "aside" -> paragraphOf(element, "> ", depth);
+            case "li" -> paragraphOf(element, itemMark(element), depth);
+            case "table" -> table(element, depth);
+            case "hr" -> leave("a rule across the page", "it only separates paragraphs");
+            default -> paragraphOf(element, mark, depth);
+        }
+    }
+
+    private void paragraphOf(Element element, String mark, int depth) {
+        children(element, mark, depth);
+        paragraph(mark);
+    }
+
+    private static String itemMark(Element item) {
+        Element list = item.parent();
+        if (list == null || !list.normalName().equals("ol")) {
+            return "- ";
+        }
+        int number = list.hasAttr("start") && list.attr("start").matches("\\d{1,6}")
+                ? Integer.parseInt(list.attr("start"))
+                : 1;
+        for (Element before : list.children()) {
+            if (before == item) {
+                break;
+            }
+            number += before.normalName().equals("li") ? 1 : 0;
+        }
+        return number + ". ";
+    }
+
+    private void inline(Element element, String name, String mark, int depth) {
+        String address = element.attr("href");
+        if (name.equals("br")) {
+            inline.append('\n');
+        } else if (name.equals("img")) {
+            leave(element.attr("alt").isBlank() ? "a picture" : element.attr("alt"), "pictures are not shown");
+        } else if (Set.of("s", "strike", "del").contains(name)) {
+            leave(element.text(), "it is struck through");
+        } else if (address.startsWith("#cmnt") || address.startsWith("#ftnt") || address.startsWith("#_ftn")) {
+            leave(element.text(), "the mark of a comment or a note");
+        } else if (Set.of("b", "strong").contains(name)) {
+            stressed(element, "**", mark, depth);
+        } else if (Set.of("i", "em").contains(name)) {
+            stressed(element, "*", mark, depth);
+        } else {
+            children(element, mark, depth);
+        }
+    }
+
+    /** Stress marks must touch the words, so spaces stay outside them. */
+    private void stressed(Element element, String stress, String mark, int depth) {
+        String content = WordParagraph.escaped(element.text());
+        boolean simple =
+                element.select("br, img, s, del, strike, p, div, li, a").isEmpty() && !content.isBlank();
+        if (simple) {
+            boolean spaced = Character.isWhitespace(element.wholeText().charAt(0));
+            inline.append(spaced ? " " : "")
+                    .append(stress)
+                    .append(content.strip())
+                    .append(stress);
+            String whole = element.wholeText();
+            inline.append(Character.isWhitespace(whole.charAt(whole.length() - 1)) ? " " : "");
+        } else {
+            children(element, mark, depth);
+        }
+    }
+
+    private void table(Element table, int depth) {
+        List<Element> rows = table.select("tr").stream()
+                .filter(row -> row.closest("table") == table)
+                .toList();
+        List<List<String>> texts = new ArrayList<>();
+        for (Element row : rows) {
+            texts.add(cells(row).stream().map(Element::text).toList());
+        }
+        int number = tables.size() + 1;
+        SpokenColumns columns = chosen.containsKey(number)
+                ? SpokenColumns.chosen(chosen.getOrDefault(number, Set.of()), texts)
+                : SpokenColumns.of(number, texts, 0);
+        leftOut.addAll(columns.notes());
+        tables.add(DocumentTable.of(number, texts, columns.spoken()));
+        for (int i = 0; i < rows.size(); i++) {
+            if (i == 0 && columns.headed()) {
+                leave(String.join(" | ", texts.get(0)), "the headings of a table");
+                continue;
+            }
+            List<Element> cells = cells(rows.get(i));
+            for (int column = 0; column < cells.size(); column++) {
+                paragraphOf(cells.get(column), columns.spoken().contains(column) ? "" : "> ", depth);
+            }
+        }
+    }
+
+    private static List<Element> cells(Element row) {
+        return row.children().stream()
+                .filter(cell -> Set.of("td", "th").contains(cell.normalName()))
+                .toList();
+    }
+
+    /** Ends the paragraph that is being collected. */
+    private void paragraph(String mark) {
+        String content = inline.toString().strip();
+        inline.setLength(0);
+        if (!content.isBlank()) {
+            String further = mark.equals("> ") ? mark : " ".repeat(mark.length());
+            boolean heading = mark.startsWith("#");
+            text.append(mark)
+                    .append(content.replaceAll("[ \\t]*\\n[ \\t]*", heading ? " " : "\n" + further))
+                    .append("\n\n");
+        }
+    }
+
+    private void leave(String what, String why) {
+        if (!what.isBlank()) {
+            leftOut.add(new LeftOut(0, ScriptBuilder.brief(what.strip()), why));
+        }
+    }
+}
