@@ -49,7 +49,9 @@ final class MoneyRule implements NormalizationRule {
     private static final Pattern BEHIND = Pattern.compile("(" + NUMBER + ")\\s?(€|£|USD|GBP|EUR|JPY|INR|CHF)" + END);
 
     /** Behind an amount before a noun, the currency is said in the singular: "a $20 bill". */
-    private static final Pattern NOUN = Pattern.compile("(?:\\s|-\\p{L}{1,9}-)\\p{Ll}");
+    private static final Pattern NOUN = Pattern.compile(
+            "(?:\\s|-\\p{L}{1,9}-)(?!(?:and|or|to|for|a|an|the|in|on|at|per|"
+                + "each|by|with|of|off|from|is|was|are|if|but|than|then|when|today|now|more|less|here|there|last|this|every)\\b)\\p{Ll}");
 
     private static final String MAGNITUDE =
             "(?:(?:\\s?(hundred|thousand|million|billion|trillion)|(k|K|m|M|mn|bn|B))\\b)?";

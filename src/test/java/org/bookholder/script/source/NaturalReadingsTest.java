@@ -108,6 +108,7 @@ class NaturalReadingsTest {
                 "20-30 people | twenty people",
                 "5°C | minus five degrees celsius",
                 "$50 note | fifty note",
+                "$50 today | fifty dollar today",
             })
     void acceptsNothingThatChangesTheMeaning(String written, String said) throws ProblemException {
         assertThat(said(written, "en-US")).doesNotContain(said);
