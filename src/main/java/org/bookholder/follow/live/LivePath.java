@@ -78,6 +78,9 @@ public final class LivePath {
     private int ending = -1;
     private StreamTime endingSince = StreamTime.ZERO;
 
+    /** The place in the script from which the line was last taken as ended; -1 if the reading has gone on since. */
+    private int endedAt = -1;
+
     public LivePath(ReadingGraph graph, ViterbiTracker tracker, Loudness loudness, OpenEarOpinion echo, int word) {
         this.graph = graph;
         this.tracker = tracker;
@@ -132,6 +135,7 @@ public final class LivePath {
 
     /** Moves the position to another word by hand. */
     public void move(int word) {
+        endedAt = -1;
         if (beams.isEmpty()) {
             settled = settled.orAt(word);
         } else {
@@ -180,10 +184,14 @@ public final class LivePath {
 
     /**
      * The end of the current line, if the line must be over although its last word was not recognised: something was
-     * heard in place of that word, or only the room has been heard for a while.
+     * heard in place of that word, or only the room has been heard for a while. It stays over until words say otherwise.
      */
     private OptionalInt lineEnd(PathStep best) {
         int word = graph.wordAt(best.place());
+        if (best.place() == endedAt) {
+            return OptionalInt.of(graph.firstWord(graph.line(word) + 1));
+        }
+        endedAt = -1;
         boolean begun = best.kind() != PathStep.Kind.START && !graph.beginsLine(word);
         if (best.kind() == PathStep.Kind.SUBSTITUTION && graph.beginsLine(word) && said()) {
             return OptionalInt.of(word);
@@ -191,6 +199,7 @@ public final class LivePath {
         if (begun && BROKEN_OFF.compareTo(loudness.quiet()) <= 0) {
             int next = graph.firstWord(graph.line(word) + 1);
             if (next == word + 1 || (next - word <= MOST_MISHEARD && saidUnheard(word, next))) {
+                endedAt = best.place();
                 return OptionalInt.of(next);
             }
         }
