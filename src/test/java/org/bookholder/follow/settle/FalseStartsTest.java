@@ -49,4 +49,46 @@ final class FalseStartsTest {
         assertThat(take.attempts()).extracting(Attempt::line).containsExactly(2);
         assertThat(take.asides()).hasSize(1);
     }
+
+    @Test
+    void aBeginningThatIsReadOnOnlyLaterIsAnAside() {
+        TakeSettled take = ReadAloud.of(LESSON)
+                .say("turned wheels slow lee |")
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .cut();
+        assertThat(take.attempts()).hasSize(1);
+        assertThat(take.asides()).extracting(Aside::said).containsExactly("turned wheels slow lee");
+    }
+
+    @Test
+    void aVeryShortBeginningIsAnAside() {
+        TakeSettled take = ReadAloud.of(LESSON)
+                .say("tern thy bee")
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .cut();
+        assertThat(take.asides()).isEmpty();
+        take = ReadAloud.of(LESSON)
+                .say("tern oh i")
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .cut();
+        assertThat(take.asides()).extracting(Aside::said).containsExactly("tern oh i");
+    }
+
+    @Test
+    void attemptsAndAsidesStayInOrderOfTime() {
+        TakeSettled take = ReadAloud.of(LESSON)
+                .say("turn the wheel slowly and watch the gap beside the brake")
+                .say("please give me another minute |")
+                .say("hay spook hat wrings")
+                .say("a spoke that rings low is loose and wants half a turn")
+                .say("was that all for today")
+                .cut();
+        assertThat(take.attempts())
+                .extracting(Attempt::ordinal, Attempt::line, Attempt::complete)
+                .containsExactly(tuple(1, 1, true), tuple(2, 2, false), tuple(3, 2, true));
+        assertThat(take.attempts()).extracting(Attempt::start).isSorted();
+        assertThat(take.asides())
+                .extracting(Aside::said)
+                .containsExactly("please give me another minute", "was that all for today");
+    }
 }
