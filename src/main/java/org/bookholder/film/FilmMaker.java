@@ -32,7 +32,7 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.CompletionLatch;
 
 /**
- * Makes a film: first its sound, then its pictures clip by clip, at last one file of both. It works in a folder beside the film's,
+ * Makes a film: its pictures clip by clip, its sound meanwhile, at last one file of both. It works in a folder beside the film's,
  * which goes when it is done or stopped; the film gets its name only when it is whole. Confined to one thread.
  */
 public final class FilmMaker {
@@ -106,15 +106,16 @@ public final class FilmMaker {
     }
 
     private FilmMade make(Path work) throws ProblemException, IOException {
-        FilmFormat format = order.format();
-        Path mix = new FilmSound(order.plan(), work, part -> listener.accept(part * SOUND * 0.6)).mix();
-        SoundFinish finish = new SoundFinish(work, format.loudness(), format.truePeak(), () -> {
-            rest();
-            listener.accept(SOUND * 0.8);
-        });
-        SoundFinish.Finished sound = finish.finish(mix);
         ClipStore store = kept.orElseGet(() -> new ClipStore(work.resolve("clips")));
-        List<String> clips = pictures(store);
+        PrivateFiles.createFolder(store.folder());
+        SoundFinish.Finished sound;
+        List<String> clips;
+        try (RunFolder place = RunFolder.create(store.folder());
+                FilmPictures pictures = pictures(store, place.path())) {
+            // FFmpeg makes pictures while the sound is mixed here.
+            sound = sound(work, pictures);
+            clips = pictures.make(made -> tell(SOUND, made), FilmMaker::rest);
+        }
         FilmWords words = FilmWords.of(order.plan(), order.script());
         Path whole = mux(work, clips.stream().map(store::file).toList(), sound, words);
         store.keepOnly(Set.copyOf(clips));
@@ -127,19 +128,32 @@ public final class FilmMaker {
                 sound.held());
     }
 
-    private List<String> pictures(ClipStore store) throws ProblemException, IOException {
-        double all = Math.max(1, order.plan().frames());
-        PrivateFiles.createFolder(store.folder());
-        try (RunFolder work = RunFolder.create(store.folder())) {
-            new AtomicFiles(Access.OWNER).writeAll(Map.of(work.path().resolve(FONT), out -> {
-                try (InputStream font = FilmMaker.class.getResourceAsStream(FONT_RESOURCE)) {
-                    Objects.requireNonNull(font, FONT_RESOURCE).transferTo(out);
-                }
-            }));
-            return new FilmPictures(
-                            order.plan(), order.format(), order.script(), order.draft(), FONT, store, work.path())
-                    .make(atOnce, made -> listener.accept(SOUND + PICTURES * made / all), FilmMaker::rest);
-        }
+    private SoundFinish.Finished sound(Path work, FilmPictures pictures) throws ProblemException {
+        Path mix = new FilmSound(order.plan(), work, part -> {
+                    pictures.step();
+                    tell(part * SOUND * 0.6, pictures.made());
+                })
+                .mix();
+        FilmFormat format = order.format();
+        return new SoundFinish(work, format.loudness(), format.truePeak(), () -> {
+                    pictures.step();
+                    tell(SOUND * 0.8, pictures.made());
+                    rest();
+                })
+                .finish(mix);
+    }
+
+    private void tell(double sound, long pictures) {
+        listener.accept(sound + PICTURES * pictures / Math.max(1, order.plan().frames()));
+    }
+
+    private FilmPictures pictures(ClipStore store, Path work) throws ProblemException, IOException {
+        new AtomicFiles(Access.OWNER).writeAll(Map.of(work.resolve(FONT), out -> {
+            try (InputStream font = FilmMaker.class.getResourceAsStream(FONT_RESOURCE)) {
+                Objects.requireNonNull(font, FONT_RESOURCE).transferTo(out);
+            }
+        }));
+        return new FilmPictures(order.plan(), order.format(), order.script(), order.draft(), FONT, store, work, atOnce);
     }
 
     private Path mux(Path work, List<Path> clips, SoundFinish.Finished sound, FilmWords words)

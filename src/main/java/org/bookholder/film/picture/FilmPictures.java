@@ -21,7 +21,7 @@ import org.bookholder.script.model.Script;
 import org.bookholder.timing.StreamTime;
 
 /** Makes the pictures of a film, clip by clip, several at once; those that are kept already are not made again. Confined to one thread. */
-public final class FilmPictures {
+public final class FilmPictures implements AutoCloseable {
     private static final int CARD_COLUMNS = 43;
 
     private final FilmPlan plan;
@@ -30,6 +30,10 @@ public final class FilmPictures {
     private final ClipCommand commands;
     private final ClipStore store;
     private final Path folder;
+    private final int atOnce;
+    private final List<String> names = new ArrayList<>();
+    private final List<Work> running = new ArrayList<>();
+    private long done;
 
     /** Is told how far the work is, in pictures made, several times a second; may end it by throwing. */
     @FunctionalInterface
@@ -46,15 +50,24 @@ public final class FilmPictures {
      * @param font name of the font's file in {@code folder}
      * @param store where clips are kept
      * @param folder where the work is done, on the same disk
+     * @param atOnce how many clips are made at once
      */
     public FilmPictures(
-            FilmPlan plan, FilmFormat format, Script script, boolean draft, String font, ClipStore store, Path folder) {
+            FilmPlan plan,
+            FilmFormat format,
+            Script script,
+            boolean draft,
+            String font,
+            ClipStore store,
+            Path folder,
+            int atOnce) {
         this.plan = plan;
         this.script = script;
         this.draft = draft;
         this.commands = new ClipCommand(format, draft, font);
         this.store = store;
         this.folder = folder;
+        this.atOnce = atOnce;
     }
 
     /** A clip that is being made. */
@@ -63,49 +76,56 @@ public final class FilmPictures {
     /**
      * Makes them.
      *
-     * @param atOnce how many clips at once
      * @return the names of the clips in the store, in order
      * @throws ProblemException if one cannot be made
      */
-    public List<String> make(int atOnce, Listener listener, Pause pause) throws ProblemException {
-        List<String> files = new ArrayList<>();
-        List<Work> running = new ArrayList<>();
-        long done = 0;
-        int next = 0;
-        try {
-            while (next < plan.clips().size() || !running.isEmpty()) {
-                while (next < plan.clips().size() && running.size() < atOnce) {
-                    FilmClip clip = plan.clips().get(next);
-                    List<Overlay> overlays = overlays(clip);
-                    String name = name(clip, overlays);
-                    files.add(name);
-                    if (store.has(name)
-                            || running.stream().anyMatch(work -> work.name().equals(name))) {
-                        done += clip.frames();
-                    } else {
-                        running.add(new Work(next, name, start(clip, overlays, name)));
-                    }
-                    next++;
-                }
-                pause.rest();
-                long now = done;
-                for (Work work : List.copyOf(running)) {
-                    if (work.run().runs()) {
-                        now += work.run().frames();
-                    } else {
-                        running.remove(work);
-                        listener.made(done);
-                        end(work);
-                        done += plan.clips().get(work.clip()).frames();
-                        now += plan.clips().get(work.clip()).frames();
-                    }
-                }
-                listener.made(now);
-            }
-        } finally {
-            running.forEach(work -> work.run().close());
+    public List<String> make(Listener listener, Pause pause) throws ProblemException {
+        while (step()) {
+            listener.made(made());
+            pause.rest();
         }
-        return files;
+        listener.made(made());
+        return List.copyOf(names);
+    }
+
+    /**
+     * Looks after what is being made, and begins what comes next; returns at once, so that other work can be done meanwhile.
+     *
+     * @return whether anything is left to be made
+     * @throws ProblemException if a clip cannot be made
+     */
+    public boolean step() throws ProblemException {
+        for (Work work : List.copyOf(running)) {
+            if (!work.run().runs()) {
+                running.remove(work);
+                end(work);
+                done += plan.clips().get(work.clip()).frames();
+            }
+        }
+        while (names.size() < plan.clips().size() && running.size() < atOnce) {
+            int number = names.size();
+            FilmClip clip = plan.clips().get(number);
+            List<Overlay> overlays = overlays(clip);
+            String name = name(clip, overlays);
+            names.add(name);
+            if (store.has(name) || running.stream().anyMatch(work -> work.name().equals(name))) {
+                done += clip.frames();
+            } else {
+                running.add(new Work(number, name, start(clip, overlays, name)));
+            }
+        }
+        return !running.isEmpty();
+    }
+
+    /** How many pictures have been made. */
+    public long made() {
+        return done + running.stream().mapToLong(work -> work.run().frames()).sum();
+    }
+
+    /** Ends what is still being made. */
+    @Override
+    public void close() {
+        running.forEach(work -> work.run().close());
     }
 
     private void end(Work work) throws ProblemException {

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.DoubleConsumer;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.plan.Heard;
@@ -30,7 +29,14 @@ public final class FilmSound {
 
     private final FilmPlan plan;
     private final Path folder;
-    private final DoubleConsumer listener;
+    private final Listener listener;
+
+    /** Is told how far the work is, several times a second, and may do other work meanwhile; may end it by throwing. */
+    @FunctionalInterface
+    public interface Listener {
+        /** So much of the work is done, 0 to 1. */
+        void mixed(double part) throws ProblemException;
+    }
 
     /**
      * Begins.
@@ -38,7 +44,7 @@ public final class FilmSound {
      * @param folder where its files go
      * @param listener is told the part of the work that is done, 0 to 1; may end it by throwing
      */
-    public FilmSound(FilmPlan plan, Path folder, DoubleConsumer listener) {
+    public FilmSound(FilmPlan plan, Path folder, Listener listener) {
         this.plan = plan;
         this.folder = folder;
         this.listener = listener;
@@ -97,7 +103,7 @@ public final class FilmSound {
                             source.getKey(),
                             source.getValue(),
                             folder.resolve("sound-" + before + ".f32"),
-                            decoded -> listener.accept(
+                            decoded -> listener.mixed(
                                     0.7 * (before + Math.min(1, decoded / Math.max(1, last))) / wanted.size())));
         }
         return sources;
@@ -119,7 +125,7 @@ public final class FilmSound {
             }
             out.write(sample);
             if (at % STEP == 0) {
-                listener.accept(0.7 + 0.3 * at / Math.max(1, plan.length().ticks()));
+                listener.mixed(0.7 + 0.3 * at / Math.max(1, plan.length().ticks()));
             }
         }
     }

@@ -41,7 +41,7 @@ final class SoundPieces {
     /** Is told after each block how many samples of the source were decoded; may end the work by throwing. */
     @FunctionalInterface
     interface Listener {
-        void decoded(long samples);
+        void decoded(long samples) throws ProblemException;
     }
 
     /**

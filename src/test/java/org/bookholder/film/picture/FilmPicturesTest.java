@@ -261,8 +261,11 @@ final class FilmPicturesTest {
             Files.copy(work.resolve("font.otf"), place.resolve("font.otf"));
             ClipStore store = new ClipStore(place.resolve("kept"));
             FilmPlan plan = new FilmPlan(rate, List.of(clip));
-            List<String> files = new FilmPictures(plan, format, Scripts.of("A line."), false, "font.otf", store, place)
-                    .make(1, made -> {}, () -> new CompletionLatch().await(20));
+            List<String> files;
+            try (FilmPictures pictures =
+                    new FilmPictures(plan, format, Scripts.of("A line."), false, "font.otf", store, place, 1)) {
+                files = pictures.make(made -> {}, () -> new CompletionLatch().await(20));
+            }
             return store.file(files.get(0));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
