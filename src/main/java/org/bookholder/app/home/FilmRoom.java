@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -194,10 +196,9 @@ final class FilmRoom {
     private record Last(Path session, Act act) {}
 
     private Optional<Last> undoable(FilmBoard board) {
-        List<Path> newestFirst = board.sessions().stream()
-                .map(FilmBoard.Source::folder)
-                .sorted((a, b) -> -1)
-                .toList();
+        List<Path> newestFirst = new ArrayList<>(
+                board.sessions().stream().map(FilmBoard.Source::folder).toList());
+        Collections.reverse(newestFirst);
         return Optional.ofNullable(decided.peek())
                 .flatMap(session -> last(board, session))
                 .or(() -> newestFirst.stream()
