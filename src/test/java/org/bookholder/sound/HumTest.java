@@ -72,6 +72,29 @@ final class HumTest {
         assertThat(Hum.of(low, 220).orElseThrow().tones()).containsExactly(1);
     }
 
+    /** Half of the rate is a multiple of 50 Hz here: the fastest sound that the samples can hold. */
+    @Test
+    void theFastestSoundThatTheRateCanHoldIsNoTone() {
+        float[] sound = Tones.mixed(Tones.sine(50, -47, 1_000, SECONDS), Tones.noise(-90, 1_000, SECONDS));
+        for (int i = 0; i < sound.length; i++) {
+            sound[i] += i % 2 == 0 ? 0.01f : -0.01f;
+        }
+        assertThat(Hum.of(sound, 1_000).orElseThrow().tones()).containsExactly(1);
+    }
+
+    @Test
+    void aToneAmongOthersAsLoudDoesNotStandOut() {
+        assertThat(hum(
+                        tone(50, -50),
+                        tone(42, -50),
+                        tone(44, -50),
+                        tone(46, -50),
+                        tone(54, -50),
+                        tone(56, -50),
+                        tone(58, -50)))
+                .isEmpty();
+    }
+
     /** A sine of a root mean square level. */
     private static float[] tone(double hertz, double level) {
         return Tones.sine(hertz, level + 10 * Math.log10(2), RATE, SECONDS);

@@ -53,6 +53,41 @@ final class SpeechLevelTest {
         assertThat(SpeechLevel.of(steady(-100, 5), RATE)).isEqualTo(new SpeechLevel(-120, 0));
     }
 
+    /**
+     * Thresholds lie 6.02 dB apart (P.56); the level at which the margin of 15.9 dB is met lies between two of them. At -36.12 dBFS
+     * both sounds are active (-19.96 dBFS, 0.26 dB too much), at -30.10 the louder one alone (-17 dBFS, 2.8 dB too little).
+     */
+    @Test
+    void theLevelIsSoughtBetweenTwoThresholds() {
+        SpeechLevel speech = SpeechLevel.of(Tones.joined(steady(-17, 20), steady(-33, 20)), RATE);
+        assertThat(speech.level()).isCloseTo(-19.7, within(0.15));
+    }
+
+    /** The envelope of clicks never comes within the margin of their level: all that is above the lowest threshold counts. */
+    @Test
+    void clicksHaveTheLevelOfTheTimeInWhichTheyAreHeard() {
+        float[] clicks = new float[10 * RATE];
+        for (int i = 0; i < clicks.length; i += RATE / 10) {
+            clicks[i] = 1;
+        }
+        SpeechLevel all = SpeechLevel.of(clicks, RATE);
+        assertThat(all.level()).isCloseTo(10 * Math.log10(10.0 / RATE), within(0.1));
+        assertThat(all.activity()).isCloseTo(1, within(0.02));
+        SpeechLevel half = SpeechLevel.of(Tones.joined(clicks, Tones.silence(RATE, 10)), RATE);
+        assertThat(half.level()).isCloseTo(all.level(), within(0.2));
+        assertThat(half.activity()).isCloseTo(0.5, within(0.03));
+    }
+
+    /** The envelope rises and falls within 0.03 s twice over (P.56), so that one click is heard longer than the hangover. */
+    @Test
+    void theEnvelopeIsSmooth() {
+        float[] clicks = new float[10 * RATE];
+        for (int i = 0; i < clicks.length; i += RATE) {
+            clicks[i] = 1;
+        }
+        assertThat(SpeechLevel.of(clicks, RATE).activity()).isBetween(0.3, 0.6);
+    }
+
     @Test
     void theRateDoesNotMatter() {
         float[] slow = steady(-30, 4);
