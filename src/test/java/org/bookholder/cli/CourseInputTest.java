@@ -69,7 +69,7 @@ final class CourseInputTest {
     @Test
     void recordingDaysInThePast() {
         files.file("course.yaml", "recording: {days: [2026-02-27, 2026-03-01]}\n");
-        plans("Why: every recording day is over; write new days into recording: days: in course.yaml.");
+        plans("Why: every recording day is over; add new days.");
         files.file("course.yaml", "recording: {days: [2026-03-01, 2026-03-09]}\n");
         plans("1 recording day of course.yaml is over.");
         assertThat(program.out()).contains("Session 1, 2026-03-09").doesNotContain("Why:");
@@ -87,9 +87,8 @@ final class CourseInputTest {
         plans("Why: 2026-03-09 is too short to read anything after 30 min of set-up; give it more hours, or set up"
                 + " faster.");
         files.file("course.yaml", "recording: {days: [{day: 2026-03-09, hours: 1}], set-up: 50}\n");
-        plans(
-                "Why: there are 18 min to record, and the days given hold at most 9 min of it, whole lessons and with their"
-                        + " breaks; add a day, of 59 min or more, or give the days more hours.");
+        plans("Why: there are 18 min to record, and the days given hold at most 9 min of it, whole lessons and with"
+                + " their breaks; add a day, of 59 min or more, or give the days more hours.");
         folder.resolve("settings").toFile().mkdirs();
         program.file("settings/limits.txt", "reading: 1, 1, 1\nvoice: 1, 1, 1\n");
         files.file("course.yaml", "recording: {ratio: 2}\n");

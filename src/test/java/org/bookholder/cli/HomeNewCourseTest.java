@@ -47,8 +47,11 @@ final class HomeNewCourseTest {
         assertThat(browser.text("#new-lessons"))
                 .contains("Lesson 1.md · 4 words · 0:02", "Lesson 2.md", "film.mp4: this kind of file can't be read");
         browser.click("#new-3");
-        browser.until("document.querySelector('#t1-1')");
-        assertThat(browser.text("#new-look")).contains("It can’t be read yet", "only headings and directions");
+        browser.until("document.querySelector('#t1-1')?.checked");
+        assertThat(browser.text("#new-look")).contains("Turn it slowly now.");
+        browser.click("#t1-1");
+        browser.until("document.querySelector('#new-look').textContent.includes('It can’t be read yet')");
+        assertThat(browser.text("#new-look")).contains("only headings and directions");
         browser.lookAtEverySize("new-course");
         browser.click("#t1-1");
         browser.until("document.querySelector('#new-look').textContent.includes('Turn it slowly now.')");

@@ -171,7 +171,9 @@ final class HomePageTest {
         browser.until("homeState.settings[1].fields.find((f) => f.name === 'hide').value === 'pace'");
         browser.click("#g-delivery-more > summary");
         browser.set("#s-delivery-height", "at least 720");
-        browser.until("homeState.settings[2].fields.find((f) => f.name === 'height').value === 'at least 720'");
+        browser.until(
+                "homeState.settings.find((g) => g.name === 'delivery').fields.find((f) => f.name === 'height').value"
+                        + " === 'at least 720'");
         assertThat(folder.resolve("settings/delivery.txt"))
                 .content()
                 .contains("height: at least 720", "container: mp4");

@@ -23,6 +23,11 @@ import org.openqa.selenium.Keys;
 /** The rooms for long work, in a real browser: what a command does is begun, shown and stopped there. */
 @Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 final class HomeRoomsTest {
+    /** Buttons of which the system, with colours of its own, hides the text behind a plate of the text's colour. */
+    private static final String PLATED = "[...document.querySelectorAll('button, a.button')].filter((one) => {"
+            + " const style = getComputedStyle(one); return style.forcedColorAdjust !== 'none'"
+            + " && style.backgroundColor === getComputedStyle(document.body).color; }).map((one) => one.textContent)";
+
     private final FakeEquipment equipment = new FakeEquipment();
 
     @TempDir
@@ -225,6 +230,13 @@ final class HomeRoomsTest {
         browser.until("document.querySelector('#gate .gate-row')");
         assertThat(browser.text("#gate")).contains("Not yet", "Missing: ", "Two wheels");
         browser.lookAtEverySize("home-gate");
+        browser.forcedColours();
+        for (String room : List.of("plan", "handoff", "check", "settings")) {
+            browser.value("document.dispatchEvent(new CustomEvent('go', { detail: '" + room + "' }))");
+            browser.until("document.querySelector('.middle-column > section:not([hidden]) button')");
+            assertThat(browser.seriousFaults()).as(room).isEmpty();
+            assertThat(browser.value(PLATED)).as(room + ", buttons").isEqualTo(List.of());
+        }
     }
 
     @Test

@@ -3,18 +3,22 @@ package org.bookholder.app.course;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.bookholder.course.Costs;
 import org.bookholder.course.Course;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.Text;
+import org.bookholder.course.edit.Balance;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.edit.EditPlan;
 import org.bookholder.course.edit.EditTask;
 import org.bookholder.course.edit.EditTasks;
 import org.bookholder.course.edit.EditText;
 import org.bookholder.course.edit.EditWeek;
+import org.bookholder.course.edit.LaunchDay;
 import org.bookholder.course.shoot.PlanText;
 import org.bookholder.course.shoot.PlannedSession;
 import org.bookholder.course.shoot.RecordingTask;
@@ -102,7 +106,7 @@ public final class PlanJson {
         EditPlan edit = EditPlan.of(tasks, course.editing(), burnDown.from(), 1);
         json.put("toEdit", EditText.amount(tasks));
         json.put("usual", EditText.sanity(edit.weeks().size()));
-        json.put("forecast", EditText.forecast(burnDown, edit));
+        forecast(json.putObject("forecast"), burnDown, edit);
         json.put("sources", EditText.sources(course.editing()));
         ArrayNode weeks = json.putArray("weeks");
         for (int i = 0; i < edit.weeks().size(); i++) {
@@ -110,22 +114,39 @@ public final class PlanJson {
                     weeks.addObject().put("rest", edit.finishesRest(i)),
                     edit.weeks().get(i));
         }
-        String launch = status.board().finished()
-                ? ""
-                : course.launch()
-                        .map(hoped -> String.join(
-                                " ",
-                                EditText.launch(
-                                        hoped,
-                                        tasks,
-                                        course.editing(),
-                                        status.board().today())))
-                        .orElse("");
-        json.put("launch", launch);
-        strings(
-                json,
-                "costs",
-                course.costs().map(costs -> EditText.costs(costs, tasks)).orElse(List.of()));
+        if (!status.board().finished()) {
+            course.launch()
+                    .ifPresent(hoped -> LaunchDay.of(
+                                    hoped,
+                                    tasks,
+                                    course.editing(),
+                                    status.board().today())
+                            .ifPresent(stands -> json.putObject("launch")
+                                    .put("day", hoped.toString())
+                                    .put("stands", stands.name())));
+        }
+        course.costs().ifPresent(costs -> costs(json.putObject("costs"), costs, tasks));
+    }
+
+    private static void forecast(ObjectNode node, BurnDown burnDown, EditPlan edit) {
+        boolean done = !burnDown.real().isEmpty()
+                && burnDown.real().get(burnDown.real().size() - 1) == 0;
+        node.put("planned", edit.ends(burnDown.from()).toString()).put("done", done);
+        node.put("day", burnDown.forecast().map(LocalDate::toString).orElse(""));
+        node.put("speed", burnDown.speed()).put("from", burnDown.speedFrom());
+    }
+
+    /** Amounts of money are in the course's currency. */
+    private static void costs(ObjectNode node, Costs costs, List<EditTask> tasks) {
+        double hours = tasks.stream().mapToDouble(EditTask::hours).sum();
+        Balance balance = Balance.of(costs, hours);
+        node.put("currency", costs.currency()).put("equipment", costs.equipment());
+        node.put("hours", hours).put("hour", costs.hour());
+        node.put("own", balance.own()).put("ownSales", balance.ownSales());
+        if (costs.hired() > 0) {
+            node.put("quote", costs.hired()).put("hired", balance.hired()).put("hiredSales", balance.hiredSales());
+        }
+        node.put("price", costs.price()).put("kept", costs.kept());
     }
 
     private void week(ObjectNode node, EditWeek week) {

@@ -2,8 +2,6 @@ package org.bookholder.app.home;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.bookholder.app.delivery.DeliveryProfiles;
@@ -13,11 +11,8 @@ import org.bookholder.course.CourseFile;
 import org.bookholder.delivery.Profile;
 import org.bookholder.delivery.ProfileForm;
 import org.bookholder.files.Access;
-import org.bookholder.files.AtomicFiles;
-import org.bookholder.files.DiskProblems;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.settings.Form;
-import org.bookholder.settings.SettingsFile;
 
 /** The delivery profile of the course that the page shows, if it has one of its own. */
 final class CourseProfile {
@@ -65,14 +60,7 @@ final class CourseProfile {
      */
     void make(CourseFile course) throws ProblemException {
         Path file = course.folder().resolve(NAME);
-        if (!Files.exists(file)) {
-            String lines = String.join("\n", ProfileForm.lines(DeliveryProfiles.usual(here))) + "\n";
-            try {
-                new AtomicFiles(Access.SYSTEM_DEFAULT).write(file, lines);
-            } catch (IOException e) {
-                throw DiskProblems.writing(file, e);
-            }
-        }
+        DeliveryProfiles.begin(file, DeliveryProfiles.usual(here), Access.SYSTEM_DEFAULT);
         course.set("delivery", NAME);
     }
 
@@ -84,6 +72,6 @@ final class CourseProfile {
     void set(String name, String value) throws ProblemException {
         Path file = path().orElseThrow(
                         () -> new ProblemException("this course has no profile of its own", name, "make one first"));
-        ProfileForm.set(new SettingsFile(file, "the profile"), name, value.strip());
+        DeliveryProfiles.set(file, name, value);
     }
 }

@@ -3,9 +3,6 @@ package org.bookholder.app.home;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,9 +18,6 @@ import org.bookholder.delivery.Profile;
 import org.bookholder.delivery.ProfileForm;
 import org.bookholder.fatigue.LimitsForm;
 import org.bookholder.files.Access;
-import org.bookholder.files.AtomicFiles;
-import org.bookholder.files.DiskProblems;
-import org.bookholder.files.PrivateFiles;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.settings.Form;
 import org.bookholder.settings.Form.Field;
@@ -108,25 +102,13 @@ final class HomeSettings {
             case "window" -> WindowPreferences.ofMachine(here).set(WindowForm.FORM, name, text);
             case "pace" ->
                 new TargetPaces(here, DayService.SOLE_PRESENTER).file().set(TargetPaces.FORM, name, text);
-            case "delivery" -> delivery(name, text);
+            case "delivery" -> {
+                DeliveryProfiles.begin(here.delivery(), ProfileForm.usual(), Access.OWNER);
+                DeliveryProfiles.set(here.delivery(), name, text);
+            }
             case "home" -> own.set(FORM, name, text);
             default -> throw new ProblemException("there are no such settings", group, "choose another one");
         }
-    }
-
-    /** A profile checks only what it sets, so the first change writes down all that was checked before. */
-    private void delivery(String name, String value) throws ProblemException {
-        Path file = here.delivery();
-        if (!Files.exists(file)) {
-            String lines = String.join("\n", ProfileForm.lines(ProfileForm.usual())) + "\n";
-            try {
-                PrivateFiles.createFolderFor(file);
-                new AtomicFiles(Access.OWNER).write(file, lines);
-            } catch (IOException e) {
-                throw DiskProblems.writing(file, e);
-            }
-        }
-        ProfileForm.set(new SettingsFile(file, "the profile"), name, value);
     }
 
     /** The rest that starts a new day can't be shorter than a break. */

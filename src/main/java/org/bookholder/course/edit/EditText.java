@@ -101,7 +101,7 @@ public final class EditText {
         return text
                 + String.format(
                         Locale.ROOT,
-                        "unless set in course.yaml those of a university's course team (Crosslin, Creating Online"
+                        "unless you set them those of a university's course team (Crosslin, Creating Online"
                                 + " Learning Experiences, ch. 10: trade practice). At most %s a week (common practice:"
                                 + " %d) and %s hours (common practice beside other work: %.0f), %.0f %% of them slack"
                                 + " for revisions and retakes (%.0f %% unless set: our choice).",
@@ -167,17 +167,18 @@ public final class EditText {
 
     /** Compares a hoped-for day with the forecast, line by line. */
     public static List<String> launch(LocalDate hoped, List<EditTask> tasks, Editing editing, LocalDate today) {
-        BurnDown burnDown = BurnDown.of(tasks, editing, today);
         String begins = "You hoped to launch on " + hoped;
-        if (burnDown.forecast().isEmpty()) {
-            return hoped.isBefore(today) ? Text.wrap(begins + ", which is over.") : List.of();
-        }
-        LocalDate end = burnDown.forecast().get();
-        return Text.wrap(
-                end.isBefore(hoped)
-                        ? begins + ": by the forecast the edit is done before it; what the checks find comes on top."
-                        : begins + ": by the forecast the edit is not done by then. More hours a week, simpler pictures"
-                                + " or a shorter course would help.");
+        return LaunchDay.of(hoped, tasks, editing, today)
+                .map(stands -> Text.wrap(begins
+                        + switch (stands) {
+                            case OVER -> ", which is over.";
+                            case IN_TIME ->
+                                ": by the forecast the edit is done before it; what the checks find comes on top.";
+                            case LATE ->
+                                ": by the forecast the edit is not done by then. More hours a week, simpler pictures"
+                                        + " or a shorter course would help.";
+                        }))
+                .orElse(List.of());
     }
 
     /** Costs, line by line. */

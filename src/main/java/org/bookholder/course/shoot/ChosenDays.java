@@ -13,8 +13,7 @@ import org.bookholder.course.Shooting.Day;
  * other days have no room for them. All else is planned by {@link SessionPlanner}.
  */
 public final class ChosenDays {
-    private static final String FULL =
-            "the days on which you put lessons have no more room; write new days into recording: days: in course.yaml";
+    private static final String FULL = "the days on which you put lessons have no more room; add new days";
 
     private final Assignment placed;
     private final List<RecordingTask> rest;

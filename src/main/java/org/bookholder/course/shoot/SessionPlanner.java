@@ -47,11 +47,7 @@ public final class SessionPlanner {
         }
         if (dated && days.isEmpty()) {
             return new SessionPlan(
-                    List.of(),
-                    works,
-                    List.of("every recording day is over; write new days into recording: days: in course.yaml"),
-                    over,
-                    List.of());
+                    List.of(), works, List.of("every recording day is over; add new days"), over, List.of());
         }
         if (!dated) {
             days = List.of(new Day(LocalDate.EPOCH, Shooting.USUAL_START, Shooting.USUAL_LENGTH));

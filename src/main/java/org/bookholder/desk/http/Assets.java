@@ -21,6 +21,8 @@ final class Assets {
             "today.js",
             "folder.js",
             "onday.js",
+            "drag.js",
+            "wire.js",
             "order.js",
             "day.js",
             "jobs.js",

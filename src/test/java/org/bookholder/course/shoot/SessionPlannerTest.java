@@ -158,8 +158,7 @@ final class SessionPlannerTest {
     void saysThatTheDaysAreOver() {
         SessionPlan plan = SessionPlanner.plan(
                 works(10), new Shooting(days(180), Duration.ZERO, Optional.empty()), TERMS, LocalDate.of(2028, 1, 1));
-        assertThat(plan.why())
-                .containsExactly("every recording day is over; write new days into recording: days: in course.yaml");
+        assertThat(plan.why()).containsExactly("every recording day is over; add new days");
         assertThat(plan.left()).hasSize(1);
     }
 

@@ -8,6 +8,7 @@ import { hearLine } from './pickups.js';
 import { leave, selectNext } from './script.js';
 import { seenHeld, seenResting, seenRound, seenTake } from './seen.js';
 import { chosenLine, justMarked, seenNoteSubject, seenSubject } from './subject.js';
+import { AWAY } from './wire.js';
 import { aloud, byId, el } from './words.js';
 import { model } from './model.js';
 
@@ -112,7 +113,7 @@ export function liveKey(key) {
   const action = shown().find((a) => a.key === key);
   if (!action) return false;
   if (able(action)) action.run();
-  else if (!connected()) aloud('The program cannot be reached.');
+  else if (!connected()) aloud(AWAY);
   return true;
 }
 

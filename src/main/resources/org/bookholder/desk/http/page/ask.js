@@ -1,12 +1,13 @@
 // What a room of the program's own page asks for: one question, one answer, or the reason why there is none.
 
+import { AWAY, ask, sending } from './wire.js';
+
 /** A recogniser may have to be loaded first. */
 const PATIENCE = 60_000;
-const AWAY = 'The program cannot be reached.';
 
 async function answered(path, options) {
   try {
-    const answer = await fetch(path, { method: 'POST', signal: AbortSignal.timeout(PATIENCE), ...options });
+    const answer = await ask(path, { signal: AbortSignal.timeout(PATIENCE), ...options });
     return answer.ok ? await answer.json() : { trouble: `${await answer.text()}.` };
   } catch (failure) {
     return { trouble: failure.name === 'TimeoutError' ? 'The program does not answer.' : AWAY };
@@ -25,10 +26,9 @@ export const askOf = (how) => { course = how; };
 export const ofCourse = (what) => ({ of: course(), ...what });
 
 /** Asks a room for something; the answer's `trouble` says why there is none. */
-export const question = (room, what) => answered('ask', {
-  headers: { 'Content-Type': 'application/json' },
-  body: JSON.stringify({ room, ...(OF_COURSE.includes(room) ? ofCourse(what) : what) }) });
+export const question = (room, what) => answered('ask',
+  sending({ room, ...(OF_COURSE.includes(room) ? ofCourse(what) : what) }));
 
 /** Asks about a file that was dropped on the page. */
 export const dropped = (what, file) => answered(`dropped?${new URLSearchParams(what)}`, {
-  headers: { 'Content-Type': 'application/octet-stream' }, body: file });
+  method: 'POST', headers: { 'Content-Type': 'application/octet-stream' }, body: file });

@@ -1,13 +1,14 @@
 // The desk of a course: its sessions, the pickups of all of them, its board and plan.
 
 import { dayOf, learnZone, now, timeOf } from './daytime.js';
-import { ask, enter, request } from './door.js';
+import { enter, request } from './door.js';
 import { meant, showKeys } from './keys.js';
 import { REASONS as COMMON, entry, why, within } from './listed.js';
 import { sure } from './model.js';
 import { foldRail, links, ofDesk, rooms, works } from './rail.js';
 import { fillSheet } from './sheet.js';
-import { byId, clock, count, dated, el, fill, linesRead, put } from './words.js';
+import { ask } from './wire.js';
+import { byId, clock, count, dated, el, fill, linesRead, longDay, put } from './words.js';
 import { dress, turn } from './dress.js';
 
 const VIEWS = ['sessions', 'pickups', 'board'];
@@ -303,7 +304,7 @@ byId('print').addEventListener('click', print);
 window.addEventListener('beforeprint', () => course && layOut());
 byId('undo').addEventListener('click', undo);
 document.addEventListener('keydown', onKey);
-const date = () => put('date', new Date(now()).toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'long' }));
+const date = () => put('date', longDay(new Date(now())));
 date();
 setInterval(date, 60_000);
 start();

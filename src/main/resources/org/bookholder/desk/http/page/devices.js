@@ -1,9 +1,7 @@
 // The devices that were let in: each can be let out again. Shown to the program's own page on this machine only.
 
-import { ask } from './door.js';
-import { el } from './words.js';
-
-const when = (ms) => new Date(ms).toLocaleString('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
+import { AWAY, ask, sending } from './wire.js';
+import { el, when } from './words.js';
 
 /** Fills a box with the list; leaves it empty on a page that may not see it. */
 export async function showDevices(box) {
@@ -29,8 +27,7 @@ function row(box, { id, name, own, acts, self, since, seen }) {
 }
 
 async function letOut(box, id) {
-  const answer = await ask('devices', {
-    method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify({ out: id }) }).catch(() => null);
+  const answer = await ask('devices', sending({ out: id })).catch(() => null);
   if (answer?.ok) list(box, await answer.json());
-  else box.querySelector('.wrong').textContent = answer ? await answer.text() : 'The program cannot be reached.';
+  else box.querySelector('.wrong').textContent = answer ? await answer.text() : AWAY;
 }

@@ -2,21 +2,13 @@
 
 import { learnTime } from './daytime.js';
 import { bare, find, goIn, join, remember, returned } from './place.js';
+import { AWAY, ask, sending } from './wire.js';
 import { byId, el, put } from './words.js';
 
 const AGAIN = 2000;
 
-/** Without a limit, a request on a dead network would wait for minutes. */
-const PATIENCE = 8000;
-
-export const ask = (path, options = {}) => fetch(path, { ...options, signal: AbortSignal.timeout(PATIENCE) });
-
 async function post(path, body) {
-  const answer = await ask(path, {
-    method: 'POST',
-    headers: { 'Content-Type': 'application/json' },
-    body: JSON.stringify(body),
-  });
+  const answer = await ask(path, sending(body));
   // Always read the answer to its end, which frees the connection.
   const text = await answer.text();
   return { ok: answer.ok, status: answer.status, text: answer.ok ? '' : text };
@@ -94,7 +86,7 @@ export async function enter(inside, say) {
 function askForCode(how, inside, say) {
   const tryCode = async (event) => {
     event.preventDefault();
-    const answer = await join(byId('code').value).catch(() => ({ trouble: 'The program cannot be reached.' }));
+    const answer = await join(byId('code').value).catch(() => ({ trouble: AWAY }));
     put('refused', answer.trouble ?? '');
     if (answer.place && !goIn(answer)) enter(inside, say);
   };

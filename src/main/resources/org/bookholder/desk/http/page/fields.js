@@ -1,6 +1,7 @@
 // The fields of a room's form. Each makes its element, fills in what can be chosen, and gives its value.
 
 import { chooseFiles, chooseFolder } from './folder.js';
+import { AWAY, ask } from './wire.js';
 import { el } from './words.js';
 
 const field = (id, label, more, ...children) => el('div', { class: 'work-field' }, el('label', { for: id, class: 'label' }, label), ...children,
@@ -102,8 +103,8 @@ export async function drop(list, dropped) {
   trouble.textContent = '';
   for (const file of dropped) {
     const query = `folder?find=${encodeURIComponent(file.name)}&size=${file.size}`;
-    const answer = await fetch(query).catch(() => null);
+    const answer = await ask(query).catch(() => null);
     if (answer?.ok) list.add([(await answer.json()).path]);
-    else trouble.textContent = answer ? await answer.text() : 'The program cannot be reached.';
+    else trouble.textContent = answer ? await answer.text() : AWAY;
   }
 }

@@ -1,7 +1,7 @@
 // Choosing a folder or files: in the system's own dialog where there is one, else in a list of the user's folders.
 
 import { question } from './ask.js';
-import { ask } from './door.js';
+import { AWAY, ask } from './wire.js';
 import { byId, count, el } from './words.js';
 
 /** What is being chosen: a course's folder, any folder, or files of a kind. */
@@ -67,7 +67,7 @@ async function list(path) {
   let answer = await ask(`folder?path=${encodeURIComponent(path)}`).catch(() => null);
   if (path && path === last && !answer?.ok) answer = await ask('folder?path=').catch(() => null);
   if (!answer?.ok) {
-    show(el('p', { class: 'wrong', role: 'alert' }, answer ? await answer.text() : 'The program cannot be reached.'),
+    show(el('p', { class: 'wrong', role: 'alert' }, answer ? await answer.text() : AWAY),
       el('p', { class: 'choices' }, close()));
     return;
   }

@@ -14,7 +14,7 @@ import { ROOMS } from './rooms.js';
 import { goesOn, readNext, showNext, showOrder, showReading } from './today.js';
 import { refreshRoom, showRoom } from './work.js';
 import { OWN } from './views.js';
-import { byId, count, el, fill, hours, put } from './words.js';
+import { byId, count, el, fill, hours, longDay, put } from './words.js';
 
 const NUMBERED = ['today', 'settings', 'tools'];
 const VIEWS = [...NUMBERED, ...Object.keys(OWN)];
@@ -112,10 +112,7 @@ const amount = (today) => `${count(today.lessons, 'lesson')}, about ${count(toda
 
 function nextDay(today) {
   if (today?.day !== 'later' || today.finished) return '';
-  const then = new Date(`${today.date}T12:00`);
-  const date = then.toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'long',
-    ...(then.getFullYear() === new Date().getFullYear() ? {} : { year: 'numeric' }) });
-  return `Next recording day: ${date}. ${amount(today)}.`;
+  return `Next recording day: ${longDay(new Date(`${today.date}T12:00`))}. ${amount(today)}.`;
 }
 
 function readToday(day) {
@@ -245,7 +242,7 @@ byId('new-course').addEventListener('click', () => go('new'));
 document.addEventListener('go', ({ detail }) => go(detail));
 byId('quit').addEventListener('click', () => quit(false));
 document.addEventListener('keydown', onKey);
-const date = () => put('date', new Date().toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'long' }));
+const date = () => put('date', longDay(new Date()));
 date();
 setInterval(date, 60_000);
 const asked = new URLSearchParams(location.search).get('view');

@@ -1,6 +1,7 @@
 // The connection of the program's own page: what it shows comes as named parts, each replaced when it changes.
 
-import { ask, enter } from './door.js';
+import { enter } from './door.js';
+import { ask } from './wire.js';
 import { byId, el } from './words.js';
 
 /** The program sends a heartbeat every 5 s; after this time without one, the connection counts as lost. */

@@ -1,9 +1,10 @@
 // The connection to the program: log in, receive changes, send actions.
 
 import { learnZone } from './daytime.js';
-import { ask, enter } from './door.js';
+import { enter } from './door.js';
 import { flush, giveUp, givenUp, send, tellWith } from './outbox.js';
 import { ME } from './author.js';
+import { ask } from './wire.js';
 import { aloud, byId, put } from './words.js';
 import { model, takeChange, takeWhole } from './model.js';
 import { ownIsDone } from './seen.js';

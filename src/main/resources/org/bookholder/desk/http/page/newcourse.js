@@ -2,6 +2,7 @@
 // Each is shown as it will be read before anything is written.
 
 import { dropped, question } from './ask.js';
+import { takingFiles } from './drag.js';
 import { chooseFolder } from './folder.js';
 import { showLook } from './look.js';
 import { byId, count, el, short } from './words.js';
@@ -52,7 +53,7 @@ const names = () => el('div', {},
       el('div', {}, el('span', { class: 'label' }, 'Where'), el('button', { type: 'button', id: 'new-place', onclick: choosePlace }, 'In your home folder'))));
 
 const places = () => [
-  el('div', { class: 'drop', id: 'drop', ondragover: over, ondragleave: () => byId('drop').classList.remove('over'), ondrop: drop },
+  el('div', { class: 'drop', id: 'drop', ...takingFiles('over', take) },
     el('p', {}, 'Drop your lessons here: Word, Markdown or text files, one for each lesson.'),
     el('p', { class: 'choices' },
       el('input', { type: 'file', id: 'files', multiple: true, accept: '.docx,.odt,.html,.htm,.md,.markdown,.txt', class: 'hidden-text',
@@ -79,17 +80,6 @@ const choosePlace = () => chooseFolder((folder) => {
   byId('new-place').textContent = `In ${folder}`;
   return true;
 }, 'Choose a place for it');
-
-function over(event) {
-  event.preventDefault();
-  byId('drop').classList.add('over');
-}
-
-function drop(event) {
-  event.preventDefault();
-  byId('drop').classList.remove('over');
-  take([...event.dataTransfer.files]);
-}
 
 async function take(files) {
   tell('');

@@ -1,14 +1,8 @@
 // Putting a lesson of the plan on another day: a handle on each lesson, to drag onto a day or a session with any pointer, or to press
 // for a list of days.
 
+import { drag } from './drag.js';
 import { byId, el, said } from './words.js';
-
-/** A handle must be dragged this far, in pixels, before anything moves: a click is no drag. */
-const FAR = 6;
-
-/** So near an edge of the window, in pixels, the page scrolls while something is dragged, and so fast. */
-const EDGE = 70;
-const SPEED = 9;
 
 /**
  * The handle of a lesson.
@@ -22,7 +16,7 @@ export const dayHandle = (lesson, days, put) => {
   return el('button', {
     type: 'button', class: 'handle', id: `day-of-${lesson.script}`, title: 'Drag onto a day, or press for a list of days',
     'aria-label': `Put ${lesson.title} on another day`,
-    onpointerdown: (event) => drag(event, put, () => { dragged = true; }),
+    onpointerdown: (event) => take(event, put, () => { dragged = true; }),
     onclick: () => {
       if (!dragged) choose(lesson, days, put);
       dragged = false;
@@ -30,57 +24,17 @@ export const dayHandle = (lesson, days, put) => {
   }, '⠿');
 };
 
-const targetAt = (x, y) => document.elementFromPoint(x, y)?.closest('[data-day]') ?? null;
-
-function drag(event, put, going) {
-  if (event.button !== 0) return;
-  const handle = event.currentTarget;
-  const row = handle.closest('li');
-  const from = { x: event.clientX, y: event.clientY + scrollY };
-  let last = null;
+function take(event, put, begins) {
   let target = null;
-  let moves = false;
-  let frame = 0;
-  handle.setPointerCapture(event.pointerId);
-  const mark = (next) => {
-    target?.classList.remove('over-day');
-    target = next;
-    target?.classList.add('over-day');
-  };
-  const follow = () => {
-    row.style.translate = `${last.x - from.x}px ${last.y + scrollY - from.y}px`;
-    mark(targetAt(last.x, last.y));
-  };
-  const scroll = () => {
-    const by = last.y < EDGE ? -SPEED : last.y > innerHeight - EDGE ? SPEED : 0;
-    if (by) {
-      scrollBy(0, by);
-      follow();
-    }
-    frame = requestAnimationFrame(scroll);
-  };
-  const moved = (e) => {
-    last = { x: e.clientX, y: e.clientY };
-    if (!moves && Math.hypot(last.x - from.x, last.y + scrollY - from.y) > FAR) {
-      moves = true;
-      going();
-      row.classList.add('dragged');
-      frame = requestAnimationFrame(scroll);
-    }
-    if (moves) follow();
-  };
-  const end = (e) => {
-    handle.removeEventListener('pointermove', moved);
-    cancelAnimationFrame(frame);
-    row.classList.remove('dragged');
-    row.style.translate = '';
-    const day = target?.dataset.day;
-    mark(null);
-    if (moves && day && e.type === 'pointerup') put(day);
-  };
-  handle.addEventListener('pointermove', moved);
-  handle.addEventListener('pointerup', end, { once: true });
-  handle.addEventListener('pointercancel', end, { once: true });
+  drag(event, event.currentTarget.closest('li'), {
+    begins,
+    over(at) {
+      target?.classList.remove('over-day');
+      target = at && document.elementFromPoint(at.x, at.y)?.closest('[data-day]');
+      target?.classList.add('over-day');
+    },
+    drop: () => { if (target?.dataset.day) put(target.dataset.day); },
+  });
 }
 
 /** The list of days, for keys and for fingers. */

@@ -1,9 +1,7 @@
 // Putting today's lessons in order: a handle on each row, to drag with any pointer or to move with the arrow keys.
 
+import { drag } from './drag.js';
 import { byId, el } from './words.js';
-
-/** A row must be dragged this far, in pixels, before anything moves: a click is no drag. */
-const FAR = 6;
 
 const names = (home) => home.course.today.order.filter((row) => row.kind === 'lesson').map((row) => row.name);
 
@@ -34,40 +32,19 @@ function placeAt(y) {
   return after < 0 ? rows.length : after;
 }
 
-function drag(event, home, act, name) {
-  if (event.button !== 0) return;
-  const handle = event.currentTarget;
-  const row = handle.closest('.lesson');
-  const from = event.clientY;
-  let going = false;
-  handle.setPointerCapture(event.pointerId);
-  const over = () => document.querySelectorAll('.lesson.before, .lessons.last').forEach((e) => e.classList.remove('before', 'last'));
-  const show = (y) => {
-    over();
-    const place = placeAt(y);
-    const rows = [...(byId('todays')?.querySelectorAll('.lesson:not(.dragged)') ?? [])];
-    if (place >= 0 && place < rows.length) rows[place].classList.add('before');
-    else if (place >= 0) byId('todays').classList.add('last');
-  };
-  const moved = (e) => {
-    going ||= Math.abs(e.clientY - from) > FAR;
-    if (!going) return;
-    row.classList.add('dragged');
-    row.style.translate = `0 ${e.clientY - from}px`;
-    show(e.clientY);
-  };
-  const end = (e) => {
-    handle.removeEventListener('pointermove', moved);
-    over();
-    row.classList.remove('dragged');
-    row.style.translate = '';
-    if (going && e.type === 'pointerup') move(home, act, name, placeAt(e.clientY));
-  };
-  handle.addEventListener('pointermove', moved);
-  handle.addEventListener('pointerup', end, { once: true });
-  handle.addEventListener('pointercancel', end, { once: true });
+function show(at) {
+  document.querySelectorAll('.lesson.before, .lessons.last').forEach((e) => e.classList.remove('before', 'last'));
+  const place = at ? placeAt(at.y) : -1;
+  const rows = [...(byId('todays')?.querySelectorAll('.lesson:not(.dragged)') ?? [])];
+  if (place >= 0 && place < rows.length) rows[place].classList.add('before');
+  else if (place >= 0) byId('todays').classList.add('last');
+}
+
+function take(event, home, act, name) {
+  const drop = (at) => move(home, act, name, placeAt(at.y));
+  drag(event, event.currentTarget.closest('.lesson'), { over: show, drop, sideways: false });
   event.preventDefault();
-  handle.focus();
+  event.currentTarget.focus();
 }
 
 /** The handle of a lesson's row. */
@@ -76,7 +53,7 @@ export function handle(home, row, act) {
   return el('button', {
     type: 'button', class: 'handle', id: `move-${row.name}`,
     'aria-label': today ? `Move ${row.title}: arrow keys, or Delete to leave it out today` : `Read ${row.title} today: arrow up`,
-    title: 'Drag, or use the arrow keys', onpointerdown: (event) => drag(event, home, act, row.name),
+    title: 'Drag, or use the arrow keys', onpointerdown: (event) => take(event, home, act, row.name),
     onkeydown: (event) => onKey(event, home, act, row.name),
   }, '⠿');
 }

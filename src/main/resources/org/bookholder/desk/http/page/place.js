@@ -1,7 +1,8 @@
 // The part of the address that belongs to this browser, below which alone its cookie is sent, and how an open page comes back after the
 // program was started again.
 
-const PATIENCE = 8000;
+import { ask, sending } from './wire.js';
+
 const PLACE = /^\/in\/[\w-]+(?=\/)/;
 
 /** What this page needs to come back: in memory only, so that no other program that takes the port can read it. */
@@ -25,12 +26,7 @@ const mark = () => kept('mark', Array.from(crypto.getRandomValues(new Uint32Arra
 
 /** Gives a code; the answer has the `place` of this browser's pages, or says what the `trouble` is. */
 export async function join(code) {
-  const answer = await fetch('join', {
-    method: 'POST',
-    headers: { 'Content-Type': 'application/json' },
-    body: JSON.stringify({ code, mark: mark() }),
-    signal: AbortSignal.timeout(PATIENCE),
-  });
+  const answer = await ask('join', sending({ code, mark: mark() }));
   if (!answer.ok) return { trouble: await answer.text() };
   const { place } = await answer.json();
   try {
@@ -81,8 +77,7 @@ async function proves() {
   const challenge = Array.from(crypto.getRandomValues(new Uint32Array(6)), (n) => n.toString(36)).join('');
   const bytes = (text) => new TextEncoder().encode(text);
   try {
-    const answer = await fetch(`proof?${new URLSearchParams({ challenge, device: back.device })}`,
-      { credentials: 'omit', signal: AbortSignal.timeout(PATIENCE) });
+    const answer = await ask(`proof?${new URLSearchParams({ challenge, device: back.device })}`, { credentials: 'omit' });
     const { proof } = await answer.json();
     const key = await crypto.subtle.importKey('raw', bytes(back.prover), { name: 'HMAC', hash: 'SHA-256' }, false, ['verify']);
     const signature = Uint8Array.from(atob(proof.replaceAll('-', '+').replaceAll('_', '/')), (c) => c.charCodeAt(0));

@@ -5,7 +5,7 @@ import { saving, typeAgain, typedIn } from './inputs.js';
 import { fieldOf } from './options.js';
 import { dayHandle } from './onday.js';
 import { planned } from './planned.js';
-import { byId, el, fill, said } from './words.js';
+import { byId, el, fill, longDay, said } from './words.js';
 
 const GROUPS = { '': 'The course', recording: 'Recording', editing: 'Editing', costs: 'Costs' };
 let plan = null;
@@ -147,7 +147,7 @@ function calendar() {
 
 function day(date) {
   const on = plan.days.includes(date);
-  const name = new Date(`${date}T12:00`).toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'long' });
+  const name = longDay(new Date(`${date}T12:00`));
   return el('button', {
     type: 'button', id: `day-${date}`, 'data-day': date >= plan.today && date, 'aria-pressed': String(on), 'aria-label': name, class: date === plan.today ? 'today' : '',
     onclick: async () => { byId('plan-wrong').textContent = await told({ do: 'day', day: date, on: !on }); },

@@ -2,26 +2,28 @@
 
 import { count, dated, el, said } from './words.js';
 
-/** What the terminal says of the course's file, said of the page that the reader has before them. */
-const HERE = [[/; write new days into .*$/, '; click new ones in the calendar above'],
-  [/no quote; write .*$/, 'no quote yet; give one below'], ['All figures are from course.yaml.', 'All figures are from the form below.'],
-  ['unless set in course.yaml', 'unless set below']];
-
-const here = (text) => HERE.reduce((now, [from, to]) => now.replace(from, to), dated(text));
-
 const USES = { SET_UP: 'Set up', BREAK: 'Break, away from the screen' };
 
 /** The plan, as sections. */
 export const planned = (plan, handle) => [
   el('section', { class: 'group' }, el('h3', {}, 'Sessions'), ...sessions(plan, handle)),
   el('section', { class: 'group' }, el('h3', {}, 'Weeks of editing'), ...editing(plan)),
-  ...(plan.costs.length ? [el('section', { class: 'group' }, el('h3', {}, 'What it costs'), ...plan.costs.map(cost))] : []),
+  ...(plan.costs ? [el('section', { class: 'group' }, el('h3', {}, 'What it costs'), ...costs(plan.costs))] : []),
   el('details', { class: 'group sources' }, el('summary', {}, 'Where the figures come from'),
-    el('p', { class: 'small' }, plan.limits, ' You set your own under Settings.'), el('p', { class: 'small' }, here(plan.sources))),
+    el('p', { class: 'small' }, plan.limits, ' You set your own under Settings.'), el('p', { class: 'small' }, plan.sources)),
 ];
 
-/** The server indents what a sum is made of. */
-const cost = (text) => el('p', { class: text.startsWith(' ') ? 'small' : '' }, here(text.trim()));
+/** The two ways to get it edited, and how many sales pay for each. */
+function costs({ currency, equipment, hours, hour, own, ownSales, quote, hired, hiredSales, price, kept }) {
+  const money = (amount) => `${amount.toFixed(2)} ${currency}`.trim();
+  const way = (who, sum, sales, parts) => [
+    el('p', {}, `If ${who}: ${money(sum)}, covered by ${count(sales, 'sale')}.`), el('p', { class: 'small' }, parts)];
+  return [
+    ...way('you edit it yourself', own, ownSales, `Equipment ${money(equipment)}, and ${hours.toFixed(1)} hours at ${money(hour)}.`),
+    ...(quote ? way('others edit it', hired, hiredSales, `Equipment ${money(equipment)}, and the quote ${money(quote)}.`)
+      : [el('p', {}, 'If others edit it: no quote yet; give one below.')]),
+    el('p', {}, `One sale brings ${money(price * kept)}: ${Math.round(kept * 100)} % of ${money(price)}.`)];
+}
 
 function sessions({ toRecord, over, sessions: all, free, left, why }, handle) {
   return [el('p', {}, toRecord),
@@ -31,7 +33,7 @@ function sessions({ toRecord, over, sessions: all, free, left, why }, handle) {
     all.some(({ day }) => !day) ? el('p', {}, 'You have not chosen a recording day yet. Click one in the calendar above.') : '',
     free.length ? el('p', { class: 'small' }, `Not needed: ${free.map((date) => said(date, true)).join('; ')}.`) : '',
     ...(left.length ? [el('h4', { class: 'list-title' }, 'No place was found for'),
-      el('ul', {}, ...left.map((text) => el('li', {}, text))), ...why.map((text) => el('p', { class: 'wrong' }, `Why: ${here(text)}.`))] : [])];
+      el('ul', {}, ...left.map((text) => el('li', {}, text))), ...why.map((text) => el('p', { class: 'wrong' }, `Why: ${dated(text)}.`))] : [])];
 }
 
 const session = ({ day, length, reading, slots }, i, handle) => el('div', { class: 'session-day', 'data-day': day },
@@ -48,9 +50,24 @@ function editing({ toEdit, weeks, usual, forecast, launch, caution }) {
       el('span', { class: 'name' }, idle ? `waits for the recording${lasts > 1 ? `, ${lasts} weeks` : ''}`
         : [...finished.map((name, i) => (rest && !i ? `rest of ${name}` : name)), begun && `part of ${begun}`].filter(Boolean).join(', ')),
       el('span', { class: 'at' }, idle ? '' : `${hours.toFixed(1)} h`)))),
-    ...[usual, forecast, launch].filter(Boolean).map((text) => el('p', { class: 'small' }, dated(text))),
+    ...[usual, ends(forecast), launch && hoped(launch)].filter(Boolean).map((text) => el('p', { class: 'small' }, text)),
     caution ? el('p', {}, caution) : ''];
 }
+
+/** When the edit will be done, by the plan and by the speed so far. */
+function ends({ planned: until, done, day, speed, from }) {
+  if (done) return `The edit is done; it was planned until ${said(until)}.`;
+  if (!day) return `Planned until ${said(until)}. No forecast: ${from}.`;
+  return `Planned until ${said(until)}; forecast ${said(day)}, ${speed === 1 ? from : `at ${Math.round(speed * 100)} % of the planned speed, ${from}`}.`;
+}
+
+const HOPED = {
+  OVER: 'That day is over.',
+  IN_TIME: 'By the forecast the edit is done before it; what the checks find comes on top.',
+  LATE: 'By the forecast the edit is not done by then. More hours a week, simpler pictures or a shorter course would help.',
+};
+
+const hoped = ({ day, stands }) => `You hoped to launch on ${said(day)}. ${HOPED[stands]}`;
 
 /** Weeks in which nothing can be edited yet are one row. */
 const together = (weeks) => weeks.reduce((rows, week) => {

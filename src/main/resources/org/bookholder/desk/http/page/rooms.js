@@ -1,9 +1,7 @@
 // The rooms for long work: what each is good for, and what its form asks for.
 
 import { choice, files, folder, line, tick, ticks } from './fields.js';
-import { linesRead } from './words.js';
-
-const when = (ms) => new Date(ms).toLocaleString('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
+import { linesRead, when } from './words.js';
 
 const lesson = ({ number, title, file }) => [file, `${number} · ${title}`];
 

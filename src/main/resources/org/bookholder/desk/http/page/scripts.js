@@ -1,6 +1,7 @@
 // The scripts of a course: a list, and one of them open to be edited beside how it will be read.
 
 import { question } from './ask.js';
+import { takingFiles } from './drag.js';
 import { closeEditor, openEditor, unsaved } from './editor.js';
 import { addLessons } from './newcourse.js';
 import { byId, count, el, fill, short } from './words.js';
@@ -51,21 +52,11 @@ function list({ lessons = [], trouble }) {
     trouble ? el('p', { class: 'wrong', role: 'alert' }, trouble) : '',
     el('p', { class: 'small' }, 'Choose a lesson to write in it and to see how it will be read.'),
     el('ol', { id: 'script-list', class: 'lessons' }, ...lessons.map(row)),
-    el('div', { class: 'drop', id: 'script-drop', ondragover: over(true), ondragleave: over(false), ondrop: drop },
+    el('div', { class: 'drop', id: 'script-drop', ...takingFiles('over', (files) => addLessons({ name: course, title }, files)) },
       el('p', {}, 'Drop Word, Markdown or text files here to add them as lessons.'),
       el('p', { class: 'choices' }, el('button', { type: 'button', id: 'new-lesson', onclick: askForTitle }, 'New lesson…'),
         el('button', { type: 'button', id: 'add-lessons', onclick: () => addLessons({ name: course, title }) }, 'Add documents or texts…')),
       el('div', { id: 'naming' })));
-}
-
-const over = (on) => (event) => {
-  event.preventDefault();
-  byId('script-drop').classList.toggle('over', on);
-};
-
-function drop(event) {
-  over(false)(event);
-  addLessons({ name: course, title }, [...event.dataTransfer.files]);
 }
 
 function askForTitle() {

@@ -33,6 +33,13 @@ export const linesRead = (s) => [`${s.read} of ${count(s.lines, 'line')} read`, 
 export const said = (date, exact = false) => new Date(`${date}T12:00`).toLocaleDateString('en-GB', { weekday: exact ? 'long' : undefined,
   day: 'numeric', month: 'long', year: 'numeric' });
 
+/** A weekday with its date; with the year, if it is not this one. */
+export const longDay = (date) => date.toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'long',
+  year: date.getFullYear() === new Date().getFullYear() ? undefined : 'numeric' });
+
+/** A moment, in milliseconds since 1970, as day and time of day. */
+export const when = (ms) => new Date(ms).toLocaleString('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
+
 /** A sentence of the program, in which days stand as in the terminal, with days as people say them. */
 export const dated = (text) => text.replace(/\b\d{4}-\d\d-\d\d\b/g, (date) => said(date));
 

@@ -1,6 +1,7 @@
 // Rooms for long work: each with what it is good for, its form, and how its jobs stand.
 
 import { question } from './ask.js';
+import { takingFiles } from './drag.js';
 import { drop } from './fields.js';
 import { lasts, outcome, running } from './jobs.js';
 import { ROOMS } from './rooms.js';
@@ -53,19 +54,7 @@ function form(kind, room, home) {
 function dropping(room) {
   const field = room.fields.find((each) => each.drops);
   if (!field) return {};
-  const over = (on) => (event) => {
-    if (!event.dataTransfer?.types.includes('Files')) return;
-    event.preventDefault();
-    event.currentTarget.classList.toggle('dropping', on);
-  };
-  return {
-    ondragover: over(true),
-    ondragleave: over(false),
-    ondrop(event) {
-      over(false)(event);
-      drop(byId(`w-${field.name}`), [...event.dataTransfer.files]);
-    },
-  };
+  return takingFiles('dropping', (dropped) => drop(byId(`w-${field.name}`), dropped));
 }
 
 /** Shows the jobs of a kind, the newest first; returns what shows them again. */
