@@ -230,6 +230,10 @@ final class HomeRoomsTest {
         browser.until("document.querySelector('#gate .gate-row')");
         assertThat(browser.text("#gate")).contains("Not yet", "Missing: ", "Two wheels");
         browser.lookAtEverySize("home-gate");
+        buttonsShowTheirTextInTheSystemsColours();
+    }
+
+    private void buttonsShowTheirTextInTheSystemsColours() throws IOException {
         browser.forcedColours();
         for (String room : List.of("plan", "handoff", "check", "settings")) {
             browser.value("document.dispatchEvent(new CustomEvent('go', { detail: '" + room + "' }))");
