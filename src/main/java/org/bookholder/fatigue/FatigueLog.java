@@ -1,8 +1,10 @@
 package org.bookholder.fatigue;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.fatigue.BreakAdvice.Reason;
 import org.bookholder.fatigue.FatigueLimits.Limit;
@@ -49,6 +51,20 @@ public final class FatigueLog {
     /** What there is to go on from in another session of the day; {@code now} is the audio captured so far. */
     public EarlierReading earlier(StreamTime now) {
         return stumbling.earlier(clocks, now);
+    }
+
+    /**
+     * Adds a rest by time of day; after a long one a new day begins.
+     *
+     * @param since when it began; empty if there was none
+     * @param until when it ended
+     * @param now the audio captured so far
+     */
+    public FatigueLog rested(Optional<Instant> since, Instant until, StreamTime now) {
+        return since.map(begun -> Duration.between(begun, until))
+                .filter(rest -> !rest.isNegative())
+                .map(rest -> advance(rest, FatigueClocks.Doing.RESTING).newDayIfRested(now))
+                .orElse(this);
     }
 
     /** The log of a new day if the current rest has been long enough for one, else the same. */

@@ -60,6 +60,9 @@ public sealed interface SessionEvent {
         /** Told of {@link TakeSettled}. */
         void takeSettled(TakeSettled event);
 
+        /** Told of {@link AsidesHeard}. */
+        void asidesHeard(AsidesHeard event);
+
         /** Told of {@link NotJudged}. */
         void notJudged(NotJudged event);
 
@@ -135,13 +138,7 @@ public sealed interface SessionEvent {
         }
     }
 
-    /**
-     * The pace at which the script is to be read, if the script itself sets none.
-     *
-     * @param at audio captured so far
-     * @param pace words per minute
-     * @param source who says so
-     */
+    /** The pace, in words per minute, at which a script is to be read that sets none itself, and who says so. */
     record PaceAimed(StreamTime at, int pace, PaceSource source) implements SessionEvent {
         @Override
         public void to(Handler handler) {
@@ -226,6 +223,19 @@ public sealed interface SessionEvent {
         @Override
         public void to(Handler handler) {
             handler.attemptSettled(this);
+        }
+    }
+
+    /** The asides of a running take so far; they replace those of the take that were known before. */
+    record AsidesHeard(StreamTime at, int take, List<Aside> asides) implements SessionEvent {
+        /** Copies the list. */
+        public AsidesHeard {
+            asides = List.copyOf(asides);
+        }
+
+        @Override
+        public void to(Handler handler) {
+            handler.asidesHeard(this);
         }
     }
 

@@ -114,21 +114,12 @@ final class StateBuilder implements SessionEvent.Handler {
     @Override
     public void takeStarted(SessionEvent.TakeStarted event) {
         cutIfRolling();
-        restTo(event.when());
+        fatigue = fatigue.rested(takes.restingSince(), event.when(), now);
         remarks = remarks.withBreak(Optional.empty());
         takes = takes.rolled(new Take(event.take(), now, now, event.when(), event.audio()));
         following = Following.from(event.from());
         pace = pace.takeChanged(event.take());
         troubles = troubles.takeStarted(!event.audio().isEmpty());
-    }
-
-    /** Counts the rest since the last take was cut or the last break ended, by time of day. */
-    private void restTo(Instant when) {
-        takes.restingSince()
-                .map(c -> Duration.between(c, when))
-                .filter(rest -> !rest.isNegative())
-                .ifPresent(
-                        rest -> fatigue = fatigue.advance(rest, Doing.RESTING).newDayIfRested(now));
     }
 
     @Override
@@ -191,6 +182,11 @@ final class StateBuilder implements SessionEvent.Handler {
         heard = heard.noneLeftOut();
         asides = Lines.asidesWith(asides, event.take(), event.asides());
         pace = pace.settle(event.take(), measure().of(event.take(), event.attempts()));
+    }
+
+    @Override
+    public void asidesHeard(SessionEvent.AsidesHeard event) {
+        asides = Lines.asidesWith(asides, event.take(), event.asides());
     }
 
     private void add(Attempt attempt) {
@@ -281,7 +277,7 @@ final class StateBuilder implements SessionEvent.Handler {
         public void breakOver(Remark.BreakOver remark) {
             remarks = remarks.withBreak(Optional.empty());
             if (!takes.rolling()) {
-                restTo(remark.when());
+                fatigue = fatigue.rested(takes.restingSince(), remark.when(), now);
                 takes = takes.restedTo(remark.when());
             }
         }

@@ -15,6 +15,8 @@ public final class Cautions {
             "Voice and eyes: stop if it hurts or you grow hoarse; see a clinician if it lasts.",
             "Local work rules and licensed professional advice come first.");
 
+    private static final String SHORTEST = "Stop if it hurts.";
+
     private static final List<String> SOURCES = List.of(
             "voice: about 35 minutes of continuous reading (Titze, Svec and Popolo 2003, on doses of vocal vibration)",
             "screen: 5 to 10 minutes away from it each hour (Health and Safety Executive, UK, on display screens)",
@@ -32,6 +34,11 @@ public final class Cautions {
     /** The same for narrow places, in two lines. */
     public static List<String> brief() {
         return BRIEF;
+    }
+
+    /** The first of them where there is room for one only; the others stand further down then. */
+    public static String shortest() {
+        return SHORTEST;
     }
 
     /** Where the default limits come from, one line for each. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.follow.graph.Beam;
+import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.FollowEvent;
 import org.bookholder.follow.model.Outcome;
@@ -221,6 +222,11 @@ final class FaultInSettlingTest {
         public List<Attempt> quiet(StreamTime to) {
             failIf("quiet");
             return settler.quiet(to);
+        }
+
+        @Override
+        public List<Aside> asides() {
+            return settler.asides();
         }
 
         @Override

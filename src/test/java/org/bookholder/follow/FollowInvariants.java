@@ -56,6 +56,12 @@ final class FollowInvariants implements FollowEvent.Listener {
     }
 
     @Override
+    public void asidesHeard(FollowEvent.AsidesHeard event) {
+        assertThat(event.take()).isEqualTo(take);
+        assertThat(event.asides()).extracting(Aside::start).isSorted();
+    }
+
+    @Override
     public void takeSettled(FollowEvent.TakeSettled event) {
         assertThat(event.take()).isEqualTo(take);
         List<Attempt> attempts = event.attempts();

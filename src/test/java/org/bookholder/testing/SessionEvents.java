@@ -128,7 +128,9 @@ public final class SessionEvents {
                                 ordinals(),
                                 attempts().list().ofMaxSize(3),
                                 asides().list().ofMaxSize(3))
-                        .as(SessionEvent.TakeSettled::new));
+                        .as(SessionEvent.TakeSettled::new),
+                Combinators.combine(times(), ordinals(), asides().list().ofMaxSize(3))
+                        .as(SessionEvent.AsidesHeard::new));
     }
 
     private static Arbitrary<UnjudgedStretch> stretches() {

@@ -25,6 +25,9 @@ public sealed interface FollowEvent {
         /** Told of {@link TakeSettled}. */
         void takeSettled(TakeSettled event);
 
+        /** Told of {@link AsidesHeard}. */
+        void asidesHeard(AsidesHeard event);
+
         /** Told of {@link NotJudged}. */
         void notJudged(NotJudged event);
     }
@@ -56,6 +59,19 @@ public sealed interface FollowEvent {
         @Override
         public void to(Listener listener) {
             listener.attemptSettled(this);
+        }
+    }
+
+    /** The asides of a running take so far, in order of time; they replace those that were told before. */
+    record AsidesHeard(StreamTime at, int take, List<Aside> asides) implements FollowEvent {
+        /** Copies the list. */
+        public AsidesHeard {
+            asides = List.copyOf(asides);
+        }
+
+        @Override
+        public void to(Listener listener) {
+            listener.asidesHeard(this);
         }
     }
 

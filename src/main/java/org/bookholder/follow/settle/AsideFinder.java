@@ -46,6 +46,18 @@ final class AsideFinder {
         return asides;
     }
 
+    /**
+     * Finds the asides of a stretch without an attempt.
+     *
+     * @param off the words in it that the script ear heard off the script
+     * @param line the line that was read before it; 0 if none was
+     */
+    List<Aside> within(List<RecognizedWord> off, StreamTime from, StreamTime to, int take, int line) {
+        List<Aside> asides = new ArrayList<>();
+        between(asides, off, from, to, take, line);
+        return asides;
+    }
+
     private void between(
             List<Aside> asides, List<RecognizedWord> off, StreamTime from, StreamTime to, int take, int line) {
         List<RecognizedWord> said = open.between(from, to);

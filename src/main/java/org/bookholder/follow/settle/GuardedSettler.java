@@ -1,6 +1,7 @@
 package org.bookholder.follow.settle;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +29,8 @@ public final class GuardedSettler {
     private final Loudness loudness;
     private final Settler.Factory factory;
     private final List<Attempt> kept = new ArrayList<>();
+    private final List<Aside> keptAsides = new ArrayList<>();
+    private List<Aside> toldAsides = List.of();
     private final Map<Integer, Attempt> told = new TreeMap<>();
     private final SortedSet<Integer> linesRead = new TreeSet<>();
     private Settler settler;
@@ -110,6 +113,13 @@ public final class GuardedSettler {
             linesRead.remove(numbered.line());
             events.add(new FollowEvent.AttemptSettled(at, numbered));
         }
+        List<Aside> asides = new ArrayList<>(keptAsides);
+        asides.addAll(settler.asides());
+        asides.sort(Comparator.comparing(Aside::start));
+        if (!asides.equals(toldAsides)) {
+            toldAsides = asides;
+            events.add(new FollowEvent.AsidesHeard(at, take, asides));
+        }
     }
 
     /** Only those words that were said in the part of the take that is being settled. */
@@ -129,6 +139,8 @@ public final class GuardedSettler {
             return event;
         }
         kept.addAll(told.values());
+        keptAsides.clear();
+        keptAsides.addAll(toldAsides);
         ordinals = told.keySet().stream().reduce(ordinals, Math::max);
         told.clear();
         linesRead.clear();
@@ -210,7 +222,7 @@ public final class GuardedSettler {
         log.told("finish", at.ticks());
         List<FollowEvent> events = new ArrayList<>();
         List<Attempt> attempts = new ArrayList<>(kept);
-        List<Aside> asides = new ArrayList<>();
+        List<Aside> asides = new ArrayList<>(keptAsides);
         try {
             FollowEvent.TakeSettled rest = settler.finish(at);
             attempts.addAll(rest.attempts());
@@ -219,6 +231,7 @@ public final class GuardedSettler {
             events.add(notJudged(e, at));
             attempts.addAll(told.values());
         }
+        asides.sort(Comparator.comparing(Aside::start));
         List<Attempt> numbered = new ArrayList<>();
         attempts.forEach(attempt -> numbered.add(attempt.withOrdinal(numbered.size() + 1)));
         events.add(new FollowEvent.TakeSettled(at, take, numbered, asides));

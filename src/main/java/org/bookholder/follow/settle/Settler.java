@@ -2,6 +2,7 @@ package org.bookholder.follow.settle;
 
 import java.util.List;
 import org.bookholder.follow.graph.Beam;
+import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.FollowEvent;
 import org.bookholder.speech.Hypothesis;
@@ -28,6 +29,9 @@ public interface Settler {
      * @param to nothing was said from the last final words to this time
      */
     List<Attempt> quiet(StreamTime to);
+
+    /** The asides so far, in order of time; the last ones may still turn out to be part of a line. */
+    List<Aside> asides();
 
     /** Continues the reading at another word. */
     void move(int word);

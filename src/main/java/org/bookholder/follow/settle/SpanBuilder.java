@@ -2,10 +2,12 @@ package org.bookholder.follow.settle;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.bookholder.follow.graph.PathSpan;
 import org.bookholder.follow.graph.PathStep;
 import org.bookholder.follow.graph.PathStep.Kind;
 import org.bookholder.follow.graph.ReadingGraph;
+import org.bookholder.speech.RecognizedWord;
 import org.bookholder.timing.StreamTime;
 
 /** Cuts the settled path into readings of lines and speech that is not in the script. */
@@ -67,15 +69,39 @@ final class SpanBuilder {
      * reached its line's last word or {@code unfinished} readings count too. Changes nothing.
      */
     List<PathSpan> ahead(List<PathStep> steps, boolean unfinished) {
-        SpanBuilder copy = new SpanBuilder(graph);
-        copy.reading.addAll(reading);
-        copy.off.addAll(off);
-        copy.lastLine = lastLine;
+        SpanBuilder copy = copy();
         List<PathSpan> spans = new ArrayList<>(copy.add(steps));
         if (unfinished || copy.atLineEnd()) {
             spans.addAll(copy.finish());
         }
         return spans;
+    }
+
+    /**
+     * The speech that these further steps would leave behind all readings; empty if there is none or a line may still be read on,
+     * unless {@code unfinished} readings are over. Changes nothing.
+     */
+    Optional<LiveAsides.Tail> offAhead(List<PathStep> steps, boolean unfinished) {
+        SpanBuilder copy = copy();
+        List<PathSpan> spans = copy.add(steps);
+        boolean over =
+                unfinished || copy.reading.isEmpty() || copy.off.size() >= TOKENS_OF_AN_ASIDE || copy.atLineEnd();
+        if (!over || copy.off.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<PathSpan> last = copy.reading.isEmpty()
+                ? spans.stream().filter(span -> !span.off()).reduce((a, b) -> b)
+                : Optional.of(new PathSpan(line(copy.lastWord()), copy.reading));
+        List<RecognizedWord> heard = copy.off.stream().map(PathSpan::token).toList();
+        return Optional.of(new LiveAsides.Tail(last, heard));
+    }
+
+    private SpanBuilder copy() {
+        SpanBuilder copy = new SpanBuilder(graph);
+        copy.reading.addAll(reading);
+        copy.off.addAll(off);
+        copy.lastLine = lastLine;
+        return copy;
     }
 
     private boolean atLineEnd() {

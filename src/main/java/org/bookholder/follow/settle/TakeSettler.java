@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.bookholder.follow.evidence.Loudness;
 import org.bookholder.follow.evidence.OpenWords;
 import org.bookholder.follow.graph.Beam;
@@ -41,6 +42,7 @@ public final class TakeSettler implements Settler {
     private final ReaderProfile reader;
     private final AttemptJudge judge;
     private final Loudness loudness;
+    private final LiveAsides asides;
     private final List<PathSpan> spans = new ArrayList<>();
     private final List<Held> holds = new ArrayList<>();
     private final Map<Integer, Attempt> told = new HashMap<>();
@@ -74,6 +76,7 @@ public final class TakeSettler implements Settler {
         path = new SettlingPath(tracker, word, start);
         builder = new SpanBuilder(graph);
         judge = new AttemptJudge(graph, open, loudness, reader);
+        asides = new LiveAsides(graph, loudness, open, take, start);
     }
 
     @Override
@@ -109,6 +112,7 @@ public final class TakeSettler implements Settler {
     private List<Attempt> judge(boolean unfinished) {
         List<Attempt> attempts = judgeHeard();
         attempts.addAll(judgeAhead(unfinished));
+        asides.since(judged < spans.size() ? Optional.empty() : builder.offAhead(path.ahead(), unfinished));
         attempts.removeIf(a -> a.equals(told.put(a.ordinal(), a)));
         return attempts;
     }
@@ -117,8 +121,12 @@ public final class TakeSettler implements Settler {
     private List<Attempt> judgeHeard() {
         List<Attempt> attempts = new ArrayList<>();
         while (judged < spans.size() && heardByBoth(spans.get(judged))) {
-            if (!spans.get(judged).off()) {
-                attempts.add(judge(spans, judged, ++ordinal));
+            if (spans.get(judged).off()) {
+                asides.off(spans.get(judged));
+            } else {
+                Attempt attempt = judge(spans, judged, ++ordinal);
+                attempts.add(attempt);
+                asides.read(attempt);
             }
             judged++;
         }
@@ -186,6 +194,11 @@ public final class TakeSettler implements Settler {
     }
 
     @Override
+    public List<Aside> asides() {
+        return asides.all();
+    }
+
+    @Override
     public void move(int word) {
         path.move(word);
     }
@@ -219,8 +232,8 @@ public final class TakeSettler implements Settler {
         reader.forget(take);
         judgeAll();
         List<Attempt> attempts = judgeAll();
-        List<Aside> asides = new AsideFinder(open).find(spans, attempts, take);
-        FalseStarts.Told told = new FalseStarts(graph, loudness).tell(attempts, asides);
+        List<Aside> found = new AsideFinder(open).find(spans, attempts, take);
+        FalseStarts.Told told = new FalseStarts(graph, loudness).tell(attempts, found);
         return new FollowEvent.TakeSettled(at, take, told.attempts(), told.asides());
     }
 

@@ -33,6 +33,7 @@ public final class EventCodec {
             Map.entry(SessionEvent.FollowChanged.class, "follow-changed"),
             Map.entry(SessionEvent.AttemptSettled.class, "attempt-settled"),
             Map.entry(SessionEvent.TakeSettled.class, "take-settled"),
+            Map.entry(SessionEvent.AsidesHeard.class, "asides-heard"),
             Map.entry(SessionEvent.NotJudged.class, "not-judged"),
             Map.entry(SessionEvent.PickupMarked.class, "pickup-marked"),
             Map.entry(SessionEvent.SoundMeasured.class, "sound-measured"),

@@ -60,6 +60,11 @@ public final class FollowEntries implements FollowEvent.Listener {
     }
 
     @Override
+    public void asidesHeard(FollowEvent.AsidesHeard event) {
+        ledger.enter(new SessionEvent.AsidesHeard(event.at(), event.take(), asides(event.asides())));
+    }
+
+    @Override
     public void notJudged(FollowEvent.NotJudged event) {
         UnjudgedStretch stretch = event.stretch();
         for (Renumbering change : changes) {

@@ -54,8 +54,8 @@ final class PagePainter {
     /** Draws the line below the heading and the choices, in as many rows as they need. */
     private void head(ListPage page, Geometry geometry, double top, double light) {
         double y = rows(page.under(), page, geometry, top, Palette.FIGURE, light);
-        for (int i = 0; i < page.choices().size(); i++) {
-            y = rows(page.choices().get(i), page, geometry, y, Palette.COMING, light);
+        for (String row : page.headRows(geometry)) {
+            y = rows(row, page, geometry, y, Palette.COMING, light);
         }
     }
 
@@ -123,6 +123,9 @@ final class PagePainter {
                 labels.left(note, Face.FIGURE, small, text, y + page.noteBelow(geometry), Palette.FIGURE, light);
             }
             y += page.entryHeight(entry, geometry);
+        }
+        for (String row : page.footRows(geometry)) {
+            y = rows(row, page, geometry, y, Palette.COMING, light);
         }
     }
 

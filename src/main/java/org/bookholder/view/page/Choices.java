@@ -7,7 +7,6 @@ import org.bookholder.session.SessionState;
 import org.bookholder.session.UpNext;
 import org.bookholder.view.input.Action;
 import org.bookholder.view.input.KeyMap;
-import org.bookholder.wording.Cautions;
 import org.bookholder.wording.PaceText;
 
 /** What can be done when a lesson or a take is over: each by one key. */
@@ -40,7 +39,6 @@ final class Choices {
         OwnPace.offered(state)
                 .ifPresent(pace -> choices.add(keys.first(Action.OWN_PACE) + ": make " + pace
                         + " words a minute your target, now " + PaceText.target(state)));
-        choices.addAll(Cautions.brief());
         return choices;
     }
 }

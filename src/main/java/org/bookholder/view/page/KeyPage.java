@@ -13,6 +13,7 @@ public final class KeyPage {
                 "Keys",
                 "A clicker’s Page Up, Page Down, start and blank buttons: back, forward, hold, pickup",
                 List.of(),
+                List.of(),
                 KeyGuide.entries(keys).stream()
                         .map(guide -> new ListPage.Entry(guide.keys(), guide.does(), "", ""))
                         .toList(),

@@ -1,7 +1,9 @@
 package org.bookholder.view.page;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.view.layout.Geometry;
+import org.bookholder.wording.Cautions;
 
 /**
  * A list shown in place of the script: pickups or keys.
@@ -9,10 +11,17 @@ import org.bookholder.view.layout.Geometry;
  * @param heading its heading
  * @param under a line below the heading
  * @param choices what can be done now, a line each; may be empty
+ * @param cautions what stands below the choices, or behind the entries where it would push them off the page
  * @param entries its entries
  * @param wideLead whether leads are words instead of numbers; entries are then set in two columns
  */
-public record ListPage(String heading, String under, List<String> choices, List<Entry> entries, boolean wideLead) {
+public record ListPage(
+        String heading,
+        String under,
+        List<String> choices,
+        List<String> cautions,
+        List<Entry> entries,
+        boolean wideLead) {
     private static final double PLAIN_EMS = 0.76;
     private static final double KEYS_HEAD_EMS = 2.9;
     private static final double KEYS_LEFT = 0.09;
@@ -28,6 +37,9 @@ public record ListPage(String heading, String under, List<String> choices, List<
     /** Distance of rows in the head of the page and in an entry, in multiples of their size. */
     private static final double ROW = 1.3;
 
+    /** How much of the page its head may take before the cautions go behind the entries. */
+    private static final double MOST_OF_PAGE = 0.55;
+
     /** Distance between entries, in units. */
     private static final double APART_EMS = 0.35;
 
@@ -37,6 +49,7 @@ public record ListPage(String heading, String under, List<String> choices, List<
     /** Copies the list. */
     public ListPage {
         choices = List.copyOf(choices);
+        cautions = List.copyOf(cautions);
         entries = List.copyOf(entries);
     }
 
@@ -90,12 +103,36 @@ public record ListPage(String heading, String under, List<String> choices, List<
 
     /** Distance in pixels from the page's top to the first entry. */
     public double headHeight(Geometry geometry) {
-        int most = mostLetters(geometry);
-        int rows = rowsOf(under, most);
-        for (int i = 0; i < choices.size(); i++) {
-            rows += rowsOf(choices.get(i), most);
-        }
+        return headHeight(headRows(geometry), geometry);
+    }
+
+    private double headHeight(List<String> texts, Geometry geometry) {
+        int rows = rowsOf(under, mostLetters(geometry)) + rowsOf(texts, geometry);
         return headTop(geometry) + rows * headRow(geometry) + APART_EMS * unit(geometry);
+    }
+
+    /** What stands below the line under the heading. */
+    public List<String> headRows(Geometry geometry) {
+        List<String> rows = new ArrayList<>(choices);
+        if (isRoomy(geometry)) {
+            rows.addAll(cautions);
+        } else if (!cautions.isEmpty()) {
+            rows.add(Cautions.shortest());
+        }
+        return rows;
+    }
+
+    /** What stands behind the entries. */
+    public List<String> footRows(Geometry geometry) {
+        return isRoomy(geometry) ? List.of() : cautions;
+    }
+
+    /** Whether the cautions leave half of the page to the entries. */
+    private boolean isRoomy(Geometry geometry) {
+        List<String> all = new ArrayList<>(choices);
+        all.addAll(cautions);
+        return entries.isEmpty()
+                || 2 * geometry.margin() + headHeight(all, geometry) <= MOST_OF_PAGE * geometry.footTop();
     }
 
     /** How many letters fit in a row of the head. */
@@ -116,6 +153,11 @@ public record ListPage(String heading, String under, List<String> choices, List<
         }
         int space = text.lastIndexOf(' ', from + mostLetters);
         return space > from ? space : from + mostLetters;
+    }
+
+    private int rowsOf(List<String> texts, Geometry geometry) {
+        int most = mostLetters(geometry);
+        return texts.stream().mapToInt(text -> rowsOf(text, most)).sum();
     }
 
     private static int rowsOf(String text, int most) {
@@ -146,6 +188,7 @@ public record ListPage(String heading, String under, List<String> choices, List<
         for (int i = 0; i < rows(); i++) {
             whole += entryHeight(entries.get(i), geometry);
         }
+        whole += rowsOf(footRows(geometry), geometry) * headRow(geometry);
         return Math.max(0, whole - (geometry.footTop() - geometry.margin()));
     }
 

@@ -6,6 +6,7 @@ import org.bookholder.follow.model.Outcome;
 import org.bookholder.session.LineCounts;
 import org.bookholder.session.SessionState;
 import org.bookholder.view.input.KeyMap;
+import org.bookholder.wording.Cautions;
 import org.bookholder.wording.Labels;
 import org.bookholder.wording.LinesText;
 import org.bookholder.wording.PaceText;
@@ -19,7 +20,8 @@ final class PickupPage {
     static ListPage of(SessionState state, KeyMap keys) {
         List<ListPage.Entry> entries =
                 Pickups.of(state).stream().map(PickupPage::entry).toList();
-        return new ListPage(heading(entries.size()), under(state), Choices.of(state, keys), entries, false);
+        return new ListPage(
+                heading(entries.size()), under(state), Choices.of(state, keys), Cautions.brief(), entries, false);
     }
 
     private static String heading(int count) {

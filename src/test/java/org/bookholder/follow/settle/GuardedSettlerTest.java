@@ -278,6 +278,11 @@ final class GuardedSettlerTest {
         }
 
         @Override
+        public List<Aside> asides() {
+            return List.of();
+        }
+
+        @Override
         public void move(int to) {
             act("move " + to);
         }

@@ -2,6 +2,8 @@ package org.bookholder.view.gl;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.bookholder.fatigue.BreakAdvice.Urgency;
 import org.bookholder.follow.model.FollowState;
 import org.bookholder.follow.model.Outcome;
@@ -16,6 +18,8 @@ import org.bookholder.view.settings.WindowSettings;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Three flashes or below threshold: WCAG 2.2, success criterion 2.3.1, counted over the pictures of a reading at 1024 by
@@ -71,6 +75,58 @@ final class FlashTest {
             meter.add(easel.draw(scene.advance(now.state(), 1.0 / RATE))::at);
         }
         assertThat(meter.worstShare()).isLessThanOrEqualTo(0.25);
+    }
+
+    /** Hold and go on, cut, take again, jump, end and back, notices and what is wrong, cautions and pages, twice a second. */
+    @ParameterizedTest
+    @EnumSource
+    void noTransitionFlashesEvenIfItIsRepeated(Transition transition) {
+        FlashMeter meter = new FlashMeter(WIDTH, HEIGHT, RATE);
+        SampleState start = SampleState.lesson().at(4, 2);
+        Scene scene = easel.scene(start.state().script(), WindowSettings.defaults());
+        for (int i = 0; i < 4 * RATE; i++) {
+            boolean changed = i / 8 % 2 == 1;
+            SampleState now = changed ? transition.change.apply(start) : start;
+            if (i % 8 == 0 && i > 0) {
+                transition.key.ifPresent(key -> scene.act(key, now.state()));
+            }
+            meter.add(easel.draw(scene.advance(now.state(), 1.0 / RATE))::at);
+        }
+        assertThat(meter.worstShare()).isLessThanOrEqualTo(0.25);
+    }
+
+    /** What can change from one picture to the next. */
+    private enum Transition {
+        HOLD(state -> state.held(true)),
+        CUT(state -> state.rolling(false)),
+        TAKE_AGAIN(state -> state.at(1, 1)),
+        JUMP(state -> state.at(9, 1)),
+        END(state -> state.at(11, 1)),
+        LOST(state -> state.follow(FollowState.LOST)),
+        PACE(state -> state.live(160)),
+        PICKUP(state -> state.outcome(2, Outcome.MISREAD)),
+        NOTICE(state -> state.trouble(new Trouble(Trouble.Kind.TEXT_WAITS, ""))),
+        WRONG(state -> state.trouble(new Trouble(Trouble.Kind.BEHIND, ""))),
+        BREAK_OVERDUE(state -> state.urgency(Urgency.OVERDUE)),
+        LIST(Action.PICKUPS),
+        KEYS(Action.KEYS),
+        CUES(Action.CUES),
+        GLASS(Action.GLASS),
+        UPSIDE_DOWN(Action.UPSIDE_DOWN),
+        LARGER(Action.LARGER);
+
+        private final UnaryOperator<SampleState> change;
+        private final Optional<Action> key;
+
+        Transition(UnaryOperator<SampleState> change) {
+            this.change = change;
+            this.key = Optional.empty();
+        }
+
+        Transition(Action key) {
+            this.change = state -> state;
+            this.key = Optional.of(key);
+        }
     }
 
     @Test

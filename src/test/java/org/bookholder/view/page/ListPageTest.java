@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 
 final class ListPageTest {
     private static final Geometry WIDE = Geometry.of(WindowSettings.defaults(), 300, 1080, 1920, 1080);
+    private static final Geometry SMALL = Geometry.of(WindowSettings.defaults(), 300, 1080, 700, 700);
     private static final Geometry NARROW = Geometry.of(WindowSettings.defaults(), 530, 1920, 1080, 1920);
 
     @Test
@@ -30,7 +31,7 @@ final class ListPageTest {
 
     @Test
     void aNarrowPageHasAHigherHead() {
-        ListPage page = new ListPage("7 lines to pick up", "", Cautions.brief(), List.of(), false);
+        ListPage page = new ListPage("7 lines to pick up", "", List.of(), Cautions.brief(), List.of(), false);
         assertThat(rows(page, WIDE)).isBetween(2.0, 3.0);
         assertThat(rows(page, NARROW)).isBetween(4.0, 5.0);
     }
@@ -38,11 +39,27 @@ final class ListPageTest {
     /** NUREG-0700 rev. 2, item 1.3.1-4: 20 to 22 minutes preferred; the cautions and choices stand on this page. */
     @Test
     void cautionsChoicesAndFiguresReachThePreferredSize() {
-        ListPage page = new ListPage("7 lines to pick up", "", Cautions.brief(), List.of(), false);
+        ListPage page = new ListPage("7 lines to pick up", "", List.of(), Cautions.brief(), List.of(), false);
         double capital = page.smallSize(WIDE) * TypeSize.CAPITAL_EMS * 300 / 1080;
         assertThat(TypeSize.arcMinutes(WindowSettings.defaults().distance(), capital))
                 .isGreaterThan(20 - 0.01);
         assertThat(page.textSize(WIDE)).isGreaterThanOrEqualTo(page.smallSize(WIDE));
+    }
+
+    @Test
+    void theListStandsAboveTheCautionsWhereTheyWouldPushItAway() {
+        ListPage page = new ListPage(
+                "3 lines to pick up",
+                "57 of 60 lines read",
+                List.of("R: pick up these 3 now", "Z: break  ·  Esc: end the session"),
+                Cautions.brief(),
+                List.of(new ListPage.Entry("4", "Turn the wheel", "skipped", "")),
+                false);
+        assertThat(page.headRows(WIDE)).containsAll(Cautions.brief());
+        assertThat(page.footRows(WIDE)).isEmpty();
+        assertThat(page.headRows(SMALL)).endsWith(Cautions.shortest()).doesNotContainAnyElementsOf(Cautions.brief());
+        assertThat(page.footRows(SMALL)).isEqualTo(Cautions.brief());
+        assertThat(page.headHeight(SMALL)).isLessThan(0.7 * SMALL.footTop());
     }
 
     /** Rows below the heading, with the distance to the first entry. */
