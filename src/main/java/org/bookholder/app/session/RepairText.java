@@ -23,9 +23,8 @@ public final class RepairText {
             lines.add("Gone:  " + entries(report.gone()) + ", as far as can be told.");
         }
         if (report.changed() > 0) {
-            lines.add("Changed: " + entries(report.changed())
-                    + " not as they were written, and no other copy is left. They are kept as they are; read"
-                    + " the notes once more.");
+            lines.add("Changed on the disk, with no other copy left: " + entries(report.changed())
+                    + ", kept as found. Look through the notes once more.");
         }
         if (report.scriptCopied()) {
             lines.add("The script is that of the copy in the session's folder.");

@@ -243,7 +243,8 @@ public final class SqliteJournal implements Journal {
             return Optional.of(passedOver + " of " + all + " entries cannot be read");
         }
         if (changed > 0) {
-            return Optional.of(changed + " of " + all + " entries have changed since they were written");
+            return Optional.of(
+                    changed + " of " + all + " entries " + (changed == 1 ? "has" : "have") + " changed on the disk");
         }
         return gap ? Optional.of("some entries are missing") : Optional.empty();
     }

@@ -62,8 +62,7 @@ final class DamagedReadingTest {
         change("UPDATE events SET body = replace(body, '\"line\":1', '\"line\":7') WHERE seq = 2");
         try (Journal open = SqliteJournal.openForReading(journal)) {
             assertThat(open.events()).hasSize(3).doesNotContain(EVENTS.get(1));
-            assertThat(open.damage().map(ProblemException::what))
-                    .contains("1 of 3 entries have changed since they were written");
+            assertThat(open.damage().map(ProblemException::what)).contains("1 of 3 entries has changed on the disk");
         }
         assertThat(SqliteJournal.soundEvents(journal)).isEmpty();
     }
