@@ -120,8 +120,8 @@ public record Salvage(List<SessionEvent> events, long last, int changed) {
         });
         for (EventCell cell : alone) {
             boolean believed = cell.number() >= 1 && cell.number() <= possible;
-            EventCell other = kept.getOrDefault(cell.number(), cell);
-            boolean free = believed && (other == cell || (other.changed() && !cell.changed()));
+            EventCell other = kept.get(cell.number());
+            boolean free = believed && (other == null || (other.changed() && !cell.changed()));
             if (free && known.add(cell.event())) {
                 kept.put(cell.number(), cell);
             } else if (!believed || !cell.changed()) {
