@@ -70,8 +70,10 @@ final class DateRule implements NormalizationRule {
             return slashes(m, m.group(3).length() == 2 ? "20" + m.group(3) : m.group(3));
         }
         m = NormalizationRule.match(NO_YEAR, text, from, to);
-        boolean certain = m != null && (m.group(1).startsWith("0") || m.group(2).startsWith("0"));
-        return certain ? withDigits(slashes(m, null), m) : null;
+        if (m != null && (m.group(1).startsWith("0") || m.group(2).startsWith("0"))) {
+            return withDigits(slashes(m, null), m);
+        }
+        return null;
     }
 
     /** A day and month that may as well be a fraction, such as "9/11"; null if it can be no date. */
