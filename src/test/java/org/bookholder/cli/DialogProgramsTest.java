@@ -2,6 +2,7 @@ package org.bookholder.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -32,7 +33,7 @@ final class DialogProgramsTest {
     }
 
     @Test
-    void anOpenDialogIsEndedAndNothingElse() throws Exception {
+    void anOpenDialogIsEndedAndNothingElse() throws IOException, InterruptedException {
         Path zenity = Files.copy(Path.of("/bin/sleep"), folder.resolve("zenity"), StandardCopyOption.COPY_ATTRIBUTES);
         Process dialog = new ProcessBuilder(zenity.toString(), "60").start();
         Process other = new ProcessBuilder("/bin/sleep", "60").start();
