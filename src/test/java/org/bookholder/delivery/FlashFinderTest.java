@@ -144,7 +144,7 @@ final class FlashFinderTest {
     @Test
     void twoBurstsAreTwoFindingsAtTheirPlaces() {
         List<Finding> found =
-                find(30, 12, t -> plain(((t > 3 && t < 5) || t > 9 && t < 10) && on(5, t) ? WHITE : BLACK));
+                find(30, 12, t -> plain(((t > 3 && t < 5) || (t > 9 && t < 10)) && on(5, t) ? WHITE : BLACK));
         assertThat(found).hasSize(2);
         assertThat(found.get(0).place().orElseThrow().start().seconds()).isBetween(2.5, 3.2);
         assertThat(found.get(0).place().orElseThrow().end().seconds()).isBetween(4.8, 5.1);

@@ -138,7 +138,7 @@ final class WebDocument {
                 ? Integer.parseInt(list.attr("start"))
                 : 1;
         for (Element before : list.children()) {
-            if (before == item) {
+            if (before.equals(item)) {
                 break;
             }
             number += before.normalName().equals("li") ? 1 : 0;
@@ -185,7 +185,7 @@ final class WebDocument {
 
     private void table(Element table, int depth) {
         List<Element> rows = table.select("tr").stream()
-                .filter(row -> row.closest("table") == table)
+                .filter(row -> table.equals(row.closest("table")))
                 .toList();
         List<List<String>> texts = new ArrayList<>();
         for (Element row : rows) {
