@@ -88,8 +88,8 @@ final class TerminalControl implements ReadingControl {
             default ->
                 throw new IllegalArgumentException(
                         "H holds or goes on, C cuts, N begins the next take, R the pickup round, L leaves its line, A"
-                            + " repeats it, B begins or ends a break, G goes on to the next lesson, O makes your pace"
-                            + " the target, Enter alone ends");
+                                + " repeats it, B begins or ends a break, G goes on to the next lesson, O makes your pace"
+                                + " the target, Enter alone ends");
         };
     }
 

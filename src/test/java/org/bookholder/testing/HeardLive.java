@@ -42,7 +42,7 @@ public final class HeardLive {
 
     /** Words that both ears hear. */
     public HeardLive say(String words) {
-        for (String word : words.split(" ")) {
+        for (String word : words.split(" ", -1)) {
             word(word, word);
         }
         return this;
@@ -50,7 +50,7 @@ public final class HeardLive {
 
     /** Words of the script that the script ear believes to hear while something else is said, or nothing if it is empty. */
     public HeardLive sayBesideTheScript(String scriptEar, String openEar) {
-        String[] heard = scriptEar.split(" ");
+        String[] heard = scriptEar.split(" ", -1);
         String[] said = openEar.split(" ", -1);
         for (int i = 0; i < heard.length; i++) {
             word(heard[i], i < said.length ? said[i] : "");
@@ -60,7 +60,7 @@ public final class HeardLive {
 
     /** Words that only the script ear reports: the open ear is behind. */
     public HeardLive sayWithTheOpenEarBehind(String words) {
-        for (String word : words.split(" ")) {
+        for (String word : words.split(" ", -1)) {
             sound(VOICE, WORD);
             sound(ROOM, GAP);
             reportScript(word);

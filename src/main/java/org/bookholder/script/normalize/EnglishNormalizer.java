@@ -12,7 +12,7 @@ final class EnglishNormalizer implements TextNormalizer {
             Set.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
     private static final Pattern NUMERAL_START = Pattern.compile(
             "the \\d|['#~<>\\u00b1\\u2248+(.-]{0,2}\\d|[-+\\u2013][.\\d$£€¥₹\\u00bc-\\u00be]|"
-                + "(?:US|A|C|CA|NZ)?[$£€¥₹]|R\\$|(?:USD|GBP|EUR|JPY|INR|CHF)\\s?\\d|[\\u00bc-\\u00be\\u2150-\\u215e]|[Nn](?:o|r|um)\\.");
+                    + "(?:US|A|C|CA|NZ)?[$£€¥₹]|R\\$|(?:USD|GBP|EUR|JPY|INR|CHF)\\s?\\d|[\\u00bc-\\u00be\\u2150-\\u215e]|[Nn](?:o|r|um)\\.");
 
     /** Words said without the leading apostrophe that replaces omitted letters. */
     private static final Set<String> SHORTENED_FRONT =

@@ -29,9 +29,9 @@ final class Speakers {
     /** What often stands before a colon in text that is read aloud. */
     private static final Set<String> NO_SPEAKERS =
             Set.of(("note notes tip tips step warning caution important remember example examples question answer"
-                + " summary result results hint danger attention reminder conclusion introduction intro outro exercise"
-                + " task goal problem solution first second third next finally then today bonus fact pro con pros cons"
-                + " ingredients tools materials update spoiler")
+                            + " summary result results hint danger attention reminder conclusion introduction intro outro exercise"
+                            + " task goal problem solution first second third next finally then today bonus fact pro con pros cons"
+                            + " ingredients tools materials update spoiler")
                     .split(" "));
 
     private static final Pattern STRESS = Pattern.compile("[*_]{1,3}");
@@ -88,8 +88,7 @@ final class Speakers {
     }
 
     /** The label at the start of a line, null if there is none. */
-    @Nullable
-    Label at(String plain) {
+    @Nullable Label at(String plain) {
         Matcher label = LABEL.matcher(plain);
         if (!label.lookingAt() || !isSpeaker(label)) {
             return null;

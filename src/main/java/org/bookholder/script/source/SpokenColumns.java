@@ -19,14 +19,14 @@ record SpokenColumns(Set<Integer> spoken, boolean headed, List<LeftOut> notes) {
     /** What columns for the voice are called in scripts; common practice. */
     private static final Pattern SPOKEN =
             Pattern.compile("(?i)\\b(?:audio|sound|voice(?: ?-?over)?s?|v\\.?/?o\\.?|narrat"
-                + "(?:ion|or|ive)|spoken|speech|script|words|says?|saying|said|talk(?:ing)?|host|presenter|dialog(?:ue)?|"
-                + "text|copy|lines?|read(?:ing)?|speaker|instructor|teacher|tutor)\\b");
+                    + "(?:ion|or|ive)|spoken|speech|script|words|says?|saying|said|talk(?:ing)?|host|presenter|dialog(?:ue)?|"
+                    + "text|copy|lines?|read(?:ing)?|speaker|instructor|teacher|tutor)\\b");
 
     /** What columns for the eyes are called, even where a word of the voice stands in their heading. */
     private static final Pattern SHOWN =
             Pattern.compile("(?i)\\b(?:(?:on|off)[- ]?screen|screen|visuals?|video|picture|"
-                + "image|shots?|graphics?|slides?|b-?roll|camera|footage|notes?|comments?|titles?|captions?|sfx|music|effects?|time|timing|duration|number|no|#|scenes?|action|directions?|props?|line"
-                + " (?:no|number))\\b");
+                    + "image|shots?|graphics?|slides?|b-?roll|camera|footage|notes?|comments?|titles?|captions?|sfx|music|effects?|time|timing|duration|number|no|#|scenes?|action|directions?|props?|line"
+                    + " (?:no|number))\\b");
 
     /** Headings of columns are short. */
     private static final int HEADING_WORDS = 4;

@@ -30,7 +30,7 @@ final class SettlingPathTest {
     @Test
     void allStepsArePassedOnOnceAndInOrder() {
         String line = "turn the wheel slowly and watch the gap beside the brake";
-        for (String said : line.split(" ")) {
+        for (String said : line.split(" ", -1)) {
             hear(said);
         }
         passedOn.addAll(path.finish());
@@ -48,7 +48,7 @@ final class SettlingPathTest {
         hear("wheel");
         assertThat(texts(path.ahead())).endsWith("wheel");
         int before = passedOn.size();
-        for (String said : "slowly and watch the gap beside the brake a spoke that rings".split(" ")) {
+        for (String said : "slowly and watch the gap beside the brake a spoke that rings".split(" ", -1)) {
             hear(said);
         }
         assertThat(passedOn.size()).isGreaterThan(before);

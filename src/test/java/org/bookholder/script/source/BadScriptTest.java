@@ -23,41 +23,20 @@ final class BadScriptTest {
             value = {
                 "'' | l.md:1: the script is empty; write the words to be read as plain paragraphs",
                 "'---\n---\n' | l.md:1: the script is empty; write the words to be read as plain paragraphs",
-                "'# Title\n\n"
-                        + "> Smile.' | l.md:1: nothing in the script is spoken, it holds only headings and directions;"
-                        + " write the words to be read as plain paragraphs",
+                "'# Title\n\n> Smile.' | l.md:1: nothing in the script is spoken, it holds only headings and directions; "
+                        + "write the words to be read as plain paragraphs",
                 "'---\ntitle: x\nHello.' | l.md:1: the front matter is not closed; put a line of three dashes below it",
                 "'---\npace: 0\n---\nHi.' | l.md:2: pace 0 is out of range; give 40 to 300 words per minute",
-                "'---\n"
-                        + "title: x\n"
-                        + "pace: 5000\n"
-                        + "---\n"
-                        + "Hi.' | l.md:3: pace 5000 is out of range; give 40 to 300 words per minute",
-                "'---\n"
-                        + "pace: fast\n"
-                        + "---\n"
-                        + "Hi.' | l.md:2: pace 'fast' is not a whole number; give 40 to 300 words per minute",
-                "'---\n"
-                        + "pace: [1, 2]\n"
-                        + "---\n"
-                        + "Hi.' | l.md:2: 'pace' has no single value; write one value after the colon, or leave it out",
+                "'---\ntitle: x\npace: 5000\n---\nHi.' | l.md:3: pace 5000 is out of range; give 40 to 300 words per minute",
+                "'---\npace: fast\n---\nHi.' | l.md:2: pace 'fast' is not a whole number; give 40 to 300 words per minute",
+                "'---\npace: [1, 2]\n---\nHi.' | l.md:2: 'pace' has no single value; write one value after the colon, or leave it out",
                 "'---\npase: 100\n---\nHi.' | l.md:2: there is no setting 'pase'; write 'pace' if that is meant",
                 "'---\nlines: whole\n---\nHi.' | l.md:2: lines 'whole' is not known; give 'sentences' or 'as-written'",
-                "'---\n"
-                        + "contractions: strict\n"
-                        + "---\n"
-                        + "Hi.' | l.md:2: contractions 'strict' is not known; give one of free, as-written",
+                "'---\ncontractions: strict\n---\nHi.' | l.md:2: contractions 'strict' is not known; give one of free, as-written",
                 "'---\nlanguage: english!\n---\nHi.' | l.md:2: 'english!' is no language tag; give one such as en-US",
-                "'---\n"
-                        + "- a\n"
-                        + "---\n"
-                        + "Hi.' | l.md:1: the front matter is not a list of names and values; write it as name: value",
-                "'Hi.\n\n"
-                        + "Buy [12](say:) now.' | l.md:3: the spoken form of '12' is empty; write what is said, as in"
-                        + " [12](say:a dozen)",
-                "'Hi.\n"
-                    + "Buy [12](say:a dozen.' | l.md:2: the spoken form in 'Buy [12](say:a dozen.' is not closed; end"
-                    + " it with )",
+                "'---\n- a\n---\nHi.' | l.md:1: the front matter is not a list of names and values; write it as name: value",
+                "'Hi.\n\nBuy [12](say:) now.' | l.md:3: the spoken form of '12' is empty; write what is said, as in [12](say:a dozen)",
+                "'Hi.\nBuy [12](say:a dozen.' | l.md:2: the spoken form in 'Buy [12](say:a dozen.' is not closed; end it with )",
             })
     void isNamedByLineWithWhatToDo(String text, String message) {
         assertThat(problem(text)).hasMessage(message);

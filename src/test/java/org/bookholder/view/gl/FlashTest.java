@@ -96,6 +96,7 @@ final class FlashTest {
     }
 
     /** What can change from one picture to the next. */
+    @SuppressWarnings("ImmutableEnumChecker") // the functions hold nothing
     private enum Transition {
         HOLD(state -> state.held(true)),
         CUT(state -> state.rolling(false)),
