@@ -26,7 +26,7 @@ final class LabelsTest {
     void decisionsAndPeopleHaveTheWordsThatFilesKnow() {
         assertThat(Decision.Choice.values())
                 .extracting(Labels::of)
-                .containsExactly("record again", "keep", "fix in the edit", "not a fault");
+                .containsExactly("record again", "keep", "fix in the edit", "not a fault", "left out on purpose");
         assertThat(Person.values()).extracting(Labels::of).containsExactly("presenter", "producer");
     }
 
