@@ -84,7 +84,7 @@ final class FlashTest {
         FlashMeter meter = new FlashMeter(WIDTH, HEIGHT, RATE);
         SampleState start = SampleState.lesson().at(4, 2);
         Scene scene = easel.scene(start.state().script(), WindowSettings.defaults());
-        for (int i = 0; i < 4 * RATE; i++) {
+        for (int i = 0; i < 2 * RATE; i++) {
             boolean changed = i / 8 % 2 == 1;
             SampleState now = changed ? transition.change.apply(start) : start;
             if (i % 8 == 0 && i > 0) {
