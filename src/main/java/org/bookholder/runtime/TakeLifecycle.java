@@ -314,6 +314,10 @@ final class TakeLifecycle implements TakeReports, TakeControls {
     public void earDone(int number, EarKind ear) {
         RunningTake take = takes.get(number);
         if (take != null) {
+            if (ear == EarKind.SCRIPT) {
+                // Sound that it skipped because it was too late is never followed: the open ear must not wait for it.
+                take.run().followed(take.run().captured());
+            }
             take.earDone(ear);
             tell(take, take.order().done(ear));
             end(take);

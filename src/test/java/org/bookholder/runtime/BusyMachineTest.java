@@ -20,11 +20,7 @@ import org.junit.jupiter.api.Test;
 final class BusyMachineTest {
     private static final Script SCRIPT =
             Scripts.of("Every wheel begins with its hub.", "Count the spokes twice.", "Then lace the first side.");
-    private static final Spoken VOICE = new Spoken(0.5)
-            .says("every wheel begins with its hub")
-            .says("count the spokes twice")
-            .says("then lace the first side")
-            .pauses(12);
+    private static final Spoken VOICE = voice(12);
 
     /** The script ear gets blocks of 40 ms. */
     private static final Duration TOO_LONG_FOR_A_BLOCK = Duration.ofMillis(80);
@@ -56,6 +52,19 @@ final class BusyMachineTest {
                 .containsOnly(Outcome.CLEAN);
     }
 
+    /** The script ear's queue holds a minute of sound; most of what comes after that is skipped. */
+    @Test
+    void theOpenEarDoesNotWaitForSoundThatTheScriptEarSkipped() {
+        rig.takesLong("script ear", Duration.ofSeconds(10), 70);
+        Spoken longer = voice(60);
+        Reading reading = rig.begin(
+                new PacedSource(FakeAudioSource.of(ReadingRig.RATE, longer.sound(ReadingRig.RATE)), rig.clock));
+        rig.pass(90);
+        assertThat(reading.progress().unheard().seconds()).isGreaterThan(1);
+        assertThat(reading.state().get().lines().all().stream().map(LineNotes::outcome))
+                .containsOnly(Outcome.CLEAN);
+    }
+
     @Test
     void theSentenceGoesWithTheTake() {
         rig.takesLong("script ear", TOO_LONG_FOR_A_BLOCK);
@@ -84,6 +93,14 @@ final class BusyMachineTest {
     private static boolean said(Reading reading) {
         return reading.state().get().troubles().all().stream()
                 .anyMatch(trouble -> trouble.kind() == Trouble.Kind.BEHIND);
+    }
+
+    private static Spoken voice(double pause) {
+        return new Spoken(0.5)
+                .says("every wheel begins with its hub")
+                .says("count the spokes twice")
+                .says("then lace the first side")
+                .pauses(pause);
     }
 
     private PacedSource voice() {

@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Feeds the open ear from the take's recording, so that it may fall behind by any length in bounded memory, and catches
- * up when the take is over. With a microphone it leaves the machine to the script ear as soon as the position falls behind. After a fault, a new ear continues after the block at which the one before failed.
+ * up when the take is over. With a microphone it leaves the machine to the script ear as soon as the position falls
+ * behind. After a fault, a new ear continues after the block at which the one before failed.
  */
 final class OpenEarStage implements Stage {
     private static final int BLOCKS_PER_SECOND = 10;
