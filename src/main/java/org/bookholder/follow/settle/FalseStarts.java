@@ -76,7 +76,8 @@ final class FalseStarts {
 
     private boolean begins(Aside aside, Attempt next) {
         String said = aside.said().replace(" ", "");
-        return next.start().since(aside.end()).compareTo(SOON) <= 0
+        return aside.start().isBefore(next.start())
+                && next.start().since(aside.end()).compareTo(SOON) <= 0
                 && said.length() >= FEWEST_LETTERS
                 && beginningAlike(next.line() - 1, said);
     }

@@ -3,12 +3,17 @@ package org.bookholder.follow.settle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.util.List;
+import org.bookholder.follow.evidence.Loudness;
+import org.bookholder.follow.graph.ReadingGraph;
 import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.FollowEvent.TakeSettled;
 import org.bookholder.script.model.Script;
+import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.testing.ReadAloud;
 import org.bookholder.testing.Scripts;
+import org.bookholder.timing.StreamTime;
 import org.junit.jupiter.api.Test;
 
 final class FalseStartsTest {
@@ -72,6 +77,18 @@ final class FalseStartsTest {
                 .say("turn the wheel slowly and watch the gap beside the brake")
                 .cut();
         assertThat(take.asides()).extracting(Aside::said).containsExactly("tern oh i");
+    }
+
+    /** An ear can give a whole line no time at all; speech after it then begins when the line does. */
+    @Test
+    void speechAfterALineIsNoFalseStartOfIt() {
+        Attempt line = new Attempt(1, 1, 1, StreamTime.ZERO, StreamTime.ZERO, true, List.of(), List.of());
+        Aside after = new Aside(1, StreamTime.ZERO, StreamTime.ofSeconds(0.8), "turn the wheel slowly", 1);
+        ReadingGraph graph = new ReadingGraph(ScriptPreparer.prepare(LESSON, word -> true));
+        FalseStarts.Told told =
+                new FalseStarts(graph, new Loudness(StreamTime.ZERO)).tell(List.of(line), List.of(after));
+        assertThat(told.attempts()).containsExactly(line);
+        assertThat(told.asides()).containsExactly(after);
     }
 
     @Test
