@@ -90,8 +90,9 @@ final class SessionRoutes {
     }
 
     private void film(String name, Request request, Response response, Callback callback) throws ProblemException {
-        Path file = place.session().films().resolve(name);
-        if (file.getNameCount() != place.session().films().getNameCount() + 1 || !Files.isRegularFile(file)) {
+        Path films = place.session().films();
+        Path file = films.resolve(name);
+        if (!films.equals(file.getParent()) || !Files.isRegularFile(file)) {
             PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is no such film");
         } else {
             Recordings.serve(StoredFile.of(file), "video/mp4", request, response, callback);
