@@ -44,25 +44,33 @@ public final class TargetPaces {
 
     /** The script of a file with the pace at which this presenter is to read it. */
     public Script aimed(Script script, Path file) {
-        if (script.settings().paceSource() != PaceSource.USUAL) {
+        if (!isFree(script)) {
             return script;
         }
         OptionalInt course = course(file);
         return course.isPresent()
                 ? script.with(script.settings().paced(course.getAsInt(), PaceSource.COURSE))
-                : aimed(script);
+                : aimed(script, own());
     }
 
     /** The same for a course, in whose lessons its own pace stands already. */
     public Course aimed(Course course) {
+        boolean wanted = course.lessons().stream().anyMatch(lesson -> isFree(lesson.script()));
+        OptionalInt own = wanted ? own() : OptionalInt.empty();
         return course.with(course.lessons().stream()
-                .map(lesson -> new Lesson(lesson.number(), lesson.file(), aimed(lesson.script()), lesson.kind()))
+                .map(lesson -> new Lesson(lesson.number(), lesson.file(), aimed(lesson.script(), own), lesson.kind()))
                 .toList());
     }
 
-    private Script aimed(Script script) {
-        OptionalInt own = script.settings().paceSource() == PaceSource.USUAL ? own() : OptionalInt.empty();
-        return own.isEmpty() ? script : script.with(script.settings().paced(own.getAsInt(), PaceSource.OWN));
+    private static Script aimed(Script script, OptionalInt own) {
+        return own.isEmpty() || !isFree(script)
+                ? script
+                : script.with(script.settings().paced(own.getAsInt(), PaceSource.OWN));
+    }
+
+    /** Whether neither the script nor its course sets a pace. */
+    private static boolean isFree(Script script) {
+        return script.settings().paceSource() == PaceSource.USUAL;
     }
 
     private OptionalInt course(Path file) {
