@@ -1,5 +1,6 @@
 package org.bookholder.script.normalize;
 
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,17 @@ final class ChunkRule {
     private static final Pattern SCHEME = Pattern.compile("https?://");
     private static final Pattern FRACTION =
             Pattern.compile("\\d{1,2}/\\d{1,2}(?![\\d/])|[\\u00bc-\\u00be\\u2150-\\u215e]");
+    private static final String RAISED = "[\u2070\u00b9\u00b2\u00b3\u2074-\u2079]";
+
+    /** A raised one, square or cube alone, which may be the mark of a note or has a name of its own. */
+    private static final String ALONE = "[\u00b9\u00b2\u00b3](?!" + RAISED + ")";
+
+    private static final Pattern POWER =
+            Pattern.compile("(?!" + ALONE + ")(\u207b?)(" + RAISED + "{1,2})(?!" + RAISED + ")");
+
+    /** What is raised to a power; behind longer words and numbers a raised number is the mark of a note. */
+    private static final Pattern BASE = Pattern.compile("(?:^|[^\\p{L}\\d]|\\dx)(?:\\p{L}|\\d{1,2})$");
+
     private static final Pattern ADDRESS = Pattern.compile("[\\p{L}\\d]\\.\\p{L}|@|:/");
     private static final Pattern HYPHENATED = Pattern.compile("[\\p{L}\\p{M}']{1,40}-[\\p{L}\\p{M}']{1,40}");
 
@@ -65,6 +77,9 @@ final class ChunkRule {
             "N2", SpokenForms.of("n two", "nitrogen"),
             "CH4", SpokenForms.of("c h four", "methane"),
             "H2SO4", SpokenForms.of("h two s o four", "sulfuric acid"));
+
+    /** Behind these a dash is a minus: "x=-5". */
+    private static final String BEFORE_SIGN = "(=<>\u2264\u2265~\u2248*\u00d7\u00f7+";
 
     private static final SpokenForms HASH = SpokenForms.of("hashtag", "number", "hash");
 
@@ -116,6 +131,10 @@ final class ChunkRule {
         if (scheme != null) {
             return new Piece(scheme.end(), SpokenForms.SILENT);
         }
+        Piece power = powerAt(chunk, at);
+        if (power != null) {
+            return power;
+        }
         SpokenSpan dotted = AbbreviationRule.dottedLettersAt(chunk, at, chunk.length());
         if (dotted != null) {
             return new Piece(dotted.end(), dotted.forms());
@@ -164,6 +183,21 @@ final class ChunkRule {
         return m == null ? null : new Piece(m.end(), numbers.digits(m.group()));
     }
 
+    /** "10⁶", "x⁴", "10⁻³"; squares and cubes are among the symbols. */
+    private @Nullable Piece powerAt(String chunk, int at) {
+        Matcher power = NormalizationRule.match(POWER, chunk, at, chunk.length());
+        if (power == null || !BASE.matcher(chunk.substring(0, at)).find()) {
+            return null;
+        }
+        int exponent = Integer.parseInt(Normalizer.normalize(power.group(2), Normalizer.Form.NFKC));
+        SpokenForms number = numbers.cardinal(exponent).preferred();
+        SpokenForms ordinal = numbers.ordinal(exponent).preferred();
+        SpokenForms forms = power.group(1).isEmpty()
+                ? ordinal.then("", "power").or(SpokenForms.of("power of", "").then(number))
+                : SpokenForms.of("minus", "negative", "power of minus").then(number);
+        return new Piece(power.end(), SpokenForms.of("to the").then(forms));
+    }
+
     private static Piece symbolAt(String chunk, int at) {
         String symbol = chunk.substring(at, at + 1);
         boolean inside = at > 0 && at + 1 < chunk.length();
@@ -178,16 +212,28 @@ final class ChunkRule {
                                 ? SpokenForms.of("of", "")
                                 : SpokenForms.SILENT;
                     case "_" -> inside ? SpokenForms.of("", "underscore") : SpokenForms.SILENT;
-                    case "-", "\u2013" ->
-                        inside && isDigit(chunk, at - 1) && isDigit(chunk, at + 1)
-                                ? SpokenForms.of("to", "", "dash", "minus")
-                                : SpokenForms.SILENT;
+                    case "-", "\u2013", "\u2212" -> dash(chunk, at);
                     case "*" ->
                         inside && isDigit(chunk, at - 1) && isDigit(chunk, at + 1)
                                 ? SpokenForms.of("times")
                                 : SpokenForms.SILENT;
                     default -> SYMBOLS.getOrDefault(symbol, SpokenForms.SILENT);
                 });
+    }
+
+    /** Before a number: a sign, which must be said, or what separates it from the number before. */
+    private static SpokenForms dash(String chunk, int at) {
+        if (!isDigit(chunk, at + 1) && !(chunk.startsWith(".", at + 1) && isDigit(chunk, at + 2))) {
+            return SpokenForms.SILENT;
+        }
+        if (isDigit(chunk, at - 1)) {
+            return chunk.charAt(at) == '\u2212' || chunk.indexOf('=', at) > 0
+                    ? SpokenForms.of("minus", "take away", "less")
+                    : SpokenForms.of("to", "", "dash", "minus");
+        }
+        return at == 0 || BEFORE_SIGN.indexOf(chunk.charAt(at - 1)) >= 0
+                ? SpokenForms.of("minus", "negative")
+                : SpokenForms.SILENT;
     }
 
     private static SpokenForms slash(String chunk, int at) {

@@ -67,7 +67,7 @@ final class DateRule implements NormalizationRule {
         }
         m = NormalizationRule.match(SLASHES, text, from, to);
         if (m != null) {
-            return slashes(m, m.group(3).length() == 2 ? "20" + m.group(3) : m.group(3));
+            return slashes(m, fullYear(m.group(3)));
         }
         m = NormalizationRule.match(NO_YEAR, text, from, to);
         if (m != null && (m.group(1).startsWith("0") || m.group(2).startsWith("0"))) {
@@ -85,6 +85,11 @@ final class DateRule implements NormalizationRule {
     private @Nullable SpokenSpan slashes(Matcher m, @Nullable String year) {
         int month = Integer.parseInt(m.group(dayFirst ? 2 : 1));
         return heard(m, month, m.group(dayFirst ? 1 : 2), year, dayFirst);
+    }
+
+    /** A year of two digits in the century that POSIX gives it (%y of strptime): 69 to 99 are of the last. */
+    private static String fullYear(String year) {
+        return year.length() > 2 ? year : (Integer.parseInt(year) > 68 ? "19" : "20") + year;
     }
 
     private @Nullable SpokenSpan withDigits(@Nullable SpokenSpan date, Matcher m) {

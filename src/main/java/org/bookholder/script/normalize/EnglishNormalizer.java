@@ -10,9 +10,11 @@ import java.util.regex.Pattern;
 final class EnglishNormalizer implements TextNormalizer {
     private static final Set<String> MONTH_STARTS =
             Set.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
-    private static final Pattern NUMERAL_START = Pattern.compile(
-            "the \\d|['#~<>\\u00b1\\u2248+(.-]{0,2}\\d|[-+\\u2013][.\\d$£€¥₹\\u00bc-\\u00be]|"
-                    + "(?:US|A|C|CA|NZ)?[$£€¥₹]|R\\$|(?:USD|GBP|EUR|JPY|INR|CHF)\\s?\\d|[\\u00bc-\\u00be\\u2150-\\u215e]|[Nn](?:o|r|um)\\.");
+    private static final String SIGNED_START = "[-+\\u2013\\u2212][.\\d$£€¥₹\\u00bc-\\u00be]";
+    private static final String MONEY_START = "(?:US|A|C|CA|NZ)?[$£€¥₹]|R\\$|(?:USD|GBP|EUR|JPY|INR|CHF)\\s?\\d";
+    private static final String OTHER_START =
+            "the \\d|['#~<>\\u00b1\\u2248+(.-]{0,2}\\d|[\\u00bc-\\u00be\\u2150-\\u215e]|[Nn](?:o|r|um)\\.";
+    private static final Pattern NUMERAL_START = Pattern.compile(SIGNED_START + "|" + MONEY_START + "|" + OTHER_START);
 
     /** Words said without the leading apostrophe that replaces omitted letters. */
     private static final Set<String> SHORTENED_FRONT =

@@ -34,7 +34,7 @@ final class NumberRule implements NormalizationRule {
     public @Nullable SpokenSpan at(String text, int from, int to) {
         Matcher m = NormalizationRule.match(MARKED, text, from, to);
         if (m != null) {
-            return new SpokenSpan(m.end(), SpokenForms.of("number", "hashtag").then(numbers.written(m.group(1))));
+            return new SpokenSpan(m.end(), SpokenForms.of("number").then(numbers.written(m.group(1))));
         }
         m = NormalizationRule.match(NUMBERED, text, from, to);
         if (m != null) {

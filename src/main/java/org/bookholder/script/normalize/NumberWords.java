@@ -172,7 +172,12 @@ public final class NumberWords {
 
     /** Whether the number is exactly one, so that the noun after it is singular. */
     static boolean isOne(String number) {
-        return new BigDecimal(number.replace(",", "")).compareTo(BigDecimal.ONE) == 0 && number.indexOf('.') < 0;
+        return value(number).compareTo(BigDecimal.ONE) == 0 && number.indexOf('.') < 0;
+    }
+
+    /** What a number is worth that is written with or without thousands separators. */
+    static BigDecimal value(String number) {
+        return new BigDecimal(number.replace(",", ""));
     }
 
     private String words(long n, String ruleSet) {

@@ -11,7 +11,8 @@ final class QuantityRule implements NormalizationRule {
 
     private static final Pattern RANGE = Pattern.compile("(" + NUMBER + ")" + TO + "(" + NUMBER + ")(?![-/\\d])");
     private static final Pattern BY = Pattern.compile("(" + NUMBER + ")\\s?[x\\u00d7]\\s?(" + NUMBER + ")(?![\\dx])");
-    private static final Pattern DIFFERENCE = Pattern.compile("(" + NUMBER + ")\\s?-\\s?(" + NUMBER + ")(?=\\s?=)");
+    private static final Pattern DIFFERENCE =
+            Pattern.compile("(" + NUMBER + ")\\s?([-\\u2212])\\s?(" + NUMBER + ")(?=(\\s?=)?)");
     private static final Pattern TIMES = Pattern.compile("(" + NUMBER + ")[x\u00d7]" + END);
     private static final Pattern ALONE = Pattern.compile("(" + NUMBER + ")");
     private static final Pattern UNIT = Pattern.compile("([\\s-]?)" + Units.SYMBOL + END);
@@ -47,20 +48,26 @@ final class QuantityRule implements NormalizationRule {
         }
         Matcher twice = NormalizationRule.match(RANGE_OF_UNITS, text, from, to);
         if (twice != null) {
-            SpokenForms low = numbers.counted(twice.group(1));
-            SpokenForms high = numbers.counted(twice.group(3));
-            SpokenForms unit = unit(twice.group(4), false).preferred();
-            SpokenForms forms = low.then("to").then(high).then(unit);
-            SpokenForms named = low.preferred().then(unit(twice.group(2), false).preferred());
-            return new SpokenSpan(
-                    twice.end(), forms.or(named.then("to").then(high).then(unit)));
+            return new SpokenSpan(twice.end(), rangeOfUnits(twice));
         }
         Matcher times = NormalizationRule.match(TIMES, text, from, to);
         if (times != null) {
             return new SpokenSpan(times.end(), times(times.group(1)));
         }
         Value value = valueAt(text, from, to);
-        return value == null ? null : withUnit(value, text, to);
+        return value == null ? null : withUnit(value, text, from, to);
+    }
+
+    /** "50 ms - 2 s"; only a unit that both ends have may be said once. */
+    private SpokenForms rangeOfUnits(Matcher m) {
+        SpokenForms low = numbers.counted(m.group(1));
+        SpokenForms high = numbers.counted(m.group(3));
+        SpokenForms unit = unit(m.group(4), false).preferred();
+        SpokenForms first = unit(m.group(2), NumberWords.isOne(m.group(1)));
+        SpokenForms named =
+                low.preferred().then(first.first(3)).then("to").then(high).then(unit);
+        boolean same = unit(m.group(2), false).equals(unit(m.group(4), false));
+        return same ? low.then("to").then(high).then(unit).or(named) : named;
     }
 
     private @Nullable Value valueAt(String text, int from, int to) {
@@ -70,14 +77,13 @@ final class QuantityRule implements NormalizationRule {
             return new Value(fraction.end(), fraction.forms(), small, false);
         }
         Matcher m = NormalizationRule.match(DIFFERENCE, text, from, to);
-        if (m != null) {
-            SpokenForms from1 = numbers.counted(m.group(1));
-            return new Value(
-                    m.end(), from1.then("minus", "take away", "less").then(numbers.counted(m.group(2))), false, false);
+        if (m != null && (m.group(2).equals("\u2212") || m.group(4) != null)) {
+            SpokenForms less = numbers.counted(m.group(1)).then("minus", "take away", "less");
+            return new Value(m.end(), less.then(numbers.counted(m.group(3))), false, false);
         }
         m = NormalizationRule.match(RANGE, text, from, to);
         if (m != null) {
-            return new Value(m.end(), range(numbers.written(m.group(1)), numbers.written(m.group(2))), false, false);
+            return new Value(m.end(), range(m.group(1), m.group(2)), false, false);
         }
         m = NormalizationRule.match(BY, text, from, to);
         if (m != null) {
@@ -88,9 +94,16 @@ final class QuantityRule implements NormalizationRule {
         return m == null ? null : new Value(m.end(), numbers.counted(m.group(1)), NumberWords.isOne(m.group(1)), true);
     }
 
-    /** Both ends of a range are mostly said in the same manner; the likely ways come first. */
-    private static SpokenForms range(SpokenForms low, SpokenForms high) {
+    /**
+     * Both ends of a range are mostly said in the same manner; the likely ways come first. "10 - 3" may be a difference as well.
+     */
+    private SpokenForms range(String first, String last) {
+        SpokenForms low = numbers.written(first);
+        SpokenForms high = numbers.written(last);
         SpokenForms forms = low.preferred().then("to", "through", "until", "").then(high.preferred());
+        if (NumberWords.value(first).compareTo(NumberWords.value(last)) > 0) {
+            forms = forms.or(low.preferred().then("minus").then(high.preferred()));
+        }
         for (int i = 1; i < Math.min(low.all().size(), high.all().size()); i++) {
             SpokenForms one = new SpokenForms(List.of(low.all().get(i)));
             forms = forms.or(
@@ -121,11 +134,11 @@ final class QuantityRule implements NormalizationRule {
         return part.length == 0 ? SpokenForms.NONE : SpokenForms.of(part).then(unit);
     }
 
-    private @Nullable SpokenSpan withUnit(Value value, String text, int to) {
+    private @Nullable SpokenSpan withUnit(Value value, String text, int from, int to) {
         Matcher unit = NormalizationRule.match(UNIT, text, value.end, to);
         if (unit != null) {
             String symbol = unit.group(2);
-            SpokenForms forms = unitForms(value, text, symbol);
+            SpokenForms forms = unitForms(value, text.substring(from, value.end), symbol);
             // "5m" and "4 g" are also said letter by letter
             boolean letters = value.plain && symbol.length() == 1 && Character.isLetter(symbol.charAt(0));
             return new SpokenSpan(
@@ -146,12 +159,10 @@ final class QuantityRule implements NormalizationRule {
         return value.plain || !ends ? null : new SpokenSpan(value.end, value.forms);
     }
 
-    private SpokenForms unitForms(Value value, String text, String symbol) {
+    private SpokenForms unitForms(Value value, String written, String symbol) {
         SpokenForms unit = unit(symbol, value.single);
         SpokenForms forms = value.forms.then(unit);
-        String number = value.plain
-                ? text.substring(Math.max(0, value.end - 5), value.end).replaceAll("^.*[^\\d.]", "")
-                : "";
+        String number = value.plain ? written : "";
         if (symbol.startsWith("°") && number.matches("[1-9]\\d[1-9]|[1-9][1-9]0")) {
             SpokenForms pair = numbers.shortened(number);
             forms = forms.first(SpokenForms.MOST - 5)

@@ -9,7 +9,7 @@ final class ScaleRule implements NormalizationRule {
     private static final Pattern SCALED =
             Pattern.compile("(" + NUMBER + ")\\s(hundred|thousand|million|billion|trillion)\\b");
 
-    private static final Pattern AND_A_HALF = Pattern.compile("(\\d{1,3})\\.50?");
+    private static final Pattern AND_A_HALF = Pattern.compile("([1-9]\\d{0,2})\\.50?");
 
     private final NumberWords numbers;
 

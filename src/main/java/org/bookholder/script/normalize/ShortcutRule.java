@@ -12,8 +12,11 @@ final class ShortcutRule implements NormalizationRule {
     private static final String MODIFIER =
             "(?:Ctrl|CTRL|Control|Cmd|CMD|Command|Alt|ALT|Opt|Option|Shift|SHIFT|Win|Fn|[⌘⌥⇧⌃])";
 
-    private static final Pattern SHORTCUT = Pattern.compile(MODIFIER + "(?:/" + MODIFIER + ")?(?:[-+ ]?" + MODIFIER
-            + "){0,3}(?:[-+](?:F\\d{1,2}|[A-Za-z]{1,9}|\\d{1,2})|(?<=[⌘⌥⇧⌃])(?:[A-Z]|\\d))" + END);
+    /** Words such as "Opt-in" and "Win-win". */
+    private static final String NO_WORD = "(?!(?:Opt|Win)-(?!click|drag|tab)[a-z]{2})";
+
+    private static final Pattern SHORTCUT = Pattern.compile(NO_WORD + MODIFIER + "(?:/" + MODIFIER + ")?(?:[-+ ]?"
+            + MODIFIER + "){0,3}(?:[-+](?:F\\d{1,2}|[A-Za-z]{1,9}|\\d{1,2})|(?<=[⌘⌥⇧⌃])(?:[A-Z]|\\d))" + END);
 
     private static final Pattern PIECE = Pattern.compile("[⌘⌥⇧⌃/]|F(?=\\d)|[A-Za-z]{1,9}|\\d{1,2}");
 

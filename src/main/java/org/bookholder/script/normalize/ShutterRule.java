@@ -4,10 +4,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Parts of a second, as shutters have them: "1/250 s", "1/60 sec". */
+/** Parts of a second, as shutters have them: "1/250 s", "1/60 sec", "1/125 second", "1/125 shutter". */
 final class ShutterRule implements NormalizationRule {
-    private static final Pattern SHUTTER =
-            Pattern.compile("1/(\\d{1,2}[05]|\\d{1,2}00|\\d000)(?:\\s?(?:s|sec|secs)|\\s(?=shutter|second))" + END);
+    private static final Pattern SHUTTER = Pattern.compile(
+            "1/(\\d{1,2}[05]|\\d{1,2}00|\\d000)(?:\\s?(?:s|sec|secs)" + END + "|(?=\\s(?:shutter|second)\\b))");
 
     private final NumberWords numbers;
 
@@ -24,10 +24,20 @@ final class ShutterRule implements NormalizationRule {
         String digits = m.group(1);
         SpokenForms number = numbers.counted(digits).preferred().or(numbers.shortened(digits));
         SpokenForms part = numbers.ordinal(Integer.parseInt(digits)).preferred().or(numbers.shortOrdinal(digits));
-        SpokenForms named = SpokenForms.of("one", "a").then(part).then("of a second", "second");
+        SpokenForms named = SpokenForms.of("one", "a").then(part).then(unit(text, m.end(1), m.end()));
         return new SpokenSpan(
                 m.end(),
                 named.or(SpokenForms.of("one over").then(number))
                         .or(SpokenForms.of("one").then(number)));
+    }
+
+    /** What may be said of the second: all of it where its symbol is written, only what is missing where the word follows. */
+    private static SpokenForms unit(String text, int afterNumber, int end) {
+        if (end > afterNumber) {
+            return SpokenForms.of("of a second", "second");
+        }
+        return text.startsWith("second", end + 1)
+                ? SpokenForms.of("", "of a")
+                : SpokenForms.of("", "of a second", "second");
     }
 }

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** Numbers with a sign: "-5°C", "-$40", "−3.5 %", "+2". A minus must be said; a plus may be left out. */
 final class SignRule implements NormalizationRule {
     private static final Pattern SIGN =
-            Pattern.compile("([-\\u2013+])(?=\\.?\\d|[$£€¥₹]\\s?\\.?\\d|[\\u00bc-\\u00be])");
+            Pattern.compile("([-\\u2013\\u2212+])(?=\\.?\\d|[$£€¥₹]\\s?\\.?\\d|[\\u00bc-\\u00be])");
     private static final Pattern DEGREES = Pattern.compile("(" + NUMBER + ")\\s?°");
 
     private final NumberWords numbers;

@@ -4,7 +4,10 @@ import java.text.Normalizer;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** Reduces the typographic variants of a character to one, so that the rules only need to know that one. */
+/**
+ * Reduces the typographic variants of a character to one, so that the rules only need to know that one. The minus sign (U+2212) stays:
+ * between numbers it is never "to".
+ */
 public final class Typography {
     /** The marks of Latin letters; those of other writing systems are parts of their words. */
     private static final Pattern MARKS = Pattern.compile("[\\u0300-\\u036f]");
@@ -26,7 +29,7 @@ public final class Typography {
         return switch (c) {
             case '\u2018', '\u2019', '\u201a', '\u201b', '\u2032', '\u00b4', '\u02bc' -> '\'';
             case '\u201c', '\u201d', '\u201e', '\u201f', '\u2033', '\u00ab', '\u00bb' -> '"';
-            case '\u2010', '\u2011', '\u2012', '\u2212', '\u00ad' -> '-';
+            case '\u2010', '\u2011', '\u2012', '\u00ad' -> '-';
             case '\u2015' -> '\u2014';
             case '\u2044', '\u2215' -> '/';
             default -> {

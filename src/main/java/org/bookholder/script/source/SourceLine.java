@@ -27,7 +27,8 @@ record SourceLine(
         List<SourceLine> parts = new ArrayList<>();
         parts.add(new SourceLine(first.text.part(0, from), first.number, first.mark));
         parts.add(new SourceLine(MarkedSourceLine.plain(remark.toString()), first.number, null));
-        parts.add(new SourceLine(last.text.part(to, last.text.text().length()), last.number, null));
+        parts.add(new SourceLine(
+                last.text.part(to, last.text.text().length()), last.number, from == 0 ? first.mark : null));
         parts.removeIf(part -> part.text.text().isEmpty());
         return parts;
     }

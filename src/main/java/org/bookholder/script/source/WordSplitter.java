@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Splits a sentence into words and gives each its spoken forms. Not thread-safe. */
 final class WordSplitter {
-    private static final String OPENING = "\"'([{<*_\u00a1\u00bf\u2026.-\u2013\u2014\u2022#|";
+    private static final String OPENING = "\"'([{<*_\u00a1\u00bf\u2026.-\u2013\u2014\u2212\u2022#|";
 
     private final TextNormalizer speaker;
 
@@ -131,7 +131,7 @@ final class WordSplitter {
             boolean before = i + 1 < end;
             boolean digit = before && Character.isDigit(plain.charAt(i + 1));
             return switch (c) {
-                case '-', '\u2013' -> digit || (before && isValue(i + 1, end));
+                case '-', '\u2013', '\u2212' -> digit || (before && isValue(i + 1, end));
                 case '<' -> digit || !before;
                 case '.', '#' -> digit || (c == '#' && before && Character.isLetter(plain.charAt(i + 1)));
                 case '\'' -> before && (digit || Character.isLetter(plain.charAt(i + 1))) && isShortening(i, end);
