@@ -108,17 +108,18 @@ public final class FilmMaker {
     private FilmMade make(Path work) throws ProblemException, IOException {
         ClipStore store = kept.orElseGet(() -> new ClipStore(work.resolve("clips")));
         PrivateFiles.createFolder(store.folder());
+        FilmWords words = FilmWords.of(order.plan(), order.script());
         SoundFinish.Finished sound;
-        List<String> clips;
+        Path whole;
+        // Its folder beside the clips tells other films, until this one is whole, that its clips are needed.
         try (RunFolder place = RunFolder.create(store.folder());
                 FilmPictures pictures = pictures(store, place.path())) {
             // FFmpeg makes pictures while the sound is mixed here.
             sound = sound(work, pictures);
-            clips = pictures.make(made -> tell(SOUND, made), FilmMaker::rest);
+            List<String> clips = pictures.make(made -> tell(SOUND, made), FilmMaker::rest);
+            whole = mux(work, clips.stream().map(store::file).toList(), sound, words);
+            store.keepOnly(Set.copyOf(clips), place.path());
         }
-        FilmWords words = FilmWords.of(order.plan(), order.script());
-        Path whole = mux(work, clips.stream().map(store::file).toList(), sound, words);
-        store.keepOnly(Set.copyOf(clips));
         Path file = UnusedName.move(whole, order.wanted().toAbsolutePath());
         return new FilmMade(
                 file,

@@ -71,14 +71,23 @@ public record ClipStore(Path folder) {
         }
     }
 
-    /** Removes all but these: what the last film does not use will hardly be used again. */
-    public void keepOnly(Set<String> names) throws ProblemException {
+    /**
+     * Removes all but these: what the last film does not use will hardly be used again. While another film is being made here, all
+     * stay.
+     *
+     * @param run the folder, in that of the clips, in which this film is made
+     */
+    public void keepOnly(Set<String> names, Path run) throws ProblemException {
         if (!Files.isDirectory(folder)) {
             return;
         }
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                if (!names.contains(String.valueOf(file.getFileName()))) {
+        try (Stream<Path> entries = Files.list(folder)) {
+            List<Path> all = entries.toList();
+            if (all.stream().anyMatch(entry -> Files.isDirectory(entry) && !entry.equals(run))) {
+                return;
+            }
+            for (Path file : all) {
+                if (Files.isRegularFile(file) && !names.contains(String.valueOf(file.getFileName()))) {
                     Files.deleteIfExists(file);
                 }
             }
