@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
+import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.settings.YamlEdit;
@@ -157,7 +158,7 @@ public record CourseFile(Path folder) {
         YamlEdit file = read();
         for (int i = 0; i < days(file).size(); i++) {
             List<String> lessons = new ArrayList<>(file.listOfItem(DAYS, i, ON_DAY));
-            if (lessons.remove(script)) {
+            if (lessons.removeIf(named -> isSame(named, script))) {
                 file = file.becomes(file.withListOfItem(DAYS, i, ON_DAY, lessons));
             }
         }
@@ -172,6 +173,11 @@ public record CourseFile(Path folder) {
             file = file.becomes(file.withListOfItem(DAYS, index, ON_DAY, lessons));
         }
         write(file.text());
+    }
+
+    /** Whether two names are of one script: on a day, the ending of its file may be left out. */
+    private static boolean isSame(String named, String script) {
+        return FileNames.stem(Path.of(named)).equals(FileNames.stem(Path.of(script)));
     }
 
     private static YamlEdit withDay(YamlEdit file, LocalDate day) throws ProblemException {

@@ -138,6 +138,19 @@ final class CourseFileTest {
     }
 
     @Test
+    void aLessonThatWasPutOnADayWithoutItsEndingIsTakenOffIt() throws Exception {
+        Path yaml = Files.writeString(
+                folder.resolve(Course.FILE), "recording:\n  days:\n    - {day: 2027-09-07, lessons: [a, b]}\n");
+        file.putOn("a.md", Optional.of(LocalDate.of(2027, 9, 8)));
+        assertThat(yaml).hasContent("""
+            recording:
+              days:
+                - {day: 2027-09-07, lessons: [b]}
+                - {day: 2027-09-08, lessons: [a.md]}
+            """);
+    }
+
+    @Test
     void thePermissionsOfTheFileStay() throws Exception {
         Path yaml = Files.writeString(folder.resolve(Course.FILE), "title: Wheels\n");
         Files.setPosixFilePermissions(yaml, PosixFilePermissions.fromString("rw-rw-r--"));

@@ -25,8 +25,8 @@ public final class ChosenDays {
         rest = new ArrayList<>(works);
         for (int day = 0; day < days.size(); day++) {
             for (RecordingTask work : works) {
-                if (days.get(day).lessons().contains(work.name())) {
-                    rest.remove(work);
+                // Of two days that name a lesson the first has it.
+                if (days.get(day).lessons().contains(work.name()) && rest.remove(work)) {
                     put(day, work, days.get(day).date());
                 }
             }

@@ -64,6 +64,17 @@ final class ChosenDaysTest {
     }
 
     @Test
+    void aLessonThatStandsOnTwoDaysIsPlannedOnce() {
+        SessionPlan plan = plan(works(1, 20), day(FIRST, 120, "lesson-1"), day(SECOND, 120, "lesson-1"));
+
+        assertThat(plan.sessions())
+                .singleElement()
+                .extracting(PlannedSession::date)
+                .isEqualTo(Optional.of(FIRST));
+        assertThat(plan.left()).isEmpty();
+    }
+
+    @Test
     void aDayThatIsOverHoldsNothing() {
         SessionPlan plan = plan(works(2, 20), day(TODAY.minusDays(1), 120, "lesson-1"), day(SECOND, 120));
 

@@ -16,7 +16,10 @@ export const dayHandle = (lesson, days, put) => {
   return el('button', {
     type: 'button', class: 'handle', id: `day-of-${lesson.script}`, title: 'Drag onto a day, or press for a list of days',
     'aria-label': `Put ${lesson.title} on another day`,
-    onpointerdown: (event) => take(event, put, () => { dragged = true; }),
+    onpointerdown: (event) => {
+      dragged = false;
+      take(event, put, () => { dragged = true; });
+    },
     onclick: () => {
       if (!dragged) choose(lesson, days, put);
       dragged = false;
