@@ -272,7 +272,7 @@ final class ActionHandler {
                                 Locale.ROOT, "text %.0f pixels", changed.size().getAsDouble())
                         : String.format(
                                 Locale.ROOT,
-                                "capitals %.0f minutes of arc at %.1f m",
+                                "letters of size %.0f, seen from %.1f m",
                                 changed.arcMinutes(),
                                 changed.distance() / 1000),
                 SECONDS);

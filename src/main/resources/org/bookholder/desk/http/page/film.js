@@ -20,10 +20,22 @@ let home = null;
 let acts = null;
 let cards = null;
 let made = '';
-let changedSince = false;
+/** How many changes were made here, how many when the last draft was begun, and how many are in the draft that is shown. */
+let changes = 0;
+let begun = 0;
+let inDraft = 0;
 let asking = Promise.resolve();
 
 const lineOf = (number) => board?.lines[number - 1];
+
+function another(chosen) {
+  place = chosen;
+  board = null;
+  current = 1;
+  changes = 0;
+  begun = 0;
+  inDraft = 0;
+}
 
 export function showFilm(now, act) {
   home = now;
@@ -47,7 +59,6 @@ export function filmChanged(now, act, has) {
     const done = home.jobs.filter((job) => job.kind === 'film' && !lasts(job)).map((job) => job.id).join();
     if (done !== made) {
       made = done;
-      changedSince = false;
       load();
     }
   }
@@ -69,8 +80,7 @@ function fillPlaces() {
     select.replaceChildren(...all.map(([value, text]) => el('option', { value }, text)));
   }
   if (!all.some(([value]) => value === place)) {
-    place = newest(all);
-    board = null;
+    another(newest(all));
   }
   select.value = place;
   byId('film-none').hidden = all.length > 0;
@@ -91,7 +101,7 @@ function build() {
     el('div', { id: 'film-room' },
       el('div', { class: 'film-top' },
         el('label', { for: 'film-place', class: 'label' }, 'Of'),
-        el('select', { id: 'film-place', onchange: (event) => { place = event.target.value; board = null; current = 1; load(); } }),
+        el('select', { id: 'film-place', onchange: (event) => { another(event.target.value); load(); } }),
         el('p', { id: 'film-standing', class: 'small' }),
         el('details', {}, el('summary', {}, 'More choices'),
           tick('film-as-shot', 'Never frame closer to hide a cut', () => load()),
@@ -114,6 +124,8 @@ function build() {
 const tick = (id, text, onchange) => el('label', { class: 'switch', for: id }, el('input', { type: 'checkbox', id, onchange }), text);
 
 const ACTS = [
+  { id: 'final', key: 'G', name: 'Make the film', main: true, run: () => make(true), can: () => board.filmed && board.missing.length === 0 },
+  { id: 'draft', key: 'M', name: 'Make a draft', run: () => make(false) },
   { id: 'hear', key: 'Space', name: 'Hear it', run: () => hearLine() },
   { id: 'attempt', key: 'A', name: 'Other attempt', run: () => otherAttempt(), can: (line) => line.attempts.length > (line.used ? 1 : 0) },
   { id: 'leave', key: 'X', name: 'Leave the line out', run: () => decide({ do: 'leave' }), can: (line) => line.session >= 0 },
@@ -122,8 +134,6 @@ const ACTS = [
   { id: 'longer', key: ']', name: 'Longer pause', run: () => pause(STEP), can: (line) => line.used?.pause !== undefined },
   { id: 'undo', key: 'U', name: 'Undo', run: () => ask({ do: 'undo' }), can: () => Boolean(board.undo) },
   { id: 'editor', key: 'W', name: 'For the editor instead', run: () => document.dispatchEvent(new CustomEvent('go', { detail: 'handoff' })) },
-  { id: 'draft', key: 'M', name: 'Make a draft', run: () => make(false) },
-  { id: 'final', key: 'G', name: 'Make the film', main: true, run: () => make(true), can: () => board.filmed && board.missing.length === 0 },
 ];
 
 const buttons = () => ACTS.map(({ id, key, name, main, run }) => el('button', { type: 'button', id: `film-${id}`, class: main && 'main', onclick: run },
@@ -162,10 +172,11 @@ function ask(wish, told = () => '') {
       return;
     }
     if (what.do !== 'show') {
-      changedSince = true;
+      changes += 1;
       const done = what.do === 'undo' ? `Undone: ${board.undo}.` : `Done: ${answer.undo ?? 'taken back'}.`;
       put('film-said', told(lineOf(number), answer.lines[number - 1]) || done);
     }
+    if (answer.draft !== board?.draft) inDraft = begun;
     board = answer;
     show();
   });
@@ -205,10 +216,13 @@ function hearLine() {
 }
 
 function make(final) {
+  const now = changes;
   question('work', { kind: 'film', form: { session: place, final, asShot: byId('film-as-shot').checked,
     enlarge: byId('film-enlarge').checked } }).then((answer) => {
     put('film-wrong', answer.trouble ?? '');
-    if (!answer.trouble) put('film-said', final ? 'The film is being made.' : 'A draft is being made.');
+    if (answer.trouble) return;
+    put('film-said', final ? 'The film is being made.' : 'A draft is being made.');
+    if (!final) begun = now;
   });
 }
 
@@ -218,7 +232,7 @@ function choose(number) {
   byId(`film-line-${current}`)?.scrollIntoView({ block: 'nearest' });
   const video = byId('film-video');
   const at = lineOf(current).used?.film;
-  if (at !== undefined && !changedSince && video.paused && video.src) video.currentTime = at;
+  if (at !== undefined && changes === inDraft && video.paused && video.src) video.currentTime = at;
 }
 
 function show() {
@@ -237,7 +251,7 @@ function show() {
   byId('film-undo').title = board.undo ? `Undo: ${board.undo}` : '';
   byId('film-final').title = !board.filmed ? 'Match a camera\u2019s file first' : missing ? `Nothing to use for ${counted(board.missing)}` : '';
   showDraft();
-  showWave(byId('film-wave'), board, line, (edge, at) => decide({ do: 'cut', edge, at }));
+  showWave(byId('film-wave'), board, line, (edge, at) => ask({ do: 'cut', edge, at, line: line.line }));
 }
 
 function showDraft() {
@@ -246,7 +260,7 @@ function showDraft() {
   const address = board.draft?.split('/').map(encodeURIComponent).join('/');
   if (board.draft && !video.src.endsWith(address)) video.src = address;
   put('film-draft', !board.draft ? 'No draft yet. It is made in a small picture, and plays here.'
-    : changedSince ? 'The draft is from before your last change. Only what changed is made again.' : `The draft, ${said(board)}`);
+    : changes !== inDraft ? 'The draft is from before your last change. Only what changed is made again.' : `The draft, ${said(board)}`);
 }
 
 // For code that inspects the page from outside, such as tests.

@@ -116,7 +116,7 @@ function place(edge, moved) {
     piece[name] = edge === 'IN' ? Math.max(piece.from, Math.min(at, piece.out - LEAST)) : Math.min(piece.to, Math.max(at, piece.in + LEAST));
     put(host());
   };
-  const keep = () => moved(edge, Number(piece[name].toFixed(4)));
+  const keep = (at) => moved(edge, Number(at.toFixed(4)));
   const button = el('button', { type: 'button', id: `film-cut-${name}`, class: `bound ${edge === 'IN' ? 'start' : 'end'}`, role: 'slider',
     'aria-label': edge === 'IN' ? 'Where the line begins' : 'Where the line ends',
     'aria-valuemin': 0, 'aria-valuemax': Math.round((piece.to - piece.from) * 1000) });
@@ -131,7 +131,7 @@ function place(edge, moved) {
     button.onpointerup = () => {
       button.onpointermove = null;
       button.onpointerup = null;
-      if (dragged) keep();
+      if (dragged) keep(piece[name]);
     };
   });
   button.addEventListener('keydown', (event) => {
@@ -139,8 +139,9 @@ function place(edge, moved) {
     if (!way) return;
     event.preventDefault();
     move(piece[name] + way * (event.shiftKey ? LARGE : STEP));
+    const at = piece[name];
     clearTimeout(waits);
-    waits = setTimeout(keep, PATIENCE);
+    waits = setTimeout(() => keep(at), PATIENCE);
   });
   return button;
 }
