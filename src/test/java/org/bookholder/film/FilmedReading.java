@@ -57,10 +57,19 @@ public final class FilmedReading {
 
     /** Writes the session, without footage. */
     public static void write(Path session, String source) throws ProblemException {
+        write(session, source, MORNING);
+    }
+
+    /** Writes a session of the day after, in which all was read once more in the same way, without footage. */
+    public static void writeAgain(Path session, String source) throws ProblemException {
+        write(session, source, MORNING.plusSeconds(86_400));
+    }
+
+    private static void write(Path session, String source, Instant when) throws ProblemException {
         write(
                 session,
                 source,
-                MORNING,
+                when,
                 List.of(
                         attempt(1, 1, 0, true, List.of()),
                         attempt(2, 2, 1, true, List.of()),

@@ -95,6 +95,10 @@ record FilmPlanning(
             remarks.add(Text.lines(List.copyOf(new TreeSet<>(onlyNow)))
                     + " left out of this film only: no session has it yet, so nothing was noted");
         }
+        if (!cut.passedOver().isEmpty()) {
+            remarks.add("A later reading of " + Text.lines(cut.passedOver())
+                    + " is as good, but no camera shows it; match the camera's file with its session to use it");
+        }
         FilmFormat format = format(request, profile, pictures, rate, cut.length(), remarks);
         FilmFormat goesOut = request.draft() ? goesOut(profile, pictures, rate, cut.length(), format) : format;
         PunchIn framing = framing(rules, pictures, goesOut);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.LessonLines;
 import org.bookholder.app.session.StoredSession;
@@ -28,16 +29,25 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The cut of a lesson over all its sessions: each line from the last session in which it was read clean, or else the last in
- * which it was read to its end.
+ * which it was read to its end. Of readings that are equally good, those go before that a camera shows.
  *
  * @param pieces clips and gaps in the lesson's order, with the lesson's own line numbers
  * @param marked lines that are used though they were not read clean
+ * @param passedOver lines that a later session has as good, which no camera's file was matched with
  */
-record LessonCut(List<Piece> pieces, List<Mark> marked) {
+record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver) {
     /** At 130 words a minute, between a slow and a quick reader (common practice). */
     private static final double SECONDS_A_WORD = 60 / 130.0;
 
     private static final int NOWHERE = -1;
+
+    /** How good a session is for a line: tried, read to its end or clean; and, less than that, shown by a camera. */
+    private static final int TRIED = 1;
+
+    private static final int WHOLE = 2;
+
+    private static final int CLEAN = 4;
+    private static final int FILMED = 1;
 
     /**
      * A line that is used though it was not read clean.
@@ -54,6 +64,7 @@ record LessonCut(List<Piece> pieces, List<Mark> marked) {
     LessonCut {
         pieces = List.copyOf(pieces);
         marked = List.copyOf(marked);
+        passedOver = List.copyOf(passedOver);
     }
 
     /** How long the film will be, about. */
@@ -80,7 +91,9 @@ record LessonCut(List<Piece> pieces, List<Mark> marked) {
         List<Map<Integer, Integer>> numbers = sessions.stream()
                 .map(kept -> LessonLines.numbers(kept.state().script(), script))
                 .toList();
-        Map<Integer, Integer> chosen = chosen(sessions, numbers, rules);
+        Set<Integer> passedOver = new TreeSet<>();
+        Map<Integer, Integer> chosen = chosen(sessions, numbers, sources, rules, passedOver);
+        passedOver.removeAll(leaveOut);
         leaveOut.forEach(line -> chosen.put(line, NOWHERE));
         Map<Integer, Piece> byLine = new HashMap<>();
         List<Mark> marked = new ArrayList<>();
@@ -109,7 +122,7 @@ record LessonCut(List<Piece> pieces, List<Mark> marked) {
                 .map(ScriptLine::number)
                 .flatMap(line -> Optional.ofNullable(byLine.get(line)).stream())
                 .toList();
-        return new LessonCut(pieces, marked);
+        return new LessonCut(pieces, marked, List.copyOf(passedOver));
     }
 
     /** A line that is new since the lesson was read, with about the time that it takes to say. */
@@ -121,27 +134,44 @@ record LessonCut(List<Piece> pieces, List<Mark> marked) {
         return line != null && chosen.getOrDefault(line, NOWHERE) == session;
     }
 
-    /** The session of each line of the lesson: where there is nothing to use in any, the last, which then has the gap. */
+    /** The session of each line of the lesson: where there is nothing to use in any, the last that tried it has the gap. */
     private static Map<Integer, Integer> chosen(
-            List<StoredSession> sessions, List<Map<Integer, Integer>> numbers, CutRules rules) {
+            List<StoredSession> sessions,
+            List<Map<Integer, Integer>> numbers,
+            List<FilmPlanner.Sources> sources,
+            CutRules rules,
+            Set<Integer> passedOver) {
         Map<Integer, Integer> chosen = new HashMap<>();
         Map<Integer, Integer> merits = new HashMap<>();
         for (int i = 0; i < sessions.size(); i++) {
+            boolean filmed = !sources.get(i).cameras().isEmpty();
             for (LineNotes notes : sessions.get(i).state().lines().all()) {
                 Integer line = numbers.get(i).get(notes.line());
-                if (line != null && merit(notes, rules) >= merits.getOrDefault(line, 0)) {
-                    merits.put(line, merit(notes, rules));
+                if (line == null) {
+                    continue;
+                }
+                int merit = merit(notes, filmed, rules);
+                int best = merits.getOrDefault(line, 0);
+                if (merit >= best) {
+                    merits.put(line, merit);
                     chosen.put(line, i);
+                    passedOver.remove(line);
+                } else if (merit + FILMED == best && merit >= WHOLE && !filmed) {
+                    passedOver.add(line);
                 }
             }
         }
         return chosen;
     }
 
-    private static int merit(LineNotes notes, CutRules rules) {
+    /** A clean reading goes before one that is not, filmed or not: the camera's file may still be matched. */
+    private static int merit(LineNotes notes, boolean filmed, CutRules rules) {
         Optional<Attempt> use = CutPlanner.chosen(notes, rules);
-        boolean clean = use.isPresent() && (notes.kept() || use.get().outcome() == Outcome.CLEAN);
-        return clean ? 2 : use.isPresent() ? 1 : 0;
+        if (use.isEmpty()) {
+            return notes.attempts().isEmpty() ? 0 : TRIED;
+        }
+        boolean clean = notes.kept() || use.get().outcome() == Outcome.CLEAN;
+        return (clean ? CLEAN : WHOLE) + (filmed ? FILMED : 0);
     }
 
     private static CutItem renumbered(CutItem item, Map<Integer, Integer> numbers) {

@@ -191,6 +191,24 @@ final class FilmServiceTest {
     }
 
     @Test
+    void ofReadingsThatAreEquallyGoodTheFilmedOneIsUsed() throws ProblemException, IOException {
+        Path course = Files.createDirectories(folder.resolve("course"));
+        Path lesson = Files.writeString(course.resolve("lesson-1.md"), FilmedReading.TEXT);
+        Files.writeString(course.resolve("course.yaml"), "title: A course\n");
+        Path first = course.resolve("sessions/first");
+        FilmedReading.write(first, lesson.toString());
+        FilmedReading.match(first, camera, BEFORE, 0);
+        FilmedReading.writeAgain(course.resolve("sessions/second"), lesson.toString());
+        FilmRequest request =
+                new FilmRequest(lesson, Optional.empty(), true, Set.of(), true, false, Optional.of(profile), false);
+        FilmResult result = film(request);
+        assertThat(result.plan().clips()).isNotEmpty().allMatch(clip -> clip.session() == 0);
+        assertThat(result.remarks())
+                .contains("A later reading of lines 1, 2, 3, 4 and 5 is as good, but no camera shows it; match the"
+                        + " camera's file with its session to use it");
+    }
+
+    @Test
     void aLineThatIsNewSinceTheLessonWasReadIsMissing() throws ProblemException, IOException {
         Path course = Files.createDirectories(folder.resolve("course"));
         Path lesson = Files.writeString(course.resolve("lesson-1.md"), FilmedReading.TEXT + "Six is new.\n");
