@@ -3,6 +3,7 @@ package org.bookholder.delivery;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.footage.Film;
 import org.bookholder.timing.StreamTime;
+import org.bookholder.view.cue.Contrast;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,8 +30,8 @@ final class FlashFinder {
     FlashFinder(Findings findings) {
         this.findings = findings;
         for (int i = 0; i < linear.length; i++) {
-            double c = i / 255.0;
-            linear[i] = (float) (c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4));
+            // The luminance of a grey is the linear light of each of its channels.
+            linear[i] = (float) Contrast.luminance(i << 16 | i << 8 | i);
         }
     }
 

@@ -5,9 +5,6 @@ import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.ffmpeg.global.swscale;
 import org.bytedeco.ffmpeg.swscale.SwsContext;
-import org.bytedeco.javacpp.BytePointer;
-import org.bytedeco.javacpp.IntPointer;
-import org.bytedeco.javacpp.PointerPointer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,61 +14,44 @@ import org.jspecify.annotations.Nullable;
  */
 final class ColourSampler implements AutoCloseable {
     private static final int CHANNELS = 3;
-    private static final int SIZE = Film.Viewer.COLUMNS * Film.Viewer.ROWS * CHANNELS;
     private static final int HIGH_DEFINITION = 720;
 
     /** One in swscale's numbers of 16 bits after the point. */
     private static final int ONE = 1 << 16;
 
-    private final BytePointer out = new BytePointer((long) SIZE);
-    private final PointerPointer<BytePointer> planes = new PointerPointer<>(1);
-    private final IntPointer stride = new IntPointer(1);
-    private final byte[] means = new byte[SIZE];
-    private @Nullable SwsContext context;
-    private int matrix = -1;
-    private int range = -1;
+    private final ReducedPicture reduced = new ReducedPicture(
+            Film.Viewer.COLUMNS, Film.Viewer.ROWS, avutil.AV_PIX_FMT_RGB24, CHANNELS, swscale.SWS_AREA);
+    private final byte[] means = new byte[Film.Viewer.COLUMNS * Film.Viewer.ROWS * CHANNELS];
+    private @Nullable Kind kind;
 
-    ColourSampler() {
-        planes.put(0, out);
-        stride.put(0, Film.Viewer.COLUMNS * CHANNELS);
-    }
+    /** What a scaler is set to. */
+    private record Kind(int width, int height, int form, int matrix, int range) {}
 
     /** The means of a picture's parts; the array is used again for the next picture. */
     byte[] means(AVFrame frame) {
-        SwsContext scaler = swscale.sws_getCachedContext(
-                context,
-                frame.width(),
-                frame.height(),
-                frame.format(),
-                Film.Viewer.COLUMNS,
-                Film.Viewer.ROWS,
-                avutil.AV_PIX_FMT_RGB24,
-                swscale.SWS_AREA,
-                null,
-                null,
-                (double[]) null);
-        if (scaler == null) {
-            context = null;
-            return means;
+        SwsContext scaler = reduced.scaler(frame);
+        if (scaler != null) {
+            set(scaler, frame);
+            reduced.reduce(scaler, frame, means);
         }
-        boolean changed = context == null || !context.equals(scaler);
-        context = scaler;
-        setMatrix(scaler, frame, changed);
-        swscale.sws_scale(scaler, frame.data(), frame.linesize(), 0, frame.height(), planes, stride);
-        out.position(0).get(means);
         return means;
     }
 
-    private void setMatrix(SwsContext scaler, AVFrame frame, boolean anew) {
-        int newMatrix = matrix(frame);
-        int newRange = frame.color_range() == avutil.AVCOL_RANGE_JPEG ? 1 : 0;
-        if (anew || newMatrix != matrix || newRange != range) {
-            IntPointer from = swscale.sws_getCoefficients(newMatrix);
-            IntPointer to = swscale.sws_getCoefficients(swscale.SWS_CS_DEFAULT);
+    private void set(SwsContext scaler, AVFrame frame) {
+        int range = frame.color_range() == avutil.AVCOL_RANGE_JPEG ? 1 : 0;
+        Kind now = new Kind(frame.width(), frame.height(), frame.format(), matrix(frame), range);
+        if (!now.equals(kind)) {
+            kind = now;
             // A picture that is RGB already is refused here, and needs no matrix.
-            swscale.sws_setColorspaceDetails(scaler, from, newRange, to, 1, 0, ONE, ONE);
-            matrix = newMatrix;
-            range = newRange;
+            swscale.sws_setColorspaceDetails(
+                    scaler,
+                    swscale.sws_getCoefficients(now.matrix()),
+                    range,
+                    swscale.sws_getCoefficients(swscale.SWS_CS_DEFAULT),
+                    1,
+                    0,
+                    ONE,
+                    ONE);
         }
     }
 
@@ -86,11 +66,6 @@ final class ColourSampler implements AutoCloseable {
 
     @Override
     public void close() {
-        if (context != null) {
-            swscale.sws_freeContext(context);
-        }
-        out.close();
-        planes.close();
-        stride.close();
+        reduced.close();
     }
 }

@@ -1,5 +1,7 @@
 package org.bookholder.script.normalize;
 
+import java.time.Month;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -8,19 +10,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Calendar dates: "July 25, 2012", "25 July", "25th of July", "2006-08-05", "7/25/2012" (month first or day first). */
 final class DateRule implements NormalizationRule {
-    private static final List<String> MONTHS = List.of(
-            "january",
-            "february",
-            "march",
-            "april",
-            "may",
-            "june",
-            "july",
-            "august",
-            "september",
-            "october",
-            "november",
-            "december");
+    private static final List<String> MONTHS = Arrays.stream(Month.values())
+            .map(month -> month.name().toLowerCase(Locale.ROOT))
+            .toList();
 
     /** "may" and "march" in lower case are other words. */
     private static final String MONTH =
@@ -77,7 +69,8 @@ final class DateRule implements NormalizationRule {
     }
 
     /** A day and month that may as well be a fraction, such as "9/11"; null if it can be no date. */
-    @Nullable SpokenSpan uncertain(String text, int from, int to) {
+    @Nullable
+    SpokenSpan uncertain(String text, int from, int to) {
         Matcher m = NormalizationRule.match(NO_YEAR, text, from, to);
         return m == null || m.group(2).matches("[2348]") ? null : slashes(m, null);
     }

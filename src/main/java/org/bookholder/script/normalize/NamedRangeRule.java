@@ -1,9 +1,13 @@
 package org.bookholder.script.normalize;
 
+import java.time.DayOfWeek;
+import java.time.Month;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Weekdays and months in ranges: "Mon-Fri", "Jan.–Mar.". */
@@ -13,26 +17,11 @@ final class NamedRangeRule implements NormalizationRule {
     private static final Pattern RANGE =
             Pattern.compile("(?:(" + DAY + ")" + TO + "(" + DAY + ")|(" + MONTH + ")" + TO + "(" + MONTH + "))" + END);
 
-    private static final List<String> NAMES = List.of(
-            "monday",
-            "tuesday",
-            "wednesday",
-            "thursday",
-            "friday",
-            "saturday",
-            "sunday",
-            "january",
-            "february",
-            "march",
-            "april",
-            "may",
-            "june",
-            "july",
-            "august",
-            "september",
-            "october",
-            "november",
-            "december");
+    private static final List<String> NAMES = Stream.concat(
+                    Arrays.stream(DayOfWeek.values()).map(DayOfWeek::name),
+                    Arrays.stream(Month.values()).map(Month::name))
+            .map(name -> name.toLowerCase(Locale.ROOT))
+            .toList();
 
     @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {

@@ -47,7 +47,11 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
     StageRemarks behind(int end) {
         BitSet label = new BitSet();
         label.set(0, end);
-        MarkedSourceLine.Rest rest = spoken.without(label);
+        return with(spoken.without(label), remarks, leftOut);
+    }
+
+    /** What stays of a line, and its remarks, which stood at places of the whole line. */
+    private static StageRemarks with(MarkedSourceLine.Rest rest, List<Remark> remarks, List<LeftOut> leftOut) {
         return new StageRemarks(
                 rest.line(),
                 remarks.stream()
@@ -95,13 +99,7 @@ record StageRemarks(MarkedSourceLine spoken, List<Remark> remarks, List<LeftOut>
                     at = round(at);
                 }
             }
-            MarkedSourceLine.Rest rest = line.without(taken);
-            return new StageRemarks(
-                    rest.line(),
-                    remarks.stream()
-                            .map(remark -> new Remark(rest.places().get(remark.at()), remark.text()))
-                            .toList(),
-                    leftOut);
+            return with(line.without(taken), remarks, leftOut);
         }
 
         private int square(int at) {
