@@ -42,6 +42,7 @@ final class FlashChanges {
     private final byte[] directions = new byte[PARTS];
     private final int[] sums = new int[(Film.Viewer.COLUMNS + 1) * (Film.Viewer.ROWS + 1)];
     private long lastChange = NEVER;
+    private long earliest;
 
     FlashChanges() {
         Arrays.fill(times, NEVER);
@@ -61,8 +62,14 @@ final class FlashChanges {
         lastChange = at.ticks();
     }
 
+    /** When the changes began that were last found to be {@link #flashing}. */
+    StreamTime since() {
+        return new StreamTime(earliest);
+    }
+
     /** Whether in some field more than the allowed share has just changed together, each for the {@code least}-th time in a second. */
     boolean flashing(StreamTime now, int least) {
+        earliest = now.ticks();
         return now.ticks() == lastChange && (flashing(now, least, 1) || flashing(now, least, -1));
     }
 
@@ -71,7 +78,11 @@ final class FlashChanges {
         for (int row = 0; row < Film.Viewer.ROWS; row++) {
             int inRow = 0;
             for (int column = 0; column < Film.Viewer.COLUMNS; column++) {
-                inRow += counts(row * Film.Viewer.COLUMNS + column, now, least, direction) ? 1 : 0;
+                int part = row * Film.Viewer.COLUMNS + column;
+                if (counts(part, now, least, direction)) {
+                    inRow++;
+                    earliest = Math.min(earliest, times[part * TOO_MANY + least - 1]);
+                }
                 sums[(row + 1) * width + column + 1] = sums[row * width + column + 1] + inRow;
             }
         }

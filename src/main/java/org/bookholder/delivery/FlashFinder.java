@@ -1,5 +1,6 @@
 package org.bookholder.delivery;
 
+import java.util.Optional;
 import org.bookholder.delivery.Finding.Grade;
 import org.bookholder.footage.Film;
 import org.bookholder.timing.StreamTime;
@@ -44,17 +45,23 @@ final class FlashFinder {
             light.see(part, 0.2126f * r + 0.7152f * g + 0.0722f * b, at);
             reds.see(part, r, g, b, at);
         }
-        boolean lightNow = light.changes().flashing(at, FlashChanges.TOO_MANY);
-        boolean redNow = reds.changes().flashing(at, FlashChanges.TOO_MANY);
-        boolean two = light.changes().flashing(at, FlashChanges.TWO_FLASHES)
-                || reds.changes().flashing(at, FlashChanges.TWO_FLASHES);
+        Optional<StreamTime> lightNow = since(light.changes(), at, FlashChanges.TOO_MANY);
+        Optional<StreamTime> redNow = since(reds.changes(), at, FlashChanges.TOO_MANY);
         lightFlashes.see(at, lightNow);
         redFlashes.see(at, redNow);
-        if (lightNow || redNow) {
+        if (lightNow.isPresent() || redNow.isPresent()) {
             longFlashes.drop();
         } else {
-            longFlashes.see(at, two);
+            longFlashes.see(
+                    at,
+                    since(light.changes(), at, FlashChanges.TWO_FLASHES)
+                            .or(() -> since(reds.changes(), at, FlashChanges.TWO_FLASHES)));
         }
+    }
+
+    /** When flashes began that are there now. */
+    private static Optional<StreamTime> since(FlashChanges changes, StreamTime now, int least) {
+        return changes.flashing(now, least) ? Optional.of(changes.since()) : Optional.empty();
     }
 
     /** Ends the search. */
@@ -92,15 +99,12 @@ final class FlashFinder {
             this.what = what;
         }
 
-        void see(StreamTime at, boolean flashing) {
+        void see(StreamTime at, Optional<StreamTime> since) {
             if (start != null && at.since(last).compareTo(SECOND) > 0) {
                 end();
             }
-            if (flashing) {
-                if (start == null) {
-                    // The changes that make it too many lie within the second before.
-                    start = at.compareTo(SECOND) > 0 ? at.since(SECOND) : StreamTime.ZERO;
-                }
+            if (since.isPresent()) {
+                start = start == null ? since.get() : start;
                 last = at;
             }
         }

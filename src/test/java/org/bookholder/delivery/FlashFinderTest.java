@@ -146,9 +146,9 @@ final class FlashFinderTest {
         List<Finding> found =
                 find(30, 12, t -> plain(((t > 3 && t < 5) || (t > 9 && t < 10)) && on(5, t) ? WHITE : BLACK));
         assertThat(found).hasSize(2);
-        assertThat(found.get(0).place().orElseThrow().start().seconds()).isBetween(2.5, 3.2);
+        assertThat(found.get(0).place().orElseThrow().start().seconds()).isBetween(3.0, 3.2);
         assertThat(found.get(0).place().orElseThrow().end().seconds()).isBetween(4.8, 5.1);
-        assertThat(found.get(1).place().orElseThrow().start().seconds()).isBetween(8.5, 9.2);
+        assertThat(found.get(1).place().orElseThrow().start().seconds()).isBetween(9.0, 9.2);
     }
 
     private static List<Finding> find(int rate, double seconds, DoubleFunction<byte[]> picture) {

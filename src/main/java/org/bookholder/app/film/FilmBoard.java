@@ -66,7 +66,7 @@ public record FilmBoard(FilmPlanning planning, List<Source> sessions, List<Line>
      * @param film where it begins in the film
      * @param scale how close it is framed, in per cent of the picture as shot
      * @param join whether something was cut out before it, or the framing changes there
-     * @param pause the quiet before it; empty for the first line
+     * @param pause the quiet before it; empty for the first line and behind a card
      * @param seen whether a camera shows it
      */
     public record Used(
@@ -124,6 +124,9 @@ public record FilmBoard(FilmPlanning planning, List<Source> sessions, List<Line>
                 FilmClip clip = place.get().clip();
                 before =
                         Optional.of(inFilm(planning, clip, place.get().attempt().end()));
+            } else if (!planning.leftOut().contains(number)) {
+                // A card stands there, and no quiet.
+                before = Optional.empty();
             }
             lines.add(line(planning, sessions, line, home, used));
         }

@@ -49,7 +49,8 @@ final class MarkedSourceLine {
     }
 
     /** The spoken form given by the author that begins in this range, or null. */
-    @Nullable Said said(int from, int to) {
+    @Nullable
+    Said said(int from, int to) {
         for (Said one : said) {
             if (one.start >= from && one.start < to) {
                 return one;
@@ -113,10 +114,14 @@ final class MarkedSourceLine {
 
     /** Collects a line piece by piece and reduces its spaces to single ones. */
     static final class Builder {
+        private static final String CLOSING = ".,;:!?";
+
         private final StringBuilder text = new StringBuilder();
         private final List<Emphasis> emphasis = new ArrayList<>();
         private final List<Said> said = new ArrayList<>();
         private final List<String> dropped = new ArrayList<>();
+        /** Where the last symbol was dropped; -1 if none was. */
+        private int droppedAt = -1;
 
         void add(String piece, Emphasis emphasised) {
             int at = 0;
@@ -124,6 +129,7 @@ final class MarkedSourceLine {
                 int end = Pictographs.endAt(piece, at);
                 if (end > at) {
                     dropped.add(piece.substring(at, end));
+                    droppedAt = text.length();
                     at = end;
                 } else {
                     add(piece.charAt(at++), emphasised);
@@ -137,7 +143,19 @@ final class MarkedSourceLine {
                     append(' ', Emphasis.NONE);
                 }
             } else if (!isInvisible(c)) {
+                if (droppedAt == text.length() && CLOSING.indexOf(c) >= 0) {
+                    dropSpace();
+                }
                 append(c, emphasised);
+            }
+        }
+
+        /** The space before a symbol that was dropped does not stay before a mark that ends a sentence or a part of it. */
+        private void dropSpace() {
+            int last = text.length() - 1;
+            if (last >= 0 && text.charAt(last) == ' ') {
+                text.setLength(last);
+                emphasis.remove(last);
             }
         }
 

@@ -159,7 +159,7 @@ class StageRemarksTest {
                 "Great \ud83d\udd6f\ufe0f work \ud83d\udc69\u200d\ud83c\udf73! Go \ud83c\uddec\ud83c\udde7 on \u2192 "
                         + "[\ud83c\udf89](say:party).\n\n\ud83c\udf89\n";
 
-        assertThat(shown(text, Format.MARKDOWN)).containsExactly("Great work !", "Go on \u2192 \ud83c\udf89.");
+        assertThat(shown(text, Format.MARKDOWN)).containsExactly("Great work!", "Go on \u2192 \ud83c\udf89.");
         assertThat(left(text))
                 .containsExactly(
                         "\ud83d\udd6f\ufe0f",

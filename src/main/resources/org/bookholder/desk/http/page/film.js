@@ -69,7 +69,7 @@ const lessons = () => home.shelf.lessons
   .map(({ number, title, file }) => [file, `${number} · ${title}`]);
 
 const sessions = () => home.shelf.sessions.map((s) => [s.folder, `One session of ${s.lesson}, ${new Date(s.began).toLocaleString('en-GB',
-  { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' })}`]);
+  { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' })}, ${count(s.usable, 'good line')}`]);
 
 function fillPlaces() {
   const all = [...lessons(), ...sessions()];
@@ -109,7 +109,7 @@ function build() {
       el('p', { id: 'film-wrong', class: 'wrong', role: 'alert' }),
       el('div', { class: 'film-parts' },
         el('div', { class: 'film-left' },
-          el('video', { id: 'film-video', controls: true, preload: 'metadata', hidden: true, 'aria-label': 'The draft' }),
+          el('video', { id: 'film-video', controls: true, preload: 'metadata', hidden: true, 'aria-label': 'The draft', onloadedmetadata: showDraft }),
           el('p', { id: 'film-draft', class: 'small' }),
           el('div', { id: 'film-wave', role: 'group', 'aria-label': 'Where the line begins and ends' }),
           el('div', { id: 'film-jobs' })),
@@ -232,7 +232,7 @@ function choose(number) {
   byId(`film-line-${current}`)?.scrollIntoView({ block: 'nearest' });
   const video = byId('film-video');
   const at = lineOf(current).used?.film;
-  if (at !== undefined && changes === inDraft && video.paused && video.src) video.currentTime = at;
+  if (at !== undefined && !isOld(video) && video.paused && video.src) video.currentTime = at;
 }
 
 function show() {
@@ -254,13 +254,16 @@ function show() {
   showWave(byId('film-wave'), board, line, (edge, at) => ask({ do: 'cut', edge, at, line: line.line }));
 }
 
+/** A draft of another length was made before the page was opened, and before the last change. */
+const isOld = (video) => changes !== inDraft || Math.abs(video.duration - board.seconds) > 1;
+
 function showDraft() {
   const video = byId('film-video');
   video.hidden = !board.draft;
   const address = board.draft?.split('/').map(encodeURIComponent).join('/');
   if (board.draft && !video.src.endsWith(address)) video.src = address;
   put('film-draft', !board.draft ? 'No draft yet. It is made in a small picture, and plays here.'
-    : changes !== inDraft ? 'The draft is from before your last change. Only what changed is made again.' : `The draft, ${said(board)}`);
+    : isOld(video) ? 'The draft is from before your last change. Only what changed is made again.' : `The draft, ${said(board)}`);
 }
 
 // For code that inspects the page from outside, such as tests.
