@@ -85,8 +85,16 @@ final class FilmPageTest {
         browser.press("x");
         browser.until("filmState().board.lines[4].out");
         assertThat(browser.text("#film-line-5 .what")).contains("left out on purpose");
-        press(Keys.HOME, Keys.ARROW_DOWN, "[");
+        press(Keys.HOME, Keys.ARROW_DOWN, "-");
         browser.until("filmState().board.lines[1].pauseSet === 300");
+        double shorter = seconds("filmState().board.lines[1].used.pause");
+        browser.press("+");
+        browser.until("filmState().board.lines[1].used.pause > " + (shorter + 0.05));
+        browser.press("+");
+        browser.until("document.querySelector('#film-said').textContent.includes('no more quiet was recorded')");
+        assertThat(kept().remarks().film(2).pause())
+                .as("what could not be had is not kept")
+                .isEqualTo(400);
         press(Keys.ARROW_DOWN, "a");
         browser.until("filmState().board.lines[2].used.ordinal === 3");
         assertThat(kept().lines().notes(3).best().orElseThrow().ordinal()).isEqualTo(3);

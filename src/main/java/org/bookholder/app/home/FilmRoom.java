@@ -38,6 +38,9 @@ import org.bookholder.wording.ActText;
 final class FilmRoom {
     private static final long PATIENCE_MILLIS = 10_000;
 
+    /** Seconds by which a pause must change, less than a frame. */
+    private static final double LEAST_CHANGE = 0.02;
+
     private final Environment here;
     private final HomeCourses courses;
     private final AllowedPaths paths;
@@ -68,7 +71,22 @@ final class FilmRoom {
         } else {
             decide(what, asked, before);
         }
-        return shown(board(place, asked));
+        FilmBoard after = board(place, asked);
+        if (what.equals("pause") && changesNothing(asked, before, after)) {
+            undo(after);
+            after = board(place, asked);
+        }
+        return shown(after);
+    }
+
+    /** Whether the film is as it was, as there is no more quiet for a longer pause or none left to take away. */
+    private static boolean changesNothing(JsonNode asked, FilmBoard before, FilmBoard after) {
+        int index = asked.path("line").asInt() - 1;
+        Optional<StreamTime> was = before.lines().get(index).used().flatMap(FilmBoard.Used::pause);
+        Optional<StreamTime> is = after.lines().get(index).used().flatMap(FilmBoard.Used::pause);
+        return was.isPresent()
+                && is.isPresent()
+                && Math.abs(is.get().seconds() - was.get().seconds()) < LEAST_CHANGE;
     }
 
     private FilmBoard board(Path place, JsonNode asked) throws ProblemException {

@@ -110,7 +110,7 @@ function build() {
       el('div', { class: 'film-parts' },
         el('div', { class: 'film-left' },
           el('video', { id: 'film-video', controls: true, preload: 'metadata', hidden: true, 'aria-label': 'The draft', onloadedmetadata: showDraft }),
-          el('p', { id: 'film-draft', class: 'small' }),
+          el('p', { id: 'film-draft-said', class: 'small' }),
           el('div', { id: 'film-wave', role: 'group', 'aria-label': 'Where the line begins and ends' }),
           el('div', { id: 'film-jobs' })),
         el('ul', { id: 'film-lines', role: 'listbox', tabindex: '0', 'aria-label': 'Lines of the script with what becomes of each in the film' })),
@@ -130,8 +130,8 @@ const ACTS = [
   { id: 'attempt', key: 'A', name: 'Other attempt', run: () => otherAttempt(), can: (line) => line.attempts.length > (line.used ? 1 : 0) },
   { id: 'leave', key: 'X', name: 'Leave the line out', run: () => decide({ do: 'leave' }), can: (line) => line.session >= 0 },
   { id: 'closer', key: 'Z', name: 'Closer', run: () => frame(), can: (line) => line.used?.seen && board.closest > 100 },
-  { id: 'shorter', key: '[', name: 'Shorter pause', run: () => pause(-STEP), can: (line) => line.used?.pause !== undefined },
-  { id: 'longer', key: ']', name: 'Longer pause', run: () => pause(STEP), can: (line) => line.used?.pause !== undefined },
+  { id: 'shorter', key: '-', name: 'Shorter pause', run: () => pause(-STEP), can: (line) => line.used?.pause !== undefined },
+  { id: 'longer', key: '+', name: 'Longer pause', run: () => pause(STEP), can: (line) => line.used?.pause !== undefined },
   { id: 'undo', key: 'U', name: 'Undo', run: () => ask({ do: 'undo' }), can: () => Boolean(board.undo) },
   { id: 'editor', key: 'W', name: 'For the editor instead', run: () => document.dispatchEvent(new CustomEvent('go', { detail: 'handoff' })) },
 ];
@@ -201,9 +201,9 @@ function otherAttempt() {
 const frame = () => ask(({ line, used }) => used && { do: 'framing', line, framing: used.scale > 100 ? 'AS_SHOT' : 'CLOSER' });
 
 function pause(change) {
-  ask(({ line, used }) => {
+  ask(({ line, used, pauseSet }) => {
     if (used?.pause === undefined) return null;
-    const now = Math.round((used.pause * 1000) / STEP) * STEP;
+    const now = pauseSet >= 0 ? pauseSet : Math.round((used.pause * 1000) / STEP) * STEP;
     return { do: 'pause', line, millis: Math.max(SHORTEST, Math.min(LONGEST, now + change)) };
   }, (before, after) => (change > 0 && after.used.pause <= before.used.pause + 0.01
     ? `The pause stays ${after.used.pause.toFixed(2)} s: no more quiet was recorded here.` : `The pause is ${after.used.pause.toFixed(2)} s.`));
@@ -262,7 +262,7 @@ function showDraft() {
   video.hidden = !board.draft;
   const address = board.draft?.split('/').map(encodeURIComponent).join('/');
   if (board.draft && !video.src.endsWith(address)) video.src = address;
-  put('film-draft', !board.draft ? 'No draft yet. It is made in a small picture, and plays here.'
+  put('film-draft-said', !board.draft ? 'No draft yet. It is made in a small picture, and plays here.'
     : isOld(video) ? 'The draft is from before your last change. Only what changed is made again.' : `The draft, ${said(board)}`);
 }
 

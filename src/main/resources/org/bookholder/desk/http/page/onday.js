@@ -24,7 +24,7 @@ export const dayHandle = (lesson, days, put) => {
       if (!dragged) choose(lesson, days, put);
       dragged = false;
     },
-  }, '⠿');
+  }, '↕');
 };
 
 function take(event, put, begins) {

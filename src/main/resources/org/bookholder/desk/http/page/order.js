@@ -55,7 +55,7 @@ export function handle(home, row, act) {
     'aria-label': today ? `Move ${row.title}: arrow keys, or Delete to leave it out today` : `Read ${row.title} today: arrow up`,
     title: 'Drag, or use the arrow keys', onpointerdown: (event) => take(event, home, act, row.name),
     onkeydown: (event) => onKey(event, home, act, row.name),
-  }, '⠿');
+  }, '↕');
 }
 
 /** Goes back to the plan's order, if someone has changed it. */
