@@ -37,8 +37,7 @@ final class ReducedPicture implements AutoCloseable {
     }
 
     /** What makes pictures like this one small; null if none can. It is used again as long as pictures are alike. */
-    @Nullable
-    SwsContext scaler(AVFrame frame) {
+    @Nullable SwsContext scaler(AVFrame frame) {
         context = swscale.sws_getCachedContext(
                 context, frame.width(), frame.height(), frame.format(), columns, rows, form, method, null, null, (double
                                 [])

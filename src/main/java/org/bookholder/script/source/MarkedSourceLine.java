@@ -49,8 +49,7 @@ final class MarkedSourceLine {
     }
 
     /** The spoken form given by the author that begins in this range, or null. */
-    @Nullable
-    Said said(int from, int to) {
+    @Nullable Said said(int from, int to) {
         for (Said one : said) {
             if (one.start >= from && one.start < to) {
                 return one;
