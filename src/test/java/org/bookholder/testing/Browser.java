@@ -132,8 +132,12 @@ public final class Browser implements AutoCloseable {
         }
     }
 
-    /** Presses keys as a person does, on whatever has the focus. */
+    /**
+     * Presses keys as a person does, on whatever has the focus. A thing that has just been hidden keeps it until the page is drawn
+     * the next time, and the driver refuses to press a key on what can't be seen.
+     */
     public void press(CharSequence keys) {
+        until("document.activeElement?.checkVisibility()");
         driver.switchTo().activeElement().sendKeys(keys);
     }
 
