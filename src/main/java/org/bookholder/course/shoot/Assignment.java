@@ -1,8 +1,10 @@
 package org.bookholder.course.shoot;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Records which task is done in which session, and which tasks are left over. Confined to one thread. */
 final class Assignment {
@@ -16,21 +18,6 @@ final class Assignment {
         placed.addAll(Collections.nCopies(rooms.days(), List.of()));
     }
 
-    private Assignment(Assignment other) {
-        rooms = other.rooms;
-        placed.addAll(other.placed);
-        left.addAll(other.left);
-    }
-
-    Assignment copy() {
-        return new Assignment(this);
-    }
-
-    /** The same days with nothing placed. */
-    Assignment emptied() {
-        return new Assignment(rooms);
-    }
-
     /** Puts a task on a day if there is room for it; returns whether there was. */
     boolean place(int day, RecordingTask work) {
         List<RecordingTask> more = new ArrayList<>(placed.get(day));
@@ -42,19 +29,32 @@ final class Assignment {
         return true;
     }
 
-    /** Removes the task that was last put on a day. */
-    void takeBack(int day) {
-        List<RecordingTask> works = placed.get(day);
-        placed.set(day, works.subList(0, works.size() - 1));
+    /** Puts a task on a day of which it is known that it has room for it. */
+    void mustPlace(int day, RecordingTask work) {
+        if (!place(day, work)) {
+            throw new IllegalStateException(work + " must have room on day " + day);
+        }
+    }
+
+    /**
+     * Puts a task on the first day with room for it, or leaves it over.
+     *
+     * @param from no earlier day is tried
+     * @param open the days that may be used
+     * @return the day, -1 if the task is left over
+     */
+    int placeFrom(int from, RecordingTask work, BitSet open) {
+        for (int day = open.nextSetBit(from); day >= 0; day = open.nextSetBit(day + 1)) {
+            if (place(day, work)) {
+                return day;
+            }
+        }
+        leave(work);
+        return -1;
     }
 
     void leave(RecordingTask work) {
         left.add(work);
-    }
-
-    /** Removes the task that was last left over. */
-    void takeLeft() {
-        left.remove(left.size() - 1);
     }
 
     int days() {
@@ -65,32 +65,39 @@ final class Assignment {
         return placed.get(day).isEmpty();
     }
 
-    /** Minutes for reading and breaks on a day. */
-    int room(int day) {
-        return rooms.minutes(day);
-    }
-
     List<RecordingTask> left() {
         return List.copyOf(left);
     }
 
-    long used() {
-        return placed.stream().filter(works -> !works.isEmpty()).count();
+    /** The number of sessions. */
+    int used() {
+        return (int) placed.stream().filter(works -> !works.isEmpty()).count();
     }
 
-    /** Whether nothing is left over and at most this many sessions are used. */
-    boolean holdsAllIn(int sessions) {
-        return left.isEmpty() && used() <= sessions;
+    /** The last day on which something is placed, -1 if nothing is. */
+    int lastDay() {
+        int day = placed.size() - 1;
+        while (day >= 0 && placed.get(day).isEmpty()) {
+            day--;
+        }
+        return day;
     }
 
-    /** Whether less is left over than in the other, or just as much with fewer sessions. */
-    boolean isBetterThan(Assignment other) {
-        int more = RecordingTask.minutesOf(left) - RecordingTask.minutesOf(other.left);
-        return more < 0 || (more == 0 && used() < other.used());
+    int minutesLeft() {
+        return RecordingTask.minutesOf(left);
     }
 
-    Assignment orBetter(Assignment other) {
-        return other.isBetterThan(this) ? other : this;
+    /** Minutes before the camera on a day. */
+    int minutesRead(int day) {
+        return RecordingTask.minutesOf(placed.get(day));
+    }
+
+    /** The day on which a task is placed, -1 if it is left over. */
+    int day(RecordingTask work) {
+        return IntStream.range(0, days())
+                .filter(day -> placed.get(day).contains(work))
+                .findFirst()
+                .orElse(-1);
     }
 
     List<PlannedSession> sessions() {

@@ -3,7 +3,6 @@ package org.bookholder.course.shoot;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.bookholder.course.Shooting;
 import org.bookholder.course.Shooting.Day;
@@ -11,9 +10,9 @@ import org.bookholder.course.Shooting.Day;
 /**
  * Divides the remaining recording tasks into sessions.
  *
- * <p>It takes lessons in order and fills each session before it begins the next. If a different order would leave less
- * over or need fewer sessions, it uses that ({@link PackingSearch}, {@link AssignmentSearch}). A lesson is split only
- * if no session could hold all of it. Within a session the hardest task comes first, while the voice is fresh.
+ * <p>The last lesson is to be recorded early; then few sessions are to be needed; then the lessons stay in order ({@link EarliestPlacing}).
+ * A lesson is split only if no session could hold all of it. Within a session the hardest task comes first, while the voice is
+ * fresh.
  */
 public final class SessionPlanner {
     /** The most parts into which a lesson is split. */
@@ -73,15 +72,14 @@ public final class SessionPlanner {
     }
 
     private SessionPlan plan(SessionCapacities kinds, int over) {
-        PackedAssignment tight = new PackedAssignment(rooms, works);
-        Assignment best = placed(tight);
-        List<RecordingTask> left = best.left();
+        Assignment placed = EarliestPlacing.of(rooms, works);
+        List<RecordingTask> left = placed.left();
         return new SessionPlan(
-                best.sessions(),
+                placed.sessions(),
                 left,
-                left.isEmpty() ? List.of() : ShortageReasons.why(kinds, works, left, tight.answer()),
+                left.isEmpty() ? List.of() : ShortageReasons.why(kinds, works, left),
                 over,
-                kinds.dated() ? free(kinds, best.sessions()) : List.of());
+                kinds.dated() ? free(kinds, placed.sessions()) : List.of());
     }
 
     private static List<LocalDate> free(SessionCapacities kinds, List<PlannedSession> sessions) {
@@ -92,45 +90,6 @@ public final class SessionPlanner {
 
     private static List<LocalDate> dates(List<Day> days) {
         return days.stream().map(Day::date).toList();
-    }
-
-    private Assignment placed(PackedAssignment tight) {
-        int fewest = rooms.fewest(works);
-        Assignment best = placed(true);
-        if (best.holdsAllIn(fewest)) {
-            return best;
-        }
-        best = best.orBetter(placed(false));
-        for (int sessions = fewest; sessions <= rooms.days() && !best.holdsAllIn(sessions); sessions++) {
-            best = best.orBetter(tight.allIn(sessions));
-        }
-        return best.left().isEmpty() ? best : AssignmentSearch.better(best.orBetter(tight.fullest()), longestFirst());
-    }
-
-    /**
-     * Puts each task on the first day with room for it; with {@code inOrder}, never on a day before that of the
-     * previous task.
-     */
-    private Assignment placed(boolean inOrder) {
-        Assignment placing = new Assignment(rooms);
-        int from = 0;
-        for (RecordingTask work : works) {
-            int day = from;
-            while (day < placing.days() && !placing.place(day, work)) {
-                day++;
-            }
-            if (day == placing.days()) {
-                placing.leave(work);
-            }
-            from = inOrder ? day : 0;
-        }
-        return placing;
-    }
-
-    private List<RecordingTask> longestFirst() {
-        return works.stream()
-                .sorted(Comparator.comparing(RecordingTask::length).reversed())
-                .toList();
     }
 
     static Duration sum(List<RecordingTask> works) {

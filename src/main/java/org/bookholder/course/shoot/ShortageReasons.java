@@ -24,15 +24,13 @@ final class ShortageReasons {
      * The reasons, each one sentence that also says what to do.
      *
      * @param left the tasks that did not fit, at least one
-     * @param answer result of the search for a way to place all tasks
      */
-    static List<String> why(
-            SessionCapacities rooms, List<RecordingTask> works, List<RecordingTask> left, PackingSearch.Answer answer) {
+    static List<String> why(SessionCapacities rooms, List<RecordingTask> works, List<RecordingTask> left) {
         ShortageReasons shortage = new ShortageReasons(rooms, works, left);
         shortage.tooShortDays();
         boolean tooLong = shortage.tooLongWorks();
         if (rooms.dated() && rooms.roomy() && !tooLong) {
-            shortage.tooFewDays(answer);
+            shortage.tooFewDays();
         }
         return List.copyOf(shortage.why);
     }
@@ -62,7 +60,7 @@ final class ShortageReasons {
         return !names.isEmpty();
     }
 
-    private void tooFewDays(PackingSearch.Answer answer) {
+    private void tooFewDays() {
         int needed = RecordingTask.minutesOf(works);
         int most = rooms.mostReading(works);
         int count = rooms.mostWorks(works);
@@ -73,12 +71,9 @@ final class ShortageReasons {
         } else if (works.size() > count) {
             reason = "there are " + works.size() + " lessons or parts to record, and the days given hold at most "
                     + count + ", whole and with their breaks";
-        } else if (answer == PackingSearch.Answer.NONE) {
-            reason = "the time would do, but the lessons fit into the days in no way without cutting one in two"
-                    + " (all ways were tried)";
         } else {
-            reason = "the time would do, but no way was found to fit whole lessons into the days (not all ways could"
-                    + " be tried: there may be one)";
+            reason = "the time would do, but no way was found to fit whole lessons into the days (not all ways were"
+                    + " tried: there may be one)";
         }
         why.add(reason + "; " + remedy());
     }

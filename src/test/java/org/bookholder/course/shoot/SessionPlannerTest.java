@@ -66,7 +66,7 @@ final class SessionPlannerTest {
 
     @Test
     void changesTheOrderOnlyIfNecessary() {
-        // In order: 20 on the first day, 30 on the second, and no room for 12 more on either.
+        // In order: 20 on the first day, 30 on the second, and 12 has room beside neither but beside 20.
         SessionPlan plan = plan(works(20, 30, 12), days(62, 62));
         assertThat(plan.left()).isEmpty();
     }
@@ -106,12 +106,32 @@ final class SessionPlannerTest {
     }
 
     @Test
-    void saysThatAllWaysWereTried() {
+    void saysThatNoWayWasFound() {
         SessionPlan plan = plan(works(15, 35, 30, 10, 25), days(100, 100));
         assertThat(plan.left()).extracting(RecordingTask::name).containsExactly("lesson-4");
         assertThat(plan.why())
-                .containsExactly("the time would do, but the lessons fit into the days in no way without cutting one in"
-                        + " two (all ways were tried); add a day, of 40 min or more, or give the days more hours");
+                .containsExactly(
+                        "the time would do, but no way was found to fit whole lessons into the days (not all ways were"
+                            + " tried: there may be one); add a day, of 40 min or more, or give the days more hours");
+    }
+
+    /** A long day far off holds everything, and four short ones soon: the course is recorded soon. */
+    @Test
+    void finishesEarlyRatherThanInFewSessions() {
+        List<Day> days = new ArrayList<>(days(62, 62, 62, 62));
+        days.add(new Day(TODAY.plusMonths(3), LocalTime.of(10, 0), Duration.ofHours(5)));
+        SessionPlan plan = plan(works(30, 30, 30, 30), days);
+        assertThat(plan.left()).isEmpty();
+        assertThat(plan.free()).containsExactly(TODAY.plusMonths(3));
+    }
+
+    @Test
+    void sparesADayWhereTheLastLessonIsNotLaterForIt() {
+        // 30 and 20 fill the second day; on the first only one of them has room.
+        SessionPlan plan = plan(works(30, 20, 35), days(62, 110, 66));
+        assertThat(plan.left()).isEmpty();
+        assertThat(plan.sessions()).hasSize(2);
+        assertThat(plan.free()).containsExactly(TODAY.plusDays(3));
     }
 
     @Test

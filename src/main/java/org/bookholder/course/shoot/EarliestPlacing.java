@@ -1,0 +1,159 @@
+package org.bookholder.course.shoot;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Places tasks so that as little as possible is left over, the last of them is recorded early, and few sessions are
+ * needed, in this order. It fills the days in four simple ways and takes the best; of equal ones the one that keeps the
+ * tasks in order. Then it sees which days can be spared. Confined to one thread.
+ */
+final class EarliestPlacing {
+    private static final Comparator<Assignment> BETTER = Comparator.comparingInt(Assignment::minutesLeft)
+            .thenComparingInt(Assignment::lastDay)
+            .thenComparingInt(Assignment::used);
+
+    /** How often a task is placed in trying other orders; takes some tenths of a second. */
+    private static final int STEPS = 20_000;
+
+    /** Any number: the same course has the same plan each time. */
+    private static final long SEED = 1;
+
+    private final SessionCapacities rooms;
+    private final List<RecordingTask> works;
+
+    private EarliestPlacing(SessionCapacities rooms, List<RecordingTask> works) {
+        this.rooms = rooms;
+        this.works = works;
+    }
+
+    /** Places tasks, given in the order in which they are to be recorded. */
+    static Assignment of(SessionCapacities rooms, List<RecordingTask> works) {
+        EarliestPlacing placing = new EarliestPlacing(rooms, works);
+        BitSet open = new BitSet();
+        open.set(0, rooms.days());
+        return placing.spared(placing.shuffled(placing.best(open), open), open);
+    }
+
+    /** The same, or what is better in any of many orders: every way of placing all tasks is the first fit of some order. */
+    private Assignment shuffled(Assignment known, BitSet open) {
+        int fewest = rooms.fewest(works);
+        Random random = new Random(SEED);
+        List<RecordingTask> order = new ArrayList<>(works);
+        Assignment best = known;
+        for (int i = 0; i < STEPS / works.size() && (!best.left().isEmpty() || best.lastDay() >= fewest); i++) {
+            Collections.shuffle(order, random);
+            Assignment one = firstFit(order, open);
+            if (keepsParts(one) && BETTER.compare(one, best) < 0) {
+                best = one;
+            }
+        }
+        return best;
+    }
+
+    private Assignment best(BitSet open) {
+        List<Assignment> ways = new ArrayList<>(List.of(inOrder(open), firstFit(works, open)));
+        ways.add(firstFit(longestFirst(), open));
+        ways.add(fullest(open));
+        // The first of equal ones.
+        return ways.stream().filter(this::keepsParts).min(BETTER).orElseThrow();
+    }
+
+    /** Whether the parts of each lesson come in their order, from day to day. */
+    private boolean keepsParts(Assignment placing) {
+        Map<Integer, Integer> last = new HashMap<>();
+        return works.stream()
+                .filter(work -> !work.inOne() && placing.day(work) >= 0)
+                .allMatch(work -> {
+                    int day = placing.day(work);
+                    @Nullable Integer before = last.put(work.lesson(), day);
+                    return before == null || before <= day;
+                });
+    }
+
+    /** The same or a better placing that leaves out days, the emptiest first, as long as that costs nothing. */
+    private Assignment spared(Assignment known, BitSet open) {
+        Assignment best = known;
+        int fewest = rooms.fewest(works);
+        boolean spared = true;
+        while (spared && best.used() > fewest) {
+            spared = false;
+            for (int day : emptiestFirst(best)) {
+                BitSet fewer = (BitSet) open.clone();
+                fewer.clear(day);
+                Assignment without = best(fewer);
+                if (BETTER.compare(without, best) < 0) {
+                    best = without;
+                    open = fewer;
+                    spared = true;
+                    break;
+                }
+            }
+        }
+        return best;
+    }
+
+    private static List<Integer> emptiestFirst(Assignment best) {
+        return IntStream.range(0, best.days())
+                .filter(day -> !best.isFree(day))
+                .boxed()
+                .sorted(Comparator.comparingInt(best::minutesRead))
+                .toList();
+    }
+
+    /** Each task on the day of the one before it if there is room, otherwise on the next day that has some. */
+    private Assignment inOrder(BitSet open) {
+        Assignment placing = new Assignment(rooms);
+        int from = 0;
+        for (RecordingTask work : works) {
+            int day = placing.placeFrom(from, work, open);
+            from = day < 0 ? from : day;
+        }
+        return placing;
+    }
+
+    /** Each task on the first day that has room for it. */
+    private Assignment firstFit(List<RecordingTask> order, BitSet open) {
+        Assignment placing = new Assignment(rooms);
+        Map<Integer, Integer> parts = new HashMap<>();
+        for (RecordingTask work : order) {
+            int day = placing.placeFrom(parts.getOrDefault(work.lesson(), 0), work, open);
+            // The parts of a lesson are recorded in order.
+            parts.put(work.lesson(), Math.max(day, 0));
+        }
+        return placing;
+    }
+
+    /** Each day, from the first, as full as it can be. */
+    private Assignment fullest(BitSet open) {
+        Assignment placing = new Assignment(rooms);
+        List<RecordingTask> read = SessionCapacities.asRead(works);
+        SessionKnapsack fullest = new SessionKnapsack(
+                read.stream().mapToInt(RecordingTask::minutes).toArray(), Breaks.of(rooms.terms()));
+        BitSet left = new BitSet();
+        left.set(0, read.size());
+        for (int day = open.nextSetBit(0); day >= 0; day = open.nextSetBit(day + 1)) {
+            BitSet held = fullest.works(left, rooms.minutes(day), rooms.reading());
+            for (int i : held.stream().toArray()) {
+                placing.mustPlace(day, read.get(i));
+            }
+            left.andNot(held);
+        }
+        left.stream().mapToObj(read::get).forEach(placing::leave);
+        return placing;
+    }
+
+    private List<RecordingTask> longestFirst() {
+        return works.stream()
+                .sorted(Comparator.comparing(RecordingTask::length).reversed())
+                .toList();
+    }
+}
