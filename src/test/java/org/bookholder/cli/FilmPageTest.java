@@ -99,12 +99,17 @@ final class FilmPageTest {
         browser.until("filmState().board.lines[2].used.ordinal === 3");
         assertThat(kept().lines().notes(3).best().orElseThrow().ordinal()).isEqualTo(3);
         browser.press("m");
-        browser.until("filmState().board.draft");
+        browser.until("filmState().board.draft?.fresh");
         browser.until("document.querySelector('#film-video').duration > 5");
         assertThat(seconds("document.querySelector('#film-video').duration"))
                 .as("the draft plays on the page, and is as long as the page says")
                 .isCloseTo(seconds("filmState().board.seconds"), within(0.1));
         browser.lookAtEverySize("film-draft");
+        press(Keys.HOME, "x");
+        browser.until("!filmState().board.draft.fresh");
+        assertThat(browser.text("#film-draft-said")).contains("before your last change");
+        browser.press("u");
+        browser.until("filmState().board.draft.fresh");
 
         browser.press("g");
         browser.until("homeState.jobs.some(job => job.title === 'Film' && job.step === 'DONE')");

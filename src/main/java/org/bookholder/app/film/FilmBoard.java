@@ -23,10 +23,11 @@ import org.bookholder.timing.StreamTime;
  * A lesson's lines with what becomes of each in its film.
  *
  * @param planning the film
+ * @param lesson whether it is of a lesson, and not of one of its sessions alone
  * @param sessions the sessions that it is made of, the oldest first
  * @param lines its lines, in order
  */
-public record FilmBoard(FilmPlanning planning, List<Source> sessions, List<Line> lines) {
+public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sessions, List<Line> lines) {
     /** The share of the pause between two lines that belongs to the one before, where they were read in one go. */
     private static final double TAIL = 0.4;
 
@@ -101,7 +102,7 @@ public record FilmBoard(FilmPlanning planning, List<Source> sessions, List<Line>
                     .map(kept -> new Source(kept.folder().path(), kept.state()))
                     .toList();
             FilmPlanning planning = FilmPlanning.of(here, request, place, open, Set.of(), Interruption.NONE);
-            return new FilmBoard(planning, sessions, lines(planning, sessions));
+            return new FilmBoard(planning, place.lesson().isPresent(), sessions, lines(planning, sessions));
         } finally {
             open.forEach(StoredSession::close);
         }

@@ -3,13 +3,8 @@ package org.bookholder.app.film;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.bookholder.film.format.FilmFormat;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.handoff.JsonNumbers;
@@ -55,7 +50,12 @@ public final class FilmBoardJson {
         ArrayNode lines = root.putArray("lines");
         board.lines().forEach(line -> lines.add(line(line)));
         Path last = board.sessions().get(board.sessions().size() - 1).folder();
-        draft(last).ifPresent(draft -> root.put("draft", address.apply(last) + "film/" + draft));
+        DraftShelf shelf = DraftShelf.of(last, board.lesson());
+        String now = planning.plan().fingerprint(planning.lesson());
+        shelf.newest()
+                .ifPresent(draft -> root.putObject("draft")
+                        .put("address", address.apply(last) + FilmService.FOLDER + "/" + draft.served())
+                        .put("fresh", draft.madeFrom().equals(now)));
         return root;
     }
 
@@ -112,23 +112,5 @@ public final class FilmBoardJson {
         node.put("seen", used.seen());
         used.pause().ifPresent(pause -> node.set("pause", JsonNumbers.seconds(pause)));
         return node;
-    }
-
-    /** The name of the newest draft in a session's folder. */
-    private static Optional<String> draft(Path session) {
-        Path folder = session.resolve(FilmService.FOLDER);
-        if (!Files.isDirectory(folder)) {
-            return Optional.empty();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(Files::isRegularFile)
-                    .filter(file -> String.valueOf(file.getFileName())
-                            .matches(".*" + FilmService.DRAFT + "(-\\d+)?\\.(mp4|mkv|mov)"))
-                    .max(Comparator.comparingLong(file -> file.toFile().lastModified()))
-                    .map(file -> String.valueOf(file.getFileName()));
-        } catch (IOException e) {
-            // Without a list there is no draft to be seen; one can be made.
-            return Optional.empty();
-        }
     }
 }

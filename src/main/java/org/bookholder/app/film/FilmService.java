@@ -35,7 +35,7 @@ public final class FilmService {
     static final String FOLDER = "film";
 
     /** Stands after a lesson's name in that of its draft. */
-    static final String DRAFT = "-draft";
+    private static final String DRAFT = "-draft";
 
     private static final int MOST_AT_ONCE = 4;
 
@@ -78,14 +78,18 @@ public final class FilmService {
         FilmPlanning planning = FilmPlanning.of(here, request, place, sessions, onlyNow, stop);
         Path session = sessions.get(sessions.size() - 1).folder().path();
         demand(planning.plan(), planning.filmed(), session);
+        DraftShelf shelf = DraftShelf.of(session, place.lesson().isPresent());
         FilmMade made = film(
                 new FilmOrder(
                         planning.plan(),
                         planning.format(),
                         planning.lesson(),
                         request.draft(),
-                        wanted(session, planning)),
+                        wanted(session, planning, shelf)),
                 clips(session));
+        if (request.draft() && request.out().isEmpty()) {
+            shelf.keep(made, planning.plan().fingerprint(planning.lesson()));
+        }
         List<String> remarks = new ArrayList<>(planning.remarks());
         Optional<CheckReport> check = request.check() && !request.draft()
                 ? Optional.of(check(made.file(), planning, remarks))
@@ -147,7 +151,7 @@ public final class FilmService {
         }
     }
 
-    private Path wanted(Path session, FilmPlanning planning) throws ProblemException {
+    private Path wanted(Path session, FilmPlanning planning, DraftShelf shelf) throws ProblemException {
         String ending = planning.format().container();
         if (request.out().isPresent()) {
             Path out = request.out().get();
@@ -161,9 +165,10 @@ public final class FilmService {
         String name = script.map(FileNames::stem)
                 .orElseGet(() -> SessionFolders.plain(planning.lesson().title()));
         Optional<Path> exports = script.flatMap(CourseReader::around).map(Course::exportsIn);
-        return request.draft() || exports.isEmpty()
-                ? session.resolve(FOLDER).resolve(name + (request.draft() ? DRAFT : "") + "." + ending)
-                : exports.get().resolve(name + "." + ending);
+        if (request.draft()) {
+            return shelf.folder().resolve(name + DRAFT + "." + ending);
+        }
+        return exports.orElse(session.resolve(FOLDER)).resolve(name + "." + ending);
     }
 
     private CheckReport check(Path film, FilmPlanning planning, List<String> remarks) throws ProblemException {

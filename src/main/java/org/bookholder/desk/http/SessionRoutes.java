@@ -29,8 +29,8 @@ import org.jspecify.annotations.Nullable;
 final class SessionRoutes {
     private static final Pattern TAKE = Pattern.compile("/takes/(\\d{1,6})\\.wav");
 
-    /** A film is named by its file, which lies right in the folder of films. */
-    private static final Pattern FILM = Pattern.compile("/film/([^/\\\\]{1,120}\\.mp4)");
+    /** A film is named by its file in the folder of films, or in one of the folders there. */
+    private static final Pattern FILM = Pattern.compile("/film/((?:[^/\\\\]{1,60}/)?[^/\\\\]{1,120}\\.mp4)");
 
     private final ServedSession place;
     private final EventStreams streams;
@@ -91,8 +91,8 @@ final class SessionRoutes {
 
     private void film(String name, Request request, Response response, Callback callback) throws ProblemException {
         Path films = place.session().films();
-        Path file = films.resolve(name);
-        if (!films.equals(file.getParent()) || !Files.isRegularFile(file)) {
+        Path file = films.resolve(name).normalize();
+        if (!file.startsWith(films.normalize()) || !Files.isRegularFile(file)) {
             PlainResponses.answer(response, callback, HttpStatus.NOT_FOUND_404, "there is no such film");
         } else {
             Recordings.serve(StoredFile.of(file), "video/mp4", request, response, callback);

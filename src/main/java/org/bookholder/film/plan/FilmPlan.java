@@ -1,7 +1,12 @@
 package org.bookholder.film.plan;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.bookholder.script.model.Script;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.StreamTime;
 
@@ -52,6 +57,21 @@ public record FilmPlan(FrameRate rate, List<FilmClip> clips) {
                         IntStream.rangeClosed(clip.firstLine(), clip.lastLine()).boxed())
                 .distinct()
                 .toList();
+    }
+
+    /**
+     * A short text that is equal for equal films: for plans that say the same about a lesson whose lines read the same. It holds
+     * within one version of the program.
+     */
+    public String fingerprint(Script lesson) {
+        // A record's text has all its values.
+        String all = this + "\0" + lesson.title() + "\0" + lesson.elements();
+        try {
+            byte[] sum = MessageDigest.getInstance("SHA-256").digest(all.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(sum, 0, 16);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
     }
 
     /** The first tick of the film that shows a picture. */

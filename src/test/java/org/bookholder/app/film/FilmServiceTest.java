@@ -187,7 +187,7 @@ final class FilmServiceTest {
                         .map(clip -> clip.firstLine() + "-" + clip.lastLine() + " of " + clip.session()))
                 .containsExactly("1-2 of 0", "3-3 of 0", "4-4 of 1", "5-5 of 0");
         assertThat(result.marked()).isEmpty();
-        assertThat(result.made().file()).isEqualTo(course.resolve("sessions/second/film/lesson-1-draft.mp4"));
+        assertThat(result.made().file()).isEqualTo(course.resolve("sessions/second/film/draft-of-lesson/lesson-1-draft.mp4"));
     }
 
     @Test

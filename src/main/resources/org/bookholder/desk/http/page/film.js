@@ -20,10 +20,6 @@ let home = null;
 let acts = null;
 let cards = null;
 let made = '';
-/** How many changes were made here, how many when the last draft was begun, and how many are in the draft that is shown. */
-let changes = 0;
-let begun = 0;
-let inDraft = 0;
 let asking = Promise.resolve();
 
 const lineOf = (number) => board?.lines[number - 1];
@@ -32,9 +28,6 @@ function another(chosen) {
   place = chosen;
   board = null;
   current = 1;
-  changes = 0;
-  begun = 0;
-  inDraft = 0;
 }
 
 export function showFilm(now, act) {
@@ -109,7 +102,7 @@ function build() {
       el('p', { id: 'film-wrong', class: 'wrong', role: 'alert' }),
       el('div', { class: 'film-parts' },
         el('div', { class: 'film-left' },
-          el('video', { id: 'film-video', controls: true, preload: 'metadata', hidden: true, 'aria-label': 'The draft', onloadedmetadata: showDraft }),
+          el('video', { id: 'film-video', controls: true, preload: 'metadata', hidden: true, 'aria-label': 'The draft' }),
           el('p', { id: 'film-draft-said', class: 'small' }),
           el('div', { id: 'film-wave', role: 'group', 'aria-label': 'Where the line begins and ends' }),
           el('div', { id: 'film-jobs' })),
@@ -172,11 +165,9 @@ function ask(wish, told = () => '') {
       return;
     }
     if (what.do !== 'show') {
-      changes += 1;
       const done = what.do === 'undo' ? `Undone: ${board.undo}.` : `Done: ${answer.undo ?? 'taken back'}.`;
       put('film-said', told(lineOf(number), answer.lines[number - 1]) || done);
     }
-    if (answer.draft !== board?.draft) inDraft = begun;
     board = answer;
     show();
   });
@@ -216,13 +207,11 @@ function hearLine() {
 }
 
 function make(final) {
-  const now = changes;
   question('work', { kind: 'film', form: { session: place, final, asShot: byId('film-as-shot').checked,
     enlarge: byId('film-enlarge').checked } }).then((answer) => {
     put('film-wrong', answer.trouble ?? '');
     if (answer.trouble) return;
     put('film-said', final ? 'The film is being made.' : 'A draft is being made.');
-    if (!final) begun = now;
   });
 }
 
@@ -232,7 +221,7 @@ function choose(number) {
   byId(`film-line-${current}`)?.scrollIntoView({ block: 'nearest' });
   const video = byId('film-video');
   const at = lineOf(current).used?.film;
-  if (at !== undefined && !isOld(video) && video.paused && video.src) video.currentTime = at;
+  if (at !== undefined && board.draft?.fresh && video.paused && video.src) video.currentTime = at;
 }
 
 function show() {
@@ -254,16 +243,14 @@ function show() {
   showWave(byId('film-wave'), board, line, (edge, at) => ask({ do: 'cut', edge, at, line: line.line }));
 }
 
-/** A draft of another length was made before the page was opened, and before the last change. */
-const isOld = (video) => changes !== inDraft || Math.abs(video.duration - board.seconds) > 1;
-
 function showDraft() {
   const video = byId('film-video');
-  video.hidden = !board.draft;
-  const address = board.draft?.split('/').map(encodeURIComponent).join('/');
-  if (board.draft && !video.src.endsWith(address)) video.src = address;
-  put('film-draft-said', !board.draft ? 'No draft yet. It is made in a small picture, and plays here.'
-    : isOld(video) ? 'The draft is from before your last change. Only what changed is made again.' : `The draft, ${said(board)}`);
+  const { draft } = board;
+  video.hidden = !draft;
+  const address = draft?.address.split('/').map(encodeURIComponent).join('/');
+  if (draft && !video.src.endsWith(address)) video.src = address;
+  put('film-draft-said', !draft ? 'No draft yet. It is made in a small picture, and plays here.'
+    : draft.fresh ? `The draft, ${said(board)}` : 'This draft was made before your last change. Make a draft again: only what changed is made anew.');
 }
 
 // For code that inspects the page from outside, such as tests.
