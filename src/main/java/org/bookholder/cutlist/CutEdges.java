@@ -18,6 +18,9 @@ final class CutEdges {
     /** A pause that someone has set comes no nearer than this to what else is said around it: its times are not exact. */
     private static final StreamTime GUARD = StreamTime.ofSeconds(0.1);
 
+    /** So much of an attempt stays wherever its ends are set: without any of it the line would count as never read. */
+    private static final StreamTime LEAST = StreamTime.ofSeconds(0.05);
+
     /** The share of a pause that belongs to the line after it, which keeps its breath. */
     private static final double LEAD = 0.6;
 
@@ -71,7 +74,7 @@ final class CutEdges {
         StreamTime quietFrom = quietBefore(first);
         Optional<StreamTime> set = film(first).inOf(first);
         if (set.isPresent()) {
-            return new Edge(within(first.take(), set.get()), quietFrom);
+            return new Edge(StreamTime.min(within(first, set.get()), first.end().since(LEAST)), quietFrom);
         }
         StreamTime onset = edges.onset(first.take(), first.start(), quietFrom);
         StreamTime quiet = onset.since(quietFrom);
@@ -92,7 +95,7 @@ final class CutEdges {
         StreamTime quietTo = speech(last).quietAfter(last);
         Optional<StreamTime> set = film(last).outOf(last);
         if (set.isPresent()) {
-            return new Edge(within(last.take(), set.get()), quietTo);
+            return new Edge(StreamTime.max(within(last, set.get()), last.start().plus(LEAST)), quietTo);
         }
         StreamTime offset = edges.offset(last.take(), last.end(), quietTo);
         StreamTime quiet = quietTo.since(offset);
@@ -146,8 +149,8 @@ final class CutEdges {
                 : quietFrom;
     }
 
-    private StreamTime within(int number, StreamTime place) {
-        Take take = state.takes().number(number).orElseThrow();
+    private StreamTime within(Attempt attempt, StreamTime place) {
+        Take take = state.takes().number(attempt.take()).orElseThrow();
         return StreamTime.max(take.start(), StreamTime.min(place, take.end()));
     }
 

@@ -94,7 +94,7 @@ public final class FilmCheck implements Film.Viewer {
                     ProfileSetting.LOUDNESS,
                     reading.integrated(),
                     film.sound().filter(s -> s.channels() == 1).isPresent()
-                            ? "the loudness is %.1f LUFS, its one channel heard on two loudspeakers"
+                            ? "the loudness is %.1f LUFS (mono, as heard from two speakers)"
                             : "the loudness is %.1f LUFS",
                     "normalise the loudness in the edit");
         }

@@ -139,6 +139,20 @@ final class FilmPageTest {
     }
 
     @Test
+    void aPlaceThatIsDraggedTooFarStopsInsideItsLine() throws ProblemException {
+        browser.until("document.querySelector('#film-wave path')?.getAttribute('d').length > 100");
+        browser.drag("#film-cut-in", 1000);
+        browser.until("filmState().board.lines[0].moved");
+        assertThat(browser.text("#film-places")).contains("No further: nothing of the line would be left.");
+        assertThat(seconds("filmState().board.lines[0].used.in"))
+                .isCloseTo(seconds("filmState().board.lines[0].used.end"), within(0.06));
+        assertThat(browser.text("#film-line-1 .what")).contains("cut by hand").doesNotContain("broken off");
+        press("u");
+        browser.until("!filmState().board.lines[0].moved");
+        assertThat(kept().remarks().film(1)).isEqualTo(FilmChoices.NONE);
+    }
+
+    @Test
     void onlyWhatChangedIsMadeAgain() throws IOException {
         browser.press("m");
         browser.until("homeState.jobs.filter(job => job.step === 'DONE').length === 1");

@@ -120,6 +120,14 @@ final class FilmChoicesInTheCutTest {
     }
 
     @Test
+    void somethingOfALineStaysWhereverItsEndsAreSet() throws ProblemException {
+        assertThat(cutOf(filmed(4, new FilmChange.CutAt(1, 5, Edge.IN, s(17.05)))))
+                .containsExactly("1-3 0.90-9.10", "4 16.95-17.10");
+        assertThat(cutOf(filmed(4, new FilmChange.CutAt(1, 5, Edge.OUT, s(14.5)))))
+                .containsExactly("1-3 0.90-9.10", "4 14.90-15.05");
+    }
+
+    @Test
     void nothingIsHeardTwiceWhereALineIsMadeToBeginSooner() throws ProblemException {
         assertThat(cutOf(filmed(2, new FilmChange.CutAt(1, 2, Edge.IN, s(3.15)))))
                 .startsWith("1 0.90-3.15", "2-3 3.15-9.10");

@@ -96,8 +96,11 @@ record FilmPlanning(
                     + " left out of this film only: no session has it yet, so nothing was noted");
         }
         if (!cut.passedOver().isEmpty()) {
-            remarks.add("A later reading of " + Text.lines(cut.passedOver())
-                    + " is as good, but no camera shows it; match the camera's file with its session to use it");
+            String lines = Text.lines(cut.passedOver());
+            remarks.add(Character.toUpperCase(lines.charAt(0)) + lines.substring(1)
+                    + (cut.passedOver().size() == 1 ? " was" : " were")
+                    + " read well again in a later session, but no camera file is matched with that session, so the"
+                    + " earlier reading is used. Match the camera file if you want the later one.");
         }
         FilmFormat format = format(request, profile, pictures, rate, cut.length(), remarks);
         FilmFormat goesOut = request.draft() ? goesOut(profile, pictures, rate, cut.length(), format) : format;

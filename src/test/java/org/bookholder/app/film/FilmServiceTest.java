@@ -204,8 +204,9 @@ final class FilmServiceTest {
         FilmResult result = film(request);
         assertThat(result.plan().clips()).isNotEmpty().allMatch(clip -> clip.session() == 0);
         assertThat(result.remarks())
-                .contains("A later reading of lines 1, 2, 3, 4 and 5 is as good, but no camera shows it; match the"
-                        + " camera's file with its session to use it");
+                .contains("Lines 1, 2, 3, 4 and 5 were read well again in a later session, but no camera file is matched"
+                        + " with that session, so the earlier reading is used. Match the camera file if you want the"
+                        + " later one.");
     }
 
     @Test

@@ -33,7 +33,7 @@ function becomes(line, board) {
   const which = attempts.findIndex((a) => a.take === used.take && a.ordinal === used.ordinal) + 1;
   return [
     [`take ${used.take}`, attempts.length > 1 ? `attempt ${which} of ${attempts.length}` : '',
-      used.scale > 100 ? `closer, ${used.scale}\u00a0%` : used.join ? 'as shot' : ''].filter(Boolean).join(', '),
+      used.scale > 100 ? `closer, ${used.scale}\u00a0%` : line.framing === 'AS_SHOT' ? 'as shot, as you chose' : ''].filter(Boolean).join(', '),
     line.listen ? `listen: ${line.listen}` : '',
     used.pause !== undefined ? `${used.pause.toFixed(2)} s of quiet before${line.pauseSet >= 0 ? ', set' : ''}` : '',
     line.moved ? 'cut by hand' : '',

@@ -24,7 +24,7 @@ export function pieceOf(board, line) {
   if (!from || line.session < 0) return null;
   const { address, takes } = board.sessions[line.session];
   const take = takes.find(({ number }) => number === from.take);
-  return { address, take, in: from.in ?? from.start, out: from.out ?? from.end, set: Boolean(line.used) };
+  return { address, take, in: from.in ?? from.start, out: from.out ?? from.end, set: Boolean(line.used), start: from.start, end: from.end };
 }
 
 export const silent = () => audio.paused;
@@ -90,6 +90,9 @@ function wave(host, peaks) {
     viewBox: `0 0 ${Math.max(1, peaks.length)} 100`, preserveAspectRatio: 'none', class: 'wave', 'aria-hidden': 'true' }, svg('path', { d })));
 }
 
+/** Whether as little of what is said is left as can be. */
+const least = (what) => Math.min(what.end - what.in, what.out - what.start, what.out - what.in) < LEAST + 0.002;
+
 const share = (at) => (100 * (at - piece.from)) / (piece.to - piece.from);
 
 function put(host) {
@@ -105,7 +108,7 @@ function put(host) {
   inside.style.left = `${share(piece.in)}%`;
   inside.style.width = `${share(piece.out) - share(piece.in)}%`;
   host.querySelector('#film-places').textContent = `take ${piece.take.number}: ${(piece.in - piece.take.start).toFixed(2)} to ${
-    (piece.out - piece.take.start).toFixed(2)} s`;
+    (piece.out - piece.take.start).toFixed(2)} s${least(piece) ? '. No further: nothing of the line would be left.' : ''}`;
 }
 
 function place(edge, moved) {
@@ -113,7 +116,10 @@ function place(edge, moved) {
   const host = () => document.getElementById('film-wave');
   let waits = 0;
   const move = (at) => {
-    piece[name] = edge === 'IN' ? Math.max(piece.from, Math.min(at, piece.out - LEAST)) : Math.min(piece.to, Math.max(at, piece.in + LEAST));
+    // Something of the line stays between the two places, whatever is dragged.
+    const last = Math.min(piece.out, piece.end) - LEAST;
+    const first = Math.max(piece.in, piece.start) + LEAST;
+    piece[name] = edge === 'IN' ? Math.max(piece.from, Math.min(at, last)) : Math.min(piece.to, Math.max(at, first));
     put(host());
   };
   const keep = (at) => moved(edge, Number(at.toFixed(4)));
