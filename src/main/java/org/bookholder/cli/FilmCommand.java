@@ -32,8 +32,9 @@ import picocli.CommandLine.Parameters;
                     + " between, with the recorder's sound if there is one, at the loudness and in the size that the"
                     + " delivery profile asks for.",
             "Match the footage first: bookholder match SESSION FILE... The film goes into the course's exports under"
-                    + " the lesson's name, captions and text beside it; a draft goes into the session. Nothing is"
-                    + " replaced. A finished film is checked; exit status 3 if anything must be mended."
+                    + " the lesson's name, captions and text beside it, and replaces nothing; a draft goes into the"
+                    + " session and replaces the draft before it. A finished film is checked; exit status 3 if"
+                    + " anything must be mended."
         })
 final class FilmCommand implements Callable<Integer> {
     private final Environment here;

@@ -185,7 +185,9 @@ final class FilmRoom {
             throw new ProblemException(
                     "a line must end after it begins", "line " + line.number(), "move the other end first");
         }
-        if (in ? at >= used.attempt().end().seconds() : at <= used.attempt().start().seconds()) {
+        if (in
+                ? at >= used.attempt().end().seconds()
+                : at <= used.attempt().start().seconds()) {
             throw new ProblemException(
                     "nothing that is said in this line would be left",
                     "line " + line.number(),

@@ -17,7 +17,7 @@ import org.bookholder.timing.StreamTime;
  * @param start number of its first picture in the film, from 0
  * @param frames how many pictures it has, at least one
  * @param shot its pictures; empty for a card
- * @param heard its sound; empty for silence
+ * @param heard its sound; empty for that of the room
  * @param attempts the attempts that are heard in it, in order of time; a line whose attempt goes on in the next piece is in
  *     both
  */

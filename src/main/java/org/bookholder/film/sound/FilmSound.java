@@ -2,10 +2,13 @@ package org.bookholder.film.sound;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.plan.Heard;
@@ -14,7 +17,8 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
 
 /**
- * Mixes the sound of a film: each clip's own, to the sample, faded over into the next. One channel, 48,000 samples a second.
+ * Mixes the sound of a film: each clip's own, to the sample, faded over into the next; where nothing is said, as behind a card, the
+ * sound of the room. One channel, 48,000 samples a second.
  * Confined to one thread.
  */
 public final class FilmSound {
@@ -56,19 +60,7 @@ public final class FilmSound {
      * @throws ProblemException if a source cannot be read, or there is no room
      */
     public Path mix() throws ProblemException {
-        Map<Path, SoundPieces> sources = sources();
-        List<Optional<ClipVoice>> voices = new ArrayList<>();
-        for (FilmClip clip : plan.clips()) {
-            long start = plan.tickOf(clip.start());
-            long length = plan.tickOf(clip.end()) - start;
-            voices.add(clip.heard().map(h -> {
-                SoundPieces pieces = sources.get(h.file());
-                if (pieces == null) {
-                    throw new IllegalStateException("sound of " + h.file() + " was not decoded");
-                }
-                return new ClipVoice(pieces, h, start, length);
-            }));
-        }
+        List<Voice> voices = voices(sources());
         Path file = folder.resolve("mix.f32");
         try (SampleFile.Writer out = new SampleFile.Writer(file)) {
             for (int i = 0; i < voices.size(); i++) {
@@ -76,6 +68,57 @@ public final class FilmSound {
             }
         }
         return file;
+    }
+
+    /** What is heard of a clip, sample by sample of the film. */
+    @FunctionalInterface
+    private interface Voice {
+        float at(long sample) throws ProblemException;
+    }
+
+    private List<Voice> voices(Map<Path, SoundPieces> sources) throws ProblemException {
+        Map<Path, Optional<RoomTone>> rooms = new HashMap<>();
+        List<Voice> voices = new ArrayList<>();
+        for (int i = 0; i < plan.clips().size(); i++) {
+            FilmClip clip = plan.clips().get(i);
+            long start = plan.tickOf(clip.start());
+            long length = plan.tickOf(clip.end()) - start;
+            if (clip.heard().isPresent()) {
+                Heard heard = clip.heard().get();
+                ClipVoice voice =
+                        new ClipVoice(Objects.requireNonNull(sources.get(heard.file())), heard, start, length);
+                voices.add(voice::at);
+            } else {
+                Optional<Path> near = near(i);
+                if (near.isPresent() && !rooms.containsKey(near.get())) {
+                    rooms.put(near.get(), room(near.get(), Objects.requireNonNull(sources.get(near.get()))));
+                }
+                Optional<RoomTone> room = near.flatMap(file -> rooms.getOrDefault(file, Optional.empty()));
+                voices.add(room.<Voice>map(tone -> tone::at).orElse(sample -> 0));
+            }
+        }
+        return voices;
+    }
+
+    /** The sound of the clip before a place where there is none, else of the one behind it: there the room is heard. */
+    private Optional<Path> near(int place) {
+        List<FilmClip> clips = plan.clips();
+        return IntStream.concat(IntStream.iterate(place, i -> i >= 0, i -> i - 1), IntStream.range(place, clips.size()))
+                .mapToObj(i -> clips.get(i).heard())
+                .flatMap(Optional::stream)
+                .map(Heard::file)
+                .findFirst();
+    }
+
+    private Optional<RoomTone> room(Path file, SoundPieces sound) throws ProblemException {
+        QuietFinder finder = new QuietFinder();
+        for (FilmClip clip : plan.clips()) {
+            Optional<Heard> heard = clip.heard().filter(h -> h.file().equals(file));
+            if (heard.isPresent()) {
+                finder.add(clip, heard.get(), sound);
+            }
+        }
+        return RoomTone.of(finder.quiet());
     }
 
     private Map<Path, SoundPieces> sources() throws ProblemException {
@@ -109,15 +152,15 @@ public final class FilmSound {
         return sources;
     }
 
-    private void write(List<Optional<ClipVoice>> voices, int number, SampleFile.Writer out) throws ProblemException {
+    private void write(List<Voice> voices, int number, SampleFile.Writer out) throws ProblemException {
         FilmClip clip = plan.clips().get(number);
         long start = plan.tickOf(clip.start());
         long end = plan.tickOf(clip.end());
-        Optional<ClipVoice> voice = voices.get(number);
-        Optional<ClipVoice> before = number == 0 ? Optional.empty() : voices.get(number - 1);
-        Optional<ClipVoice> after = number == voices.size() - 1 ? Optional.empty() : voices.get(number + 1);
+        Voice voice = voices.get(number);
+        Voice before = number == 0 ? sample -> 0 : voices.get(number - 1);
+        Voice after = number == voices.size() - 1 ? sample -> 0 : voices.get(number + 1);
         for (long at = start; at < end; at++) {
-            float sample = value(voice, at);
+            float sample = voice.at(at);
             if (at < start + HALF_FADE) {
                 sample = faded(before, at, sample, share(at - start));
             } else if (at >= end - HALF_FADE) {
@@ -135,12 +178,8 @@ public final class FilmSound {
         return 0.5f + (inside + 0.5f) / (2 * HALF_FADE);
     }
 
-    private static float faded(Optional<ClipVoice> other, long at, float own, float share) throws ProblemException {
-        return share * own + (1 - share) * value(other, at);
-    }
-
-    private static float value(Optional<ClipVoice> voice, long at) throws ProblemException {
-        return voice.isPresent() ? voice.get().at(at) : 0;
+    private static float faded(Voice other, long at, float own, float share) throws ProblemException {
+        return share * own + (1 - share) * other.at(at);
     }
 
     /** Samples a second of the mix. */

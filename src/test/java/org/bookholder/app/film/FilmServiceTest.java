@@ -187,7 +187,8 @@ final class FilmServiceTest {
                         .map(clip -> clip.firstLine() + "-" + clip.lastLine() + " of " + clip.session()))
                 .containsExactly("1-2 of 0", "3-3 of 0", "4-4 of 1", "5-5 of 0");
         assertThat(result.marked()).isEmpty();
-        assertThat(result.made().file()).isEqualTo(course.resolve("sessions/second/film/draft-of-lesson/lesson-1-draft.mp4"));
+        assertThat(result.made().file())
+                .isEqualTo(course.resolve("sessions/second/film/draft-of-lesson/lesson-1-draft.mp4"));
     }
 
     @Test
@@ -204,9 +205,10 @@ final class FilmServiceTest {
         FilmResult result = film(request);
         assertThat(result.plan().clips()).isNotEmpty().allMatch(clip -> clip.session() == 0);
         assertThat(result.remarks())
-                .contains("Lines 1, 2, 3, 4 and 5 were read well again in a later session, but no camera file is matched"
-                        + " with that session, so the earlier reading is used. Match the camera file if you want the"
-                        + " later one.");
+                .contains(
+                        "Lines 1, 2, 3, 4 and 5 were read well again in a later session, but no camera file is matched"
+                            + " with that session, so the earlier reading is used. Match the camera file if you want"
+                            + " the later one.");
     }
 
     @Test
