@@ -25,8 +25,11 @@ import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Damaged or malicious archives are refused with one line and leave no files behind. */
+@Execution(ExecutionMode.CONCURRENT)
 final class BadArchiveTest {
     private static final long SEED = 2026;
 

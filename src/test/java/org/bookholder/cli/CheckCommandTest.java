@@ -23,7 +23,10 @@ import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
+@Execution(ExecutionMode.CONCURRENT)
 final class CheckCommandTest {
     private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
     private static final Path MODEL = HOME.resolve("models/vosk-model-en-us");

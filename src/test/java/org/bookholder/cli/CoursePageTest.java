@@ -3,7 +3,6 @@ package org.bookholder.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -21,10 +20,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.openqa.selenium.Keys;
 
 /** The desk of a course with two sessions of one lesson and none of another, in a real browser. */
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Execution(ExecutionMode.CONCURRENT)
 final class CoursePageTest {
     @TempDir
     private Path folder;
@@ -105,8 +107,7 @@ final class CoursePageTest {
         browser.press("?");
         browser.until("document.querySelector('#keys').textContent.includes('print this list')");
         browser.press(Keys.ESCAPE);
-        byte[] pdf = browser.pdf();
-        Files.write(Path.of("target", "desk-pictures", "course-sheets.pdf"), pdf);
+        byte[] pdf = browser.pdf("course-sheets");
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isEqualTo(2);
             for (int page = 1; page <= 2; page++) {

@@ -13,12 +13,15 @@ import org.bookholder.view.input.KeyMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 
 /** The page without a mouse. */
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Execution(ExecutionMode.CONCURRENT)
 final class DeskKeysTest {
     private static final String CAN_BE_USED = "button:not(:disabled), input:not(:disabled), select, summary, a[href]";
     private static final int MOST = 80;

@@ -16,9 +16,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** The program is killed in the middle of a take and started again, while a page of its desk stays open. */
 @Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Execution(ExecutionMode.CONCURRENT)
 final class DeskKillTest {
     private static final String ADDRESS = "Desk: ";
     private static final ObjectMapper JSON = new ObjectMapper();

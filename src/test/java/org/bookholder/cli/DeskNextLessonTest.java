@@ -13,10 +13,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.openqa.selenium.Keys;
 
 /** The whole program, led from the desk's page alone: to the next lesson, and through a kill in the pickup round. */
 @Timeout(value = 180, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Execution(ExecutionMode.CONCURRENT)
 final class DeskNextLessonTest {
     private static final String KNOWN = "window.deskState && deskState.model.known && deskState.model.live";
 

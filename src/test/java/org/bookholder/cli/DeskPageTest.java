@@ -1,9 +1,9 @@
 package org.bookholder.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.bookholder.cli.LiveDesk.until;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -11,8 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.locks.LockSupport;
-import java.util.function.BooleanSupplier;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -59,15 +57,17 @@ import org.bookholder.wording.Labels;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.openqa.selenium.Keys;
 
 /** A producer runs a take and its review from the page by keys alone: the demo's recording, real browser and ears. */
 @Timeout(value = 300, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Execution(ExecutionMode.CONCURRENT)
 final class DeskPageTest {
     private static final Path HOME = Path.of(System.getProperty("bookholder.home"));
     private static final Path MODEL = HOME.resolve("models/vosk-model-en-us");
     private static final Path DEMO = HOME.resolve("demo-scripts");
-    private static final long PATIENCE_MILLIS = 120_000;
 
     /** The demo's reader has skipped a line, misread another and spoken out of turn by then. */
     private static final double HALF_WAY = 20;
@@ -113,7 +113,7 @@ final class DeskPageTest {
                 loseTheConnection(browser, here, session, first);
                 endTheTake(browser);
                 reading.tell(new TakeCommand.Quit());
-                awaitThat(() -> reading.await(100));
+                until(() -> reading.await(100));
             }
             reviewAgain(browser, here, place);
             assertThat(browser.errors())
@@ -127,23 +127,23 @@ final class DeskPageTest {
         browser.until("document.querySelector('.row.line.current')");
         browser.until("deskState.model.at.now > " + (HALF_WAY - 1));
         browser.press("p");
-        awaitThat(() -> notes().size() == 1);
+        until(() -> notes().size() == 1);
         assertThat(notes().get(0).pickup()).isTrue();
         browser.press("a");
         browser.press("shadow on the left cheek");
         browser.press(Keys.ENTER);
-        awaitThat(() -> notes().size() == 2);
+        until(() -> notes().size() == 2);
         assertThat(notes().get(1).line()).isEqualTo(notes().get(0).line());
         browser.until("document.querySelector('#notes').textContent.includes('shadow on the left cheek')");
         browser.press("h");
-        awaitThat(() -> state().takes().held());
+        until(() -> state().takes().held());
         browser.until("document.querySelector('#take').textContent.includes('held')");
         browser.press("h");
-        awaitThat(() -> !state().takes().held());
+        until(() -> !state().takes().held());
         browser.press("m");
         browser.press("chin up a little");
         browser.press(Keys.ENTER);
-        awaitThat(() -> state().remarks().message().isPresent());
+        until(() -> state().remarks().message().isPresent());
         browser.until("document.querySelector('#said').textContent.includes('chin up a little')");
         browser.lookAtEverySize("live");
         browser.click("#live-pickups [data-hear]:not(:disabled)");
@@ -169,13 +169,13 @@ final class DeskPageTest {
         first.close();
         browser.until("document.querySelector('#link').classList.contains('lost')");
         source.openTo(CUT_AT);
-        awaitThat(() -> state().now().seconds() > CUT_AT - 1);
+        until(() -> state().now().seconds() > CUT_AT - 1);
         OpenDesk second = desk(here, session);
         assertThat(second.desk().address()).startsWith(place);
         browser.until("!document.querySelector('#link').classList.contains('lost')");
         browser.until("deskState.model.at.now > " + (CUT_AT - 1));
         desk = Optional.of(second);
-        awaitThat(() -> reading.progress().behind().seconds() < 2);
+        until(() -> reading.progress().behind().seconds() < 2);
         browser.until("document.querySelectorAll('.row.line.clean').length > 4");
         browser.dress("light");
         browser.size(1920, 1080);
@@ -185,14 +185,13 @@ final class DeskPageTest {
 
     private void endTheTake(Browser browser) throws ProblemException {
         browser.press("c");
-        awaitThat(
-                () -> !state().takes().rolling() && reading.progress().behind().ticks() == 0);
+        until(() -> !state().takes().rolling() && reading.progress().behind().ticks() == 0);
         assertShows(browser, state());
         browser.press("z");
-        awaitThat(() -> state().remarks().breakSince().isPresent());
+        until(() -> state().remarks().breakSince().isPresent());
         browser.until("!document.querySelector('#resting').hidden");
         browser.press("z");
-        awaitThat(() -> state().remarks().breakSince().isEmpty());
+        until(() -> state().remarks().breakSince().isEmpty());
         anotherTake(browser);
         desk.ifPresent(OpenDesk::close);
     }
@@ -205,12 +204,11 @@ final class DeskPageTest {
         browser.press(Keys.ARROW_DOWN);
         browser.until("document.querySelector('.row.selected').dataset.line === '" + (line + 1) + "'");
         browser.press("j");
-        awaitThat(() -> state().following().position().line() == line + 1);
+        until(() -> state().following().position().line() == line + 1);
         browser.press(Keys.ESCAPE);
         browser.until("!document.querySelector('.row.selected')");
         browser.press("c");
-        awaitThat(
-                () -> !state().takes().rolling() && reading.progress().behind().ticks() == 0);
+        until(() -> !state().takes().rolling() && reading.progress().behind().ticks() == 0);
         assertShows(browser, state());
     }
 
@@ -247,18 +245,18 @@ final class DeskPageTest {
         browser.press("xu"); // before the page can know of the decision
         browser.until("document.querySelector('#said-aloud').textContent.includes('Undone: not a fault')");
         browser.press("x");
-        awaitThat(() -> decision(review, misread.line()).equals(Optional.of(Decision.Choice.NOT_A_FAULT)));
+        until(() -> decision(review, misread.line()).equals(Optional.of(Decision.Choice.NOT_A_FAULT)));
         browser.until("deskState.model.lines[" + (misread.line() - 1) + "].outcome === 'clean'");
         // A marked line was clean before, so that alone does not say that the page knows of the decision.
         browser.until("document.querySelector('#undo').textContent.includes(', line " + misread.line() + "')");
         browser.press("u");
-        awaitThat(() -> decision(review, misread.line()).isEmpty());
+        until(() -> decision(review, misread.line()).isEmpty());
         browser.until("!deskState.model.lines[" + (misread.line() - 1) + "].decision");
         browser.press(".");
-        awaitThat(() -> review.state().get().remarks().acts().standing().size() == 4);
+        until(() -> review.state().get().remarks().acts().standing().size() == 4);
         browser.until("document.querySelector('#undo').textContent.includes('bounds')");
         browser.press("k"); // the last: it moves on to the next line
-        awaitThat(() -> review.state().get().remarks().acts().standing().size() == 5);
+        until(() -> review.state().get().remarks().acts().standing().size() == 5);
         assertShows(browser, review.state().get());
     }
 
@@ -266,8 +264,7 @@ final class DeskPageTest {
         browser.press("3");
         browser.until("document.querySelector('.sums')");
         browser.lookAtEverySize("summary");
-        byte[] pdf = browser.pdf();
-        Files.write(Path.of("target", "desk-pictures", "sheet.pdf"), pdf);
+        byte[] pdf = browser.pdf("sheet");
         try (PDDocument document = Loader.loadPDF(pdf)) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             SessionState state = review.state().get();
@@ -388,13 +385,5 @@ final class DeskPageTest {
 
     private List<Note> notes() {
         return state().remarks().notes();
-    }
-
-    private static void awaitThat(BooleanSupplier condition) {
-        long end = System.nanoTime() + PATIENCE_MILLIS * 1_000_000;
-        while (!condition.getAsBoolean()) {
-            assertThat(System.nanoTime() - end).as("nanoseconds past patience").isNegative();
-            LockSupport.parkNanos(20_000_000);
-        }
     }
 }

@@ -13,9 +13,12 @@ import org.bookholder.testing.XServer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Reading where no window can be had: one clear line, and the reading goes on in the terminal to its end. */
 @Timeout(120)
+@Execution(ExecutionMode.CONCURRENT)
 final class DisplayTest {
     private static final Path MODEL = Path.of(System.getProperty("bookholder.home"), "models/vosk-model-en-us");
 

@@ -26,9 +26,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Films made by FFmpeg's own program, matched with a session of the demo's reading, and handed off. */
 @Timeout(value = 10, unit = TimeUnit.MINUTES)
+@Execution(ExecutionMode.CONCURRENT)
 final class FootageCommandsTest {
     @TempDir
     private Path folder;

@@ -12,9 +12,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** A full disk, simulated by a limit on the size of files. */
-@Timeout(120)
+@Timeout(300)
+@Execution(ExecutionMode.CONCURRENT)
 final class FullDiskTest {
     /** More than the database driver needs to unpack itself, less than the recordings and a long journal. */
     private static final int KIBIBYTES = 1100;

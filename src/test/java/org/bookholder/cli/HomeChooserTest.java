@@ -13,9 +13,12 @@ import org.bookholder.testing.FakeEquipment;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Files and folders chosen in the system's dialog, from the page. */
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Execution(ExecutionMode.CONCURRENT)
 final class HomeChooserTest {
     private final FakeEquipment equipment = new FakeEquipment();
     private final CountDownLatch takesItsTime = new CountDownLatch(1);

@@ -19,9 +19,12 @@ import org.bookholder.testing.ChildJvm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** A user has one home: processes that are started, started again, killed and ended. */
 @Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Execution(ExecutionMode.CONCURRENT)
 final class HomeInstanceTest {
     private static final Pattern ADDRESS = Pattern.compile("Home: http://127\\.0\\.0\\.1:(\\d+)/#(\\S+)");
 

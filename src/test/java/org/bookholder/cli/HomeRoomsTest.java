@@ -18,10 +18,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.openqa.selenium.Keys;
 
 /** The rooms for long work, in a real browser: what a command does is begun, shown and stopped there. */
 @Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Execution(ExecutionMode.CONCURRENT)
 final class HomeRoomsTest {
     /** Buttons of which the system, with colours of its own, hides the text behind a plate of the text's colour. */
     private static final String PLATED = "[...document.querySelectorAll('button, a.button')].filter((one) => {"

@@ -45,7 +45,7 @@ final class LiveDesk implements AutoCloseable {
     /** The page shows the take that is rolling. */
     static final String ROLLING = "window.deskState && deskState.model.known && deskState.model.at.rolling";
 
-    private static final long PATIENCE_NANOS = 60_000_000_000L;
+    private static final long PATIENCE_NANOS = 120_000_000_000L;
 
     private final SessionFolder folder;
     private final Reading reading;

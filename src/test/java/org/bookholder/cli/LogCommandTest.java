@@ -18,9 +18,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Footage that was filmed without the program: real files and the real recogniser. */
 @Timeout(value = 5, unit = TimeUnit.MINUTES)
+@Execution(ExecutionMode.CONCURRENT)
 final class LogCommandTest {
     private static final Path MODEL = Path.of(System.getProperty("bookholder.home"), "models/vosk-model-en-us");
 

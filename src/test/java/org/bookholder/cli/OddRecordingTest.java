@@ -16,12 +16,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Recordings of every kind, read by the whole program with the real recogniser. */
 @Timeout(120)
+@Execution(ExecutionMode.CONCURRENT)
 final class OddRecordingTest {
     private static final Path MODEL = Path.of(System.getProperty("bookholder.home"), "models/vosk-model-en-us");
     private static final int PCM = 1;

@@ -12,9 +12,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Scripts that might break a recogniser, read with the real one and a recorded voice. */
 @Timeout(180)
+@Execution(ExecutionMode.CONCURRENT)
 final class OddScriptTest {
     private static final Path MODEL = Path.of(System.getProperty("bookholder.home"), "models/vosk-model-en-us");
     private static final String SPOKEN = "Hello, and welcome to the workshop.";

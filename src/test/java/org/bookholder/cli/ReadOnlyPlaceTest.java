@@ -22,12 +22,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * Sessions in a place that cannot be written: a mount of the session's folder that is read-only, in a name space of the child's
  * own. Permissions would mean nothing to an administrator.
  */
 @Timeout(120)
+@Execution(ExecutionMode.CONCURRENT)
 final class ReadOnlyPlaceTest {
     @TempDir
     private Path folder;

@@ -15,7 +15,10 @@ import java.util.List;
 import org.bookholder.testing.ChildJvm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
+@Execution(ExecutionMode.CONCURRENT)
 final class TerminalTest {
     private static final String COMMANDS = "\u001b]0;x\u0007\u009b31m\u202e\u2066\u200f\u2028\u007f";
     private static final String ESCAPED = "\\u001b]0;x\\u0007\\u009b31m\\u202e\\u2066\\u200f\\u2028\\u007f";

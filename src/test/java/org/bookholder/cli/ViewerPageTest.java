@@ -14,11 +14,14 @@ import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.openqa.selenium.Keys;
 import picocli.CommandLine;
 
 /** Somebody who logged in with the viewers' code sees everything and can change nothing. */
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Execution(ExecutionMode.CONCURRENT)
 final class ViewerPageTest {
     @TempDir
     private Path folder;

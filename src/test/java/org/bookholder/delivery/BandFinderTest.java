@@ -9,10 +9,13 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Ffmpeg;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The demo's reading, exported as AAC with and without the band above that of a telephone. */
+@Execution(ExecutionMode.CONCURRENT)
 final class BandFinderTest {
     private static final Path READING =
             Path.of(System.getProperty("bookholder.home")).resolve("demo-scripts/lesson-1.wav");

@@ -17,12 +17,15 @@ import org.bookholder.testing.Ffmpeg;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * A film with known faults, made with FFmpeg. Where FFmpeg has a filter for a fault, the filter is the second opinion: {@code
  * blackdetect}, {@code freezedetect}, {@code silencedetect}, {@code ebur128}, with their usual thresholds where ours are the
  * same.
  */
+@Execution(ExecutionMode.CONCURRENT)
 final class FilmCheckTest {
     /** At 25 frames a second. */
     private static final double FRAME = 0.04;

@@ -14,6 +14,8 @@ import org.bookholder.speech.AudioRead;
 import org.bookholder.speech.wav.WavSource;
 import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,6 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The signals of EBU Tech 3341 (v4, 2023), table 1, and of EBU Tech 3342, made here as they are described there, with the
  * tolerances given there; and FFmpeg's own meter as a second opinion.
  */
+@Execution(ExecutionMode.CONCURRENT)
 final class LoudnessMeterTest {
     private static final int RATE = Tones.RATE;
     private static final Offset<Double> EXACT = within(0.1);

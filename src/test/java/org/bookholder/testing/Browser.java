@@ -266,11 +266,13 @@ public final class Browser implements AutoCloseable {
         size(1440, 900);
     }
 
-    /** The page as a printer would get it. */
-    public byte[] pdf() {
+    /** The page as a printer would get it; kept beside the pictures. */
+    public byte[] pdf(String name) throws IOException {
         Map<String, Object> printed = driver.executeCdpCommand(
                 "Page.printToPDF", Map.of("preferCSSPageSize", true, "printBackground", false));
-        return Base64.getDecoder().decode(String.valueOf(printed.get("data")));
+        byte[] pdf = Base64.getDecoder().decode(String.valueOf(printed.get("data")));
+        Files.write(Files.createDirectories(PICTURES).resolve(name + ".pdf"), pdf);
+        return pdf;
     }
 
     /** What axe-core finds to be serious or critical on the page, by the rules of WCAG 2.2 A and AA. */

@@ -22,9 +22,12 @@ import org.bookholder.desk.SessionDirectory;
 import org.bookholder.testing.Readings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Clients that open too many connections, ask too often, too slowly or not at all. */
 @Timeout(60)
+@Execution(ExecutionMode.CONCURRENT)
 final class DeskConnectionsTest extends ServedDesk {
     @Test
     void tenThousandRequestsAreRefusedAndALaterOneIsServed() throws IOException {

@@ -33,8 +33,11 @@ import org.bookholder.timing.FrameRate;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Pictures of files as cameras write them, each picture with its number, or in a colour that is known. */
+@Execution(ExecutionMode.CONCURRENT)
 final class FilmPicturesTest {
     private static final int COUNT = 150;
 

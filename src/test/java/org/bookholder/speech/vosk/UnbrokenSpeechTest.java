@@ -14,8 +14,11 @@ import org.bookholder.testing.Wav;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** A voice that makes no pause in which an utterance could end: sentences without the silence around them. */
+@Execution(ExecutionMode.CONCURRENT)
 final class UnbrokenSpeechTest {
     /** Longest time from a word's end until it is final. */
     private static final double LATEST_SECONDS = 9;
