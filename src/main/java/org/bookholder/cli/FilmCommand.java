@@ -68,6 +68,9 @@ final class FilmCommand implements Callable<Integer> {
     @Option(names = "--as-shot", description = "Never frame closer to hide a cut.")
     private boolean asShot;
 
+    @Option(names = "--title", description = "Begin with a card that says the lesson's title.")
+    private boolean title;
+
     @Option(names = "--enlarge", description = "Blow a small picture up to the size that the profile asks for.")
     private boolean enlarge;
 
@@ -103,7 +106,8 @@ final class FilmCommand implements Callable<Integer> {
                 !asShot,
                 enlarge,
                 Optional.ofNullable(profile),
-                !noCheck);
+                !noCheck,
+                title);
         return InterruptibleCommand.run(terminal, "no film was made", stop -> make(request, stop));
     }
 

@@ -28,9 +28,6 @@ import org.bookholder.timing.StreamTime;
  * @param lines its lines, in order
  */
 public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sessions, List<Line> lines) {
-    /** The share of the pause between two lines that belongs to the one before, where they were read in one go. */
-    private static final double TAIL = 0.4;
-
     /** A session of the film. */
     public record Source(Path folder, SessionState state) {}
 
@@ -182,7 +179,8 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
             List<Attempt> attempts = clips.get(i).attempts();
             for (int k = 0; k < attempts.size() && clips.get(i).used(); k++) {
                 if (attempts.get(k).line() == number) {
-                    return Optional.of(new Place(clips.get(i), k, i == 0));
+                    return Optional.of(new Place(
+                            clips.get(i), k, i == 0 || clips.get(i - 1).isTitle()));
                 }
             }
         }
@@ -192,9 +190,8 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
     private static Used used(FilmPlanning planning, Place place, Optional<StreamTime> before) {
         FilmClip clip = place.clip();
         Attempt attempt = place.attempt();
-        List<Attempt> all = clip.attempts();
-        StreamTime in = place.index() == 0 ? clip.in() : between(all.get(place.index() - 1), attempt);
-        StreamTime out = place.index() == all.size() - 1 ? clip.out() : between(attempt, all.get(place.index() + 1));
+        StreamTime in = clip.begin(place.index());
+        StreamTime out = clip.end(place.index());
         StreamTime voice = inFilm(planning, clip, attempt.start());
         return new Used(
                 attempt,
@@ -205,11 +202,6 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
                 place.index() == 0 && !place.first(),
                 before.map(end -> voice.since(end)),
                 clip.shot().isPresent());
-    }
-
-    private static StreamTime between(Attempt first, Attempt then) {
-        long quiet = Math.max(0, then.start().ticks() - first.end().ticks());
-        return first.end().plus(new StreamTime(Math.round(TAIL * quiet)));
     }
 
     private static StreamTime inFilm(FilmPlanning planning, FilmClip clip, StreamTime time) {

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.function.Function;
 import org.bookholder.film.format.FilmFormat;
+import org.bookholder.film.plan.PlacedCover;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.handoff.JsonNumbers;
 import org.bookholder.session.FilmChoices;
@@ -46,6 +47,15 @@ public final class FilmBoardJson {
                 node.set("start", JsonNumbers.seconds(take.start()));
                 node.set("end", JsonNumbers.seconds(take.end()));
             }
+        }
+        ArrayNode covers = root.putArray("covers");
+        for (PlacedCover cover : planning.plan().covers()) {
+            ObjectNode node = covers.addObject();
+            node.put("text", cover.cover().text());
+            node.put("file", cover.cover().file());
+            node.put("line", cover.cover().line());
+            node.set("film", JsonNumbers.seconds(planning.plan().rate().length(cover.from())));
+            node.set("seconds", JsonNumbers.seconds(planning.plan().rate().length(cover.to() - cover.from())));
         }
         ArrayNode lines = root.putArray("lines");
         board.lines().forEach(line -> lines.add(line(line)));

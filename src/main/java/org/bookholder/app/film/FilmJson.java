@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.bookholder.delivery.CheckJson;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
+import org.bookholder.film.plan.PlacedCover;
 import org.bookholder.handoff.JsonNumbers;
 
 /** What came of making a film, for other programs. Times are seconds; "in" and "out" of the session's audio. */
@@ -24,6 +25,16 @@ public final class FilmJson {
         root.put("rate", result.plan().rate().label());
         ArrayNode clips = root.putArray("clips");
         result.plan().clips().stream().filter(FilmClip::used).forEach(clip -> clips.add(clip(result, clip)));
+        ArrayNode covers = root.putArray("covers");
+        for (PlacedCover cover : result.plan().covers()) {
+            ObjectNode node = covers.addObject().put("file", cover.shot().file().toString());
+            node.put("line", cover.cover().line());
+            node.put("word", cover.cover().word());
+            node.set(
+                    "film",
+                    JsonNumbers.number(result.plan().rate().length(cover.from()).seconds()));
+            node.put("frames", cover.to() - cover.from());
+        }
         root.set("sound", sound(result));
         ArrayNode missing = root.putArray("missing");
         result.plan().missing().forEach(missing::add);

@@ -20,6 +20,7 @@ import org.bookholder.film.format.FilmFormat;
 import org.bookholder.film.format.FormatChooser;
 import org.bookholder.film.format.FrameFit;
 import org.bookholder.film.plan.Camera;
+import org.bookholder.film.plan.CoverPlanner;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.FilmRules;
@@ -42,6 +43,7 @@ import org.bookholder.timing.StreamTime;
  * @param closest how close it can be framed, in per cent of the picture as shot
  * @param leftOut lines that it does without on purpose, by the lesson's numbers
  * @param marked lines that are used though they were not read clean, one sentence each
+ * @param troubles why pictures and clips of the author's cannot be shown
  * @param remarks what else a person should know, one sentence each
  */
 record FilmPlanning(
@@ -54,6 +56,7 @@ record FilmPlanning(
         int closest,
         Set<Integer> leftOut,
         List<LessonCut.Mark> marked,
+        List<ProblemException> troubles,
         List<String> remarks) {
     /**
      * Works it out.
@@ -108,8 +111,13 @@ record FilmPlanning(
         if (!Chapter.wanted(lesson)) {
             remarks.add(Chapter.NONE);
         }
+        FilmCovers covers = FilmCovers.of(lesson);
+        FilmPlan bare = FilmPlanner.plan(cut.pieces(), rate, framing, request.title());
+        FilmPlan plan = bare.covered(CoverPlanner.place(covers.found(), bare, lesson));
+        covers.troubles().forEach(trouble -> remarks.add(trouble.getMessage()));
+        remarks.addAll(FilmCovers.remarks(plan.covers(), plan));
         return new FilmPlanning(
-                FilmPlanner.plan(cut.pieces(), rate, framing),
+                plan,
                 format,
                 goesOut,
                 lesson,
@@ -118,6 +126,7 @@ record FilmPlanning(
                 framing.possible() ? Math.min(framing.step(), framing.most()) : PunchIn.FULL,
                 leftOut,
                 cut.marked(),
+                covers.troubles(),
                 remarks);
     }
 

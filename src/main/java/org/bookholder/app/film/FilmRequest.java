@@ -15,6 +15,7 @@ import java.util.Set;
  * @param enlarge whether the picture may be blown up to the size that the profile asks for
  * @param profile the delivery profile's file; empty for the course's, or the usual one
  * @param check whether a final film is checked, words and all, when it is made
+ * @param title whether it begins with a card that says its title
  */
 public record FilmRequest(
         Path place,
@@ -24,7 +25,21 @@ public record FilmRequest(
         boolean alternate,
         boolean enlarge,
         Optional<Path> profile,
-        boolean check) {
+        boolean check,
+        boolean title) {
+    /** One without a title. */
+    public FilmRequest(
+            Path place,
+            Optional<Path> out,
+            boolean draft,
+            Set<Integer> leaveOut,
+            boolean alternate,
+            boolean enlarge,
+            Optional<Path> profile,
+            boolean check) {
+        this(place, out, draft, leaveOut, alternate, enlarge, profile, check, false);
+    }
+
     /** Copies the set. */
     public FilmRequest {
         leaveOut = Set.copyOf(leaveOut);

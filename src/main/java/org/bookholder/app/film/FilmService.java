@@ -77,7 +77,7 @@ public final class FilmService {
             throws ProblemException {
         FilmPlanning planning = FilmPlanning.of(here, request, place, sessions, onlyNow, stop);
         Path session = sessions.get(sessions.size() - 1).folder().path();
-        demand(planning.plan(), planning.filmed(), session);
+        demand(planning, session);
         DraftShelf shelf = DraftShelf.of(session, place.lesson().isPresent());
         FilmMade made = film(
                 new FilmOrder(
@@ -120,7 +120,8 @@ public final class FilmService {
         }
     }
 
-    private void demand(FilmPlan plan, boolean filmed, Path session) throws ProblemException {
+    private void demand(FilmPlanning planning, Path session) throws ProblemException {
+        FilmPlan plan = planning.plan();
         if (plan.clips().stream().noneMatch(clip -> clip.used())) {
             throw new ProblemException(
                     "no line of it was read to its end, so that there is nothing to show",
@@ -130,7 +131,7 @@ public final class FilmService {
         if (request.draft()) {
             return;
         }
-        if (!filmed) {
+        if (!planning.filmed()) {
             throw new ProblemException(
                     "no camera's file was matched with it",
                     session.toString(),
@@ -148,6 +149,9 @@ public final class FilmService {
                     "no camera's file shows " + Text.lines(plan.unseen()),
                     session.toString(),
                     "match the file that does: bookholder match " + session + " FILE; or make a draft with --draft");
+        }
+        if (!planning.troubles().isEmpty()) {
+            throw planning.troubles().get(0);
         }
     }
 

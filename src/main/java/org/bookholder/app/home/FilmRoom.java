@@ -100,7 +100,8 @@ final class FilmRoom {
                         !asked.path("asShot").asBoolean(false),
                         false,
                         Optional.empty(),
-                        false));
+                        false,
+                        asked.path("title").asBoolean(false)));
     }
 
     private ObjectNode shown(FilmBoard board) {

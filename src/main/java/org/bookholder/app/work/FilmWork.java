@@ -37,7 +37,8 @@ record FilmWork(WorkPlace place) implements WorkList.Maker {
                 !request.on("asShot"),
                 request.on("enlarge"),
                 request.optionalPath("profile"),
-                true);
+                true,
+                request.on("title"));
         return new Job(
                 "film", film.draft() ? "Draft" : "Film", Names.of(session), true, "no film was made", control -> {
                     for (Path each : FilmPlace.of(session, place.here()).sessions()) {

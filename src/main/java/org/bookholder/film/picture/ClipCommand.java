@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 import org.bookholder.film.format.Encoding;
 import org.bookholder.film.format.FilmFormat;
-import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.Shot;
 import org.bookholder.footage.ffmpeg.FfmpegProgram;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.timing.StreamTime;
 
 /**
@@ -25,18 +25,22 @@ record ClipCommand(FilmFormat format, boolean quick, String font) {
     /** The same in a file without an index, where a place that is looked for is missed by some groups of pictures. */
     private static final double ROUGH_LEAD = 8;
 
-    private static final String CARD = "0x1c1a17";
+    static final String CARD = "0x1c1a17";
 
     /** The ending of a clip's file, with the dot. */
     String ending() {
         return format.picture() == Encoding.PRORES || format.picture() == Encoding.DNXHD ? ".mov" : ".mp4";
     }
 
-    List<String> of(FilmClip clip, List<Overlay> overlays, String file) {
+    List<String> of(PicturePiece piece, List<Overlay> overlays, String file) throws ProblemException {
         List<String> filters = new ArrayList<>();
         List<String> command = new ArrayList<>();
-        Optional<Shot> shot = clip.shot();
-        if (shot.isPresent()) {
+        Optional<Shot> shot = piece.shot();
+        if (shot.isPresent() && shot.get().kind() == Shot.Kind.STILL) {
+            command.addAll(List.of("-threads", "1", "-framerate", rate()));
+            command.addAll(FfmpegProgram.still(shot.get().file()));
+            filters.addAll(new PictureFilter(shot.get(), format, quick).still());
+        } else if (shot.isPresent()) {
             double begins = (double) format.rate().ticksAt(shot.get().first()) / StreamTime.TICKS_PER_SECOND;
             double from = Math.max(0, begins - lead(shot.get()));
             double delay = (double) shot.get().picture().delay() / StreamTime.TICKS_PER_SECOND;
@@ -48,14 +52,13 @@ record ClipCommand(FilmFormat format, boolean quick, String font) {
                     "-f",
                     "lavfi",
                     "-i",
-                    "color=c=" + CARD + ":s=" + format.width() + "x" + format.height() + ":r="
-                            + format.rate().numerator() + "/" + format.rate().denominator()));
+                    "color=c=" + CARD + ":s=" + format.width() + "x" + format.height() + ":r=" + rate()));
             filters.add("format=" + format.pixels());
         }
         overlays.forEach(overlay -> filters.add(overlay.filter(font)));
         command.addAll(List.of("-map", "0:V:0", "-an", "-sn", "-dn", "-map_metadata", "-1", "-map_chapters", "-1"));
         command.addAll(List.of("-filter_threads", "1", "-vf", String.join(",", filters)));
-        command.addAll(List.of("-frames:v", Long.toString(clip.frames()), "-fps_mode", "passthrough"));
+        command.addAll(List.of("-frames:v", Long.toString(piece.frames()), "-fps_mode", "passthrough"));
         command.addAll(format.picture().arguments());
         if (format.picture().hasBitRate()) {
             command.addAll(List.of("-b:v", format.pictureKbps() + "k"));
@@ -63,6 +66,10 @@ record ClipCommand(FilmFormat format, boolean quick, String font) {
         command.addAll(List.of("-pix_fmt", format.pixels(), "-threads", "1"));
         command.add(file);
         return command;
+    }
+
+    private String rate() {
+        return format.rate().numerator() + "/" + format.rate().denominator();
     }
 
     /** How many seconds before a clip reading begins. */

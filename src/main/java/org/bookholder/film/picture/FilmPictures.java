@@ -23,8 +23,10 @@ import org.bookholder.timing.StreamTime;
 /** Makes the pictures of a film, clip by clip, several at once; those that are kept already are not made again. Confined to one thread. */
 public final class FilmPictures implements AutoCloseable {
     private static final int CARD_COLUMNS = 43;
+    private static final int TITLE_COLUMNS = 26;
 
     private final FilmPlan plan;
+    private final List<PicturePiece> pieces;
     private final Script script;
     private final boolean draft;
     private final ClipCommand commands;
@@ -62,6 +64,7 @@ public final class FilmPictures implements AutoCloseable {
             Path folder,
             int atOnce) {
         this.plan = plan;
+        this.pieces = PicturePiece.of(plan);
         this.script = script;
         this.draft = draft;
         this.commands = new ClipCommand(format, draft, font);
@@ -70,8 +73,8 @@ public final class FilmPictures implements AutoCloseable {
         this.atOnce = atOnce;
     }
 
-    /** A clip that is being made. */
-    private record Work(int clip, String name, FfmpegRun run) {}
+    /** A piece that is being made. */
+    private record Work(int piece, String name, FfmpegRun run) {}
 
     /**
      * Makes them.
@@ -99,19 +102,19 @@ public final class FilmPictures implements AutoCloseable {
             if (!work.run().runs()) {
                 running.remove(work);
                 end(work);
-                done += plan.clips().get(work.clip()).frames();
+                done += pieces.get(work.piece()).frames();
             }
         }
-        while (names.size() < plan.clips().size() && running.size() < atOnce) {
+        while (names.size() < pieces.size() && running.size() < atOnce) {
             int number = names.size();
-            FilmClip clip = plan.clips().get(number);
-            List<Overlay> overlays = overlays(clip);
-            String name = name(clip, overlays);
+            PicturePiece piece = pieces.get(number);
+            List<Overlay> overlays = overlays(piece);
+            String name = name(piece, overlays);
             names.add(name);
             if (store.has(name) || running.stream().anyMatch(work -> work.name().equals(name))) {
-                done += clip.frames();
+                done += piece.frames();
             } else {
-                running.add(new Work(number, name, start(clip, overlays, name)));
+                running.add(new Work(number, name, start(piece, overlays, name)));
             }
         }
         return !running.isEmpty();
@@ -130,53 +133,66 @@ public final class FilmPictures implements AutoCloseable {
 
     private void end(Work work) throws ProblemException {
         work.run().check();
-        FilmClip clip = plan.clips().get(work.clip());
+        PicturePiece piece = pieces.get(work.piece());
         long made = work.run().frames();
-        if (made < clip.frames()) {
+        if (made < piece.frames()) {
             throw new ProblemException(
-                    "the picture ends in the middle of " + lines(clip) + " (" + made + " of " + clip.frames()
+                    "the picture ends in the middle of " + lines(piece.clip()) + " (" + made + " of " + piece.frames()
                             + " pictures)",
-                    clip.shot().map(shot -> shot.file().toString()).orElse("a card"),
+                    piece.shot().map(shot -> shot.file().toString()).orElse("a card"),
                     "copy the file from the camera's card again, and match it again");
         }
         store.keep(folder.resolve(work.name()), work.name());
     }
 
-    private String name(FilmClip clip, List<Overlay> overlays) throws ProblemException {
-        List<Path> source = clip.shot().map(Shot::file).stream().toList();
-        return store.name(commands.of(clip, overlays, ""), source, commands.ending());
+    private String name(PicturePiece piece, List<Overlay> overlays) throws ProblemException {
+        List<Path> source = piece.shot().map(Shot::file).stream().toList();
+        return store.name(commands.of(piece, overlays, ""), source, commands.ending());
     }
 
-    private FfmpegRun start(FilmClip clip, List<Overlay> overlays, String file) throws ProblemException {
+    private FfmpegRun start(PicturePiece piece, List<Overlay> overlays, String file) throws ProblemException {
         return FfmpegRun.start(
-                "the picture of " + lines(clip), commands.of(clip, overlays, file), folder, file + ".log");
+                "the picture of " + lines(piece.clip()), commands.of(piece, overlays, file), folder, file + ".log");
     }
 
     private static String lines(FilmClip clip) {
+        if (clip.isTitle()) {
+            return "the title";
+        }
         return clip.firstLine() == clip.lastLine()
                 ? "line " + clip.firstLine()
                 : "lines " + clip.firstLine() + " to " + clip.lastLine();
     }
 
-    private List<Overlay> overlays(FilmClip clip) throws ProblemException {
+    private List<Overlay> overlays(PicturePiece piece) throws ProblemException {
+        FilmClip clip = piece.clip();
         List<Overlay> overlays = new ArrayList<>();
-        double length = plan.rate().length(clip.frames()).seconds() + 1;
-        if (clip.shot().isEmpty()) {
+        double length = plan.rate().length(piece.frames()).seconds() + 1;
+        if (clip.isTitle()) {
+            overlays.add(new Overlay(written(title()), Overlay.Place.TITLE, 0, length));
+        } else if (piece.shot().isEmpty()) {
             overlays.add(new Overlay(written(card(clip)), Overlay.Place.MIDDLE, 0, length));
         }
+        double offset = plan.rate().length(piece.offset()).seconds();
         List<Attempt> attempts = clip.attempts();
         for (int i = 0; i < attempts.size() && draft; i++) {
-            String file = written("line " + attempts.get(i).line() + ", take " + clip.take());
-            double from = i == 0 ? 0 : since(clip, attempts.get(i).start());
+            double from = i == 0 ? 0 : Math.max(0, since(clip, attempts.get(i).start()) - offset);
             double to =
-                    i + 1 < attempts.size() ? since(clip, attempts.get(i + 1).start()) : length;
-            overlays.add(new Overlay(file, Overlay.Place.CORNER, from, to));
+                    i + 1 < attempts.size() ? since(clip, attempts.get(i + 1).start()) - offset : length;
+            if (from < to) {
+                String file = written("line " + attempts.get(i).line() + ", take " + clip.take());
+                overlays.add(new Overlay(file, Overlay.Place.CORNER, from, to));
+            }
         }
         return overlays;
     }
 
     private static double since(FilmClip clip, StreamTime time) {
         return time.since(clip.in()).seconds();
+    }
+
+    private String title() {
+        return String.join("\n", Text.wrap(script.title(), TITLE_COLUMNS));
     }
 
     private String card(FilmClip clip) {

@@ -52,14 +52,63 @@ final class PictureFilter {
         }
         filters.add(number("setpts=PTS-%.6f/TB", lead + (shot.steady() ? 0 : SLACK)));
         filters.add("fps=" + rate() + ":start_time=0:round=" + (shot.steady() ? "near" : "up"));
-        // The last picture of a file may be shown a little longer than it says.
-        filters.add("tpad=stop_mode=clone:stop_duration=1");
+        // The last picture of a file may be shown a little longer than it says, that of the author's own clip as long
+        // as it takes.
+        filters.add("tpad=stop_mode=clone:stop_duration=" + (shot.kind() == Shot.Kind.CAMERA ? "1" : "36000"));
         colours(filters);
-        geometry(filters);
+        finish(filters);
+        return filters;
+    }
+
+    /** The filters for a still, which is decoded and scaled once. What is transparent in it is black. */
+    List<String> still() {
+        String shrink = number("min(1,min(%d/iw,%d/ih))", format.width(), format.height());
+        List<String> filters = new ArrayList<>(List.of("format=rgba", "premultiply=inplace=1"));
+        // By its own size, as FFmpeg has turned a photograph already that says it lies on its side.
+        filters.add("scale=w='2*round(iw*" + shrink + "/2)':h='2*round(ih*" + shrink + "/2)'" + flags());
+        filters.add("format=" + format.pixels());
+        pad(filters);
+        stored(filters);
+        filters.add("loop=loop=-1:size=1:start=0");
+        filters.add(
+                "setpts=N*" + format.rate().denominator() + "/" + format.rate().numerator() + "/TB");
+        return filters;
+    }
+
+    private void finish(List<String> filters) {
+        if (shot.kind() == Shot.Kind.CAMERA) {
+            geometry(filters);
+        } else {
+            whole(filters);
+        }
+        stored(filters);
+    }
+
+    private void stored(List<String> filters) {
         filters.add("format=" + format.pixels());
         filters.add("setsar=1");
         filters.add("setparams=range=limited:color_primaries=bt709:color_trc=bt709:colorspace=bt709");
-        return filters;
+    }
+
+    private void pad(List<String> filters) {
+        filters.add("pad=" + format.width() + ":" + format.height() + ":(ow-iw)/2:(oh-ih)/2:color=" + ClipCommand.CARD);
+    }
+
+    /** All of a picture of the author's, never blown up, on the colour of cards. */
+    private void whole(List<String> filters) {
+        double shrink = Math.min(
+                1,
+                Math.min(
+                        (double) format.width() / shot.picture().width(),
+                        (double) format.height() / shot.picture().height()));
+        filters.add("scale=" + even(shot.picture().width() * shrink) + ":"
+                + even(shot.picture().height() * shrink) + flags());
+        pad(filters);
+    }
+
+    private String flags() {
+        return ":flags=" + (quick ? "bilinear" : shot.picture().interlaced() ? FINEST : FINE)
+                + ":in_range=auto:out_range=limited:out_color_matrix=bt709";
     }
 
     private void colours(List<String> filters) {
@@ -82,8 +131,7 @@ final class PictureFilter {
     private void geometry(List<String> filters) {
         PictureFacts picture = shot.picture();
         FrameFit fit = FrameFit.of(picture, (double) format.width() / format.height());
-        String scale = ":flags=" + (quick ? "bilinear" : picture.interlaced() ? FINEST : FINE)
-                + ":in_range=auto:out_range=limited:out_color_matrix=bt709";
+        String scale = flags();
         if (fit.barred()) {
             double shrink =
                     Math.min((double) format.width() / picture.width(), (double) format.height() / picture.height());

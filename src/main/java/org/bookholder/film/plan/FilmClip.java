@@ -41,6 +41,35 @@ public record FilmClip(
         }
     }
 
+    /** The share of the pause between two lines that belongs to the one before, where they were read in one go. */
+    private static final double TAIL = 0.4;
+
+    /** A card at the film's beginning that says its title. */
+    static FilmClip title(long frames) {
+        return new FilmClip(
+                0, 0, 0, 0, StreamTime.ZERO, StreamTime.ZERO, 0, frames, Optional.empty(), Optional.empty(), List.of());
+    }
+
+    /** Whether it is the card that says the title. */
+    public boolean isTitle() {
+        return firstLine == 0;
+    }
+
+    /** Where an attempt's line begins, in the session's audio: with the clip, or in the quiet before it. */
+    public StreamTime begin(int attempt) {
+        return attempt == 0 ? in : between(attempts.get(attempt - 1), attempts.get(attempt));
+    }
+
+    /** Where it ends, likewise. */
+    public StreamTime end(int attempt) {
+        return attempt == attempts.size() - 1 ? out : between(attempts.get(attempt), attempts.get(attempt + 1));
+    }
+
+    private static StreamTime between(Attempt first, Attempt then) {
+        long quiet = Math.max(0, then.start().ticks() - first.end().ticks());
+        return first.end().plus(new StreamTime(Math.round(TAIL * quiet)));
+    }
+
     /** Whether there is something to use for its lines. */
     public boolean used() {
         return take > 0;

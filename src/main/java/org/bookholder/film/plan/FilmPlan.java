@@ -15,11 +15,23 @@ import org.bookholder.timing.StreamTime;
  *
  * @param rate its pictures a second
  * @param clips its pieces, each beginning where the one before ends
+ * @param covers the author's pictures that are laid over them, in order and apart from each other
  */
-public record FilmPlan(FrameRate rate, List<FilmClip> clips) {
-    /** Copies the list. */
+public record FilmPlan(FrameRate rate, List<FilmClip> clips, List<PlacedCover> covers) {
+    /** Copies the lists. */
     public FilmPlan {
         clips = List.copyOf(clips);
+        covers = List.copyOf(covers);
+    }
+
+    /** One that nothing is laid over. */
+    public FilmPlan(FrameRate rate, List<FilmClip> clips) {
+        this(rate, clips, List.of());
+    }
+
+    /** The same with pictures laid over it. */
+    public FilmPlan covered(List<PlacedCover> pictures) {
+        return new FilmPlan(rate, clips, pictures);
     }
 
     /** How many pictures it has. */
@@ -43,7 +55,7 @@ public record FilmPlan(FrameRate rate, List<FilmClip> clips) {
     /** The lines for which there is nothing to use. */
     public List<Integer> missing() {
         return clips.stream()
-                .filter(clip -> !clip.used())
+                .filter(clip -> !clip.used() && !clip.isTitle())
                 .flatMap(clip ->
                         IntStream.rangeClosed(clip.firstLine(), clip.lastLine()).boxed())
                 .toList();

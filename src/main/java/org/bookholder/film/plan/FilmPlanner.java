@@ -24,6 +24,9 @@ public final class FilmPlanner {
     /** A place without a camera that is no longer than this many pictures is bridged by the camera before or after it. */
     private static final int SLIVER = 2;
 
+    /** How long the card with the title stands: time enough to read ten words (common practice). */
+    private static final StreamTime TITLE = StreamTime.ofSeconds(3);
+
     private final FrameRate rate;
     private final List<FilmClip> clips = new ArrayList<>();
     /** For each clip, how close someone wants it. */
@@ -64,9 +67,13 @@ public final class FilmPlanner {
      * @param pieces the cut, in order
      * @param rate the film's pictures a second
      * @param framing how the framing alternates where two pieces of one shot meet
+     * @param title whether it begins with a card that says its title
      */
-    public static FilmPlan plan(List<Piece> pieces, FrameRate rate, PunchIn framing) {
+    public static FilmPlan plan(List<Piece> pieces, FrameRate rate, PunchIn framing, boolean title) {
         FilmPlanner planner = new FilmPlanner(rate);
+        if (title) {
+            planner.add(FilmClip.title(rate.nearestFrame(TITLE.ticks())), FilmChoices.Framing.PLANNED);
+        }
         for (Piece piece : pieces) {
             piece.item().clip().ifPresentOrElse(clip -> planner.add(piece, clip), () -> planner.addCard(piece));
         }
@@ -76,20 +83,26 @@ public final class FilmPlanner {
     private void addCard(Piece piece) {
         CutItem gap = piece.item();
         long frames = Math.max(1, rate.nearestFrame(gap.length().ticks()));
-        clips.add(new FilmClip(
-                gap.firstLine(),
-                gap.lastLine(),
-                piece.session(),
-                0,
-                StreamTime.ZERO,
-                StreamTime.ZERO,
-                now,
-                frames,
-                Optional.empty(),
-                Optional.empty(),
-                List.of()));
-        wishes.add(FilmChoices.Framing.PLANNED);
-        now += frames;
+        add(
+                new FilmClip(
+                        gap.firstLine(),
+                        gap.lastLine(),
+                        piece.session(),
+                        0,
+                        StreamTime.ZERO,
+                        StreamTime.ZERO,
+                        now,
+                        frames,
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of()),
+                FilmChoices.Framing.PLANNED);
+    }
+
+    private void add(FilmClip clip, FilmChoices.Framing wish) {
+        clips.add(clip);
+        wishes.add(wish);
+        now += clip.frames();
     }
 
     private void add(Piece piece, Clip clip) {
@@ -151,20 +164,20 @@ public final class FilmPlanner {
                 .filter(a -> a.start().isBefore(to) && from.isBefore(a.end()))
                 .toList();
         List<Attempt> shown = attempts.isEmpty() ? clip.attempts() : attempts;
-        clips.add(new FilmClip(
-                shown.get(0).line(),
-                shown.get(shown.size() - 1).line(),
-                piece.session(),
-                clip.take(),
-                from,
-                to,
-                now,
-                frames,
-                shot,
-                heard(piece.sources(), clip.take(), camera, from, to, begins, step),
-                attempts));
-        wishes.add(from.equals(clip.in()) ? clip.framing() : FilmChoices.Framing.PLANNED);
-        now += frames;
+        add(
+                new FilmClip(
+                        shown.get(0).line(),
+                        shown.get(shown.size() - 1).line(),
+                        piece.session(),
+                        clip.take(),
+                        from,
+                        to,
+                        now,
+                        frames,
+                        shot,
+                        heard(piece.sources(), clip.take(), camera, from, to, begins, step),
+                        attempts),
+                from.equals(clip.in()) ? clip.framing() : FilmChoices.Framing.PLANNED);
     }
 
     /** The best track that has all of a piece: a recorder, then the camera that shows it, another one, the take's own. */

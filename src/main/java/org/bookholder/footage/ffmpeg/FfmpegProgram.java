@@ -52,6 +52,15 @@ public final class FfmpegProgram {
         return String.valueOf(inner.getMessage());
     }
 
+    /**
+     * The arguments by which it reads a still, likewise.
+     *
+     * @throws ProblemException if it is none that can be read
+     */
+    public static List<String> still(Path file) throws ProblemException {
+        return StillFile.input(file);
+    }
+
     /** The arguments by which it reads a file of a camera's or recorder's, and nothing that such a file might point to. */
     public static List<String> input(Path file) {
         return List.of(

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 import org.bytedeco.ffmpeg.avformat.AVFormatContext;
+import org.bytedeco.ffmpeg.avformat.AVInputFormat;
 import org.bytedeco.ffmpeg.avformat.AVStream;
 import org.bytedeco.ffmpeg.avutil.AVDictionary;
 import org.bytedeco.ffmpeg.avutil.AVDictionaryEntry;
@@ -38,6 +39,15 @@ final class OpenFile implements AutoCloseable {
     }
 
     static OpenFile open(Path path) throws ProblemException {
+        return open(path, Optional.empty());
+    }
+
+    /**
+     * Opens a file.
+     *
+     * @param reader FFmpeg's reader for it; empty if that is found by its content, among those of {@link #KINDS}
+     */
+    static OpenFile open(Path path, Optional<String> reader) throws ProblemException {
         if (!Files.isRegularFile(path)) {
             throw new ProblemException("there is no such file", path.toString(), "name a film or sound file");
         }
@@ -46,8 +56,9 @@ final class OpenFile implements AutoCloseable {
         // Named as a file, so that a colon in it is not taken for a protocol, and in UTF-8 whatever the locale.
         try (BytePointer name =
                 new BytePointer(("file:" + path.toAbsolutePath() + "\0").getBytes(StandardCharsets.UTF_8))) {
-            AVDictionary limits = limits();
-            int opened = avformat.avformat_open_input(context, name, null, limits);
+            AVDictionary limits = limits(reader.orElse(KINDS));
+            AVInputFormat format = reader.map(avformat::av_find_input_format).orElse(null);
+            int opened = avformat.avformat_open_input(context, name, format, limits);
             avutil.av_dict_free(limits);
             if (opened == NOT_OF_THESE) {
                 throw new ProblemException(
@@ -67,10 +78,10 @@ final class OpenFile implements AutoCloseable {
     }
 
     /** Only such files, and from them no way to others or to the network. */
-    private static AVDictionary limits() {
+    private static AVDictionary limits(String kinds) {
         AVDictionary limits = new AVDictionary(null);
         avutil.av_dict_set(limits, "protocol_whitelist", "file", 0);
-        avutil.av_dict_set(limits, "format_whitelist", KINDS, 0);
+        avutil.av_dict_set(limits, "format_whitelist", kinds, 0);
         return limits;
     }
 

@@ -10,23 +10,30 @@ import java.util.List;
  * @param settings target pace, language and how lines are broken
  * @param elements the lines to be read and the directions between them, in script order
  * @param facts the statements that must be checked again some day, in script order
+ * @param covers the pictures that are shown in the film over the voice, in script order
  */
 public record Script(
-        String title, String source, ScriptSettings settings, List<ScriptElement> elements, List<AgeingFact> facts) {
+        String title,
+        String source,
+        ScriptSettings settings,
+        List<ScriptElement> elements,
+        List<AgeingFact> facts,
+        List<Cover> covers) {
     /** Copies the lists. */
     public Script {
         elements = List.copyOf(elements);
         facts = List.copyOf(facts);
+        covers = List.copyOf(covers);
     }
 
-    /** A script without facts that age. */
+    /** A script without facts that age and without pictures. */
     public Script(String title, String source, ScriptSettings settings, List<ScriptElement> elements) {
-        this(title, source, settings, elements, List.of());
+        this(title, source, settings, elements, List.of(), List.of());
     }
 
     /** The same script with other settings. */
     public Script with(ScriptSettings other) {
-        return new Script(title, source, other, elements, facts);
+        return new Script(title, source, other, elements, facts, covers);
     }
 
     /** The lines to be read, in order; line {@code n} (from 1) is at index {@code n - 1}. */

@@ -41,6 +41,9 @@ final class MarkdownSource extends AbstractVisitor {
     private static final Pattern BREAK = Pattern.compile("(?i)<br\\s*/?>");
     private static final Pattern TAGS = Pattern.compile("<!--|-->|<[^>]{0,2000}>");
 
+    /** How an address begins; one letter is a disk's. */
+    private static final Pattern SCHEME = Pattern.compile("[A-Za-z][A-Za-z0-9+.-]+:|//");
+
     private static final String CHECK = "check:";
     private static final String ADDRESS = "a link's address is not read";
     private static final String MARK_UP = "HTML mark-up is neither read nor shown";
@@ -222,6 +225,11 @@ final class MarkdownSource extends AbstractVisitor {
         if (quotes > 0) {
             draft.direction((mark == null ? "" : mark.shown() + " ") + plain(paragraph), sourceLine);
             mark = null;
+            for (Node child = paragraph.getFirstChild(); child != null; child = child.getNext()) {
+                if (child instanceof Image image) {
+                    cover(image, MarkedSourceLine.plain(""));
+                }
+            }
             return;
         }
         visitChildren(paragraph);
@@ -282,8 +290,28 @@ final class MarkdownSource extends AbstractVisitor {
 
     @Override
     public void visit(Image image) {
-        notes.add(plain(image));
+        notes.add(shown(image));
+        cover(image, line.build());
         draft.leaveOut(image.getDestination(), "a picture's address is not shown", sourceLine);
+    }
+
+    /** What a picture shows, in the author's words; the name of its file if there are none. */
+    private static String shown(Image image) {
+        String text = plain(image);
+        String address = image.getDestination();
+        return text.isBlank() && isFile(image) ? address.substring(address.lastIndexOf('/') + 1) : text;
+    }
+
+    private void cover(Image image, MarkedSourceLine before) {
+        if (isFile(image)) {
+            draft.cover(image.getDestination(), shown(image), before, sourceLine);
+        }
+    }
+
+    /** Whether a picture lies on the disk, and not at an address. */
+    private static boolean isFile(Image image) {
+        String address = image.getDestination();
+        return !address.isBlank() && !SCHEME.matcher(address).lookingAt();
     }
 
     @Override

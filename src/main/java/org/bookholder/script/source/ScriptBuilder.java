@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.AgeingFact;
+import org.bookholder.script.model.Cover;
 import org.bookholder.script.model.Direction;
 import org.bookholder.script.model.LeftOut;
 import org.bookholder.script.model.ScriptElement;
@@ -32,6 +33,7 @@ final class ScriptBuilder {
     private final List<ScriptElement> elements = new ArrayList<>();
     private final List<AgeingFact> facts = new ArrayList<>();
     private final List<AgeingFact> factsOfThisLine = new ArrayList<>();
+    private final CoverPlaces covers = new CoverPlaces();
     private final List<LeftOut> leftOut = new ArrayList<>();
     private final Speakers speakers;
     /** Whose lines are read; null if everybody's are. */
@@ -175,6 +177,13 @@ final class ScriptBuilder {
             problem("the script is too long (over 60,000 words)", source.number(), "split it into lessons");
         }
         placeFacts(before);
+        covers.settle(
+                elements.stream()
+                        .filter(ScriptLine.class::isInstance)
+                        .map(ScriptLine.class::cast)
+                        .filter(line -> line.number() > before)
+                        .toList(),
+                this::words);
         if (lines == before && text.text().codePoints().anyMatch(c -> c > 0x2fff)) {
             addDirection(text.text(), source.number(), false);
         } else if (lines == before) {
@@ -273,6 +282,25 @@ final class ScriptBuilder {
     /** The facts that must be checked again some day. */
     List<AgeingFact> facts() {
         return facts;
+    }
+
+    /**
+     * Takes in a picture that is shown in the film from here on.
+     *
+     * @param before what stands before it on its source line
+     */
+    void cover(String file, String text, MarkedSourceLine before, int sourceLine) {
+        covers.add(file, MarkedSourceLine.plain(text).text(), before, sourceLine);
+    }
+
+    private int words(MarkedSourceLine text) {
+        MarkedSourceLine said = StageRemarks.of(text, 0).spoken();
+        return splitter.split(said, 0, said.text().length()).size();
+    }
+
+    /** The pictures that are shown in the film over the voice. */
+    List<Cover> covers() {
+        return covers.covers();
     }
 
     /** Takes in text that is shown to the presenter but not spoken. */

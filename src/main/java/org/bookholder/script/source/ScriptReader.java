@@ -77,7 +77,7 @@ public final class ScriptReader {
         }
         List<ScriptElement> elements = draft.finish();
         String title = front.title() != null ? front.title() : draft.heading().orElse(nameOf(source));
-        Script script = new Script(title, source, front.settings(), elements, draft.facts());
+        Script script = new Script(title, source, front.settings(), elements, draft.facts(), draft.covers());
         List<LeftOut> leftOut = new ArrayList<>(front.others());
         leftOut.addAll(draft.leftOut());
         leftOut.sort(Comparator.comparingInt(LeftOut::sourceLine));

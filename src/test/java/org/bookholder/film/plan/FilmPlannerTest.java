@@ -107,7 +107,7 @@ final class FilmPlannerTest {
             cut.add(clip(line, line * 17.77, line * 17.77 + 9.3331));
         }
         Camera camera = camera("a.mp4", 2, 40_000, 0, 7200);
-        FilmPlan plan = FilmPlanner.plan(pieces(sources(camera), cut), FrameRate.FPS_29_97, CLOSER);
+        FilmPlan plan = FilmPlanner.plan(pieces(sources(camera), cut), FrameRate.FPS_29_97, CLOSER, false);
         long frames = 0;
         for (FilmClip clip : plan.clips()) {
             assertThat(clip.start()).isEqualTo(frames);
@@ -126,7 +126,7 @@ final class FilmPlannerTest {
         Gap gap = new Gap(2, s(2), List.of());
         List<CutItem> cut = List.of(clip(1, 1, 3), gap, clip(3, 5, 8));
         FilmPlanner.Sources sources = sources(camera("a.mp4", 0, 0, 0, 60));
-        FilmPlan shown = FilmPlanner.plan(pieces(sources, cut), FrameRate.FPS_25, CLOSER);
+        FilmPlan shown = FilmPlanner.plan(pieces(sources, cut), FrameRate.FPS_25, CLOSER, false);
         assertThat(shown.missing()).containsExactly(2);
         assertThat(shown.frames()).isEqualTo(50 + 50 + 75);
     }
@@ -149,7 +149,7 @@ final class FilmPlannerTest {
     }
 
     private static FilmPlan plan(FrameRate rate, FilmPlanner.Sources sources, Clip... clips) {
-        return FilmPlanner.plan(pieces(sources, List.of(clips)), rate, CLOSER);
+        return FilmPlanner.plan(pieces(sources, List.of(clips)), rate, CLOSER, false);
     }
 
     private static List<FilmPlanner.Piece> pieces(FilmPlanner.Sources sources, List<? extends CutItem> items) {

@@ -97,6 +97,7 @@ function build() {
         el('select', { id: 'film-place', onchange: (event) => { another(event.target.value); load(); } }),
         el('p', { id: 'film-standing', class: 'small' }),
         el('details', {}, el('summary', {}, 'More choices'),
+          tick('film-title', 'Begin with a card that says the title', () => load()),
           tick('film-as-shot', 'Never frame closer to hide a cut', () => load()),
           tick('film-enlarge', 'Blow a small picture up to the size that the profile asks for'))),
       el('p', { id: 'film-wrong', class: 'wrong', role: 'alert' }),
@@ -157,7 +158,8 @@ function ask(wish, told = () => '') {
     const asked = place;
     const what = typeof wish === 'function' ? wish(lineOf(number)) : wish;
     if (!what) return;
-    const answer = await question('film', { place: asked, asShot: byId('film-as-shot').checked, ...what });
+    const answer = await question('film', { place: asked, asShot: byId('film-as-shot').checked,
+      title: byId('film-title').checked, ...what });
     if (asked !== place) return;
     put('film-wrong', answer.trouble ?? '');
     if (answer.trouble) {
@@ -208,7 +210,7 @@ function hearLine() {
 
 function make(final) {
   question('work', { kind: 'film', form: { session: place, final, asShot: byId('film-as-shot').checked,
-    enlarge: byId('film-enlarge').checked } }).then((answer) => {
+    title: byId('film-title').checked, enlarge: byId('film-enlarge').checked } }).then((answer) => {
     put('film-wrong', answer.trouble ?? '');
     if (answer.trouble) return;
     put('film-said', final ? 'The film is being made.' : 'A draft is being made.');

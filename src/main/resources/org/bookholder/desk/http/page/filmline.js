@@ -8,12 +8,19 @@ export const count = (lines) => (lines.length === 1 ? `line ${lines[0]}` : `line
 export const said = (board) => `${short(board.seconds)} long.`;
 
 /** The lines as options of a list; `choose` is called with the number of the one that is clicked. */
-export const entries = (board, current, choose) => board.lines.map((line) => el('li', {
+export const entries = (board, current, choose) => board.lines.flatMap((line) => [
+  ...board.covers.filter((cover) => cover.line === line.line).map(over), entry(line, board, current, choose)]);
+
+/** What is laid over the lines that follow, as a row that can't be chosen. */
+const over = ({ text, film, seconds }) => el('li', { role: 'presentation', class: 'film-line cover' }, el('span', { class: 'time' }, short(film)),
+  el('span', { class: 'text' }, text), el('span', { class: 'what' }, el('span', {}, `your picture, ${seconds.toFixed(1)} s, over the voice`)));
+
+const entry = (line, board, current, choose) => el('li', {
   id: `film-line-${line.line}`, role: 'option', 'aria-selected': String(line.line === current), class: `film-line ${kind(line)}`,
   onclick: () => choose(line.line),
 }, el('span', { class: 'time' }, line.used ? short(line.used.film) : '–'),
 el('span', { class: 'text' }, el('span', { class: 'small number' }, `${line.line} `), line.text),
-el('span', { class: 'what' }, ...becomes(line, board).map((text) => el('span', {}, text)))));
+el('span', { class: 'what' }, ...becomes(line, board).map((text) => el('span', {}, text))));
 
 function kind(line) {
   if (line.out) return 'out';
