@@ -1,13 +1,11 @@
 package org.bookholder.bench;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -16,7 +14,6 @@ import java.util.TreeSet;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionLocks;
 import org.bookholder.journal.SessionRepair;
-import org.bookholder.journal.event.CheckedText;
 import org.bookholder.journal.event.EventCodec;
 import org.bookholder.problem.ProblemException;
 
@@ -29,11 +26,6 @@ import org.bookholder.problem.ProblemException;
  * From A Corrupt SQLite Database" (sqlite.org/recovery.html).
  */
 final class DamagedJournal {
-    /** What a page holds of a long row itself, and in each page after it (sqlite.org/fileformat2.html, section 1.6). */
-    private static final int PAGE = 4096;
-
-    private static final int FEWEST_LOCAL = (PAGE - 12) * 32 / 255 - 23;
-
     private final KeptJournal origin;
     private final Path folder;
     private final Random random;
@@ -74,7 +66,7 @@ final class DamagedJournal {
         boolean killed = damage == Damage.LOG_REMOVED || damage == Damage.LOG_DAMAGED || random.nextBoolean();
         origin.copy(killed, folder);
         damage(damage);
-        Set<String> whole = whole();
+        Set<String> whole = origin.stored(killed).wholeIn(folder);
         try {
             SessionRepair.Report report = SessionRepair.repair(folder, folder.resolve("before"), new SessionLocks());
             return compare(whole, report.changed());
@@ -138,45 +130,10 @@ final class DamagedJournal {
             case LOG_REMOVED -> Files.delete(log);
             case LOG_DAMAGED -> {
                 byte[] bytes = Files.readAllBytes(log);
-                int from = random.nextBoolean() ? 0 : random.nextInt(bytes.length - PAGE);
-                Arrays.fill(bytes, from, from + PAGE, (byte) random.nextInt(256));
+                int from = random.nextBoolean() ? 0 : random.nextInt(bytes.length - StoredTexts.PAGE);
+                Arrays.fill(bytes, from, from + StoredTexts.PAGE, (byte) random.nextInt(256));
                 Files.write(log, bytes);
             }
         }
-    }
-
-    /** The events whose text stands in the files in full: in one piece, or in pieces of the lengths that pages take. */
-    private Set<String> whole() throws IOException {
-        StringBuilder bytes = new StringBuilder();
-        for (String name : List.of("journal.db", "journal.db-wal")) {
-            Path file = folder.resolve(name);
-            if (Files.exists(file)) {
-                bytes.append(Files.readString(file, StandardCharsets.ISO_8859_1));
-            }
-        }
-        String all = bytes.toString();
-        Set<String> whole = new HashSet<>();
-        for (String text : origin.texts()) {
-            String raw = new String(CheckedText.of(text).getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);
-            if (pieces(raw).stream().allMatch(all::contains)) {
-                whole.add(text);
-            }
-        }
-        return whole;
-    }
-
-    private static List<String> pieces(String text) {
-        int header = 2 + (text.length() * 2 + 13 < 128 ? 1 : text.length() * 2 + 13 < 16_384 ? 2 : 3);
-        int row = header + text.length();
-        if (row <= PAGE - 35) {
-            return List.of(text);
-        }
-        int first = FEWEST_LOCAL + (row - FEWEST_LOCAL) % (PAGE - 4);
-        int local = (first <= PAGE - 35 ? first : FEWEST_LOCAL) - header;
-        List<String> pieces = new ArrayList<>(List.of(text.substring(0, local)));
-        for (int at = local; at < text.length(); at += PAGE - 4) {
-            pieces.add(text.substring(at, Math.min(text.length(), at + PAGE - 4)));
-        }
-        return pieces;
     }
 }

@@ -23,8 +23,10 @@ import org.bookholder.timing.StreamTime;
  * @param closed the folder of the one
  * @param killed the folder of the other
  * @param texts its events as they are written, in order; no two are the same
+ * @param inClosed where the texts stand in the one
+ * @param inKilled where they stand in the other
  */
-record KeptJournal(Path closed, Path killed, List<String> texts) {
+record KeptJournal(Path closed, Path killed, List<String> texts, StoredTexts inClosed, StoredTexts inKilled) {
     private static final int EVENTS = 1_000;
     private static final int LONG_TEXT_LINES = 150;
 
@@ -40,8 +42,13 @@ record KeptJournal(Path closed, Path killed, List<String> texts) {
             }
             copy(closed, killed);
         }
-        return new KeptJournal(
-                closed, killed, events.stream().map(EventCodec::encode).toList());
+        List<String> texts = events.stream().map(EventCodec::encode).toList();
+        return new KeptJournal(closed, killed, texts, StoredTexts.in(closed, texts), StoredTexts.in(killed, texts));
+    }
+
+    /** Where the texts stand in one of the two. */
+    StoredTexts stored(boolean broken) {
+        return broken ? inKilled : inClosed;
     }
 
     /** Copies one of the two to a new folder. */

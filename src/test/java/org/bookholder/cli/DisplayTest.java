@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.bookholder.testing.ChildJvm;
 import org.bookholder.testing.Needs;
 import org.bookholder.testing.XServer;
@@ -51,7 +53,9 @@ final class DisplayTest {
                 opened = child.readTo(": ");
             }
             while (!outcomeOfFirstLine(program, session).equals("clean")) {
-                // The window is on show, and the recording is heard in real time.
+                // The window is on show, and the recording is heard in real time; looking costs the other process its
+                // time.
+                LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(200));
             }
             server.kill();
             child.readTo("bookholder: the display is gone; the reading goes on in the terminal");

@@ -125,9 +125,9 @@ final class FilmPageTest {
     void placesAreMovedByPointerAndArrowsAndTakenBack() throws ProblemException {
         browser.until("document.querySelector('#film-wave path')?.getAttribute('d').length > 100");
         double out = seconds("filmState().board.lines[0].used.out");
+        double before = seconds("filmState().board.lines[0].used.in");
         browser.value("document.querySelector('#film-cut-in').focus()");
         press(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
-        double before = seconds("filmState().board.lines[0].used.in");
         browser.until("filmState().board.lines[0].moved");
         assertThat(seconds("filmState().board.lines[0].used.in")).isCloseTo(before + 0.03, within(0.001));
         browser.drag("#film-cut-out", -20);
