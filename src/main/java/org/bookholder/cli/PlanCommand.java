@@ -2,6 +2,7 @@ package org.bookholder.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.bookholder.app.course.CalendarFile;
 import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.CourseStatus;
 import org.bookholder.app.environment.Environment;
@@ -31,7 +32,8 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--calendar",
             paramLabel = "FILE.ics",
-            description = "Also write the sessions for a calendar program.")
+            description = "Also write the sessions for a calendar program. Written again, the file moves the "
+                    + "sessions that it held, and cancels those no longer planned.")
     private @Nullable Path calendar;
 
     PlanCommand(Environment here, Terminal terminal) {
@@ -47,7 +49,7 @@ final class PlanCommand implements Callable<Integer> {
         plan.lines().forEach(terminal.out()::println);
         Cautions.brief().forEach(terminal.out()::println);
         if (calendar != null) {
-            TextFile.write(calendar, "the calendar", plan.calendar(here.clock().instant()));
+            CalendarFile.write(calendar, plan, here.clock().instant());
         }
         return 0;
     }

@@ -228,6 +228,9 @@ final class HomeRoomsTest {
         assertThat(yaml).content().contains("delivery: delivery.txt", "title: A course  # mine");
         assertThat(browser.text("#plan .slots")).contains("10:00", "Set up", "Two wheels");
         assertThat(browser.text("#plan .weeks")).contains("Two wheels");
+        browser.click("#calendar-file");
+        browser.until("document.querySelector('#calendar-said').textContent");
+        assertThat(browser.text("#calendar-said")).startsWith("recording-days.ics lies in");
         browser.lookAtEverySize("home-plan");
         browser.click("#rooms a[href='?view=gate']");
         browser.until("document.querySelector('#gate .gate-row')");

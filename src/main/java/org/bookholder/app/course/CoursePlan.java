@@ -1,16 +1,13 @@
 package org.bookholder.app.course;
 
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.course.Course;
-import org.bookholder.course.calendar.SessionCalendar;
 import org.bookholder.course.edit.EditTask;
 import org.bookholder.course.edit.EditTasks;
 import org.bookholder.course.edit.EditText;
 import org.bookholder.course.shoot.PlanText;
-import org.bookholder.problem.ProblemException;
 
 /**
  * The plan for what is left to record and edit in a course.
@@ -39,22 +36,5 @@ public record CoursePlan(CourseStatus status, ZoneId zone) {
             lines.add(CAUTION);
         }
         return lines;
-    }
-
-    /**
-     * The sessions as a calendar in the format of RFC 5545.
-     *
-     * @param now when the calendar is made
-     * @throws ProblemException if no session has a day
-     */
-    public String calendar(Instant now) throws ProblemException {
-        if (status.plan().sessions().stream()
-                .noneMatch(session -> session.date().isPresent())) {
-            throw new ProblemException(
-                    "no session has a day, so there is nothing for a calendar",
-                    status.course().title(),
-                    "write recording: days: into course.yaml");
-        }
-        return SessionCalendar.of(status.course().title(), status.plan(), zone, now);
     }
 }

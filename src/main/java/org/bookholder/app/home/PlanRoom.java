@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.bookholder.app.course.CalendarFile;
 import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.PlanJson;
 import org.bookholder.app.environment.Environment;
@@ -61,6 +62,7 @@ final class PlanRoom {
                         asked.path("from").asText(),
                         asked.path("hours").asText());
             case "kind" -> kind(file, asked);
+            case "calendar" -> writeCalendar();
             case "profile" -> profile.make(file);
             case "profile_set" ->
                 profile.set(asked.path("name").asText(), asked.path("value").asText());
@@ -100,6 +102,17 @@ final class PlanRoom {
                         "the plan",
                         "the course's file was changed since, or not at all"));
         file.restore(change.before());
+    }
+
+    private void writeCalendar() throws ProblemException {
+        HomeCourses.Seen seen = courses.seen();
+        if (seen.overview().isPresent()) {
+            CoursePlan plan = new CoursePlan(seen.overview().get().status(), here.zone());
+            CalendarFile.write(
+                    Path.of(seen.folder(), CalendarFile.NAME),
+                    plan,
+                    here.clock().instant());
+        }
     }
 
     private void put(CourseFile file, JsonNode asked) throws ProblemException {

@@ -51,6 +51,7 @@ function show(saved = '') {
     moved(),
     ownHours(),
     ...(plan.plan ? planned(plan.plan, handle) : []),
+    calendarFile(),
     ...groups.map(([title, fields]) => el('section', { class: 'group' }, el('h3', {}, title), el('div', { class: 'fields' }, ...fields.map(line)),
       title === GROUPS[''] ? profile() : '')),
     kinds());
@@ -81,6 +82,18 @@ async function undo() {
 /** What was moved last, and how to take the last change back. */
 const moved = () => el('p', { id: 'moved', class: 'moved', role: 'status' }, note,
   plan.undo ? el('button', { type: 'button', id: 'plan-undo', onclick: undo }, 'Take back the last change') : '');
+
+/** A file with the sessions for a calendar program. */
+function calendarFile() {
+  if (!plan.plan?.sessions.some(({ day }) => day)) return '';
+  const write = async () => {
+    const trouble = await told({ do: 'calendar' });
+    byId('calendar-said').textContent = trouble
+      || 'recording-days.ics lies in the course’s folder. Open it with your calendar program. After a change of the plan, write and open it again: the sessions move.';
+  };
+  return el('p', { class: 'choices' }, el('button', { type: 'button', id: 'calendar-file', onclick: write }, 'Write these sessions for your calendar program'),
+    el('span', { id: 'calendar-said', class: 'small', role: 'status' }));
+}
 
 /** The hours of single days that are still to come. */
 function ownHours() {

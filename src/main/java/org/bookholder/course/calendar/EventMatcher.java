@@ -1,0 +1,56 @@
+package org.bookholder.course.calendar;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Finds, for the sessions of a new plan, the events that a calendar already has for them: the one with the most lessons in common, of
+ * equal ones the nearest in time. What is left of the events that are still to come is cancelled.
+ */
+final class EventMatcher {
+    private EventMatcher() {}
+
+    private record Pair(CalendarEvent planned, CalendarEvent known) {
+        int shared() {
+            return planned.shared(known);
+        }
+
+        long secondsApart() {
+            return Math.abs(planned.start().getEpochSecond() - known.start().getEpochSecond());
+        }
+    }
+
+    /**
+     * The events of the calendar to write, in order of time.
+     *
+     * @param planned the sessions, with names of their own
+     * @param known the events of the calendar before
+     * @param now events that have ended by then are left as they are in people's calendars
+     */
+    static List<CalendarEvent> merged(List<CalendarEvent> planned, List<CalendarEvent> known, Instant now) {
+        List<CalendarEvent> coming = new ArrayList<>(
+                known.stream().filter(event -> event.end().isAfter(now)).toList());
+        List<CalendarEvent> open = new ArrayList<>(planned);
+        List<CalendarEvent> all = new ArrayList<>();
+        List<Pair> pairs = planned.stream()
+                .flatMap(session -> coming.stream().map(event -> new Pair(session, event)))
+                .filter(pair -> pair.shared() > 0)
+                .sorted(Comparator.comparingInt(Pair::shared)
+                        .reversed()
+                        .thenComparingLong(Pair::secondsApart)
+                        .thenComparing(pair -> pair.planned().start()))
+                .toList();
+        for (Pair pair : pairs) {
+            if (open.contains(pair.planned()) && coming.remove(pair.known())) {
+                open.remove(pair.planned());
+                all.add(pair.planned().after(pair.known()));
+            }
+        }
+        all.addAll(open);
+        coming.forEach(event -> all.add(event.asCancelled()));
+        all.sort(Comparator.comparing(CalendarEvent::start).thenComparing(CalendarEvent::uid));
+        return all;
+    }
+}
