@@ -19,7 +19,8 @@ final class Fractions {
     }
 
     /** Reads a fraction, whatever follows it; returns null if there is none. */
-    @Nullable SpokenSpan at(String text, int from, int to) {
+    @Nullable
+    SpokenSpan at(String text, int from, int to) {
         Matcher m = NormalizationRule.match(MIXED, text, from, to);
         if (m != null && isProper(m.group(2), m.group(3))) {
             return new SpokenSpan(m.end(), mixed(m.group(1), m.group(2), m.group(3)));
@@ -46,8 +47,9 @@ final class Fractions {
 
     private SpokenForms mixed(String whole, String numerator, String denominator) {
         SpokenForms head = numbers.counted(whole).preferred();
+        SpokenForms part = part(denominator, false);
         SpokenForms tail = numerator.equals("1")
-                ? SpokenForms.of("a", "one").then(part(denominator, false))
+                ? SpokenForms.of(NumberWords.article(part), "one").then(part)
                 : proper(numerator, denominator);
         return head.then("and").then(tail).or(head.then(tail.preferred()));
     }
@@ -68,13 +70,13 @@ final class Fractions {
             return parts.or(parts.preferred().then("of a", "of an", "of"));
         }
         SpokenForms part = part(denominator, false);
-        SpokenForms forms =
-                SpokenForms.of("one").then(part).or(SpokenForms.of("a").then(part));
+        SpokenForms ones = SpokenForms.of("one", NumberWords.article(part));
+        SpokenForms forms = ones.then(part);
         return denominator.equals("2")
                 ? forms.or("half a", "half", "half an")
                 : forms.or(part)
                         .or(part.then("of a", "of an"))
-                        .or(SpokenForms.of("one", "a").then(part.preferred()).then("of a", "of an"));
+                        .or(ones.then(part.preferred()).then("of a", "of an"));
     }
 
     private SpokenForms part(String denominator, boolean many) {
@@ -84,7 +86,9 @@ final class Fractions {
             default -> {
                 String ordinal = String.join(
                         " ", numbers.ordinal(Integer.parseInt(denominator)).first());
-                yield SpokenForms.of(many ? ordinal + "s" : ordinal);
+                String part = many ? ordinal + "s" : ordinal;
+                // "Seven hundredths" as well as "seven one hundredths".
+                yield part.startsWith("one ") ? SpokenForms.of(part, part.substring(4)) : SpokenForms.of(part);
             }
         };
     }

@@ -175,6 +175,11 @@ public final class NumberWords {
         return value(number).compareTo(BigDecimal.ONE) == 0 && number.indexOf('.') < 0;
     }
 
+    /** The article before an ordinal number: "an eighth", "a tenth". Those with a vowel at their beginning begin with an e. */
+    static String article(SpokenForms ordinal) {
+        return ordinal.first().get(0).startsWith("e") ? "an" : "a";
+    }
+
     /** What a number is worth that is written with or without thousands separators. */
     static BigDecimal value(String number) {
         return new BigDecimal(number.replace(",", ""));

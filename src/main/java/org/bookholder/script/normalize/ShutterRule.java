@@ -24,7 +24,8 @@ final class ShutterRule implements NormalizationRule {
         String digits = m.group(1);
         SpokenForms number = numbers.counted(digits).preferred().or(numbers.shortened(digits));
         SpokenForms part = numbers.ordinal(Integer.parseInt(digits)).preferred().or(numbers.shortOrdinal(digits));
-        SpokenForms named = SpokenForms.of("one", "a").then(part).then(unit(text, m.end(1), m.end()));
+        SpokenForms named =
+                SpokenForms.of("one", NumberWords.article(part)).then(part).then(unit(text, m.end(1), m.end()));
         return new SpokenSpan(
                 m.end(),
                 named.or(SpokenForms.of("one over").then(number))
