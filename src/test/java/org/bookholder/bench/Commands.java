@@ -1,6 +1,7 @@
 package org.bookholder.bench;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,12 +20,7 @@ final class Commands {
 
     /** Runs a command; what it prints goes into {@code out}. */
     static Run run(Path out, String... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Dbookholder.home=" + System.getProperty("bookholder.home", ""),
-                "-cp",
-                System.getProperty("java.class.path"),
-                "org.bookholder.cli.Main"));
+        List<String> command = new ArrayList<>(program());
         command.addAll(List.of(arguments));
         long begun = System.nanoTime();
         Process process = new ProcessBuilder(command)
@@ -33,5 +29,20 @@ final class Commands {
                 .start();
         int status = process.waitFor();
         return new Run((System.nanoTime() - begun) / 1e9, status);
+    }
+
+    /** The command that starts the program, with the settings of the Java virtual machine that this one has. */
+    static List<String> program() {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        ManagementFactory.getRuntimeMXBean().getInputArguments().stream()
+                .filter(option -> option.startsWith("-X"))
+                .forEach(command::add);
+        command.addAll(List.of(
+                "-Dbookholder.home=" + System.getProperty("bookholder.home", ""),
+                "-cp",
+                System.getProperty("java.class.path"),
+                "org.bookholder.cli.Main"));
+        return command;
     }
 }

@@ -40,6 +40,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
     private final EditMarks marks;
     private final ReviewSessions reviews;
     private Standing standing = new Standing("", "");
+    private List<SessionCache.Kept> kept = List.of();
     private Optional<CourseOverview> overview = Optional.empty();
 
     /**
@@ -89,8 +90,12 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
 
     @Override
     public synchronized Standing now() throws ProblemException {
+        return now((sessions, all) -> {});
+    }
+
+    private Standing now(SessionCache.Progress progress) throws ProblemException {
         reviews.letGo();
-        List<SessionCache.Kept> kept = states.all();
+        kept = List.copyOf(states.all(progress));
         String revision = revision(kept);
         if (!standing.revision().equals(revision)) {
             standing = new Standing(revision, json(kept));
@@ -104,8 +109,18 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
      * @throws ProblemException if the course cannot be read as it is
      */
     public synchronized Optional<CourseOverview> overview() throws ProblemException {
-        now();
+        return overview((sessions, all) -> {});
+    }
+
+    /** The same; {@code progress} is told before a session is read. */
+    public synchronized Optional<CourseOverview> overview(SessionCache.Progress progress) throws ProblemException {
+        now(progress);
         return overview;
+    }
+
+    /** All sessions in the folders in which those of the course may lie, as they were last looked at. */
+    public synchronized List<SessionCache.Kept> kept() {
+        return kept;
     }
 
     @Override

@@ -17,13 +17,11 @@ import org.bookholder.app.jobs.JobStatus;
 import org.bookholder.app.jobs.Jobs;
 import org.bookholder.app.session.Overflows;
 import org.bookholder.app.session.SessionCache;
-import org.bookholder.app.session.SessionSettler;
 import org.bookholder.app.work.WorkList;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.journal.SessionSummary.Standing;
-import org.bookholder.problem.ProblemException;
 
 /**
  * Has sessions listened to again in the background that a kill broke off, or of which a part was kept in a second place: those of
@@ -55,48 +53,37 @@ final class BrokenOff {
      *
      * @param all the sessions that may be the course's, also those that are damaged so that it cannot be told
      */
-    synchronized void look(CourseOverview course, Collection<Path> all) {
+    synchronized void look(CourseOverview course, Collection<SessionCache.Kept> all) {
         Set<Path> own = course.sessions().values().stream()
                 .flatMap(Collection::stream)
                 .map(RecordedSession::folder)
                 .collect(Collectors.toSet());
-        all.forEach(session -> look(session, own.contains(session)));
+        all.forEach(kept -> look(kept, own.contains(kept.folder())));
     }
 
-    private void look(Path session, boolean own) {
+    private void look(SessionCache.Kept kept, boolean own) {
+        Path session = kept.folder();
         // One that was damaged a moment ago may be the course's when it is repaired.
-        String stamp = SessionCache.stamp(session) + own;
+        String stamp = kept.stamp() + own;
         if (stamp.equals(looked.get(session)) || listening().contains(session)) {
             return;
         }
-        try {
-            boolean unsettled = unsettled(session);
-            boolean whole = own && !damaged.contains(session);
-            boolean needed = whole && (unsettled || !Overflows.of(here, session).isEmpty());
-            if (needed && SessionFolder.summary(session, here.locks()).standing() == Standing.OPEN) {
-                // It goes on elsewhere; if it is killed there, nothing in it changes any more.
-                return;
-            }
-            if (needed && tries.merge(session, 1, Integer::sum) <= MOST_TRIES) {
-                begun.put(session, jobs.add(work.listening(session)));
-            }
-            looked.put(session, stamp);
-        } catch (ProblemException unreadable) {
-            looked.put(session, stamp);
+        if (kept.damaged()) {
+            damaged.add(session);
+        } else {
+            damaged.remove(session);
         }
-    }
-
-    /** Also notes whether it is damaged, so that it has to be repaired first. */
-    private boolean unsettled(Path session) throws ProblemException {
-        try (SessionFolder folder = SessionFolder.openForReading(session)) {
-            boolean unsettled = !SessionSettler.unsettled(folder).isEmpty();
-            if (folder.damage().isPresent()) {
-                damaged.add(session);
-            } else {
-                damaged.remove(session);
-            }
-            return unsettled;
+        boolean needed = own
+                && !kept.damaged()
+                && (!kept.unsettled().isEmpty() || !Overflows.of(here, session).isEmpty());
+        if (needed && SessionFolder.summary(session, here.locks()).standing() == Standing.OPEN) {
+            // It goes on elsewhere; if it is killed there, nothing in it changes any more.
+            return;
         }
+        if (needed && tries.merge(session, 1, Integer::sum) <= MOST_TRIES) {
+            begun.put(session, jobs.add(work.listening(session)));
+        }
+        looked.put(session, stamp);
     }
 
     /** The sessions that were found to be damaged: each with its name and folder. */

@@ -155,7 +155,7 @@ public final class Home implements AutoCloseable {
             throws ProblemException {
         HomeCourses courses = new HomeCourses(here, reading);
         if (request.course().isPresent()) {
-            courses.open(request.course().get().toAbsolutePath().normalize());
+            courses.begin(request.course().get().toAbsolutePath().normalize());
         }
         return courses;
     }

@@ -11,6 +11,7 @@ import org.bookholder.app.course.CourseDesk;
 import org.bookholder.app.course.CourseJson;
 import org.bookholder.app.course.CourseOverview;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.SessionCache;
 import org.bookholder.app.session.SessionFolders;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.board.LessonState;
@@ -28,6 +29,8 @@ final class HomeCourses implements AutoCloseable {
     private final KnownCourses known;
     private final Map<String, CourseDesk> desks = new HashMap<>();
     private final Latest<Seen> seen = new Latest<>(Seen.NOTHING);
+    private final Latest<Optional<Looking>> looking = new Latest<>(Optional.empty());
+    private final Latest<Runnable> tells = new Latest<>(() -> {});
 
     /**
      * How the course that the page shows was last seen.
@@ -41,6 +44,9 @@ final class HomeCourses implements AutoCloseable {
         static final Seen NOTHING = new Seen("", "", Optional.empty(), "");
     }
 
+    /** How many sessions of a course are known while it is looked at for the first time. */
+    record Looking(int known, int all) {}
+
     HomeCourses(Environment here, HomeReading reading) {
         this.here = here;
         this.reading = reading;
@@ -53,6 +59,16 @@ final class HomeCourses implements AutoCloseable {
 
     Seen seen() {
         return seen.get();
+    }
+
+    /** How far a course is looked at of which nothing can be shown yet; empty while that is not so. */
+    Optional<Looking> looking() {
+        return looking.get();
+    }
+
+    /** Has {@code tell} called while a course is looked at for the first time, by the thread that looks. */
+    void whileLooking(Runnable tell) {
+        tells.set(tell);
     }
 
     /**
@@ -74,9 +90,14 @@ final class HomeCourses implements AutoCloseable {
      * @throws ProblemException if the folder is no course that can be read
      */
     synchronized void open(Path folder) throws ProblemException {
+        begin(folder);
+        look();
+    }
+
+    /** The same, but looks at it later. */
+    synchronized void begin(Path folder) throws ProblemException {
         CourseReader.readable(folder);
         known.use(folder);
-        look();
     }
 
     /** Shows a course that is known; says whether there is one of that name. */
@@ -107,8 +128,18 @@ final class HomeCourses implements AutoCloseable {
             return;
         }
         KnownCourses.Entry entry = first.get();
+        if (!seen.get().name().equals(entry.name())) {
+            seen.set(new Seen(entry.name(), entry.folder(), Optional.empty(), ""));
+        }
+        boolean fresh = seen.get().overview().isEmpty() && seen.get().trouble().isEmpty();
+        SessionCache.Progress progress = (sessions, all) -> {
+            if (fresh) {
+                looking.set(Optional.of(new Looking(sessions, all)));
+                tells.get().run();
+            }
+        };
         try {
-            Optional<CourseOverview> overview = desk(entry).overview();
+            Optional<CourseOverview> overview = desk(entry).overview(progress);
             seen.set(new Seen(entry.name(), entry.folder(), overview, ""));
             overview.ifPresent(course ->
                     known.saw(Path.of(entry.folder()), course.status().course().title(), note(course)));
@@ -119,6 +150,8 @@ final class HomeCourses implements AutoCloseable {
                     entry.folder(),
                     Optional.empty(),
                     gone ? "Its folder is not there any more, or its disk is not plugged in." : e.getMessage()));
+        } finally {
+            looking.set(Optional.empty());
         }
     }
 
@@ -169,6 +202,11 @@ final class HomeCourses implements AutoCloseable {
             // The course itself can't be shown then, and says why.
             return List.of();
         }
+    }
+
+    /** What was found in them when the course was last looked at. */
+    synchronized List<SessionCache.Kept> kept(Seen seen) {
+        return desk(seen.name()).map(CourseDesk::kept).orElse(List.of());
     }
 
     /** Closes a session that is only looked at, so that it can be changed. */

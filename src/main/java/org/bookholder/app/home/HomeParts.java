@@ -28,6 +28,7 @@ final class HomeParts {
             TodayJson.Setting today) {
         Map<String, JsonNode> parts = new LinkedHashMap<>();
         parts.put("courses", courses(courses.known().all()));
+        parts.put("looking", looking(courses));
         parts.put("course", course(seen, today));
         parts.put("day", day.json());
         parts.put("shelf", ShelfJson.of(seen, courses.sessions(seen)));
@@ -47,6 +48,13 @@ final class HomeParts {
                     .put("folder", entry.folder());
         }
         return courses;
+    }
+
+    private static JsonNode looking(HomeCourses courses) {
+        ObjectNode looking = NODES.objectNode();
+        courses.looking()
+                .ifPresent(now -> looking.put("known", now.known()).put("all", now.all()));
+        return looking;
     }
 
     private static JsonNode course(HomeCourses.Seen seen, TodayJson.Setting today) {

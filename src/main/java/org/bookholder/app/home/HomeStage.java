@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongSupplier;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.jobs.Jobs;
@@ -41,6 +42,7 @@ final class HomeStage implements Stage {
     private final IdleTimer idle;
     private final LongSupplier nanoTime;
     private final Latest<Map<String, JsonNode>> looked = new Latest<>(Map.of());
+    private final AtomicLong told = new AtomicLong();
     private long last;
     private int periods;
     private boolean read;
@@ -86,9 +88,14 @@ final class HomeStage implements Stage {
     @Override
     public void onStart() {
         last = nanoTime.getAsLong();
-        lookAtCourses();
+        told.set(last);
+        courses.whileLooking(this::tellOfLooking);
+        // What is known at once is shown at once: hundreds of sessions take seconds.
+        look();
         before.look();
         day.look();
+        look();
+        lookAtCourses();
         look();
     }
 
@@ -123,10 +130,17 @@ final class HomeStage implements Stage {
         return tell() ? 1 : 0;
     }
 
+    private void tellOfLooking() {
+        long now = nanoTime.getAsLong();
+        if (now - told.getAndUpdate(before -> now - before < PERIOD_NANOS ? before : now) >= PERIOD_NANOS) {
+            look();
+        }
+    }
+
     private void lookAtCourses() {
         courses.look();
         HomeCourses.Seen seen = courses.seen();
-        seen.overview().ifPresent(course -> brokenOff.look(course, courses.sessions(seen)));
+        seen.overview().ifPresent(course -> brokenOff.look(course, courses.kept(seen)));
     }
 
     /** Takes in what has changed and tells pages; safe for use by several threads. */

@@ -9,7 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.journal.Replay;
+import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
+import org.bookholder.session.SessionEvent;
 import org.bookholder.session.SessionState;
 
 /**
@@ -21,6 +25,9 @@ public final class SessionCache {
     private final List<Path> places;
     private final Map<Path, Kept> known = new HashMap<>();
 
+    /** Sessions of one lesson mostly have the same script. */
+    private final Map<ScriptText, Script> scripts = new HashMap<>();
+
     /**
      * A cached session.
      *
@@ -28,8 +35,30 @@ public final class SessionCache {
      * @param stamp changes when its journal changes
      * @param state its state; empty if nothing was recorded or it cannot be read
      * @param trouble why it cannot be read, one line for people; empty if it can
+     * @param unsettled the takes that were broken off before they were settled, in order
+     * @param damaged whether its journal is damaged and can be repaired
      */
-    public record Kept(Path folder, String stamp, Optional<SessionState> state, String trouble) {}
+    public record Kept(
+            Path folder,
+            String stamp,
+            Optional<SessionState> state,
+            String trouble,
+            List<Integer> unsettled,
+            boolean damaged) {
+        /** Copies the list. */
+        public Kept {
+            unsettled = List.copyOf(unsettled);
+        }
+    }
+
+    private record ScriptText(String text, String source) {}
+
+    /** Told of the progress while sessions are read, which takes seconds if there are hundreds. */
+    @FunctionalInterface
+    public interface Progress {
+        /** So many of the sessions are known. */
+        void known(int sessions, int all);
+    }
 
     /** Creates a cache for the sessions in {@code places}; a missing folder holds no sessions. */
     public SessionCache(Environment here, Collection<Path> places) {
@@ -44,6 +73,11 @@ public final class SessionCache {
 
     /** The current state of all sessions. */
     public List<Kept> all() throws ProblemException {
+        return all((sessions, all) -> {});
+    }
+
+    /** The same; {@code progress} is told before a session is read. */
+    public List<Kept> all(Progress progress) throws ProblemException {
         List<Path> folders = folders();
         known.keySet().retainAll(folders);
         List<Kept> all = new ArrayList<>();
@@ -51,21 +85,43 @@ public final class SessionCache {
             String stamp = stamp(folder);
             Kept kept = known.get(folder);
             if (kept == null || !kept.stamp().equals(stamp)) {
+                progress.known(all.size(), folders.size());
                 kept = read(folder, stamp);
                 known.put(folder, kept);
             }
             all.add(kept);
         }
+        scripts.clear();
         return all;
     }
 
     private Kept read(Path folder, String stamp) {
-        try (StoredSession session = StoredSession.open(here, folder)) {
-            Optional<SessionState> state = Optional.of(session.state());
-            return new Kept(folder, stamp, state.filter(s -> !s.takes().all().isEmpty()), "");
+        List<Integer> unsettled = List.of();
+        boolean damaged = false;
+        try (SessionFolder session = SessionFolder.openForReading(folder)) {
+            List<SessionEvent> events = session.events();
+            unsettled = SessionSettler.unsettled(events);
+            damaged = session.damage().isPresent();
+            session.damage().ifPresent(here.warnings()::of);
+            SessionEvent.Opened opened =
+                    Replay.firstOpened(events).orElseThrow(() -> StoredSession.nothingRead(folder));
+            SessionState state = StoredSession.state(here, script(opened), events);
+            Optional<SessionState> recorded =
+                    Optional.of(state).filter(s -> !s.takes().all().isEmpty());
+            return new Kept(folder, stamp, recorded, "", unsettled, damaged);
         } catch (ProblemException e) {
-            return new Kept(folder, stamp, Optional.empty(), e.getMessage());
+            return new Kept(folder, stamp, Optional.empty(), e.getMessage(), unsettled, damaged);
         }
+    }
+
+    private Script script(SessionEvent.Opened opened) throws ProblemException {
+        ScriptText text = new ScriptText(opened.scriptText(), opened.source());
+        Script known = scripts.get(text);
+        if (known == null) {
+            known = StoredSession.script(opened);
+            scripts.put(text, known);
+        }
+        return known;
     }
 
     /** A stamp of a session's folder, from the journal's files, which change with every event. */

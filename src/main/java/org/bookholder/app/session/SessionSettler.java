@@ -9,6 +9,7 @@ import org.bookholder.journal.SessionSummary.Standing;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.recovery.RecoveryProgress;
 import org.bookholder.runtime.recovery.SessionRecovery;
+import org.bookholder.session.SessionEvent;
 import org.bookholder.speech.Ears;
 
 /** Follows again those takes of a stored session that were interrupted before they were settled. */
@@ -33,7 +34,12 @@ public final class SessionSettler {
 
     /** The same for a session that is open here. */
     public static List<Integer> unsettled(SessionFolder folder) throws ProblemException {
-        return SessionRecovery.unsettled(folder.events());
+        return unsettled(folder.events());
+    }
+
+    /** The same for a session whose events are known. */
+    static List<Integer> unsettled(List<SessionEvent> events) {
+        return SessionRecovery.unsettled(events);
     }
 
     /** Says, before they are followed again, which takes that is about; a clause. */

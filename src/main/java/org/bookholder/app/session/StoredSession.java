@@ -28,8 +28,11 @@ public record StoredSession(SessionFolder folder, List<SessionEvent> events, Ses
         implements AutoCloseable {
     public static StoredSession open(Environment here, Path place) throws ProblemException {
         return open(here, place, script -> true)
-                .orElseThrow(() -> new ProblemException(
-                        "nothing was read in this session yet", place.toString(), "name another session"));
+                .orElseThrow(() -> nothingRead(place));
+    }
+
+    static ProblemException nothingRead(Path place) {
+        return new ProblemException("nothing was read in this session yet", place.toString(), "name another session");
     }
 
     /**
@@ -44,11 +47,9 @@ public record StoredSession(SessionFolder folder, List<SessionEvent> events, Ses
             folder.damage().ifPresent(here.warnings()::of);
             Optional<SessionEvent.Opened> opened = Replay.firstOpened(events);
             if (opened.isPresent()) {
-                Script script =
-                        ScriptFile.parse(opened.get().scriptText(), opened.get().source());
+                Script script = script(opened.get());
                 if (wanted.test(script)) {
-                    SessionState state = Session.apply(Session.begin(script, BreakLimits.of(here)), events);
-                    return Optional.of(new StoredSession(folder, events, state));
+                    return Optional.of(new StoredSession(folder, events, state(here, script, events)));
                 }
             }
             folder.close();
@@ -57,6 +58,15 @@ public record StoredSession(SessionFolder folder, List<SessionEvent> events, Ses
             folder.close();
             throw e;
         }
+    }
+
+    /** The script that a session was opened with. */
+    static Script script(SessionEvent.Opened opened) throws ProblemException {
+        return ScriptFile.parse(opened.scriptText(), opened.source());
+    }
+
+    static SessionState state(Environment here, Script script, List<SessionEvent> events) throws ProblemException {
+        return Session.apply(Session.begin(script, BreakLimits.of(here)), events);
     }
 
     /** The recordings of its takes. */

@@ -6,8 +6,10 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.zip.CRC32C;
 
 /** The page's files, all held in memory under their names; no name leads to any other file. */
 final class Assets {
@@ -58,6 +60,7 @@ final class Assets {
             "door.js",
             "place.js",
             "dress.js",
+            "theme.js",
             "icon.svg",
             "desk.css",
             "print.css",
@@ -89,10 +92,10 @@ final class Assets {
 
     Assets() {
         for (String file : FILES) {
-            assets.put("/" + file, new Asset(type(file), buffer("page/" + file)));
+            assets.put("/" + file, asset(type(file), "page/" + file));
         }
         for (String font : List.of("Inter-Regular.otf", "Inter-SemiBold.otf")) {
-            assets.put("/" + font, new Asset("font/otf", buffer(FONTS + font)));
+            assets.put("/" + font, asset("font/otf", FONTS + font));
         }
         assets.put("/", find("/index.html").orElseThrow());
     }
@@ -102,11 +105,19 @@ final class Assets {
      *
      * @param type its media type
      * @param bytes its contents, read-only; duplicate the buffer before reading it
+     * @param tag changes when the contents change, as HTTP writes it
      */
-    record Asset(String type, ByteBuffer bytes) {}
+    record Asset(String type, ByteBuffer bytes, String tag) {}
 
     Optional<Asset> find(String path) {
         return Optional.ofNullable(assets.get(path));
+    }
+
+    private static Asset asset(String type, String name) {
+        ByteBuffer bytes = buffer(name);
+        CRC32C sum = new CRC32C();
+        sum.update(bytes.duplicate());
+        return new Asset(type, bytes, String.format(Locale.ROOT, "\"%x-%x\"", bytes.remaining(), sum.getValue()));
     }
 
     private static String type(String file) {

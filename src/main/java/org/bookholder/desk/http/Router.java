@@ -181,8 +181,14 @@ final class Router extends Handler.Abstract {
         asset.ifPresent(found -> {
             asked.response().getHeaders().put(HttpHeader.CONTENT_TYPE, found.type());
             asked.response().getHeaders().put(HttpHeader.CACHE_CONTROL, "no-cache");
-            PlainResponses.send(
-                    asked.response(), asked.callback(), found.bytes().duplicate());
+            asked.response().getHeaders().put(HttpHeader.ETAG, found.tag());
+            if (found.tag().equals(asked.request().getHeaders().get(HttpHeader.IF_NONE_MATCH))) {
+                asked.response().setStatus(HttpStatus.NOT_MODIFIED_304);
+                asked.callback().succeeded();
+            } else {
+                PlainResponses.send(
+                        asked.response(), asked.callback(), found.bytes().duplicate());
+            }
         });
         return asset.isPresent();
     }

@@ -1,9 +1,7 @@
 package org.bookholder.journal.event;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.HexFormat;
 import java.util.zip.CRC32C;
 
 /**
@@ -11,7 +9,10 @@ import java.util.zip.CRC32C;
  * understood. To whoever reads the text as JSON the checksum is one more property.
  */
 public final class CheckedText {
-    private static final Pattern CHECKED = Pattern.compile("(.*),\"crc32c\":\"([0-9a-f]{8})\"}", Pattern.DOTALL);
+    private static final String BEFORE = ",\"crc32c\":\"";
+    private static final String AFTER = "\"}";
+    private static final int DIGITS = 8;
+    private static final int LENGTH = BEFORE.length() + DIGITS + AFTER.length();
 
     private CheckedText() {}
 
@@ -27,17 +28,23 @@ public final class CheckedText {
 
     /** Adds the checksum to an event's text, a JSON object that is not empty. */
     public static String of(String event) {
-        return event.substring(0, event.length() - 1) + String.format(Locale.ROOT, ",\"crc32c\":\"%08x\"}", sum(event));
+        String sum = HexFormat.of().toHexDigits(sum(event), DIGITS);
+        return event.substring(0, event.length() - 1) + BEFORE + sum + AFTER;
     }
 
     /** Compares a text with its checksum. */
     public static State state(String text) {
-        Matcher parts = CHECKED.matcher(text);
-        if (!parts.matches()) {
+        int end = text.length() - LENGTH;
+        if (end < 0 || !text.startsWith(BEFORE, end) || !text.endsWith(AFTER)) {
             return State.UNCHECKED;
         }
-        long written = Long.parseLong(parts.group(2), 16);
-        return written == sum(parts.group(1) + "}") ? State.INTACT : State.CHANGED;
+        String written = text.substring(end + BEFORE.length(), text.length() - AFTER.length());
+        if (!written.chars().allMatch(digit -> "0123456789abcdef".indexOf(digit) >= 0)) {
+            return State.UNCHECKED;
+        }
+        return HexFormat.fromHexDigitsToLong(written) == sum(text.substring(0, end) + "}")
+                ? State.INTACT
+                : State.CHANGED;
     }
 
     private static long sum(String event) {

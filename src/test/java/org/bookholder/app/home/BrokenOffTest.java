@@ -190,7 +190,7 @@ final class BrokenOffTest {
     private CourseOverview look() throws ProblemException {
         try (CourseDesk desk = new CourseDesk(here, course, true)) {
             CourseOverview overview = desk.overview().orElseThrow();
-            brokenOff.look(overview, List.of(session));
+            brokenOff.look(overview, desk.kept());
             return overview;
         }
     }

@@ -33,6 +33,20 @@ final class DeskServerTest extends ServedDesk {
         }
     }
 
+    @Test
+    void aFileThatABrowserHasIsNotSentAgain() throws IOException {
+        String sent = wire.get("/words.js", "");
+        String tag = sent.lines()
+                .filter(line -> line.startsWith("ETag: "))
+                .findFirst()
+                .orElseThrow()
+                .substring("ETag: ".length());
+        String again = wire.get("/words.js", "", "If-None-Match: " + tag);
+        assertThat(status(again)).isEqualTo(304);
+        assertThat(again).doesNotContain("export");
+        assertThat(status(wire.get("/words.js", "", "If-None-Match: \"another\""))).isEqualTo(200);
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

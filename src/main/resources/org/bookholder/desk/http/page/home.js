@@ -50,9 +50,10 @@ function changed(parts) {
   const first = !home.courses;
   Object.assign(home, parts);
   byId('desk').hidden = false;
+  byId('desk').classList.remove('opening');
   const has = (...names) => names.some((name) => name in parts);
   if (has('courses', 'course')) showCourses();
-  if (has('course')) showHead();
+  if (has('course', 'looking')) showHead();
   if (has('damaged')) showDamaged();
   if (has('reading', 'course')) showReading(home, act);
   if (has('course', 'reading')) {
@@ -86,9 +87,11 @@ function showHead() {
   const { today, trouble, name } = home.course;
   put('title', today?.title ?? '');
   document.title = today ? `${today.title} · Bookholder` : 'Bookholder';
-  put('h-today', headline(today));
+  put('h-today', home.looking?.all ? 'Your sessions are being read' : headline(today));
   put('next-day', nextDay(today));
   fill('trouble',
+    home.looking?.all && el('div', { class: 'looking' }, el('progress', { max: home.looking.all, value: home.looking.known, 'aria-labelledby': 'h-today' }),
+      el('p', { class: 'small' }, `${home.looking.known} of ${home.looking.all}. Only what changes is read again later.`)),
     trouble && el('div', { class: 'card wrong-card' }, el('h3', {}, 'This course can\u2019t be read'), el('p', {}, trouble),
       el('p', { class: 'choices' }, el('button', { type: 'button', id: 'forget',
         onclick: () => act({ do: 'forget', course: name }) }, 'Take it off the list'))),
@@ -143,6 +146,7 @@ function showDamaged() {
 function foundSaid(microphones) {
   const refused = (home.refused ?? []).filter((name) => microphones.includes(name)).length;
   const found = `${count(microphones.length, 'microphone')} found`;
+  if (!microphones.length) return 'Looking for microphones…';
   if (!refused) return `${found}.`;
   if (refused < microphones.length) return `${found}; ${refused} of them can't be opened.`;
   return `${found}, but ${refused === 1 ? "it can't" : "they can't"} be opened. Another program may be using ${refused === 1 ? 'it' : 'them'}.`;
