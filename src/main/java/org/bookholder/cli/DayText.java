@@ -28,7 +28,7 @@ final class DayText {
         List<String> lines = new ArrayList<>();
         lines.add(DATE.format(day.now().atZone(zone)));
         if (day.sessions().isEmpty()) {
-            lines.add("Nothing has been read at a microphone today.");
+            lines.add("Nothing has been read at a microphone today. What is read from a recording does not count.");
         } else {
             lines.add(count(day.sessions().size(), "session") + ", "
                     + length(day.report().reading()) + " of reading, "

@@ -98,6 +98,12 @@ public final class Main implements Callable<Integer> {
     /** Runs the program; returns its exit status. */
     static int run(Environment machine, Terminal terminal, String... args) {
         CommandLine line = commands(machine.warning(new Warnings(terminal::warn)), terminal);
+        if (args.length == 1 && line.getSubcommands().containsKey(args[0])) {
+            String folder = folder(args[0], Path.of(""));
+            if (!folder.isEmpty()) {
+                terminal.warn("this runs the command" + folder);
+            }
+        }
         return line.execute(reading(line, args));
     }
 
@@ -163,9 +169,7 @@ public final class Main implements Callable<Integer> {
         String message = String.valueOf(problem.getMessage())
                 .replaceAll("\\s*\\R\\s*", " ")
                 .replace("is not an int", "is not a whole number");
-        terminal.err()
-                .println("bookholder: " + message + "; " + name + " --help shows what can be given"
-                        + folder(problem.getCommandLine().getCommandName(), Path.of("")));
+        terminal.err().println("bookholder: " + message + "; " + name + " --help shows what can be given");
         return NOT_OUR_FAULT;
     }
 

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
@@ -17,17 +18,22 @@ public final class LessonMatcher {
     private LessonMatcher() {}
 
     /**
-     * The lesson of a session: the one from whose file it was read, otherwise the one that has the most of its lines,
-     * but at least half of them.
+     * The lesson of a session: the one from whose file it was read; if that is not there any more, because it was renamed or
+     * moved, the one that has the most of its lines, but at least half of them. A lesson that was copied is not recorded by
+     * that.
      *
      * @param source the script's file as the session noted it, made absolute
      * @param read the script as it was read
+     * @param there whether another file is where a session noted it
      */
-    public static Optional<Lesson> lesson(List<Lesson> lessons, Path source, Script read) {
+    public static Optional<Lesson> lesson(List<Lesson> lessons, Path source, Script read, Predicate<Path> there) {
         for (Lesson lesson : lessons) {
             if (lesson.file().toAbsolutePath().normalize().equals(source.normalize())) {
                 return Optional.of(lesson);
             }
+        }
+        if (there.test(source)) {
+            return Optional.empty();
         }
         Set<String> lines = texts(read);
         Optional<Lesson> best = Optional.empty();

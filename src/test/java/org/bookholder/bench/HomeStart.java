@@ -53,7 +53,8 @@ public final class HomeStart {
             double shown = (System.nanoTime() - begun) / 1e9;
             browser.until("homeState.course.today && !homeState.course.looking");
             double whole = (System.nanoTime() - begun) / 1e9;
-            double processor = program.info().totalCpuDuration().map(Duration::toMillis).orElseThrow() / 1e3;
+            double processor =
+                    program.info().totalCpuDuration().map(Duration::toMillis).orElseThrow() / 1e3;
             System.out.printf(
                     Locale.ROOT,
                     "start %d: address after %.1f s, page with its courses after %.1f s, the course whole after %.1f s;"

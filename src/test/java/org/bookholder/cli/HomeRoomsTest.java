@@ -26,11 +26,6 @@ import org.openqa.selenium.Keys;
 @Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 @Execution(ExecutionMode.CONCURRENT)
 final class HomeRoomsTest {
-    /** Buttons of which the system, with colours of its own, hides the text behind a plate of the text's colour. */
-    private static final String PLATED = "[...document.querySelectorAll('button, a.button')].filter((one) => {"
-            + " const style = getComputedStyle(one); return style.forcedColorAdjust !== 'none'"
-            + " && style.backgroundColor === getComputedStyle(document.body).color; }).map((one) => one.textContent)";
-
     private final FakeEquipment equipment = new FakeEquipment();
 
     @TempDir
@@ -208,6 +203,8 @@ final class HomeRoomsTest {
         assertThat(yaml).content().startsWith("title: A course  # mine\n").contains("days: [", "-09]", "hours: 2.5");
         browser.type("#p-pace", "5", Keys.TAB);
         browser.until("document.querySelector('#p-pace-w').textContent.includes('words per minute')");
+        browser.until("document.querySelector('#p-pace').getAttribute('aria-invalid') === 'true'"
+                + " && document.activeElement.id === 'p-pace'");
         // What is typed in one field stays when the answer to another one draws the form anew.
         browser.value("(document.querySelector('#p-costs-currency').value = 'half typed')");
         browser.click("#own-hours > summary");
@@ -217,6 +214,9 @@ final class HomeRoomsTest {
         browser.until("document.querySelector('#own-hours input[type=number]').defaultValue === '4'");
         assertThat(browser.value("document.querySelector('#p-costs-currency').value"))
                 .isEqualTo("half typed");
+        assertThat(browser.value("document.querySelector('#p-pace').matches('[aria-invalid=true]')"))
+                .as("a refused value stays marked")
+                .isEqualTo(true);
         browser.click("#kinds > summary");
         browser.choose("#kind-2", "moving");
         LiveDesk.until(() -> contains(yaml, "kinds:\n  lesson-2.md: moving\n"));
@@ -236,17 +236,6 @@ final class HomeRoomsTest {
         browser.until("document.querySelector('#gate .gate-row')");
         assertThat(browser.text("#gate")).contains("Not yet", "Missing: ", "Two wheels");
         browser.lookAtEverySize("home-gate");
-        buttonsShowTheirTextInTheSystemsColours();
-    }
-
-    private void buttonsShowTheirTextInTheSystemsColours() throws IOException {
-        browser.forcedColours();
-        for (String room : List.of("plan", "handoff", "check", "settings")) {
-            browser.value("document.dispatchEvent(new CustomEvent('go', { detail: '" + room + "' }))");
-            browser.until("document.querySelector('.middle-column > section:not([hidden]) button')");
-            assertThat(browser.seriousFaults()).as(room).isEmpty();
-            assertThat(browser.value(PLATED)).as(room + ", buttons").isEqualTo(List.of());
-        }
     }
 
     @Test
@@ -273,12 +262,39 @@ final class HomeRoomsTest {
         browser.press(Keys.ENTER);
         browser.until("document.querySelector('#ask[open] [data-to]')");
         assertThat(browser.seriousFaults()).isEmpty();
+        browser.value("document.querySelector('#ask .day-other').requestSubmit()");
+        browser.until("document.querySelector('#other-day-w').textContent === 'Give a day first.'"
+                + " && document.activeElement.id === 'other-day'");
         browser.enter("#ask [data-to='" + first + "']");
         LiveDesk.until(() -> contains(yaml, "{day: " + first + ", lessons: [lesson-2.md]}"));
-        browser.until("document.querySelector('#plan-undo')");
+        browser.until("document.querySelector('#plan-undo')?.textContent.startsWith('Take back: Two wheels on ')");
         browser.click("#plan-undo");
         LiveDesk.until(() -> contains(yaml, chosen));
         browser.until("document.querySelector('#moved').textContent === 'Taken back.'");
+        assertThat(browser.errors()).isEmpty();
+    }
+
+    @Test
+    void aLessonIsPutOnADayFromTodayAndFromTheBoard() throws IOException {
+        Path yaml = folder.resolve("user/films/wheels/course.yaml");
+        LocalDate first = LocalDate.now(ZoneOffset.UTC).plusMonths(1).withDayOfMonth(9);
+        LocalDate other = first.plusDays(7);
+        Files.writeString(yaml, "title: A course\nrecording: {days: [" + first + ", " + other + "]}\n");
+        browser.until("homeState.course.today.day === 'later'");
+        browser.click("#day-2");
+        browser.until("document.querySelector('#ask[open] [data-to]')");
+        browser.enter("#ask [data-to='" + other + "']");
+        LiveDesk.until(() -> contains(yaml, "{day: " + other + ", lessons: [lesson-2.md]}"));
+        browser.until("document.querySelector('#link').textContent.startsWith('Two wheels is to be recorded on ')");
+
+        browser.click("#rooms a[href*='view=board']");
+        browser.until("window.courseState && courseState() && document.querySelector('#board:not([hidden]) #day-2')");
+        browser.click("#day-2");
+        browser.until("document.querySelector('#ask[open] [data-to]')");
+        browser.click("#ask [data-to='" + first + "']");
+        LiveDesk.until(() -> contains(yaml, "{day: " + first + ", lessons: [lesson-2.md]}"));
+        browser.until("document.querySelector('#link').textContent.startsWith('Two wheels is to be recorded on ')");
+        assertThat(browser.seriousFaults()).isEmpty();
         assertThat(browser.errors()).isEmpty();
     }
 

@@ -32,10 +32,10 @@ final class LauncherTest {
     void javaNeverGetsAClosedStream() throws IOException, InterruptedException {
         // Said in a file, because the output itself is closed.
         script("java/bin/java", """
-                #!/bin/sh
-                [ "$1" = -version ] && exit
-                for fd in 0 1 2; do [ -e /dev/fd/$fd ] && echo open || echo closed; done >"$TOLD" 2>/dev/null
-                """);
+            #!/bin/sh
+            [ "$1" = -version ] && exit
+            for fd in 0 1 2; do [ -e /dev/fd/$fd ] && echo open || echo closed; done >"$TOLD" 2>/dev/null
+            """);
 
         for (String closed : new String[] {"<&-", ">&-", "2>&-", "<&- >&- 2>&-"}) {
             run("\"$0\" " + closed);
@@ -51,6 +51,20 @@ final class LauncherTest {
             run("unset LC_ALL LC_CTYPE LANG; export " + locale + "; \"$0\"");
             assertThat(Files.readAllLines(told)).as(locale).containsExactly("UTF-8");
         }
+    }
+
+    @Test
+    void theUsersFolderIsTheOneThatHomeNames() throws IOException, InterruptedException {
+        script("java/bin/java", "#!/bin/sh\n[ \"$1\" = -version ] && exit\nprintf '%s\\n' \"$@\" >\"$TOLD\"\n");
+
+        run("HOME='/home/of another'; export HOME; \"$0\"");
+        assertThat(Files.readAllLines(told)).contains("-Duser.home=/home/of another");
+        for (String home : new String[] {"HOME=relative", "HOME="}) {
+            run(home + "; export HOME; \"$0\"");
+            assertThat(Files.readAllLines(told)).as(home).noneMatch(option -> option.startsWith("-Duser.home"));
+        }
+        run("unset HOME; \"$0\"");
+        assertThat(Files.readAllLines(told)).noneMatch(option -> option.startsWith("-Duser.home"));
     }
 
     private void run(String command) throws IOException, InterruptedException {

@@ -235,9 +235,27 @@ public final class Browser implements AutoCloseable {
 
     /** Shows pages in colours chosen by the system, as for people who need strong contrast. */
     public void forcedColours() {
+        forcedColours("light");
+    }
+
+    /** The same of a system that is set to light or dark. */
+    public void forcedColours(String theme) {
+        media(theme, "active");
+    }
+
+    /** Shows pages in their own colours on a system that is set to light or dark. */
+    public void ordinaryColours(String theme) {
+        media(theme, "none");
+    }
+
+    private void media(String theme, String forced) {
         driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
-                Map.of("features", List.of(Map.of("name", "forced-colors", "value", "active"))));
+                Map.of(
+                        "features",
+                        List.of(
+                                Map.of("name", "forced-colors", "value", forced),
+                                Map.of("name", "prefers-color-scheme", "value", theme))));
     }
 
     public void dress(String theme) {
@@ -248,6 +266,15 @@ public final class Browser implements AutoCloseable {
     public Path picture(String name) throws IOException {
         Files.createDirectories(PICTURES);
         return Files.write(PICTURES.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+    }
+
+    /** The same of the whole page, with what lies below the window. */
+    public Path wholePicture(String name) throws IOException {
+        Map<String, Object> shot = driver.executeCdpCommand(
+                "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true));
+        Files.createDirectories(PICTURES);
+        return Files.write(
+                PICTURES.resolve(name + ".png"), Base64.getDecoder().decode(String.valueOf(shot.get("data"))));
     }
 
     /** Sees that the page has no serious fault and fits at each size, light and dark, and takes its picture. */

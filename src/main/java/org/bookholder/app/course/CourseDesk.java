@@ -62,9 +62,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
     public synchronized List<Path> shown() throws ProblemException {
         List<Lesson> lessons = course ? CourseReader.readable(folder).lessons() : List.of();
         return recorded(states.all()).stream()
-                .filter(session -> !course
-                        || CourseSessions.lesson(lessons, session.state().script())
-                                .isPresent())
+                .filter(session -> !course || lesson(lessons, session).isPresent())
                 .map(RecordedSession::folder)
                 .toList();
     }
@@ -213,7 +211,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
         Course known = new TargetPaces(here, DayService.SOLE_PRESENTER).aimed(CourseReader.readable(folder));
         Map<Lesson, List<RecordedSession>> byLesson = new HashMap<>();
         for (RecordedSession session : recorded) {
-            CourseSessions.lesson(known.lessons(), session.state().script())
+            lesson(known.lessons(), session)
                     .ifPresent(lesson -> byLesson.computeIfAbsent(lesson, none -> new ArrayList<>())
                             .add(session));
         }
@@ -227,6 +225,10 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
             }
         }
         return json;
+    }
+
+    private Optional<Lesson> lesson(List<Lesson> lessons, RecordedSession session) {
+        return CourseSessions.lesson(lessons, session.state().script(), session.folder(), folder.resolve("sessions"));
     }
 
     private static String standing(RecordedSession session) {

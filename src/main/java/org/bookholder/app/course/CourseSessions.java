@@ -1,5 +1,6 @@
 package org.bookholder.app.course;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -30,19 +31,19 @@ public record CourseSessions(Map<Lesson, List<RecordedSession>> byLesson, List<S
     public static CourseSessions of(List<Lesson> lessons, Path own, Environment here) throws ProblemException {
         CourseSessions found = new CourseSessions(new HashMap<>(), new ArrayList<>());
         for (Path session : SessionFolders.folders(List.of(own, here.sessions()))) {
-            found.add(lessons, here, session);
+            found.add(lessons, here, session, own);
         }
         return found;
     }
 
-    private void add(List<Lesson> lessons, Environment here, Path folder) {
+    private void add(List<Lesson> lessons, Environment here, Path folder, Path own) {
         try {
             Optional<StoredSession> kept = StoredSession.open(
-                    here, folder, script -> lesson(lessons, script).isPresent());
+                    here, folder, script -> lesson(lessons, script, folder, own).isPresent());
             if (kept.isPresent()) {
                 try (StoredSession session = kept.get()) {
                     if (!session.state().takes().all().isEmpty()) {
-                        lesson(lessons, session.state().script())
+                        lesson(lessons, session.state().script(), folder, own)
                                 .ifPresent(lesson -> byLesson.computeIfAbsent(lesson, none -> new ArrayList<>())
                                         .add(new RecordedSession(folder, session.state())));
                     }
@@ -53,8 +54,15 @@ public record CourseSessions(Map<Lesson, List<RecordedSession>> byLesson, List<S
         }
     }
 
-    /** The lesson that a session's script belongs to; empty if none. */
-    static Optional<Lesson> lesson(List<Lesson> lessons, Script read) {
-        return LessonMatcher.lesson(lessons, Path.of(read.source()).toAbsolutePath(), read);
+    /**
+     * The lesson that a session's script belongs to; empty if none. A session in the course's own folder was copied with it, so
+     * that the file from which it was read may still be in another place.
+     *
+     * @param session the session's folder
+     * @param own the course's own folder of sessions
+     */
+    static Optional<Lesson> lesson(List<Lesson> lessons, Script read, Path session, Path own) {
+        Path source = Path.of(read.source()).toAbsolutePath();
+        return LessonMatcher.lesson(lessons, source, read, file -> !session.startsWith(own) && Files.exists(file));
     }
 }

@@ -55,6 +55,7 @@ public record RunningTimes(
             List<LessonTime> times = new ArrayList<>();
             for (Lesson lesson : lessons) {
                 times.add(LessonTime.of(
+                        lesson.number(),
                         String.valueOf(lesson.file().getFileName()),
                         lesson.script(),
                         measured.pace(),

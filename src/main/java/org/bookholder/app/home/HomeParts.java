@@ -52,8 +52,7 @@ final class HomeParts {
 
     private static JsonNode looking(HomeCourses courses) {
         ObjectNode looking = NODES.objectNode();
-        courses.looking()
-                .ifPresent(now -> looking.put("known", now.known()).put("all", now.all()));
+        courses.looking().ifPresent(now -> looking.put("known", now.known()).put("all", now.all()));
         return looking;
     }
 

@@ -74,11 +74,23 @@ final class PlanRoom {
         if (!after.equals(before)) {
             last = asked.path("do").asText().equals("undo")
                     ? Optional.empty()
-                    : Optional.of(new Change(folder, before, after));
+                    : Optional.of(new Change(folder, before, after, what(asked)));
         }
         courses.look();
-        return shown(file)
-                .put("undo", last.filter(change -> change.of(folder, after)).isPresent());
+        ObjectNode shown = shown(file);
+        last.filter(change -> change.of(folder, after)).ifPresent(change -> shown.set("undo", change.what()));
+        return shown;
+    }
+
+    /** What was asked for, without its course and values: enough to name the change. */
+    private static ObjectNode what(JsonNode asked) {
+        ObjectNode what = JsonNodeFactory.instance.objectNode();
+        for (String field : List.of("do", "script", "day", "on", "path")) {
+            if (asked.has(field)) {
+                what.set(field, asked.get(field));
+            }
+        }
+        return what;
     }
 
     /**
@@ -87,8 +99,9 @@ final class PlanRoom {
      * @param folder the course's folder
      * @param before the file's text before
      * @param after and after it
+     * @param what what was asked for
      */
-    private record Change(String folder, String before, String after) {
+    private record Change(String folder, String before, String after, ObjectNode what) {
         /** Whether it is the last one of a file that stands like this: what others have written since is not undone. */
         boolean of(String course, String now) {
             return folder.equals(course) && after.equals(now);

@@ -27,8 +27,7 @@ import org.bookholder.session.Take;
 public record StoredSession(SessionFolder folder, List<SessionEvent> events, SessionState state)
         implements AutoCloseable {
     public static StoredSession open(Environment here, Path place) throws ProblemException {
-        return open(here, place, script -> true)
-                .orElseThrow(() -> nothingRead(place));
+        return open(here, place, script -> true).orElseThrow(() -> nothingRead(place));
     }
 
     static ProblemException nothingRead(Path place) {

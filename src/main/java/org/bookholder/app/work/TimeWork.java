@@ -47,6 +47,6 @@ record TimeWork(Environment here) implements WorkList.Maker {
                 lesson.targetPace(),
                 own,
                 lesson.readability().grade());
-        return new Row("", Text.clock(lesson.seconds()), lesson.title(), figures);
+        return new Row("", Text.clock(lesson.seconds()), lesson.number() + " · " + lesson.title(), figures);
     }
 }

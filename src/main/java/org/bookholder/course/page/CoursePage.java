@@ -2,7 +2,9 @@ package org.bookholder.course.page;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
+import org.bookholder.course.Lesson;
 import org.bookholder.course.Text;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardText;
@@ -63,7 +65,7 @@ public final class CoursePage {
         writeVerdict(page, board);
         writeLessons(page, board);
         writeFacts(page, board.due());
-        writeSessions(page, plan);
+        writeSessions(page, plan, titles(board));
         page.element("h2", "Edit");
         BurnDownPlot.write(page, burnDown);
         page.open("p", "class", "q").text(BoardText.RUNS + " Sessions and weeks are those of ");
@@ -130,7 +132,7 @@ public final class CoursePage {
                         .collect(Collectors.joining(", ", "said in ", ""));
     }
 
-    private static void writeSessions(Markup page, SessionPlan plan) {
+    private static void writeSessions(Markup page, SessionPlan plan, Map<String, String> titles) {
         if (plan.sessions().isEmpty() && plan.left().isEmpty()) {
             return;
         }
@@ -138,20 +140,28 @@ public final class CoursePage {
         for (PlannedSession session : plan.sessions()) {
             page.open("li");
             session.date().ifPresent(day -> page.text(day + " at " + session.from() + ", "));
-            page.text(Text.hours(session.length()) + ": " + works(session.works()))
+            page.text(Text.hours(session.length()) + ": " + works(session.works(), titles))
                     .close();
         }
         page.close();
         if (!plan.left().isEmpty()) {
             page.open("p").element("strong", "No place was found for:");
-            page.text(" " + works(plan.left()) + ". " + String.join("; ", plan.why()) + ".")
+            page.text(" " + works(plan.left(), titles) + ". " + String.join("; ", plan.why()) + ".")
                     .close();
         }
     }
 
-    private static String works(List<RecordingTask> works) {
+    /** The lessons' titles by their names. */
+    private static Map<String, String> titles(Board board) {
+        return board.lessons().stream()
+                .map(LessonState::lesson)
+                .collect(Collectors.toMap(Lesson::name, Lesson::title, (first, second) -> first));
+    }
+
+    private static String works(List<RecordingTask> works, Map<String, String> titles) {
         return works.stream()
-                .map(work -> work.name() + " (" + work.what() + ")")
-                .collect(Collectors.joining(", "));
+                .map(work -> titles.getOrDefault(work.name(), work.name())
+                        + (work.what().equals("whole") ? "" : " (" + work.what() + ")"))
+                .collect(Collectors.joining("; "));
     }
 }

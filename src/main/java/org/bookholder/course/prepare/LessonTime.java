@@ -10,6 +10,7 @@ import org.bookholder.script.pronounce.Vocabulary;
 /**
  * How long a lesson will run, and its hard stretches.
  *
+ * @param number its number in the course, from 1: those that can't be read have numbers, too
  * @param name the script's file name
  * @param title its title
  * @param words words as spoken
@@ -20,6 +21,7 @@ import org.bookholder.script.pronounce.Vocabulary;
  * @param hard its hard stretches
  */
 public record LessonTime(
+        int number,
         String name,
         String title,
         int words,
@@ -40,10 +42,12 @@ public record LessonTime(
     }
 
     /** Measures a script. */
-    public static LessonTime of(String name, Script script, OptionalDouble ownPace, Optional<Vocabulary> vocabulary) {
+    public static LessonTime of(
+            int number, String name, Script script, OptionalDouble ownPace, Optional<Vocabulary> vocabulary) {
         int words = script.spokenWords();
         int pace = script.settings().targetPace();
         return new LessonTime(
+                number,
                 name,
                 script.title(),
                 words,

@@ -38,9 +38,7 @@ public final class TimeText {
                 "runs",
                 own ? "   yours" : "",
                 "grade"));
-        for (int i = 0; i < lessons.size(); i++) {
-            out.add(row(i + 1, lessons.get(i)));
-        }
+        lessons.forEach(lesson -> out.add(row(lesson)));
         if (lessons.size() > 1) {
             out.add(all(lessons, own));
         }
@@ -59,11 +57,11 @@ public final class TimeText {
         return out;
     }
 
-    private static String row(int number, LessonTime lesson) {
+    private static String row(LessonTime lesson) {
         return String.format(
                 Locale.ROOT,
                 "%3d %s %6d %4d/min %7s%s  %5.1f",
-                number,
+                lesson.number(),
                 Text.fit(lesson.title(), TITLE),
                 lesson.words(),
                 lesson.targetPace(),

@@ -52,8 +52,8 @@ public final class PlanText {
         }
         if (plan.sessions().stream().anyMatch(session -> session.date().isEmpty())) {
             out.addAll(
-                    Text.wrap("No recording days are known; write them into course.yaml: recording: days:. Until then"
-                            + " the weeks of editing below count all as recorded."));
+                    Text.wrap("No recording days are known; write them into course.yaml: recording: days:. The weeks of"
+                            + " editing below begin as if all lessons were recorded already."));
         }
         out.addAll(Text.wrap(sources(terms) + " bookholder limits shows how to set your own."));
         return out;

@@ -61,7 +61,8 @@ public record RecordingBacklog(List<RecordingTask> works, double ratio, String r
                         ? Text.count(recording.pickups().size(), "pickup")
                         : "what is missing of it";
         long minutes = Math.max(1, Math.round(Math.ceil(state.seconds() * words / all * ratio / SECONDS_PER_MINUTE)));
-        double hardness = LessonTime.of(lesson.name(), lesson.script(), OptionalDouble.empty(), Optional.empty())
+        double hardness = LessonTime.of(
+                        lesson.number(), lesson.name(), lesson.script(), OptionalDouble.empty(), Optional.empty())
                 .hardness();
         return new RecordingTask(lesson.number(), lesson.name(), what, Duration.ofMinutes(minutes), hardness);
     }

@@ -23,6 +23,7 @@ final class Assets {
             "today.js",
             "folder.js",
             "onday.js",
+            "daybutton.js",
             "drag.js",
             "wire.js",
             "order.js",

@@ -39,8 +39,9 @@ final class HomeCoursesTest {
             assertThat(courses.seen().overview().orElseThrow().sessions().values())
                     .singleElement()
                     .satisfies(sessions -> assertThat(sessions).hasSize(3));
-            assertThat(courses.kept(courses.seen())).hasSize(3).allSatisfy(kept -> assertThat(kept.damaged())
-                    .isFalse());
+            assertThat(courses.kept(courses.seen()))
+                    .hasSize(3)
+                    .allSatisfy(kept -> assertThat(kept.damaged()).isFalse());
 
             StoredExamples.write(here.sessions().resolve("session-4"), "lesson.md");
             courses.look();

@@ -19,7 +19,7 @@ final class LessonTimeTest {
     @CsvSource({"15, 10, 150, 60", "120, 10, 150, 480", "120, 10, 183, 393.4", "50, 10, 100, 300"})
     void runsAsLongAsItsWordsTakeAtThePace(int lines, int words, int pace, double seconds) {
         LessonTime time = LessonTime.of(
-                "l.md", Scripts.sized(pace, lines, words), OptionalDouble.of(2.0 * pace), Optional.empty());
+                1, "l.md", Scripts.sized(pace, lines, words), OptionalDouble.of(2.0 * pace), Optional.empty());
         assertThat(time.words()).isEqualTo(lines * words);
         assertThat(time.seconds()).isCloseTo(seconds, within(0.05));
         assertThat(time.ownSeconds().orElseThrow()).isCloseTo(seconds / 2, within(0.05));
@@ -28,7 +28,7 @@ final class LessonTimeTest {
     @Test
     void theTextFitsATerminalAndNamesWhatPeopleStopWatching() {
         LessonTime time =
-                LessonTime.of("long.md", Scripts.sized(100, 70, 10), OptionalDouble.empty(), Optional.empty());
+                LessonTime.of(1, "long.md", Scripts.sized(100, 70, 10), OptionalDouble.empty(), Optional.empty());
         List<String> text = TimeText.of(Optional.of("A course"), List.of(time, time), Measured.NOTHING, false);
 
         assertThat(text)
@@ -41,7 +41,7 @@ final class LessonTimeTest {
     @Test
     void saysWhatTheOwnPaceComesFrom() {
         Measured measured = new Measured(Duration.ofSeconds(725), OptionalDouble.of(120), OptionalDouble.empty());
-        LessonTime time = LessonTime.of("l.md", Scripts.sized(100, 12, 10), measured.pace(), Optional.empty());
+        LessonTime time = LessonTime.of(1, "l.md", Scripts.sized(100, 12, 10), measured.pace(), Optional.empty());
         assertThat(TimeText.of(Optional.empty(), List.of(time), measured, true))
                 .contains("Yours: at 120 words a minute, as measured over 12:05 of your own reading.");
     }

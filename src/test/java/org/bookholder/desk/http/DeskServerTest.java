@@ -44,7 +44,8 @@ final class DeskServerTest extends ServedDesk {
         String again = wire.get("/words.js", "", "If-None-Match: " + tag);
         assertThat(status(again)).isEqualTo(304);
         assertThat(again).doesNotContain("export");
-        assertThat(status(wire.get("/words.js", "", "If-None-Match: \"another\""))).isEqualTo(200);
+        assertThat(status(wire.get("/words.js", "", "If-None-Match: \"another\"")))
+                .isEqualTo(200);
     }
 
     @ParameterizedTest

@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** A page names all its modules, so that a browser fetches them at once and not one import after the other. */
 final class PreloadedModulesTest {
-    private static final Pattern IMPORTED = Pattern.compile("^(?:import|\\}|export).*?'\\./([\\w.]+)';", Pattern.MULTILINE);
+    private static final Pattern IMPORTED =
+            Pattern.compile("^(?:import|\\}|export).*?'\\./([\\w.]+)';", Pattern.MULTILINE);
     private static final Pattern NAMED = Pattern.compile("<link rel=\"modulepreload\" href=\"([\\w.]+)\">");
 
     private final Assets assets = new Assets();

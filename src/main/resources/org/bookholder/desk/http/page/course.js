@@ -1,5 +1,6 @@
 // The desk of a course: its sessions, the pickups of all of them, its board and plan.
 
+import { dayButton } from './daybutton.js';
 import { dayOf, learnZone, now, timeOf } from './daytime.js';
 import { enter, request } from './door.js';
 import { meant, showKeys } from './keys.js';
@@ -7,7 +8,7 @@ import { REASONS as COMMON, entry, why, within } from './listed.js';
 import { sure } from './model.js';
 import { foldRail, links, ofDesk, rooms, works } from './rail.js';
 import { fillSheet } from './sheet.js';
-import { ask } from './wire.js';
+import { AWAY, ask, sending } from './wire.js';
 import { byId, clock, count, dated, el, fill, linesRead, longDay, put } from './words.js';
 import { dress, turn } from './dress.js';
 
@@ -59,12 +60,26 @@ async function look() {
 
 const undo = () => act({ do: 'undo', undoable: course.undoable });
 
+/** Says something for a while; `done` says that it is good news. */
+function tell(text, done = false) {
+  clearTimeout(notice);
+  say(text);
+  byId('link').classList.toggle('lost', !done);
+  notice = setTimeout(() => { notice = 0; say(lost); }, NOTICE);
+}
+
+/** Asks the plan of home for something, which is about the course that is open there. */
+async function plan(what) {
+  const answer = await ask('../../ask', sending({ room: 'plan', of: ownName(), ...what })).catch(() => null);
+  if (!answer?.ok) return { trouble: answer ? `${await answer.text()}.` : AWAY };
+  if (what.do !== 'show') await takeIn(await ask('course'));
+  return answer.json();
+}
+
 async function act(action) {
   const trouble = await request(action);
   if (trouble) {
-    clearTimeout(notice);
-    say(trouble);
-    notice = setTimeout(() => { notice = 0; say(lost); }, NOTICE);
+    tell(trouble);
     return;
   }
   await takeIn(await ask('course'));
@@ -176,7 +191,7 @@ function listed() {
 function showPickups() {
   const list = listed();
   put('count', count(list.length, 'line'));
-  byId('items').replaceChildren(...list.map(item));
+  byId('items').replaceChildren(...(byId('f-order').value === 'script' ? byLesson(list) : list.map((one) => item(one))));
   byId('print').disabled = list.length === 0;
 }
 
@@ -197,11 +212,19 @@ function print() {
   if (!byId('print').disabled) window.print();
 }
 
-function item({ s, line }) {
+/** The lines of each lesson below its title. */
+const byLesson = (list) => list.flatMap((one, i) => {
+  const { number, lesson } = one.s;
+  const first = i === 0 || list[i - 1].s.lesson !== lesson || list[i - 1].s.number !== number;
+  return [...(first ? [el('li', { class: 'of-lesson' }, el('h3', {}, number ? `${number} · ${lesson}` : lesson))] : []), item(one, true)];
+});
+
+/** A line; below its lesson's title that is not said again. */
+function item({ s, line }, titled = false) {
   const more = [why(line),
     line.again ? 'listed again in a later session' : '',
     line.since ? 'no longer open: read clean in another session, or the line has changed' : '',
-    `${s.lesson}, ${when(s)}`, line.where ? `take ${line.where.take}` : ''].filter(Boolean).join(' · ');
+    titled ? when(s) : `${s.lesson}, ${when(s)}`, line.where ? `take ${line.where.take}` : ''].filter(Boolean).join(' · ');
   return el('li', {}, el('a', {
     class: `item ${line.outcome}${line.pickup && !line.since ? ' pickup' : ''}`, href: `session/${s.name}/?line=${line.line}`,
   }, ...entry(line, line.text, more)));
@@ -224,7 +247,8 @@ function showBoard() {
       return;
     }
     row.children[1].classList.add('name');
-    const { name, title } = course.board.lessons[i - 1];
+    const { name, title, number, unread, pickups } = course.board.lessons[i - 1];
+    if (acts && atHome && unread.length + pickups.length) row.children[5].append(dayButton({ number, title }, plan, tell));
     const done = course.edited[i - 1];
     row.append(el('td', {}, el('button', {
       type: 'button', 'data-lesson': name, 'aria-pressed': String(done), disabled: !acts,
@@ -255,9 +279,11 @@ function go(next) {
   showRail();
 }
 
+const ownName = () => /\/course\/([^/]+)\//.exec(location.pathname)?.[1] ?? '';
+
 /** All pages if this is a course of home; else those of the desk. */
 function showRail() {
-  const name = /\/course\/([^/]+)\//.exec(location.pathname)?.[1] ?? '';
+  const name = ownName();
   const list = atHome ? rooms(name, '../../') : rooms('desk', './').filter(([, , own]) => ofDesk(own));
   const opens = (own) => (VIEWS.includes(own) ? () => go(own) : null);
   fill('rooms', ...links('room', list.filter(([, , own]) => own !== 'board' || !course || course.board), view, opens));

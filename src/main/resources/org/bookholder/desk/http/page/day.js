@@ -8,7 +8,7 @@ export function showDay(home) {
   const name = home.course.name;
   byId('day').replaceChildren(el('h2', { class: 'headline' }, 'The day'),
     ...(day.trouble ? [el('p', { class: 'wrong' }, day.trouble)] : []),
-    ...(day.sessions?.length ? read(day, name) : [el('p', {}, 'Nothing has been read at a microphone today.')]),
+    ...(day.sessions?.length ? read(day, name) : [el('p', {}, 'Nothing has been read at a microphone today. What is read from a recording does not count.')]),
     el('h3', { class: 'list-title' }, 'Voice and eyes'),
     el('ul', { class: 'advice' }, ...advice(day).map((text) => el('li', {}, text))),
     el('ul', { class: 'cautions' }, ...day.cautions.map((text) => el('li', {}, text))));

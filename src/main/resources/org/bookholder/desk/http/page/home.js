@@ -35,9 +35,10 @@ async function act(action) {
   return !trouble;
 }
 
-function tell(text) {
+function tell(text, done = false) {
   clearTimeout(notice);
   say(text);
+  byId('link').classList.toggle('lost', text !== '' && !done);
   notice = setTimeout(() => say(''), NOTICE);
 }
 
@@ -147,7 +148,7 @@ function foundSaid(microphones) {
   const refused = (home.refused ?? []).filter((name) => microphones.includes(name)).length;
   const found = `${count(microphones.length, 'microphone')} found`;
   if (!microphones.length) return 'Looking for microphones…';
-  if (!refused) return `${found}.`;
+  if (!refused) return `${found}. \u201cHear and see\u201d tells whether ${microphones.length === 1 ? 'it works' : 'they work'}.`;
   if (refused < microphones.length) return `${found}; ${refused} of them can't be opened.`;
   return `${found}, but ${refused === 1 ? "it can't" : "they can't"} be opened. Another program may be using ${refused === 1 ? 'it' : 'them'}.`;
 }
@@ -243,6 +244,7 @@ byId('theme').addEventListener('click', turn);
 byId('help').addEventListener('click', showHelp);
 byId('open').addEventListener('click', openFolder);
 byId('new-course').addEventListener('click', () => go('new'));
+document.addEventListener('tell', ({ detail }) => tell(detail.text, detail.done));
 document.addEventListener('go', ({ detail }) => go(detail));
 byId('quit').addEventListener('click', () => quit(false));
 document.addEventListener('keydown', onKey);

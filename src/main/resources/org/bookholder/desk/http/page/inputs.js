@@ -62,10 +62,9 @@ export function saving(field, save) {
   }
   const change = async () => {
     const trouble = inputs.some((input) => input.validity.badInput) ? NO_NUMBER : await save(read());
-    control.toggleAttribute('aria-invalid', Boolean(trouble));
     // A form may have been drawn anew meanwhile.
-    const now = byId(`${id}-w`) ?? wrong;
-    now.textContent = trouble;
+    (byId(`${id}-w`) ?? wrong).textContent = trouble;
+    mark((inputs.length ? inputs : [control]).map((input) => byId(input.id) ?? input), trouble);
   };
   return el('div', { class: kind === 'CHECK' ? 'field check' : 'field', onchange: change },
     el(group ? 'span' : 'label', group ? { id: `${id}-l`, class: 'field-name' } : { for: id }, label),
@@ -73,19 +72,39 @@ export function saving(field, save) {
     el('span', { id: `${id}-m`, class: 'small' }, meaning), wrong);
 }
 
-/** What somebody has typed into the fields of a box and that is not what they showed at first, by the fields' ids. */
+/**
+ * Marks fields whose value was refused, or takes the mark off. The first gets the focus back, unless somebody is busy elsewhere than
+ * in the next field.
+ */
+export function mark(fields, trouble) {
+  for (const field of fields) {
+    if (trouble) field.setAttribute('aria-invalid', 'true');
+    else field.removeAttribute('aria-invalid');
+  }
+  const now = document.activeElement;
+  if (trouble && (now === document.body || now?.matches('input, select'))) fields[0].focus();
+}
+
+/** What somebody has typed into the fields of a box and that is not what they showed at first, and why it was refused, by the fields' ids. */
 export function typedIn(box) {
   const typed = new Map();
   for (const input of box.querySelectorAll('input[id]')) {
-    if (input.type !== 'checkbox' && input.value !== input.defaultValue) typed.set(input.id, input.value);
+    if (input.type !== 'checkbox' && input.value !== input.defaultValue) {
+      typed.set(input.id, { value: input.value, refused: input.matches('[aria-invalid=true]') ? byId(`${input.id}-w`)?.textContent ?? '' : '' });
+    }
   }
   return typed;
 }
 
 /** Puts it back into fields that were drawn anew and show something else; not into the one that was saved. */
 export function typeAgain(typed, saved) {
-  for (const [id, value] of typed) {
+  for (const [id, { value, refused }] of typed) {
     const input = byId(id);
-    if (input && id !== saved) input.value = value;
+    if (!input || id === saved) continue;
+    input.value = value;
+    if (refused) {
+      input.setAttribute('aria-invalid', 'true');
+      byId(`${id}-w`).textContent = refused;
+    }
   }
 }

@@ -2,6 +2,7 @@
 // for a list of days.
 
 import { drag } from './drag.js';
+import { mark } from './inputs.js';
 import { byId, el, said } from './words.js';
 
 /**
@@ -21,7 +22,7 @@ export const dayHandle = (lesson, days, put) => {
       take(event, put, () => { dragged = true; });
     },
     onclick: () => {
-      if (!dragged) choose(lesson, days, put);
+      if (!dragged) chooseDay(lesson, days, put);
       dragged = false;
     },
   }, '↕');
@@ -41,15 +42,26 @@ function take(event, put, begins) {
 }
 
 /** The list of days, for keys and for fingers. */
-function choose(lesson, days, put) {
+export function chooseDay(lesson, days, put) {
   const to = (day) => () => { byId('ask').close(); put(day); };
-  const other = el('input', { id: 'other-day', type: 'date' });
+  const other = el('input', { id: 'other-day', type: 'date', 'aria-describedby': 'other-day-w' });
+  const wrong = el('p', { id: 'other-day-w', class: 'wrong', role: 'alert' });
+  const putThere = (event) => {
+    event.preventDefault();
+    if (other.value) {
+      to(other.value)();
+      return;
+    }
+    wrong.textContent = other.validity.badInput ? 'This is not a day yet: give day, month and year.' : 'Give a day first.';
+    mark([other], wrong.textContent);
+    other.focus();
+  };
   byId('ask').replaceChildren(el('h2', { id: 'ask-title' }, `When will you record ${lesson.title}?`),
     el('div', { class: 'day-list' },
       ...days.map((day) => el('button', { type: 'button', 'data-to': day, disabled: lesson.chosen && day === lesson.day, onclick: to(day) }, said(day, true))),
       lesson.chosen ? el('button', { type: 'button', 'data-to': '', onclick: to('') }, 'Let the plan choose') : ''),
-    el('form', { class: 'day-other', onsubmit: (event) => { event.preventDefault(); if (other.value) to(other.value)(); } },
-      el('label', { for: 'other-day', class: 'label' }, 'Another day'), other, el('button', { type: 'submit' }, 'Put it there')),
+    el('form', { class: 'day-other', novalidate: true, onsubmit: putThere },
+      el('label', { for: 'other-day', class: 'label' }, 'Another day'), other, el('button', { type: 'submit' }, 'Put it there'), wrong),
     el('form', { method: 'dialog', class: 'choices' }, el('button', { type: 'submit' }, 'Leave it')));
   byId('ask').showModal();
 }

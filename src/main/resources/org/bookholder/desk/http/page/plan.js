@@ -1,7 +1,7 @@
 // Plan and dates: recording days clicked in a calendar, what else is written about the course, and the plan that comes of it.
 
 import { question } from './ask.js';
-import { saving, typeAgain, typedIn } from './inputs.js';
+import { mark, saving, typeAgain, typedIn } from './inputs.js';
 import { fieldOf } from './options.js';
 import { dayHandle } from './onday.js';
 import { planned } from './planned.js';
@@ -33,6 +33,8 @@ export async function showPlan(home) {
 async function told(what, saved = '') {
   const answer = await question('plan', what);
   if (answer.trouble) return answer.trouble;
+  // What was said of an earlier change would stand beside the button that takes back another one.
+  if (what.do !== 'show') note = '';
   plan = answer;
   month ||= (plan.days.find((day) => day >= plan.today) ?? plan.today).slice(0, 7);
   show(saved);
@@ -81,7 +83,20 @@ async function undo() {
 
 /** What was moved last, and how to take the last change back. */
 const moved = () => el('p', { id: 'moved', class: 'moved', role: 'status' }, note,
-  plan.undo ? el('button', { type: 'button', id: 'plan-undo', onclick: undo }, 'Take back the last change') : '');
+  plan.undo ? el('button', { type: 'button', id: 'plan-undo', onclick: undo }, `Take back: ${undoable(plan.undo)}`) : '');
+
+const titled = (script) => plan.lessons.find((lesson) => lesson.script === script)?.title ?? script;
+
+/** What the last change was, as the button says it that takes it back. */
+const CHANGES = {
+  put: ({ script, day }) => (day ? `${titled(script)} on ${said(day)}` : `${titled(script)} on a day that the plan chooses`),
+  day: ({ day, on }) => (on ? `${said(day)} as a recording day` : `${said(day)} as a day off`),
+  hours: ({ day }) => `the hours of ${said(day)}`,
+  kind: ({ script }) => `how much there is to edit in ${titled(script)}`,
+  set: ({ path }) => `\u201c${plan.fields.find((field) => field.path === path)?.label ?? path}\u201d`,
+  profile: () => 'the delivery profile',
+};
+const undoable = (change) => CHANGES[change.do]?.(change) ?? 'the last change';
 
 /** A file with the sessions for a calendar program. */
 function calendarFile() {
@@ -103,9 +118,10 @@ function ownHours() {
     el('p', { class: 'small' }, 'Where they differ from the usual ones below. Empty: as usual.'),
     el('ul', { class: 'own-hours' }, ...days.map(({ day: date, from, hours }) => {
       const save = () => told({ do: 'hours', day: date, from: byId(`from-${date}`).value, hours: byId(`hours-${date}`).value });
-      const change = async () => {
+      const change = async ({ target }) => {
         const trouble = await save();
         byId(`hours-${date}-w`).textContent = trouble;
+        mark([byId(target.id)], trouble);
       };
       return el('li', { onchange: change }, el('span', { class: 'name' }, said(date, true)),
         el('label', {}, 'from ', el('input', { id: `from-${date}`, type: 'time', value: from && from.padStart(5, '0') })),

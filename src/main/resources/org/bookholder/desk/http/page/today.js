@@ -1,5 +1,7 @@
 // Today: the one thing to do next, the running order with its breaks, and the reading that is going on.
 
+import { question } from './ask.js';
+import { dayButton } from './daybutton.js';
 import { handle, planned } from './order.js';
 import { count, el, fill, linesRead, short } from './words.js';
 
@@ -139,9 +141,13 @@ function lesson(row, home, act) {
     el('span', { class: 'n' }, goesOn(home) ? '' : handle(home, row, act), String(row.number)),
     el('span', { class: 'name' }, row.title),
     way(row, today.steps),
-    el('span', { class: `todo ${row.pickups && !row.unread ? 'open' : ''}` }, what(row, length)),
+    el('span', { class: `todo ${row.pickups && !row.unread ? 'open' : ''}` }, what(row, length),
+      (row.unread || row.pickups) && !goesOn(home) ? dayButton(row, (asked) => question('plan', asked), tell) : ''),
     isNext ? el('span', { class: 'do' }) : el('span', { class: 'do' }, step(home, row, act, false)));
 }
+
+/** Says on the page what came of something. */
+const tell = (text, done) => document.dispatchEvent(new CustomEvent('tell', { detail: { text, done } }));
 
 /** What a lesson asks for; lines to pick up of today are best read while everything is still set up. */
 function what(row, length) {

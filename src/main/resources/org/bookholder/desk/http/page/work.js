@@ -39,6 +39,10 @@ function form(kind, room, home) {
     const values = Object.fromEntries(room.fields.map((field) => [field.name, field.value(byId(`w-${field.name}`))]));
     const answer = await question('work', { kind, form: values });
     trouble.textContent = answer.trouble ?? '';
+    if (/^nothing is chosen/i.test(answer.trouble ?? '')) {
+      const missing = room.fields.find((field) => !field.aside && field.value(byId(`w-${field.name}`)).length === 0);
+      (missing && (byId(`w-${missing.name}-choose`) ?? byId(`w-${missing.name}`)))?.focus();
+    }
   };
   const made = (aside) => room.fields.filter((field) => Boolean(field.aside) === aside)
     .map((field) => field.element(`w-${field.name}`, home));
