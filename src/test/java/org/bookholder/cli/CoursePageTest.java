@@ -85,7 +85,7 @@ final class CoursePageTest {
                 .isEqualTo("2");
         browser.choose("#f-order", "script");
 
-        browser.click("#items li:first-child a");
+        browser.click("#items a.item");
         browser.until("window.deskState && deskState.model.known");
         browser.until("document.querySelector('#where').textContent === 'line 2'");
         browser.until("document.querySelector('.wave path').getAttribute('d').length > 100");

@@ -4,7 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -16,6 +22,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
+import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.bookholder.testing.Needs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,6 +42,8 @@ final class ApplicationIT {
     @Test
     void thePackageWorksWhereThereIsNoJava() throws IOException, InterruptedException {
         Needs.program("debootstrap", "apt-get install debootstrap");
+        Needs.display();
+        Needs.program("xdotool", "apt-get install xdotool");
         Path root = system();
         Path deb = deb();
         assertThat(deb).satisfies(file -> assertThat(Files.size(file)).isLessThan(MOST_BYTES));
@@ -73,6 +82,9 @@ final class ApplicationIT {
         assertThat(film.out()).contains("-draft.mp4: ", " LUFS");
         assertThat(done(in(root, "bookholder", "read", "--list-microphones")).err())
                 .isEmpty();
+        homeAnswers(root);
+        aDocumentIsOpened(root);
+        aLessonIsReadInAWindow(root);
         assertThat(withoutNativeCode(root.resolve("opt/bookholder/lib/app/lib")))
                 .as("libraries whose native code was left out")
                 .isEmpty();
@@ -82,6 +94,74 @@ final class ApplicationIT {
                 .allSatisfy(name -> assertThat(Files.exists(root.resolve(name), LinkOption.NOFOLLOW_LINKS))
                         .as(name)
                         .isFalse());
+    }
+
+    private void homeAnswers(Path root) throws IOException, InterruptedException {
+        Process home = begun(root, folder.resolve("home.log"), "bookholder", "--no-browser");
+        try (BufferedReader out = home.inputReader(StandardCharsets.UTF_8)) {
+            String address = String.valueOf(out.readLine());
+            assertThat(address).startsWith("Home: http://127.0.0.1:");
+            HttpResponse<String> page = HttpClient.newHttpClient()
+                    .send(
+                            HttpRequest.newBuilder(URI.create(address.substring("Home: ".length())))
+                                    .build(),
+                            HttpResponse.BodyHandlers.ofString());
+            assertThat(page.statusCode()).isEqualTo(200);
+            assertThat(page.body()).contains("<title>Bookholder</title>");
+        } finally {
+            home.descendants().forEach(ProcessHandle::destroy);
+            home.destroy();
+            home.waitFor();
+        }
+    }
+
+    /** The menu's entry is given a file; without a display it says so, and a script shows how the document is taken. */
+    private void aDocumentIsOpened(Path root) throws IOException, InterruptedException {
+        try (XWPFDocument document = new XWPFDocument();
+                OutputStream file = Files.newOutputStream(root.resolve("tmp/lesson.docx"))) {
+            document.createParagraph().createRun().setText("Turn the wheel and look at the valve.");
+            document.write(file);
+        }
+        assertThat(done(in(root, "bookholder", "script", "/tmp/lesson.docx")).out())
+                .contains("1  Turn the wheel and look at the valve.");
+    }
+
+    /** The display is that of the machine around: its socket needs no file that both can see. */
+    private void aLessonIsReadInAWindow(Path root) throws IOException, InterruptedException {
+        String permission = System.getenv("XAUTHORITY");
+        if (permission != null) {
+            Files.copy(Path.of(permission), root.resolve("tmp/permission"));
+        }
+        Process reading = begun(
+                root,
+                folder.resolve("window.log"),
+                "env",
+                "DISPLAY=" + System.getenv("DISPLAY"),
+                "XAUTHORITY=/tmp/permission",
+                "bookholder",
+                "demo",
+                "--session",
+                "/tmp/session-in-window");
+        try {
+            done(run(List.of("xdotool", "search", "--sync", "--onlyvisible", "--name", "Reading a bent wheel")));
+            done(run(List.of("xdotool", "key", "Escape", "Escape")));
+            assertThat(reading.waitFor()).isZero();
+        } finally {
+            reading.descendants().forEach(ProcessHandle::destroy);
+            reading.destroy();
+        }
+        assertThat(done(in(root, "bookholder", "notes", "/tmp/session-in-window"))
+                        .out())
+                .contains("Reading a bent wheel");
+    }
+
+    private Process begun(Path root, Path err, String... command) throws IOException {
+        List<String> all = new ArrayList<>(List.of("chroot", root.toString()));
+        all.addAll(List.of(command));
+        return new ProcessBuilder(all)
+                .redirectInput(Path.of("/dev/null").toFile())
+                .redirectError(err.toFile())
+                .start();
     }
 
     /** The jars that should bring native code for Linux and hold none. */

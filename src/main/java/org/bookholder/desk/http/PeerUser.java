@@ -7,19 +7,26 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Which user of this machine is at the other end of a connection from it. Only Linux tells, in {@code /proc/net/tcp} (proc(5)):
- * numbers in hexadecimal, addresses and ports with a colon between them, the user in the eighth column.
+ * Which user of this machine is at the other end of a connection from it. Only Linux tells, in {@code /proc/net/tcp} and
+ * {@code tcp6} (proc(5)): numbers in hexadecimal, addresses and ports with a colon between them, the user in the eighth column. The
+ * second has those who speak to an address of IPv4 through a socket of IPv6.
  *
- * @param table the system's table of connections
+ * @param tables the system's tables of connections; one that is not there holds none
  * @param own the folder of this process in {@code /proc}, which belongs to its user
  */
-record PeerUser(Path table, Path own) {
+record PeerUser(List<Path> tables, Path own) {
     private static final int LOCAL = 1;
     private static final int REMOTE = 2;
     private static final int USER = 7;
 
     /** Asks this machine. */
-    static final PeerUser OF_MACHINE = new PeerUser(Path.of("/proc/net/tcp"), Path.of("/proc/self"));
+    static final PeerUser OF_MACHINE =
+            new PeerUser(List.of(Path.of("/proc/net/tcp"), Path.of("/proc/net/tcp6")), Path.of("/proc/self"));
+
+    /** Copies the list. */
+    PeerUser {
+        tables = List.copyOf(tables);
+    }
 
     /**
      * Whether a connection from this machine was made by another user.
@@ -30,12 +37,23 @@ record PeerUser(Path table, Path own) {
      */
     boolean isAnother(int theirs, int ours) {
         try {
-            Optional<Long> user = user(Files.readAllLines(table), theirs, ours);
+            Optional<Long> user = user(theirs, ours);
             Object me = Files.getAttribute(own, "unix:uid");
             return user.isPresent() && me instanceof Integer uid && user.get() != uid.longValue();
         } catch (IOException | IllegalArgumentException | UnsupportedOperationException notTold) {
             return false;
         }
+    }
+
+    private Optional<Long> user(int theirs, int ours) throws IOException {
+        for (Path table : tables) {
+            Optional<Long> user =
+                    Files.exists(table) ? user(Files.readAllLines(table), theirs, ours) : Optional.empty();
+            if (user.isPresent()) {
+                return user;
+            }
+        }
+        return Optional.empty();
     }
 
     private static Optional<Long> user(List<String> rows, int theirs, int ours) {

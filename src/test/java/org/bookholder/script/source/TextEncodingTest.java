@@ -2,19 +2,43 @@ package org.bookholder.script.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.lang.reflect.Field;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.LeftOut;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.mozilla.universalchardet.Constants;
 
 /** The encoder of the Java platform writes what is read here. */
 class TextEncodingTest {
     private static final String TEXT = "The caf\u00e9\u2019s \u201cna\u00efve\u201d plan costs 5 \u20ac.\nGo on.\n";
+
+    /** The application has a Java of its own, without modules that nothing needs. */
+    @Test
+    void theJavaOfTheApplicationHasEveryCharacterSetThatMayBeFound() throws Exception {
+        String application = Files.readString(Path.of("src/main/application/application.xml"));
+        List<String> missing = new ArrayList<>();
+        for (Field name : Constants.class.getFields()) {
+            String found = String.valueOf(name.get(null));
+            if (Charset.isSupported(found)) {
+                String module = Charset.forName(found).getClass().getModule().getName();
+                if (!application.matches(
+                        "(?s).*name=\"modules\" value=\"[^\"]*\\b" + Pattern.quote(module) + "[,\"].*")) {
+                    missing.add(found + " of " + module);
+                }
+            }
+        }
+        assertThat(missing).isEmpty();
+    }
 
     @ParameterizedTest
     @CsvSource({"UTF-8, false", "UTF-16, false", "UTF-16LE, true", "UTF-16BE, true", "windows-1252, true"})
