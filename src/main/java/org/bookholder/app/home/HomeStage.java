@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongSupplier;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.jobs.Jobs;
@@ -42,8 +41,11 @@ final class HomeStage implements Stage {
     private final IdleTimer idle;
     private final LongSupplier nanoTime;
     private final Latest<Map<String, JsonNode>> looked = new Latest<>(Map.of());
-    private final AtomicLong told = new AtomicLong();
     private long last;
+
+    /** When pages were last told how far a course is looked at; used by one thread at a time, the one that looks. */
+    private long told;
+
     private int periods;
     private boolean read;
 
@@ -88,7 +90,7 @@ final class HomeStage implements Stage {
     @Override
     public void onStart() {
         last = nanoTime.getAsLong();
-        told.set(last);
+        told = last;
         courses.whileLooking(this::tellOfLooking);
         // What is known at once is shown at once: hundreds of sessions take seconds.
         look();
@@ -132,7 +134,8 @@ final class HomeStage implements Stage {
 
     private void tellOfLooking() {
         long now = nanoTime.getAsLong();
-        if (now - told.getAndUpdate(before -> now - before < PERIOD_NANOS ? before : now) >= PERIOD_NANOS) {
+        if (now - told >= PERIOD_NANOS) {
+            told = now;
             look();
         }
     }
