@@ -17,6 +17,7 @@ import org.bookholder.timing.StreamTime;
  * @param attempts its attempts, one for each of its lines, in script order; at least one
  * @param markers notes for the editor
  * @param framing how close someone wants it framed
+ * @param camera the name of the file of the camera that someone wants; empty if nobody chose one
  */
 public record Clip(
         int take,
@@ -26,7 +27,8 @@ public record Clip(
         StreamTime quietTo,
         List<Attempt> attempts,
         List<CutMarker> markers,
-        FilmChoices.Framing framing)
+        FilmChoices.Framing framing,
+        Optional<String> camera)
         implements CutItem {
     /** Copies the lists and checks the order. */
     public Clip {

@@ -58,6 +58,7 @@ final class CutEdges {
         return film(first).outOf(first).isEmpty()
                 && after.inOf(then).isEmpty()
                 && after.framing() == FilmChoices.Framing.PLANNED
+                && after.camera().isEmpty()
                 && (pause.isEmpty() || onset(then).since(offset(first)).compareTo(pause.get()) <= 0);
     }
 

@@ -116,7 +116,7 @@ public final class CutPlanner {
         CutEdges.Edge in = edges.in(first, before);
         CutEdges.Edge end = edges.out(run.get(run.size() - 1), after);
         StreamTime out = StreamTime.max(end.cut(), in.cut().plus(new StreamTime(1)));
-        FilmChoices.Framing framing = state.remarks().film(first.line()).framing();
+        FilmChoices choices = state.remarks().film(first.line());
         return new Clip(
                 first.take(),
                 in.cut(),
@@ -125,7 +125,8 @@ public final class CutPlanner {
                 StreamTime.max(end.quiet(), out),
                 run,
                 markers.of(run, in.cut(), out),
-                framing);
+                choices.framing(),
+                choices.camera());
     }
 
     private Gap gap(LineNotes line) {

@@ -21,6 +21,12 @@ public sealed interface FilmChange {
 
         /** Receives {@link CutAt}. */
         T cutAt(CutAt change);
+
+        /** Receives {@link SeenBy}. */
+        T seenBy(SeenBy change);
+
+        /** Receives {@link KeptPoint}. */
+        T keptPoint(KeptPoint change);
     }
 
     /** How close the picture is framed from the join before the line on. */
@@ -63,6 +69,32 @@ public sealed interface FilmChange {
         @Override
         public <T> T to(Handler<T> handler) {
             return handler.cutAt(this);
+        }
+    }
+
+    /**
+     * Which camera shows the line, and what follows it up to the next join.
+     *
+     * @param camera the name of the camera's file
+     */
+    record SeenBy(String camera) implements FilmChange {
+        @Override
+        public <T> T to(Handler<T> handler) {
+            return handler.seenBy(this);
+        }
+    }
+
+    /**
+     * The point of a camera's picture that stays in place when it is framed closer. It holds for the whole session, and is kept as a
+     * decision about its line 0.
+     *
+     * @param camera the name of the camera's file
+     * @param point the point
+     */
+    record KeptPoint(String camera, FilmChoices.Point point) implements FilmChange {
+        @Override
+        public <T> T to(Handler<T> handler) {
+            return handler.keptPoint(this);
         }
     }
 }

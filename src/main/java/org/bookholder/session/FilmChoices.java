@@ -1,5 +1,7 @@
 package org.bookholder.session;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.timing.StreamTime;
@@ -12,8 +14,17 @@ import org.bookholder.timing.StreamTime;
  * @param pause milliseconds of quiet before it, or {@link #AS_READ}
  * @param in where its attempt begins, as set by hand; empty if it was not
  * @param out where it ends, likewise
+ * @param camera the name of the file of the camera that shows it; empty if nobody chose one
+ * @param points for the session as a whole, which is line 0: the point of each camera's picture that stays in place, by the name of
+ *     its file
  */
-public record FilmChoices(Framing framing, int pause, Optional<Place> in, Optional<Place> out) {
+public record FilmChoices(
+        Framing framing,
+        int pause,
+        Optional<Place> in,
+        Optional<Place> out,
+        Optional<String> camera,
+        Map<String, Point> points) {
     /** The pause is as it was read, or as the film's rules say. */
     public static final int AS_READ = -1;
 
@@ -22,7 +33,31 @@ public record FilmChoices(Framing framing, int pause, Optional<Place> in, Option
 
     /** Nothing was decided. */
     public static final FilmChoices NONE =
-            new FilmChoices(Framing.PLANNED, AS_READ, Optional.empty(), Optional.empty());
+            new FilmChoices(Framing.PLANNED, AS_READ, Optional.empty(), Optional.empty(), Optional.empty(), Map.of());
+
+    /** Copies the map. */
+    public FilmChoices {
+        points = Map.copyOf(points);
+    }
+
+    /**
+     * A point of a picture.
+     *
+     * @param across how far from the left, in thousandths of the width of what the film shows
+     * @param down how far from the top, in thousandths of the height
+     */
+    public record Point(int across, int down) {
+        /** The eyes of somebody in the middle: a third from the top (common practice). */
+        public static final Point EYES = new Point(500, 333);
+
+        /** Checks the ranges. */
+        public Point {
+            if (across < 0 || across > 1000 || down < 0 || down > 1000) {
+                throw new IllegalArgumentException(
+                        "across (" + across + ") and down (" + down + ") must be from 0 to 1000");
+            }
+        }
+    }
 
     /** How close the picture is framed. */
     public enum Framing {
@@ -74,20 +109,32 @@ public record FilmChoices(Framing framing, int pause, Optional<Place> in, Option
         return change.to(new FilmChange.Handler<FilmChoices>() {
             @Override
             public FilmChoices framed(FilmChange.Framed framed) {
-                return new FilmChoices(framed.framing(), pause, in, out);
+                return new FilmChoices(framed.framing(), pause, in, out, camera, points);
             }
 
             @Override
             public FilmChoices paused(FilmChange.Paused paused) {
-                return new FilmChoices(framing, paused.millis(), in, out);
+                return new FilmChoices(framing, paused.millis(), in, out, camera, points);
             }
 
             @Override
             public FilmChoices cutAt(FilmChange.CutAt cut) {
                 Optional<Place> place = Optional.of(new Place(cut.take(), cut.ordinal(), cut.place()));
                 return cut.edge() == Edge.IN
-                        ? new FilmChoices(framing, pause, place, out)
-                        : new FilmChoices(framing, pause, in, place);
+                        ? new FilmChoices(framing, pause, place, out, camera, points)
+                        : new FilmChoices(framing, pause, in, place, camera, points);
+            }
+
+            @Override
+            public FilmChoices seenBy(FilmChange.SeenBy seen) {
+                return new FilmChoices(framing, pause, in, out, Optional.of(seen.camera()), points);
+            }
+
+            @Override
+            public FilmChoices keptPoint(FilmChange.KeptPoint kept) {
+                Map<String, Point> all = new HashMap<>(points);
+                all.put(kept.camera(), kept.point());
+                return new FilmChoices(framing, pause, in, out, camera, all);
             }
         });
     }

@@ -58,7 +58,7 @@ public record Remarks(
         return List.copyOf(rulings.readRight());
     }
 
-    /** What was decided about a line, from 1, in the film. */
+    /** What was decided about a line, from 1, in the film; about the session as a whole as line 0. */
     public FilmChoices film(int line) {
         return rulings.film().getOrDefault(line, FilmChoices.NONE);
     }
@@ -116,9 +116,10 @@ public record Remarks(
         return did(author, new Act.Bounded(b.take(), b.ordinal(), b.start(), b.end()));
     }
 
-    /** Adds a decision about a line in the film; does nothing if there is no such line. */
+    /** Adds a decision about a line in the film, or about the session as a whole; does nothing if there is no such line. */
     Remarks filmed(String author, Remark.Filmed remark, int lines) {
-        return remark.line() < 1 || remark.line() > lines
+        boolean whole = remark.change() instanceof FilmChange.KeptPoint;
+        return whole != (remark.line() == 0) || remark.line() < 0 || remark.line() > lines
                 ? this
                 : did(author, new Act.Filmed(remark.line(), remark.change()));
     }

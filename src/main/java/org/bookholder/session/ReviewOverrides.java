@@ -79,7 +79,7 @@ record ReviewOverrides(
         PMap<Integer, FilmChoices> filmed = HashTreePMap.empty();
         for (Map.Entry<Integer, FilmChoices> chosen : film.entrySet()) {
             int line = change.line(chosen.getKey());
-            filmed = line > 0 ? filmed.plus(line, chosen.getValue()) : filmed;
+            filmed = line > 0 || chosen.getKey() == 0 ? filmed.plus(line, chosen.getValue()) : filmed;
         }
         return new ReviewOverrides(moved, bounds, HashTreePSet.from(renumbered(readRight, change)), filmed);
     }

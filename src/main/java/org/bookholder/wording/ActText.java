@@ -40,7 +40,7 @@ public final class ActText {
 
         @Override
         public String filmed(Act.Filmed change) {
-            return FilmChoiceText.of(change.what()) + ", line " + change.line();
+            return FilmChoiceText.of(change.what()) + (change.line() == 0 ? "" : ", line " + change.line());
         }
     }
 }

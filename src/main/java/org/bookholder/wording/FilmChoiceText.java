@@ -34,5 +34,15 @@ final class FilmChoiceText {
         public String cutAt(FilmChange.CutAt change) {
             return change.edge() == FilmChoices.Edge.IN ? "place of its beginning" : "place of its end";
         }
+
+        @Override
+        public String seenBy(FilmChange.SeenBy change) {
+            return "shown by " + change.camera();
+        }
+
+        @Override
+        public String keptPoint(FilmChange.KeptPoint change) {
+            return "point that stays in place in " + change.camera();
+        }
     }
 }

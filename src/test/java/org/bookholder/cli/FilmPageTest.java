@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.app.session.StoredSession;
@@ -153,6 +154,25 @@ final class FilmPageTest {
         press("u");
         browser.until("!filmState().board.lines[0].moved");
         assertThat(kept().remarks().film(1)).isEqualTo(FilmChoices.NONE);
+    }
+
+    @Test
+    void aPointIsSetOnTheDraftAndTakenBack() throws IOException, ProblemException {
+        browser.press("m");
+        browser.until("filmState().board.draft?.fresh");
+        browser.until("!document.querySelector('#film-point').disabled");
+        browser.press("p");
+        browser.until("document.activeElement.matches('.film-point')");
+        browser.lookAtEverySize("film-point");
+        press(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_DOWN, Keys.ENTER);
+        browser.until("filmState().board.lines[0].used.point.across === 520");
+        assertThat(kept().remarks().film(0).points())
+                .containsExactly(Map.entry("CAM.MP4", new FilmChoices.Point(520, 343)));
+        assertThat(browser.value("filmState().board.draft.fresh")).isEqualTo(false);
+        press("u");
+        browser.until("filmState().board.lines[0].used.point.across === 500 && filmState().board.draft.fresh");
+        assertThat(kept().remarks().film(0).points()).isEmpty();
+        assertThat(browser.errors()).isEmpty();
     }
 
     @Test

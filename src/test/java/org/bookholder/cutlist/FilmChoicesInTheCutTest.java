@@ -13,6 +13,7 @@ import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.Decision;
 import org.bookholder.session.FilmChange;
+import org.bookholder.session.FilmChoices;
 import org.bookholder.session.FilmChoices.Edge;
 import org.bookholder.session.FilmChoices.Framing;
 import org.bookholder.session.Remark;
@@ -108,6 +109,27 @@ final class FilmChoicesInTheCutTest {
         assertThat(cut.clips().get(0).out()).isEqualTo(cut.clips().get(1).in());
         assertThat(cut.clips().get(1).framing()).isEqualTo(Framing.CLOSER);
         assertThat(cut.clips().get(2).framing()).isEqualTo(Framing.PLANNED);
+    }
+
+    @Test
+    void anotherCameraMakesAJoinBeforeItsLine() throws ProblemException {
+        CutList cut = CutPlanner.plan(decided(filmed(3, new FilmChange.SeenBy("B.MP4"))), RULES, TakeSound.NONE);
+        assertThat(cut.clips()).hasSize(3);
+        assertThat(cut.clips().get(0).out()).isEqualTo(cut.clips().get(1).in());
+        assertThat(cut.clips().get(1).camera()).contains("B.MP4");
+        assertThat(cut.clips().get(2).camera()).isEmpty();
+    }
+
+    @Test
+    void thePointOfACameraIsKeptForTheSessionAndNotForALine() {
+        FilmChange.KeptPoint point = new FilmChange.KeptPoint("A.MP4", new FilmChoices.Point(400, 300));
+        SessionState state = decided(filmed(0, point));
+        assertThat(state.remarks().film(0).points()).containsEntry("A.MP4", new FilmChoices.Point(400, 300));
+        assertThat(decided(filmed(2, point)).remarks().film(2)).isEqualTo(FilmChoices.NONE);
+        assertThat(decided(filmed(0, new FilmChange.Paused(100))).remarks().film(0))
+                .isEqualTo(FilmChoices.NONE);
+        assertThat(decided(filmed(0, point), new Remark.Undone()).remarks().film(0))
+                .isEqualTo(FilmChoices.NONE);
     }
 
     @Test

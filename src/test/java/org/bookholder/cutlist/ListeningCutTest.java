@@ -128,6 +128,7 @@ final class ListeningCutTest {
                 s(quietTo),
                 List.of(complete(take, 1, line, 3, in, out)),
                 List.of(),
-                FilmChoices.Framing.PLANNED);
+                FilmChoices.Framing.PLANNED,
+                Optional.empty());
     }
 }

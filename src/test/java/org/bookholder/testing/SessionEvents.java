@@ -212,7 +212,15 @@ public final class SessionEvents {
                         .between(FilmChoices.AS_READ, FilmChoices.LONGEST_PAUSE)
                         .map(FilmChange.Paused::new),
                 Combinators.combine(ordinals(), ordinals(), Arbitraries.of(FilmChoices.Edge.class), times())
-                        .as(FilmChange.CutAt::new));
+                        .as(FilmChange.CutAt::new),
+                texts().map(FilmChange.SeenBy::new),
+                Combinators.combine(texts(), thousandths(), thousandths())
+                        .as((camera, across, down) ->
+                                new FilmChange.KeptPoint(camera, new FilmChoices.Point(across, down))));
+    }
+
+    private static Arbitrary<Integer> thousandths() {
+        return Arbitraries.integers().between(0, 1000);
     }
 
     private static Arbitrary<Attempt> attempts() {

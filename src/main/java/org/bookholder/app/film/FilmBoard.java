@@ -11,6 +11,7 @@ import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.LessonLines;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.film.plan.FilmClip;
+import org.bookholder.film.plan.Shot;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.ScriptLine;
@@ -43,6 +44,7 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
      * @param used its place in the film; empty if there is nothing to use, or it is left out
      * @param tried its attempts in that session
      * @param choices what was decided about it
+     * @param cameras the names of the files of all cameras that show its place in the take, the one to prefer first
      */
     public record Line(
             int number,
@@ -53,7 +55,8 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
             String listen,
             Optional<Used> used,
             List<Attempt> tried,
-            FilmChoices choices) {}
+            FilmChoices choices,
+            List<String> cameras) {}
 
     /**
      * The place of a line in the film.
@@ -65,7 +68,9 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
      * @param scale how close it is framed, in per cent of the picture as shot
      * @param join whether something was cut out before it, or the framing changes there
      * @param pause the quiet before it; empty for the first line and behind a card
-     * @param seen whether a camera shows it
+     * @param camera the name of the file of the camera that shows it; empty if none does
+     * @param point what stays in place in its picture when it is framed closer
+     * @param sound the name of the file that it is heard from; empty if there is none
      */
     public record Used(
             Attempt attempt,
@@ -75,7 +80,9 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
             int scale,
             boolean join,
             Optional<StreamTime> pause,
-            boolean seen) {}
+            Optional<String> camera,
+            FilmChoices.Point point,
+            String sound) {}
 
     /** Copies the lists. */
     public FilmBoard {
@@ -155,7 +162,21 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
                 listen,
                 used,
                 notes.map(LineNotes::attempts).orElse(List.of()),
-                state.map(s -> s.remarks().film(home.orElseThrow().line())).orElse(FilmChoices.NONE));
+                state.map(s -> s.remarks().film(home.orElseThrow().line())).orElse(FilmChoices.NONE),
+                used.map(u -> cameras(planning, home.orElseThrow().session(), u))
+                        .orElse(List.of()));
+    }
+
+    private static List<String> cameras(FilmPlanning planning, int session, Used used) {
+        return planning.sources().get(session).cameras().stream()
+                .filter(camera -> camera.shows(used.attempt().take(), used.in()))
+                .map(camera -> camera.footage().name())
+                .distinct()
+                .toList();
+    }
+
+    private static String name(Path file) {
+        return String.valueOf(file.getFileName());
     }
 
     private static int own(FilmPlanning planning, List<Source> sessions, int session, int number) {
@@ -201,7 +222,9 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
                 clip.shot().map(shot -> shot.scale()).orElse(100),
                 place.index() == 0 && !place.first(),
                 before.map(end -> voice.since(end)),
-                clip.shot().isPresent());
+                clip.shot().map(shot -> name(shot.file())),
+                clip.shot().map(Shot::point).orElse(FilmChoices.Point.EYES),
+                clip.heard().map(heard -> name(heard.file())).orElse(""));
     }
 
     private static StreamTime inFilm(FilmPlanning planning, FilmClip clip, StreamTime time) {

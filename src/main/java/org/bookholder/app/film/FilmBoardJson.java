@@ -98,6 +98,8 @@ public final class FilmBoardJson {
         FilmChoices choices = line.choices();
         node.put("framing", choices.framing().name());
         node.put("pauseSet", choices.pause());
+        ArrayNode cameras = node.putArray("cameras");
+        line.cameras().forEach(cameras::add);
         line.used().ifPresent(used -> {
             node.put(
                     "moved",
@@ -119,7 +121,11 @@ public final class FilmBoardJson {
         node.set("film", JsonNumbers.seconds(used.film()));
         node.put("scale", used.scale());
         node.put("join", used.join());
-        node.put("seen", used.seen());
+        node.put("seen", used.camera().isPresent());
+        node.put("sound", used.sound());
+        used.camera().ifPresent(camera -> node.put("camera", camera));
+        ObjectNode point = node.putObject("point");
+        point.put("across", used.point().across()).put("down", used.point().down());
         used.pause().ifPresent(pause -> node.set("pause", JsonNumbers.seconds(pause)));
         return node;
     }

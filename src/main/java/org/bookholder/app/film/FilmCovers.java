@@ -55,8 +55,8 @@ record FilmCovers(List<CoverPlanner.Found> found, List<ProblemException> trouble
 
     private static Shot shot(Path file) throws ProblemException {
         return StillFile.isStill(file)
-                ? new Shot(file, StillFile.look(file), Shot.Kind.STILL, true, 0, 100)
-                : new Shot(file, PictureFile.look(file), Shot.Kind.CLIP, false, 0, 100);
+                ? Shot.ofAuthor(file, StillFile.look(file), Shot.Kind.STILL)
+                : Shot.ofAuthor(file, PictureFile.look(file), Shot.Kind.CLIP);
     }
 
     private static Path file(Script lesson, Cover cover) throws ProblemException {

@@ -18,6 +18,7 @@ import org.bookholder.footage.ffmpeg.PictureFile;
 import org.bookholder.journal.FootageNotes;
 import org.bookholder.journal.TakeFile;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.session.FilmChoices;
 import org.bookholder.session.Take;
 
 /** Looks at the files in which a session can be seen and heard: whether they are there still, and whole. */
@@ -44,7 +45,10 @@ final class FilmFootage {
             Footage footage = whole(placed.footage(), session);
             if (footage.picture().isPresent()) {
                 PictureFacts picture = PictureFile.look(footage.file());
-                placed.placements().forEach(p -> cameras.add(new Camera(footage, picture, p.within(footage.length()))));
+                FilmChoices.Point point =
+                        kept.state().remarks().film(0).points().getOrDefault(footage.name(), FilmChoices.Point.EYES);
+                placed.placements()
+                        .forEach(p -> cameras.add(new Camera(footage, picture, p.within(footage.length()), point)));
             }
             Track.Kind kind = footage.picture().isPresent() ? Track.Kind.CAMERA : Track.Kind.RECORDER;
             if (footage.sound().isPresent()) {

@@ -35,6 +35,7 @@ import org.bookholder.timing.StreamTime;
  * Works out what a film is made of, and as what it goes out.
  *
  * @param plan what it is made of
+ * @param sources what recorded each of its sessions
  * @param format what it is to be as a file
  * @param goesOut what the finished film is to be: of a draft another format than its own
  * @param lesson the lesson
@@ -48,6 +49,7 @@ import org.bookholder.timing.StreamTime;
  */
 record FilmPlanning(
         FilmPlan plan,
+        List<FilmPlanner.Sources> sources,
         FilmFormat format,
         FilmFormat goesOut,
         Script lesson,
@@ -118,6 +120,7 @@ record FilmPlanning(
         remarks.addAll(FilmCovers.remarks(plan.covers(), plan));
         return new FilmPlanning(
                 plan,
+                sources,
                 format,
                 goesOut,
                 lesson,

@@ -186,7 +186,8 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
                             .map(a -> a.withLine(numbers.getOrDefault(a.line(), a.line())))
                             .toList(),
                     List.of(),
-                    clip.framing());
+                    clip.framing(),
+                    clip.camera());
         }
         return new Gap(numbers.getOrDefault(item.firstLine(), item.firstLine()), item.length(), List.of());
     }

@@ -138,6 +138,8 @@ final class FilmRoom {
             case "framing" -> new Remark.Filmed(line.own(), framing(asked, line, board));
             case "pause" -> new Remark.Filmed(line.own(), pause(asked, line));
             case "cut" -> new Remark.Filmed(line.own(), cut(asked, line));
+            case "camera" -> new Remark.Filmed(line.own(), camera(asked, line));
+            case "point" -> new Remark.Filmed(0, point(asked, line));
             default -> throw new ProblemException("there is no such action", "the film", "load the page again");
         };
     }
@@ -199,6 +201,24 @@ final class FilmRoom {
                 used.attempt().ordinal(),
                 in ? FilmChoices.Edge.IN : FilmChoices.Edge.OUT,
                 StreamTime.ofSeconds(at));
+    }
+
+    private static FilmChange camera(JsonNode asked, FilmBoard.Line line) throws ProblemException {
+        String camera = asked.path("camera").asText();
+        if (!line.cameras().contains(camera)) {
+            throw new ProblemException("no such camera shows this line", "line " + line.number(), "look again");
+        }
+        return new FilmChange.SeenBy(camera);
+    }
+
+    private static FilmChange point(JsonNode asked, FilmBoard.Line line) throws ProblemException {
+        String camera = used(line)
+                .camera()
+                .orElseThrow(() -> new ProblemException(
+                        "no camera shows this line", "line " + line.number(), "choose another line"));
+        int across = Math.max(0, Math.min(1000, asked.path("across").asInt(-1)));
+        int down = Math.max(0, Math.min(1000, asked.path("down").asInt(-1)));
+        return new FilmChange.KeptPoint(camera, new FilmChoices.Point(across, down));
     }
 
     private static FilmBoard.Used used(FilmBoard.Line line) throws ProblemException {

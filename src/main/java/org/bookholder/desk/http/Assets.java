@@ -47,6 +47,7 @@ final class Assets {
             "film.css",
             "film.js",
             "filmline.js",
+            "filmpoint.js",
             "filmwave.js",
             "sound.js",
             "storage.js",

@@ -10,9 +10,6 @@ import org.bookholder.footage.PictureFacts;
 
 /** Says to FFmpeg's program how a camera's pictures become those of a film. */
 final class PictureFilter {
-    /** What is framed closer stays around this share of the height: the eyes are a third from the top (common practice). */
-    private static final double EYES = 1 / 3.0;
-
     /** A picture shows until the next one comes; times are rounded in the file by up to this many seconds. */
     private static final double SLACK = 0.002;
 
@@ -143,11 +140,24 @@ final class PictureFilter {
         double width = fit.width() / closer / picture.width();
         double height = fit.height() / closer / picture.height();
         if (width < 1 || height < 1) {
-            double top = (1 - fit.height() / picture.height()) / 2
-                    + (fit.height() - fit.height() / closer) / picture.height() * EYES;
-            filters.add(number("crop=w=iw*%.6f:h=ih*%.6f:x=iw*%.6f:y=ih*%.6f", width, height, (1 - width) / 2, top));
+            double left =
+                    kept(fit.width() / picture.width(), width, shot.point().across());
+            double top =
+                    kept(fit.height() / picture.height(), height, shot.point().down());
+            filters.add(number("crop=w=iw*%.6f:h=ih*%.6f:x=iw*%.6f:y=ih*%.6f", width, height, left, top));
         }
         filters.add("scale=" + format.width() + ":" + format.height() + scale);
+    }
+
+    /**
+     * Where a part of the picture begins in which a point stays where it was, as a share of the picture.
+     *
+     * @param full the share that is shown of the picture as shot, in its middle
+     * @param part the share that is shown of it closer
+     * @param point the point, in thousandths of what is shown as shot
+     */
+    private static double kept(double full, double part, int point) {
+        return (1 - full) / 2 + (full - part) * point / 1000.0;
     }
 
     private String rate() {

@@ -1,5 +1,6 @@
 package org.bookholder.film.plan;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -31,6 +32,9 @@ public final class FilmPlanner {
     private final List<FilmClip> clips = new ArrayList<>();
     /** For each clip, how close someone wants it. */
     private final List<FilmChoices.Framing> wishes = new ArrayList<>();
+
+    /** For each clip, whether more than one camera shows its beginning. */
+    private final List<Boolean> several = new ArrayList<>();
 
     private long now;
 
@@ -72,7 +76,7 @@ public final class FilmPlanner {
     public static FilmPlan plan(List<Piece> pieces, FrameRate rate, PunchIn framing, boolean title) {
         FilmPlanner planner = new FilmPlanner(rate);
         if (title) {
-            planner.add(FilmClip.title(rate.nearestFrame(TITLE.ticks())), FilmChoices.Framing.PLANNED);
+            planner.add(FilmClip.title(rate.nearestFrame(TITLE.ticks())), FilmChoices.Framing.PLANNED, false);
         }
         for (Piece piece : pieces) {
             piece.item().clip().ifPresentOrElse(clip -> planner.add(piece, clip), () -> planner.addCard(piece));
@@ -96,11 +100,13 @@ public final class FilmPlanner {
                         Optional.empty(),
                         Optional.empty(),
                         List.of()),
-                FilmChoices.Framing.PLANNED);
+                FilmChoices.Framing.PLANNED,
+                false);
     }
 
-    private void add(FilmClip clip, FilmChoices.Framing wish) {
+    private void add(FilmClip clip, FilmChoices.Framing wish, boolean more) {
         clips.add(clip);
+        several.add(more);
         wishes.add(wish);
         now += clip.frames();
     }
@@ -111,7 +117,9 @@ public final class FilmPlanner {
             StreamTime at = from;
             Optional<Camera> camera = piece.sources().cameras().stream()
                     .filter(c -> shows(c.placement(), clip.take(), at))
-                    .findFirst();
+                    // The one that someone wants, if it shows the place.
+                    .min(Comparator.comparing(
+                            c -> !clip.camera().equals(Optional.of(c.footage().name()))));
             StreamTime to = camera.isPresent()
                     ? bridged(clip, camera.get().placement().to())
                     : bridged(clip, nextCamera(piece.sources(), clip, at));
@@ -154,11 +162,12 @@ public final class FilmPlanner {
             step = 1 / placement.speed();
             begins = placement.sessionTicks((double) rate.ticksAt(first));
             shot = Optional.of(new Shot(
-                    camera.get().footage().file(),
-                    camera.get().picture(),
-                    camera.get().steadyAt(rate),
-                    first,
-                    PunchIn.FULL));
+                            camera.get().footage().file(),
+                            camera.get().picture(),
+                            camera.get().steadyAt(rate),
+                            first,
+                            PunchIn.FULL)
+                    .around(camera.get().point()));
         }
         List<Attempt> attempts = clip.attempts().stream()
                 .filter(a -> a.start().isBefore(to) && from.isBefore(a.end()))
@@ -177,10 +186,17 @@ public final class FilmPlanner {
                         shot,
                         heard(piece.sources(), clip.take(), camera, from, to, begins, step),
                         attempts),
-                from.equals(clip.in()) ? clip.framing() : FilmChoices.Framing.PLANNED);
+                from.equals(clip.in()) ? clip.framing() : FilmChoices.Framing.PLANNED,
+                piece.sources().cameras().stream()
+                                .filter(c -> shows(c.placement(), clip.take(), from))
+                                .count()
+                        > 1);
     }
 
-    /** The best track that has all of a piece: a recorder, then the camera that shows it, another one, the take's own. */
+    /**
+     * The best track that has all of a piece: a recorder, then a camera, the one to prefer first, then the take's own. It stays the same
+     * where another camera shows a piece: microphones sound different.
+     */
     private Optional<Heard> heard(
             Sources sources,
             int take,
@@ -191,7 +207,7 @@ public final class FilmPlanner {
             double step) {
         return sources.tracks().stream()
                 .filter(t -> t.placement().take() == take && covers(t.placement(), from, to))
-                .min(Comparator.comparing(Track::kind).thenComparing(t -> !isOf(camera, t)))
+                .findFirst()
                 .map(t -> new Heard(
                         t.file(),
                         t.kind(),
@@ -210,14 +226,20 @@ public final class FilmPlanner {
                 && !placement.to().plus(slack).isBefore(to);
     }
 
+    /** Whether two clips are of one camera: files of which one goes on where the other ends count as one. */
+    private boolean sameShot(int first, int then) {
+        Optional<Path> before = clips.get(first).shot().map(Shot::file);
+        Optional<Path> after = clips.get(then).shot().map(Shot::file);
+        boolean choice = several.get(first) || several.get(then);
+        return before.isPresent() && after.isPresent() && (before.equals(after) || !choice);
+    }
+
     /** Frames each piece; where one file goes on in the next there is no join to hide, unless someone wants one. */
     private List<FilmClip> framed(PunchIn framing) {
         List<PunchIn.Piece> pieces = new ArrayList<>();
         List<Integer> numbers = new ArrayList<>();
         for (int i = 0; i < clips.size(); i++) {
-            boolean follows = i > 0
-                    && clips.get(i).shot().isPresent()
-                    && clips.get(i - 1).shot().isPresent();
+            boolean follows = i > 0 && sameShot(i - 1, i);
             FilmChoices.Framing wish = wishes.get(i);
             boolean goesOn = follows && clips.get(i - 1).goesOnIn(clips.get(i));
             if (!goesOn || wish != FilmChoices.Framing.PLANNED) {

@@ -2,6 +2,7 @@ package org.bookholder.film.plan;
 
 import java.nio.file.Path;
 import org.bookholder.footage.PictureFacts;
+import org.bookholder.session.FilmChoices;
 
 /**
  * The pictures of a clip.
@@ -13,8 +14,10 @@ import org.bookholder.footage.PictureFacts;
  *     was on show in the file at that time
  * @param first the number of the first picture, counted from 0 at the film's rate on the file's own time
  * @param scale how close it is framed, in per cent of the picture as shot
+ * @param point what stays in place when it is framed closer
  */
-public record Shot(Path file, PictureFacts picture, Kind kind, boolean steady, long first, int scale) {
+public record Shot(
+        Path file, PictureFacts picture, Kind kind, boolean steady, long first, int scale, FilmChoices.Point point) {
     /** What shows something. */
     public enum Kind {
         /** A camera's file: it fills the frame. */
@@ -25,17 +28,27 @@ public record Shot(Path file, PictureFacts picture, Kind kind, boolean steady, l
         STILL
     }
 
-    /** A camera's file. */
+    /** A camera's file, framed around the eyes of somebody in the middle. */
     public Shot(Path file, PictureFacts picture, boolean steady, long first, int scale) {
-        this(file, picture, Kind.CAMERA, steady, first, scale);
+        this(file, picture, Kind.CAMERA, steady, first, scale, FilmChoices.Point.EYES);
+    }
+
+    /** A picture or clip of the author's, from its beginning. */
+    public static Shot ofAuthor(Path file, PictureFacts picture, Kind kind) {
+        return new Shot(file, picture, kind, kind == Kind.STILL, 0, 100, FilmChoices.Point.EYES);
+    }
+
+    /** The same around another point. */
+    public Shot around(FilmChoices.Point other) {
+        return new Shot(file, picture, kind, steady, first, scale, other);
     }
 
     Shot framed(int percent) {
-        return new Shot(file, picture, kind, steady, first, percent);
+        return new Shot(file, picture, kind, steady, first, percent, point);
     }
 
     /** The same from so many pictures later on. */
     public Shot later(long frames) {
-        return new Shot(file, picture, kind, steady, kind == Kind.STILL ? 0 : first + frames, scale);
+        return new Shot(file, picture, kind, steady, kind == Kind.STILL ? 0 : first + frames, scale, point);
     }
 }

@@ -70,7 +70,9 @@ public final class EventCodec {
     static final Map<Class<? extends FilmChange>, String> FILM_CHANGES = Map.of(
             FilmChange.Framed.class, "framed",
             FilmChange.Paused.class, "paused",
-            FilmChange.CutAt.class, "cut-at");
+            FilmChange.CutAt.class, "cut-at",
+            FilmChange.SeenBy.class, "seen-by",
+            FilmChange.KeptPoint.class, "kept-point");
 
     private static final JsonMapper MAPPER = mapper();
     private static final ObjectWriter WRITER = MAPPER.writerFor(SessionEvent.class);

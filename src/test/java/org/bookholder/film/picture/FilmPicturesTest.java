@@ -27,6 +27,7 @@ import org.bookholder.footage.ffmpeg.FootageFile;
 import org.bookholder.footage.ffmpeg.PictureFile;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.CompletionLatch;
+import org.bookholder.session.FilmChoices;
 import org.bookholder.testing.Ffmpeg;
 import org.bookholder.testing.Scripts;
 import org.bookholder.timing.FrameRate;
@@ -241,6 +242,53 @@ final class FilmPicturesTest {
         return LongStream.range(from, from + count).mapToObj(n -> (int) n).toList();
     }
 
+    /** A dot at three quarters of the width and a quarter of the height. */
+    @Test
+    void thePointThatSomeoneChoseStaysInPlace() throws ProblemException {
+        Path film = Ffmpeg.make(
+                folder.resolve("dot.mp4"),
+                "-f",
+                "lavfi",
+                "-i",
+                "color=black:s=640x360:r=25",
+                "-t",
+                "1",
+                "-vf",
+                "drawbox=x=472:y=82:w=16:h=16:color=white:t=fill",
+                "-pix_fmt",
+                "yuv420p");
+        Shot shot = new Shot(film, PictureFile.look(film), true, 0, 150);
+        FilmChoices.Point dot = new FilmChoices.Point(750, 250);
+        assertThat(brightest(made(shot.around(dot), FrameRate.FPS_25, 5)))
+                .as("framed closer around the dot, in a film of 320 by 180")
+                .isEqualTo(new FilmChoices.Point(240, 45));
+        FilmChoices.Point eyes = brightest(made(shot, FrameRate.FPS_25, 5));
+        assertThat(eyes.across()).as("framed closer around the eyes").isCloseTo(280, within(1));
+        assertThat(eyes.down()).isCloseTo(38, within(1));
+    }
+
+    /** The middle of what is bright in the first picture, in pixels. */
+    private FilmChoices.Point brightest(Path film) {
+        Path gray = Ffmpeg.make(
+                folder.resolve("gray"), "-i", film.toString(), "-frames:v", "1", "-pix_fmt", "gray", "-f", "rawvideo");
+        try {
+            byte[] pixels = Files.readAllBytes(gray);
+            double count = 0;
+            double across = 0;
+            double down = 0;
+            for (int i = 0; i < pixels.length; i++) {
+                if ((pixels[i] & 0xff) > 127) {
+                    count++;
+                    across += i % 320 + 0.5;
+                    down += i / 320 + 0.5;
+                }
+            }
+            return new FilmChoices.Point((int) Math.round(across / count), (int) Math.round(down / count));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private Path numbered(String name, String rate, String... arguments) {
         int count = name.endsWith("MTS") ? 3 * COUNT : COUNT;
         return NumberedCamera.make(folder.resolve(name), count, rate, new short[0], arguments);
@@ -255,7 +303,10 @@ final class FilmPicturesTest {
 
     private Path made(Path film, FrameRate rate, boolean steady, long first, int count, int scale)
             throws ProblemException {
-        Shot shot = new Shot(film, PictureFile.look(film), steady, first, scale);
+        return made(new Shot(film, PictureFile.look(film), steady, first, scale), rate, count);
+    }
+
+    private Path made(Shot shot, FrameRate rate, int count) throws ProblemException {
         FilmClip clip = new FilmClip(1, 1, 0, 1, s(0), s(1), 0, count, Optional.of(shot), Optional.empty(), List.of());
         FilmFormat format = new FilmFormat(
                 "mp4", Encoding.H264, "yuv420p", 320, 180, rate, 1500, SoundEncoding.AAC, 128, 48_000, 2, -16, -1);

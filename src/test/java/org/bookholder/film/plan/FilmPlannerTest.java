@@ -122,6 +122,47 @@ final class FilmPlannerTest {
     }
 
     @Test
+    void anotherCameraShowsALineIfSomeoneWantsItAndTheSoundStays() {
+        FilmPlanner.Sources sources = sources(camera("a.mp4", 0, 0, 0, 60), camera("b.mp4", 5, 0, 0, 60));
+        FilmPlan plan = plan(
+                FrameRate.FPS_25,
+                sources,
+                clip(1, 1, 3),
+                shownBy("b.mp4", clip(2, 5, 8)),
+                clip(3, 9, 11),
+                clip(4, 12, 14));
+        assertThat(plan.clips().stream()
+                        .map(clip -> clip.shot().orElseThrow().file() + " "
+                                + clip.shot().orElseThrow().scale()))
+                .as("where the camera changes no framing has to")
+                .containsExactly("a.mp4 100", "b.mp4 100", "a.mp4 100", "a.mp4 112");
+        assertThat(plan.clips().get(1).shot().orElseThrow().first()).isEqualTo((5 + 5) * 25);
+        assertThat(plan.clips())
+                .allMatch(clip -> clip.heard().orElseThrow().file().equals(Path.of("a.mp4")));
+        assertThat(plan(FrameRate.FPS_25, sources, shownBy("gone.mp4", clip(1, 1, 3)))
+                        .clips()
+                        .get(0)
+                        .shot()
+                        .orElseThrow()
+                        .file())
+                .as("a camera that does not show it")
+                .isEqualTo(Path.of("a.mp4"));
+    }
+
+    private static Clip shownBy(String camera, Clip clip) {
+        return new Clip(
+                clip.take(),
+                clip.in(),
+                clip.out(),
+                clip.quietFrom(),
+                clip.quietTo(),
+                clip.attempts(),
+                clip.markers(),
+                clip.framing(),
+                Optional.of(camera));
+    }
+
+    @Test
     void aLineWithoutAnythingToUseIsACard() {
         Gap gap = new Gap(2, s(2), List.of());
         List<CutItem> cut = List.of(clip(1, 1, 3), gap, clip(3, 5, 8));
@@ -176,7 +217,7 @@ final class FilmPlannerTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
-        return new Camera(footage, PICTURE, place(start, drift, from, to));
+        return new Camera(footage, PICTURE, place(start, drift, from, to), FilmChoices.Point.EYES);
     }
 
     private static Placement place(double start, long drift, double from, double to) {
@@ -189,6 +230,15 @@ final class FilmPlannerTest {
 
     private static Clip clip(int line, double in, double out) {
         Attempt attempt = new Attempt(1, line, line, s(in + 0.1), s(out - 0.1), true, List.of(), List.of());
-        return new Clip(1, s(in), s(out), s(in), s(out), List.of(attempt), List.of(), FilmChoices.Framing.PLANNED);
+        return new Clip(
+                1,
+                s(in),
+                s(out),
+                s(in),
+                s(out),
+                List.of(attempt),
+                List.of(),
+                FilmChoices.Framing.PLANNED,
+                Optional.empty());
     }
 }

@@ -173,7 +173,8 @@ final class TimelineTest {
                 out,
                 List.of(complete(1, line, line, 3, in.seconds(), out.seconds())),
                 List.of(),
-                FilmChoices.Framing.PLANNED);
+                FilmChoices.Framing.PLANNED,
+                Optional.empty());
     }
 
     private static Media camera(String reel, long start, long drift, StreamTime to) {

@@ -2,6 +2,7 @@
 
 import { question } from './ask.js';
 import { count as counted, entries, said } from './filmline.js';
+import { choosePoint } from './filmpoint.js';
 import { hear, pieceOf, silent, showWave } from './filmwave.js';
 import { lasts } from './jobs.js';
 import { meant } from './keys.js';
@@ -103,9 +104,10 @@ function build() {
       el('p', { id: 'film-wrong', class: 'wrong', role: 'alert' }),
       el('div', { class: 'film-parts' },
         el('div', { class: 'film-left' },
-          el('video', { id: 'film-video', controls: true, preload: 'metadata', hidden: true, 'aria-label': 'The draft' }),
+          el('div', { id: 'film-picture' }, el('video', { id: 'film-video', controls: true, preload: 'metadata', hidden: true, 'aria-label': 'The draft' })),
           el('p', { id: 'film-draft-said', class: 'small' }),
           el('div', { id: 'film-wave', role: 'group', 'aria-label': 'Where the line begins and ends' }),
+          el('p', { id: 'film-files', class: 'small' }),
           el('div', { id: 'film-jobs' })),
         el('ul', { id: 'film-lines', role: 'listbox', tabindex: '0', 'aria-label': 'Lines of the script with what becomes of each in the film' })),
       el('div', { class: 'film-foot', role: 'toolbar', 'aria-label': 'What can be done' }, ...buttons()),
@@ -124,6 +126,8 @@ const ACTS = [
   { id: 'attempt', key: 'A', name: 'Other attempt', run: () => otherAttempt(), can: (line) => line.attempts.length > (line.used ? 1 : 0) },
   { id: 'leave', key: 'X', name: 'Leave the line out', run: () => decide({ do: 'leave' }), can: (line) => line.session >= 0 },
   { id: 'closer', key: 'Z', name: 'Closer', run: () => frame(), can: (line) => line.used?.seen && board.closest > 100 },
+  { id: 'point', key: 'P', name: 'Point to keep', run: () => startPoint(), can: (line) => line.used?.seen && board.closest > 100 && board.draft?.fresh },
+  { id: 'camera', key: 'C', name: 'Other camera', run: () => otherCamera(), can: (line) => line.cameras.length > 1 },
   { id: 'shorter', key: '-', name: 'Shorter pause', run: () => pause(-STEP), can: (line) => line.used?.pause !== undefined },
   { id: 'longer', key: '+', name: 'Longer pause', run: () => pause(STEP), can: (line) => line.used?.pause !== undefined },
   { id: 'undo', key: 'U', name: 'Undo', run: () => ask({ do: 'undo' }), can: () => Boolean(board.undo) },
@@ -136,6 +140,7 @@ const buttons = () => ACTS.map(({ id, key, name, main, run }) => el('button', { 
 function onKey(event) {
   if (byId('film').hidden || !board || !meant(event)) return;
   const { target, key } = event;
+  if (target.matches('.film-point')) return;
   if (target.matches('button, a, summary, video') && [' ', 'Enter'].includes(key)) return;
   if (target.matches('video, [role=slider]') && key.startsWith('Arrow')) return;
   const step = { ArrowDown: 1, ArrowUp: -1, Home: -Infinity, End: Infinity }[key];
@@ -193,6 +198,18 @@ function otherAttempt() {
 
 const frame = () => ask(({ line, used }) => used && { do: 'framing', line, framing: used.scale > 100 ? 'AS_SHOT' : 'CLOSER' });
 
+function otherCamera() {
+  ask(({ line, cameras, used }) => cameras.length > 1 && { do: 'camera', line, camera: cameras[(cameras.indexOf(used.camera) + 1) % cameras.length] },
+    (before, after) => `Line ${after.line} is shown by ${after.used.camera}.`);
+}
+
+function startPoint() {
+  const line = lineOf(current);
+  byId('film-video').pause();
+  put('film-said', 'Click the point that stays in place, or move it with the arrow keys and press Enter. Esc leaves it.');
+  choosePoint(byId('film-picture'), line.used, (point) => ask({ do: 'point', line: line.line, ...point }));
+}
+
 function pause(change) {
   ask(({ line, used, pauseSet }) => {
     if (used?.pause === undefined) return null;
@@ -239,6 +256,8 @@ function show() {
   put('film-closer', '');
   byId('film-closer').replaceChildren(line.used?.scale > 100 ? 'As shot' : 'Closer', ' ', el('kbd', {}, 'Z'));
   byId('film-leave').replaceChildren(line.out ? 'Put the line back' : 'Leave the line out', ' ', el('kbd', {}, 'X'));
+  byId('film-camera').hidden = !board.lines.some(({ cameras }) => cameras.length > 1);
+  put('film-files', line.used ? `Picture: ${line.used.camera ?? 'none'}. Sound: ${line.used.sound || 'none'}.` : '');
   byId('film-undo').title = board.undo ? `Undo: ${board.undo}` : '';
   byId('film-final').title = !board.filmed ? 'Match a camera\u2019s file first' : missing ? `Nothing to use for ${counted(board.missing)}` : '';
   showDraft();
