@@ -24,6 +24,7 @@ import org.bookholder.film.format.FilmFormat;
 import org.bookholder.film.picture.ClipStore;
 import org.bookholder.film.picture.FilmPictures;
 import org.bookholder.film.program.FfmpegRun;
+import org.bookholder.film.program.Pause;
 import org.bookholder.film.sound.FilmSound;
 import org.bookholder.film.sound.SoundFinish;
 import org.bookholder.film.words.FilmWords;
@@ -116,8 +117,9 @@ public final class FilmMaker {
                 FilmPictures pictures = pictures(store, place.path())) {
             // FFmpeg makes pictures while the sound is mixed here.
             sound = sound(work, pictures);
-            List<String> clips = pictures.make(made -> tell(SOUND, made), FilmMaker::rest);
-            whole = mux(work, clips.stream().map(store::file).toList(), sound, words);
+            Mux mux = new Mux(work, sound, words);
+            List<String> clips = clips(pictures, store, mux);
+            whole = mux.film(files(store, clips));
             store.keepOnly(Set.copyOf(clips), place.path());
         }
         Path file = UnusedName.move(whole, order.wanted().toAbsolutePath());
@@ -157,33 +159,90 @@ public final class FilmMaker {
         return new FilmPictures(order.plan(), order.format(), order.script(), order.draft(), FONT, store, work, atOnce);
     }
 
-    private Path mux(Path work, List<Path> clips, SoundFinish.Finished sound, FilmWords words)
-            throws ProblemException, IOException {
-        AtomicFiles files = new AtomicFiles(Access.OWNER);
-        files.write(
-                work.resolve("clips.txt"), clips.stream().map(FilmMaker::listed).collect(Collectors.joining()));
-        files.write(work.resolve("notes.txt"), words.notes(order.script().title()));
-        String captions = words.texts().subRip();
-        if (!captions.isEmpty()) {
-            files.write(work.resolve("captions.srt"), captions);
+    /** Makes the pictures; meanwhile the beginning can be seen of a film that somebody looks at. */
+    private List<String> clips(FilmPictures pictures, ClipStore store, Mux mux) throws ProblemException {
+        if (order.beginnings().isEmpty()) {
+            return pictures.make(made -> tell(SOUND, made), FilmMaker::rest);
         }
-        String name = "film." + order.format().container();
-        MuxCommand command = new MuxCommand(
-                order.format(),
-                "clips.txt",
-                SoundFinish.input(sound.file()),
-                captions.isEmpty() ? "" : "captions.srt",
-                "notes.txt",
-                order.language());
-        double all = Math.max(1, order.plan().frames());
-        try (FfmpegRun run = FfmpegRun.start("the film", command.to(name), work, "film.log")) {
-            while (run.runs()) {
+        Path folder = order.beginnings().get();
+        try (Beginning beginning = new Beginning(
+                order,
+                folder,
+                (clips, seconds) -> mux.beginning(clips, seconds, () -> {
+                    pictures.step();
+                    tell(SOUND, pictures.made());
+                }))) {
+            return pictures.make(made -> tell(SOUND, made), () -> {
+                List<String> ready = pictures.ready();
+                beginning.ready(files(store, ready), pictures.frames(ready.size()));
                 rest();
-                listener.accept(SOUND + PICTURES + (1 - SOUND - PICTURES) * run.frames() / all);
-            }
-            run.check();
+            });
         }
-        return work.resolve(name);
+    }
+
+    private static List<Path> files(ClipStore store, List<String> clips) {
+        return clips.stream().map(store::file).toList();
+    }
+
+    /** Puts pictures, sound and words together. */
+    private final class Mux {
+        private final Path work;
+        private final SoundFinish.Finished sound;
+        private final FilmWords words;
+
+        Mux(Path work, SoundFinish.Finished sound, FilmWords words) {
+            this.work = work;
+            this.sound = sound;
+            this.words = words;
+        }
+
+        Path film(List<Path> clips) throws ProblemException, IOException {
+            return made("film", clips, order.plan().length().seconds(), frames -> {
+                double all = Math.max(1, order.plan().frames());
+                listener.accept(SOUND + PICTURES + (1 - SOUND - PICTURES) * frames / all);
+            });
+        }
+
+        Path beginning(List<Path> clips, double seconds, Pause meanwhile) throws ProblemException, IOException {
+            Files.deleteIfExists(work.resolve("beginning." + order.format().container()));
+            return made("beginning", clips, seconds, frames -> meanwhile.rest());
+        }
+
+        private Path made(String stem, List<Path> clips, double seconds, Step step)
+                throws ProblemException, IOException {
+            AtomicFiles files = new AtomicFiles(Access.OWNER);
+            String list = stem + ".txt";
+            files.write(
+                    work.resolve(list), clips.stream().map(FilmMaker::listed).collect(Collectors.joining()));
+            files.write(work.resolve("notes.txt"), words.notes(order.script().title()));
+            String captions = words.texts().subRip();
+            if (!captions.isEmpty()) {
+                files.write(work.resolve("captions.srt"), captions);
+            }
+            String name = stem + "." + order.format().container();
+            MuxCommand command = new MuxCommand(
+                    order.format(),
+                    list,
+                    SoundFinish.input(sound.file()),
+                    captions.isEmpty() ? "" : "captions.srt",
+                    "notes.txt",
+                    order.language(),
+                    seconds);
+            try (FfmpegRun run = FfmpegRun.start("the film", command.to(name), work, stem + ".log")) {
+                while (run.runs()) {
+                    rest();
+                    step.made(run.frames());
+                }
+                run.check();
+            }
+            return work.resolve(name);
+        }
+    }
+
+    /** Is told how many pictures were put together. */
+    @FunctionalInterface
+    private interface Step {
+        void made(long frames) throws ProblemException;
     }
 
     /** A file as FFmpeg's lists name it. */

@@ -3,6 +3,7 @@ package org.bookholder.film;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.MissingResourceException;
+import java.util.Optional;
 import org.bookholder.film.format.FilmFormat;
 import org.bookholder.film.plan.FilmPlan;
 import org.bookholder.script.model.Script;
@@ -15,8 +16,15 @@ import org.bookholder.script.model.Script;
  * @param script the lesson
  * @param draft whether it is a draft: made quickly, with the numbers of lines burnt in
  * @param wanted the file's name; if it is taken the film gets the next one with a number
+ * @param beginnings the folder in which its beginning can be seen while it is made, on the same disk; empty if nobody looks
  */
-public record FilmOrder(FilmPlan plan, FilmFormat format, Script script, boolean draft, Path wanted) {
+public record FilmOrder(
+        FilmPlan plan, FilmFormat format, Script script, boolean draft, Path wanted, Optional<Path> beginnings) {
+    /** One whose beginning nobody looks at. */
+    public FilmOrder(FilmPlan plan, FilmFormat format, Script script, boolean draft, Path wanted) {
+        this(plan, format, script, draft, wanted, Optional.empty());
+    }
+
     /** The language of its captions, as MP4 names it; "und" if that is not known. */
     String language() {
         try {

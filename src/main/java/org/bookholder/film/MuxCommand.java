@@ -15,8 +15,16 @@ import org.bookholder.timing.FrameRate;
  * @param captions the captions as SubRip; empty if nothing is said
  * @param notes title and chapters
  * @param language the captions' language, as MP4 names it
+ * @param seconds how long it is: what comes later in sound and captions is left out
  */
-record MuxCommand(FilmFormat format, String clips, List<String> sound, String captions, String notes, String language) {
+record MuxCommand(
+        FilmFormat format,
+        String clips,
+        List<String> sound,
+        String captions,
+        String notes,
+        String language,
+        double seconds) {
     List<String> to(String file) {
         List<String> command = new ArrayList<>(List.of("-f", "concat", "-safe", "0", "-i", clips));
         command.addAll(sound);
@@ -34,6 +42,7 @@ record MuxCommand(FilmFormat format, String clips, List<String> sound, String ca
         if (!format.container().equals("mkv")) {
             command.addAll(List.of("-movflags", "+faststart"));
         }
+        command.addAll(List.of("-t", String.format(Locale.ROOT, "%.6f", seconds)));
         command.add(file);
         return command;
     }

@@ -7,9 +7,11 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
@@ -25,6 +27,9 @@ import org.bookholder.problem.ProblemException;
  */
 record DraftShelf(Path folder) {
     private static final String NOTE = "draft.json";
+
+    /** How the beginnings of a draft that is being made are named; there are never ten. */
+    private static final Pattern BEGUN = Pattern.compile("begun-\\d\\.mp4");
 
     /**
      * A draft.
@@ -56,6 +61,22 @@ record DraftShelf(Path folder) {
                     : Optional.empty();
         } catch (IOException e) {
             // Without a note there is no draft to be seen; one can be made.
+            return Optional.empty();
+        }
+    }
+
+    /** The longest beginning of a draft that is being made; empty if there is none. */
+    Optional<Draft> beginning() {
+        if (!Files.isDirectory(folder)) {
+            return Optional.empty();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file ->
+                            BEGUN.matcher(String.valueOf(file.getFileName())).matches())
+                    .max(Comparator.comparing(file -> String.valueOf(file.getFileName())))
+                    .map(file -> new Draft(file, ""));
+        } catch (IOException e) {
+            // The draft will be there in a moment.
             return Optional.empty();
         }
     }
@@ -99,7 +120,6 @@ record DraftShelf(Path folder) {
             Files.deleteIfExists(file);
         } catch (IOException e) {
             // Windows keeps a file that is being played; the next draft removes it.
-            return;
         }
     }
 }

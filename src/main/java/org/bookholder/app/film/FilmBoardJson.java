@@ -5,10 +5,12 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.function.Function;
+import org.bookholder.app.environment.Environment;
 import org.bookholder.film.format.FilmFormat;
 import org.bookholder.film.plan.PlacedCover;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.handoff.JsonNumbers;
+import org.bookholder.problem.ProblemException;
 import org.bookholder.session.FilmChoices;
 import org.bookholder.session.Take;
 import org.bookholder.wording.Labels;
@@ -66,6 +68,18 @@ public final class FilmBoardJson {
                 .ifPresent(draft -> root.putObject("draft")
                         .put("address", address.apply(last) + FilmService.FOLDER + "/" + draft.served())
                         .put("fresh", draft.madeFrom().equals(now)));
+        return root;
+    }
+
+    /** The beginning of a draft that is being made, if there is one. */
+    public static ObjectNode beginning(Path place, Environment here, Function<Path, String> address)
+            throws ProblemException {
+        FilmPlace film = FilmPlace.of(place, here);
+        Path last = film.sessions().get(film.sessions().size() - 1);
+        ObjectNode root = JSON.objectNode();
+        DraftShelf.of(last, film.lesson().isPresent())
+                .beginning()
+                .ifPresent(begun -> root.put("begun", address.apply(last) + FilmService.FOLDER + "/" + begun.served()));
         return root;
     }
 

@@ -85,7 +85,8 @@ public final class FilmService {
                         planning.format(),
                         planning.lesson(),
                         request.draft(),
-                        wanted(session, planning, shelf)),
+                        wanted(session, planning, shelf),
+                        request.draft() && request.out().isEmpty() ? Optional.of(shelf.folder()) : Optional.empty()),
                 clips(session));
         if (request.draft() && request.out().isEmpty()) {
             shelf.keep(made, planning.plan().fingerprint(planning.lesson()));

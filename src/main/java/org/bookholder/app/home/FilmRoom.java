@@ -62,6 +62,10 @@ final class FilmRoom {
     synchronized ObjectNode answer(JsonNode asked) throws ProblemException {
         Path place = paths.path(asked.path("place").asText());
         String what = asked.path("do").asText();
+        if (what.equals("beginning")) {
+            return FilmBoardJson.beginning(
+                    place, here, session -> courses.address(session).orElse(""));
+        }
         FilmBoard before = board(place, asked);
         if (what.equals("show")) {
             return shown(before);

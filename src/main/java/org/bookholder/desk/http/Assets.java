@@ -46,6 +46,7 @@ final class Assets {
             "picture.js",
             "film.css",
             "film.js",
+            "filmdraft.js",
             "filmline.js",
             "filmpoint.js",
             "filmwave.js",

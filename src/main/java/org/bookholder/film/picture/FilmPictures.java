@@ -120,6 +120,23 @@ public final class FilmPictures implements AutoCloseable {
         return !running.isEmpty();
     }
 
+    /** The names of the first clips that are whole. */
+    public List<String> ready() {
+        List<String> ready = new ArrayList<>();
+        for (String name : names) {
+            if (!store.has(name)) {
+                break;
+            }
+            ready.add(name);
+        }
+        return ready;
+    }
+
+    /** How many pictures so many of the first clips have. */
+    public long frames(int clips) {
+        return pieces.stream().limit(clips).mapToLong(PicturePiece::frames).sum();
+    }
+
     /** How many pictures have been made. */
     public long made() {
         return done + running.stream().mapToLong(work -> work.run().frames()).sum();

@@ -13,6 +13,7 @@ import org.bytedeco.ffmpeg.avutil.AVDictionaryEntry;
 import org.bytedeco.ffmpeg.global.avformat;
 import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.javacpp.BytePointer;
+import org.jspecify.annotations.Nullable;
 
 /** A file that FFmpeg has opened and looked into. Confined to one thread. */
 final class OpenFile implements AutoCloseable {
@@ -57,6 +58,7 @@ final class OpenFile implements AutoCloseable {
         try (BytePointer name =
                 new BytePointer(("file:" + path.toAbsolutePath() + "\0").getBytes(StandardCharsets.UTF_8))) {
             AVDictionary limits = limits(reader.orElse(KINDS));
+            @Nullable
             AVInputFormat format = reader.map(avformat::av_find_input_format).orElse(null);
             int opened = avformat.avformat_open_input(context, name, format, limits);
             avutil.av_dict_free(limits);

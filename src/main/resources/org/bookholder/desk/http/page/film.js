@@ -1,7 +1,8 @@
 // The film of a lesson: each line of the script with what becomes of it, and what can be done about that.
 
 import { question } from './ask.js';
-import { count as counted, entries, said } from './filmline.js';
+import { showDraft, watchDraft } from './filmdraft.js';
+import { count as counted, entries } from './filmline.js';
 import { choosePoint } from './filmpoint.js';
 import { hear, pieceOf, silent, showWave } from './filmwave.js';
 import { lasts } from './jobs.js';
@@ -50,6 +51,7 @@ export function filmChanged(now, act, has) {
   }
   if (has('jobs')) {
     cards(home, act);
+    watchDraft(home.jobs.some((job) => job.kind === 'film' && job.title === 'Draft' && lasts(job)), () => place);
     const done = home.jobs.filter((job) => job.kind === 'film' && !lasts(job)).map((job) => job.id).join();
     if (done !== made) {
       made = done;
@@ -260,18 +262,8 @@ function show() {
   put('film-files', line.used ? `Picture: ${line.used.camera ?? 'none'}. Sound: ${line.used.sound || 'none'}.` : '');
   byId('film-undo').title = board.undo ? `Undo: ${board.undo}` : '';
   byId('film-final').title = !board.filmed ? 'Match a camera\u2019s file first' : missing ? `Nothing to use for ${counted(board.missing)}` : '';
-  showDraft();
+  showDraft(board);
   showWave(byId('film-wave'), board, line, (edge, at) => ask({ do: 'cut', edge, at, line: line.line }));
-}
-
-function showDraft() {
-  const video = byId('film-video');
-  const { draft } = board;
-  video.hidden = !draft;
-  const address = draft?.address.split('/').map(encodeURIComponent).join('/');
-  if (draft && !video.src.endsWith(address)) video.src = address;
-  put('film-draft-said', !draft ? 'No draft yet. It is made in a small picture, and plays here.'
-    : draft.fresh ? `The draft, ${said(board)}` : 'This draft was made before your last change. Make a draft again: only what changed is made anew.');
 }
 
 // For code that inspects the page from outside, such as tests.

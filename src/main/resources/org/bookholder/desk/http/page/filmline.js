@@ -5,8 +5,6 @@ import { el, short } from './words.js';
 /** "line 3" or "lines 3, 5 and 8". */
 export const count = (lines) => (lines.length === 1 ? `line ${lines[0]}` : `lines ${lines.slice(0, -1).join(', ')} and ${lines.at(-1)}`);
 
-export const said = (board) => `${short(board.seconds)} long.`;
-
 /** The lines as options of a list; `choose` is called with the number of the one that is clicked. */
 export const entries = (board, current, choose) => board.lines.flatMap((line) => [
   ...board.covers.filter((cover) => cover.line === line.line).map(over), entry(line, board, current, choose)]);
