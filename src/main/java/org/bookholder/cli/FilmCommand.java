@@ -71,6 +71,9 @@ final class FilmCommand implements Callable<Integer> {
     @Option(names = "--title", description = "Begin with a card that says the lesson's title.")
     private boolean title;
 
+    @Option(names = "--cameras", description = "Change the camera at joins, where several show a line.")
+    private boolean cameras;
+
     @Option(names = "--enlarge", description = "Blow a small picture up to the size that the profile asks for.")
     private boolean enlarge;
 
@@ -107,7 +110,8 @@ final class FilmCommand implements Callable<Integer> {
                 enlarge,
                 Optional.ofNullable(profile),
                 !noCheck,
-                title);
+                title,
+                cameras);
         return InterruptibleCommand.run(terminal, "no film was made", stop -> make(request, stop));
     }
 

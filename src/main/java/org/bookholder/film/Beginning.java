@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.bookholder.files.DiskProblems;
+import org.bookholder.files.UnusedName;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -63,7 +64,7 @@ final class Beginning implements AutoCloseable {
         }
         Path file = file(++made);
         try {
-            Files.move(muxer.film(clips, seconds), file);
+            UnusedName.move(muxer.film(clips, seconds), file);
             next = MORE * seconds;
         } catch (IOException e) {
             throw DiskProblems.writing(file, e);

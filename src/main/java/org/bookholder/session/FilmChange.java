@@ -4,6 +4,11 @@ import org.bookholder.timing.StreamTime;
 
 /** One thing that was decided about what becomes of a line in the film. */
 public sealed interface FilmChange {
+    /** Whether it is about the session as a whole, which is line 0, and not about one of its lines. */
+    default boolean ofSession() {
+        return this instanceof KeptPoint || this instanceof HeardFrom;
+    }
+
     /** Calls the handler's method for this change and returns its result. */
     <T> T to(Handler<T> handler);
 
@@ -27,6 +32,9 @@ public sealed interface FilmChange {
 
         /** Receives {@link KeptPoint}. */
         T keptPoint(KeptPoint change);
+
+        /** Receives {@link HeardFrom}. */
+        T heardFrom(HeardFrom change);
     }
 
     /** How close the picture is framed from the join before the line on. */
@@ -95,6 +103,18 @@ public sealed interface FilmChange {
         @Override
         public <T> T to(Handler<T> handler) {
             return handler.keptPoint(this);
+        }
+    }
+
+    /**
+     * Which file is heard. It holds for the whole session, likewise.
+     *
+     * @param file the file's name, or what stands for the recordings of the takes
+     */
+    record HeardFrom(String file) implements FilmChange {
+        @Override
+        public <T> T to(Handler<T> handler) {
+            return handler.heardFrom(this);
         }
     }
 }

@@ -17,6 +17,7 @@ import org.bookholder.timing.StreamTime;
  * @param camera the name of the file of the camera that shows it; empty if nobody chose one
  * @param points for the session as a whole, which is line 0: the point of each camera's picture that stays in place, by the name of
  *     its file
+ * @param sound likewise for the session as a whole: the name of the file that is heard; empty if nobody chose one
  */
 public record FilmChoices(
         Framing framing,
@@ -24,7 +25,8 @@ public record FilmChoices(
         Optional<Place> in,
         Optional<Place> out,
         Optional<String> camera,
-        Map<String, Point> points) {
+        Map<String, Point> points,
+        Optional<String> sound) {
     /** The pause is as it was read, or as the film's rules say. */
     public static final int AS_READ = -1;
 
@@ -32,8 +34,8 @@ public record FilmChoices(
     public static final int LONGEST_PAUSE = 10_000;
 
     /** Nothing was decided. */
-    public static final FilmChoices NONE =
-            new FilmChoices(Framing.PLANNED, AS_READ, Optional.empty(), Optional.empty(), Optional.empty(), Map.of());
+    public static final FilmChoices NONE = new FilmChoices(
+            Framing.PLANNED, AS_READ, Optional.empty(), Optional.empty(), Optional.empty(), Map.of(), Optional.empty());
 
     /** Copies the map. */
     public FilmChoices {
@@ -109,32 +111,37 @@ public record FilmChoices(
         return change.to(new FilmChange.Handler<FilmChoices>() {
             @Override
             public FilmChoices framed(FilmChange.Framed framed) {
-                return new FilmChoices(framed.framing(), pause, in, out, camera, points);
+                return new FilmChoices(framed.framing(), pause, in, out, camera, points, sound);
             }
 
             @Override
             public FilmChoices paused(FilmChange.Paused paused) {
-                return new FilmChoices(framing, paused.millis(), in, out, camera, points);
+                return new FilmChoices(framing, paused.millis(), in, out, camera, points, sound);
             }
 
             @Override
             public FilmChoices cutAt(FilmChange.CutAt cut) {
                 Optional<Place> place = Optional.of(new Place(cut.take(), cut.ordinal(), cut.place()));
                 return cut.edge() == Edge.IN
-                        ? new FilmChoices(framing, pause, place, out, camera, points)
-                        : new FilmChoices(framing, pause, in, place, camera, points);
+                        ? new FilmChoices(framing, pause, place, out, camera, points, sound)
+                        : new FilmChoices(framing, pause, in, place, camera, points, sound);
             }
 
             @Override
             public FilmChoices seenBy(FilmChange.SeenBy seen) {
-                return new FilmChoices(framing, pause, in, out, Optional.of(seen.camera()), points);
+                return new FilmChoices(framing, pause, in, out, Optional.of(seen.camera()), points, sound);
             }
 
             @Override
             public FilmChoices keptPoint(FilmChange.KeptPoint kept) {
                 Map<String, Point> all = new HashMap<>(points);
                 all.put(kept.camera(), kept.point());
-                return new FilmChoices(framing, pause, in, out, camera, all);
+                return new FilmChoices(framing, pause, in, out, camera, all, sound);
+            }
+
+            @Override
+            public FilmChoices heardFrom(FilmChange.HeardFrom heard) {
+                return new FilmChoices(framing, pause, in, out, camera, points, Optional.of(heard.file()));
             }
         });
     }

@@ -44,5 +44,10 @@ final class FilmChoiceText {
         public String keptPoint(FilmChange.KeptPoint change) {
             return "point that stays in place in " + change.camera();
         }
+
+        @Override
+        public String heardFrom(FilmChange.HeardFrom change) {
+            return "sound of " + change.file();
+        }
     }
 }

@@ -214,6 +214,7 @@ public final class SessionEvents {
                 Combinators.combine(ordinals(), ordinals(), Arbitraries.of(FilmChoices.Edge.class), times())
                         .as(FilmChange.CutAt::new),
                 texts().map(FilmChange.SeenBy::new),
+                texts().map(FilmChange.HeardFrom::new),
                 Combinators.combine(texts(), thousandths(), thousandths())
                         .as((camera, across, down) ->
                                 new FilmChange.KeptPoint(camera, new FilmChoices.Point(across, down))));

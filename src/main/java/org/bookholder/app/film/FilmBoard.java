@@ -2,6 +2,7 @@ package org.bookholder.app.film;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.bookholder.app.session.LessonLines;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.Shot;
+import org.bookholder.film.plan.Track;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.ScriptLine;
@@ -45,6 +47,7 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
      * @param tried its attempts in that session
      * @param choices what was decided about it
      * @param cameras the names of the files of all cameras that show its place in the take, the one to prefer first
+     * @param sounds the names of all that it can be heard from, likewise
      */
     public record Line(
             int number,
@@ -56,7 +59,8 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
             Optional<Used> used,
             List<Attempt> tried,
             FilmChoices choices,
-            List<String> cameras) {}
+            List<String> cameras,
+            List<String> sounds) {}
 
     /**
      * The place of a line in the film.
@@ -164,13 +168,23 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
                 notes.map(LineNotes::attempts).orElse(List.of()),
                 state.map(s -> s.remarks().film(home.orElseThrow().line())).orElse(FilmChoices.NONE),
                 used.map(u -> cameras(planning, home.orElseThrow().session(), u))
-                        .orElse(List.of()));
+                        .orElse(List.of()),
+                used.map(u -> sounds(planning, home.orElseThrow().session(), u)).orElse(List.of()));
     }
 
     private static List<String> cameras(FilmPlanning planning, int session, Used used) {
         return planning.sources().get(session).cameras().stream()
                 .filter(camera -> camera.shows(used.attempt().take(), used.in()))
                 .map(camera -> camera.footage().name())
+                .distinct()
+                .toList();
+    }
+
+    private static List<String> sounds(FilmPlanning planning, int session, Used used) {
+        return planning.sources().get(session).tracks().stream()
+                .filter(track -> track.has(used.attempt().take(), used.in()))
+                .sorted(Comparator.comparing(Track::kind))
+                .map(track -> FilmFootage.name(track.file(), track.kind()))
                 .distinct()
                 .toList();
     }
@@ -224,7 +238,9 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
                 before.map(end -> voice.since(end)),
                 clip.shot().map(shot -> name(shot.file())),
                 clip.shot().map(Shot::point).orElse(FilmChoices.Point.EYES),
-                clip.heard().map(heard -> name(heard.file())).orElse(""));
+                clip.heard()
+                        .map(heard -> FilmFootage.name(heard.file(), heard.kind()))
+                        .orElse(""));
     }
 
     private static StreamTime inFilm(FilmPlanning planning, FilmClip clip, StreamTime time) {

@@ -114,6 +114,8 @@ public final class FilmBoardJson {
         node.put("pauseSet", choices.pause());
         ArrayNode cameras = node.putArray("cameras");
         line.cameras().forEach(cameras::add);
+        ArrayNode sounds = node.putArray("sounds");
+        line.sounds().forEach(sounds::add);
         line.used().ifPresent(used -> {
             node.put(
                     "moved",

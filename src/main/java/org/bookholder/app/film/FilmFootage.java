@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.film.plan.Camera;
 import org.bookholder.film.plan.FilmPlanner;
@@ -26,7 +27,15 @@ final class FilmFootage {
     /** A file that is shorter than when it was matched by more than this many seconds was cut short. */
     private static final double SHORTER = 0.5;
 
+    /** Stands for the recordings of all takes where others have a file's name. */
+    static final String TAKES = "the take's recording";
+
     private FilmFootage() {}
+
+    /** The name of what a track is heard from: its file's, or {@link #TAKES}. */
+    static String name(Path file, Track.Kind kind) {
+        return kind == Track.Kind.TAKE ? TAKES : String.valueOf(file.getFileName());
+    }
 
     /**
      * The files of a session.
@@ -36,6 +45,7 @@ final class FilmFootage {
     static FilmPlanner.Sources of(StoredSession kept) throws ProblemException {
         Path session = kept.folder().path();
         List<PlacedFootage> noted = FootageNotes.read(session);
+        Optional<String> sound = kept.state().remarks().film(0).sound();
         List<Camera> cameras = new ArrayList<>();
         List<Track> tracks = new ArrayList<>();
         for (PlacedFootage placed : noted) {
@@ -52,13 +62,17 @@ final class FilmFootage {
             }
             Track.Kind kind = footage.picture().isPresent() ? Track.Kind.CAMERA : Track.Kind.RECORDER;
             if (footage.sound().isPresent()) {
-                placed.placements().forEach(p -> tracks.add(new Track(footage.file(), kind, p)));
+                placed.placements()
+                        .forEach(p -> tracks.add(
+                                new Track(footage.file(), kind, p, sound.equals(Optional.of(footage.name())))));
             }
         }
         for (Take take : kept.state().takes().all()) {
             Path file = kept.folder().takeFile(take.number());
             if (TakeFile.holdsSound(file)) {
-                tracks.add(new Track(file, Track.Kind.TAKE, Placement.whole(take.number(), take.start(), take.end())));
+                boolean wanted = sound.equals(Optional.of(TAKES));
+                Placement whole = Placement.whole(take.number(), take.start(), take.end());
+                tracks.add(new Track(file, Track.Kind.TAKE, whole, wanted));
             }
         }
         return new FilmPlanner.Sources(cameras, tracks);

@@ -16,6 +16,7 @@ import java.util.Set;
  * @param profile the delivery profile's file; empty for the course's, or the usual one
  * @param check whether a final film is checked, words and all, when it is made
  * @param title whether it begins with a card that says its title
+ * @param cameras whether the camera changes at joins, where several show a line
  */
 public record FilmRequest(
         Path place,
@@ -26,8 +27,9 @@ public record FilmRequest(
         boolean enlarge,
         Optional<Path> profile,
         boolean check,
-        boolean title) {
-    /** One without a title. */
+        boolean title,
+        boolean cameras) {
+    /** One without a title, seen by one camera. */
     public FilmRequest(
             Path place,
             Optional<Path> out,
@@ -37,7 +39,7 @@ public record FilmRequest(
             boolean enlarge,
             Optional<Path> profile,
             boolean check) {
-        this(place, out, draft, leaveOut, alternate, enlarge, profile, check, false);
+        this(place, out, draft, leaveOut, alternate, enlarge, profile, check, false, false);
     }
 
     /** Copies the set. */

@@ -105,7 +105,8 @@ final class FilmRoom {
                         false,
                         Optional.empty(),
                         false,
-                        asked.path("title").asBoolean(false)));
+                        asked.path("title").asBoolean(false),
+                        asked.path("cameras").asBoolean(false)));
     }
 
     private ObjectNode shown(FilmBoard board) {
@@ -143,6 +144,7 @@ final class FilmRoom {
             case "pause" -> new Remark.Filmed(line.own(), pause(asked, line));
             case "cut" -> new Remark.Filmed(line.own(), cut(asked, line));
             case "camera" -> new Remark.Filmed(line.own(), camera(asked, line));
+            case "sound" -> new Remark.Filmed(0, sound(asked, line));
             case "point" -> new Remark.Filmed(0, point(asked, line));
             default -> throw new ProblemException("there is no such action", "the film", "load the page again");
         };
@@ -213,6 +215,14 @@ final class FilmRoom {
             throw new ProblemException("no such camera shows this line", "line " + line.number(), "look again");
         }
         return new FilmChange.SeenBy(camera);
+    }
+
+    private static FilmChange sound(JsonNode asked, FilmBoard.Line line) throws ProblemException {
+        String sound = asked.path("sound").asText();
+        if (!line.sounds().contains(sound)) {
+            throw new ProblemException("this line cannot be heard there", "line " + line.number(), "look again");
+        }
+        return new FilmChange.HeardFrom(sound);
     }
 
     private static FilmChange point(JsonNode asked, FilmBoard.Line line) throws ProblemException {

@@ -38,7 +38,8 @@ record FilmWork(WorkPlace place) implements WorkList.Maker {
                 request.on("enlarge"),
                 request.optionalPath("profile"),
                 true,
-                request.on("title"));
+                request.on("title"),
+                request.on("cameras"));
         return new Job(
                 "film", film.draft() ? "Draft" : "Film", Names.of(session), true, "no film was made", control -> {
                     for (Path each : FilmPlace.of(session, place.here()).sessions()) {

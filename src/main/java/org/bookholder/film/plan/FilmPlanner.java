@@ -36,6 +36,7 @@ public final class FilmPlanner {
     /** For each clip, whether more than one camera shows its beginning. */
     private final List<Boolean> several = new ArrayList<>();
 
+    private final boolean changing;
     private long now;
 
     /**
@@ -45,10 +46,13 @@ public final class FilmPlanner {
      * @param tracks files with sound, likewise within each kind
      */
     public record Sources(List<Camera> cameras, List<Track> tracks) {
-        /** Copies the lists and puts the better kinds of tracks first. */
+        /** Copies the lists and puts the track that someone wants first, then the better kinds. */
         public Sources {
             cameras = List.copyOf(cameras);
-            tracks = tracks.stream().sorted(Comparator.comparing(Track::kind)).toList();
+            tracks = tracks.stream()
+                    .sorted(Comparator.comparing((Track track) -> !track.wanted())
+                            .thenComparing(Track::kind))
+                    .toList();
         }
     }
 
@@ -61,8 +65,20 @@ public final class FilmPlanner {
      */
     public record Piece(CutItem item, Sources sources, int session) {}
 
-    private FilmPlanner(FrameRate rate) {
+    /**
+     * What is wished of a film.
+     *
+     * @param title whether it begins with a card that says its title
+     * @param cameras whether the camera changes at joins, where several show a line
+     */
+    public record Wishes(boolean title, boolean cameras) {
+        /** Nothing. */
+        public static final Wishes NONE = new Wishes(false, false);
+    }
+
+    private FilmPlanner(FrameRate rate, boolean changing) {
         this.rate = rate;
+        this.changing = changing;
     }
 
     /**
@@ -71,11 +87,11 @@ public final class FilmPlanner {
      * @param pieces the cut, in order
      * @param rate the film's pictures a second
      * @param framing how the framing alternates where two pieces of one shot meet
-     * @param title whether it begins with a card that says its title
+     * @param wishes what else is wished
      */
-    public static FilmPlan plan(List<Piece> pieces, FrameRate rate, PunchIn framing, boolean title) {
-        FilmPlanner planner = new FilmPlanner(rate);
-        if (title) {
+    public static FilmPlan plan(List<Piece> pieces, FrameRate rate, PunchIn framing, Wishes wishes) {
+        FilmPlanner planner = new FilmPlanner(rate, wishes.cameras());
+        if (wishes.title()) {
             planner.add(FilmClip.title(rate.nearestFrame(TITLE.ticks())), FilmChoices.Framing.PLANNED, false);
         }
         for (Piece piece : pieces) {
@@ -113,19 +129,30 @@ public final class FilmPlanner {
 
     private void add(Piece piece, Clip clip) {
         StreamTime from = clip.in();
+        Optional<Path> before = last();
         while (from.isBefore(clip.out())) {
             StreamTime at = from;
             Optional<Camera> camera = piece.sources().cameras().stream()
                     .filter(c -> shows(c.placement(), clip.take(), at))
-                    // The one that someone wants, if it shows the place.
-                    .min(Comparator.comparing(
-                            c -> !clip.camera().equals(Optional.of(c.footage().name()))));
+                    // The one that someone wants, if it shows the place; then another one than before the join, if that
+                    // is wished.
+                    .min(Comparator.<Camera, Boolean>comparing(c -> !clip.camera()
+                                    .equals(Optional.of(c.footage().name())))
+                            .thenComparing(c -> changing
+                                    && before.equals(Optional.of(c.footage().file()))));
             StreamTime to = camera.isPresent()
                     ? bridged(clip, camera.get().placement().to())
                     : bridged(clip, nextCamera(piece.sources(), clip, at));
             add(piece, clip, camera, at, to);
             from = to;
         }
+    }
+
+    /** The file that shows the clip before; empty if there is none. */
+    private Optional<Path> last() {
+        return clips.isEmpty()
+                ? Optional.empty()
+                : clips.get(clips.size() - 1).shot().map(Shot::file);
     }
 
     /** The end of a piece; a remainder of the clip that is too short for one of its own belongs to it. */

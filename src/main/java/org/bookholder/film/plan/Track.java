@@ -2,6 +2,7 @@ package org.bookholder.film.plan;
 
 import java.nio.file.Path;
 import org.bookholder.footage.Placement;
+import org.bookholder.timing.StreamTime;
 
 /**
  * A file in which a take can be heard.
@@ -9,8 +10,19 @@ import org.bookholder.footage.Placement;
  * @param file the file
  * @param kind what recorded it
  * @param placement where the take lies in it
+ * @param wanted whether someone wants to hear this one
  */
-public record Track(Path file, Kind kind, Placement placement) {
+public record Track(Path file, Kind kind, Placement placement, boolean wanted) {
+    /** One that nobody chose. */
+    public Track(Path file, Kind kind, Placement placement) {
+        this(file, kind, placement, false);
+    }
+
+    /** Whether it has that moment of a take. */
+    public boolean has(int take, StreamTime at) {
+        return placement.take() == take && !at.isBefore(placement.from()) && at.isBefore(placement.to());
+    }
+
     /** What recorded it, the best first. */
     public enum Kind {
         /** A recorder's file, without a picture. */

@@ -72,7 +72,8 @@ public final class EventCodec {
             FilmChange.Paused.class, "paused",
             FilmChange.CutAt.class, "cut-at",
             FilmChange.SeenBy.class, "seen-by",
-            FilmChange.KeptPoint.class, "kept-point");
+            FilmChange.KeptPoint.class, "kept-point",
+            FilmChange.HeardFrom.class, "heard-from");
 
     private static final JsonMapper MAPPER = mapper();
     private static final ObjectWriter WRITER = MAPPER.writerFor(SessionEvent.class);

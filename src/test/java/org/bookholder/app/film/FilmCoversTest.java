@@ -150,8 +150,8 @@ final class FilmCoversTest {
     }
 
     private FilmResult film(boolean draft, boolean title) throws ProblemException {
-        FilmRequest request =
-                new FilmRequest(lesson, Optional.empty(), draft, Set.of(), true, false, Optional.empty(), false, title);
+        FilmRequest request = new FilmRequest(
+                lesson, Optional.empty(), draft, Set.of(), true, false, Optional.empty(), false, title, false);
         return new FilmService(here, request, progress -> {}, Interruption.NONE).make();
     }
 

@@ -107,7 +107,8 @@ final class FilmPlannerTest {
             cut.add(clip(line, line * 17.77, line * 17.77 + 9.3331));
         }
         Camera camera = camera("a.mp4", 2, 40_000, 0, 7200);
-        FilmPlan plan = FilmPlanner.plan(pieces(sources(camera), cut), FrameRate.FPS_29_97, CLOSER, false);
+        FilmPlan plan =
+                FilmPlanner.plan(pieces(sources(camera), cut), FrameRate.FPS_29_97, CLOSER, FilmPlanner.Wishes.NONE);
         long frames = 0;
         for (FilmClip clip : plan.clips()) {
             assertThat(clip.start()).isEqualTo(frames);
@@ -149,6 +150,28 @@ final class FilmPlannerTest {
                 .isEqualTo(Path.of("a.mp4"));
     }
 
+    @Test
+    void theCameraChangesAtJoinsIfWishedAndTheSoundIsThatWhichSomeoneWants() {
+        Camera first = camera("a.mp4", 0, 0, 0, 60);
+        Camera second = camera("b.mp4", 5, 0, 0, 60);
+        FilmPlanner.Sources sources = new FilmPlanner.Sources(
+                List.of(first, second),
+                List.of(
+                        track("rec.wav", Kind.RECORDER, place(0, 0, 0, 60)),
+                        new Track(Path.of("b.mp4"), Kind.CAMERA, second.placement(), true)));
+        FilmPlan plan = FilmPlanner.plan(
+                pieces(sources, List.of(clip(1, 1, 3), clip(2, 5, 8), clip(3, 9, 11))),
+                FrameRate.FPS_25,
+                CLOSER,
+                new FilmPlanner.Wishes(false, true));
+        assertThat(plan.clips().stream()
+                        .map(clip -> clip.shot().orElseThrow().file() + " "
+                                + clip.shot().orElseThrow().scale()))
+                .containsExactly("a.mp4 100", "b.mp4 100", "a.mp4 100");
+        assertThat(plan.clips())
+                .allMatch(clip -> clip.heard().orElseThrow().file().equals(Path.of("b.mp4")));
+    }
+
     private static Clip shownBy(String camera, Clip clip) {
         return new Clip(
                 clip.take(),
@@ -167,7 +190,7 @@ final class FilmPlannerTest {
         Gap gap = new Gap(2, s(2), List.of());
         List<CutItem> cut = List.of(clip(1, 1, 3), gap, clip(3, 5, 8));
         FilmPlanner.Sources sources = sources(camera("a.mp4", 0, 0, 0, 60));
-        FilmPlan shown = FilmPlanner.plan(pieces(sources, cut), FrameRate.FPS_25, CLOSER, false);
+        FilmPlan shown = FilmPlanner.plan(pieces(sources, cut), FrameRate.FPS_25, CLOSER, FilmPlanner.Wishes.NONE);
         assertThat(shown.missing()).containsExactly(2);
         assertThat(shown.frames()).isEqualTo(50 + 50 + 75);
     }
@@ -190,7 +213,7 @@ final class FilmPlannerTest {
     }
 
     private static FilmPlan plan(FrameRate rate, FilmPlanner.Sources sources, Clip... clips) {
-        return FilmPlanner.plan(pieces(sources, List.of(clips)), rate, CLOSER, false);
+        return FilmPlanner.plan(pieces(sources, List.of(clips)), rate, CLOSER, FilmPlanner.Wishes.NONE);
     }
 
     private static List<FilmPlanner.Piece> pieces(FilmPlanner.Sources sources, List<? extends CutItem> items) {

@@ -101,6 +101,7 @@ function build() {
         el('p', { id: 'film-standing', class: 'small' }),
         el('details', {}, el('summary', {}, 'More choices'),
           tick('film-title', 'Begin with a card that says the title', () => load()),
+          tick('film-cameras', 'Change the camera at joins, where several show a line', () => load()),
           tick('film-as-shot', 'Never frame closer to hide a cut', () => load()),
           tick('film-enlarge', 'Blow a small picture up to the size that the profile asks for'))),
       el('p', { id: 'film-wrong', class: 'wrong', role: 'alert' }),
@@ -130,6 +131,7 @@ const ACTS = [
   { id: 'closer', key: 'Z', name: 'Closer', run: () => frame(), can: (line) => line.used?.seen && board.closest > 100 },
   { id: 'point', key: 'P', name: 'Point to keep', run: () => startPoint(), can: (line) => line.used?.seen && board.closest > 100 && board.draft?.fresh },
   { id: 'camera', key: 'C', name: 'Other camera', run: () => otherCamera(), can: (line) => line.cameras.length > 1 },
+  { id: 'sound', key: 'S', name: 'Other sound', run: () => otherSound(), can: (line) => line.sounds.length > 1 },
   { id: 'shorter', key: '-', name: 'Shorter pause', run: () => pause(-STEP), can: (line) => line.used?.pause !== undefined },
   { id: 'longer', key: '+', name: 'Longer pause', run: () => pause(STEP), can: (line) => line.used?.pause !== undefined },
   { id: 'undo', key: 'U', name: 'Undo', run: () => ask({ do: 'undo' }), can: () => Boolean(board.undo) },
@@ -166,7 +168,7 @@ function ask(wish, told = () => '') {
     const what = typeof wish === 'function' ? wish(lineOf(number)) : wish;
     if (!what) return;
     const answer = await question('film', { place: asked, asShot: byId('film-as-shot').checked,
-      title: byId('film-title').checked, ...what });
+      title: byId('film-title').checked, cameras: byId('film-cameras').checked, ...what });
     if (asked !== place) return;
     put('film-wrong', answer.trouble ?? '');
     if (answer.trouble) {
@@ -205,6 +207,12 @@ function otherCamera() {
     (before, after) => `Line ${after.line} is shown by ${after.used.camera}.`);
 }
 
+/** Which file is heard is decided for the whole session. */
+function otherSound() {
+  ask(({ line, sounds, used }) => sounds.length > 1 && { do: 'sound', line, sound: sounds[(sounds.indexOf(used.sound) + 1) % sounds.length] },
+    (before, after) => `The sound is that of ${after.used.sound}.`);
+}
+
 function startPoint() {
   const line = lineOf(current);
   byId('film-video').pause();
@@ -229,7 +237,7 @@ function hearLine() {
 
 function make(final) {
   question('work', { kind: 'film', form: { session: place, final, asShot: byId('film-as-shot').checked,
-    title: byId('film-title').checked, enlarge: byId('film-enlarge').checked } }).then((answer) => {
+    title: byId('film-title').checked, cameras: byId('film-cameras').checked, enlarge: byId('film-enlarge').checked } }).then((answer) => {
     put('film-wrong', answer.trouble ?? '');
     if (answer.trouble) return;
     put('film-said', final ? 'The film is being made.' : 'A draft is being made.');
@@ -259,6 +267,7 @@ function show() {
   byId('film-closer').replaceChildren(line.used?.scale > 100 ? 'As shot' : 'Closer', ' ', el('kbd', {}, 'Z'));
   byId('film-leave').replaceChildren(line.out ? 'Put the line back' : 'Leave the line out', ' ', el('kbd', {}, 'X'));
   byId('film-camera').hidden = !board.lines.some(({ cameras }) => cameras.length > 1);
+  byId('film-sound').hidden = !board.lines.some(({ sounds }) => sounds.length > 1);
   put('film-files', line.used ? `Picture: ${line.used.camera ?? 'none'}. Sound: ${line.used.sound || 'none'}.` : '');
   byId('film-undo').title = board.undo ? `Undo: ${board.undo}` : '';
   byId('film-final').title = !board.filmed ? 'Match a camera\u2019s file first' : missing ? `Nothing to use for ${counted(board.missing)}` : '';

@@ -42,6 +42,7 @@ function becomes(line, board) {
     line.listen ? `listen: ${line.listen}` : '',
     used.pause !== undefined ? `${used.pause.toFixed(2)} s of quiet before${line.pauseSet >= 0 ? ', set' : ''}` : '',
     line.moved ? 'cut by hand' : '',
+    line.cameras.length > 1 && used.camera !== line.cameras[0] ? `shown by ${used.camera}` : '',
     used.seen || !board.filmed ? '' : 'no camera shows it',
   ].filter(Boolean);
 }
