@@ -64,7 +64,7 @@ final class CoursePageTest {
 
     @Test
     void allSessionsAndTheirPickupsAreListedAndEachOpens() throws IOException {
-        assertThat(browser.text("#list")).contains("1 A lesson", "1 take", "00:18", "4 of 6 lines", "4 to pick up");
+        assertThat(browser.text("#list")).contains("1 · A lesson", "1 take", "00:18", "4 of 6 lines", "4 to pick up");
         assertThat(rows("#list td.name")).isEqualTo(2);
         browser.lookAtEverySize("course-sessions");
         browser.press("2");

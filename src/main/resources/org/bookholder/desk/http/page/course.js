@@ -128,7 +128,7 @@ function showSessions() {
   const lessons = [...new Map(course.sessions.map((s) => [`${s.number} ${s.lesson}`, s])).values()]
     .sort((a, b) => a.number - b.number || a.lesson.localeCompare(b.lesson));
   const tables = lessons.map((lesson) => el('table', {},
-    el('caption', {}, lesson.number ? `${lesson.number}  ${lesson.lesson}` : lesson.lesson),
+    el('caption', {}, lesson.number ? `${lesson.number} · ${lesson.lesson}` : lesson.lesson),
     el('tbody', {},
       el('tr', {}, el('th', { scope: 'col' }, 'Began'), el('th', { scope: 'col', class: 'n' }, 'Takes'),
         el('th', { scope: 'col', class: 'n' }, 'Length'), el('th', { scope: 'col', class: 'n' }, 'Read'),
