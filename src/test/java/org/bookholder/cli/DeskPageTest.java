@@ -207,6 +207,8 @@ final class DeskPageTest {
         until(() -> state().following().position().line() == line + 1);
         browser.press(Keys.ESCAPE);
         browser.until("!document.querySelector('.row.selected')");
+        // A person would not cut a take at the very moment at which it appears.
+        browser.until("deskState.seenTake.value() === 2");
         browser.press("c");
         until(() -> !state().takes().rolling() && reading.progress().behind().ticks() == 0);
         assertShows(browser, state());

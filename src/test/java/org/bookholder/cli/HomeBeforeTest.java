@@ -69,6 +69,8 @@ final class HomeBeforeTest {
         browser.click("#w-full-screen");
         browser.until("document.querySelector('.window-small g').getAttribute('transform')?.includes('scale(-1 1)')");
         browser.press(Keys.TAB);
+        browser.until("homeState.settings.find((group) => group.name === 'window')"
+                + ".fields.find((field) => field.name === 'full-screen').value === 'no'");
         assertThat(folder.resolve("settings/window.txt"))
                 .content()
                 .contains("monitor: 2", "mirror: yes", "full-screen: no");

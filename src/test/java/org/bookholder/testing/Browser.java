@@ -25,7 +25,6 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.Rectangle;
 import org.openqa.selenium.StaleElementReferenceException;
-import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -134,9 +133,18 @@ public final class Browser implements AutoCloseable {
 
     /**
      * Presses keys as a person does, on whatever has the focus. A thing that has just been hidden keeps it until the page is drawn
-     * the next time, and the driver refuses to press a key on what can't be seen.
+     * the next time, and the driver refuses to press a key on what can't be seen. If the page was laid anew between finding the
+     * thing and pressing, no key was pressed, and what has the focus now gets it.
      */
     public void press(CharSequence keys) {
+        try {
+            pressOnce(keys);
+        } catch (StaleElementReferenceException laidAnew) {
+            pressOnce(keys);
+        }
+    }
+
+    private void pressOnce(CharSequence keys) {
         until("document.activeElement?.checkVisibility()");
         driver.switchTo().activeElement().sendKeys(keys);
     }
@@ -203,10 +211,14 @@ public final class Browser implements AutoCloseable {
                 .perform();
     }
 
+    /**
+     * Types over what stands in a field, as a person does. Emptying it first would be a change of its own, whose answer may lay the
+     * page anew before anything is typed.
+     */
     public void type(String selector, CharSequence... keys) {
-        WebElement field = driver.findElement(By.cssSelector(selector));
-        field.clear();
-        field.sendKeys(keys);
+        CharSequence[] all = Stream.concat(Stream.of(Keys.chord(Keys.CONTROL, "a")), Stream.of(keys))
+                .toArray(CharSequence[]::new);
+        driver.findElement(By.cssSelector(selector)).sendKeys(all);
     }
 
     /** Puts a value into a field in one go, as a choice of the browser's does. */
