@@ -2,6 +2,7 @@ package org.bookholder.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bookholder.app.environment.Environment;
@@ -64,6 +65,7 @@ final class DemoCommand implements Callable<Integer> {
         WindowWish wish = window.over(WindowPreferences.of(here, script).wish());
         ReadingRequest request = new ReadingRequest(
                 script,
+                List.of(),
                 Optional.empty(),
                 Optional.ofNullable(session),
                 true,

@@ -30,8 +30,8 @@ import picocli.CommandLine.Parameters;
             "Read a lesson to the camera. The reading window follows your voice; afterwards you get the list of lines "
                     + "to pick up.",
             "In the window, K shows what each key does. Close it or press Ctrl-C to end. Without a window, Enter ends"
-                    + " too, and a letter with Enter steers: H hold or go on, C cut, N next take, R pickup round, L leave"
-                    + " its line, A the line again, B break, G next lesson, O aim at your pace."
+                + " too, and a letter with Enter steers: H hold or go on, C cut, N next take, R pickup round, L leave"
+                + " its line, A the line again, B break, G next lesson, O aim at your pace."
         })
 final class ReadCommand implements Callable<Integer> {
     private final Environment here;
@@ -87,6 +87,9 @@ final class ReadCommand implements Callable<Integer> {
             description = "Who reads, if several people do at this machine: breaks are counted for each of them.")
     private @Nullable String presenter;
 
+    @Mixin
+    private final SpeakerOption speakers = new SpeakerOption();
+
     @Option(names = "--no-window", description = "Show progress in the terminal only.")
     private boolean noWindow;
 
@@ -122,9 +125,10 @@ final class ReadCommand implements Callable<Integer> {
             lessons.addAll(Files.isDirectory(script) ? RunningOrder.of(script, here) : List.of(script));
         }
         check(lessons);
-        int from = anew || lessons.size() == 1 ? 0 : LessonSequence.brokenOff(here, lessons);
+        int from = anew || lessons.size() == 1 ? 0 : LessonSequence.brokenOff(here, lessons, speakers.names());
         List<Path> left = lessons.subList(from, lessons.size());
-        return TerminalReading.run(here, terminal, left, place -> request(left.get(place), place == 0), verbose);
+        return TerminalReading.run(
+                here, terminal, left, speakers.names(), place -> request(left.get(place), place == 0), verbose);
     }
 
     private int listMicrophones() throws ProblemException {
@@ -166,6 +170,7 @@ final class ReadCommand implements Callable<Integer> {
         boolean handOrSteady = audio == null && microphone == null && window.move() != Mover.VOICE;
         return new ReadingRequest(
                 script,
+                speakers.names(),
                 Optional.ofNullable(presenter),
                 Optional.ofNullable(session),
                 anew || unpaced,

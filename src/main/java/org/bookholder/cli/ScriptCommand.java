@@ -13,6 +13,7 @@ import org.bookholder.app.session.TargetPaces;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -34,6 +35,9 @@ final class ScriptCommand implements Callable<Integer> {
     @Option(names = "--json", description = "The same as JSON, for other programs.")
     private boolean json;
 
+    @Mixin
+    private final SpeakerOption speakers = new SpeakerOption();
+
     ScriptCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
@@ -42,7 +46,7 @@ final class ScriptCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         try (KnownWords words = new KnownWords(here)) {
-            ScriptInspection found = ScriptInspection.of(Objects.requireNonNull(file), words)
+            ScriptInspection found = ScriptInspection.of(Objects.requireNonNull(file), speakers.names(), words)
                     .aimed(new TargetPaces(here, DayService.SOLE_PRESENTER));
             if (json) {
                 terminal.out().println(ScriptJson.of(found).toPrettyString());

@@ -23,14 +23,20 @@ final class TerminalReading {
     /** Runs one reading and prints its progress, more of it if {@code verbose}; returns the exit status. */
     static int run(Environment here, Terminal terminal, ReadingRequest request, boolean verbose)
             throws ProblemException {
-        return run(here, terminal, List.of(request.script()), place -> request, verbose);
+        return run(here, terminal, List.of(request.script()), request.speakers(), place -> request, verbose);
     }
 
     /** The same for lessons that are read one after another. */
-    static int run(Environment here, Terminal terminal, List<Path> lessons, Requests requests, boolean verbose)
+    static int run(
+            Environment here,
+            Terminal terminal,
+            List<Path> lessons,
+            List<String> speakers,
+            Requests requests,
+            boolean verbose)
             throws ProblemException {
         ReadingPrinter printer = new ReadingPrinter(here, terminal, verbose);
-        Printing printing = new Printing(printer, requests);
+        Printing printing = new Printing(printer, speakers, requests);
         try (Shutdown shutdown = Shutdown.onInterrupt(() -> {})) {
             try {
                 new LessonSequence(here, lessons, printing).read(printer, new TerminalControl(shutdown, terminal));
@@ -47,17 +53,24 @@ final class TerminalReading {
     /** Prints what came of each reading, and keeps the worst exit status. */
     private static final class Printing implements LessonSequence.Guide {
         private final ReadingPrinter printer;
+        private final List<String> speakers;
         private final Requests requests;
         private int status;
 
-        Printing(ReadingPrinter printer, Requests requests) {
+        Printing(ReadingPrinter printer, List<String> speakers, Requests requests) {
             this.printer = printer;
+            this.speakers = speakers;
             this.requests = requests;
         }
 
         @Override
         public ReadingRequest request(int place) throws ProblemException {
             return requests.at(place);
+        }
+
+        @Override
+        public List<String> speakers() {
+            return speakers;
         }
 
         @Override

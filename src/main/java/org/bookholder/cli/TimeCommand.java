@@ -13,6 +13,7 @@ import org.bookholder.course.prepare.TimeText;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -39,6 +40,9 @@ final class TimeCommand implements Callable<Integer> {
     @Option(names = "--json", description = "The same as JSON, for other programs.")
     private boolean json;
 
+    @Mixin
+    private final SpeakerOption speakers = new SpeakerOption();
+
     TimeCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
@@ -46,7 +50,7 @@ final class TimeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException, JsonProcessingException {
-        RunningTimes times = RunningTimes.of(Objects.requireNonNull(place), here);
+        RunningTimes times = RunningTimes.of(Objects.requireNonNull(place), speakers.names(), here);
         terminal.leftOut(times.unreadable());
         if (json) {
             terminal.out().println(MAPPER.writeValueAsString(times.lessons()));

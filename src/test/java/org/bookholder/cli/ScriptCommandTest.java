@@ -54,6 +54,23 @@ final class ScriptCommandTest {
     }
 
     @Test
+    void showsAndTimesTheLinesOfOneSpeaker() throws IOException {
+        Path talk = Files.writeString(folder.resolve("talk.txt"), "HOST: Two words.\n\nGUEST: These are three.\n");
+        assertThat(program.run("script", talk.toString(), "--speaker", "Guest")).isZero();
+        assertThat(program.out())
+                .contains("talk: 1 line, 3 words")
+                .contains("Speakers: HOST (shown, not read), GUEST")
+                .contains("   >  Two words.");
+        assertThat(program.run("time", talk.toString(), "--json", "--speaker", "host"))
+                .isZero();
+        assertThat(new JsonMapper().readTree(program.out()).at("/0/words").asInt())
+                .isEqualTo(2);
+        assertThat(program.run("time", talk.toString(), "--speaker", "Ann")).isEqualTo(2);
+        assertThat(program.err())
+                .contains("nobody named 'ann' speaks in this script; name one of its speakers: HOST, GUEST");
+    }
+
+    @Test
     void aFileThatIsNoScriptIsNamed() throws IOException {
         Path empty = Files.writeString(folder.resolve("empty.md"), "> Only a direction.\n");
         assertThat(program.run("script", empty.toString())).isEqualTo(2);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.ScriptFile;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
@@ -16,8 +17,8 @@ import org.bookholder.course.LessonKind;
 import org.bookholder.course.Measured;
 import org.bookholder.course.prepare.LessonTime;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
 import org.bookholder.script.pronounce.Vocabulary;
-import org.bookholder.script.source.ScriptReader;
 import org.bookholder.speech.Ears;
 
 /**
@@ -41,12 +42,23 @@ public record RunningTimes(
      * @param place a script, or a course's folder
      */
     public static RunningTimes of(Path place, Environment here) throws ProblemException {
+        return of(place, List.of(), here);
+    }
+
+    /**
+     * The same with the lines of some speakers only.
+     *
+     * @param speakers those whose lines are read; empty if the scripts' own settings count
+     */
+    public static RunningTimes of(Path place, List<String> speakers, Environment here) throws ProblemException {
         boolean folder = Files.isDirectory(place);
         TargetPaces paces = new TargetPaces(here, DayService.SOLE_PRESENTER);
         Optional<Course> course = folder ? Optional.of(paces.aimed(CourseReader.readable(place))) : Optional.empty();
+        List<String> silent = new ArrayList<>();
         List<Lesson> lessons = course.isPresent()
-                ? course.get().lessons()
-                : List.of(new Lesson(1, place, paces.aimed(ScriptReader.read(place), place), LessonKind.PRESENTER));
+                ? spoken(course.get().lessons(), speakers, paces, silent)
+                : List.of(new Lesson(
+                        1, place, paces.aimed(ScriptFile.read(place, speakers).script(), place), LessonKind.PRESENTER));
         Path sessions = (folder ? place : place.resolveSibling("")).resolve("sessions");
         CourseSessions found = CourseSessions.of(lessons, sessions, here);
         Measured measured = Measured.of(
@@ -66,9 +78,29 @@ public record RunningTimes(
                     times,
                     measured,
                     known.vocabulary().isPresent(),
-                    Stream.concat(course.map(Course::why).orElse(List.of()).stream(), found.unreadable().stream())
+                    Stream.of(course.map(Course::why).orElse(List.of()), silent, found.unreadable())
+                            .flatMap(List::stream)
                             .toList());
         }
+    }
+
+    /** The lessons with these people's lines only; lessons in which they don't speak are named in {@code silent}. */
+    private static List<Lesson> spoken(
+            List<Lesson> lessons, List<String> speakers, TargetPaces paces, List<String> silent) {
+        if (speakers.isEmpty()) {
+            return lessons;
+        }
+        List<Lesson> spoken = new ArrayList<>();
+        for (Lesson lesson : lessons) {
+            try {
+                Script script = ScriptFile.read(lesson.file(), speakers).script();
+                spoken.add(
+                        new Lesson(lesson.number(), lesson.file(), paces.aimed(script, lesson.file()), lesson.kind()));
+            } catch (ProblemException e) {
+                silent.add(String.valueOf(e.getMessage()));
+            }
+        }
+        return spoken;
     }
 
     /** The recogniser's vocabulary, if there is a recogniser on this machine. */

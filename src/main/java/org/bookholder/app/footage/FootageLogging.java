@@ -93,6 +93,7 @@ public final class FootageLogging {
     private static ReadingRequest take(FootageLogRequest request, Path place) {
         return new ReadingRequest(
                 request.script(),
+                List.of(),
                 Optional.empty(),
                 Optional.of(place),
                 true,

@@ -293,6 +293,7 @@ final class HomeReading {
         WindowWish wish = WindowPreferences.of(here, order.script()).wish();
         return new ReadingRequest(
                 order.script(),
+                List.of(),
                 Optional.empty(),
                 order.session(),
                 order.audio().isPresent(),

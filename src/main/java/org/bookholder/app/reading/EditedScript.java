@@ -1,6 +1,7 @@
 package org.bookholder.app.reading;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.bookholder.app.session.ScriptFile;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
@@ -9,18 +10,26 @@ import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.script.source.ScriptReader;
+import org.bookholder.script.source.SpeakerChoice;
 
 /**
  * A lesson's file, which may be edited while it is read.
  *
  * @param file the file
+ * @param speakers those whose lines are read, as {@link SpeakerChoice} puts them before the text
  * @param vocabulary the recogniser's vocabulary
  * @param folder the session's folder
  */
-public record EditedScript(Path file, Vocabulary vocabulary, SessionFolder folder) implements Manuscript {
+public record EditedScript(Path file, List<String> speakers, Vocabulary vocabulary, SessionFolder folder)
+        implements Manuscript {
+    /** Copies the list. */
+    public EditedScript {
+        speakers = List.copyOf(speakers);
+    }
+
     @Override
     public String text() throws ProblemException {
-        return ScriptReader.text(file);
+        return SpeakerChoice.in(ScriptReader.text(file), speakers);
     }
 
     @Override

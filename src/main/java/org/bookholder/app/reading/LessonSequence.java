@@ -36,6 +36,11 @@ public final class LessonSequence {
         /** The lesson at this place of the order begins; called before anything of it is done. */
         default void begins(int place) {}
 
+        /** Those whose lines are read in all lessons; empty if the scripts' own settings count. */
+        default List<String> speakers() {
+            return List.of();
+        }
+
         /** A session has ended. */
         void ended(ReadingResult result);
     }
@@ -57,7 +62,7 @@ public final class LessonSequence {
     public void read(ReadingListener listener, ReadingControl control) throws ProblemException {
         List<ScriptFile> scripts = new ArrayList<>();
         for (Path lesson : lessons) {
-            scripts.add(ScriptFile.read(lesson));
+            scripts.add(ScriptFile.read(lesson, guide.speakers()));
         }
         try (SharedDevices shared = new SharedDevices()) {
             boolean more = true;
@@ -81,12 +86,13 @@ public final class LessonSequence {
     /**
      * The place of the lesson whose session was broken off, if that was the last session of today.
      *
+     * @param speakers those whose lines are read; empty if the scripts' own settings count
      * @return its place in the order, from 0; 0 if none was broken off
      */
-    public static int brokenOff(Environment here, List<Path> lessons) throws ProblemException {
+    public static int brokenOff(Environment here, List<Path> lessons, List<String> speakers) throws ProblemException {
         Optional<Path> last = SessionFolders.last(here.sessions(), here);
         for (int i = 0; last.isPresent() && i < lessons.size(); i++) {
-            if (InterruptedSession.of(last.get(), ScriptFile.read(lessons.get(i)), here.locks())) {
+            if (InterruptedSession.of(last.get(), ScriptFile.read(lessons.get(i), speakers), here.locks())) {
                 return i;
             }
         }

@@ -1,6 +1,7 @@
 package org.bookholder.app.reading;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.bookholder.app.desk.DeskRequest;
 import org.bookholder.runtime.take.Conduct;
@@ -10,6 +11,7 @@ import org.bookholder.view.settings.WindowWish;
  * What to read, and how.
  *
  * @param script the lesson's file
+ * @param speakers those of the script whose lines are read; empty if the script's own setting counts
  * @param presenter who reads, if breaks are to be counted apart from those of others at this machine
  * @param session folder of the session; empty for a new one in the default place
  * @param anew whether to begin a new session even if one of this script was interrupted
@@ -27,6 +29,7 @@ import org.bookholder.view.settings.WindowWish;
  */
 public record ReadingRequest(
         Path script,
+        List<String> speakers,
         Optional<String> presenter,
         Optional<Path> session,
         boolean anew,
@@ -39,4 +42,9 @@ public record ReadingRequest(
         boolean unpaced,
         Optional<WindowWish> window,
         Optional<DeskRequest> desk,
-        Path model) {}
+        Path model) {
+    /** Copies the list. */
+    public ReadingRequest {
+        speakers = List.copyOf(speakers);
+    }
+}

@@ -95,7 +95,7 @@ public final class ReadingService {
 
     private ReadingResult read(Optional<Sources> given, SharedDevices shared, Optional<NextLessons> next)
             throws ProblemException {
-        ScriptFile lesson = ScriptFile.read(request.script());
+        ScriptFile lesson = ScriptFile.read(request.script(), request.speakers());
         ScriptSettings aim = paces().aimed(lesson.script(), request.script()).settings();
         FatigueLimits limits = BreakLimits.of(here);
         int from = request.from().orElse(1);
@@ -292,7 +292,7 @@ public final class ReadingService {
     }
 
     private EditedScript edited(SessionFolder folder, Optional<Ears> ears) {
-        return new EditedScript(request.script(), new OptionalEars(ears).vocabulary(), folder);
+        return new EditedScript(request.script(), request.speakers(), new OptionalEars(ears).vocabulary(), folder);
     }
 
     /** Starts a new session with the readings accepted in earlier sessions of the course. */

@@ -11,12 +11,14 @@ import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.LeftOut;
 import org.bookholder.script.model.PreparedScript.UnknownWord;
 import org.bookholder.script.model.Script;
+import org.bookholder.script.model.Speaker;
 import org.bookholder.script.pronounce.ScriptPreparer;
 import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.script.source.ConvertedDocument;
 import org.bookholder.script.source.ExplainedScript;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.script.source.ScriptReader.Format;
+import org.bookholder.script.source.SpeakerChoice;
 
 /**
  * How a text is taken as a script: what is spoken, what is a direction, what is left out, and what in it is hard to say or to hear.
@@ -25,14 +27,21 @@ import org.bookholder.script.source.ScriptReader.Format;
  * @param leftOut what is neither spoken nor shown
  * @param unknown the words that the recogniser does not know; empty if there is none to ask
  * @param wordsChecked whether there was a recogniser to ask
+ * @param speakers those whose names stand before lines
  * @param hard what is hard to say, other than unknown words
  */
 public record ScriptInspection(
-        Script script, List<LeftOut> leftOut, List<UnknownWord> unknown, boolean wordsChecked, List<HardStretch> hard) {
+        Script script,
+        List<LeftOut> leftOut,
+        List<UnknownWord> unknown,
+        boolean wordsChecked,
+        List<Speaker> speakers,
+        List<HardStretch> hard) {
     /** Copies the lists. */
     public ScriptInspection {
         leftOut = List.copyOf(leftOut);
         unknown = List.copyOf(unknown);
+        speakers = List.copyOf(speakers);
         hard = List.copyOf(hard);
     }
 
@@ -42,21 +51,27 @@ public record ScriptInspection(
      * @throws ProblemException if it can't be read
      */
     public static ScriptInspection of(Path file, KnownWords words) throws ProblemException {
+        return of(file, List.of(), words);
+    }
+
+    /** The same with those whose lines are read; nobody is named if the script's own setting counts. */
+    public static ScriptInspection of(Path file, List<String> speakers, KnownWords words) throws ProblemException {
         ConvertedDocument document = ScriptReader.convert(file);
-        return of(document.text(), file.toString(), words).alsoLeavingOut(document.leftOut());
+        return of(SpeakerChoice.in(document.text(), speakers), file.toString(), words)
+                .alsoLeavingOut(document.leftOut());
     }
 
     /** The same of a document of which this is left out, too. */
     public ScriptInspection alsoLeavingOut(List<LeftOut> before) {
         List<LeftOut> all = new ArrayList<>(before);
         all.addAll(leftOut);
-        return new ScriptInspection(script, all, unknown, wordsChecked, hard);
+        return new ScriptInspection(script, all, unknown, wordsChecked, speakers, hard);
     }
 
     /** The same with the pace at which it is to be read. */
     public ScriptInspection aimed(TargetPaces paces) {
         return new ScriptInspection(
-                paces.aimed(script, Path.of(script.source())), leftOut, unknown, wordsChecked, hard);
+                paces.aimed(script, Path.of(script.source())), leftOut, unknown, wordsChecked, speakers, hard);
     }
 
     /**
@@ -80,6 +95,7 @@ public record ScriptInspection(
                         : ScriptPreparer.prepare(read.script(), vocabulary.get())
                                 .unknown(),
                 vocabulary.isPresent(),
+                read.speakers(),
                 HardStretches.in(read.script(), Optional.empty()));
     }
 }

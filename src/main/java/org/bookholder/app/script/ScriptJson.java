@@ -49,6 +49,10 @@ public final class ScriptJson {
                         .put("source", direction.sourceLine())
                         .put("text", direction.text())
                         .put("paragraph", direction.paragraph()));
+        ArrayNode speakers = json.putArray("speakers");
+        found.speakers()
+                .forEach(speaker ->
+                        speakers.addObject().put("name", speaker.name()).put("read", speaker.read()));
         leftOut(json.putArray("left out"), found.leftOut());
         ArrayNode unknown = json.putArray("unknown");
         found.unknown().forEach(word -> unknown(unknown.addObject(), word));

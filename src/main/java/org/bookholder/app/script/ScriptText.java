@@ -34,6 +34,12 @@ public final class ScriptText {
                 Text.count(script.spokenWords(), "word"),
                 Text.clock(RunningTime.of(script.spokenWords(), pace).seconds()),
                 pace)));
+        if (!found.speakers().isEmpty()) {
+            out.addAll(Text.wrap("Speakers: "
+                    + found.speakers().stream()
+                            .map(speaker -> speaker.name() + (speaker.read() ? "" : " (shown, not read)"))
+                            .collect(Collectors.joining(", "))));
+        }
         out.add("");
         for (ScriptElement element : script.elements()) {
             if (element instanceof ScriptLine line) {

@@ -10,6 +10,7 @@ import org.bookholder.journal.SessionSummary.Standing;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.record.MendedScript;
 import org.bookholder.runtime.record.Resumption;
+import org.bookholder.script.source.SpeakerChoice;
 import org.bookholder.session.SessionEvent;
 
 /**
@@ -36,6 +37,9 @@ public final class InterruptedSession {
     private static boolean mended(List<SessionEvent> events, String text, ScriptFile lesson) throws ProblemException {
         String source = Replay.firstOpened(events).orElseThrow().source();
         return Resumption.sameFile(source, lesson.script().source())
+                && SpeakerChoice.of(text)
+                        .names()
+                        .equals(SpeakerChoice.of(lesson.text()).names())
                 && MendedScript.of(ScriptFile.parse(text, source), lesson.script())
                         .alike();
     }

@@ -2,10 +2,12 @@ package org.bookholder.app.session;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.script.source.ScriptReader.Format;
+import org.bookholder.script.source.SpeakerChoice;
 import org.bookholder.session.SessionEvent;
 import org.bookholder.timing.StreamTime;
 
@@ -18,7 +20,16 @@ import org.bookholder.timing.StreamTime;
 public record ScriptFile(Script script, String text) {
     /** Reads a script's file. */
     public static ScriptFile read(Path file) throws ProblemException {
-        String text = ScriptReader.text(file);
+        return read(file, List.of());
+    }
+
+    /**
+     * Reads a script's file.
+     *
+     * @param speakers those whose lines are read; empty if the script's own setting counts
+     */
+    public static ScriptFile read(Path file, List<String> speakers) throws ProblemException {
+        String text = SpeakerChoice.in(ScriptReader.text(file), speakers);
         return new ScriptFile(parse(text, file.toString()), text);
     }
 

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param title the title, null if none is given
  * @param settings the given settings, with defaults for the rest
- * @param speaker the speaker whose lines are read, null if everybody's are
+ * @param speakers those whose lines are read, empty if everybody's are
  * @param others the settings that are left to other programs
  * @param body the text below
  * @param bodyLine line of the file at which the body begins, from 1
@@ -31,7 +31,7 @@ import org.jspecify.annotations.Nullable;
 record FrontMatter(
         @Nullable String title,
         ScriptSettings settings,
-        @Nullable String speaker,
+        List<String> speakers,
         List<LeftOut> others,
         String body,
         int bodyLine) {
@@ -39,10 +39,12 @@ record FrontMatter(
     private static final Pattern OPENING = Pattern.compile("---[ \\t]*\\R|\\s{1,99}---[ \\t]*\\R(?=[a-z]{1,20}:)");
     private static final Pattern CLOSING = Pattern.compile("(?m)^(?:---|\\.\\.\\.)[ \\t]*$");
 
-    static FrontMatter split(String text, String source) throws ProblemException {
+    static FrontMatter split(String whole, String source) throws ProblemException {
+        SpeakerChoice choice = SpeakerChoice.of(whole);
+        String text = choice.text();
         Matcher opening = OPENING.matcher(text);
         if (!opening.lookingAt()) {
-            return new FrontMatter(null, ScriptSettings.defaults(), null, List.of(), text, 1);
+            return new FrontMatter(null, ScriptSettings.defaults(), choice.names(), List.of(), text, 1);
         }
         Matcher closing = CLOSING.matcher(text);
         if (!closing.find(opening.end())) {
@@ -61,7 +63,12 @@ record FrontMatter(
         return new FrontMatter(
                 title.isPresent() ? MarkedSourceLine.plain(title.get().text()).text() : null,
                 settings(given),
-                given.value("speaker").map(Setting::text).orElse(null),
+                choice.names().isEmpty()
+                        ? given.value("speaker")
+                                .map(Setting::text)
+                                .map(SpeakerChoice::names)
+                                .orElse(List.of())
+                        : choice.names(),
                 others(given),
                 text.substring(closing.end()),
                 bodyLine);

@@ -45,7 +45,7 @@ final class MarkdownSource extends AbstractVisitor {
     private static final Pattern SCHEME = Pattern.compile("[A-Za-z][A-Za-z0-9+.-]+:|//");
 
     private static final String CHECK = "check:";
-    private static final String ADDRESS = "a link's address is not read";
+    static final String ADDRESS = "a link's address is not read";
     private static final String MARK_UP = "HTML mark-up is neither read nor shown";
 
     private final ScriptBuilder draft;
@@ -340,17 +340,7 @@ final class MarkdownSource extends AbstractVisitor {
     @Override
     public void visit(CustomNode node) {
         if (node instanceof SpokenFormNode said) {
-            String written = plain(said);
-            if (ScriptLimits.hasEndlessWord(said.said())) {
-                draft.endlessWord(said.said(), sourceLine);
-            } else if (draft.says(said.said())) {
-                line.addSaid(written, emphasis(said), said.said());
-            } else {
-                draft.problem(
-                        "the spoken form of '" + ScriptBuilder.brief(written) + "' is empty",
-                        sourceLine,
-                        "write what is said, as in [12](say:a dozen)");
-            }
+            draft.said(line, plain(said), emphasis(said), said.said(), sourceLine);
         }
     }
 

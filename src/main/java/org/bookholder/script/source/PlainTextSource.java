@@ -61,9 +61,9 @@ final class PlainTextSource {
                 draft.lineOfItsOwn();
             }
             if (item != null) {
-                draft.line(MarkedSourceLine.plain(line.substring(item.end())), number, item.mark());
+                draft.line(PlainLinks.marked(line.substring(item.end()), number, draft), number, item.mark());
             } else if (!line.isEmpty()) {
-                draft.line(MarkedSourceLine.plain(line), number);
+                draft.line(PlainLinks.marked(line, number, draft), number);
             }
             number++;
         }

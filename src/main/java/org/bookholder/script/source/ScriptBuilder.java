@@ -4,8 +4,11 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.AgeingFact;
 import org.bookholder.script.model.Cover;
@@ -16,6 +19,8 @@ import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.script.model.ScriptSettings.LineBreaks;
 import org.bookholder.script.model.ScriptWord;
+import org.bookholder.script.model.ScriptWord.Emphasis;
+import org.bookholder.script.model.Speaker;
 import org.bookholder.script.normalize.TextNormalizer;
 import org.jspecify.annotations.Nullable;
 
@@ -36,9 +41,6 @@ final class ScriptBuilder {
     private final CoverPlaces covers = new CoverPlaces();
     private final List<LeftOut> leftOut = new ArrayList<>();
     private final Speakers speakers;
-    /** Whose lines are read; null if everybody's are. */
-    private final @Nullable String wanted;
-
     private final boolean english;
     /** Lines from a bracket on that is not closed yet. */
     private final List<SourceLine> open = new ArrayList<>();
@@ -47,7 +49,7 @@ final class ScriptBuilder {
     private int inParagraph;
     private int lines;
     private int spoken;
-    private boolean wantedSpoke;
+    private final Set<String> heard = new LinkedHashSet<>();
     private @Nullable String speaker;
     private @Nullable String heading;
     private @Nullable ProblemException problem;
@@ -55,13 +57,11 @@ final class ScriptBuilder {
     /**
      * An empty script.
      *
-     * @param speakers those whose names stand before their lines
-     * @param wanted the one whose lines are read; the lines of the others are directions. Null if everybody's are read
+     * @param speakers those whose names stand before their lines; the lines of those who aren't wanted are directions
      */
-    ScriptBuilder(String source, ScriptSettings settings, Speakers speakers, @Nullable String wanted) {
+    ScriptBuilder(String source, ScriptSettings settings, Speakers speakers) {
         this.source = source;
         this.speakers = speakers;
-        this.wanted = wanted;
         this.english = settings.language().startsWith("en");
         this.lineBreaks = settings.lineBreaks();
         this.sentences = new SentenceSplitter(settings.language());
@@ -126,11 +126,18 @@ final class ScriptBuilder {
 
     private void take(SourceLine source) {
         int at = source.number();
-        StageRemarks parts = StageRemarks.of(source.text(), at);
+        Speakers.@Nullable Label bracketed = speakers.bracketedAt(source.text().plain());
+        MarkedSourceLine text = source.text();
+        StageRemarks parts = StageRemarks.of(
+                bracketed == null
+                        ? text
+                        : text.part(bracketed.end(), text.text().length()),
+                at);
         leftOut.addAll(parts.leftOut());
-        Speakers.@Nullable Label label = speakers.at(parts.spoken().plain());
+        Speakers.@Nullable Label label =
+                bracketed != null ? bracketed : speakers.at(parts.spoken().plain());
         if (label != null) {
-            parts = parts.behind(label.end());
+            parts = bracketed != null ? parts : parts.behind(label.end());
             speaker(label, at);
         }
         String spoken = parts.spoken().text();
@@ -149,12 +156,21 @@ final class ScriptBuilder {
         speaker = label.name();
         String cue = label.cue().isEmpty() ? "" : "(" + label.cue() + ")";
         addDirection(goesOn ? cue : (label.name() + " " + cue).strip(), sourceLine, false);
-        wantedSpoke |= wanted != null && Speakers.same(wanted, label.name());
+        heard.add(label.name());
     }
 
-    /** Whether somebody else speaks than the one whose lines are read. */
+    /** Those who speak, in the order in which they first do. */
+    List<Speaker> speakers() {
+        List<Speaker> found = new ArrayList<>();
+        heard.stream()
+                .filter(name -> found.stream().noneMatch(other -> Speakers.same(name, other.name())))
+                .forEach(name -> found.add(new Speaker(name, speakers.isWanted(name))));
+        return found;
+    }
+
+    /** Whether somebody else speaks than those whose lines are read. */
     private boolean othersSpeak() {
-        return wanted != null && speaker != null && !Speakers.same(wanted, speaker);
+        return speaker != null && !speakers.isWanted(speaker);
     }
 
     private void sentences(StageRemarks parts, SourceLine source) {
@@ -249,6 +265,20 @@ final class ScriptBuilder {
                 "a word is too long (over 500 characters without a space): '" + brief(text) + "'",
                 sourceLine,
                 "put spaces between its words, or take it out");
+    }
+
+    /** Puts a word into a line whose author says how it is spoken. */
+    void said(MarkedSourceLine.Builder line, String written, Emphasis emphasis, String said, int sourceLine) {
+        if (ScriptLimits.hasEndlessWord(said)) {
+            endlessWord(said, sourceLine);
+        } else if (says(said)) {
+            line.addSaid(written, emphasis, said);
+        } else {
+            problem(
+                    "the spoken form of '" + brief(written) + "' is empty",
+                    sourceLine,
+                    "write what is said, as in [12](say:a dozen)");
+        }
     }
 
     /** Takes in a fact of the next source line that may become outdated. */
@@ -364,13 +394,14 @@ final class ScriptBuilder {
     /** The finished elements. */
     List<ScriptElement> finish() throws ProblemException {
         release();
-        if (wanted != null && !wantedSpoke) {
+        for (String missing : speakers.missing(heard)) {
             problem(
-                    "nobody named '" + brief(wanted) + "' speaks in this script",
+                    "nobody named '" + brief(missing) + "' speaks in this script",
                     1,
-                    speakers.names().isEmpty()
+                    heard.isEmpty()
                             ? "put the name before each of the speaker's lines, as in HOST: Welcome"
-                            : "name one of its speakers: " + String.join(", ", speakers.names()));
+                            : "name one of its speakers: "
+                                    + speakers().stream().map(Speaker::name).collect(Collectors.joining(", ")));
         }
         if (problem != null) {
             throw problem;

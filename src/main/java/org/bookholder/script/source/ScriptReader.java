@@ -21,7 +21,7 @@ import org.bookholder.script.model.ScriptElement;
  * plain text if it is written like a title, is the title if
  * the front matter has none and nothing is spoken before it. Other headings, block quotes, images, comments and code
  * blocks are directions, as are remarks in square brackets, lines in round brackets and speakers' names before their
- * lines; {@code speaker} makes directions of the lines of all others. {@code [written](say:spoken)} gives the only
+ * lines; {@code speaker} names those whose lines are read, with commas between, and makes directions of the lines of all others. {@code [written](say:spoken)} gives the only
  * spoken form; {@code [written](check:2027-03)} must be checked again from that month or day on.
  */
 public final class ScriptReader {
@@ -69,7 +69,7 @@ public final class ScriptReader {
     public static ExplainedScript explain(String text, String source, Format format) throws ProblemException {
         ScriptLimits.check(text, source);
         FrontMatter front = FrontMatter.split(text, source);
-        ScriptBuilder draft = new ScriptBuilder(source, front.settings(), Speakers.in(front.body()), front.speaker());
+        ScriptBuilder draft = new ScriptBuilder(source, front.settings(), Speakers.in(front.body(), front.speakers()));
         if (format == Format.MARKDOWN) {
             MarkdownSource.read(front.body(), front.bodyLine(), front.title() == null, draft);
         } else {
@@ -81,7 +81,7 @@ public final class ScriptReader {
         List<LeftOut> leftOut = new ArrayList<>(front.others());
         leftOut.addAll(draft.leftOut());
         leftOut.sort(Comparator.comparingInt(LeftOut::sourceLine));
-        return new ExplainedScript(script, leftOut);
+        return new ExplainedScript(script, leftOut, draft.speakers());
     }
 
     /** A script file's text, decoded as {@link #read(Path)} does; that of a document as CommonMark. */

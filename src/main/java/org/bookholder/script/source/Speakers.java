@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.bookholder.script.normalize.Typography;
 import org.jspecify.annotations.Nullable;
 
@@ -17,9 +18,12 @@ import org.jspecify.annotations.Nullable;
  * else speaks; so "Note: keep it level" and "USB: a plug" stay spoken.
  */
 final class Speakers {
-    private static final Pattern LABEL = Pattern.compile("(?<name>\\p{Lu}[\\p{L}\\p{M}\\p{N}.'/]{0,20}"
+    private static final Pattern LABEL = Pattern.compile("(?<name>\\p{L}[\\p{L}\\p{M}\\p{N}.'/]{0,20}"
             + "(?: [\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N}.'/]{0,20}){0,2})(?<cue> ?\\([^()]{1,40}\\))?"
             + "(?<mark>:| [-–—])(?: |$)");
+
+    /** A name in brackets: "[HOST] Welcome", "[Guest]: Thank you". */
+    private static final Pattern BRACKETED = Pattern.compile("^\\[([^\\[\\]:]{1,60})(:?)\\](:?)(?= |$)");
 
     /** Parts in scripts; common practice. */
     private static final Pattern PART = Pattern.compile("(?i)(?:(?:co-?)?host|guest|narrator|presenter|speaker|"
@@ -29,9 +33,9 @@ final class Speakers {
     /** What often stands before a colon in text that is read aloud. */
     private static final Set<String> NO_SPEAKERS =
             Set.of(("note notes tip tips step warning caution important remember example examples question answer"
-                            + " summary result results hint danger attention reminder conclusion introduction intro outro exercise"
-                            + " task goal problem solution first second third next finally then today bonus fact pro con pros cons"
-                            + " ingredients tools materials update spoiler")
+                + " summary result results hint danger attention reminder conclusion introduction intro outro exercise"
+                + " task goal problem solution first second third next finally then today bonus fact pro con pros cons"
+                + " ingredients tools materials update spoiler")
                     .split(" "));
 
     private static final Pattern STRESS = Pattern.compile("[*_]{1,3}");
@@ -39,6 +43,7 @@ final class Speakers {
 
     private final Map<String, Integer> counts = new HashMap<>();
     private final Set<String> shouted = new LinkedHashSet<>();
+    private final List<String> wanted;
 
     /**
      * The label of a line.
@@ -49,13 +54,24 @@ final class Speakers {
      */
     record Label(String name, String cue, int end) {}
 
-    /** Looks for names before the lines of a script. */
-    static Speakers in(String body) {
-        Speakers speakers = new Speakers();
+    private Speakers(List<String> wanted) {
+        this.wanted = wanted.stream().map(Speakers::key).toList();
+    }
+
+    /**
+     * Looks for names before the lines of a script.
+     *
+     * @param wanted those whose lines are to be read, who are speakers however their names are written
+     */
+    static Speakers in(String body, List<String> wanted) {
+        Speakers speakers = new Speakers(wanted);
         body.lines().forEach(row -> {
             String plain = STRESS.matcher(Typography.plain(row)).replaceAll("");
-            Matcher label = LABEL.matcher(BEFORE.matcher(plain).replaceFirst(""));
-            if (label.lookingAt() && (isPart(label) || label.group("mark").equals(":"))) {
+            String start = BEFORE.matcher(plain).replaceFirst("");
+            Matcher bracketed = BRACKETED.matcher(start);
+            boolean remark = bracketed.find() && !hasColon(bracketed);
+            Matcher label = LABEL.matcher(bracketed.replaceFirst("$1:"));
+            if (label.lookingAt() && (remark ? speakers.isNamed(label) : speakers.mayBe(label))) {
                 String name = label.group("name");
                 speakers.counts.merge(key(name), 1, Integer::sum);
                 if (name.equals(name.toUpperCase(Locale.ROOT)) && name.length() > 1) {
@@ -65,9 +81,26 @@ final class Speakers {
         });
         speakers.counts
                 .keySet()
-                .removeIf(name ->
-                        !PART.matcher(name).matches() && (speakers.counts.getOrDefault(name, 0) < 2 || isCommon(name)));
+                .removeIf(name -> !speakers.wanted.contains(name)
+                        && !PART.matcher(name).matches()
+                        && (speakers.counts.getOrDefault(name, 0) < 2 || isCommon(name)));
         return speakers;
+    }
+
+    private static boolean hasColon(Matcher bracketed) {
+        return !bracketed.group(2).isEmpty() || !bracketed.group(3).isEmpty();
+    }
+
+    /** Whether this is a speaker whatever else stands in the script. */
+    private boolean isNamed(Matcher label) {
+        return isPart(label) || wanted.contains(key(label.group("name")));
+    }
+
+    /** Whether this looks like a speaker's name; names other than parts begin with a capital. */
+    private boolean mayBe(Matcher label) {
+        boolean colon = label.group("mark").equals(":");
+        boolean capital = Character.isUpperCase(label.group("name").codePointAt(0));
+        return capital ? colon || isNamed(label) : colon && isNamed(label);
     }
 
     private static boolean isPart(Matcher label) {
@@ -79,17 +112,39 @@ final class Speakers {
     }
 
     private static String key(String name) {
-        return name.toLowerCase(Locale.ROOT);
+        return name.strip().toLowerCase(Locale.ROOT);
     }
 
     /** Whether two names are of the same speaker. */
     static boolean same(String one, String other) {
-        return key(one.strip()).equals(key(other.strip()));
+        return key(one).equals(key(other));
+    }
+
+    /** Whether a speaker is one of those whose lines are to be read. */
+    boolean isWanted(String name) {
+        return wanted.isEmpty() || wanted.contains(key(name));
+    }
+
+    /** Those of the wanted who don't speak. */
+    List<String> missing(Set<String> heard) {
+        Set<String> keys = heard.stream().map(Speakers::key).collect(Collectors.toSet());
+        return wanted.stream().filter(name -> !keys.contains(name)).toList();
     }
 
     /** The label at the start of a line, null if there is none. */
-    @Nullable Label at(String plain) {
-        Matcher label = LABEL.matcher(plain);
+    @Nullable
+    Label at(String plain) {
+        return label(LABEL.matcher(plain), 0);
+    }
+
+    /** The label in square brackets at the start of a line, null if there is none: any other remark in brackets is no label. */
+    @Nullable
+    Label bracketedAt(String plain) {
+        Matcher bracketed = BRACKETED.matcher(plain);
+        return bracketed.find() ? label(LABEL.matcher(bracketed.group(1) + ":"), bracketed.end()) : null;
+    }
+
+    private @Nullable Label label(Matcher label, int end) {
         if (!label.lookingAt() || !isSpeaker(label)) {
             return null;
         }
@@ -97,20 +152,20 @@ final class Speakers {
         return new Label(
                 label.group("name"),
                 cue == null ? "" : cue.strip().substring(1, cue.strip().length() - 1),
-                label.end());
+                Math.max(end, label.end()));
     }
 
     private boolean isSpeaker(Matcher label) {
         String name = key(label.group("name"));
-        if (isPart(label)) {
-            return true;
+        if (!mayBe(label) || isNamed(label)) {
+            return mayBe(label);
         }
         return label.group("mark").equals(":")
                 && counts.containsKey(name)
                 && (shouted.contains(name) || counts.size() > 1);
     }
 
-    /** The names, in lower case, for messages. */
+    /** The names, in lower case. */
     List<String> names() {
         return counts.keySet().stream().sorted().toList();
     }

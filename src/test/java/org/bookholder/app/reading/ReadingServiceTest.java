@@ -18,10 +18,12 @@ import org.bookholder.app.environment.OperationInterrupted;
 import org.bookholder.app.environment.Progress;
 import org.bookholder.follow.model.Outcome;
 import org.bookholder.follow.model.ReadingPosition;
+import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.source.PacedSource;
 import org.bookholder.runtime.take.Conduct;
+import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.session.PickupRound;
 import org.bookholder.session.SessionEvent;
@@ -57,6 +59,7 @@ final class ReadingServiceTest {
     private final Told listener = new Told();
     private Path script = Path.of("");
     private Path session = Path.of("");
+    private List<String> speakers = List.of();
     private Environment here = StoredExamples.here(Path.of(""));
 
     @BeforeEach
@@ -106,6 +109,19 @@ final class ReadingServiceTest {
         ReadingResult result = service(request(recording())).read();
         assertThat(result.state().takes().all()).hasSize(2);
         assertThat(result.state().lines().notes(1).outcome()).isEqualTo(Outcome.CLEAN);
+    }
+
+    @Test
+    void readsTheLinesOfTheSpeakersThatAreAskedFor() throws ProblemException, IOException {
+        Files.writeString(script, "HOST: Every wheel begins with its hub.\n\nGUEST: The rim comes last.\n");
+        speakers = List.of("guest");
+        ReadingResult result = service(request(recording())).read();
+        assertThat(result.state().script().lines()).extracting(ScriptLine::text).containsExactly("The rim comes last.");
+        assertThat(result.state().lines().notes(1).outcome()).isEqualTo(Outcome.CLEAN);
+        try (SessionFolder again = SessionFolder.open(session, here.locks())) {
+            assertThat(Replay.lastText(again.events()))
+                    .hasValueSatisfying(text -> assertThat(text).startsWith("%speaker: guest\nHOST: Every"));
+        }
     }
 
     @Test
@@ -215,6 +231,7 @@ final class ReadingServiceTest {
     private ReadingRequest request(Optional<Integer> from, Optional<Path> audio) {
         return new ReadingRequest(
                 script,
+                speakers,
                 Optional.empty(),
                 Optional.of(session),
                 false,

@@ -2,12 +2,14 @@ package org.bookholder.script.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Direction;
 import org.bookholder.script.model.LeftOut;
 import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.model.Speaker;
 import org.bookholder.script.source.ScriptReader.Format;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -124,7 +126,7 @@ class StageRemarksTest {
                 .containsExactly("> HOST", "Welcome.", "> GUEST", "> Thank you.", "> Bows", "> HOST", "Go on.");
         assertThatThrownBy(() -> shown(text.replace("host", "anna"), Format.MARKDOWN))
                 .hasMessageContaining("nobody named 'anna' speaks")
-                .hasMessageContaining("guest, host");
+                .hasMessageContaining("HOST, GUEST");
     }
 
     @ParameterizedTest
@@ -215,5 +217,82 @@ class StageRemarksTest {
                         .spoken())
                 .containsExactly(List.of("a", "dozen"));
         assertThat(shown("\n---\n\nOne.\n", Format.MARKDOWN)).containsExactly("One.");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void aSpeakerIsFoundHoweverTheNameIsWritten(Format format) throws ProblemException {
+        assertThat(shown("""
+            ---
+            speaker: Host
+            ---
+            host: Welcome.
+
+            guest: Thank you.
+
+            Host: Goodbye.
+            """, format))
+                .containsExactly("> host", "Welcome.", "> guest", "> Thank you.", "> Host", "Goodbye.");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void aNameInBracketsIsASpeaker(Format format) throws ProblemException {
+        assertThat(shown("""
+            ---
+            speaker: Host, Ann
+            ---
+            [HOST] Welcome.
+
+            [Guest]: Thank you.
+
+            [Ann:] [smiling] Hello.
+
+            [Music] It plays.
+            """, format))
+                .containsExactly(
+                        "> HOST",
+                        "Welcome.",
+                        "> Guest",
+                        "> Thank you.",
+                        "> Ann",
+                        "> smiling",
+                        "Hello.",
+                        "> Music",
+                        "It plays.");
+    }
+
+    @Test
+    void aChoiceOfSpeakersStandsBeforeTheTextAndIsNoLineOfIt() throws ProblemException {
+        String text = "---\nspeaker: Host\n---\nHOST: Welcome.\n\nGUEST: Thanks.\n\nANN: Hello.\n\nANN: Bye.\n";
+        String chosen = SpeakerChoice.in(text, List.of("guest", "Ann"));
+        ExplainedScript read = ScriptReader.explain(chosen, "l.md", Format.MARKDOWN);
+        assertThat(read.script().lines())
+                .extracting(ScriptLine::text, ScriptLine::sourceLine)
+                .containsExactly(tuple("Thanks.", 6), tuple("Hello.", 8), tuple("Bye.", 10));
+        assertThat(read.speakers())
+                .containsExactly(new Speaker("HOST", false), new Speaker("GUEST", true), new Speaker("ANN", true));
+        assertThat(SpeakerChoice.of(chosen)).isEqualTo(new SpeakerChoice(List.of("guest", "Ann"), text));
+        assertThat(SpeakerChoice.in(chosen, List.of())).isEqualTo(text);
+    }
+
+    @Test
+    void aSpeakerWhoDoesNotSpeakIsNamedWithThoseWhoDo() {
+        String chosen = SpeakerChoice.in("HOST: Welcome.\n\nGuest: Thanks.\n", List.of("Host", "Bea"));
+        assertThatThrownBy(() -> ScriptReader.parse(chosen, "l.md", Format.MARKDOWN))
+                .hasMessage("l.md:1: nobody named 'bea' speaks in this script; name one of its speakers: HOST, Guest");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void aLabelBeforeAnAddressOrASpokenFormStaysInItsLine(Format format) throws ProblemException {
+        String text = "See [the site](https://example.org/bees) and buy [12](say:a dozen) [now](check:2027-03).";
+        ExplainedScript read = ScriptReader.explain(text, "l", format);
+        assertThat(read.script().elements()).hasSize(1);
+        ScriptLine line = read.script().lines().get(0);
+        assertThat(line.text()).isEqualTo("See the site and buy 12 now.");
+        assertThat(line.words().get(5).spoken()).containsExactly(List.of("a", "dozen"));
+        assertThat(read.script().facts()).hasSize(1);
+        assertThat(read.leftOut()).extracting(LeftOut::what).containsExactly("https://example.org/bees");
     }
 }

@@ -69,15 +69,43 @@ const parts = (close) => [
       el('textarea', { id: 'text', spellcheck: 'true', readonly: !now.editable, oninput: typed, onkeydown: keyed,
         onkeyup: placed, onclick: placed }),
       el('p', { class: 'small' }, now.file.endsWith('.txt')
-        ? 'A line in [square brackets] is a direction: shown, not spoken.'
+        ? 'A line in [square brackets] is a direction: shown, not spoken. [12](say:a dozen) says how 12 is read.'
         : 'A line after > is a direction: shown, not spoken. [12](say:a dozen) says how 12 is read.')),
     el('section', { class: 'reading-look', 'aria-labelledby': 'h-look' },
       el('h3', { id: 'h-look', class: 'label' }, 'As it will be read'),
+      el('fieldset', { id: 'speakers', class: 'speakers' }),
       el('div', { id: 'look-at' }))),
 ];
 
-/** Only Markdown can hold how a word is said. */
-const show = (look) => showLook(byId('look-at'), look, now.editable && /\.(md|markdown)$/i.test(now.file) ? say : null);
+function show(look) {
+  showLook(byId('look-at'), look, now.editable ? say : null);
+  showSpeakers(look.speakers ?? []);
+}
+
+/** Lets the person choose whose lines are read; the choice stands in the script itself. */
+function showSpeakers(speakers) {
+  byId('speakers').replaceChildren(...(speakers.length < 2 || !now.editable ? [] : [
+    el('legend', { class: 'label' }, 'Whose lines are read'),
+    ...speakers.map(({ name, read }) => el('label', {},
+      el('input', { type: 'checkbox', value: name, checked: read, onchange: chooseSpeakers }), ` ${name}`)),
+  ]));
+}
+
+function chooseSpeakers() {
+  const boxes = [...byId('speakers').querySelectorAll('input')];
+  const read = boxes.filter((box) => box.checked).map((box) => box.value);
+  byId('text').value = withSpeakers(byId('text').value, read.length === boxes.length ? [] : read);
+  typed();
+}
+
+/** The text with this setting at its head; all speakers are read where nobody is named. */
+function withSpeakers(text, names) {
+  const setting = names.length ? `speaker: "${names.join(', ').replace(/["\\]/g, '\\$&')}"\n` : '';
+  const head = /^\s*---[ \t]*\n([\s\S]*?)^(?:---|\.\.\.)[ \t]*$/m.exec(text);
+  if (head?.index !== 0) return setting ? `---\n${setting}---\n${text}` : text;
+  const others = head[1].replace(/^speaker:.*\n/m, '');
+  return `---\n${others}${setting}---${text.slice(head[0].length)}`;
+}
 
 const tell = (text) => { byId('saved').textContent = text; };
 
