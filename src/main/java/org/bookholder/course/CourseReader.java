@@ -177,7 +177,9 @@ public final class CourseReader {
                 throw e;
             }
             String message = String.valueOf(e.getMessage()).replace(folder + File.separator, "");
-            String why = ScriptReader.isUnwritten(e) ? "to be written: " + message : message;
+            String why = ScriptReader.isUnwritten(e)
+                    ? file.getFileName() + " has no words to read yet; write them as plain paragraphs"
+                    : message;
             unreadable.add(new UnreadableLesson(number, file, why));
             return;
         }

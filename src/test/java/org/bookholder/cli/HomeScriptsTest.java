@@ -71,7 +71,7 @@ final class HomeScriptsTest {
         browser.press("s");
         browser.until("document.querySelectorAll('.script-row').length === 3");
         assertThat(browser.text("#script-list"))
-                .contains("A wheel you can trust", "nothing in the script is spoken", "lesson-3.docx");
+                .contains("A wheel you can trust", "has no words to read yet", "lesson-3.docx");
         browser.lookAtEverySize("scripts-list");
         browser.click("#script-1");
         browser.until("document.querySelectorAll('.look-row').length === 7");

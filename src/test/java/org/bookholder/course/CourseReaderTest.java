@@ -182,7 +182,7 @@ final class CourseReaderTest {
         assertThat(CourseReader.readable(folder).why())
                 .satisfiesExactly(
                         first -> assertThat(first)
-                                .startsWith("to be written: lesson-91.md:1: nothing in the script is spoken"),
+                                .isEqualTo("lesson-91.md has no words to read yet; write them as plain paragraphs"),
                         second -> assertThat(second).startsWith("lesson-92.docx: this is not a DOCX document"));
         assertThat(before).isPositive();
     }

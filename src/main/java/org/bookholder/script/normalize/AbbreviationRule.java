@@ -2,12 +2,11 @@ package org.bookholder.script.normalize;
 
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Abbreviations and Roman numerals: "Dr.", "e.g.", "vs", "U.S.", "Chapter IV", "w/o". */
+/** Abbreviations: "Dr.", "e.g.", "vs", "U.S.", "w/o", "Paris, TX". */
 final class AbbreviationRule implements NormalizationRule {
     /** Said as written here, with or without the full stop. */
     private static final Map<String, String[]> ALWAYS = table("""
@@ -38,13 +37,61 @@ final class AbbreviationRule implements NormalizationRule {
         c/o=care of
         p.a=per annum;a year;p a
         incl=including;included
+        sq=square
+        w/in=within
+        n/a=not applicable;n a
+        a/c=air conditioning;account;a c
+        hwy=highway
+        blvd=boulevard
+        pkwy=parkway
+        govt=government
+        qty=quantity
         excl=excluding
         """);
 
     /** Said as written here only with the full stop. */
     private static final Map<String, String[]> DOTTED = table("""
         ave=avenue
-        blvd=boulevard
+        ln=lane
+        ct=court
+        pl=place
+        cir=circle
+        ter=terrace
+        apt=apartment
+        ste=suite
+        bldg=building
+        fl=floor
+        rm=room
+        avg=average
+        std=standard
+        misc=miscellaneous
+        esp=especially
+        assn=association
+        assoc=association;associates
+        univ=university
+        intl=international
+        natl=national
+        ctr=center
+        pkg=package
+        doz=dozen
+        ea=each
+        yr=year
+        yrs=years
+        mo=month
+        mos=months
+        wk=week
+        wks=weeks
+        hr=hour
+        hrs=hours
+        mins=minutes
+        secs=seconds
+        lb=pound
+        lbs=pounds
+        oz=ounces;ounce
+        tbsp=tablespoon;tablespoons
+        tsp=teaspoon;teaspoons
+        sat=saturday
+        sun=sunday
         rd=road
         sq=square
         mt=mount
@@ -98,10 +145,22 @@ final class AbbreviationRule implements NormalizationRule {
     /** Said as written here only with the full stop and before a number. */
     private static final Map<String, String[]> BEFORE_NUMBER = table("""
         p=page
+        no=number
+        nos=numbers
+        pt=part
+        bk=book
+        ex=example;exercise
+        app=appendix
+        para=paragraph
+        rm=room
+        apt=apartment
         pp=pages
         ch=chapter
         fig=figure
         figs=figures
+        chs=chapters
+        vols=volumes
+        secs=sections
         vol=volume
         sec=section
         art=article
@@ -114,42 +173,10 @@ final class AbbreviationRule implements NormalizationRule {
         c=circa;about
         """);
 
-    private static final Set<String> COUNTED = Set.of(
-            "chapter",
-            "part",
-            "section",
-            "volume",
-            "book",
-            "act",
-            "scene",
-            "appendix",
-            "phase",
-            "type",
-            "level",
-            "figure",
-            "table",
-            "war",
-            "grade",
-            "stage",
-            "class",
-            "mark",
-            "lesson",
-            "unit",
-            "module");
-
     private static final Pattern WORD = Pattern.compile("([A-Za-z]{1,8}(?:\\.[A-Za-z]{1,3}){0,4})(\\.?)" + END);
     private static final Pattern WITH_SLASH = Pattern.compile("(w/o|w/|b/c|c/o)(?=\\s|$)");
     private static final Pattern DOTTED_LETTERS = Pattern.compile("((?:[A-Za-z]\\.){2,6}[A-Za-z]?)('?s)?(?![A-Za-z])");
-    private static final Pattern ROMAN =
-            Pattern.compile("(?=[IVXL])(L?X{0,3}(?!X|L))(IX|IV|V?I{0,3})(?![A-Za-z'])" + END);
-
     private static final Pattern ENDS = Pattern.compile(END);
-
-    private final NumberWords numbers;
-
-    AbbreviationRule(NumberWords numbers) {
-        this.numbers = numbers;
-    }
 
     @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {
@@ -158,14 +185,13 @@ final class AbbreviationRule implements NormalizationRule {
             return new SpokenSpan(
                     slash.end(), SpokenForms.of(ALWAYS.getOrDefault(slash.group(1), new String[] {"with"})));
         }
-        Matcher roman = NormalizationRule.match(ROMAN, text, from, to);
-        if (roman != null) {
-            SpokenForms forms = roman(roman.group(), wordBefore(text, from));
-            if (!forms.isEmpty()) {
-                return new SpokenSpan(roman.end(), forms);
+        Matcher word = NormalizationRule.match(WORD, text, from, to);
+        if (word != null) {
+            SpokenForms named = named(word, text, from);
+            if (!named.isEmpty()) {
+                return new SpokenSpan(word.end(), named);
             }
         }
-        Matcher word = NormalizationRule.match(WORD, text, from, to);
         if (word != null) {
             SpokenForms forms = word(word, text.substring(word.start(), to));
             if (!forms.isEmpty()) {
@@ -176,6 +202,25 @@ final class AbbreviationRule implements NormalizationRule {
         return dotted == null || NormalizationRule.match(ENDS, text, dotted.end(), Math.max(dotted.end(), to)) == null
                 ? null
                 : new SpokenSpan(dotted.end(), dottedLetters(dotted));
+    }
+
+    /** States behind a place, and weekdays and months without a full stop, which may be other words as well. */
+    private static SpokenForms named(Matcher word, String text, int from) {
+        String letters = word.group(1);
+        SpokenForms state = Places.state(text, from, letters);
+        if (!state.isEmpty()) {
+            return LetterForms.of(letters).or(state);
+        }
+        String full = word.group(2).isEmpty() ? NamedRangeRule.shortened(letters) : "";
+        if (full.isEmpty()) {
+            return SpokenForms.NONE;
+        }
+        int next = word.end() + 1;
+        boolean number = next < text.length() && Character.isDigit(text.charAt(next));
+        SpokenForms said = SpokenForms.of(full);
+        return number
+                ? said.or(LetterForms.of(letters))
+                : LetterForms.of(letters).or(said);
     }
 
     /** Reads initials such as "U.S.", whatever follows them. */
@@ -201,7 +246,8 @@ final class AbbreviationRule implements NormalizationRule {
         boolean dot = !m.group(2).isEmpty();
         int next = m.end() - m.start() + 1;
         boolean capital = next < rest.length() && Character.isUpperCase(rest.charAt(next));
-        boolean number = next < rest.length() && Character.isDigit(rest.charAt(next));
+        boolean number = next < rest.length()
+                && (Character.isDigit(rest.charAt(next)) || rest.substring(next).matches("[IVX]{1,6}\\b.*"));
         if (dot && key.equals("st")) {
             return capital ? SpokenForms.of("saint", "street") : SpokenForms.of("street", "saint");
         }
@@ -216,38 +262,6 @@ final class AbbreviationRule implements NormalizationRule {
             said = BEFORE_NUMBER.get(key);
         }
         return said == null ? SpokenForms.NONE : SpokenForms.of(said);
-    }
-
-    private SpokenForms roman(String numeral, String before) {
-        boolean counted = COUNTED.contains(Typography.lower(before));
-        boolean named = numeral.length() > 1 && !before.isEmpty() && Character.isUpperCase(before.charAt(0));
-        if (!counted && !named) {
-            return SpokenForms.NONE;
-        }
-        int value = 0;
-        for (int i = 0; i < numeral.length(); i++) {
-            int digit = digit(numeral.charAt(i));
-            value += i + 1 < numeral.length() && digit(numeral.charAt(i + 1)) > digit ? -digit : digit;
-        }
-        SpokenForms ordinal = SpokenForms.of("the").then(numbers.ordinal(value).preferred());
-        SpokenForms cardinal = numbers.cardinal(value).preferred();
-        return (counted ? cardinal.or(ordinal) : ordinal.or(cardinal)).or(LetterForms.spell(numeral));
-    }
-
-    private static int digit(char c) {
-        return c == 'L' ? 50 : c == 'X' ? 10 : c == 'V' ? 5 : 1;
-    }
-
-    private static String wordBefore(String text, int from) {
-        int end = from;
-        while (end > 0 && text.charAt(end - 1) == ' ') {
-            end--;
-        }
-        int start = end;
-        while (start > 0 && Character.isLetter(text.charAt(start - 1))) {
-            start--;
-        }
-        return text.substring(start, end);
     }
 
     private static Map<String, String[]> table(String rows) {

@@ -18,7 +18,19 @@ final class ChunkRule {
     private static final Pattern NUMBER = Pattern.compile(NormalizationRule.NUMBER);
     private static final Pattern DIGITS = Pattern.compile("\\d{1,60}");
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}]{1,99}(?:'[\\p{L}\\p{M}]{1,30}){0,3}");
-    private static final Pattern SCHEME = Pattern.compile("https?://");
+    private static final Pattern SCHEME = Pattern.compile("(https?)://");
+    private static final Pattern OPTION = Pattern.compile("--?(?=[A-Za-z])");
+    private static final Pattern STARS = Pattern.compile("([★⭐]{1,10})[☆★]{0,10}");
+    private static final Pattern CARET = Pattern.compile("\\^\\(?([-\u2212]?)(\\d{1,3})\\)?");
+
+    /** Behind these letters a number is that of a model, whose digits may be said one by one. */
+    private static final Pattern MODEL = Pattern.compile("\\p{L}-?$");
+
+    /** A sequence of symbols of chemical elements with at least one count, as in "C6H12O6". */
+    private static final Pattern FORMULA =
+            Pattern.compile("(?=.*[A-Z].*\\d)(?:(?:H|He|Li|Be|B|C|N|O|F|Ne|Na|Mg|Al|Si|P|S|Cl|Ar|K|Ca|Ti|Cr|Mn|Fe|"
+                    + "Co|Ni|Cu|Zn|As|Se|Br|Ag|Sn|I|Ba|Pt|Au|Hg|Pb|U)\\d{0,2}){2,12}");
+
     private static final Pattern FRACTION =
             Pattern.compile("\\d{1,2}/\\d{1,2}(?![\\d/])|[\\u00bc-\\u00be\\u2150-\\u215e]");
     private static final String RAISED = "[\u2070\u00b9\u00b2\u00b3\u2074-\u2079]";
@@ -39,36 +51,6 @@ final class ChunkRule {
     private static final Pattern PREFIXED =
             Pattern.compile("(?:anti|bi|co|de|dis|mid|mis|multi|non|pre|re|semi|sub|tri|un)-.*");
 
-    private static final Map<String, SpokenForms> SYMBOLS = Map.ofEntries(
-            Map.entry("&", SpokenForms.of("and")),
-            Map.entry("+", SpokenForms.of("plus", "and")),
-            Map.entry("=", SpokenForms.of("equals", "is equal to", "is")),
-            Map.entry("@", SpokenForms.of("at")),
-            Map.entry("%", SpokenForms.of("percent", "per cent")),
-            Map.entry("°", SpokenForms.of("degrees")),
-            Map.entry("×", SpokenForms.of("times", "by")),
-            Map.entry("÷", SpokenForms.of("divided by")),
-            Map.entry("±", SpokenForms.of("plus or minus")),
-            Map.entry("≈", SpokenForms.of("about", "approximately")),
-            Map.entry("~", SpokenForms.of("about", "")),
-            Map.entry("<", SpokenForms.of("less than", "is less than")),
-            Map.entry(">", SpokenForms.of("greater than", "is greater than", "is more than")),
-            Map.entry("²", SpokenForms.of("squared")),
-            Map.entry("³", SpokenForms.of("cubed")),
-            Map.entry("√", SpokenForms.of("the square root of", "square root of", "root")),
-            Map.entry("™", SpokenForms.of("", "trademark", "t m")),
-            Map.entry("⌘", SpokenForms.of("command")),
-            Map.entry("≤", SpokenForms.of("at most", "less than or equal to")),
-            Map.entry("≥", SpokenForms.of("at least", "greater than or equal to")),
-            Map.entry("§", SpokenForms.of("section")),
-            Map.entry("$", SpokenForms.of("dollars", "dollar")),
-            Map.entry("£", SpokenForms.of("pounds", "pound")),
-            Map.entry("€", SpokenForms.of("euros", "euro")),
-            Map.entry("¥", SpokenForms.of("yen")),
-            Map.entry("₹", SpokenForms.of("rupees", "rupee")),
-            Map.entry("¢", SpokenForms.of("cents")),
-            Map.entry("\\", SpokenForms.of("backslash")));
-
     /** Formulae that are also said by the name of what they are. */
     private static final Map<String, SpokenForms> FORMULAE = Map.of(
             "CO2", SpokenForms.of("c o two", "carbon dioxide"),
@@ -80,6 +62,14 @@ final class ChunkRule {
 
     /** Behind these a dash is a minus: "x=-5". */
     private static final String BEFORE_SIGN = "(=<>\u2264\u2265~\u2248*\u00d7\u00f7+";
+
+    /** "A-Z". */
+    private static final Pattern BETWEEN_LETTERS = Pattern.compile("[(\"']?[A-Z][-\u2013][A-Z][.,;:!?)\"']{0,3}");
+
+    /** An ordinal number or a decade, behind which a dash means a range. */
+    private static final Pattern COUNTED = Pattern.compile("\\d(?:st|nd|rd|th|s)$");
+
+    private static final Pattern RATE = Pattern.compile(Units.COMPOUND + NormalizationRule.END);
 
     private static final SpokenForms HASH = SpokenForms.of("hashtag", "number", "hash");
 
@@ -119,7 +109,7 @@ final class ChunkRule {
         for (SpokenForms piece : pieces) {
             forms = forms.then(piece);
         }
-        return joined(chunk, forms.spoken());
+        return joined(chunk, forms.spoken()).or(rate(chunk));
     }
 
     private Piece pieceAt(String chunk, int at) {
@@ -127,9 +117,9 @@ final class ChunkRule {
         if (known != null) {
             return known;
         }
-        Matcher scheme = NormalizationRule.match(SCHEME, chunk, at, chunk.length());
-        if (scheme != null) {
-            return new Piece(scheme.end(), SpokenForms.SILENT);
+        Piece start = startAt(chunk, at);
+        if (start != null) {
+            return start;
         }
         Piece power = powerAt(chunk, at);
         if (power != null) {
@@ -146,13 +136,54 @@ final class ChunkRule {
         return symbolAt(chunk, at);
     }
 
+    /** A rate without its number, as behind a power: "m/s". */
+    private static SpokenForms rate(String chunk) {
+        Matcher rate = NormalizationRule.match(RATE, chunk, 0, chunk.length());
+        return rate == null || chunk.indexOf('/') < 0 ? SpokenForms.NONE : Units.compound(rate, 1, false);
+    }
+
+    /** The beginning of an address or of an option of a command, or a row of stars. */
+    private @Nullable Piece startAt(String chunk, int at) {
+        Matcher scheme = NormalizationRule.match(SCHEME, chunk, at, chunk.length());
+        if (scheme != null) {
+            String spelled = LetterForms.spell(scheme.group(1));
+            return new Piece(scheme.end(), SpokenForms.of("", spelled, spelled + " colon slash slash"));
+        }
+        Matcher option = at == 0 ? NormalizationRule.match(OPTION, chunk, at, chunk.length()) : null;
+        if (option != null) {
+            return new Piece(
+                    option.end(),
+                    option.end() == 1
+                            ? SpokenForms.of("", "dash", "minus", "hyphen")
+                            : SpokenForms.of("", "dash dash", "double dash", "minus minus"));
+        }
+        Matcher stars = NormalizationRule.match(STARS, chunk, at, chunk.length());
+        boolean counted = at > 0 && isDigit(chunk, at - 1);
+        if (stars == null || (stars.end() - at == 1 && !counted)) {
+            return null;
+        }
+        int count = stars.group(1).length();
+        return new Piece(
+                stars.end(),
+                counted
+                        ? SpokenForms.of("stars", "star")
+                        : numbers.cardinal(count).preferred().then(count == 1 ? "star" : "stars"));
+    }
+
     private SpokenForms word(String chunk, int at, Matcher word) {
         String letters = word.group();
+        if (at > 0 && letters.equals("ish") && isDigit(chunk, at - 1)) {
+            return SpokenForms.of("ish");
+        }
         boolean between = at > 0 && isDigit(chunk, at - 1);
         if (between && letters.equals("x")) {
             return isDigit(chunk, word.end()) ? SpokenForms.of("by", "times", "x") : SpokenForms.of("x", "times");
         }
         SpokenForms forms = LetterForms.of(letters).spoken();
+        boolean domain = at > 1 && chunk.charAt(at - 1) == '.' && Character.isLetterOrDigit(chunk.charAt(at - 2));
+        if (domain && letters.length() == 2) {
+            forms = forms.first(1).or(LetterForms.spell(letters)).or(forms);
+        }
         return forms.all().stream()
                         .flatMap(List::stream)
                         .anyMatch(w -> w.codePoints().anyMatch(Character::isLetter))
@@ -177,7 +208,10 @@ final class ChunkRule {
         }
         Matcher m = NormalizationRule.match(NUMBER, chunk, at, chunk.length());
         if (m != null) {
-            return new Piece(m.end(), numbers.written(m.group()));
+            SpokenForms said = numbers.written(m.group());
+            boolean model = m.group().matches("\\d{3}")
+                    && MODEL.matcher(chunk.substring(0, at)).find();
+            return new Piece(m.end(), model ? said.or(numbers.digits(m.group())) : said);
         }
         m = NormalizationRule.match(DIGITS, chunk, at, chunk.length());
         return m == null ? null : new Piece(m.end(), numbers.digits(m.group()));
@@ -187,9 +221,17 @@ final class ChunkRule {
     private @Nullable Piece powerAt(String chunk, int at) {
         Matcher power = NormalizationRule.match(POWER, chunk, at, chunk.length());
         if (power == null || !BASE.matcher(chunk.substring(0, at)).find()) {
+            power = at == 0 ? null : NormalizationRule.match(CARET, chunk, at, chunk.length());
+        }
+        if (power == null) {
             return null;
         }
         int exponent = Integer.parseInt(Normalizer.normalize(power.group(2), Normalizer.Form.NFKC));
+        if (power.group(1).isEmpty() && (exponent == 2 || exponent == 3)) {
+            String named = exponent == 2 ? "squared" : "cubed";
+            String other = exponent == 2 ? "to the second" : "to the third";
+            return new Piece(power.end(), SpokenForms.of(named, other));
+        }
         SpokenForms number = numbers.cardinal(exponent).preferred();
         SpokenForms ordinal = numbers.ordinal(exponent).preferred();
         SpokenForms forms = power.group(1).isEmpty()
@@ -217,12 +259,23 @@ final class ChunkRule {
                         inside && isDigit(chunk, at - 1) && isDigit(chunk, at + 1)
                                 ? SpokenForms.of("times")
                                 : SpokenForms.SILENT;
-                    default -> SYMBOLS.getOrDefault(symbol, SpokenForms.SILENT);
+                    default -> Symbols.of(symbol);
                 });
     }
 
     /** Before a number: a sign, which must be said, or what separates it from the number before. */
     private static SpokenForms dash(String chunk, int at) {
+        if (chunk.equals("\u2212")) {
+            return SpokenForms.of("minus", "take away", "less");
+        }
+        if (BETWEEN_LETTERS.matcher(chunk).matches()) {
+            return SpokenForms.of("to", "through", "", "dash");
+        }
+        if (at > 2
+                && isDigit(chunk, at + 1)
+                && COUNTED.matcher(chunk.substring(0, at)).find()) {
+            return SpokenForms.of("to", "through", "");
+        }
         if (!isDigit(chunk, at + 1) && !(chunk.startsWith(".", at + 1) && isDigit(chunk, at + 2))) {
             return SpokenForms.SILENT;
         }
@@ -247,7 +300,11 @@ final class ChunkRule {
         boolean rate = isDigit(chunk, at - 1) && Character.isLetter(chunk.charAt(at + 1));
         return address
                 ? SpokenForms.of("slash", "")
-                : rate ? SpokenForms.of("per", "a", "slash") : SpokenForms.of("", "or", "slash");
+                : rate
+                        ? SpokenForms.of("per", "a", "slash")
+                        : isDigit(chunk, at - 1) && isDigit(chunk, at + 1)
+                                ? SpokenForms.of("", "out of", "over", "or", "slash")
+                                : SpokenForms.of("", "or", "slash");
     }
 
     /**
@@ -262,6 +319,12 @@ final class ChunkRule {
     }
 
     private static SpokenForms joined(String chunk, SpokenForms forms) {
+        if (chunk.matches("\\d.*ish[.,;:!?]?")) {
+            return forms.or(new SpokenForms(forms.all().stream()
+                    .map(form -> List.of(
+                            String.join(" ", form).replaceFirst(" ish$", "ish").split(" ", -1)))
+                    .toList()));
+        }
         if (chunk.indexOf('-') < 0) {
             return forms;
         }

@@ -24,7 +24,13 @@ final class DateRule implements NormalizationRule {
     private static final Pattern MONTH_FIRST = Pattern.compile(MONTH + "\\s(?:the\\s)?" + DAY + YEAR + END);
     private static final Pattern DAY_FIRST =
             Pattern.compile("(?:the\\s)?" + DAY + "(?:\\sof)?\\s" + MONTH + YEAR + END);
-    private static final Pattern ISO = Pattern.compile("([12]\\d{3})-(\\d\\d)-(\\d\\d)" + END);
+    private static final Pattern ISO = Pattern.compile("([12]\\d{3})([-/.])(\\d\\d?)\\2(\\d\\d?)" + END);
+    private static final Pattern DOTS = Pattern.compile("(\\d{1,2})([-.])\\s?(\\d{1,2})\\2\\s?([12]\\d{3})" + END);
+    private static final Pattern HYPHENS =
+            Pattern.compile("(?:" + MONTH + "-" + DAY + "|" + DAY + "-" + MONTH + ")(?:-([12]\\d{3}))?" + END);
+    private static final Pattern MONTH_YEAR = Pattern.compile(MONTH + ",?\\s([12]\\d{3})" + END);
+    private static final Pattern DAYS = Pattern.compile(MONTH + "\\s" + DAY + TO + DAY + YEAR + END);
+    private static final Pattern DAYS_FIRST = Pattern.compile(DAY + TO + DAY + "\\s" + MONTH + YEAR + END);
     private static final Pattern SLASHES = Pattern.compile("(\\d{1,2})/(\\d{1,2})/([12]\\d{3}|\\d\\d)" + END);
     private static final Pattern NO_YEAR = Pattern.compile("(\\d{1,2})/(\\d{1,2})" + END);
 
@@ -43,6 +49,10 @@ final class DateRule implements NormalizationRule {
 
     @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {
+        SpokenSpan several = days(text, from, to);
+        if (several != null) {
+            return several;
+        }
         Matcher m = NormalizationRule.match(MONTH_FIRST, text, from, to);
         if (m != null) {
             return heard(m, month(m.group(1)), m.group(2), m.group(3), false);
@@ -53,13 +63,30 @@ final class DateRule implements NormalizationRule {
         }
         m = NormalizationRule.match(ISO, text, from, to);
         if (m != null) {
-            SpokenSpan date = heard(m, Integer.parseInt(m.group(2)), m.group(3), m.group(1), false);
-            SpokenSpan bare = heard(m, Integer.parseInt(m.group(2)), m.group(3), null, false);
+            SpokenSpan date = heard(m, Integer.parseInt(m.group(3)), m.group(4), m.group(1), false);
+            SpokenSpan bare = heard(m, Integer.parseInt(m.group(3)), m.group(4), null, false);
             return date == null || bare == null ? null : new SpokenSpan(date.end(), yearFirst(date, bare, m.group(1)));
+        }
+        m = NormalizationRule.match(DOTS, text, from, to);
+        if (m != null) {
+            return dots(m);
+        }
+        m = NormalizationRule.match(HYPHENS, text, from, to);
+        if (m != null) {
+            return m.group(1) != null
+                    ? heard(m, month(m.group(1)), m.group(2), m.group(5), false)
+                    : heard(m, month(m.group(4)), m.group(3), m.group(5), true);
+        }
+        m = NormalizationRule.match(MONTH_YEAR, text, from, to);
+        if (m != null) {
+            SpokenForms year = numbers.year(Integer.parseInt(m.group(2)));
+            return new SpokenSpan(
+                    m.end(), SpokenForms.of(MONTHS.get(month(m.group(1)) - 1)).then(year));
         }
         m = NormalizationRule.match(SLASHES, text, from, to);
         if (m != null) {
-            return slashes(m, fullYear(m.group(3)));
+            SpokenSpan date = slashes(m, fullYear(m.group(3)));
+            return date == null || m.group(3).length() > 2 ? date : withShortYear(date, m);
         }
         m = NormalizationRule.match(NO_YEAR, text, from, to);
         if (m != null && (m.group(1).startsWith("0") || m.group(2).startsWith("0"))) {
@@ -68,8 +95,67 @@ final class DateRule implements NormalizationRule {
         return null;
     }
 
+    /** "3-5 March 2027", "March 3-5". */
+    private @Nullable SpokenSpan days(String text, int from, int to) {
+        Matcher m = NormalizationRule.match(DAYS, text, from, to);
+        if (m != null) {
+            return days(m, month(m.group(1)), m.group(2), m.group(3));
+        }
+        m = NormalizationRule.match(DAYS_FIRST, text, from, to);
+        return m == null ? null : days(m, month(m.group(3)), m.group(1), m.group(2));
+    }
+
+    private SpokenSpan days(Matcher m, int month, String first, String last) {
+        SpokenForms to = SpokenForms.of("to", "through", "until");
+        SpokenForms name = SpokenForms.of(MONTHS.get(month - 1));
+        SpokenForms ordinals = numbers.ordinal(Integer.parseInt(first))
+                .preferred()
+                .then(to)
+                .then("", "the")
+                .then(numbers.ordinal(Integer.parseInt(last)).preferred());
+        SpokenForms cardinals = numbers.cardinal(Integer.parseInt(first))
+                .preferred()
+                .then(to)
+                .then(numbers.cardinal(Integer.parseInt(last)).preferred());
+        SpokenForms forms = name.then(ordinals)
+                .or(name.then(cardinals))
+                .or(SpokenForms.of("the", "")
+                        .then(ordinals.first(3))
+                        .then("of", "")
+                        .then(name))
+                .or(name.then("the").then(ordinals.first(4)))
+                .or(cardinals.then(name));
+        String year = m.group(4);
+        return new SpokenSpan(
+                m.end(),
+                year == null
+                        ? forms
+                        : forms.first(15)
+                                .then(numbers.year(Integer.parseInt(year)).first(2)));
+    }
+
+    /** "1.12.2024", "15-01-2020": the day first, as nearly everywhere; where months stand first, they may do so here, too. */
+    private @Nullable SpokenSpan dots(Matcher m) {
+        SpokenSpan day = heard(m, Integer.parseInt(m.group(3)), m.group(1), m.group(4), true);
+        SpokenSpan month = dayFirst ? null : heard(m, Integer.parseInt(m.group(1)), m.group(3), m.group(4), false);
+        if (day == null || month == null) {
+            return day == null ? month : day;
+        }
+        SpokenForms digits = numbers.counted(m.group(1))
+                .preferred()
+                .then(numbers.counted(m.group(3)).preferred())
+                .then(numbers.year(Integer.parseInt(m.group(4))).preferred());
+        return new SpokenSpan(
+                m.end(),
+                day.forms()
+                        .first(SpokenForms.MOST / 2)
+                        .or(month.forms().first(12))
+                        .or(digits));
+    }
+
     /** A day and month that may as well be a fraction, such as "9/11"; null if it can be no date. */
-    @Nullable SpokenSpan uncertain(String text, int from, int to) {
+    @Nullable
+    SpokenSpan uncertain(String text, int from, int to) {
         Matcher m = NormalizationRule.match(NO_YEAR, text, from, to);
         return m == null || m.group(2).matches("[2348]") ? null : slashes(m, null);
     }
@@ -82,6 +168,20 @@ final class DateRule implements NormalizationRule {
     /** A year of two digits in the century that POSIX gives it (%y of strptime): 69 to 99 are of the last. */
     private static String fullYear(String year) {
         return year.length() > 2 ? year : (Integer.parseInt(year) > 68 ? "19" : "20") + year;
+    }
+
+    /** "11/17/05" with its year as it is written. */
+    private SpokenSpan withShortYear(SpokenSpan date, Matcher m) {
+        SpokenSpan bare = slashes(m, null);
+        return bare == null
+                ? date
+                : new SpokenSpan(
+                        date.end(),
+                        date.forms()
+                                .first(SpokenForms.MOST - 12)
+                                .or(bare.forms()
+                                        .first(6)
+                                        .then(numbers.written(m.group(3)).first(2))));
     }
 
     private @Nullable SpokenSpan withDigits(@Nullable SpokenSpan date, Matcher m) {

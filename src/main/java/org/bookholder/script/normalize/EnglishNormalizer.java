@@ -11,9 +11,9 @@ final class EnglishNormalizer implements TextNormalizer {
     private static final Set<String> MONTH_STARTS =
             Set.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
     private static final String SIGNED_START = "[-+\\u2013\\u2212][.\\d$£€¥₹\\u00bc-\\u00be]";
-    private static final String MONEY_START = "(?:US|A|C|CA|NZ)?[$£€¥₹]|R\\$|(?:USD|GBP|EUR|JPY|INR|CHF)\\s?\\d";
+    private static final String MONEY_START = Currencies.SIGN + "\\s?[.\\d]";
     private static final String OTHER_START =
-            "the \\d|['#~<>\\u00b1\\u2248+(.-]{0,2}\\d|[\\u00bc-\\u00be\\u2150-\\u215e]|[Nn](?:o|r|um)\\.";
+            "the \\d|['#~<>\\u00b1\\u2248\\u2264\\u2265+(.-]{0,2}\\s?\\d|[~<>\\u00b1\\u2248\\u2264\\u2265]\\s?[$£€¥₹]|[\\u00bc-\\u00be\\u2150-\\u215e]|[Nn](?:os?|r|um)\\.|Q[1-4]";
     private static final Pattern NUMERAL_START = Pattern.compile(SIGNED_START + "|" + MONEY_START + "|" + OTHER_START);
 
     /** Words said without the leading apostrophe that replaces omitted letters. */
@@ -43,18 +43,20 @@ final class EnglishNormalizer implements TextNormalizer {
         this.dates = new DateRule(numbers, dayFirst);
         QuantityRule quantities = new QuantityRule(numbers, fractions);
         this.numeralRules = List.of(
-                new SignRule(numbers, List.of(money, quantities, scales, number)),
                 number::first,
+                new SignRule(numbers, List.of(money, quantities, scales, number)),
                 dates,
                 money,
                 new TimeRule(numbers),
+                new CompositeRule(numbers),
                 new VersionRule(numbers),
                 new ShutterRule(numbers),
                 scales,
                 quantities,
                 number);
-        this.nameRules = List.of(new NamedRangeRule(), new ShortcutRule(numbers), new VersionRule(numbers));
-        this.abbreviations = new AbbreviationRule(numbers);
+        this.nameRules = List.of(
+                new NamedRangeRule(), new ShortcutRule(numbers), new VersionRule(numbers), new RomanRule(numbers));
+        this.abbreviations = new AbbreviationRule();
         this.chunks = new ChunkRule(numbers, fractions, money, number);
     }
 
@@ -67,7 +69,7 @@ final class EnglishNormalizer implements TextNormalizer {
             for (NormalizationRule rule : numeralRules) {
                 SpokenSpan heard = rule.at(text, from, to);
                 if (heard != null && !heard.forms().spoken().isEmpty()) {
-                    return withDate(heard, text, from, to);
+                    return behindArticle(withDate(heard, text, from, to), text, from);
                 }
             }
         }
@@ -79,6 +81,23 @@ final class EnglishNormalizer implements TextNormalizer {
         }
         SpokenSpan heard = abbreviations.at(text, from, to);
         return heard != null ? heard : new SpokenSpan(chunkEnd, chunk(text.substring(from, chunkEnd)));
+    }
+
+    /** Behind an "a" that is written, "a hundred" is said without another one. */
+    private static SpokenSpan behindArticle(SpokenSpan heard, String text, int from) {
+        boolean article = from > 1
+                && text.charAt(from - 1) == ' '
+                && "aA".indexOf(text.charAt(from - 2)) >= 0
+                && (from == 2 || text.charAt(from - 3) == ' ');
+        List<List<String>> bare = heard.forms().all().stream()
+                .filter(form -> article && form.size() > 1 && form.get(0).equals("a"))
+                .map(form -> form.subList(1, form.size()))
+                .limit(6)
+                .toList();
+        return bare.isEmpty()
+                ? heard
+                : new SpokenSpan(
+                        heard.end(), heard.forms().first(SpokenForms.MOST - 6).or(new SpokenForms(bare)));
     }
 
     /** Adds the day that a fraction such as "9/11" may be. */

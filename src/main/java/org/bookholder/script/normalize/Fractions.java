@@ -67,7 +67,10 @@ final class Fractions {
     private SpokenForms proper(String numerator, String denominator) {
         if (!numerator.equals("1")) {
             SpokenForms parts = numbers.counted(numerator).preferred().then(part(denominator, true));
-            return parts.or(parts.preferred().then("of a", "of an", "of"));
+            SpokenForms one = numbers.counted(numerator)
+                    .preferred()
+                    .then(part(denominator, false).preferred());
+            return parts.or(parts.preferred().then("of a", "of an", "of")).or(one);
         }
         SpokenForms part = part(denominator, false);
         SpokenForms ones = SpokenForms.of("one", NumberWords.article(part));

@@ -1,5 +1,6 @@
 package org.bookholder.script.normalize;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -36,7 +37,27 @@ final class LetterForms {
             Map.entry("MST", new String[] {"m s t", "mountain", "mountain time", "mountain standard time"}),
             Map.entry("PST", new String[] {"p s t", "pacific", "pacific time", "pacific standard time"}),
             Map.entry("PDT", new String[] {"p d t", "pacific", "pacific time", "pacific daylight time"}),
+            Map.entry("MPEG", new String[] {"m peg", "mpeg", "m p e g"}),
+            Map.entry("PNG", new String[] {"p n g", "ping"}),
+            Map.entry("TXT", new String[] {"text", "t x t", "txt"}),
+            Map.entry("FAQ", new String[] {"f a q", "fack", "frequently asked questions"}),
+            Map.entry("ASAP", new String[] {"a s a p", "a sap", "as soon as possible"}),
+            Map.entry("FYI", new String[] {"f y i", "for your information"}),
+            Map.entry("TBA", new String[] {"t b a", "to be announced"}),
+            Map.entry("DIY", new String[] {"d i y", "do it yourself"}),
+            Map.entry("OK", new String[] {"okay", "o k", "ok"}),
+            Map.entry("WWI", new String[] {"world war one", "w w one"}),
+            Map.entry("WWII", new String[] {"world war two", "w w two"}),
+            Map.entry("GMT", new String[] {"g m t", "greenwich mean time"}),
+            Map.entry("AM", new String[] {"a m", "am"}),
+            Map.entry("PM", new String[] {"p m", "pm"}),
+            Map.entry("BC", new String[] {"b c", "before christ"}),
             Map.entry("NaCl", new String[] {"sodium chloride", "n a c l", "salt"}));
+
+    /** Those of them that are written in small letters, too. */
+    private static final Set<String> SAID_IN_SMALL = Set.of(
+            "est", "edt", "pst", "pdt", "cst", "mst", "gmt", "sql", "gif", "jpeg", "jpg", "mpeg", "png", "txt", "ok",
+            "faq", "asap");
 
     /** The names of Greek letters, from alpha on, in the order of Unicode. */
     private static final String[] GREEK = ("alpha beta gamma delta epsilon zeta eta theta iota kappa lambda mu nu xi "
@@ -56,7 +77,8 @@ final class LetterForms {
                     ? SpokenForms.of(GREEK[greek]).or(forms)
                     : forms;
         }
-        String[] otherwise = SAID_OTHERWISE.get(letters);
+        boolean small = SAID_IN_SMALL.contains(letters);
+        String[] otherwise = SAID_OTHERWISE.get(small ? letters.toUpperCase(Locale.ROOT) : letters);
         if (otherwise != null) {
             return SpokenForms.of(otherwise).or(forms);
         }

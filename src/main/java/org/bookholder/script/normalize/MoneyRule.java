@@ -7,28 +7,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Amounts of money: "$20.50", "£1.20", "$2.5 million", "€5-10", "50¢". */
 final class MoneyRule implements NormalizationRule {
-    private record Currency(String one, String many, String minorOne, String minorMany) {}
-
-    private static final Currency DOLLAR = new Currency("dollar", "dollars", "cent", "cents");
-    private static final Currency POUND = new Currency("pound", "pounds", "penny", "pence");
-    private static final Currency EURO = new Currency("euro", "euros", "cent", "cents");
-    private static final Currency YEN = new Currency("yen", "yen", "", "");
-    private static final Currency RUPEE = new Currency("rupee", "rupees", "paisa", "paise");
-
-    private static final Map<String, Currency> CURRENCIES = Map.ofEntries(
-            Map.entry("$", DOLLAR),
-            Map.entry("£", POUND),
-            Map.entry("€", EURO),
-            Map.entry("¥", YEN),
-            Map.entry("₹", RUPEE),
-            Map.entry("R$", new Currency("real", "reais", "centavo", "centavos")),
-            Map.entry("USD", DOLLAR),
-            Map.entry("GBP", POUND),
-            Map.entry("EUR", EURO),
-            Map.entry("JPY", YEN),
-            Map.entry("INR", RUPEE),
-            Map.entry("CHF", new Currency("franc", "francs", "centime", "centimes")));
-
     private static final Map<String, String> MAGNITUDES = Map.of(
             "k",
             "thousand",
@@ -42,24 +20,26 @@ final class MoneyRule implements NormalizationRule {
             "million",
             "bn",
             "billion",
+            "b",
+            "billion",
             "B",
             "billion");
 
-    private static final String SIGN = "(?:(?:US|A|C|CA|NZ)?([$£€¥₹])|(R\\$|USD|GBP|EUR|JPY|INR|CHF))\\s?";
-    private static final Pattern BEHIND = Pattern.compile("(" + NUMBER + ")\\s?(€|£|USD|GBP|EUR|JPY|INR|CHF)" + END);
+    private static final String SIGN = Currencies.SIGN + "\\s?";
+    private static final Pattern BEHIND = Pattern.compile("(" + NUMBER + ")\\s?" + Currencies.BEHIND + END);
 
     /** Behind an amount before a noun, the currency is said in the singular: "a $20 bill". */
     private static final Pattern NOUN = Pattern.compile(
             "(?:\\s|-\\p{L}{1,9}-)(?!(?:and|or|to|for|a|an|the|in|on|at|per|"
-                    + "each|by|with|of|off|from|is|was|are|if|but|than|then|when|today|now|more|less|here|there|last|this|every)\\b)\\p{Ll}");
+                + "each|by|with|of|off|from|is|was|are|if|but|than|then|when|today|now|more|less|here|there|last|this|every)\\b)\\p{Ll}");
 
     private static final String MAGNITUDE =
-            "(?:(?:\\s?(hundred|thousand|million|billion|trillion)|(k|K|m|M|mn|bn|B))\\b)?";
-    private static final Pattern RANGE =
-            Pattern.compile(SIGN + "(" + NUMBER + ")" + TO + "[$£€¥₹]?(" + NUMBER + ")" + MAGNITUDE + END);
+            "(?:(?:\\s?(hundred|thousand|million|billion|trillion)|(k|K|m|M|mn|bn|b|B))\\b)?";
+    private static final Pattern RANGE = Pattern.compile(
+            SIGN + "(" + NUMBER + ")(?:" + TO + "[$£€¥₹]?|\\sto\\s[$£€¥₹])(" + NUMBER + ")" + MAGNITUDE + END);
     private static final Pattern AMOUNT = Pattern.compile(SIGN + "(" + NUMBER + ")" + MAGNITUDE);
     private static final Pattern WHOLE_AMOUNT = Pattern.compile(AMOUNT.pattern() + END);
-    private static final Pattern CENTS = Pattern.compile("(" + NUMBER + ")(?:\\s?¢|c)" + END);
+    private static final Pattern CENTS = Pattern.compile("(" + NUMBER + ")(?:\\s?¢|c)" + END + "|(\\d{1,2})p" + END);
 
     private final NumberWords numbers;
     private final ScaleRule scales;
@@ -81,10 +61,14 @@ final class MoneyRule implements NormalizationRule {
         }
         Matcher behind = NormalizationRule.match(BEHIND, text, from, to);
         if (behind != null) {
-            Currency currency = currency(behind.group(2));
-            return new SpokenSpan(behind.end(), whole(currency, behind.group(1), true));
+            boolean noun = beforeNoun(text, behind.end());
+            return new SpokenSpan(behind.end(), whole(Currencies.of(null, behind.group(2)), behind.group(1), noun));
         }
         Matcher cents = NormalizationRule.match(CENTS, text, from, to);
+        if (cents != null && cents.group(2) != null) {
+            SpokenForms number = numbers.counted(cents.group(2)).preferred();
+            return new SpokenSpan(cents.end(), number.then("p", NumberWords.isOne(cents.group(2)) ? "penny" : "pence"));
+        }
         if (cents != null) {
             String number = cents.group(1);
             SpokenForms named = numbers.counted(number).then(NumberWords.isOne(number) ? "cent" : "cents");
@@ -97,7 +81,8 @@ final class MoneyRule implements NormalizationRule {
     }
 
     /** Reads an amount that may be followed by other characters, as in "$5-a-day". */
-    @Nullable SpokenSpan amountAt(String text, int from, int to) {
+    @Nullable
+    SpokenSpan amountAt(String text, int from, int to) {
         Matcher amount = NormalizationRule.match(AMOUNT, text, from, to);
         return amount == null ? null : new SpokenSpan(amount.end(), amount(amount, beforeNoun(text, amount.end())));
     }
@@ -106,55 +91,77 @@ final class MoneyRule implements NormalizationRule {
         return NormalizationRule.match(NOUN, text, end, text.length()) != null;
     }
 
-    private static String sign(Matcher m) {
-        return m.group(1) == null ? m.group(2) : m.group(1);
+    private static Currencies.Said currency(Matcher m) {
+        return m.group(2) == null ? Currencies.of(null, m.group(3)) : Currencies.of(m.group(1), m.group(2));
     }
 
     private SpokenForms range(Matcher m, boolean noun) {
-        Currency currency = currency(sign(m));
-        SpokenForms low = numbers.counted(m.group(3)).first(3);
-        SpokenForms high = numbers.counted(m.group(4)).first(3).then(magnitude(m.group(5), m.group(6)));
+        Currencies.Said currency = currency(m);
+        SpokenForms low = numbers.counted(m.group(4)).first(3);
+        SpokenForms high = numbers.counted(m.group(5)).first(3).then(magnitude(m.group(6), m.group(7)));
+        boolean cents = m.group(6) == null && m.group(7) == null && (m.group(4) + m.group(5)).indexOf('.') >= 0;
+        if (cents && m.group(4).indexOf('.') >= 0) {
+            return exact(currency, m.group(4), noun)
+                    .first(5)
+                    .then("to", "through", "")
+                    .then(exact(currency, m.group(5), noun).first(5));
+        }
         SpokenForms plain = low.then("to", "through", "until", "").then(high).first(8);
-        SpokenForms forms = plain.then(currency.many)
-                .or(low.then(currency.many + " to").then(high).then(currency.many));
-        return noun ? forms.or(low.then("to").then(high).then(currency.one)) : forms;
+        SpokenForms named = low.then(currency.many().first(1))
+                .then("to")
+                .then(high)
+                .then(currency.many().first(1));
+        SpokenForms forms = plain.then(currency.many()).first(16).or(named.first(10));
+        return noun ? forms.first(20).or(low.then("to").then(high).then(currency.one())) : forms;
     }
 
     private SpokenForms amount(Matcher m, boolean noun) {
-        Currency currency = currency(sign(m));
-        String number = m.group(3);
-        if (m.group(4) != null || m.group(5) != null) {
-            SpokenForms scale = magnitude(m.group(4), m.group(5));
+        Currencies.Said currency = currency(m);
+        String number = m.group(4);
+        if (m.group(5) != null || m.group(6) != null) {
+            SpokenForms scale = magnitude(m.group(5), m.group(6));
             SpokenForms scaled = scales.scaled(number, String.join(" ", scale.first()));
-            SpokenForms forms = scaled.then(currency.many);
-            forms = noun ? forms.or(scaled.first(4).then(currency.one)) : forms;
+            SpokenForms forms = scaled.then(currency.many());
+            forms = noun ? forms.or(scaled.first(4).then(currency.one())) : forms;
             forms = forms.first(SpokenForms.MOST - 4).or(scaled.first(2));
-            return m.group(5) == null || m.group(5).length() > 1
+            return m.group(6) == null || m.group(6).length() > 1
                     ? forms
-                    : forms.or(numbers.counted(number).first(3).then(Typography.lower(m.group(5))));
+                    : forms.or(numbers.counted(number).first(3).then(Typography.lower(m.group(6))));
         }
+        return exact(currency, number, noun);
+    }
+
+    /** An amount as far as cents: zeros behind them say nothing. */
+    private SpokenForms exact(Currencies.Said currency, String written, boolean noun) {
+        String number = written.replaceFirst("(\\.\\d\\d)0+$", "$1");
         int point = number.indexOf('.');
-        if (point < 0 || number.length() - point > 3 || currency.minorMany.isEmpty()) {
+        if (point < 0 || number.length() - point > 3 || currency.minorMany().isEmpty()) {
             return whole(currency, number, noun);
         }
         return withMinor(currency, number.substring(0, point), (number.substring(point + 1) + "0").substring(0, 2));
     }
 
-    private SpokenForms whole(Currency currency, String number, boolean noun) {
+    private SpokenForms whole(Currencies.Said currency, String number, boolean noun) {
         SpokenForms said = numbers.counted(number);
-        String unit = NumberWords.isOne(number) ? currency.one : currency.many;
-        return noun ? said.then(unit, currency.one) : said.then(unit);
+        SpokenForms unit = NumberWords.isOne(number) ? currency.one() : currency.many();
+        SpokenForms forms = noun ? said.then(unit.or(currency.one())) : said.then(unit);
+        forms = noun && number.matches("[1-9]\\d{2}")
+                ? forms.or(numbers.shortened(number).then(currency.one()))
+                : forms;
+        return number.matches("0?\\.50?")
+                ? forms.or(SpokenForms.of("half a").then(currency.one().first(1)))
+                : forms;
     }
 
-    private SpokenForms withMinor(Currency currency, String whole, String minor) {
+    private SpokenForms withMinor(Currencies.Said currency, String whole, String minor) {
         int small = Integer.parseInt(minor);
         SpokenForms cents = numbers.cardinal(small).preferred();
-        SpokenForms minorNamed = cents.then(small == 1 ? currency.minorOne : currency.minorMany);
+        SpokenForms minorNamed = cents.then(small == 1 ? currency.minorOne() : currency.minorMany());
         if (whole.isEmpty() || whole.equals("0")) {
-            return small == 0 ? numbers.cardinal(0).then(currency.many) : minorNamed;
+            return small == 0 ? numbers.cardinal(0).then(currency.many()) : minorNamed;
         }
         SpokenForms number = numbers.counted(whole);
-        SpokenForms major = number.then(NumberWords.isOne(whole) ? currency.one : currency.many);
+        SpokenForms major = number.then(NumberWords.isOne(whole) ? currency.one() : currency.many());
         if (small == 0) {
             return major;
         }
@@ -168,8 +175,8 @@ final class MoneyRule implements NormalizationRule {
                 .or(NumberWords.isOne(whole) ? aOne(currency, cents, minorNamed) : SpokenForms.NONE);
     }
 
-    private static SpokenForms aOne(Currency currency, SpokenForms cents, SpokenForms minorNamed) {
-        SpokenForms one = SpokenForms.of("a " + currency.one);
+    private static SpokenForms aOne(Currencies.Said currency, SpokenForms cents, SpokenForms minorNamed) {
+        SpokenForms one = SpokenForms.of("a").then(currency.one());
         return one.then(cents).or(one.then("and", "").then(minorNamed));
     }
 
@@ -178,13 +185,5 @@ final class MoneyRule implements NormalizationRule {
             return SpokenForms.of(word);
         }
         return letter == null ? SpokenForms.SILENT : SpokenForms.of(MAGNITUDES.getOrDefault(letter, ""));
-    }
-
-    private static Currency currency(String sign) {
-        Currency currency = CURRENCIES.get(sign);
-        if (currency == null) {
-            throw new IllegalArgumentException("sign (" + sign + ") must be a known currency");
-        }
-        return currency;
     }
 }

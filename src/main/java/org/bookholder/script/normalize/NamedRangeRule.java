@@ -17,6 +17,9 @@ final class NamedRangeRule implements NormalizationRule {
     private static final Pattern RANGE =
             Pattern.compile("(?:(" + DAY + ")" + TO + "(" + DAY + ")|(" + MONTH + ")" + TO + "(" + MONTH + "))" + END);
 
+    private static final Pattern ONE_DAY = Pattern.compile(DAY);
+    private static final Pattern ONE_MONTH = Pattern.compile(MONTH);
+
     private static final List<String> NAMES = Stream.concat(
                     Arrays.stream(DayOfWeek.values()).map(DayOfWeek::name),
                     Arrays.stream(Month.values()).map(Month::name))
@@ -35,6 +38,15 @@ final class NamedRangeRule implements NormalizationRule {
                 SpokenForms.of(name(m.group(first)))
                         .then("to", "through", "until", "")
                         .then(name(m.group(first + 1))));
+    }
+
+    /** The weekday or month that capitalised letters without a full stop may stand for; empty if for none. */
+    static String shortened(String letters) {
+        return letters.length() < 5
+                        && (ONE_DAY.matcher(letters).matches()
+                                || ONE_MONTH.matcher(letters).matches())
+                ? name(letters)
+                : "";
     }
 
     private static String name(String written) {

@@ -1,5 +1,6 @@
 package org.bookholder.script.normalize;
 
+import java.math.BigDecimal;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -8,12 +9,19 @@ import org.jspecify.annotations.Nullable;
 final class NumberRule implements NormalizationRule {
     private static final Pattern PHONE =
             Pattern.compile("(?:\\+?\\d{1,3}[\\s.-])?\\(?\\d{3}\\)?[\\s.-]\\d{3}[.-]\\d{4}(?!\\d)" + END
-                    + "|\\d{3}-\\d{4}(?!\\d)" + END + "|0\\d{2,4}\\s\\d{3,4}\\s\\d{3,4}(?!\\d)" + END);
-    private static final Pattern ROUND_GROUP = Pattern.compile("\\b[1-9]00\\b");
+                    + "|\\d{3}-\\d{4}(?!\\d)" + END + "|0\\d{2,4}(?:[\\s-]\\d{2,4}){2,3}(?!\\d)" + END
+                    + "|\\+\\d{1,3}(?:[\\s.-]\\(?\\d{1,5}\\)?){2,5}(?!\\d)" + END);
+    private static final Pattern ROUND_GROUP = Pattern.compile("\\b0?[1-9]00\\b");
     private static final Pattern ROUND = Pattern.compile("\\d{2}0-\\d{3}0");
     private static final Pattern MARKED = Pattern.compile("#(" + NUMBER + ")" + END);
-    private static final Pattern NUMBERED = Pattern.compile("(?:[Nn]o|[Nn]r|[Nn]um)\\.\\s?(" + NUMBER + ")" + END);
-    private static final Pattern SIGNED = Pattern.compile("([-+\\u00b1~\\u2248<>])(" + NUMBER + ")(%?)" + END);
+    private static final Pattern NUMBERED = Pattern.compile("(?:[Nn]os?|[Nn]r|[Nn]um)\\.\\s?(" + NUMBER + ")" + END);
+    private static final Pattern DECADES = Pattern.compile("'?(\\d{1,3}0)'?s" + TO + "'?(\\d{1,3}0)'?s" + END);
+    private static final Pattern YEARS = Pattern.compile("([12]\\d{3})(/|" + TO + ")(\\d\\d)" + END);
+    private static final Pattern QUARTER = Pattern.compile(
+            "(?:Q([1-4])(?:(?:\\s|'|\\s')([12]\\d{3}|\\d\\d))?|([1-4])Q\\s?'?([12]\\d{3}|\\d\\d)?)" + END);
+    private static final Pattern SHORT_YEAR = Pattern.compile("'(\\d\\d)" + END);
+    private static final Pattern SCIENTIFIC =
+            Pattern.compile("(\\d{1,3}(?:\\.\\d{1,9})?)[eE]([-+\\u2212]?)(\\d{1,2})" + END);
     private static final Pattern DECADE = Pattern.compile("'?(\\d{1,3}0)'?s\\b");
     private static final Pattern ORDINAL =
             Pattern.compile("(\\d{1,3}(?:,\\d{3}){1,4}|\\d{1,12})(?:st|nd|rd|th|ST|ND|RD|TH)\\b");
@@ -40,11 +48,6 @@ final class NumberRule implements NormalizationRule {
         if (m != null) {
             return new SpokenSpan(m.end(), SpokenForms.of("number").then(numbers.written(m.group(1))));
         }
-        m = NormalizationRule.match(SIGNED, text, from, to);
-        if (m != null) {
-            SpokenForms forms = sign(m.group(1)).then(numbers.counted(m.group(2)));
-            return new SpokenSpan(m.end(), m.group(3).isEmpty() ? forms : forms.then("percent"));
-        }
         m = NormalizationRule.match(SHORT, text, from, to);
         if (m != null) {
             String letter = m.group(2);
@@ -65,17 +68,115 @@ final class NumberRule implements NormalizationRule {
     }
 
     /** Reads telephone numbers and decades such as "1980s", which other rules would take for a range or for seconds. */
-    @Nullable SpokenSpan first(String text, int from, int to) {
+    @Nullable
+    SpokenSpan first(String text, int from, int to) {
         Matcher m = NormalizationRule.match(PHONE, text, from, to);
         if (m != null && !ROUND.matcher(m.group()).matches()) {
             return new SpokenSpan(m.end(), phone(m.group()));
+        }
+        m = NormalizationRule.match(DECADES, text, from, to);
+        if (m != null) {
+            return new SpokenSpan(
+                    m.end(),
+                    decade(m.group(1))
+                            .first(4)
+                            .then("to", "through", "and")
+                            .then(decade(m.group(2)).first(3)));
+        }
+        m = NormalizationRule.match(YEARS, text, from, to);
+        if (m != null && isSpan(m)) {
+            return new SpokenSpan(m.end(), years(m));
+        }
+        m = NormalizationRule.match(SCIENTIFIC, text, from, to);
+        if (m != null) {
+            return new SpokenSpan(m.end(), scientific(m));
+        }
+        m = NormalizationRule.match(QUARTER, text, from, to);
+        if (m != null) {
+            return new SpokenSpan(m.end(), quarter(m));
+        }
+        m = NormalizationRule.match(SHORT_YEAR, text, from, to);
+        if (m != null) {
+            return new SpokenSpan(m.end(), numbers.written(m.group(1)).or(numbers.year(century(m.group(1)))));
         }
         m = NormalizationRule.match(DECADE, text, from, to);
         return m != null && ends(text, m.end(), to, true) ? new SpokenSpan(m.end(), decade(m.group(1))) : null;
     }
 
+    /** A year of two digits in the century that POSIX gives it (%y of strptime). */
+    private static int century(String year) {
+        int n = Integer.parseInt(year);
+        return n > 68 ? 1900 + n : 2000 + n;
+    }
+
+    /** Whether the second of two years lies behind the first: "1960-80"; with a slash, in the year after: "2011/12". */
+    private static boolean isSpan(Matcher m) {
+        int first = Integer.parseInt(m.group(1)) % 100;
+        int last = Integer.parseInt(m.group(3));
+        return m.group(2).equals("/") ? last == (first + 1) % 100 : last > first;
+    }
+
+    private SpokenForms years(Matcher m) {
+        int first = Integer.parseInt(m.group(1));
+        int last = first / 100 * 100 + Integer.parseInt(m.group(3));
+        last = last < first ? last + 100 : last;
+        SpokenForms between =
+                m.group(2).equals("/") ? SpokenForms.of("", "to", "slash") : SpokenForms.of("to", "through", "");
+        SpokenForms tail =
+                numbers.written(m.group(3)).preferred().or(numbers.year(last).first(2));
+        return numbers.year(first).then(between).then(tail);
+    }
+
+    /** "Q2", "Q3 2026", "2Q26". */
+    private SpokenForms quarter(Matcher m) {
+        String digit = m.group(1) == null ? m.group(3) : m.group(1);
+        String year = m.group(1) == null ? m.group(4) : m.group(2);
+        SpokenForms number = numbers.cardinal(Integer.parseInt(digit)).preferred();
+        SpokenForms quarter =
+                numbers.ordinal(Integer.parseInt(digit)).preferred().then("quarter");
+        SpokenForms letters =
+                m.group(1) == null ? number.then("q") : SpokenForms.of("q").then(number);
+        SpokenForms forms = letters.or(SpokenForms.of("", "the").then(quarter))
+                .or(SpokenForms.of("quarter").then(number));
+        if (year == null) {
+            return forms;
+        }
+        SpokenForms years = year.length() == 2
+                ? numbers.written(year)
+                        .preferred()
+                        .or(numbers.year(century(year)).first(2))
+                : numbers.year(Integer.parseInt(year));
+        return forms.first(4).then("", "of").then(years);
+    }
+
+    /** "1e6", "2.5e-3"; the number itself where it is a whole one. */
+    private SpokenForms scientific(Matcher m) {
+        SpokenForms number = numbers.counted(m.group(1)).preferred();
+        int exponent = Integer.parseInt(m.group(3));
+        boolean less = "-\u2212".contains(m.group(2)) && !m.group(2).isEmpty();
+        SpokenForms minus = less ? SpokenForms.of("minus", "negative") : SpokenForms.SILENT;
+        SpokenForms cardinal = numbers.cardinal(exponent).preferred();
+        SpokenForms power = SpokenForms.of("ten to the")
+                .then(
+                        less
+                                ? minus.then(cardinal)
+                                : numbers.ordinal(exponent).preferred().or(cardinal))
+                .or(SpokenForms.of("ten to the power of").then(minus).then(cardinal));
+        SpokenForms forms = number.then("e")
+                .then(minus)
+                .then(cardinal)
+                .or(number.then("times").then(power));
+        if (NumberWords.value(m.group(1)).compareTo(BigDecimal.ONE) == 0) {
+            forms = forms.or(power);
+        }
+        BigDecimal value = NumberWords.value(m.group(1)).movePointRight(exponent);
+        boolean whole = !less && exponent < 13 && value.stripTrailingZeros().scale() <= 0;
+        return whole ? forms.or(numbers.cardinal(value.longValue())) : forms;
+    }
+
     /** Reads "1980s" or "21st"; if {@code whole} is false, anything may follow. */
-    @Nullable SpokenSpan decadeOrOrdinalAt(String text, int from, int to, boolean whole) {
+    @Nullable
+    SpokenSpan decadeOrOrdinalAt(String text, int from, int to, boolean whole) {
         Matcher m = NormalizationRule.match(DECADE, text, from, to);
         if (m != null && ends(text, m.end(), to, whole)) {
             return new SpokenSpan(m.end(), decade(m.group(1)));
@@ -93,6 +194,9 @@ final class NumberRule implements NormalizationRule {
 
     private SpokenForms decade(String digits) {
         int n = Integer.parseInt(digits);
+        if (digits.equals("00")) {
+            return SpokenForms.of("two thousands", "noughties", "aughts", "oh ohs", "zeros", "zero zeros");
+        }
         SpokenForms year = n < 1000 ? numbers.cardinal(n).preferred() : numbers.year(n);
         SpokenForms forms = SpokenForms.NONE;
         for (String phrase : year.all().stream().map(f -> String.join(" ", f)).toList()) {
@@ -107,30 +211,27 @@ final class NumberRule implements NormalizationRule {
     private SpokenForms phone(String written) {
         SpokenForms forms = numbers.digits(written.replaceAll("\\D", ""));
         if (ROUND_GROUP.matcher(written).find()) {
-            forms = groups(written, "oh").or(groups(written, "zero")).or(forms);
+            forms = groups(written, "oh", false)
+                    .or(groups(written, "zero", false))
+                    .or(forms);
         }
+        forms = forms.or(groups(written, "oh", true));
         return written.startsWith("+") ? SpokenForms.of("plus").then(forms).or(forms) : forms;
     }
 
-    /** Digit by digit, but "eight hundred" in "1-800". */
-    private SpokenForms groups(String written, String zero) {
+    /** Digit by digit, but "eight hundred" in "1-800" and, if {@code doubled}, "double five". */
+    private SpokenForms groups(String written, String zero, boolean doubled) {
         SpokenForms all = SpokenForms.SILENT;
         for (String group : written.replaceAll("\\D+", " ").strip().split(" ", -1)) {
-            SpokenForms digits = numbers.digits(group);
+            SpokenForms digits = doubled ? numbers.doubled(group) : numbers.digits(group);
             String spelled = String.join(" ", digits.first()).replace("oh", zero);
-            all = all.then(group.matches("[1-9]00") ? numbers.counted(group).preferred() : SpokenForms.of(spelled));
+            SpokenForms round = group.startsWith("0") ? SpokenForms.of(zero) : SpokenForms.SILENT;
+            all = all.then(
+                    !doubled && group.matches("0?[1-9]00")
+                            ? round.then(
+                                    numbers.cardinal(Integer.parseInt(group)).preferred())
+                            : SpokenForms.of(spelled));
         }
         return all;
-    }
-
-    private static SpokenForms sign(String sign) {
-        return switch (sign) {
-            case "-" -> SpokenForms.of("minus", "negative");
-            case "+" -> SpokenForms.of("plus", "");
-            case "±" -> SpokenForms.of("plus or minus");
-            case "<" -> SpokenForms.of("less than", "under");
-            case ">" -> SpokenForms.of("greater than", "more than", "over");
-            default -> SpokenForms.of("about", "approximately", "around", "roughly");
-        };
     }
 }

@@ -34,6 +34,9 @@ public final class NumberWords {
                 forms.add(hundreds + " and " + rest);
             }
         }
+        if (n > 1500 && n < 10000 && n % 1000 == 500) {
+            forms.add(words(n / 1000, "%spellout-cardinal") + " and a half thousand");
+        }
         if (n == 0) {
             forms.add("oh");
         }
@@ -133,7 +136,7 @@ public final class NumberWords {
         SpokenForms tail = SpokenForms.of("point").then(digits(fraction, "zero", "oh"));
         if (whole.isEmpty() || whole.equals("0")) {
             SpokenForms head = whole.isEmpty() ? SpokenForms.of("", "zero") : SpokenForms.of("zero", "", "oh");
-            return head.then(tail).or(part(fraction, "one", "a", ""));
+            return head.then(tail).or(part(fraction, "one", "a", "")).or(parts(fraction));
         }
         SpokenForms forms = counted(whole).then(tail);
         if (fraction.length() == 2 && fraction.charAt(0) != '0') {
@@ -155,6 +158,17 @@ public final class NumberWords {
         };
     }
 
+    /** A small decimal as a fraction: "one thousandth of an", "three tenths". */
+    private SpokenForms parts(String fraction) {
+        int n = fraction.length() > 3 ? 0 : Integer.parseInt(fraction);
+        if (n == 0 || n > 99) {
+            return SpokenForms.NONE;
+        }
+        String part = List.of("tenth", "hundredth", "thousandth").get(fraction.length() - 1);
+        SpokenForms count = cardinal(n).preferred();
+        return (n == 1 ? count.or("a") : count).then(n == 1 ? part : part + "s").then("of an", "of a", "");
+    }
+
     /** Digit by digit, preferring "oh" to "zero", as people say telephone and room numbers. */
     SpokenForms digits(String digits) {
         return digits(digits, "oh", "zero");
@@ -168,6 +182,21 @@ public final class NumberWords {
         }
         return SpokenForms.of(
                 said.toString().replace("_", zero), said.toString().replace("_", otherZero));
+    }
+
+    /** Digits of a telephone number in which equal neighbours are said as "double" or "triple". */
+    SpokenForms doubled(String digits) {
+        SpokenForms all = SpokenForms.SILENT;
+        for (int i = 0; i < digits.length(); ) {
+            int end = i + 1;
+            while (end < digits.length() && end - i < 3 && digits.charAt(end) == digits.charAt(i)) {
+                end++;
+            }
+            String one = String.join(" ", digits(digits.substring(i, i + 1)).first());
+            all = all.then(List.of("", "double ", "triple ").get(end - i - 1) + one);
+            i = end;
+        }
+        return all;
     }
 
     /** Whether the number is exactly one, so that the noun after it is singular. */

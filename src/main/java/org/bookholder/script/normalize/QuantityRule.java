@@ -15,11 +15,15 @@ final class QuantityRule implements NormalizationRule {
             Pattern.compile("(" + NUMBER + ")\\s?([-\\u2212])\\s?(" + NUMBER + ")(?=(\\s?=)?)");
     private static final Pattern TIMES = Pattern.compile("(" + NUMBER + ")[x\u00d7]" + END);
     private static final Pattern ALONE = Pattern.compile("(" + NUMBER + ")");
-    private static final Pattern UNIT = Pattern.compile("([\\s-]?)" + Units.SYMBOL + END);
-    private static final Pattern UNIT_PER = Pattern.compile("([\\s-]?)" + Units.SYMBOL + "/" + Units.SYMBOL + END);
-    private static final Pattern RANGE_OF_UNITS =
-            Pattern.compile("(" + NUMBER + ")\\s?" + Units.SYMBOL + TO + "(" + NUMBER + ")\\s?" + Units.SYMBOL + END);
-    private static final Pattern FEET_AND_INCHES = Pattern.compile("(\\d{1,3})'\\s?(\\d{1,2})(?:\"|'')" + END);
+    private static final Pattern MORE_OR_LESS =
+            Pattern.compile("(" + NUMBER + ")\\s?\u00b1\\s?(" + NUMBER + ")(?![-/\\d])");
+    private static final Pattern UNIT = Pattern.compile("([\\s-]?)" + Units.COMPOUND + END);
+    private static final Pattern RANGE_OF_UNITS = Pattern.compile("(" + NUMBER + ")\\s?" + Units.SYMBOL + "(" + TO
+            + "|\\sto\\s|\\s?\u00b1\\s?)(" + NUMBER + ")\\s?" + Units.SYMBOL + END);
+
+    /** What is said where the first number of a range is behind this word: "between 20-25". */
+    private static final Pattern BETWEEN = Pattern.compile("(?i)\\bbetween\\s(?:about\\s|the\\s)?$");
+
     private static final Pattern INCHES = Pattern.compile("(\\s?in\\.|\"|'')" + END);
     private static final Pattern ENDS = Pattern.compile(END);
 
@@ -36,16 +40,6 @@ final class QuantityRule implements NormalizationRule {
 
     @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {
-        Matcher feet = NormalizationRule.match(FEET_AND_INCHES, text, from, to);
-        if (feet != null) {
-            SpokenForms tall = numbers.counted(feet.group(1)).preferred();
-            SpokenForms rest = numbers.counted(feet.group(2)).preferred();
-            return new SpokenSpan(
-                    feet.end(),
-                    tall.then("foot", "feet", "")
-                            .then(rest)
-                            .or(tall.then("feet").then(rest).then("inches")));
-        }
         Matcher twice = NormalizationRule.match(RANGE_OF_UNITS, text, from, to);
         if (twice != null) {
             return new SpokenSpan(twice.end(), rangeOfUnits(twice));
@@ -61,13 +55,31 @@ final class QuantityRule implements NormalizationRule {
     /** "50 ms - 2 s"; only a unit that both ends have may be said once. */
     private SpokenForms rangeOfUnits(Matcher m) {
         SpokenForms low = numbers.counted(m.group(1));
-        SpokenForms high = numbers.counted(m.group(3));
-        SpokenForms unit = unit(m.group(4), false).preferred();
+        SpokenForms high = numbers.counted(m.group(4));
+        SpokenForms between = m.group(3).indexOf('\u00b1') >= 0
+                ? SpokenForms.of("plus or minus")
+                : SpokenForms.of("to", "through", "until").first(m.group(3).equals(" to ") ? 1 : 3);
+        SpokenForms unit = unit(m.group(5), false).first(4);
         SpokenForms first = unit(m.group(2), NumberWords.isOne(m.group(1)));
-        SpokenForms named =
-                low.preferred().then(first.first(3)).then("to").then(high).then(unit);
-        boolean same = unit(m.group(2), false).equals(unit(m.group(4), false));
-        return same ? low.then("to").then(high).then(unit).or(named) : named;
+        SpokenForms named = low.preferred()
+                .then(first.first(2))
+                .then(between)
+                .then(high.preferred())
+                .then(unit.first(2));
+        named = named.or(low.first(3)
+                .then(first.first(1))
+                .then(between.first(1))
+                .then(high.first(3))
+                .then(unit.first(1)));
+        boolean same = unit(m.group(2), false).equals(unit(m.group(5), false));
+        return same
+                ? low.first(3)
+                        .then(between)
+                        .then(high.first(3))
+                        .then(unit)
+                        .first(SpokenForms.MOST / 2)
+                        .or(named)
+                : named;
     }
 
     private @Nullable Value valueAt(String text, int from, int to) {
@@ -81,14 +93,21 @@ final class QuantityRule implements NormalizationRule {
             SpokenForms less = numbers.counted(m.group(1)).then("minus", "take away", "less");
             return new Value(m.end(), less.then(numbers.counted(m.group(3))), false, false);
         }
+        m = NormalizationRule.match(MORE_OR_LESS, text, from, to);
+        if (m != null) {
+            SpokenForms mean = numbers.counted(m.group(1)).first(4).then("plus or minus");
+            return new Value(m.end(), mean.then(numbers.counted(m.group(2)).first(4)), false, false);
+        }
         m = NormalizationRule.match(RANGE, text, from, to);
         if (m != null) {
-            return new Value(m.end(), range(m.group(1), m.group(2)), false, false);
+            SpokenForms range = range(m.group(1), m.group(2));
+            boolean between = BETWEEN.matcher(text.substring(Math.max(0, from - 20), from))
+                    .find();
+            return new Value(m.end(), between ? between(m.group(1), m.group(2)).or(range) : range, false, false);
         }
         m = NormalizationRule.match(BY, text, from, to);
         if (m != null) {
-            SpokenForms wide = numbers.written(m.group(1));
-            return new Value(m.end(), wide.then("by", "times", "x").then(numbers.written(m.group(2))), false, false);
+            return new Value(m.end(), by(m.group(1), m.group(2)), false, false);
         }
         m = NormalizationRule.match(ALONE, text, from, to);
         return m == null ? null : new Value(m.end(), numbers.counted(m.group(1)), NumberWords.isOne(m.group(1)), true);
@@ -109,7 +128,38 @@ final class QuantityRule implements NormalizationRule {
             forms = forms.or(
                     one.then("to", "").then(new SpokenForms(List.of(high.all().get(i)))));
         }
+        if (first.equals("0") || last.equals("0")) {
+            forms = forms.or(score(first, last, "nil")).or(score(first, last, "nothing"));
+        }
         return forms.or(low.then("to").then(high));
+    }
+
+    /** "3-0" as a score. */
+    private SpokenForms score(String first, String last, String zero) {
+        SpokenForms low = first.equals("0")
+                ? SpokenForms.of(zero)
+                : numbers.counted(first).preferred();
+        return low.then(
+                last.equals("0") ? SpokenForms.of(zero) : numbers.counted(last).preferred());
+    }
+
+    private SpokenForms between(String first, String last) {
+        return numbers.written(first)
+                .preferred()
+                .then("and")
+                .then(numbers.written(last).preferred());
+    }
+
+    /** "1920x1080"; both sides are mostly said in the same manner. */
+    private SpokenForms by(String wide, String high) {
+        SpokenForms by = SpokenForms.of("by", "times", "x");
+        SpokenForms forms = numbers.written(wide)
+                .preferred()
+                .then(by)
+                .then(numbers.written(high).preferred());
+        forms = forms.or(numbers.shortened(wide).then("by").then(numbers.shortened(high)));
+        SpokenForms sides = numbers.written(wide).then("by").then(numbers.written(high));
+        return forms.or(sides).or(numbers.written(wide).then("times", "x").then(numbers.written(high)));
     }
 
     /** "2x": so many times, as the author of "2x faster" means it. */
@@ -137,19 +187,7 @@ final class QuantityRule implements NormalizationRule {
     private @Nullable SpokenSpan withUnit(Value value, String text, int from, int to) {
         Matcher unit = NormalizationRule.match(UNIT, text, value.end, to);
         if (unit != null) {
-            String symbol = unit.group(2);
-            SpokenForms forms = unitForms(value, text.substring(from, value.end), symbol);
-            // "5m" and "4 g" are also said letter by letter
-            boolean letters = value.plain && symbol.length() == 1 && Character.isLetter(symbol.charAt(0));
-            return new SpokenSpan(
-                    unit.end(), letters ? forms.or(value.forms.preferred().then(Typography.lower(symbol))) : forms);
-        }
-        Matcher per = NormalizationRule.match(UNIT_PER, text, value.end, to);
-        if (per != null) {
-            SpokenForms one = unit(per.group(3), true).preferred();
-            SpokenForms forms =
-                    value.forms.first(3).then(unit(per.group(2), value.single).first(3));
-            return new SpokenSpan(per.end(), forms.then("per", "a", "an").then(one));
+            return new SpokenSpan(unit.end(), withUnit(value, text.substring(from, value.end), unit));
         }
         Matcher inches = NormalizationRule.match(INCHES, text, value.end, to);
         if (inches != null && (!inches.group(1).equals("\"") || quotesBefore(text, value.end) % 2 == 0)) {
@@ -159,10 +197,29 @@ final class QuantityRule implements NormalizationRule {
         return value.plain || !ends ? null : new SpokenSpan(value.end, value.forms);
     }
 
+    private SpokenForms withUnit(Value value, String written, Matcher unit) {
+        String symbol = unit.group(3);
+        if (unit.end() > unit.end(3) || unit.group(2) != null) {
+            return value.forms.first(4).then(Units.compound(unit, 2, value.single));
+        }
+        SpokenForms forms = unitForms(value, written, symbol);
+        if (!value.plain || symbol.length() > 1 || !Character.isLetter(symbol.charAt(0))) {
+            return forms;
+        }
+        // "5m" and "4 g" are also said letter by letter, "15 N" rather so
+        SpokenForms letter = value.forms.preferred().then(Typography.lower(symbol));
+        return Character.isUpperCase(symbol.charAt(0)) && !symbol.equals("L")
+                ? letter.or(forms)
+                : forms.first(SpokenForms.MOST - 1).or(letter);
+    }
+
     private SpokenForms unitForms(Value value, String written, String symbol) {
         SpokenForms unit = unit(symbol, value.single);
         SpokenForms forms = value.forms.then(unit);
         String number = value.plain ? written : "";
+        if (symbol.startsWith("°") && symbol.length() > 1) {
+            forms = forms.first(SpokenForms.MOST - 6).or(value.forms.preferred());
+        }
         if (symbol.startsWith("°") && number.matches("[1-9]\\d[1-9]|[1-9][1-9]0")) {
             SpokenForms pair = numbers.shortened(number);
             forms = forms.first(SpokenForms.MOST - 5)

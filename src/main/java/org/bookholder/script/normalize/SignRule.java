@@ -5,10 +5,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Numbers with a sign: "-5°C", "-$40", "−3.5 %", "+2". A minus must be said; a plus may be left out. */
+/** Numbers with a sign: "-5°C", "-$40", "−3.5 %", "+2", "~5 kg", "±3 dB". A minus must be said; a plus may be left out. */
 final class SignRule implements NormalizationRule {
-    private static final Pattern SIGN =
-            Pattern.compile("([-\\u2013\\u2212+])(?=\\.?\\d|[$£€¥₹]\\s?\\.?\\d|[\\u00bc-\\u00be])");
+    private static final Pattern SIGN = Pattern.compile(
+            "([-\\u2013\\u2212+]|[~\\u2248\\u00b1<>\\u2264\\u2265]\\s?)(?=\\.?\\d|[$£€¥₹]\\s?\\.?\\d|[\\u00bc-\\u00be])");
     private static final Pattern DEGREES = Pattern.compile("(" + NUMBER + ")\\s?°");
 
     private final NumberWords numbers;
@@ -33,14 +33,27 @@ final class SignRule implements NormalizationRule {
         for (NormalizationRule rule : values) {
             SpokenSpan value = rule.at(text, sign.end(), to);
             if (value != null && !value.forms().spoken().isEmpty()) {
+                boolean minus = "-\u2013\u2212".indexOf(sign.group(1).charAt(0)) >= 0;
                 return new SpokenSpan(
                         value.end(),
-                        sign.group(1).equals("+")
-                                ? SpokenForms.of("plus", "").then(value.forms())
-                                : negative(value, text, sign.end(), to));
+                        minus
+                                ? negative(value, text, sign.end(), to)
+                                : sign(sign.group(1).charAt(0)).then(value.forms()));
             }
         }
         return null;
+    }
+
+    private static SpokenForms sign(char sign) {
+        return switch (sign) {
+            case '+' -> SpokenForms.of("plus", "");
+            case '\u00b1' -> SpokenForms.of("plus or minus", "plus minus");
+            case '<' -> SpokenForms.of("less than", "is less than", "under", "below");
+            case '>' -> SpokenForms.of("greater than", "is greater than", "more than", "is more than", "over");
+            case '\u2264' -> SpokenForms.of("at most", "less than or equal to", "up to");
+            case '\u2265' -> SpokenForms.of("at least", "greater than or equal to");
+            default -> SpokenForms.of("about", "approximately", "around", "roughly");
+        };
     }
 
     private SpokenForms negative(SpokenSpan value, String text, int from, int to) {

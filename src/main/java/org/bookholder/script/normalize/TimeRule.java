@@ -7,15 +7,13 @@ import org.jspecify.annotations.Nullable;
 /** Times of day and lengths with colons: "5 pm", "1:59 p.m.", "23:00", "2pm-5pm", "1:01:01", and ratios "16:9". */
 final class TimeRule implements NormalizationRule {
     private static final String HALF = "([AaPp])\\.?[Mm]\\b\\.?";
-    private static final String HOUR = "(\\d{1,2})(?::(\\d\\d))?";
+    private static final String HOUR = "(\\d{1,2})(?:[:.]([0-5]\\d))?";
     private static final Pattern RANGE =
             Pattern.compile(HOUR + "(?:\\s?" + HALF + ")?(?:" + TO + "|\\sto\\s)" + HOUR + "\\s?" + HALF + END);
     private static final Pattern CLOCK_RANGE =
             Pattern.compile("(\\d{1,2}):(\\d\\d)" + TO + "(\\d{1,2}):(\\d\\d)" + END);
     private static final Pattern HALF_DAY = Pattern.compile(HOUR + "\\s?" + HALF + END);
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):([0-5]\\d)" + END);
-    private static final Pattern LENGTH = Pattern.compile("(\\d{1,2}):([0-5]\\d):([0-5]\\d)" + END);
-    private static final Pattern HOURS = Pattern.compile("(\\d{1,2})\\s?hr?s?\\s?([0-5]?\\d)\\s?m(?:ins?)?" + END);
     private static final Pattern RATIO = Pattern.compile("(\\d{1,4}):(\\d{1,4})" + END);
 
     private final NumberWords numbers;
@@ -40,41 +38,55 @@ final class TimeRule implements NormalizationRule {
         m = NormalizationRule.match(HALF_DAY, text, from, to);
         if (m != null) {
             SpokenForms bare = clock(m.group(1), m.group(2), false);
+            bare = m.group(2) == null || m.group(2).equals("00") ? bare.or(bare.then("o'clock")) : bare;
             SpokenForms inTheDay = m.group(3).equalsIgnoreCase("a")
                     ? SpokenForms.of("in the morning")
-                    : SpokenForms.of("in the afternoon", "in the evening");
-            SpokenForms forms = bare.then(half(m.group(3))).or(bare.preferred().then(inTheDay));
-            return new SpokenSpan(m.end(), forms);
+                    : SpokenForms.of("in the afternoon", "in the evening", "at night");
+            SpokenForms forms = bare.then(half(m.group(3))).or(bare.then(inTheDay));
+            return new SpokenSpan(m.end(), forms.or(named(m)));
         }
         return withoutHalf(text, from, to);
     }
 
     private @Nullable SpokenSpan withoutHalf(String text, int from, int to) {
-        Matcher m = NormalizationRule.match(HOURS, text, from, to);
-        if (m != null) {
-            return new SpokenSpan(m.end(), hours(m.group(1), m.group(2)));
-        }
-        m = NormalizationRule.match(LENGTH, text, from, to);
-        if (m != null) {
-            SpokenForms named = count(m.group(1), "hour").then(count(m.group(2), "minute"));
-            SpokenForms seconds = count(m.group(3), "second");
-            SpokenForms rest = two(m.group(2)).then(two(m.group(3)));
-            SpokenForms hour = numbers.cardinal(Integer.parseInt(m.group(1))).preferred();
-            SpokenForms bare = two(m.group(1)).then(rest).or(hour.then(rest));
-            return new SpokenSpan(m.end(), named.then("and", "").then(seconds).or(bare));
-        }
-        m = NormalizationRule.match(CLOCK, text, from, to);
+        Matcher m = NormalizationRule.match(CLOCK, text, from, to);
         if (m != null && Integer.parseInt(m.group(1)) <= 24) {
-            return new SpokenSpan(m.end(), clock(m.group(1), m.group(2), true));
+            return new SpokenSpan(m.end(), clock(m.group(1), m.group(2), true).or(length(m.group(1), m.group(2))));
         }
+        SpokenForms length = m == null ? SpokenForms.NONE : length(m.group(1), m.group(2));
         m = NormalizationRule.match(RATIO, text, from, to);
         if (m != null) {
             SpokenForms low = numbers.counted(m.group(2));
-            SpokenForms forms =
-                    numbers.counted(m.group(1)).then("to", "by", "", "and").then(low);
+            SpokenForms forms = numbers.counted(m.group(1))
+                    .then("to", "by", "", "and")
+                    .then(low)
+                    .first(18)
+                    .or(length);
             return new SpokenSpan(m.end(), forms);
         }
         return null;
+    }
+
+    /** "12pm" and "12am". */
+    private static SpokenForms named(Matcher m) {
+        boolean twelve =
+                m.group(1).equals("12") && (m.group(2) == null || m.group(2).equals("00"));
+        return !twelve
+                ? SpokenForms.NONE
+                : SpokenForms.of(m.group(3).equalsIgnoreCase("a") ? "midnight" : "noon", "midday")
+                        .first(m.group(3).equalsIgnoreCase("a") ? 1 : 2);
+    }
+
+    /** A length that looks like a time of day: "1:30" as a minute or an hour and thirty. */
+    private SpokenForms length(String whole, String part) {
+        SpokenForms rest = numbers.cardinal(Integer.parseInt(part)).preferred();
+        SpokenForms forms = SpokenForms.NONE;
+        for (String unit : new String[] {"minute", "hour"}) {
+            SpokenForms first = count(whole, unit);
+            first = whole.equals("1") ? first.or(Units.article(unit) + " " + unit) : first;
+            forms = forms.or(first.then("", "and").then(rest.then("", unit.equals("hour") ? "minutes" : "seconds")));
+        }
+        return Integer.parseInt(part) == 0 ? SpokenForms.NONE : forms;
     }
 
     private SpokenForms clock(String hourDigits, @Nullable String minuteDigits, boolean oClock) {
@@ -83,7 +95,10 @@ final class TimeRule implements NormalizationRule {
         int minute = minuteDigits == null ? 0 : Integer.parseInt(minuteDigits);
         if (minute == 0) {
             SpokenForms full = said.then("o'clock");
-            SpokenForms hundred = hour > 12 ? said.then("hundred", "hundred hours") : SpokenForms.NONE;
+            SpokenForms hundred = hour > 12
+                    ? said.then("hundred", "hundred hours")
+                            .or(numbers.cardinal(hour % 12).preferred().then("p m", "pm", "o'clock"))
+                    : SpokenForms.NONE;
             SpokenForms named = hour == 12
                     ? SpokenForms.of("noon")
                     : hour % 24 == 0 ? SpokenForms.of("midnight") : SpokenForms.NONE;
@@ -92,6 +107,13 @@ final class TimeRule implements NormalizationRule {
         SpokenForms minutes = numbers.cardinal(minute).preferred();
         SpokenForms forms = said.then(minute < 10 ? SpokenForms.of("oh", "zero").then(minutes) : minutes);
         SpokenForms next = numbers.cardinal(hour % 12 + 1).preferred();
+        if (hour > 12 && hour < 24) {
+            SpokenForms early = clock(String.valueOf(hour - 12), minuteDigits, false);
+            return forms.or(early).or(early.preferred().then("p m", "pm"));
+        }
+        if (hour == 0) {
+            forms = forms.or(SpokenForms.of("zero zero", "oh oh", "twelve").then(minutes));
+        }
         if (minute % 5 != 0 || hour > 12) {
             return forms;
         }
@@ -101,7 +123,7 @@ final class TimeRule implements NormalizationRule {
             case 45 -> forms.or(SpokenForms.of("quarter to", "a quarter to").then(next));
             default ->
                 minute < 30
-                        ? forms.or(minutes.then("past").then(said))
+                        ? forms.or(minutes.then("past", "after", "minutes past").then(said))
                         : forms.or(numbers.cardinal(60 - minute)
                                 .preferred()
                                 .then("to")
@@ -109,25 +131,11 @@ final class TimeRule implements NormalizationRule {
         };
     }
 
-    /** A length such as "1h 20m". */
-    private SpokenForms hours(String hours, String minutes) {
-        SpokenForms hour = count(hours, "hour");
-        hour = Integer.parseInt(hours) == 1 ? hour.or("an hour") : hour;
-        return hour.then("", "and")
-                .then(count(minutes, "minute").or(numbers.counted(minutes).preferred()));
-    }
-
     private SpokenForms half(@Nullable String letter) {
         if (letter == null) {
             return SpokenForms.SILENT;
         }
         return letter.equalsIgnoreCase("a") ? SpokenForms.of("a m", "am") : SpokenForms.of("p m", "pm");
-    }
-
-    private SpokenForms two(String digits) {
-        int n = Integer.parseInt(digits);
-        SpokenForms said = numbers.cardinal(n).preferred();
-        return n < 10 && digits.length() == 2 ? SpokenForms.of("oh", "zero").then(said) : said;
     }
 
     private SpokenForms count(String digits, String unit) {

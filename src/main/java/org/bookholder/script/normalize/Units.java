@@ -1,7 +1,10 @@
 package org.bookholder.script.normalize;
 
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -18,17 +21,29 @@ final class Units {
     /** Symbol = one; many ("s" is added where it is left out); besides... An underscore stands for a space */
     private static final String TABLE = """
         kg kgs=kilogram;;kilo;kilos
-        g=gram
-        mg=milligram
         t=tonne
         lb lbs=pound
         oz=ounce
         km=kilometer;;k
-        m=meter
         cm=centimeter
         mm=millimeter;;mil
         µm μm=micrometer;;micron;microns
-        nm=nanometer
+        nmi=nautical mile
+        kn kt kts=knot
+        ac=acre
+        hp=horsepower;horsepower;h p
+        mpg=mile per gallon;miles per gallon;m p g
+        ppi=pixel per inch;pixels per inch;p p i
+        lpi=line per inch;lines per inch
+        BTU Btu=b t u;b t us
+        atm=atmosphere
+        mmHg=millimeter of mercury;millimeters of mercury
+        bar=bar
+        mbar=millibar
+        rad=radian;;rad
+        d=day
+        dpt=diopter
+        doz=dozen;dozen
         ft=foot;feet
         yd yds=yard
         mi=mile
@@ -48,14 +63,15 @@ final class Units {
         wk wks=week
         mo mos=month
         yr yrs=year
-        pts=point
+        pt pts=point;;pint;pints
         cts=carat;;cent;cents
-        °C=degree celsius;degrees celsius;degrees;degrees c;degrees centigrade
-        °F=degree fahrenheit;degrees fahrenheit;degrees;degrees f
+        °C=degree celsius;degrees celsius;degrees;celsius;degrees c;degrees centigrade;c
+        °F=degree fahrenheit;degrees fahrenheit;degrees;fahrenheit;degrees f;f
         °=degree
+        C=degree celsius;degrees celsius;degrees;celsius;coulomb;coulombs
+        F=degree fahrenheit;degrees fahrenheit;degrees;fahrenheit;farad;farads
         mph=mile per hour;miles per hour;miles an hour
         km/h kph=kilometer per hour;kilometers per hour;kilometers an hour;k p h
-        m/s=meter per second;meters per second
         wpm=word per minute;words per minute;words a minute
         rpm=revolution per minute;revolutions per minute;r p m
         bpm=beat per minute;beats per minute;b p m
@@ -64,11 +80,6 @@ final class Units {
         ppm=part per million;parts per million;p p m
         px=pixel
         MP=megapixel;;m p
-        Hz=hertz;hertz
-        kHz=kilohertz;kilohertz
-        MHz=megahertz;megahertz
-        GHz=gigahertz;gigahertz
-        bit=bit
         KB kB=kilobyte;;k b;k
         MB=megabyte;;megs;meg;m b
         GB=gigabyte;;gigs;gig;g b
@@ -77,34 +88,73 @@ final class Units {
         kbps=kilobit per second;kilobits per second
         mbps Mbps Mb/s=megabit per second;megabits per second;megabits
         gbps Gbps Gb/s=gigabit per second;gigabits per second
-        V=volt
-        mV=millivolt
-        W=watt
-        kW=kilowatt
-        kWh=kilowatt hour
-        mA=milliamp
         mAh=milliamp hour;;m a h
         dB=decibel;;d b
-        cal=calorie
         kcal=kilocalorie;;calories
         psi=pound per square inch;pounds per square inch;p s i
-        sqft sq.ft. sq_ft sq._ft. ft²=square foot;square feet
-        sq_m=square meter
-        sq_mi mi²=square mile
-        cu_ft ft³=cubic foot;cubic feet
+        sqft sq.ft. sq._ft.=square foot;square feet
         ha=hectare
-        Ω=ohm
-        kΩ=kiloohm;;kilohms
-        kPa=kilopascal
-        lm=lumen
-        kJ=kilojoule
-        m² m2=square meter;;meters squared
-        m³ m3=cubic meter;;meters cubed
-        cm²=square centimeter
-        cm³=cubic centimeter
-        km²=square kilometer
         %=percent;percent;per cent
         """;
+
+    /**
+     * Symbol = one; many; besides = prefixes; a dash if the symbol alone is not taken for the unit. By the SI brochure (BIPM, 9th edition, tables 2 to 8), as far as lessons use them, and
+     * IEC 80000-13 for bits and bytes.
+     */
+    private static final String METRIC = """
+        m=meter=k, h, d, c, m, µ, μ, n
+        g=gram=k, m, µ, μ, n
+        L=liter=h, d, c, m, µ, μ
+        l=liter=h, d, c, m, µ, μ
+        s=second=m, µ, μ, n
+        A=amp;;ampere;amperes=k, m, µ, μ
+        Ah=amp hour=m, k
+        K=kelvin;kelvin=-, m
+        mol=mole=m, µ, μ
+        cd=candela;candela
+        Hz=hertz;hertz=k, M, G, T, m
+        N=newton;;newton=k, M, m
+        Pa=pascal=k, M, G, h
+        J=joule=k, M, G, m
+        W=watt=k, M, G, T, m, µ, μ
+        Wh=watt hour=k, M, G, T
+        VA=volt amp=k, M
+        V=volt=k, M, m, µ, μ
+        C=coulomb=-, m, µ, μ
+        F=farad=-, m, µ, μ, n, p
+        Ω=ohm=k, M, G, m
+        H=henry;henries=-, m, µ, μ
+        T=tesla;tesla=-, m, µ, μ
+        lm=lumen
+        lx=lux;lux=k
+        Bq=becquerel=k, M, G
+        Gy=gray=m
+        Sv=sievert=m, µ, μ
+        eV=electronvolt=k, M, G, T
+        cal=calorie
+        bit=bit=k, M, G, T, Ki, Mi, Gi
+        B=byte=-, P, E, Ki, Mi, Gi, Ti
+        """;
+
+    private static final Map<String, String> PREFIXES = Map.ofEntries(
+            Map.entry("E", "exa"),
+            Map.entry("P", "peta"),
+            Map.entry("T", "tera"),
+            Map.entry("G", "giga"),
+            Map.entry("M", "mega"),
+            Map.entry("k", "kilo"),
+            Map.entry("h", "hecto"),
+            Map.entry("d", "deci"),
+            Map.entry("c", "centi"),
+            Map.entry("m", "milli"),
+            Map.entry("µ", "micro"),
+            Map.entry("μ", "micro"),
+            Map.entry("n", "nano"),
+            Map.entry("p", "pico"),
+            Map.entry("Ki", "kibi"),
+            Map.entry("Mi", "mebi"),
+            Map.entry("Gi", "gibi"),
+            Map.entry("Ti", "tebi"));
 
     private static final Map<String, Unit> UNITS = read();
 
@@ -113,6 +163,10 @@ final class Units {
             .sorted((a, b) -> b.length() - a.length())
             .map(Pattern::quote)
             .collect(Collectors.joining("|", "(", ")"));
+
+    /** Part of a pattern: one or several symbols with their powers; {@link #compound} says what its groups are. */
+    static final String COMPOUND = "(sq\\.?\\s|cu\\.?\\s)?" + SYMBOL + "([²³]|(?<=m)[23])?([·⋅]" + SYMBOL
+            + "([²³])?)?(?:/" + SYMBOL + "([²³])?)?";
 
     private Units() {}
 
@@ -130,6 +184,10 @@ final class Units {
             for (int i = 2; i < said.length; i++) {
                 besides = besides.or(said[i]);
             }
+            if (many.contains(" per ")) {
+                String one = many.substring(many.indexOf(" per ") + 5);
+                besides = besides.or(many.replace(" per ", " " + article(one) + " "));
+            }
             if (said[0].contains("meter") || said[0].contains("liter")) {
                 besides = besides.or(many.replace("meter", "metre").replace("liter", "litre"))
                         .or(said[0].replace("meter", "metre").replace("liter", "litre"));
@@ -138,6 +196,75 @@ final class Units {
                 units.put(symbol.replace('_', ' '), new Unit(said[0], many, besides));
             }
         }
+        metric(units);
         return Map.copyOf(units);
+    }
+
+    /** The units of {@link #METRIC} with their prefixes, as far as the table above says nothing else of the symbol. */
+    private static void metric(Map<String, Unit> units) {
+        for (String row : METRIC.lines().toList()) {
+            String[] parts = row.split("=", -1);
+            String[] names = parts[1].split(";", -1);
+            String many = names.length > 1 && !names[1].isEmpty() ? names[1] : names[0] + "s";
+            List<String> prefixes =
+                    parts.length < 3 ? List.of("") : Arrays.asList(("," + parts[2].replace(" ", "")).split(",", -1));
+            for (String prefix : prefixes.contains("-") ? prefixes.subList(2, prefixes.size()) : prefixes) {
+                String name = PREFIXES.getOrDefault(prefix, "");
+                SpokenForms besides = SpokenForms.NONE;
+                for (int i = 2; i < names.length; i++) {
+                    besides = besides.or(name + names[i]);
+                }
+                String all = name + many;
+                if (all.contains("meter") || all.contains("liter")) {
+                    besides = besides.or(all.replace("meter", "metre").replace("liter", "litre"));
+                }
+                units.putIfAbsent(prefix + parts[0], new Unit(name + names[0], all, besides));
+            }
+        }
+    }
+
+    /** "a" or "an" before a unit's name. */
+    static String article(String name) {
+        return "aeio".indexOf(name.charAt(0)) >= 0 || name.startsWith("hour") ? "an" : "a";
+    }
+
+    /**
+     * How a compound of units is said, such as "kg/m³" or "kW·h", matched by {@link #COMPOUND} as the groups from {@code first} on.
+     *
+     * @param single whether the number before it is exactly one
+     */
+    static SpokenForms compound(Matcher m, int first, boolean single) {
+        SpokenForms forms = power(m.group(first + 1), m.group(first + 2), m.group(first), single);
+        if (m.group(first + 4) != null) {
+            SpokenForms one =
+                    power(m.group(first + 4), m.group(first + 5), null, true).first(1);
+            SpokenForms head = power(m.group(first + 1), m.group(first + 2), m.group(first), true)
+                    .first(1);
+            forms = head.then(power(m.group(first + 4), m.group(first + 5), null, single))
+                    .or(head.then(one));
+        }
+        if (m.group(first + 6) == null) {
+            return forms;
+        }
+        SpokenForms one =
+                power(m.group(first + 6), m.group(first + 7), null, true).first(2);
+        String article = article(one.first().get(0));
+        return forms.first(3).then(SpokenForms.of("per", article)).then(one);
+    }
+
+    /** A unit with a power: "square meters", "seconds squared". */
+    private static SpokenForms power(String symbol, @Nullable String raised, @Nullable String area, boolean single) {
+        Unit unit = of(symbol);
+        if (unit == null) {
+            throw new IllegalArgumentException("symbol (" + symbol + ") must be a known unit");
+        }
+        SpokenForms forms = unit.forms(single);
+        boolean cubic = raised != null ? "³3".contains(raised) : area != null && area.startsWith("cu");
+        if (raised == null && area == null) {
+            return forms;
+        }
+        SpokenForms before = SpokenForms.of(cubic ? "cubic" : "square").then(forms.first(3));
+        SpokenForms behind = forms.first(1).then(cubic ? "cubed" : "squared");
+        return symbol.equals("s") ? behind.or(before) : before.or(behind);
     }
 }

@@ -1,8 +1,6 @@
 package org.bookholder.script.source;
 
 import java.time.DateTimeException;
-import java.time.LocalDate;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,8 +34,7 @@ final class ScriptBuilder {
     private final SentenceSplitter sentences;
     private final WordSplitter splitter;
     private final List<ScriptElement> elements = new ArrayList<>();
-    private final List<AgeingFact> facts = new ArrayList<>();
-    private final List<AgeingFact> factsOfThisLine = new ArrayList<>();
+    private final AgeingFacts facts = new AgeingFacts();
     private final CoverPlaces covers = new CoverPlaces();
     private final List<LeftOut> leftOut = new ArrayList<>();
     private final Speakers speakers;
@@ -161,11 +158,7 @@ final class ScriptBuilder {
 
     /** Those who speak, in the order in which they first do. */
     List<Speaker> speakers() {
-        List<Speaker> found = new ArrayList<>();
-        heard.stream()
-                .filter(name -> found.stream().noneMatch(other -> Speakers.same(name, other.name())))
-                .forEach(name -> found.add(new Speaker(name, speakers.isWanted(name))));
-        return found;
+        return speakers.among(heard);
     }
 
     /** Whether somebody else speaks than those whose lines are read. */
@@ -192,7 +185,7 @@ final class ScriptBuilder {
         if (spoken > ScriptLimits.MOST_WORDS) {
             problem("the script is too long (over 60,000 words)", source.number(), "split it into lessons");
         }
-        placeFacts(before);
+        facts.place(elements, before, lines);
         covers.settle(
                 elements.stream()
                         .filter(ScriptLine.class::isInstance)
@@ -284,8 +277,7 @@ final class ScriptBuilder {
     /** Takes in a fact of the next source line that may become outdated. */
     void fact(String text, String due, int sourceLine) {
         try {
-            LocalDate day = due.matches("\\d{4}-\\d{2}") ? YearMonth.parse(due).atDay(1) : LocalDate.parse(due);
-            factsOfThisLine.add(new AgeingFact(MarkedSourceLine.plain(text).text(), day, 0));
+            facts.add(text, due);
         } catch (DateTimeException e) {
             problem(
                     "'" + brief(due) + "' is no day on which to check '" + brief(text) + "'",
@@ -294,24 +286,9 @@ final class ScriptBuilder {
         }
     }
 
-    /** Assigns each fact to the first line after line {@code before} that contains it. */
-    private void placeFacts(int before) {
-        for (AgeingFact fact : factsOfThisLine) {
-            int line = elements.stream()
-                    .filter(ScriptLine.class::isInstance)
-                    .map(ScriptLine.class::cast)
-                    .filter(l -> l.number() > before && l.text().contains(fact.text()))
-                    .mapToInt(ScriptLine::number)
-                    .findFirst()
-                    .orElse(Math.max(1, lines));
-            facts.add(new AgeingFact(fact.text(), fact.due(), line));
-        }
-        factsOfThisLine.clear();
-    }
-
     /** The facts that must be checked again some day. */
     List<AgeingFact> facts() {
-        return facts;
+        return facts.all();
     }
 
     /**

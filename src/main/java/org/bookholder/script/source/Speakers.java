@@ -1,5 +1,6 @@
 package org.bookholder.script.source;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.bookholder.script.model.Speaker;
 import org.bookholder.script.normalize.Typography;
 import org.jspecify.annotations.Nullable;
 
@@ -123,6 +125,15 @@ final class Speakers {
     /** Whether a speaker is one of those whose lines are to be read. */
     boolean isWanted(String name) {
         return wanted.isEmpty() || wanted.contains(key(name));
+    }
+
+    /** The speakers behind names, each as first written. */
+    List<Speaker> among(Set<String> heard) {
+        List<Speaker> found = new ArrayList<>();
+        heard.stream()
+                .filter(name -> found.stream().noneMatch(other -> same(name, other.name())))
+                .forEach(name -> found.add(new Speaker(name, isWanted(name))));
+        return found;
     }
 
     /** Those of the wanted who don't speak. */

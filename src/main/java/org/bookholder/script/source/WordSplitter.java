@@ -2,6 +2,7 @@ package org.bookholder.script.source;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.model.ScriptWord.Emphasis;
 import org.bookholder.script.normalize.SpokenForms;
@@ -13,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 /** Splits a sentence into words and gives each its spoken forms. Not thread-safe. */
 final class WordSplitter {
     private static final String OPENING = "\"'([{<*_\u00a1\u00bf\u2026.-\u2013\u2014\u2212\u2022#|";
+
+    private static final Pattern OPTION = Pattern.compile("(?:--[A-Za-z][A-Za-z-]{1,30}|-[A-Za-z]{1,2})[.,;:!?]?");
 
     private final TextNormalizer speaker;
 
@@ -114,7 +117,19 @@ final class WordSplitter {
                     || c == '\u2026'
                     || (c == '.' && i >= 2 && plain.startsWith("...", i - 2))
                     || (c == '-' && i >= 2 && plain.charAt(i - 1) == '-')
-                    || (c == '\u2013' && i >= 1 && Character.isLetter(plain.charAt(i - 1)));
+                    || (c == '\u2013'
+                            && i >= 1
+                            && Character.isLetter(plain.charAt(i - 1))
+                            && !(isLetterAlone(i - 1) && isLetterAlone(i + 1)));
+        }
+
+        /** Whether a letter stands there with none beside it, as in "A–F". */
+        private boolean isLetterAlone(int i) {
+            return isLetter(i) && !isLetter(i - 1) && !isLetter(i + 1);
+        }
+
+        private boolean isLetter(int i) {
+            return i >= 0 && i < to && Character.isLetter(plain.charAt(i));
         }
 
         private int body(int start, int end) {
@@ -131,12 +146,22 @@ final class WordSplitter {
             boolean before = i + 1 < end;
             boolean digit = before && Character.isDigit(plain.charAt(i + 1));
             return switch (c) {
-                case '-', '\u2013', '\u2212' -> digit || (before && isValue(i + 1, end));
+                case '-', '\u2013', '\u2212' ->
+                    digit
+                            || (c == '\u2212' && !before && i > 0 && i + 1 < to)
+                            || (before && isValue(i + 1, end))
+                            || (c == '-' && isOption(i, end));
                 case '<' -> digit || !before;
                 case '.', '#' -> digit || (c == '#' && before && Character.isLetter(plain.charAt(i + 1)));
                 case '\'' -> before && (digit || Character.isLetter(plain.charAt(i + 1))) && isShortening(i, end);
                 default -> false;
             };
+        }
+
+        /** Whether an option of a command begins here: "--help", "-v". */
+        private boolean isOption(int i, int end) {
+            boolean free = i == 0 || plain.charAt(i - 1) == ' ';
+            return free && OPTION.matcher(plain.substring(i, end)).matches();
         }
 
         /** Whether an amount or a decimal begins here, as behind a minus. */
@@ -147,7 +172,7 @@ final class WordSplitter {
 
         private boolean isShortening(int i, int end) {
             String rest = plain.substring(i, end).replaceAll("[.,;:!?)\"]+$", "");
-            return rest.matches("'(?:\\d0s|n'?|tis|twas|em|til|cause|bout|cept)")
+            return rest.matches("'(?:\\d0s|\\d\\d|n'?|tis|twas|em|til|cause|bout|cept)")
                     || rest.matches("'(?i:tis|twas|em|til|cause|bout|cept)");
         }
 

@@ -8,6 +8,7 @@ import org.bookholder.script.model.ScriptWord;
 import org.bookholder.script.source.ScriptReader.Format;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** From memory unless a source is named: what people say where numbers, signs and short forms are written. */
 class NaturalReadingsTest {
@@ -110,6 +111,138 @@ class NaturalReadingsTest {
         assertThat(said(written, "en-US")).contains(said);
     }
 
+    /**
+     * Source: NeMo-text-processing, tests/nemo_text_processing/en/data_text_normalization (measure, math, money, range, date, time,
+     * normalize_with_audio). Letters are said one by one here.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "100 million kg | one hundred million kilograms",
+                "41,459.00 km³ | forty one thousand four hundred and fifty nine point zero zero cubic kilometers",
+                "y=x+1 | y equals x plus one",
+                "1±2=3 | one plus or minus two equals three",
+                "1≤2=3 | one less than or equal to two equals three",
+                "1≠2=3 | one not equal to two equals three",
+                "₩460 billion | four hundred sixty billion won",
+                "¥30b | thirty billion yen",
+                "$20.010 | twenty dollars one cent",
+                "$50.00-$100.00 | fifty dollars to one hundred dollars",
+                "US$76.3 trillion | seventy six point three trillion u s dollars",
+                "2x8 m2 | two by eight square meters",
+                "4:00 am - 8:12 pm | four a m to eight twelve p m",
+                "1960s-80s | nineteen sixties to eighties",
+                "1960-80 | nineteen sixty to eighty",
+                "2016/07/03 | july third twenty sixteen",
+                "01.10.2010 | january tenth twenty ten",
+                "Jan-15-2020 | january fifteenth twenty twenty",
+                "15-01-2020 | the fifteenth of january twenty twenty",
+                "11/17/05 | november seventeenth oh five",
+                "2Q22 | the second quarter of twenty two",
+                "1.59 p.m. | one fifty nine p m",
+                "2.5x | two and a half times",
+                "10% to 20% | ten to twenty percent",
+                "0.004 | zero point zero zero four",
+            })
+    void acceptsWhatATestSetOfAnotherProjectExpects(String written, String said) throws ProblemException {
+        assertThat(said(written, "en-US")).contains(said);
+    }
+
+    /**
+     * Kinds of forms. Written as style guides of public bodies in Britain have them (sutton.gov.uk, "All about numbers"; mind.org.uk,
+     * "Numbers") and the SI brochure; names of units by that brochure, of currencies by Unicode CLDR, of states by the US Postal
+     * Service's Publication 28; what is said from memory.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "~8 kg | about eight kilograms",
+                "~ 8 kg | roughly eight kilograms",
+                "±4 dB | plus or minus four decibels",
+                "0.4 mm ± 0.1 mm | zero point four plus or minus zero point one millimeters",
+                "7.15pm | quarter past seven p m",
+                "6am-11.30pm | six a m to eleven thirty p m",
+                "2018/19 | twenty eighteen to nineteen",
+                "the 00s | the noughties",
+                "class of '06 | class of two thousand six",
+                "24.11.2026 | the twenty fourth of november twenty twenty six",
+                "7 Sep 2025 | september seventh twenty twenty five",
+                "4–6 May | the fourth to the sixth of may",
+                "9p | nine pence",
+                "AU$25 | twenty five australian dollars",
+                "PLN 30 | thirty polish zlotys",
+                "4 sq km | four square kilometers",
+                "7 sq miles | seven square miles",
+                "between 10–15 °C | between ten and fifteen degrees celsius",
+                "9.8 m/s² | nine point eight meters per second squared",
+                "4 m/s | four meters a second",
+                "10⁵ m/s | ten to the fifth meters per second",
+                "20 N | twenty newtons",
+                "250 MPa | two hundred fifty megapascals",
+                "6 kW·h | six kilowatt hours",
+                "800 kg/m³ | eight hundred kilograms per cubic meter",
+                "5'9\" | five foot nine",
+                "6 ft 3 in | six feet three inches",
+                "4 lb 8 oz | four pounds eight ounces",
+                "1h 5m 20s | an hour five minutes and twenty seconds",
+                "0800 496 0123 | oh eight hundred four nine six oh one two three",
+                "+44 161 496 0123 | plus four four one six one four nine six oh one two three",
+                "020 7946 0055 | oh two oh seven nine four six double oh double five",
+                "16:20 | four twenty p m",
+                "2:40 | two minutes forty",
+                "128x128 px | one twenty eight by one twenty eight pixels",
+                "2e6 rows | two million rows",
+                "0.002 inch | two thousandths of an inch",
+                "8ish | eightish",
+                "model K-300 | model k three oh oh",
+                "★★★ | three stars",
+                "§ 7 | section seven",
+                "2^10 | two to the tenth",
+                "x \u2212 3 | x minus three",
+                "https://example.org | h t t p s example dot org",
+                "mail.example.co.uk | mail dot example dot co dot u k",
+                "Austin, TX | austin texas",
+                "--verbose | dash dash verbose",
+                "Vol. IV | volume four",
+                "King George V | king george the fifth",
+                "A–F | a to f",
+                "A $100 note | a hundred dollar note",
+                "3-0 | three nil",
+            })
+    void acceptsTheUsualFormsOfEachKind(String written, String said) throws ProblemException {
+        assertThat(said(written, "en-US")).contains(said);
+    }
+
+    /** Whatever else is said, a minus must be. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "-7",
+                "\u22127",
+                "-7°C",
+                "-7 °F",
+                "\u22123.5%",
+                "-$40",
+                "-£2.50",
+                "-.5",
+                "x=-7",
+                "-14LUFS",
+                "-7 kg",
+                "-\u00bd",
+                "-6 m/s",
+                "-20 dB",
+                "8\u22127=1",
+                "-1.5 million",
+                "x \u2212 3"
+            })
+    void noFormLeavesOutAMinus(String written) throws ProblemException {
+        assertThat(said(written, "en-US"))
+                .isNotEmpty()
+                .allMatch(form -> form.matches(".*\\b(?:minus|negative|below|less|take away)\\b.*"));
+    }
+
     /** The order of day and month is that of Unicode CLDR's short date patterns. */
     @ParameterizedTest
     @CsvSource({
@@ -151,6 +284,12 @@ class NaturalReadingsTest {
                 "5-3=2 | five to three equals two",
                 "Opt-in | option in",
                 "#2 | hashtag two",
+                "~8 kg | eight kilograms",
+                "\u00b14 dB | four decibels",
+                "between 10-15 | between ten fifteen minutes",
+                "24.11.2026 | twenty four point eleven point twenty twenty six",
+                "4 kg | four pounds",
+                "0.1 inch | one hundredth of an inch",
                 "10⁶ | ten",
                 "0.5 million | zero million and a half",
             })
