@@ -21,21 +21,42 @@ public final class SpeechModels {
      * @throws ProblemException if the one that comes with the program does not hear the script's language, and no other does
      */
     public static Path forScript(Environment here, Path wanted, Script script) throws ProblemException {
-        String language = Locale.forLanguageTag(script.settings().language()).getLanguage();
-        if (!wanted.equals(here.model()) || language.equals("en")) {
-            return wanted;
-        }
-        Path folder = here.home().resolve("models");
-        Optional<Path> found = find(folder, language);
+        Optional<Path> found = known(here, wanted, script);
         if (found.isEmpty()) {
-            String name = Locale.forLanguageTag(language).getDisplayLanguage(Locale.ENGLISH);
             throw new ProblemException(
-                    "there is no speech model for " + name + " here",
-                    script.source(),
-                    "put one into " + folder + " (README.md there says how), or read without a microphone: by hand or "
-                            + "steadily");
+                    missing(script), script.source(), remedy(here) + "; with a window it is read steadily until then");
         }
         return found.get();
+    }
+
+    /** The same; empty if no model hears the script's language. */
+    public static Optional<Path> known(Environment here, Path wanted, Script script) throws ProblemException {
+        String language = language(script);
+        return !wanted.equals(here.model()) || language.equals("en")
+                ? Optional.of(wanted)
+                : find(folder(here), language);
+    }
+
+    /** What to say of a script whose language no model hears: which one is missing, and where to put it. */
+    public static String advice(Environment here, Script script) {
+        return missing(script) + "; " + remedy(here);
+    }
+
+    private static String missing(Script script) {
+        String name = Locale.forLanguageTag(language(script)).getDisplayLanguage(Locale.ENGLISH);
+        return "there is no speech model for " + name + " here";
+    }
+
+    private static String remedy(Environment here) {
+        return "put one into " + folder(here) + " (README.md there says how)";
+    }
+
+    private static String language(Script script) {
+        return Locale.forLanguageTag(script.settings().language()).getLanguage();
+    }
+
+    private static Path folder(Environment here) {
+        return here.home().resolve("models");
     }
 
     /** A model for a language, by the name of its folder, as its makers name it: vosk-model-small-de-0.15. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bookholder.app.desk.DeskRequest;
 import org.bookholder.runtime.take.Conduct;
+import org.bookholder.session.Mover;
 import org.bookholder.view.settings.WindowWish;
 
 /**
@@ -46,5 +47,27 @@ public record ReadingRequest(
     /** Copies the list. */
     public ReadingRequest {
         speakers = List.copyOf(speakers);
+    }
+
+    /** The same with text that moves by itself, if the voice was to move it. */
+    ReadingRequest steadily() {
+        return new ReadingRequest(
+                script,
+                speakers,
+                presenter,
+                session,
+                anew,
+                from,
+                conduct,
+                audio,
+                microphone,
+                silent,
+                true,
+                unpaced,
+                window.map(wish -> wish.settings().way() == Mover.VOICE
+                        ? new WindowWish(wish.settings().withWay(Mover.STEADY), wish.place())
+                        : wish),
+                desk,
+                model);
     }
 }

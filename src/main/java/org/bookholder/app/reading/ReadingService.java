@@ -54,9 +54,21 @@ public final class ReadingService {
     private final ReadingRequest request;
     private final ReadingListener listener;
     private final ReadingControl control;
+    /** Whether the sound is only recorded, because nothing hears the script's language. */
+    private final boolean unheard;
 
     /** Creates a reading that reports to {@code listener} and is ended by {@code control}. */
     public ReadingService(Environment here, ReadingRequest request, ReadingListener listener, ReadingControl control) {
+        this(here, request, listener, control, false);
+    }
+
+    private ReadingService(
+            Environment here,
+            ReadingRequest request,
+            ReadingListener listener,
+            ReadingControl control,
+            boolean unheard) {
+        this.unheard = unheard;
         this.here = here;
         this.request = request;
         this.listener = listener;
@@ -107,10 +119,18 @@ public final class ReadingService {
                     "begin with a line from 1 to " + last + ", the script's last");
         }
         Sources sources = given.isPresent() ? given.get() : new AudioSelection(here, request, listener).sources();
-        Path model =
-                sources.sounding() ? SpeechModels.forScript(here, request.model(), lesson.script()) : request.model();
+        if (!unheard
+                && sources.sounding()
+                && request.window().isPresent()
+                && SpeechModels.known(here, request.model(), lesson.script()).isEmpty()) {
+            listener.warned(SpeechModels.advice(here, lesson.script())
+                    + ". Until then the text moves steadily or by hand, and your voice is recorded, but not followed");
+            return new ReadingService(here, request.steadily(), listener, control, true).read(given, shared, next);
+        }
+        boolean heard = sources.sounding() && !unheard;
+        Path model = heard ? SpeechModels.forScript(here, request.model(), lesson.script()) : request.model();
         try (AudioSource first = sources.open()) {
-            OptionalEars ears = shared.ears(here, model, sources.sounding());
+            OptionalEars ears = unheard ? new OptionalEars(Optional.empty()) : shared.ears(here, model, heard);
             PreparedScript prepared = ScriptPreparer.prepare(lesson.script(), ears.vocabulary());
             listener.prepared(new ReadingSetup(
                     sources.sounding() ? Optional.of(first.name()) : Optional.empty(),

@@ -67,11 +67,12 @@ public final class CourseImport {
      */
     public static Offered look(String name, byte[] bytes, Map<Integer, Set<Integer>> columns) throws ProblemException {
         String plain = plain(name);
-        if (!plain.toLowerCase(Locale.ROOT).matches(".*\\.(?:md|markdown|txt|docx|odt|html?)")) {
+        if (!plain.toLowerCase(Locale.ROOT).matches(".*\\.(?:md|markdown|txt|docx|odt|rtf|pdf|html?)")) {
             throw new ProblemException(
                     "this kind of file can't be read as a lesson",
                     name,
-                    "give a .md, .txt, .docx, .odt or .html file; a word processor can save others as .docx");
+                    "give a .md, .txt, .docx, .odt, .rtf, .html or .pdf file; a word processor can save others as"
+                            + " .docx");
         }
         ConvertedDocument document = ScriptReader.convert(bytes, plain, columns);
         String file = ScriptReader.isDocument(plain) ? plain.substring(0, plain.lastIndexOf('.')) + ".md" : plain;

@@ -2,7 +2,9 @@ package org.bookholder.app.script;
 
 import java.util.Optional;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.environment.SpeechModels;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
 import org.bookholder.script.pronounce.Vocabulary;
 import org.bookholder.speech.Ears;
 
@@ -42,6 +44,13 @@ public final class KnownWords implements AutoCloseable {
             }
         }
         return use.with(ears.map(Ears::vocabulary));
+    }
+
+    /** What to say if no model hears a script's language; empty if one does. */
+    public Optional<String> missing(Script script) throws ProblemException {
+        return SpeechModels.known(here, here.model(), script).isPresent()
+                ? Optional.empty()
+                : Optional.of(SpeechModels.advice(here, script));
     }
 
     /** Says whether the model may be in memory; where it may not, its memory is given back. */

@@ -27,6 +27,7 @@ import org.bookholder.script.source.SpeakerChoice;
  * @param leftOut what is neither spoken nor shown
  * @param unknown the words that the recogniser does not know; empty if there is none to ask
  * @param wordsChecked whether there was a recogniser to ask
+ * @param unheard what to say because no model hears the script's language; empty if one does
  * @param speakers those whose names stand before lines
  * @param hard what is hard to say, other than unknown words
  */
@@ -35,6 +36,7 @@ public record ScriptInspection(
         List<LeftOut> leftOut,
         List<UnknownWord> unknown,
         boolean wordsChecked,
+        Optional<String> unheard,
         List<Speaker> speakers,
         List<HardStretch> hard) {
     /** Copies the lists. */
@@ -65,13 +67,13 @@ public record ScriptInspection(
     public ScriptInspection alsoLeavingOut(List<LeftOut> before) {
         List<LeftOut> all = new ArrayList<>(before);
         all.addAll(leftOut);
-        return new ScriptInspection(script, all, unknown, wordsChecked, speakers, hard);
+        return new ScriptInspection(script, all, unknown, wordsChecked, unheard, speakers, hard);
     }
 
     /** The same with the pace at which it is to be read. */
     public ScriptInspection aimed(TargetPaces paces) {
         return new ScriptInspection(
-                paces.aimed(script, Path.of(script.source())), leftOut, unknown, wordsChecked, speakers, hard);
+                paces.aimed(script, Path.of(script.source())), leftOut, unknown, wordsChecked, unheard, speakers, hard);
     }
 
     /**
@@ -83,10 +85,12 @@ public record ScriptInspection(
     public static ScriptInspection of(String text, String source, KnownWords words) throws ProblemException {
         ExplainedScript read = ScriptReader.explain(text, source, Format.of(source));
         boolean english = read.script().settings().language().startsWith("en");
-        return words.use(vocabulary -> of(read, vocabulary.filter(any -> english)));
+        Optional<String> unheard = words.missing(read.script());
+        return words.use(vocabulary -> of(read, vocabulary.filter(any -> english), unheard));
     }
 
-    private static ScriptInspection of(ExplainedScript read, Optional<Vocabulary> vocabulary) {
+    private static ScriptInspection of(
+            ExplainedScript read, Optional<Vocabulary> vocabulary, Optional<String> unheard) {
         return new ScriptInspection(
                 read.script(),
                 read.leftOut(),
@@ -95,6 +99,7 @@ public record ScriptInspection(
                         : ScriptPreparer.prepare(read.script(), vocabulary.get())
                                 .unknown(),
                 vocabulary.isPresent(),
+                unheard,
                 read.speakers(),
                 HardStretches.in(read.script(), Optional.empty()));
     }

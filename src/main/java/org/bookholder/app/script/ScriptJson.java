@@ -57,6 +57,7 @@ public final class ScriptJson {
         ArrayNode unknown = json.putArray("unknown");
         found.unknown().forEach(word -> unknown(unknown.addObject(), word));
         json.put("words checked", found.wordsChecked());
+        found.unheard().ifPresent(why -> json.put("unheard", why));
         ArrayNode hard = json.putArray("hard");
         found.hard().forEach(stretch -> hard(hard.addObject(), stretch));
         return json;

@@ -76,7 +76,8 @@ public final class ScriptText {
     }
 
     private static void unknown(List<String> out, ScriptInspection found) {
-        if (!found.wordsChecked()) {
+        found.unheard().ifPresent(why -> out.addAll(Text.wrap("Not followed: " + why + ".")));
+        if (!found.wordsChecked() && found.unheard().isEmpty()) {
             out.add("The recogniser could not be asked which words it knows.");
         } else if (!found.unknown().isEmpty()) {
             out.add("Words that the recogniser does not know:");

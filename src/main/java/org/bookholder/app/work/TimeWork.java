@@ -42,11 +42,13 @@ record TimeWork(Environment here) implements WorkList.Maker {
                 : "";
         String figures = String.format(
                 Locale.ROOT,
-                "%d words at %d a minute%s; grade %.1f",
+                "%d words at %d a minute%s%s",
                 lesson.words(),
                 lesson.targetPace(),
                 own,
-                lesson.readability().grade());
+                lesson.readability()
+                        .map(text -> String.format(Locale.ROOT, "; grade %.1f", text.grade()))
+                        .orElse(""));
         return new Row("", Text.clock(lesson.seconds()), lesson.number() + " · " + lesson.title(), figures);
     }
 }

@@ -17,7 +17,7 @@ import org.bookholder.script.pronounce.Vocabulary;
  * @param targetPace words per minute, pauses included
  * @param seconds running time at the target pace
  * @param ownSeconds running time at the presenter's own pace, if it was measured
- * @param readability how easy the text is
+ * @param readability how easy the text is; only English texts can be measured
  * @param hard its hard stretches
  */
 public record LessonTime(
@@ -28,7 +28,7 @@ public record LessonTime(
         int targetPace,
         double seconds,
         OptionalDouble ownSeconds,
-        Readability readability,
+        Optional<Readability> readability,
         List<HardStretch> hard) {
     /**
      * Engagement with course videos falls steeply after 6 minutes (Guo, Kim and Rubin 2014, 862 videos, 6.9 million
@@ -57,7 +57,7 @@ public record LessonTime(
                         ? OptionalDouble.of(
                                 RunningTime.of(words, ownPace.getAsDouble()).seconds())
                         : OptionalDouble.empty(),
-                Readability.of(script),
+                script.settings().language().startsWith("en") ? Optional.of(Readability.of(script)) : Optional.empty(),
                 HardStretches.in(script, vocabulary));
     }
 

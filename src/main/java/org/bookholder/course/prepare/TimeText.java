@@ -60,14 +60,16 @@ public final class TimeText {
     private static String row(LessonTime lesson) {
         return String.format(
                 Locale.ROOT,
-                "%3d %s %6d %4d/min %7s%s  %5.1f",
+                "%3d %s %6d %4d/min %7s%s  %5s",
                 lesson.number(),
                 Text.fit(lesson.title(), TITLE),
                 lesson.words(),
                 lesson.targetPace(),
                 Text.clock(lesson.seconds()),
                 own(lesson.ownSeconds()),
-                lesson.readability().grade());
+                lesson.readability()
+                        .map(text -> String.format(Locale.ROOT, "%.1f", text.grade()))
+                        .orElse("-"));
     }
 
     private static String all(List<LessonTime> lessons, boolean own) {
@@ -117,12 +119,13 @@ public final class TimeText {
                     + " Rubin 2014); could it be two lessons?");
         }
         for (LessonTime lesson : lessons) {
-            if (lesson.readability().ease() < STANDARD_EASE) {
+            double ease = lesson.readability().map(Readability::ease).orElse(STANDARD_EASE);
+            if (ease < STANDARD_EASE) {
                 hints.add(String.format(
                         Locale.ROOT,
                         "%s is hard to follow by ear: Flesch reading ease %.0f; 60 to 70 is standard (Flesch).",
                         lesson.name(),
-                        lesson.readability().ease()));
+                        ease));
             }
         }
         if (!hints.isEmpty()) {

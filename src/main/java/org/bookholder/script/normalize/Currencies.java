@@ -78,7 +78,7 @@ final class Currencies {
 
     private static final Map<String, Said> NAMED = Arrays.stream(CODES.split("\\|", -1))
             .filter(code -> !SIGNS.containsKey(code))
-            .collect(Collectors.toMap(code -> code, Currencies::named));
+            .collect(Collectors.toUnmodifiableMap(code -> code, Currencies::named));
 
     private Currencies() {}
 

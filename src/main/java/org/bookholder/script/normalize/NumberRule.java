@@ -64,7 +64,7 @@ final class NumberRule implements NormalizationRule {
         m = NormalizationRule.match(ALONE, text, from, to);
         return m == null
                 ? decadeOrOrdinalAt(text, from, to, true)
-                : new SpokenSpan(m.end(), numbers.written(m.group(1)));
+                : new SpokenSpan(m.end(), numbers.written(m.group(1)).or(numbers.parts(m.group(1))));
     }
 
     /** Reads telephone numbers and decades such as "1980s", which other rules would take for a range or for seconds. */

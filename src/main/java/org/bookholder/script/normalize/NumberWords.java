@@ -136,7 +136,7 @@ public final class NumberWords {
         SpokenForms tail = SpokenForms.of("point").then(digits(fraction, "zero", "oh"));
         if (whole.isEmpty() || whole.equals("0")) {
             SpokenForms head = whole.isEmpty() ? SpokenForms.of("", "zero") : SpokenForms.of("zero", "", "oh");
-            return head.then(tail).or(part(fraction, "one", "a", "")).or(parts(fraction));
+            return head.then(tail).or(part(fraction, "one", "a", ""));
         }
         SpokenForms forms = counted(whole).then(tail);
         if (fraction.length() == 2 && fraction.charAt(0) != '0') {
@@ -158,8 +158,12 @@ public final class NumberWords {
         };
     }
 
-    /** A small decimal as a fraction: "one thousandth of an", "three tenths". */
-    private SpokenForms parts(String fraction) {
+    /** A decimal below one as a fraction: "one thousandth of an", "three tenths"; none for other numbers. */
+    SpokenForms parts(String number) {
+        String fraction = number.replaceFirst("^0?\\.", "");
+        if (fraction.equals(number)) {
+            return SpokenForms.NONE;
+        }
         int n = fraction.length() > 3 ? 0 : Integer.parseInt(fraction);
         if (n == 0 || n > 99) {
             return SpokenForms.NONE;

@@ -207,7 +207,9 @@ final class QuantityRule implements NormalizationRule {
             return forms;
         }
         // "5m" and "4 g" are also said letter by letter, "15 N" rather so
-        SpokenForms letter = value.forms.preferred().then(Typography.lower(symbol));
+        boolean attached = unit.group(1).isEmpty();
+        SpokenForms letter =
+                (attached ? numbers.written(written).first(8) : value.forms.preferred()).then(Typography.lower(symbol));
         return Character.isUpperCase(symbol.charAt(0)) && !symbol.equals("L")
                 ? letter.or(forms)
                 : forms.first(SpokenForms.MOST - 1).or(letter);

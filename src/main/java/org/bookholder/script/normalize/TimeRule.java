@@ -95,7 +95,7 @@ final class TimeRule implements NormalizationRule {
         int minute = minuteDigits == null ? 0 : Integer.parseInt(minuteDigits);
         if (minute == 0) {
             SpokenForms full = said.then("o'clock");
-            SpokenForms hundred = hour > 12
+            SpokenForms hundred = hour > 12 && hour < 24
                     ? said.then("hundred", "hundred hours")
                             .or(numbers.cardinal(hour % 12).preferred().then("p m", "pm", "o'clock"))
                     : SpokenForms.NONE;

@@ -189,8 +189,7 @@ final class Units {
                 besides = besides.or(many.replace(" per ", " " + article(one) + " "));
             }
             if (said[0].contains("meter") || said[0].contains("liter")) {
-                besides = besides.or(many.replace("meter", "metre").replace("liter", "litre"))
-                        .or(said[0].replace("meter", "metre").replace("liter", "litre"));
+                besides = besides.or(british(many)).or(british(said[0]));
             }
             for (String symbol : row.substring(0, equals).split(" ", -1)) {
                 units.put(symbol.replace('_', ' '), new Unit(said[0], many, besides));
@@ -216,11 +215,15 @@ final class Units {
                 }
                 String all = name + many;
                 if (all.contains("meter") || all.contains("liter")) {
-                    besides = besides.or(all.replace("meter", "metre").replace("liter", "litre"));
+                    besides = besides.or(british(all)).or(british(name + names[0]));
                 }
                 units.putIfAbsent(prefix + parts[0], new Unit(name + names[0], all, besides));
             }
         }
+    }
+
+    private static String british(String name) {
+        return name.replace("meter", "metre").replace("liter", "litre");
     }
 
     /** "a" or "an" before a unit's name. */
@@ -247,8 +250,9 @@ final class Units {
             return forms;
         }
         SpokenForms one =
-                power(m.group(first + 6), m.group(first + 7), null, true).first(2);
+                power(m.group(first + 6), m.group(first + 7), null, true).first(1);
         String article = article(one.first().get(0));
+        one = one.or(british(String.join(" ", one.first())));
         return forms.first(3).then(SpokenForms.of("per", article)).then(one);
     }
 

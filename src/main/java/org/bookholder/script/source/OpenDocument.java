@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.bookholder.problem.ProblemException;
@@ -63,6 +65,12 @@ final class OpenDocument {
             body.getElementsByTag("text:h").forEach(heading -> heading.tagName("h2"));
             body.getElementsByTag("text:s").forEach(space -> space.text(" "));
             body.getElementsByTag("text:tab").forEach(tab -> tab.text(" "));
+            Set<String> numbered = levels(content, "number");
+            Set<String> bulleted = levels(content, "bullet");
+            body.getElementsByTag("text:list").stream()
+                    .filter(list -> isNumbered(list, numbered, bulleted))
+                    .toList()
+                    .forEach(list -> list.tagName("ol"));
             NAMES.forEach((name, web) -> body.getElementsByTag(name).forEach(element -> element.tagName(web)));
             return WebDocument.convert(body, chosen, leftOut);
         } catch (IOException e) {
@@ -74,9 +82,42 @@ final class OpenDocument {
         }
     }
 
+    /** Some programs number the levels of a style in a way of their own: then its first level says what the list is. */
+    private static boolean isNumbered(Element list, Set<String> numbered, Set<String> bulleted) {
+        String style = style(list);
+        String level = style + "/" + depth(list);
+        return numbered.contains(level) || (!bulleted.contains(level) && numbered.contains(style + "/1"));
+    }
+
+    /** The levels of list styles of a kind, as style/level. */
+    private static Set<String> levels(Document content, String kind) {
+        return content.getElementsByTag("text:list-level-style-" + kind).stream()
+                .filter(level -> level.parent() != null)
+                .map(level -> level.parents().get(0).attr("style:name") + "/" + level.attr("text:level"))
+                .collect(Collectors.toSet());
+    }
+
+    /** The style of a list, or of the list that it lies in. */
+    private static String style(Element list) {
+        return Stream.concat(Stream.of(list), list.parents().stream())
+                .map(element -> element.attr("text:style-name"))
+                .filter(name -> !name.isEmpty())
+                .findFirst()
+                .orElse("");
+    }
+
+    private static long depth(Element list) {
+        return 1
+                + list.parents().stream()
+                        .filter(element -> Set.of("text:list", "ol").contains(element.tagName()))
+                        .count();
+    }
+
     private static void leaveOut(Element body, String name, String why, List<LeftOut> leftOut) {
         for (Element element : body.getElementsByTag(name)) {
-            String what = element.text().isBlank() ? name.substring(name.indexOf(':') + 1) : element.text();
+            Element note = element.getElementsByTag("text:note-body").first();
+            String text = note == null ? element.text() : note.text();
+            String what = text.isBlank() ? name.substring(name.indexOf(':') + 1) : text;
             leftOut.add(new LeftOut(0, ScriptBuilder.brief(what), why));
             element.remove();
         }

@@ -45,7 +45,7 @@ public final class ScriptReader {
     private ScriptReader() {}
 
     /**
-     * Reads a script from a file: CommonMark if its name ends in .md or .markdown, a document if it ends in .docx, .odt, .html or .htm,
+     * Reads a script from a file: CommonMark if its name ends in .md or .markdown, a document if it ends in .docx, .odt, .rtf, .pdf, .html or .htm,
      * otherwise plain text, in UTF-8 or in the encoding that it is found to have.
      *
      * @throws ProblemException if there is no such file, it is not text, its front matter is malformed or out of range,
@@ -91,7 +91,11 @@ public final class ScriptReader {
 
     /** Whether a file has the name of a document, from which a script is read but which holds no plain text. */
     public static boolean isDocument(String source) {
-        return WordDocument.isNamed(source) || OpenDocument.isNamed(source) || WebDocument.isNamed(source);
+        return WordDocument.isNamed(source)
+                || OpenDocument.isNamed(source)
+                || WebDocument.isNamed(source)
+                || RichText.isNamed(source)
+                || PdfDocument.isNamed(source);
     }
 
     /**
@@ -108,6 +112,12 @@ public final class ScriptReader {
         }
         if (OpenDocument.isNamed(source)) {
             return OpenDocument.convert(bytes, source, columns);
+        }
+        if (RichText.isNamed(source)) {
+            return RichText.convert(bytes, source, columns);
+        }
+        if (PdfDocument.isNamed(source)) {
+            return PdfDocument.convert(bytes, source);
         }
         return WebDocument.isNamed(source)
                 ? WebDocument.convert(bytes, source, columns)

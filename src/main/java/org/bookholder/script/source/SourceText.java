@@ -73,9 +73,9 @@ final class SourceText {
     private static void refuseKnown(byte[] bytes, String source) throws ProblemException {
         String start = new String(bytes, 0, Math.min(bytes.length, 8), StandardCharsets.ISO_8859_1);
         String what = start.startsWith("%PDF")
-                ? "this is a PDF"
+                ? "this is a PDF by another name"
                 : start.startsWith("{\\rtf")
-                        ? "this is rich text (RTF)"
+                        ? "this is rich text (RTF) by another name"
                         : start.startsWith("PK\003\004")
                                 ? "this is a document or an archive, not text"
                                 : start.startsWith("\u00d0\u00cf\u0011\u00e0") ? "this is an old DOC document" : "";

@@ -58,6 +58,8 @@ final class WebDocument {
     private final List<DocumentTable> tables = new ArrayList<>();
     private final Map<Integer, Set<Integer>> chosen;
     private final StringBuilder inline = new StringBuilder();
+    private final ListIndent indent = new ListIndent();
+    private int lists;
 
     private WebDocument(Map<Integer, Set<Integer>> chosen, List<LeftOut> leftOut) {
         this.chosen = chosen;
@@ -109,6 +111,10 @@ final class WebDocument {
         if (UNSEEN.contains(name)) {
             return;
         }
+        if (element.attr("role").equals("doc-endnotes")) {
+            leave(element.text().replace('\u21a9', ' ').replace('\ufe0e', ' '), "notes are not read");
+            return;
+        }
         if (!BLOCKS.contains(name)) {
             inline(element, name, mark, depth);
             return;
@@ -117,7 +123,11 @@ final class WebDocument {
         switch (name) {
             case "h1", "h2", "h3", "h4", "h5", "h6" -> paragraphOf(element, "# ", depth);
             case "blockquote", "pre", "aside" -> paragraphOf(element, "> ", depth);
-            case "li" -> paragraphOf(element, itemMark(element), depth);
+            case "li" -> {
+                lists++;
+                paragraphOf(element, itemMark(element), depth);
+                lists--;
+            }
             case "table" -> table(element, depth);
             case "hr" -> leave("a rule across the page", "it only separates paragraphs");
             default -> paragraphOf(element, mark, depth);
@@ -154,7 +164,10 @@ final class WebDocument {
             leave(element.attr("alt").isBlank() ? "a picture" : element.attr("alt"), "pictures are not shown");
         } else if (Set.of("s", "strike", "del").contains(name)) {
             leave(element.text(), "it is struck through");
-        } else if (address.startsWith("#cmnt") || address.startsWith("#ftnt") || address.startsWith("#_ftn")) {
+        } else if (element.attr("role").equals("doc-noteref")
+                || address.startsWith("#cmnt")
+                || address.startsWith("#ftnt")
+                || address.startsWith("#_ftn")) {
             leave(element.text(), "the mark of a comment or a note");
         } else if (Set.of("b", "strong").contains(name)) {
             stressed(element, "**", mark, depth);
@@ -220,9 +233,15 @@ final class WebDocument {
         String content = inline.toString().strip();
         inline.setLength(0);
         if (!content.isBlank()) {
-            String further = mark.equals("> ") ? mark : " ".repeat(mark.length());
             boolean heading = mark.startsWith("#");
-            text.append(mark)
+            boolean item = !heading && !mark.isEmpty() && !mark.equals("> ");
+            String spaces = item ? indent.at(lists - 1) : "";
+            if (!item) {
+                indent.end();
+            }
+            String further = mark.equals("> ") ? mark : spaces + " ".repeat(mark.length());
+            text.append(spaces)
+                    .append(mark)
                     .append(content.replaceAll("[ \\t]*\\n[ \\t]*", heading ? " " : "\n" + further))
                     .append("\n\n");
         }

@@ -68,7 +68,9 @@ final class WordArchive {
             throw tooLarge("its " + name + " has over 6 MB unpacked");
         }
         count(text.length);
-        checkDepth(text);
+        if (text.length > 0) {
+            checkDepth(text);
+        }
     }
 
     private void skip(InputStream in) throws IOException, ProblemException {

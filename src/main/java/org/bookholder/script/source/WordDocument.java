@@ -32,6 +32,8 @@ final class WordDocument {
     /** How many items each list has had, by the list and its level. */
     private final Map<String, Integer> items = new HashMap<>();
 
+    private final ListIndent indent = new ListIndent();
+
     private WordDocument(Map<Integer, Set<Integer>> chosen) {
         this.chosen = chosen;
     }
@@ -119,15 +121,27 @@ final class WordDocument {
         if (list == null || list.signum() <= 0) {
             return "";
         }
+        @Nullable BigInteger written = paragraph.getNumIlvl();
+        int level = written == null ? 0 : written.intValue();
+        // an item begins the lists below it anew
+        items.keySet().removeIf(key -> key.startsWith(list + "/") && levelOf(key) > level);
         @Nullable String format = paragraph.getNumFmt();
+        String spaces = paragraph.getText().isBlank() ? "" : indent.at(level);
         if (format == null || format.equals("bullet") || format.equals("none")) {
-            return "- ";
+            return spaces + "- ";
         }
-        return items.merge(list + "/" + paragraph.getNumIlvl(), 1, Integer::sum) + ". ";
+        return spaces + items.merge(list + "/" + level, 1, Integer::sum) + ". ";
+    }
+
+    private static int levelOf(String key) {
+        return Integer.parseInt(key.substring(key.indexOf('/') + 1));
     }
 
     private void item(String content, String mark) {
         if (!content.isBlank()) {
+            if (mark.isEmpty()) {
+                indent.end();
+            }
             text.append(mark)
                     .append(content.replace("\n", "\n" + " ".repeat(mark.length())))
                     .append("\n\n");
@@ -156,6 +170,7 @@ final class WordDocument {
 
     private void block(String mark, String content) {
         if (!content.isBlank()) {
+            indent.end();
             text.append(mark).append(content.replace("\n", "\n" + mark)).append("\n\n");
         }
     }

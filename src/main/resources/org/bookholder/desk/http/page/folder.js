@@ -92,7 +92,7 @@ function told(folder) {
   if (wish.kind) return `${count(folder.files.filter((file) => file.kind === wish.kind).length, KINDS[wish.kind])} in this folder.`;
   if (!wish.course) return '';
   return folder.scripts.length ? `${count(folder.scripts.length, 'lesson')} in this folder.`
-    : 'No lesson lies in this folder: lessons are .md, .txt and .docx files. New course (N) turns .odt and .html files into lessons.';
+    : 'No lesson lies in this folder: lessons are .md, .txt and .docx files. New course (N) turns .odt, .rtf, .html and .pdf files into lessons.';
 }
 
 const pickable = (file) => el('li', {}, el('label', { class: 'pickable' },

@@ -56,7 +56,7 @@ const places = () => [
   el('div', { class: 'drop', id: 'drop', ...takingFiles('over', take) },
     el('p', {}, 'Drop your lessons here: Word, Markdown or text files, one for each lesson.'),
     el('p', { class: 'choices' },
-      el('input', { type: 'file', id: 'files', multiple: true, accept: '.docx,.odt,.html,.htm,.md,.markdown,.txt', class: 'hidden-text',
+      el('input', { type: 'file', id: 'files', multiple: true, accept: '.docx,.odt,.rtf,.pdf,.html,.htm,.md,.markdown,.txt', class: 'hidden-text',
         tabindex: '-1', 'aria-label': 'Files of lessons', onchange: () => take([...byId('files').files]) }),
       el('button', { type: 'button', id: 'choose-files', onclick: () => byId('files').click() }, 'Choose files…'),
       el('button', { type: 'button', id: 'paste', onclick: paste }, 'Paste a text…'))),

@@ -1,0 +1,237 @@
+package org.bookholder.script.source;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.LeftOut;
+
+/**
+ * Takes the text out of a PDF as CommonMark, as well as it can be guessed: columns one after the other, rows joined to paragraphs, words
+ * that were divided at the end of a row joined, page numbers and what stands on each page left out.
+ */
+final class PdfDocument {
+    private static final LeftOut WARNING = new LeftOut(
+            0,
+            "the look of the PDF",
+            "a PDF holds no paragraphs and no tables: what belongs together was guessed, so read it through");
+
+    private static final Pattern PAGE_NUMBER =
+            Pattern.compile("(?i)(?:page |- ?)?\\d{1,4}(?: ?(?:/|of) ?\\d{1,4})?(?: ?-)?");
+    private static final Pattern ITEM = Pattern.compile("(?:[•‣◦▪–*-]|\\d{1,3}[.)])\\s+\\S.*");
+    private static final Pattern DIVIDED = Pattern.compile("(?s).*\\p{Ll}{2,}[-\u00ad\u2010]");
+    private static final Pattern ENDED = Pattern.compile("(?s).*[.!?:\u2026)\\]][\"'\u201d\u2019)\\]]?");
+    private static final Pattern LABEL = Pattern.compile("\\[?\\p{Lu}[\\p{Lu} ]{1,20}(?:\\([^)]{1,30}\\))?[:\\]].*");
+    private static final int FEW_PAGES = 3;
+    private static final double HEADING = 1.15;
+    private static final double SMALL = 0.92;
+    private static final double RAISED = 0.75;
+    private static final double FULL_ROW = 0.8;
+
+    /** A row of a page: its text, the size of its letters in points, its page from 1, and whether a wider gap stands above it. */
+    private record Row(String text, double size, int page, boolean apart) {}
+
+    private PdfDocument() {}
+
+    /** Whether a file has the name of a PDF. */
+    static boolean isNamed(String source) {
+        return source.toLowerCase(Locale.ROOT).endsWith(".pdf");
+    }
+
+    /** The document's text, and what is not in it. */
+    static ConvertedDocument convert(byte[] bytes, String source) throws ProblemException {
+        try (PDDocument document = Loader.loadPDF(bytes)) {
+            Stripper stripper = new Stripper();
+            stripper.getText(document);
+            List<Row> rows = stripper.rows;
+            if (rows.isEmpty()) {
+                throw new ProblemException(
+                        "there is no text in this PDF, only pictures of it",
+                        source,
+                        "export the script as DOCX from where it was written");
+            }
+            List<LeftOut> leftOut = new ArrayList<>(List.of(WARNING));
+            return new ConvertedDocument(
+                    text(large(ofPages(rows, document.getNumberOfPages(), leftOut), leftOut)), leftOut, List.of());
+        } catch (IOException e) {
+            throw new ProblemException(
+                    "this is not a PDF that can be read",
+                    source,
+                    "export the script as DOCX, without a password, from where it was written",
+                    e);
+        }
+    }
+
+    /** The rows without page numbers and without those that stand on most pages. */
+    private static List<Row> ofPages(List<Row> rows, int pages, List<LeftOut> leftOut) {
+        Map<String, Integer> times = new HashMap<>();
+        rows.stream().map(Row::text).forEach(text -> times.merge(text, 1, Integer::sum));
+        List<Row> kept = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
+            boolean edge = i == 0
+                    || i + 1 == rows.size()
+                    || rows.get(i - 1).page != row.page
+                    || rows.get(i + 1).page != row.page;
+            if (edge && PAGE_NUMBER.matcher(row.text).matches()) {
+                leftOut.add(new LeftOut(0, row.text, "the number of a page"));
+            } else if (pages >= FEW_PAGES && times.getOrDefault(row.text, 0) * 2 > pages) {
+                leftOut.add(new LeftOut(0, ScriptBuilder.brief(row.text), "it stands on each page"));
+            } else {
+                kept.add(row);
+            }
+        }
+        return kept;
+    }
+
+    /** The size of most rows. */
+    private static double usual(List<Row> rows) {
+        return rows.stream()
+                .map(Row::size)
+                .sorted(Comparator.naturalOrder())
+                .toList()
+                .get(rows.size() / 2);
+    }
+
+    /** The rows without small print, as notes at the foot of a page have it. */
+    private static List<Row> large(List<Row> rows, List<LeftOut> leftOut) {
+        List<Row> kept = new ArrayList<>();
+        for (Row row : rows) {
+            if (row.size < usual(rows) * SMALL) {
+                leftOut.add(new LeftOut(0, ScriptBuilder.brief(row.text), "small print, as notes have it"));
+            } else {
+                kept.add(row);
+            }
+        }
+        return kept;
+    }
+
+    private static String text(List<Row> rows) {
+        double usual = usual(rows);
+        double widest = rows.stream().mapToInt(row -> row.text.length()).max().orElse(0);
+        StringBuilder text = new StringBuilder();
+        StringBuilder paragraph = new StringBuilder();
+        int before = 0;
+        for (Row row : rows) {
+            boolean heading = row.size > usual * HEADING;
+            boolean ends = ENDED.matcher(paragraph).matches() && before < widest * FULL_ROW;
+            if (heading
+                    || ITEM.matcher(row.text).matches()
+                    || LABEL.matcher(row.text).matches()
+                    || row.apart && !goesOn(paragraph)
+                    || ends) {
+                flush(paragraph, text);
+            }
+            if (heading) {
+                text.append("# ").append(WordParagraph.escaped(row.text)).append("\n\n");
+            } else {
+                join(paragraph, row.text);
+            }
+            before = row.text.length();
+        }
+        flush(paragraph, text);
+        return text.toString();
+    }
+
+    /** Whether a paragraph breaks off within a sentence, as at the end of a column or a page. */
+    private static boolean goesOn(StringBuilder paragraph) {
+        return DIVIDED.matcher(paragraph).matches()
+                || (!paragraph.isEmpty() && !ENDED.matcher(paragraph).matches());
+    }
+
+    private static void join(StringBuilder paragraph, String row) {
+        boolean divided = DIVIDED.matcher(paragraph).matches() && Character.isLowerCase(row.codePointAt(0));
+        if (divided) {
+            paragraph.setLength(paragraph.length() - 1);
+        } else if (!paragraph.isEmpty()) {
+            paragraph.append(' ');
+        }
+        paragraph.append(row);
+    }
+
+    private static void flush(StringBuilder paragraph, StringBuilder text) {
+        String content = paragraph.toString().strip();
+        paragraph.setLength(0);
+        if (!content.isEmpty()) {
+            boolean bullet = ITEM.matcher(content).matches() && !Character.isDigit(content.charAt(0));
+            text.append(bullet ? "- " : "")
+                    .append(WordParagraph.escaped(bullet ? content.substring(1).strip() : content))
+                    .append("\n\n");
+        }
+    }
+
+    /** Collects the rows of a document in the order in which they are stored, which is that of the columns. */
+    private static final class Stripper extends PDFTextStripper {
+        private final List<Row> rows = new ArrayList<>();
+        private final StringBuilder row = new StringBuilder();
+        private double size;
+        private boolean apart;
+
+        Stripper() {
+            setParagraphStart("\u0001");
+        }
+
+        @Override
+        protected void writeString(String text, List<TextPosition> positions) {
+            double largest = positions.stream()
+                    .mapToDouble(TextPosition::getFontSizeInPt)
+                    .max()
+                    .orElse(size);
+            size = Math.max(row.isEmpty() ? 0 : size, largest);
+            // a raised figure is the mark of a note
+            String marked = positions.stream()
+                    .filter(position -> position.getFontSizeInPt() < size * RAISED)
+                    .map(TextPosition::getUnicode)
+                    .collect(Collectors.joining());
+            boolean note = !row.isEmpty() && marked.matches("\\d{1,3}");
+            row.append(
+                    note
+                            ? positions.stream()
+                                    .filter(position -> position.getFontSizeInPt() >= size * RAISED)
+                                    .map(TextPosition::getUnicode)
+                                    .collect(Collectors.joining())
+                            : text);
+        }
+
+        @Override
+        protected void writeWordSeparator() {
+            row.append(' ');
+        }
+
+        @Override
+        protected void writeParagraphStart() throws IOException {
+            endRow();
+            apart = true;
+            super.writeParagraphStart();
+        }
+
+        @Override
+        protected void writeLineSeparator() {
+            endRow();
+        }
+
+        @Override
+        protected void writePageEnd() {
+            endRow();
+        }
+
+        private void endRow() {
+            String text = row.toString().strip().replaceAll("\\s+", " ");
+            row.setLength(0);
+            if (!text.isEmpty()) {
+                rows.add(new Row(text, size, getCurrentPageNo(), apart));
+                apart = false;
+            }
+        }
+    }
+}
