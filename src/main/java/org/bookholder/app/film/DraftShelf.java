@@ -11,7 +11,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
@@ -95,10 +97,12 @@ record DraftShelf(Path folder) {
             try (Stream<Path> files = Files.list(folder)) {
                 all = files.filter(Files::isRegularFile).toList();
             }
+            // By their names: one of the two folders may be named from the working folder on.
+            Set<String> kept = Stream.concat(made.beside().stream(), Stream.of(made.file(), folder.resolve(NOTE)))
+                    .map(DraftShelf::name)
+                    .collect(Collectors.toSet());
             for (Path file : all) {
-                if (!file.endsWith(NOTE)
-                        && !file.equals(made.file())
-                        && !made.beside().contains(file)) {
+                if (!kept.contains(name(file))) {
                     remove(file);
                 }
             }
@@ -113,6 +117,10 @@ record DraftShelf(Path folder) {
                         .objectNode()
                         .put("file", String.valueOf(made.file().getFileName()))
                         .put("made from", madeFrom));
+    }
+
+    private static String name(Path file) {
+        return String.valueOf(file.getFileName());
     }
 
     private static void remove(Path file) {

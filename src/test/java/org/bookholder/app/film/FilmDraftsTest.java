@@ -54,6 +54,17 @@ final class FilmDraftsTest {
     }
 
     @Test
+    void aDraftStaysWhereTheSessionIsNamedFromTheWorkingFolderOn() throws ProblemException {
+        Path relative = Path.of("").toAbsolutePath().relativize(session);
+        draft(relative);
+        Path second = draft(relative).made().file();
+        assertThat(second).exists();
+        String name = String.valueOf(second.getFileName()).replace(".mp4", "");
+        assertThat(session.resolve("film/draft-of-session").toFile().list())
+                .containsExactlyInAnyOrder(name + ".mp4", name + ".srt", name + ".txt", name + ".vtt", "draft.json");
+    }
+
+    @Test
     void aDraftIsFreshUntilSomethingIsDecidedAndAgainWhenThatIsTakenBack() throws ProblemException {
         assertThat(shown(lesson).isMissingNode()).isTrue();
         draft(lesson);
