@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Feeds the open ear from the take's recording, so that it may fall behind by any length in bounded memory, and catches
- * up when the take is over. With a microphone it leaves the machine to the script ear as soon as the position falls
- * behind. After a fault, a new ear continues after the block at which the one before failed.
+ * up when the take is over. It leaves the machine to the script ear of the take that rolls as soon as the position there falls
+ * behind, whichever take it listens to itself. After a fault, a new ear continues after the block at which the one before failed.
  */
 final class OpenEarStage implements Stage {
     private static final int BLOCKS_PER_SECOND = 10;
@@ -27,7 +27,7 @@ final class OpenEarStage implements Stage {
     private final TakeChannels run;
     private final RecordedTake recording;
     private final int samples;
-    private final boolean yields;
+    private final Supplier<StreamTime> behind;
     private final Supplier<Ear> maker;
     private @Nullable Ear ear;
     private boolean working;
@@ -35,10 +35,10 @@ final class OpenEarStage implements Stage {
     /**
      * Creates the stage.
      *
-     * @param yields whether it rests while the position is behind; not if the script ear waits for it
+     * @param behind how far the position in the take that rolls is behind the sound
      */
-    OpenEarStage(TakeChannels run, RecordedTake recording, int rate, boolean yields, Supplier<Ear> maker) {
-        this.yields = yields;
+    OpenEarStage(TakeChannels run, RecordedTake recording, int rate, Supplier<StreamTime> behind, Supplier<Ear> maker) {
+        this.behind = behind;
         this.run = run;
         this.recording = recording;
         this.samples = rate / BLOCKS_PER_SECOND;
@@ -71,7 +71,7 @@ final class OpenEarStage implements Stage {
     }
 
     private int step() throws ProblemException {
-        if (run.reports().full() || (yields && !run.hurried() && YIELDS.isBefore(run.behind()))) {
+        if (run.reports().full() || (!run.hurried() && YIELDS.isBefore(behind.get()))) {
             return 0;
         }
         // Checked before reading, so that everything written before the recording ended is read.

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.bookholder.follow.Follower;
 import org.bookholder.follow.graph.ScriptGrammar;
 import org.bookholder.follow.model.ReadingPosition;
@@ -15,6 +16,7 @@ import org.bookholder.runtime.record.SessionSound;
 import org.bookholder.runtime.source.SilentSource;
 import org.bookholder.runtime.stage.Crew;
 import org.bookholder.runtime.stage.FaultListener;
+import org.bookholder.runtime.stage.Latest;
 import org.bookholder.runtime.stage.Mailbox;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.session.SessionEvent;
@@ -36,6 +38,7 @@ public final class TakeStarter {
     private final Mailbox<Report> reports;
     private final Crew crew;
     private final FaultListener faults;
+    private final Latest<Optional<TakeChannels>> newest = new Latest<>(Optional.empty());
     private PreparedScript script;
     private Optional<Grammar> grammar;
     private boolean firstUsed;
@@ -78,6 +81,7 @@ public final class TakeStarter {
                 plan.sources().sounding() ? Optional.of(sound.begin(number, rate, start)) : Optional.empty();
         TakeChannels run =
                 new TakeChannels(number, start, plan.sources().live() ? LIVE_CAPACITY : FILE_CAPACITY, reports);
+        newest.set(Optional.of(run));
         Set<EarKind> listening = EnumSet.of(EarKind.SCRIPT);
         if (recording.isPresent() && plan.ears().isPresent()) {
             listening.add(EarKind.OPEN);
@@ -96,10 +100,17 @@ public final class TakeStarter {
         recording.ifPresent(take -> crew.takeOn(new SyncStage(run, take, plan.nanoTime())));
         if (listening.contains(EarKind.OPEN)) {
             Ears ears = plan.ears().orElseThrow();
-            crew.takeOn(new OpenEarStage(run, recording.orElseThrow(), rate, !inStep, () -> ears.openEar(rate)));
+            // In step, the script ear waits for this one, which must then not wait for it.
+            Supplier<StreamTime> behind = inStep ? () -> StreamTime.ZERO : this::behind;
+            crew.takeOn(new OpenEarStage(run, recording.orElseThrow(), rate, behind, () -> ears.openEar(rate)));
         }
         EvidenceOrder order = new EvidenceOrder(inStep ? listening : Set.of());
         return new RunningTake(run, new Follower(script), order, when, listening);
+    }
+
+    /** How far the position is behind the sound in the newest take, which is the one that rolls. May be called on any thread. */
+    private StreamTime behind() {
+        return newest.get().map(TakeChannels::behind).orElse(StreamTime.ZERO);
     }
 
     /** Time of day at a take's end: by the clock, or for a file, which may be read at any speed, by its length. */

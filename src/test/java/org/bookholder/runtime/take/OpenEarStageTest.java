@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.record.RecordedTake;
 import org.bookholder.runtime.record.SessionSound;
@@ -24,10 +25,15 @@ final class OpenEarStageTest {
     private final FakeTape tape = new FakeTape();
     private final Mailbox<Report> reports = new Mailbox<>(1000);
     private final TakeChannels run = new TakeChannels(1, StreamTime.ZERO, 8, reports);
+
+    /** The take that rolls: this one, until another begins. */
+    private final AtomicReference<TakeChannels> rolling = new AtomicReference<>(run);
+
     private final List<AudioBlock> heard = new ArrayList<>();
     private final RecordedTake recording =
             new SessionSound((take, rate, start) -> tape, new FakeClock()).begin(1, RATE, StreamTime.ZERO);
-    private final OpenEarStage stage = new OpenEarStage(run, recording, RATE, true, RecordingEar::new);
+    private final OpenEarStage stage =
+            new OpenEarStage(run, recording, RATE, () -> rolling.get().behind(), RecordingEar::new);
     private long recorded;
     private boolean finished;
 
@@ -86,12 +92,16 @@ final class OpenEarStageTest {
     }
 
     @Test
-    void doesNotYieldIfTheScriptEarWaitsForIt() throws ProblemException {
-        OpenEarStage inStep = new OpenEarStage(run, recording, RATE, false, RecordingEar::new);
-        inStep.onStart();
+    void yieldsToTheTakeThatRollsWhileItCatchesUpOnAnEarlierOne() throws ProblemException {
         record(10);
         run.captured(StreamTime.ofSeconds(1));
-        assertThat(inStep.doWork()).isEqualTo(1);
+        run.tapeEnds();
+        TakeChannels next = new TakeChannels(2, StreamTime.ofSeconds(1), 8, reports);
+        rolling.set(next);
+        next.captured(StreamTime.ofSeconds(1.3));
+        assertThat(stage.doWork()).isZero();
+        next.followed(StreamTime.ofSeconds(1.2));
+        assertThat(stage.doWork()).isEqualTo(1);
     }
 
     @Test
