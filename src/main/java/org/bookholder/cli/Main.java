@@ -90,7 +90,8 @@ public final class Main implements Callable<Integer> {
             } finally {
                 libraries.close();
             }
-        } catch (ProblemException | IOException e) {
+        } catch (ProblemException | IOException | Error e) {
+            // Without this an error would end this thread only, and others keep the program running.
             return failed(terminal, e);
         }
     }
@@ -180,7 +181,7 @@ public final class Main implements Callable<Integer> {
                 : "";
     }
 
-    private static int failed(Terminal terminal, Exception failure) {
+    private static int failed(Terminal terminal, Throwable failure) {
         if (failure instanceof InvalidPathException unnamed) {
             return failed(terminal, FileNames.problem(unnamed.getInput(), unnamed));
         }

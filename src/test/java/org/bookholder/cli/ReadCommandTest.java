@@ -220,6 +220,19 @@ final class ReadCommandTest {
     }
 
     @Test
+    void anErrorOnTheMainThreadClosesTheTakeAndEndsWithALine() {
+        program.equipment.hasMicrophone(quiet());
+        program.equipment.hasPresenter(commands -> {
+            throw new LinkageError("a planted error");
+        });
+        assertThat(program.run("read", script, "--session", session)).isEqualTo(1);
+        assertThat(program.err()).contains("fault.log").doesNotContain("\tat ");
+        assertThat(folder.resolve("session/fault.log")).content().contains("'main thread'", "a planted error");
+        assertThat(program.run("notes", session)).isZero();
+        assertThat(program.err()).doesNotContain("broken off");
+    }
+
+    @Test
     void continuesInTheTerminalIfTheWindowKeepsFailing() {
         AtomicInteger opened = new AtomicInteger();
         program.equipment.hasMicrophone(quiet());

@@ -24,17 +24,25 @@ final class ReadingMonitor {
     private final ReadingListener listener;
     private final ReadingControl control;
     private final LongSupplier nanoTime;
+    private final OwnPaceKeeper pace;
     private Troubles troubles = Troubles.NONE;
     private long noticed;
     private Optional<EndDeadline> deadline = Optional.empty();
 
-    /** Watches a reading; {@code states} is its state as the listener and the control see it. */
+    /**
+     * Watches a reading.
+     *
+     * @param states its state as the listener and the control see it
+     * @param pace keeps the pace that the presenter takes
+     */
     ReadingMonitor(
             Reading reading,
             Supplier<SessionState> states,
             ReadingListener listener,
             ReadingControl control,
-            LongSupplier nanoTime) {
+            LongSupplier nanoTime,
+            OwnPaceKeeper pace) {
+        this.pace = pace;
         this.reading = reading;
         this.states = states;
         this.listener = listener;
@@ -43,8 +51,12 @@ final class ReadingMonitor {
         this.noticed = nanoTime.getAsLong();
     }
 
-    /** Whether the window must end now: the reading was interrupted, a fault has ended it, or it was ended elsewhere. */
+    /**
+     * Looks at the reading while the window shows it. Says whether the window must end now: the reading was interrupted, a fault has
+     * ended it, or it was ended elsewhere.
+     */
     boolean mustEnd() {
+        pace.look();
         return control.interrupted()
                 || reading.fault().isPresent()
                 || reading.progress().over();
@@ -64,6 +76,7 @@ final class ReadingMonitor {
 
     private void look(boolean showLines) {
         SessionState state = states.get();
+        pace.look();
         if (showLines) {
             listener.stateChanged(state, reading.progress().over());
         }

@@ -32,8 +32,8 @@ import org.bookholder.runtime.record.ReplayedSession;
 import org.bookholder.runtime.record.Resumption;
 import org.bookholder.runtime.record.Tapes;
 import org.bookholder.runtime.source.Sources;
+import org.bookholder.runtime.stage.StageFault;
 import org.bookholder.runtime.take.ReadingPlan;
-import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.PreparedScript;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
@@ -50,6 +50,9 @@ import org.bookholder.speech.Ears;
 
 /** Reads a lesson at the camera, from the script to the end of the session. */
 public final class ReadingService {
+    /** The thread that shows the reading, in the log of faults. */
+    private static final String MAIN = "main thread";
+
     private final Environment here;
     private final ReadingRequest request;
     private final ReadingListener listener;
@@ -224,9 +227,10 @@ public final class ReadingService {
         try (reading;
                 OptionalDesk desk =
                         OptionalDesk.open(here, listener, request, folder, past.trail(), reading, shown, shared)) {
+            OwnPaceKeeper pace = new OwnPaceKeeper(paces(), reading.state(), listener::noted);
             carry(before, folder, reading);
             aim(aim, before, reading);
-            run(reading, window, shown, desk.forWindow(shown, space));
+            run(reading, window, shown, desk.forWindow(shown, space), pace);
         } finally {
             if (reading.leftBehind()) {
                 folder.leaveOpen();
@@ -243,13 +247,25 @@ public final class ReadingService {
         return elsewhere ? Resumption.withoutRound(folder, past) : past;
     }
 
-    /** Shows the reading until it is over: in the window, and in the terminal if there is none or it was lost. */
+    /**
+     * Shows the reading until it is over: in the window, and in the terminal if there is none or it was lost. An error on this thread
+     * ends the session like a fault of a stage that it can't do without: the take is cut and settled first.
+     */
     private void run(
-            Reading reading, OptionalWindow window, Supplier<SessionState> shown, Supplier<SessionState> inWindow) {
-        ReadingMonitor monitor = new ReadingMonitor(reading, shown, listener, control, here.nanoTime());
-        boolean withoutWindow = window.isEmpty();
-        window.run(reading, inWindow, monitor::mustEnd);
-        monitor.untilOver(withoutWindow || window.lost());
+            Reading reading,
+            OptionalWindow window,
+            Supplier<SessionState> shown,
+            Supplier<SessionState> inWindow,
+            OwnPaceKeeper pace) {
+        ReadingMonitor monitor = new ReadingMonitor(reading, shown, listener, control, here.nanoTime(), pace);
+        try {
+            boolean withoutWindow = window.isEmpty();
+            window.run(reading, inWindow, monitor::mustEnd);
+            monitor.untilOver(withoutWindow || window.lost());
+        } catch (Error fault) {
+            reading.failed(new StageFault(MAIN, StageFault.Consequence.SESSION_ENDS, fault));
+            monitor.untilOver(false);
+        }
     }
 
     /** Tells how long a recording there is room for; returns the sentence for the window. */
@@ -339,24 +355,12 @@ public final class ReadingService {
         }
     }
 
-    /** Keeps the pace that the presenter took as their target, for their other lessons. */
-    private void keepPace(ScriptSettings read) {
-        if (read.paceSource() == PaceSource.OWN && paces().own().orElse(0) != read.targetPace()) {
-            try {
-                paces().keep(Integer.toString(read.targetPace()));
-            } catch (ProblemException e) {
-                listener.noted(e.getMessage());
-            }
-        }
-    }
-
     private ReadingResult finish(Reading reading, SessionFolder folder, SecondPlace second) {
         Optional<KeptElsewhere> rest = reading.keepElsewhere();
         boolean allIn = !reading.leftBehind() && second.takeIn();
         Optional<KeptElsewhere> kept = rest.filter(some -> !allIn);
         List<AcceptedReading> learned = reading.state().get().remarks().readRight();
         keep(new ReadRightNotes(ReadRightNotes.courseOf(request.script()), learned), folder);
-        keepPace(reading.state().get().script().settings());
         return ReadingResult.of(reading, folder.path(), kept);
     }
 }
