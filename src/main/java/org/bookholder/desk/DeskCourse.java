@@ -21,6 +21,17 @@ public interface DeskCourse {
     Standing now() throws ProblemException;
 
     /**
+     * The address of the desk at which another process has a session of the course, for one browser of the program's owner. Waits for
+     * that process, a few seconds at most.
+     *
+     * @param session the session's name
+     * @return empty if no other process has the session open, or it has no desk
+     */
+    default Optional<String> deskElsewhere(String session) throws InterruptedException {
+        return Optional.empty();
+    }
+
+    /**
      * Carries out an action of the page.
      *
      * @param json one object; {@code do} holds the action

@@ -24,6 +24,9 @@ import org.bookholder.timing.StreamTime;
  * the script as it was read, and {@code lock}. Confined to one thread, except as {@link TakeRecording} allows.
  */
 public final class SessionFolder implements AutoCloseable {
+    /** A file that SQLite has beside a journal as long as it is open, and after a kill. */
+    private static final String UNCLOSED = "journal.db-wal";
+
     /** What the copy of a script is called: as Markdown, and as plain text. */
     static final List<String> SCRIPT_COPIES = List.of("script.md", "script.txt");
 
@@ -106,6 +109,20 @@ public final class SessionFolder implements AutoCloseable {
     /** Whether the folder holds a session. */
     public static boolean isSession(Path folder) {
         return Files.isRegularFile(journalOf(folder));
+    }
+
+    /**
+     * Whether another process has the session in a folder open. While this checks, it may look open to others for a moment, so it
+     * checks only if the session was not closed. False if it cannot be found out.
+     */
+    public static boolean isOpenElsewhere(Path folder, SessionLocks locks) {
+        try {
+            return Files.exists(folder.resolve(UNCLOSED))
+                    && !locks.has(folder.toRealPath())
+                    && FolderLock.isTaken(folder, locks);
+        } catch (IOException gone) {
+            return false;
+        }
     }
 
     /** The folder. */

@@ -19,6 +19,11 @@ public final class SessionLocks {
         return held.add(folder);
     }
 
+    /** Whether this process has locked a folder, by its real path. */
+    synchronized boolean has(Path folder) {
+        return held.contains(folder);
+    }
+
     /** Notes that a folder is no longer locked. */
     synchronized void remove(Path folder) {
         held.remove(folder);

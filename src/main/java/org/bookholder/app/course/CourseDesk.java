@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bookholder.app.day.DayService;
+import org.bookholder.app.desk.DeskElsewhere;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.review.ReviewSessions;
 import org.bookholder.app.session.SessionCache;
@@ -24,6 +25,7 @@ import org.bookholder.course.board.LessonState;
 import org.bookholder.desk.DeskCourse;
 import org.bookholder.desk.ServedSession;
 import org.bookholder.desk.SessionDirectory;
+import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -173,6 +175,10 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
                 }
             }
         }
+        kept.stream()
+                .map(SessionCache.Kept::folder)
+                .filter(this::isReadElsewhere)
+                .forEach(seen::append);
         seen.append(here.today()).append(marks.undoable());
         return Integer.toHexString(seen.toString().hashCode()) + "x" + seen.length();
     }
@@ -231,7 +237,29 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
         return CourseSessions.lesson(lessons, session.state().script(), session.folder(), folder.resolve("sessions"));
     }
 
-    private static String standing(RecordedSession session) {
+    private String standing(RecordedSession session) {
+        if (isReadElsewhere(session.folder())) {
+            return CourseJson.READ_ELSEWHERE;
+        }
         return session.state().takes().rolling() ? "broken off, or still being read" : "finished";
+    }
+
+    private boolean isReadElsewhere(Path session) {
+        return SessionFolder.isOpenElsewhere(session, here.locks());
+    }
+
+    @Override
+    public Optional<String> deskElsewhere(String session) throws InterruptedException {
+        Optional<Path> read = folders(session).filter(this::isReadElsewhere);
+        Optional<DeskElsewhere> desk = read.isEmpty() ? Optional.empty() : DeskElsewhere.of(read.get());
+        return desk.isEmpty() ? Optional.empty() : desk.get().address();
+    }
+
+    private Optional<Path> folders(String session) {
+        try {
+            return named(session, states.folders());
+        } catch (ProblemException e) {
+            return Optional.empty();
+        }
     }
 }

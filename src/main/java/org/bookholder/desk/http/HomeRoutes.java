@@ -41,33 +41,36 @@ final class HomeRoutes {
     }
 
     /**
-     * Answers what a second start of the program asks, which has no token: a proof that this is the program that wrote the
+     * Answers what another process of the same user asks, which has no token: a proof that this is the program that wrote the
      * key, and then a ticket for its page. Says whether it was such a request.
      *
      * @param home the page at this address, if it is the program's own
+     * @param port this program's
      */
     static boolean opened(
             Optional<DeskHome> home,
             AccessControl admission,
+            int port,
             String path,
             boolean post,
             Request request,
             Response response,
             Callback callback) {
-        if (home.isPresent() && !post && path.equals("/proof")) {
-            Optional<String> challenge = Joining.challenge(Request.extractQueryParameters(request));
+        if (!post && path.equals("/proof")) {
+            Optional<String> challenge = Joining.challenge(Request.extractQueryParameters(request))
+                    .filter(given -> given.endsWith("." + port));
             Joining.prove(challenge, admission::proof, response, callback);
             return true;
         }
-        if (home.isPresent() && post && path.equals("/ticket")) {
-            Router.body(request, response, callback, text -> ticket(home.get(), admission, text, response, callback));
+        if (post && path.equals("/ticket")) {
+            Router.body(request, response, callback, text -> ticket(home, admission, text, response, callback));
             return true;
         }
         return false;
     }
 
     private static void ticket(
-            DeskHome home, AccessControl admission, String body, Response response, Callback callback) {
+            Optional<DeskHome> home, AccessControl admission, String body, Response response, Callback callback) {
         Optional<String> ticket = admission.ticket(text(body, "key"));
         if (ticket.isEmpty()) {
             PlainResponses.answer(response, callback, HttpStatus.UNAUTHORIZED_401, "this key is not right");
@@ -75,7 +78,7 @@ final class HomeRoutes {
             ObjectNode answer = JsonNodeFactory.instance.objectNode().put("ticket", ticket.get());
             String course = text(body, "course");
             if (!course.isEmpty()) {
-                home.open(course).ifPresent(refused -> answer.put("refused", refused));
+                home.flatMap(page -> page.open(course)).ifPresent(refused -> answer.put("refused", refused));
             }
             PlainResponses.json(response, callback, answer.toString());
         }

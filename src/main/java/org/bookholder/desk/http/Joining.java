@@ -49,6 +49,11 @@ final class Joining {
                 .findFirst();
     }
 
+    /** The port at which this program is reached. */
+    int port() {
+        return port.getAsInt();
+    }
+
     /** Browsers share cookies between all ports of a host, so each desk uses its own cookie name. */
     private String cookieName() {
         return "desk-" + port.getAsInt();

@@ -3,6 +3,7 @@ package org.bookholder.desk.http;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.IntSupplier;
+import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.server.Handler;
@@ -60,7 +61,8 @@ final class RequestFilter extends Handler.Wrapper {
         }
         boolean post = request.getMethod().equals("POST");
         String origin = request.getHeaders().get(HttpHeader.ORIGIN);
-        if (!fromOurPage(origin, host, post) || otherSite(request.getHeaders().get("Sec-Fetch-Site"))) {
+        boolean other = otherSite(request.getHeaders().get("Sec-Fetch-Site")) && !linked(request);
+        if (!fromOurPage(origin, host, post) || other) {
             return HttpStatus.FORBIDDEN_403;
         }
         return post ? refusalOfBody(request, DevicePlace.inside(request)) : 0;
@@ -100,6 +102,19 @@ final class RequestFilter extends Handler.Wrapper {
             return !post;
         }
         return origin.equalsIgnoreCase("http://" + host) || origin.equalsIgnoreCase("https://" + host);
+    }
+
+    /**
+     * Whether a link of a page at another port of this machine was followed to the page itself: the desk of a course leads to that of a
+     * reading. The page is the same for everyone and lets nobody in.
+     */
+    private static boolean linked(Request request) {
+        HttpFields headers = request.getHeaders();
+        return request.getMethod().equals("GET")
+                && DevicePlace.inside(request).equals("/")
+                && "same-site".equals(headers.get("Sec-Fetch-Site"))
+                && "navigate".equals(headers.get("Sec-Fetch-Mode"))
+                && "document".equals(headers.get("Sec-Fetch-Dest"));
     }
 
     private static boolean otherSite(@Nullable String site) {

@@ -137,7 +137,8 @@ final class Router extends Handler.Abstract {
             asked.body(text -> joining.join(text, home.isPresent(), request, response, callback));
         } else if (!page(asked)
                 && !joining.proved(asked.rest(), post, request, response, callback)
-                && !HomeRoutes.opened(home, admission, asked.path(), post, request, response, callback)) {
+                && !HomeRoutes.opened(
+                        home, admission, joining.port(), asked.path(), post, request, response, callback)) {
             Optional<Device> device = joining.device(request);
             if (device.isEmpty()) {
                 asked.answer(
@@ -246,10 +247,12 @@ final class Router extends Handler.Abstract {
         }
     }
 
-    private void course(Asked asked, SessionDirectory shown, Device device) {
+    private void course(Asked asked, SessionDirectory shown, Device device) throws InterruptedException {
         DeskCourse course = shown.course().orElseThrow();
         if (asked.post() && asked.rest().equals("/act")) {
             asked.body(text -> act(asked, course, text));
+        } else if (!asked.post() && asked.rest().equals("/elsewhere")) {
+            elsewhere(asked, course, device);
         } else if (!asked.post() && asked.rest().equals("/who")) {
             asked.json(who(device, shown));
         } else if (!asked.post() && asked.rest().equals("/course")) {
@@ -272,6 +275,24 @@ final class Router extends Handler.Abstract {
             }
         } catch (ProblemException e) {
             asked.refuse(e);
+        }
+    }
+
+    /** Tells the owner's own browser where a session is read that another process has open. */
+    private static void elsewhere(Asked asked, DeskCourse course, Device device) throws InterruptedException {
+        if (!device.owner()) {
+            asked.answer(HttpStatus.FORBIDDEN_403, "only the program's own page opens another desk");
+            return;
+        }
+        String session = Request.extractQueryParameters(asked.request()).getValue("session");
+        Optional<String> address = session == null ? Optional.empty() : course.deskElsewhere(session);
+        if (address.isPresent()) {
+            asked.json(JsonNodeFactory.instance
+                    .objectNode()
+                    .put("address", address.get())
+                    .toString());
+        } else {
+            asked.answer(HttpStatus.NOT_FOUND_404, "that session has no desk, or is over");
         }
     }
 

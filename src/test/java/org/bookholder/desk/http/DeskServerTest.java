@@ -79,6 +79,12 @@ final class DeskServerTest extends ServedDesk {
         assertThat(status(wire.get("/who", acting, "Origin: null"))).isEqualTo(403);
         assertThat(status(wire.get("/who", acting, "Sec-Fetch-Site: cross-site")))
                 .isEqualTo(403);
+        String linked = "Sec-Fetch-Site: same-site\r\nSec-Fetch-Mode: navigate\r\nSec-Fetch-Dest: ";
+        assertThat(status(wire.get("/who", acting, linked + "document"))).isEqualTo(403);
+        assertThat(status(wire.get("/", acting, linked + "iframe"))).isEqualTo(403);
+        assertThat(status(wire.get("/", acting, linked + "document")))
+                .as("a link from the desk of a course")
+                .isEqualTo(200);
         assertThat(status(wire.raw("POST /act HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nCookie: " + acting
                         + "\r\nContent-Type: application/json\r\nContent-Length: 13\r\nConnection: close\r\n\r\n"
                         + "{\"do\":\"mark\"}")))

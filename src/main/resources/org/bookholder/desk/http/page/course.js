@@ -13,6 +13,7 @@ import { byId, clock, count, dated, el, fill, linesRead, longDay, put } from './
 import { dress, turn } from './dress.js';
 
 const VIEWS = ['sessions', 'pickups', 'board'];
+const READ_NOW = 'being read now';
 const PERIOD = 2000;
 const NOTICE = 8000;
 
@@ -145,7 +146,19 @@ function sessionRow(s) {
     el('td', { class: 'n' }, count(s.takes, 'take')), el('td', { class: 'n' }, clock(s.length)),
     el('td', { class: 'n' }, linesRead(s)),
     el('td', { class: 'n' }, s.open ? `${s.open} to pick up` : 'none'),
-    el('td', { class: 'q' }, s.standing === 'finished' ? '' : s.standing));
+    el('td', { class: 'q' }, s.standing === 'finished' ? '' : s.standing,
+      ...(s.standing === READ_NOW && acts ? [' ', el('button', { type: 'button', class: 'little', onclick: () => openDesk(s) }, 'Open its desk')] : [])));
+}
+
+/** A session that another process has open is at a desk of that process. */
+async function openDesk(s) {
+  try {
+    const answer = await ask(`elsewhere?session=${s.name}`);
+    if (answer.ok) location.assign((await answer.json()).address);
+    else tell(`Not opened: ${await answer.text()}.`);
+  } catch {
+    tell(AWAY);
+  }
 }
 
 /** Updates the options of a filter and keeps the selected one. */
