@@ -74,7 +74,8 @@ public final class Actions {
 
     /**
      * Turns a page's action into a request to the session. Actions are absolute and refer to what the page showed when
-     * the key was pressed: if two people press the same key at the same moment, neither undoes what the other did.
+     * the key was pressed: if two people press the same key at the same moment, neither undoes what the other did. The session
+     * that the page showed is named too: the next lesson comes to the same address, and has lines and takes of the same numbers.
      *
      * @param json one object; {@code do} holds the action
      * @param reply receives the outcome
@@ -86,6 +87,10 @@ public final class Actions {
             asked = MAPPER.readTree(json);
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("this is not JSON", e);
+        }
+        if (!asked.path("session").asText(session.name()).equals(session.name())) {
+            reply.refused("that lesson is over");
+            return;
         }
         String what = asked.path("do").asText();
         if (what.equals("hand_off")) {
@@ -225,7 +230,7 @@ public final class Actions {
         return text.equals(note.text()) ? List.of() : signed(author, new Remark.Edited(number, text));
     }
 
-    /** Takes back the act that the page named, if it is the author's own and still holds. */
+    /** Takes back the act that the page named, if it is the author's own, still holds, and is the last thing that they did. */
     private static List<Command> undo(JsonNode asked, SessionState state, String author) {
         Acts acts = state.remarks().acts();
         Optional<Act> act =
@@ -235,6 +240,9 @@ public final class Actions {
         }
         if (!act.get().author().equals(author)) {
             throw new IllegalArgumentException("someone else did this, and only they can undo it");
+        }
+        if (acts.last(author).filter(act.get()::equals).isEmpty()) {
+            throw new IllegalArgumentException("you have done something else since");
         }
         if (acts.builtOn(act.get())) {
             throw new IllegalArgumentException("someone else has changed this note since; edit it instead");

@@ -8,6 +8,9 @@ import org.bookholder.session.SessionState;
 
 /** A session as the desk sees it. Safe for use by several threads; only {@link #writePickups} may wait. */
 public interface DeskSession {
+    /** Names it among this presenter's sessions, also when the program is started again. */
+    String name();
+
     /** Its current state. */
     SessionState state();
 

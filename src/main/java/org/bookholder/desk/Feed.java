@@ -229,6 +229,7 @@ public final class Feed implements EventFeed {
     private Supplier<Message> wholeOf(long at, SessionState state, LiveHistory then, Map<String, JsonNode> known) {
         return () -> {
             ObjectNode whole = JsonNodeFactory.instance.objectNode();
+            whole.put("session", session.name());
             whole.put("live", session.live());
             whole.put("zone", zone.getId());
             whole.set("cautions", StateJson.cautions());

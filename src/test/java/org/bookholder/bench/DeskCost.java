@@ -280,6 +280,11 @@ public final class DeskCost {
     /** The session as the desk sees it. */
     private record Shown(Reading reading, SessionFolder folder) implements DeskSession {
         @Override
+        public String name() {
+            return "long";
+        }
+
+        @Override
         public SessionState state() {
             return reading.state().get();
         }

@@ -2,6 +2,7 @@ package org.bookholder.bench;
 
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 
 /** Any number of sentences about a workshop; one rarely comes twice. */
 final class WorkshopTalk {
@@ -94,6 +95,12 @@ final class WorkshopTalk {
 
     WorkshopTalk(Random random) {
         this.random = random;
+    }
+
+    /** Lines that a seed chooses. */
+    static List<String> lines(long seed, int count) {
+        WorkshopTalk talk = new WorkshopTalk(new Random(seed));
+        return Stream.generate(talk::line).limit(count).toList();
     }
 
     /** The next sentence, of 13 to 15 words. */

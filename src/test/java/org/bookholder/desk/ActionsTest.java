@@ -35,6 +35,29 @@ final class ActionsTest {
                 .containsExactly(signed(new Remark.Noted(2, "", true)), signed(new Remark.Noted(3, "a shadow", false)));
     }
 
+    /** The next lesson comes to the same address, and has lines of the same numbers. */
+    @Test
+    void anActForAnotherLessonIsRefused() {
+        assertThat(act("{\"do\":\"mark\",\"line\":2,\"session\":\"the one before\"}"))
+                .isEqualTo("refused: that lesson is over");
+        assertThat(act("{\"do\":\"next_lesson\",\"session\":\"the one before\"}"))
+                .isEqualTo("refused: that lesson is over");
+        assertThat(session.told).isEmpty();
+        assertThat(act("{\"do\":\"mark\",\"line\":2,\"session\":\"" + session.name() + "\"}"))
+                .isEqualTo("done");
+    }
+
+    @Test
+    void anUndoIsOfTheLastActOnly() {
+        for (int line : new int[] {1, 2}) {
+            session.happens(
+                    new SessionEvent.Remarked(s(7), new Remark.Signed("ann", new Remark.Noted(line, "", true))));
+        }
+        assertThat(act("{\"do\":\"undo\",\"act\":1,\"by\":\"ann\"}"))
+                .isEqualTo("refused: you have done something else since");
+        assertThat(act("{\"do\":\"undo\",\"act\":2,\"by\":\"ann\"}")).isEqualTo("done");
+    }
+
     @Test
     void aTakeIsRunAndABreakIsTaken() {
         assertThat(act("{\"do\":\"hold\"}")).isEqualTo("done");

@@ -45,6 +45,11 @@ public final class ExampleDesk implements DeskSession {
     }
 
     @Override
+    public String name() {
+        return "example";
+    }
+
+    @Override
     public SessionState state() {
         return state;
     }

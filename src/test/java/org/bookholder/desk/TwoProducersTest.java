@@ -235,6 +235,11 @@ final class TwoProducersTest {
     /** A running session as the desk sees it. */
     private record Desk(Reading reading) implements DeskSession {
         @Override
+        public String name() {
+            return "shared";
+        }
+
+        @Override
         public SessionState state() {
             return reading.state().get();
         }

@@ -50,6 +50,15 @@ public final class Relay implements AutoCloseable {
         }
     }
 
+    /** Closes each connection that is open, as a router does that is started again; new ones are let through. */
+    public synchronized void cut() throws IOException {
+        for (Link link : links) {
+            link.page().close();
+            link.desk().close();
+        }
+        links.clear();
+    }
+
     private synchronized Link add(Socket page, Socket desk) {
         Link link = new Link(page, desk, new AtomicBoolean(dead));
         links.add(link);

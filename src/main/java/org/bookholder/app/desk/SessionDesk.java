@@ -76,6 +76,11 @@ public final class SessionDesk implements AutoCloseable {
             boolean live)
             implements DeskSession {
         @Override
+        public String name() {
+            return String.valueOf(folder.path().getFileName());
+        }
+
+        @Override
         public SessionState state() {
             return shown.get();
         }

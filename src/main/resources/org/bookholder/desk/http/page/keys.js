@@ -12,8 +12,16 @@ export const typing = (target) => target.matches(`input:not(${BOXES}), textarea,
 /** A box or a row of choices needs the arrows and the space bar for itself; letters and digits mean nothing to it. */
 const needed = (event) => event.target.matches(BOXES) && !/^[\p{L}\d?]$/u.test(event.key);
 
+/** Whoever presses Enter twice in a field, or too long, means the field with all of it, in milliseconds. */
+const LONG_ENTER = 1000;
+let submitted = -Infinity;
+document.addEventListener('submit', () => { submitted = performance.now(); }, true);
+document.addEventListener('keydown', (event) => { if (event.key !== 'Enter') submitted = -Infinity; }, true);
+
+const forField = (event) => event.key === 'Enter' && (event.repeat || performance.now() - submitted < LONG_ENTER);
+
 /** Whether a key is meant for the page, and not for the browser, a field, a dialog or another program. */
-export const meant = (event) => !event.ctrlKey && !event.metaKey && !event.altKey && !typing(event.target) && !needed(event)
+export const meant = (event) => !forField(event) && !event.ctrlKey && !event.metaKey && !event.altKey && !typing(event.target) && !needed(event)
   && !document.querySelector('dialog[open]') && (event.key === '?' || !keysOff());
 
 /** Shows pairs of a key and its action. */

@@ -2,7 +2,7 @@
 
 import { learnZone } from './daytime.js';
 import { enter } from './door.js';
-import { flush, giveUp, givenUp, send, tellWith } from './outbox.js';
+import { flush, giveUp, givenUp, send, tellWith, waits } from './outbox.js';
 import { ME } from './author.js';
 import { ask } from './wire.js';
 import { aloud, byId, put } from './words.js';
@@ -43,12 +43,7 @@ let home = false;
 let counted = Promise.resolve();
 
 /** Whether this is the state of another session than the one that the page shows. */
-function isAnother(whole) {
-  if (!model.known) return false;
-  const began = (takes) => takes[0]?.when;
-  return whole.script.title !== model.script.title
-    || (model.takes.length > 0 && whole.takes.length > 0 && began(whole.takes) !== began(model.takes));
-}
+const isAnother = (whole) => model.known && whole.session !== model.session;
 
 /** The id of the message after the given one; ids have no gaps. */
 const after = (id) => id.replace(/\d+$/, (number) => String(Number(number) + 1));
@@ -60,16 +55,17 @@ export async function act(action) {
     return false;
   }
   const before = undoable()?.act;
-  const answer = send({ ...action, by: ME }, ownIsDone);
+  const answer = send({ ...action, by: ME, session: model.session }, ownIsDone);
   if (COUNTED.includes(action.do)) counted = answer.then((trouble) => (trouble ? '' : until(() => undoable()?.act !== before)));
   const trouble = await answer;
-  if (trouble) {
-    tell(trouble);
-    aloud(trouble);
-  } else {
-    ownIsDone(action);
-  }
+  if (trouble) warn(trouble);
+  else ownIsDone(action);
   return !trouble;
+}
+
+function warn(text) {
+  tell(text);
+  aloud(text);
 }
 
 /** What this browser would undo next: the act's number, and what it was; undefined if nothing. */
@@ -83,6 +79,10 @@ async function until(so) {
 /** Undoes what this browser did last; returns what that was, or undefined if nothing was undone. */
 export async function undo() {
   await counted;
+  if (waits()) {
+    warn('Not undone: what you did last is still to be sent.');
+    return undefined;
+  }
   const last = undoable();
   if (!last || !await act({ do: 'undo', act: last.act })) return undefined;
   aloud(`Undone: ${last.what}.`);
@@ -120,7 +120,7 @@ export const connected = () => !lost;
 export async function begin(whenChanged) {
   changed = whenChanged;
   const before = givenUp();
-  if (before) tell(before);
+  if (before) warn(before);
   await again();
 }
 
@@ -131,10 +131,7 @@ const again = () => enter((may) => {
   if (may.running && model.known && model.live && !location.pathname.includes(`/session/${may.running}/`)) {
     // The lesson that this page showed is over, and the next one is being read. This address is now that of the review, which takes
     // what was kept.
-    flush().finally(() => {
-      giveUp();
-      location.assign(`../${may.running}/`);
-    });
+    flush().finally(giveUp).finally(() => location.assign(`../${may.running}/`));
     return;
   }
   letIn = true;
@@ -155,8 +152,8 @@ function listen() {
     const whole = JSON.parse(event.data);
     if (isAnother(whole)) {
       // The next lesson of the running order: nothing of the one before may be left on the page.
-      giveUp();
-      location.reload();
+      here.close();
+      giveUp().finally(() => location.reload());
       return;
     }
     learnZone(whole.zone);

@@ -6,6 +6,9 @@ import { inTake, model, takeAt } from './model.js';
 
 const PHRASES = ['A little slower', 'A little louder', 'Chin up', 'Smile', 'Once more, please', 'Very good'];
 
+/** Whether a message is under way. An empty one takes the last one back, so a second press of Enter must not send one. */
+let saying = false;
+
 const when = (at) => clock(inTake(takeAt(at), at));
 
 /** What became of the last message. */
@@ -25,11 +28,19 @@ export function showMessageForm() {
 export function listenToMessages() {
   byId('phrases').append(...PHRASES.map((text) =>
     el('button', { type: 'button', onclick: () => act({ do: 'say', text }) }, text)));
-  byId('say-form').addEventListener('submit', async (event) => {
+  byId('say-form').addEventListener('submit', (event) => {
     event.preventDefault();
-    if (await act({ do: 'say', text: byId('say').value.trim() })) {
-      byId('say').value = '';
-      byId('say').blur();
-    }
+    if (!saying) say(byId('say'));
   });
+}
+
+/** Empty at once, so that nobody is told the same twice. A message that was refused is put back. */
+async function say(field) {
+  const text = field.value.trim();
+  field.value = '';
+  field.blur();
+  saying = true;
+  const done = await act({ do: 'say', text });
+  saying = false;
+  if (!done && !field.value) field.value = text;
 }

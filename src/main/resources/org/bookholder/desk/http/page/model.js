@@ -1,7 +1,7 @@
 // The state received from the program: first all of it, then the parts that change.
 
 export const model = {
-  known: false, acts: false, live: false, script: null, at: null, pace: null, sound: null, tired: null,
+  known: false, session: '', acts: false, live: false, script: null, at: null, pace: null, sound: null, tired: null,
   takes: [], asides: [], notes: [], people: {}, cautions: [], lines: [], summary: null, points: [], handoff: null, order: {},
 };
 

@@ -1,6 +1,7 @@
 // Notes: writing one, changing one, and the lists in which they are shown.
 
 import { act } from './link.js';
+import { draftsFrom } from './outbox.js';
 import { seenNoteSubject } from './subject.js';
 import { byId, clock, el, put } from './words.js';
 import { inTake, model, takeAt } from './model.js';
@@ -26,16 +27,32 @@ export function listenToNotes() {
     else if (!line) line = seenNoteSubject.value();
     showNoteForm();
   });
-  byId('note-form').addEventListener('submit', async (event) => {
+  byId('note-form').addEventListener('submit', (event) => {
     event.preventDefault();
-    const text = field.value.trim();
-    if (text && await act({ do: 'note', line: subject(), text })) {
-      field.value = '';
-      line = 0;
-      field.blur();
-      showNoteForm();
-    }
+    const about = subject();
+    sendNote(field, about, () => { line = about; }).finally(showNoteForm);
+    line = 0;
+    showNoteForm();
   });
+  draftsFrom(() => (field.value.trim() ? `note on line ${subject()} (${field.value.trim()})` : ''));
+}
+
+/**
+ * Sends the note that was written into a field, which is empty at once: a second press while the answer is under way sends nothing. A note
+ * that was refused is put back, unless another one is being written.
+ *
+ * @param back called when it was put back
+ */
+export async function sendNote(field, about, back = () => {}) {
+  const text = field.value.trim();
+  if (!text) return;
+  field.value = '';
+  // Now and not with the answer: by then the next note may be begun, and its letters would be taken for keys.
+  field.blur();
+  if (!await act({ do: 'note', line: about, text }) && !field.value) {
+    field.value = text;
+    back();
+  }
 }
 
 /** Shows notes in a list. A list in which somebody is changing a note is left alone until they have finished. */

@@ -1,40 +1,74 @@
-// Acts that were made while the program could not be reached, to be sent when it is back. Only acts that name their line or
-// their attempt are kept: a hold or a cut would come at a moment for which nobody meant it.
+// Acts on their way to the program: one after another, so that they are done in the order in which they were made. Acts made while
+// the program can't be reached are sent when it is back. Only acts that name their line or their attempt are kept: a hold or a cut
+// would come at a moment for which nobody meant it.
 
 import { UNANSWERED, UNREACHED, attempt, request } from './door.js';
 import { aloud, count } from './words.js';
 
 const KEPT = ['mark', 'note', 'edit', 'decide', 'bound'];
 
-const waiting = [];
+/** How long a page that goes over to another session waits for answers, in milliseconds. */
+const GRACE = 2000;
+
+/** Acts to be sent, in order; the first may be under way. An entry that is `kept` was told to the person as such. */
+const queue = [];
+
+/** Acts that are not kept and have no answer yet. */
+const underWay = new Set();
+
 let sending = null;
+let over = false;
 let tell = () => {};
+let draft = () => '';
 
 /** Says how messages to the person are shown. */
 export const tellWith = (how) => { tell = how; };
+
+/** Says how to find out what somebody is writing and has not sent; the answer is a few words, or empty. */
+export const draftsFrom = (find) => { draft = find; };
 
 /** Names an act, so that the program does it once, however often it is sent. */
 const named = (action) => ({
   ...action, once: Array.from(crypto.getRandomValues(new Uint32Array(2)), (n) => n.toString(36)).join(''),
 });
 
+const WORDS = {
+  mark: (a) => `mark on line ${a.line}`,
+  note: (a) => `note on line ${a.line} (${a.text})`,
+  edit: (a) => `change of a note (${a.text})`,
+  decide: (a) => `decision on line ${a.line}`,
+  bound: (a) => `bounds of an attempt in take ${a.take}`,
+  say: (a) => `message (${a.text})`,
+};
+
+const inWords = (act) => WORDS[act.do]?.(act) ?? act.do.replaceAll('_', ' ');
+
 /**
  * Requests an act; returns an empty text if it was done or will be sent later, otherwise why not.
  *
  * @param later called when an act that was kept has been done
  */
-export async function send(action, later) {
-  if (!KEPT.includes(action.do)) return request(action);
-  const act = named(action);
-  const trouble = waiting.length ? UNREACHED : await request(act);
-  if (trouble !== UNREACHED && trouble !== UNANSWERED) return trouble;
-  waiting.push({ act, later });
-  tell(`${count(waiting.length, 'act')} kept: sent when the program can be reached again.`);
-  return '';
+export function send(action, later) {
+  return KEPT.includes(action.do) ? inTurn(named(action), later) : atOnce(action);
+}
+
+async function atOnce(action) {
+  underWay.add(action);
+  const trouble = await request(action);
+  underWay.delete(action);
+  return trouble;
+}
+
+function inTurn(act, later) {
+  return new Promise((answer) => {
+    queue.push({ act, later, answer, kept: false });
+    if (!sending && queue[0].kept) keep();
+    else flush();
+  });
 }
 
 /** How many acts wait. */
-export const waits = () => waiting.length;
+export const waits = () => queue.length;
 
 /** Sends what waits, in order; to be called when the program can be reached again. Ends when all is sent or the rest must wait on. */
 export function flush() {
@@ -42,28 +76,51 @@ export function flush() {
   return sending;
 }
 
+function keep() {
+  for (const entry of queue.filter((e) => !e.kept)) {
+    entry.kept = true;
+    entry.answer('');
+  }
+  tell(`${count(queue.length, 'act')} kept: sent when the program can be reached again.`);
+}
+
 async function sendAll() {
   const refused = [];
-  let sent = 0;
-  while (waiting.length) {
-    const { act, later } = waiting[0];
-    const answer = await attempt(act);
-    if (answer.trouble && !answer.refused) break;
-    waiting.shift();
-    if (answer.refused) refused.push(answer.trouble);
-    else later(act);
-    sent += 1;
+  let late = 0;
+  while (queue.length && !over) {
+    const entry = queue[0];
+    const { trouble, refused: never } = await attempt(entry.act);
+    if (trouble && !never) {
+      if (!entry.kept) keep();
+      break;
+    }
+    // Once the session is over, the next page says what was refused.
+    if (over && never) break;
+    queue.shift();
+    if (!entry.kept) entry.answer(trouble);
+    else late += 1;
+    if (entry.kept && never) refused.push(`${inWords(entry.act)}: ${trouble}`);
+    if (entry.kept && !never) entry.later(entry.act);
   }
-  if (!sent) return;
-  const words = refused.length ? refused.join(' ') : `${count(sent, 'kept act')} sent.`;
+  if (!late || over) return;
+  const words = refused.length ? `Of what was kept, ${refused.join(' ')}` : `${count(late, 'kept act')} sent.`;
   tell(words);
   aloud(words);
 }
 
 /** The session in which these acts were meant is over: the next page says what was not done. */
-export function giveUp() {
-  if (waiting.length) sessionStorage.setItem('given up', `${count(waiting.length, 'act')} not done: that session ended first.`);
-  waiting.length = 0;
+export async function giveUp() {
+  over = true;
+  await Promise.race([sending, new Promise((done) => { setTimeout(done, GRACE); })]);
+  const unsure = [...underWay, ...(sending ? queue.slice(0, 1).map((e) => e.act) : [])];
+  const undone = queue.slice(sending ? 1 : 0).map((e) => e.act);
+  const words = [
+    undone.length ? `Not done, because that lesson ended first: ${undone.map(inWords).join('; ')}.` : '',
+    unsure.length ? `May not be done, because that lesson ended: ${unsure.map(inWords).join('; ')}.` : '',
+    draft() ? `Not sent, because that lesson ended first: ${draft()}.` : '',
+  ].filter(Boolean).join(' ');
+  if (words) sessionStorage.setItem('given up', words);
+  queue.length = 0;
 }
 
 /** What the page before could not send; empty if nothing. Said once. */
@@ -74,4 +131,4 @@ export function givenUp() {
 }
 
 // Leaving the page would lose what waits.
-window.addEventListener('beforeunload', (event) => { if (waiting.length) event.preventDefault(); });
+window.addEventListener('beforeunload', (event) => { if (queue.length) event.preventDefault(); });

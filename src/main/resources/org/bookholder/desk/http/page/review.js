@@ -2,7 +2,7 @@
 
 import { act, undo, undoable } from './link.js';
 import { REASONS as COMMON, entry, why, within } from './listed.js';
-import { showNotes } from './notes.js';
+import { sendNote, showNotes } from './notes.js';
 import { nudge, play, playOrPause, showPlayer, silence } from './listen.js';
 import { markWords } from './script.js';
 import { byId, clock, count, el, put } from './words.js';
@@ -122,14 +122,9 @@ function showHear() {
 }
 
 /** Saves the note that was written on the line shown. */
-async function note(event) {
+function note(event) {
   event.preventDefault();
-  const field = byId('line-note');
-  const text = field.value.trim();
-  if (text && await act({ do: 'note', line: current, text })) {
-    field.value = '';
-    field.blur();
-  }
+  sendNote(byId('line-note'), current);
 }
 
 /** A misread attempt is not used unless someone decides so. */
