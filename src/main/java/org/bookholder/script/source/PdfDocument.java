@@ -128,7 +128,7 @@ final class PdfDocument {
             if (heading
                     || ITEM.matcher(row.text).matches()
                     || LABEL.matcher(row.text).matches()
-                    || row.apart && !goesOn(paragraph)
+                    || (row.apart && !goesOn(paragraph))
                     || ends) {
                 flush(paragraph, text);
             }

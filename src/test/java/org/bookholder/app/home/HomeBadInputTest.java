@@ -90,7 +90,7 @@ final class HomeBadInputTest {
                 dropped("a document with a password", "a.docx", ole(), "without a password"),
                 dropped("broken XML", "a.docx", archive("word/document.xml", "<w:document><w:body>"), "not a DOCX"),
                 dropped("an old document", "a.doc", ole(), "this kind of file can't be read"),
-                dropped("a PDF file", "a.pdf", bytes("%PDF-1.7"), "give a .md, .txt, .docx, .odt or .html file"),
+                dropped("a PDF file", "a.pdf", bytes("%PDF-1.7"), "this is not a PDF that can be read"),
                 dropped("a film", "a.mp4", new byte[] {0, 0, 0, 32}, "this kind of file can't be read"),
                 dropped("noise for an ODT document", "a.odt", bytes("no archive"), "not an ODT document"),
                 dropped("a file without a name", "", bytes("Hello."), "this kind of file can't be read"),
