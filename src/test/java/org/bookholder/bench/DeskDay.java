@@ -151,7 +151,7 @@ final class DeskDay {
         Producer other = producers.get((lesson + 1) % producers.size());
         for (Producer producer : producers) {
             for (int i = 0; i < form.acts() && !producer.equals(leader); i++) {
-                producer.asked(producer::act);
+                producer.ask(producer::act);
             }
         }
         leader.asked(() -> {
@@ -166,7 +166,7 @@ final class DeskDay {
         led.join();
         if (lesson < LESSONS) {
             // Both want the next lesson at the same moment; it must not be left out.
-            other.asked(() -> other.press(Keys.ENTER));
+            other.ask(() -> other.press(Keys.ENTER));
             leader.asked(() -> leader.lead(Keys.ENTER, "deskState.model.script.title === '" + title(lesson + 1) + "'"))
                     .join();
         }

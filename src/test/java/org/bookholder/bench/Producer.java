@@ -79,7 +79,12 @@ final class Producer implements AutoCloseable {
         }
     }
 
-    /** Has the producer do something after what they were asked before. */
+    /** Has the producer do something after what they were asked before; a failure ends {@link #work}. */
+    void ask(Runnable duty) {
+        duties.add(duty);
+    }
+
+    /** The same, and tells when it is done. */
     CompletableFuture<Void> asked(Runnable duty) {
         CompletableFuture<Void> done = new CompletableFuture<>();
         duties.add(() -> {
