@@ -30,8 +30,8 @@ import picocli.CommandLine.Parameters;
             "Read a lesson to the camera. The reading window follows your voice; afterwards you get the list of lines "
                     + "to pick up.",
             "In the window, K shows what each key does. Close it or press Ctrl-C to end. Without a window, Enter ends"
-                + " too, and a letter with Enter steers: H hold or go on, C cut, N next take, R pickup round, L leave"
-                + " its line, A the line again, B break, G next lesson, O aim at your pace."
+                    + " too, and a letter with Enter steers: H hold or go on, C cut, N next take, R pickup round, L leave"
+                    + " its line, A the line again, B break, G next lesson, O aim at your pace."
         })
 final class ReadCommand implements Callable<Integer> {
     private final Environment here;

@@ -184,6 +184,15 @@ final class HomeRoomsTest {
         browser.until("document.querySelector('.work-field .wrong').textContent.includes('choose it by the button')");
     }
 
+    private void theCalendarIsWritten() {
+        browser.click("#calendar-file");
+        browser.until("document.querySelector('#calendar-said').textContent");
+        assertThat(browser.text("#calendar-said")).startsWith("recording-days.ics lies in");
+        assertThat(folder.resolve("user/films/wheels/recording-days.ics"))
+                .content()
+                .contains("BEGIN:VEVENT");
+    }
+
     @Test
     void recordingDaysAreClickedAndTheFilesCommentsStay() throws IOException {
         Path yaml = Files.writeString(folder.resolve("user/films/wheels/course.yaml"), "title: A course  # mine\n");
@@ -228,9 +237,7 @@ final class HomeRoomsTest {
         assertThat(yaml).content().contains("delivery: delivery.txt", "title: A course  # mine");
         assertThat(browser.text("#plan .slots")).contains("10:00", "Set up", "Two wheels");
         assertThat(browser.text("#plan .weeks")).contains("Two wheels");
-        browser.click("#calendar-file");
-        browser.until("document.querySelector('#calendar-said').textContent");
-        assertThat(browser.text("#calendar-said")).startsWith("recording-days.ics lies in");
+        theCalendarIsWritten();
         browser.lookAtEverySize("home-plan");
         browser.click("#rooms a[href='?view=gate']");
         browser.until("document.querySelector('#gate .gate-row')");

@@ -76,6 +76,25 @@ final class BeginningTest {
                 "aac",
                 "-pix_fmt",
                 "yuv420p");
+        List<FilmClip> clips = clips(camera);
+        Path seen = folder.resolve("seen.mp4");
+        Path begun = folder.resolve("begun-1.mp4");
+        FilmMade made = new FilmMaker(order(clips, folder.resolve("draft.mp4")), Optional.empty(), 2, part -> {
+                    if (Files.exists(begun) && !Files.exists(seen)) {
+                        copy(begun, seen);
+                    }
+                })
+                .make();
+        FilmReadBack beginning = FilmReadBack.of(seen, folder);
+        assertThat(beginning.pictures()).isBetween(CLIP, 5 * CLIP);
+        assertThat(beginning.pictures() % CLIP).as("whole clips").isZero();
+        assertThat(beginning.samples() / 48_000.0).isCloseTo(beginning.pictures() / 25.0, within(0.05));
+        assertThat(FilmReadBack.of(made.file(), folder).pictures()).isEqualTo(6 * CLIP);
+        assertThat(begun).doesNotExist();
+    }
+
+    /** Six clips of four seconds. */
+    private static List<FilmClip> clips(Path camera) throws ProblemException {
         List<FilmClip> clips = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
             Shot shot = new Shot(camera, PictureFile.look(camera), true, (long) i * CLIP, 100);
@@ -93,20 +112,7 @@ final class BeginningTest {
                     Optional.of(heard),
                     List.of()));
         }
-        Path seen = folder.resolve("seen.mp4");
-        Path begun = folder.resolve("begun-1.mp4");
-        FilmMade made = new FilmMaker(order(clips, folder.resolve("draft.mp4")), Optional.empty(), 2, part -> {
-                    if (Files.exists(begun) && !Files.exists(seen)) {
-                        copy(begun, seen);
-                    }
-                })
-                .make();
-        FilmReadBack beginning = FilmReadBack.of(seen, folder);
-        assertThat(beginning.pictures()).isBetween(CLIP, 5 * CLIP);
-        assertThat(beginning.pictures() % CLIP).as("whole clips").isZero();
-        assertThat(beginning.samples() / 48_000.0).isCloseTo(beginning.pictures() / 25.0, within(0.05));
-        assertThat(FilmReadBack.of(made.file(), folder).pictures()).isEqualTo(6 * CLIP);
-        assertThat(begun).doesNotExist();
+        return clips;
     }
 
     private static void copy(Path from, Path to) {

@@ -95,18 +95,7 @@ record FilmPlanning(
                 lesson, sessions.stream().map(StoredSession::state).toList()));
         leftOut.addAll(onlyNow);
         LessonCut cut = LessonCut.of(lesson, sessions, sources, rules.cut(), leftOut, stop);
-        List<String> remarks = new ArrayList<>();
-        if (!onlyNow.isEmpty()) {
-            remarks.add(Text.lines(List.copyOf(new TreeSet<>(onlyNow)))
-                    + " left out of this film only: no session has it yet, so nothing was noted");
-        }
-        if (!cut.passedOver().isEmpty()) {
-            String lines = Text.lines(cut.passedOver());
-            remarks.add(Character.toUpperCase(lines.charAt(0)) + lines.substring(1)
-                    + (cut.passedOver().size() == 1 ? " was" : " were")
-                    + " read well again in a later session, but no camera file is matched with that session, so the"
-                    + " earlier reading is used. Match the camera file if you want the later one.");
-        }
+        List<String> remarks = remarks(onlyNow, cut);
         FilmFormat format = format(request, profile, pictures, rate, cut.length(), remarks);
         FilmFormat goesOut = request.draft() ? goesOut(profile, pictures, rate, cut.length(), format) : format;
         PunchIn framing = framing(rules, pictures, goesOut);
@@ -132,6 +121,23 @@ record FilmPlanning(
                 cut.marked(),
                 covers.troubles(),
                 remarks);
+    }
+
+    /** What is to be said about the lines of the cut. */
+    private static List<String> remarks(Set<Integer> onlyNow, LessonCut cut) {
+        List<String> remarks = new ArrayList<>();
+        if (!onlyNow.isEmpty()) {
+            remarks.add(Text.lines(List.copyOf(new TreeSet<>(onlyNow)))
+                    + " left out of this film only: no session has it yet, so nothing was noted");
+        }
+        if (!cut.passedOver().isEmpty()) {
+            String lines = Text.lines(cut.passedOver());
+            remarks.add(Character.toUpperCase(lines.charAt(0)) + lines.substring(1)
+                    + (cut.passedOver().size() == 1 ? " was" : " were")
+                    + " read well again in a later session, but no camera file is matched with that session, so the"
+                    + " earlier reading is used. Match the camera file if you want the later one.");
+        }
+        return remarks;
     }
 
     private static Optional<Path> file(Script lesson) {

@@ -58,8 +58,7 @@ final class OpenFile implements AutoCloseable {
         try (BytePointer name =
                 new BytePointer(("file:" + path.toAbsolutePath() + "\0").getBytes(StandardCharsets.UTF_8))) {
             AVDictionary limits = limits(reader.orElse(KINDS));
-            @Nullable
-            AVInputFormat format = reader.map(avformat::av_find_input_format).orElse(null);
+            @Nullable AVInputFormat format = reader.map(avformat::av_find_input_format).orElse(null);
             int opened = avformat.avformat_open_input(context, name, format, limits);
             avutil.av_dict_free(limits);
             if (opened == NOT_OF_THESE) {

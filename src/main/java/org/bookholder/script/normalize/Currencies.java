@@ -68,7 +68,7 @@ final class Currencies {
     /** Codes by ISO 4217, as far as they are no words; their names are those of Unicode CLDR, as ICU has them. */
     private static final String CODES =
             "USD|GBP|EUR|JPY|INR|CHF|AUD|CAD|NZD|CNY|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|BGN|UAH|ILS|AED|SAR|ZAR|KES|NGN|EGP"
-                + "|BRL|MXN|ARS|CLP|COP|KRW|SGD|HKD|TWD|THB|IDR|MYR|PHP|VND|PKR|BDT|BTC";
+                    + "|BRL|MXN|ARS|CLP|COP|KRW|SGD|HKD|TWD|THB|IDR|MYR|PHP|VND|PKR|BDT|BTC";
 
     /** Part of a pattern: a sign with its country as two groups, or a code as a third one. */
     static final String SIGN = "(?:(US|AU?|CAN?|C|NZ|HK|S|MX)?([$£€¥₹₩₽₺₱₪₫₿])|(R\\$|" + CODES + "))";

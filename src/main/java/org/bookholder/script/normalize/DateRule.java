@@ -154,8 +154,7 @@ final class DateRule implements NormalizationRule {
     }
 
     /** A day and month that may as well be a fraction, such as "9/11"; null if it can be no date. */
-    @Nullable
-    SpokenSpan uncertain(String text, int from, int to) {
+    @Nullable SpokenSpan uncertain(String text, int from, int to) {
         Matcher m = NormalizationRule.match(NO_YEAR, text, from, to);
         return m == null || m.group(2).matches("[2348]") ? null : slashes(m, null);
     }

@@ -19,8 +19,7 @@ final class Fractions {
     }
 
     /** Reads a fraction, whatever follows it; returns null if there is none. */
-    @Nullable
-    SpokenSpan at(String text, int from, int to) {
+    @Nullable SpokenSpan at(String text, int from, int to) {
         Matcher m = NormalizationRule.match(MIXED, text, from, to);
         if (m != null && isProper(m.group(2), m.group(3))) {
             return new SpokenSpan(m.end(), mixed(m.group(1), m.group(2), m.group(3)));

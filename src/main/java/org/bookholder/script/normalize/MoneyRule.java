@@ -31,7 +31,7 @@ final class MoneyRule implements NormalizationRule {
     /** Behind an amount before a noun, the currency is said in the singular: "a $20 bill". */
     private static final Pattern NOUN = Pattern.compile(
             "(?:\\s|-\\p{L}{1,9}-)(?!(?:and|or|to|for|a|an|the|in|on|at|per|"
-                + "each|by|with|of|off|from|is|was|are|if|but|than|then|when|today|now|more|less|here|there|last|this|every)\\b)\\p{Ll}");
+                    + "each|by|with|of|off|from|is|was|are|if|but|than|then|when|today|now|more|less|here|there|last|this|every)\\b)\\p{Ll}");
 
     private static final String MAGNITUDE =
             "(?:(?:\\s?(hundred|thousand|million|billion|trillion)|(k|K|m|M|mn|bn|b|B))\\b)?";
@@ -81,8 +81,7 @@ final class MoneyRule implements NormalizationRule {
     }
 
     /** Reads an amount that may be followed by other characters, as in "$5-a-day". */
-    @Nullable
-    SpokenSpan amountAt(String text, int from, int to) {
+    @Nullable SpokenSpan amountAt(String text, int from, int to) {
         Matcher amount = NormalizationRule.match(AMOUNT, text, from, to);
         return amount == null ? null : new SpokenSpan(amount.end(), amount(amount, beforeNoun(text, amount.end())));
     }

@@ -68,8 +68,7 @@ final class NumberRule implements NormalizationRule {
     }
 
     /** Reads telephone numbers and decades such as "1980s", which other rules would take for a range or for seconds. */
-    @Nullable
-    SpokenSpan first(String text, int from, int to) {
+    @Nullable SpokenSpan first(String text, int from, int to) {
         Matcher m = NormalizationRule.match(PHONE, text, from, to);
         if (m != null && !ROUND.matcher(m.group()).matches()) {
             return new SpokenSpan(m.end(), phone(m.group()));
@@ -175,8 +174,7 @@ final class NumberRule implements NormalizationRule {
     }
 
     /** Reads "1980s" or "21st"; if {@code whole} is false, anything may follow. */
-    @Nullable
-    SpokenSpan decadeOrOrdinalAt(String text, int from, int to, boolean whole) {
+    @Nullable SpokenSpan decadeOrOrdinalAt(String text, int from, int to, boolean whole) {
         Matcher m = NormalizationRule.match(DECADE, text, from, to);
         if (m != null && ends(text, m.end(), to, whole)) {
             return new SpokenSpan(m.end(), decade(m.group(1)));

@@ -112,7 +112,7 @@ final class SessionPlannerTest {
         assertThat(plan.why())
                 .containsExactly(
                         "the time would do, but no way was found to fit whole lessons into the days (not all ways were"
-                            + " tried: there may be one); add a day, of 40 min or more, or give the days more hours");
+                                + " tried: there may be one); add a day, of 40 min or more, or give the days more hours");
     }
 
     /** A long day far off holds everything, and four short ones soon: the course is recorded soon. */
