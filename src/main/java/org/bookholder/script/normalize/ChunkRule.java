@@ -26,11 +26,6 @@ final class ChunkRule {
     /** Behind these letters a number is that of a model, whose digits may be said one by one. */
     private static final Pattern MODEL = Pattern.compile("\\p{L}-?$");
 
-    /** A sequence of symbols of chemical elements with at least one count, as in "C6H12O6". */
-    private static final Pattern FORMULA =
-            Pattern.compile("(?=.*[A-Z].*\\d)(?:(?:H|He|Li|Be|B|C|N|O|F|Ne|Na|Mg|Al|Si|P|S|Cl|Ar|K|Ca|Ti|Cr|Mn|Fe|"
-                    + "Co|Ni|Cu|Zn|As|Se|Br|Ag|Sn|I|Ba|Pt|Au|Hg|Pb|U)\\d{0,2}){2,12}");
-
     private static final Pattern FRACTION =
             Pattern.compile("\\d{1,2}/\\d{1,2}(?![\\d/])|[\\u00bc-\\u00be\\u2150-\\u215e]");
     private static final String RAISED = "[\u2070\u00b9\u00b2\u00b3\u2074-\u2079]";
