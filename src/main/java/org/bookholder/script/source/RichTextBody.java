@@ -48,8 +48,11 @@ final class RichTextBody {
             if (!lines[i].isEmpty()) {
                 String tag = bold ? "b" : italic ? "i" : "span";
                 Element last = block.lastElementChild();
-                boolean same = last != null && last.normalName().equals(tag) && last.nextSibling() == null;
-                if (same && last.childNodeSize() == 1 && last.childNode(0) instanceof TextNode before) {
+                if (last != null
+                        && last.normalName().equals(tag)
+                        && last.nextSibling() == null
+                        && last.childNodeSize() == 1
+                        && last.childNode(0) instanceof TextNode before) {
                     before.text(before.getWholeText() + lines[i]);
                 } else {
                     block.appendElement(tag).appendChild(new TextNode(lines[i]));
