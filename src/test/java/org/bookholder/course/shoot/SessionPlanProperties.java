@@ -56,7 +56,7 @@ final class SessionPlanProperties {
                     : sessions.get(sessions.size() - 1).date();
             assertThat(new Placed(
                             SessionPlanner.sum(plan.left()).toMinutes(),
-                            last.map(day -> (int) FIRST.until(day).getDays()).orElse(-1),
+                            last.map(day -> FIRST.until(day).getDays()).orElse(-1),
                             sessions.size()))
                     .isEqualTo(best(works, given(days), terms));
         }
