@@ -58,27 +58,19 @@ final class DeskDay {
     private record Form(long seed, double speed, int lines, int acts, double rest, boolean spoken) {}
 
     /**
-     * Runs a day without a voice, as fast as pages and program can; returns what is wrong with the journals.
-     *
-     * @param speed how many times as fast the time of the pages runs
-     */
-    static List<String> quick(Path folder, long seed, double speed)
-            throws IOException, InterruptedException, ProblemException {
-        return new DeskDay(folder, new Form(seed, speed, 24, 4, 0, false)).run().faults();
-    }
-
-    /**
      * Runs a day in real time with a voice, and prints what is wrong with the journals. Needs the Debian packages chromium,
      * chromium-driver, flite, pulseaudio and pulseaudio-utils.
      *
-     * <p>Arguments: minutes of a lesson (default 10) and a seed (default 1).
+     * <p>Arguments: minutes of a lesson (default 10; 0 for a day without a voice, as fast as pages and program can) and a seed
+     * (default 1).
      */
     public static void main(String[] args) throws IOException, InterruptedException, ProblemException {
         int minutes = args.length > 0 ? Integer.parseInt(args[0]) : 10;
         long seed = args.length > 1 ? Long.parseLong(args[1]) : 1;
         Path folder = Files.createTempDirectory("day");
-        Form form =
-                new Form(seed, 1, minutes * LINES_A_MINUTE, minutes * ACTS_A_MINUTE, 2 * 60.0 / ACTS_A_MINUTE, true);
+        Form form = minutes == 0
+                ? new Form(seed, 2, 24, 4, 0, false)
+                : new Form(seed, 1, minutes * LINES_A_MINUTE, minutes * ACTS_A_MINUTE, 2 * 60.0 / ACTS_A_MINUTE, true);
         DeskDayCheck check = new DeskDay(folder, form).run();
         check.faults().forEach(System.out::println);
         System.out.printf(

@@ -183,7 +183,9 @@ final class Producer implements AutoCloseable {
 
     /** Presses a key until it has brought something about; again whenever it was answered and nothing has come of it. */
     void lead(CharSequence key, String then) {
-        String named = key.equals(Keys.ENTER) ? "ENTER" : key.toString().toUpperCase(Locale.ROOT);
+        String named = key.toString().contentEquals(Keys.ENTER)
+                ? "ENTER"
+                : key.toString().toUpperCase(Locale.ROOT);
         String answers = "JSON.parse(sessionStorage.getItem('answers') ?? '[]').length";
         String acts = "JSON.parse(sessionStorage.getItem('acts') ?? '[]').length";
         while (true) {

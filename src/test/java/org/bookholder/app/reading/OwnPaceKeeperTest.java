@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
 import org.bookholder.app.session.TargetPaces;
 import org.bookholder.fatigue.FatigueLimits;
@@ -65,6 +66,8 @@ final class OwnPaceKeeperTest {
     }
 
     private void aims(int pace, PaceSource source) {
-        state.set(Session.apply(state.get(), new SessionEvent.PaceAimed(StreamTime.ofSeconds(1), pace, source)));
+        state.set(Session.apply(
+                Objects.requireNonNull(state.get()),
+                new SessionEvent.PaceAimed(StreamTime.ofSeconds(1), pace, source)));
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -56,7 +57,8 @@ final class SessionPlanProperties {
                     : sessions.get(sessions.size() - 1).date();
             assertThat(new Placed(
                             SessionPlanner.sum(plan.left()).toMinutes(),
-                            last.map(day -> FIRST.until(day).getDays()).orElse(-1),
+                            last.map(day -> (int) ChronoUnit.DAYS.between(FIRST, day))
+                                    .orElse(-1),
                             sessions.size()))
                     .isEqualTo(best(works, given(days), terms));
         }

@@ -280,7 +280,8 @@ final class FilmPicturesTest {
                 if ((pixels[i] & 0xff) > 127) {
                     count++;
                     across += i % 320 + 0.5;
-                    down += i / 320 + 0.5;
+                    int row = i / 320;
+                    down += row + 0.5;
                 }
             }
             return new FilmChoices.Point((int) Math.round(across / count), (int) Math.round(down / count));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.record.RecordedTake;
@@ -32,8 +33,8 @@ final class OpenEarStageTest {
     private final List<AudioBlock> heard = new ArrayList<>();
     private final RecordedTake recording =
             new SessionSound((take, rate, start) -> tape, new FakeClock()).begin(1, RATE, StreamTime.ZERO);
-    private final OpenEarStage stage =
-            new OpenEarStage(run, recording, RATE, () -> rolling.get().behind(), RecordingEar::new);
+    private final OpenEarStage stage = new OpenEarStage(
+            run, recording, RATE, () -> Objects.requireNonNull(rolling.get()).behind(), RecordingEar::new);
     private long recorded;
     private boolean finished;
 
