@@ -75,3 +75,9 @@ document.addEventListener('visibilitychange', () => {
   if (document.hidden) hiding = setTimeout(() => { if (stream) listen(); }, UNSEEN);
   else if (!stream && heard) listen();
 });
+// A browser keeps a page that was left for the way back, with its connection; six of them, and the next page waits.
+window.addEventListener('pagehide', () => {
+  stream?.close();
+  stream = null;
+});
+window.addEventListener('pageshow', ({ persisted }) => { if (persisted && heard) listen(); });
