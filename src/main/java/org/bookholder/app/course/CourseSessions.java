@@ -1,5 +1,6 @@
 package org.bookholder.app.course;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -63,6 +64,24 @@ public record CourseSessions(Map<Lesson, List<RecordedSession>> byLesson, List<S
      */
     static Optional<Lesson> lesson(List<Lesson> lessons, Script read, Path session, Path own) {
         Path source = Path.of(read.source()).toAbsolutePath();
-        return LessonMatcher.lesson(lessons, source, read, file -> !session.startsWith(own) && Files.exists(file));
+        boolean copied = session.startsWith(own.toAbsolutePath().normalize());
+        return LessonMatcher.lesson(
+                lessons, source, read, file -> !copied && Files.exists(file) && !isOneOf(lessons, file));
+    }
+
+    /** Whether a file is that of a lesson, reached by another path, such as a link to the course's folder. */
+    private static boolean isOneOf(List<Lesson> lessons, Path file) {
+        return lessons.stream()
+                .map(Lesson::file)
+                .filter(lesson -> file.endsWith(String.valueOf(lesson.getFileName())))
+                .anyMatch(lesson -> isSame(lesson, file));
+    }
+
+    private static boolean isSame(Path lesson, Path file) {
+        try {
+            return Files.isSameFile(lesson, file);
+        } catch (IOException e) {
+            return false;
+        }
     }
 }

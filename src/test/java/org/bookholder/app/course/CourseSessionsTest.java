@@ -51,6 +51,20 @@ final class CourseSessionsTest {
         assertThat(sessions(copy)).hasSize(1);
     }
 
+    @Test
+    void aCourseThatIsNamedByARelativePathIsTheSame() throws Exception {
+        StoredExamples.write(copy.resolveSibling("sessions").resolve("a-lesson"), original.toString());
+        Path relative = Path.of("").toAbsolutePath().relativize(copy.toAbsolutePath());
+        assertThat(sessions(relative)).hasSize(1);
+    }
+
+    @Test
+    void aCourseThatIsReachedThroughALinkIsTheSame() throws Exception {
+        StoredExamples.write(here.sessions().resolve("a-lesson"), original.toString());
+        Path link = Files.createSymbolicLink(folder.resolve("link"), original.getParent());
+        assertThat(sessions(link.resolve("lesson.md"))).hasSize(1);
+    }
+
     private List<RecordedSession> sessions(Path script) throws Exception {
         Path course = script.resolveSibling("");
         List<Lesson> lessons = CourseReader.readable(course).lessons();
