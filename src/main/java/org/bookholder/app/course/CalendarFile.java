@@ -1,6 +1,7 @@
 package org.bookholder.app.course;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -37,7 +38,10 @@ public final class CalendarFile {
                     "write recording: days: into course.yaml");
         }
         try {
-            Optional<String> before = Files.exists(file) ? Optional.of(Files.readString(file)) : Optional.empty();
+            // A file that is no text must be refused as no calendar, not as unreadable.
+            Optional<String> before = Files.exists(file)
+                    ? Optional.of(new String(Files.readAllBytes(file), StandardCharsets.UTF_8))
+                    : Optional.empty();
             String text = SessionCalendar.of(title, status.plan(), plan.zone(), now, before)
                     .orElseThrow(() -> new ProblemException(
                             "this file is no calendar of recording sessions, and it is not written over",

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.bookholder.app.course.CalendarFile;
+import org.bookholder.app.course.CourseOverview;
 import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.PlanJson;
 import org.bookholder.app.environment.Environment;
@@ -119,13 +120,13 @@ final class PlanRoom {
 
     private void writeCalendar() throws ProblemException {
         HomeCourses.Seen seen = courses.seen();
-        if (seen.overview().isPresent()) {
-            CoursePlan plan = new CoursePlan(seen.overview().get().status(), here.zone());
-            CalendarFile.write(
-                    Path.of(seen.folder(), CalendarFile.NAME),
-                    plan,
-                    here.clock().instant());
-        }
+        CourseOverview course = seen.overview()
+                .orElseThrow(() -> new ProblemException(
+                        "the course can't be read, so there is no plan for a calendar", seen.folder(), "look again"));
+        CalendarFile.write(
+                Path.of(seen.folder(), CalendarFile.NAME),
+                new CoursePlan(course.status(), here.zone()),
+                here.clock().instant());
     }
 
     private void put(CourseFile file, JsonNode asked) throws ProblemException {

@@ -7,7 +7,8 @@ import java.util.List;
 
 /**
  * Finds, for the sessions of a new plan, the events that a calendar already has for them: the one with the most lessons in common, of
- * equal ones the nearest in time. What is left of the events that are still to come is cancelled.
+ * equal ones the nearest in time; if none has any, the one that begins at the same time. What is left of the events that are still to
+ * come is cancelled.
  */
 final class EventMatcher {
     private EventMatcher() {}
@@ -15,6 +16,12 @@ final class EventMatcher {
     private record Pair(CalendarEvent planned, CalendarEvent known) {
         int shared() {
             return planned.shared(known);
+        }
+
+        /** An event that is over stays where it was, so only a session at that very time can be it. */
+        boolean match(Instant now) {
+            boolean coming = known.end().isAfter(now);
+            return (coming && shared() > 0) || planned.start().equals(known.start());
         }
 
         long secondsApart() {
@@ -30,26 +37,25 @@ final class EventMatcher {
      * @param now events that have ended by then are left as they are in people's calendars
      */
     static List<CalendarEvent> merged(List<CalendarEvent> planned, List<CalendarEvent> known, Instant now) {
-        List<CalendarEvent> coming = new ArrayList<>(
-                known.stream().filter(event -> event.end().isAfter(now)).toList());
+        List<CalendarEvent> free = new ArrayList<>(known);
         List<CalendarEvent> open = new ArrayList<>(planned);
         List<CalendarEvent> all = new ArrayList<>();
         List<Pair> pairs = planned.stream()
-                .flatMap(session -> coming.stream().map(event -> new Pair(session, event)))
-                .filter(pair -> pair.shared() > 0)
+                .flatMap(session -> known.stream().map(event -> new Pair(session, event)))
+                .filter(pair -> pair.match(now))
                 .sorted(Comparator.comparingInt(Pair::shared)
                         .reversed()
                         .thenComparingLong(Pair::secondsApart)
                         .thenComparing(pair -> pair.planned().start()))
                 .toList();
         for (Pair pair : pairs) {
-            if (open.contains(pair.planned()) && coming.remove(pair.known())) {
+            if (open.contains(pair.planned()) && free.remove(pair.known())) {
                 open.remove(pair.planned());
                 all.add(pair.planned().after(pair.known()));
             }
         }
         all.addAll(open);
-        coming.forEach(event -> all.add(event.asCancelled()));
+        free.stream().filter(event -> event.end().isAfter(now)).forEach(event -> all.add(event.asCancelled()));
         all.sort(Comparator.comparing(CalendarEvent::start).thenComparing(CalendarEvent::uid));
         return all;
     }

@@ -89,6 +89,28 @@ final class SessionCalendarTest {
                 .containsExactly(0, 1);
     }
 
+    /** Of calendars written before lessons were noted in them, and of days whose lessons all have changed. */
+    @Test
+    void aSessionAtTheSameTimeKeepsItsEventIfNoLessonTellsMore() {
+        String before = calendar("Wheels", 25).replaceAll("X-BOOKHOLDER-LESSONS:[^\r\n]*\r\n", "");
+        assertThat(before).doesNotContain("LESSONS");
+        String after = calendar("Wheels", List.of(DAY), Optional.of(before), 25);
+        assertThat(uids(after)).containsExactlyElementsOf(uids(before));
+    }
+
+    @Test
+    void theSessionOfTodayKeepsItsEventWhenItIsOver() {
+        Instant evening = Instant.parse("2027-07-01T20:00:00Z");
+        String before = calendar("Wheels", 25);
+        String after = SessionCalendar.of("Wheels", plan(List.of(DAY), 25), ZONE, evening, Optional.of(before))
+                .orElseThrow();
+        assertThat(uids(after)).containsExactlyElementsOf(uids(before));
+        String next = SessionCalendar.of(
+                        "Wheels", plan(List.of(DAY.plusDays(1)), 25), ZONE, evening, Optional.of(before))
+                .orElseThrow();
+        assertThat(uids(next)).doesNotContainAnyElementsOf(uids(before));
+    }
+
     @Test
     void twoCalendarsHaveNoEventInCommon() {
         assertThat(uids(calendar("Wheels", 25))).doesNotContainAnyElementsOf(uids(calendar("Rims", 25)));
