@@ -53,16 +53,15 @@ final class PdfDocument {
         try (PDDocument document = Loader.loadPDF(bytes)) {
             Stripper stripper = new Stripper();
             stripper.getText(document);
-            List<Row> rows = stripper.rows;
+            List<LeftOut> leftOut = new ArrayList<>(List.of(WARNING));
+            List<Row> rows = large(ofPages(stripper.rows, document.getNumberOfPages(), leftOut), leftOut);
             if (rows.isEmpty()) {
                 throw new ProblemException(
                         "there is no text in this PDF, only pictures of it",
                         source,
                         "export the script as DOCX from where it was written");
             }
-            List<LeftOut> leftOut = new ArrayList<>(List.of(WARNING));
-            return new ConvertedDocument(
-                    text(large(ofPages(rows, document.getNumberOfPages(), leftOut), leftOut)), leftOut, List.of());
+            return new ConvertedDocument(text(rows), leftOut, List.of());
         } catch (IOException e) {
             throw new ProblemException(
                     "this is not a PDF that can be read",
@@ -94,20 +93,22 @@ final class PdfDocument {
         return kept;
     }
 
-    /** The size of most rows. */
+    /** The size of most rows; 0 if there are none. */
     private static double usual(List<Row> rows) {
         return rows.stream()
                 .map(Row::size)
                 .sorted(Comparator.naturalOrder())
-                .toList()
-                .get(rows.size() / 2);
+                .skip(rows.size() / 2)
+                .findFirst()
+                .orElse(0.0);
     }
 
     /** The rows without small print, as notes at the foot of a page have it. */
     private static List<Row> large(List<Row> rows, List<LeftOut> leftOut) {
         List<Row> kept = new ArrayList<>();
+        double usual = usual(rows);
         for (Row row : rows) {
-            if (row.size < usual(rows) * SMALL) {
+            if (row.size < usual * SMALL) {
                 leftOut.add(new LeftOut(0, ScriptBuilder.brief(row.text), "small print, as notes have it"));
             } else {
                 kept.add(row);
@@ -226,7 +227,7 @@ final class PdfDocument {
         }
 
         private void endRow() {
-            String text = row.toString().strip().replaceAll("\\s+", " ");
+            String text = row.toString().replaceAll("[\\s\\p{Cc}]+", " ").strip();
             row.setLength(0);
             if (!text.isEmpty()) {
                 rows.add(new Row(text, size, getCurrentPageNo(), apart));
