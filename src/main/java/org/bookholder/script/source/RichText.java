@@ -26,6 +26,9 @@ final class RichText {
                     + "\\n"
                     + "]{1,4096})");
 
+    /** Characters that no text file may hold: a script that is saved with them could not be read again. */
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}&&[^\n]]");
+
     /** Groups that hold no text of the document. */
     private static final Set<String> SETTINGS = Set.of(
             "fonttbl",
@@ -34,6 +37,8 @@ final class RichText {
             "info",
             "pict",
             "object",
+            "sp",
+            "shprslt",
             "fldinst",
             "listtable",
             "listoverridetable",
@@ -195,7 +200,8 @@ final class RichText {
     private void plain(String text) {
         int skipped = Math.min(ignored, text.length());
         ignored -= skipped;
-        add(text.substring(skipped));
+        // Most programs write other letters as codes; some write the bytes themselves.
+        add(new String(text.substring(skipped).getBytes(StandardCharsets.ISO_8859_1), charset));
     }
 
     private void symbol(char c) {
@@ -302,7 +308,8 @@ final class RichText {
         return Charset.isSupported(name) ? Charset.forName(name) : otherwise;
     }
 
-    private void add(String text) {
+    private void add(String decoded) {
+        String text = CONTROL.matcher(decoded).replaceAll(" ");
         if (isMark(now.part) || LEFT_OUT.containsKey(now.part)) {
             aside.append(text);
         } else if (now.part.isEmpty() && now.unseen.isEmpty()) {

@@ -157,6 +157,7 @@ final class RichTextBody {
         row.appendChild(block.tagName("td"));
         block = new Element("p");
         mark = "";
+        small = false;
     }
 
     /** Ends a row of a table. */
