@@ -22,6 +22,7 @@ import org.bookholder.app.session.TargetPaces;
 import org.bookholder.fatigue.FatigueLimits;
 import org.bookholder.follow.model.ReadingPosition;
 import org.bookholder.journal.ReadRightNotes;
+import org.bookholder.journal.Replay;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.pace.RunningTime;
 import org.bookholder.problem.ProblemException;
@@ -39,6 +40,7 @@ import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptSettings;
 import org.bookholder.script.pronounce.ScriptPreparer;
+import org.bookholder.script.source.SpeakerChoice;
 import org.bookholder.session.AcceptedReading;
 import org.bookholder.session.DaySoFar;
 import org.bookholder.session.NoteCommand;
@@ -110,7 +112,7 @@ public final class ReadingService {
 
     private ReadingResult read(Optional<Sources> given, SharedDevices shared, Optional<NextLessons> next)
             throws ProblemException {
-        ScriptFile lesson = ScriptFile.read(request.script(), request.speakers());
+        ScriptFile lesson = ScriptFile.read(request.script(), speakers());
         ScriptSettings aim = paces().aimed(lesson.script(), request.script()).settings();
         FatigueLimits limits = BreakLimits.of(here);
         int from = request.from().orElse(1);
@@ -145,6 +147,19 @@ public final class ReadingService {
             try (SessionFolder folder = open(lesson)) {
                 return read(lesson, aim, prepared, limits, folder, sources, first, ears.ears(), shared, next);
             }
+        }
+    }
+
+    /** Those whose lines are read: a session that is gone on with keeps its own unless others are named. */
+    private List<String> speakers() throws ProblemException {
+        Optional<Path> session = request.session().filter(SessionFolder::isSession);
+        if (session.isEmpty() || !request.speakers().isEmpty()) {
+            return request.speakers();
+        }
+        try (SessionFolder folder = SessionFolder.openForReading(session.get())) {
+            return Replay.lastText(folder.events())
+                    .map(text -> SpeakerChoice.of(text).names())
+                    .orElse(List.of());
         }
     }
 
@@ -217,7 +232,7 @@ public final class ReadingService {
                 window.isEmpty() && !sources.live(),
                 folder.journal(),
                 Tapes.in(folder, second),
-                window.isEmpty() ? Optional.empty() : Optional.of(edited(folder, ears)),
+                window.isEmpty() ? Optional.empty() : Optional.of(edited(lesson, folder, ears)),
                 FaultLog.in(folder.path(), here.clock()),
                 here.clock(),
                 here.nanoTime());
@@ -327,8 +342,9 @@ public final class ReadingService {
         }
     }
 
-    private EditedScript edited(SessionFolder folder, Optional<Ears> ears) {
-        return new EditedScript(request.script(), request.speakers(), new OptionalEars(ears).vocabulary(), folder);
+    private EditedScript edited(ScriptFile lesson, SessionFolder folder, Optional<Ears> ears) {
+        List<String> speakers = SpeakerChoice.of(lesson.text()).names();
+        return new EditedScript(request.script(), speakers, new OptionalEars(ears).vocabulary(), folder);
     }
 
     /** Starts a new session with the readings accepted in earlier sessions of the course. */

@@ -124,6 +124,19 @@ final class ReadingServiceTest {
         }
     }
 
+    /** Such as for the pickups of a session, which home reads without naming anybody. */
+    @Test
+    void aSessionThatIsGoneOnWithKeepsItsSpeakers() throws ProblemException, IOException {
+        Files.writeString(script, "HOST: Every wheel begins with its hub.\n\nGUEST: The rim comes last.\n");
+        speakers = List.of("guest");
+        service(request(recording())).read();
+        speakers = List.of();
+        ReadingResult result = service(request(recording())).read();
+        assertThat(result.state().script().lines()).extracting(ScriptLine::text).containsExactly("The rim comes last.");
+        speakers = List.of("host", "guest");
+        assertThat(service(request(recording())).read().state().script().lines()).hasSize(2);
+    }
+
     @Test
     void beginsAtTheLineThatIsAskedFor() throws ProblemException {
         equipment.hears(new FakeEars(List.of()));
