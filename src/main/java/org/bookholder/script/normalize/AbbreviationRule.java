@@ -2,6 +2,7 @@ package org.bookholder.script.normalize;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -142,6 +143,9 @@ final class AbbreviationRule implements NormalizationRule {
         dec=december
         """);
 
+    /** With a full stop behind them these may be words at the end of a sentence, too: "out in the sun." */
+    private static final Set<String> WORDS = Set.of("sat", "sun", "wed", "rep", "max", "min", "temp");
+
     /** Said as written here only with the full stop and before a number. */
     private static final Map<String, String[]> BEFORE_NUMBER = table("""
         p=page
@@ -261,7 +265,14 @@ final class AbbreviationRule implements NormalizationRule {
         if (said == null && dot && number) {
             said = BEFORE_NUMBER.get(key);
         }
-        return said == null ? SpokenForms.NONE : SpokenForms.of(said);
+        if (said == null) {
+            return SpokenForms.NONE;
+        }
+        SpokenForms forms = SpokenForms.of(said);
+        boolean small = Character.isLowerCase(m.group(1).charAt(0));
+        return !WORDS.contains(key)
+                ? forms
+                : small ? SpokenForms.of(key).or(forms) : forms.or(key);
     }
 
     private static Map<String, String[]> table(String rows) {
