@@ -71,6 +71,21 @@ final class DeskSubjectTest {
     }
 
     @Test
+    void theButtonNamesTheNewLineAlsoIfNothingElseIsTold() {
+        says("P", "Mark line 1");
+        desk.reads(7);
+        until(() -> desk.state().following().position().line() == 7);
+        desk.whileNothingIsTold(() -> {
+            browser.until("deskState.model.at.line === 7");
+            says("P", "Mark line 6");
+            says("A", "Note on line 6");
+        });
+        browser.press("p");
+        until(() -> notes().size() == 1);
+        assertThat(notes().get(0).line()).isEqualTo(6);
+    }
+
+    @Test
     void aNoteGoesToTheLineThatWasReadWhenItsFirstLetterWasTyped() {
         reads(5);
         says("A", "Note on line 4");

@@ -12,7 +12,7 @@ import { begin } from './link.js';
 import { lineOf, model } from './model.js';
 import { listenToFilters, openAt, reviewKey, reviewKeys, showReview } from './review.js';
 import { buildScript, followAgain, showAsides, showChoice, showLine, showPosition, watchScrolling } from './script.js';
-import { lookAround, seenTake } from './seen.js';
+import { REACTION, lookAround, seenTake } from './seen.js';
 import { lookAtSubject } from './subject.js';
 import { heardStops, showPickups } from './pickups.js';
 import { layOut, showSummary } from './summary.js';
@@ -22,6 +22,10 @@ const VIEWS = ['live', 'review', 'summary'];
 const CODES = { live: 'Digit1', review: 'Digit2', summary: 'Digit3' };
 let view = '';
 let wasLive = false;
+let settling = 0;
+
+/** For a moment after a change the buttons still name the line before, as a key then means that; so soon after it, in ms, the new one. */
+const SETTLED = REACTION + 10;
 
 // The parts of the state that these views show. An element rebuilt under the pointer would lose the click and any
 // selection, so a view is left alone while only the position in the script changes.
@@ -47,6 +51,8 @@ function changed(parts) {
   if (any(PEOPLE)) showPeople();
   showChoice();
   showFoot();
+  clearTimeout(settling);
+  settling = setTimeout(showFoot, SETTLED);
   if (any(['handoff', 'at'])) showHandOff();
   const ended = wasLive && !model.live;
   wasLive = model.live;
