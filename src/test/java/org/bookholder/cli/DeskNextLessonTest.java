@@ -68,6 +68,26 @@ final class DeskNextLessonTest {
     }
 
     @Test
+    void whatIsDoneWhileThePageGoesOverIsNamedOnTheNext() throws IOException, InterruptedException {
+        try (ChildJvm child = read(first, second);
+                Browser browser = new Browser()) {
+            // Somebody presses P when the page has given up the lesson and is just about to go.
+            browser.beforeThePage("addEventListener('beforeunload', () => document.body?.dispatchEvent("
+                    + "new KeyboardEvent('keydown', { key: 'p', bubbles: true })));");
+            browser.open(address(child));
+            browser.until(KNOWN + " && deskState.model.script.title === 'One'");
+            browser.until(SEEN + 1);
+            browser.press("c");
+            browser.until("document.querySelector('#foot').textContent.includes('Next lesson: Two')");
+            browser.press(Keys.ENTER);
+            browser.until(KNOWN + " && deskState.model.script.title === 'Two'");
+            assertThat(browser.text("#link"))
+                    .isEqualTo("Not done, because that lesson ended first: mark on line 1.");
+            assertThat(browser.value("deskState.model.notes.length")).isEqualTo(0L);
+        }
+    }
+
+    @Test
     void aKillInThePickupRoundIsOutlived() throws IOException, InterruptedException {
         try (Browser browser = new Browser()) {
             try (ChildJvm killed = read(first, second)) {

@@ -16,6 +16,12 @@ const queue = [];
 /** Acts that are not kept and have no answer yet. */
 const underWay = new Set();
 
+/** What was refused after it had been kept, and why; told together with the rest of what was kept. */
+const refused = [];
+
+/** Acts without an answer when the page gave up waiting for one. */
+let unsure = [];
+
 let sending = null;
 let over = false;
 let tell = () => {};
@@ -85,7 +91,6 @@ function keep() {
 }
 
 async function sendAll() {
-  const refused = [];
   let late = 0;
   while (queue.length && !over) {
     const entry = queue[0];
@@ -103,24 +108,32 @@ async function sendAll() {
     if (entry.kept && !never) entry.later(entry.act);
   }
   if (!late || over) return;
-  const words = refused.length ? `Of what was kept, ${refused.join(' ')}` : `${count(late, 'kept act')} sent.`;
+  const words = ofKept() || `${count(late, 'kept act')} sent.`;
+  refused.length = 0;
   tell(words);
   aloud(words);
 }
+
+const ofKept = () => (refused.length ? `Of what was kept, ${refused.join(' ')}` : '');
 
 /** The session in which these acts were meant is over: the next page says what was not done. */
 export async function giveUp() {
   over = true;
   await Promise.race([sending, new Promise((done) => { setTimeout(done, GRACE); })]);
-  const unsure = [...underWay, ...(sending ? queue.slice(0, 1).map((e) => e.act) : [])];
-  const undone = queue.slice(sending ? 1 : 0).map((e) => e.act);
+  unsure = [...underWay, ...(sending ? queue.slice(0, 1).map((e) => e.act) : [])];
+  leaveWord();
+}
+
+/** Leaves word for the next page of what was not done. */
+function leaveWord() {
+  const undone = queue.map((e) => e.act).filter((act) => !unsure.includes(act));
   const words = [
+    ofKept(),
     undone.length ? `Not done, because that lesson ended first: ${undone.map(inWords).join('; ')}.` : '',
     unsure.length ? `May not be done, because that lesson ended: ${unsure.map(inWords).join('; ')}.` : '',
     draft() ? `Not sent, because that lesson ended first: ${draft()}.` : '',
   ].filter(Boolean).join(' ');
-  if (words) sessionStorage.setItem('given up', words);
-  queue.length = 0;
+  sessionStorage.setItem('given up', words);
 }
 
 /** What the page before could not send; empty if nothing. Said once. */
@@ -130,5 +143,7 @@ export function givenUp() {
   return words;
 }
 
-// Leaving the page would lose what waits.
-window.addEventListener('beforeunload', (event) => { if (queue.length) event.preventDefault(); });
+// Leaving the page would lose what waits, unless the next page says it.
+window.addEventListener('beforeunload', (event) => { if (queue.length && !over) event.preventDefault(); });
+// Until the next page is there, which takes long on a bad network, people go on pressing keys and writing.
+window.addEventListener('pagehide', () => { if (over) leaveWord(); });
