@@ -176,6 +176,22 @@ final class FilmPageTest {
     }
 
     @Test
+    void theBeginningOfADraftIsNotShownForAnotherFilm() throws IOException {
+        // A draft of the lesson that takes long, as the page takes it to be.
+        Path drafts = Files.createDirectories(session.resolve("film/draft-of-lesson"));
+        Files.writeString(drafts.resolve("begun-1.mp4"), "pictures");
+        browser.awaited("import('./filmdraft.js').then(({ watchDraft }) => watchDraft(true, () => filmState().place))");
+        browser.until("document.querySelector('#film-video').src.endsWith('/begun-1.mp4')");
+        assertThat(browser.text("#film-draft-said")).contains("The beginning of the new draft");
+        browser.value("(() => { const all = document.querySelector('#film-place'); all.selectedIndex = 1;"
+                + " return all.dispatchEvent(new Event('change')); })()");
+        browser.until("document.querySelector('#film-video').hidden");
+        assertThat(browser.text("#film-draft-said")).contains("No draft yet");
+        assertThat(browser.value("document.querySelector('#film-video').hasAttribute('src')"))
+                .isEqualTo(false);
+    }
+
+    @Test
     void onlyWhatChangedIsMadeAgain() throws IOException {
         browser.press("m");
         browser.until("homeState.jobs.filter(job => job.step === 'DONE').length === 1");

@@ -94,6 +94,11 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
         lines = List.copyOf(lines);
     }
 
+    /** The folder of the last session, where drafts lie. */
+    public Path last() {
+        return sessions.get(sessions.size() - 1).folder();
+    }
+
     /**
      * Works out what becomes of each line.
      *

@@ -5,12 +5,10 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.function.Function;
-import org.bookholder.app.environment.Environment;
 import org.bookholder.film.format.FilmFormat;
 import org.bookholder.film.plan.PlacedCover;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.handoff.JsonNumbers;
-import org.bookholder.problem.ProblemException;
 import org.bookholder.session.FilmChoices;
 import org.bookholder.session.Take;
 import org.bookholder.wording.Labels;
@@ -61,7 +59,7 @@ public final class FilmBoardJson {
         }
         ArrayNode lines = root.putArray("lines");
         board.lines().forEach(line -> lines.add(line(line)));
-        Path last = board.sessions().get(board.sessions().size() - 1).folder();
+        Path last = board.last();
         DraftShelf shelf = DraftShelf.of(last, board.lesson());
         String now = planning.plan().fingerprint(planning.lesson());
         shelf.newest()
@@ -71,13 +69,15 @@ public final class FilmBoardJson {
         return root;
     }
 
-    /** The beginning of a draft that is being made, if there is one. */
-    public static ObjectNode beginning(Path place, Environment here, Function<Path, String> address)
-            throws ProblemException {
-        FilmPlace film = FilmPlace.of(place, here);
-        Path last = film.sessions().get(film.sessions().size() - 1);
+    /**
+     * The beginning of a draft that is being made, if there is one.
+     *
+     * @param last the last session of the film
+     * @param lesson whether the film is of a lesson, and not of that session alone
+     */
+    public static ObjectNode beginning(Path last, boolean lesson, Function<Path, String> address) {
         ObjectNode root = JSON.objectNode();
-        DraftShelf.of(last, film.lesson().isPresent())
+        DraftShelf.of(last, lesson)
                 .beginning()
                 .ifPresent(begun -> root.put("begun", address.apply(last) + FilmService.FOLDER + "/" + begun.served()));
         return root;

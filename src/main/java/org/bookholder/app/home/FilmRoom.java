@@ -1,13 +1,16 @@
 package org.bookholder.app.home;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.bookholder.app.course.CourseJson;
@@ -48,6 +51,9 @@ final class FilmRoom {
     /** The sessions of what was decided here, the last one first. */
     private final Deque<Path> decided = new ArrayDeque<>();
 
+    /** The last session of each film that was shown. Looking for it anew means reading all sessions of the course. */
+    private final Map<Path, Path> lasts = new HashMap<>();
+
     FilmRoom(Environment here, HomeCourses courses, AllowedPaths paths) {
         this.here = here;
         this.courses = courses;
@@ -63,10 +69,12 @@ final class FilmRoom {
         Path place = paths.path(asked.path("place").asText());
         String what = asked.path("do").asText();
         if (what.equals("beginning")) {
-            return FilmBoardJson.beginning(
-                    place, here, session -> courses.address(session).orElse(""));
+            return Optional.ofNullable(lasts.get(place))
+                    .map(last -> FilmBoardJson.beginning(last, !last.equals(place), this::address))
+                    .orElseGet(JsonNodeFactory.instance::objectNode);
         }
         FilmBoard before = board(place, asked);
+        lasts.put(place, before.last());
         if (what.equals("show")) {
             return shown(before);
         }
@@ -110,10 +118,13 @@ final class FilmRoom {
     }
 
     private ObjectNode shown(FilmBoard board) {
-        ObjectNode json =
-                FilmBoardJson.of(board, session -> courses.address(session).orElse(""));
+        ObjectNode json = FilmBoardJson.of(board, this::address);
         undoable(board).ifPresent(last -> json.put("undo", ActText.of(last.act())));
         return json;
+    }
+
+    private String address(Path session) {
+        return courses.address(session).orElse("");
     }
 
     private void decide(String what, JsonNode asked, FilmBoard board) throws ProblemException {

@@ -271,7 +271,7 @@ function show() {
   put('film-files', line.used ? `Picture: ${line.used.camera ?? 'none'}. Sound: ${line.used.sound || 'none'}.` : '');
   byId('film-undo').title = board.undo ? `Undo: ${board.undo}` : '';
   byId('film-final').title = !board.filmed ? 'Match a camera\u2019s file first' : missing ? `Nothing to use for ${counted(board.missing)}` : '';
-  showDraft(board);
+  showDraft(board, place);
   showWave(byId('film-wave'), board, line, (edge, at) => ask({ do: 'cut', edge, at, line: line.line }));
 }
 

@@ -6,7 +6,12 @@ import { byId, put, short } from './words.js';
 /** How often is asked whether more of it is there, in milliseconds. */
 const EVERY = 1500;
 
+/** The beginning that is there so far of the draft that is being made; empty if there is none. */
 let begun = '';
+
+/** The film that is on show. */
+let shown = '';
+
 let asks = 0;
 
 const encoded = (address) => address.split('/').map(encodeURIComponent).join('/');
@@ -26,16 +31,25 @@ function goOn(video, address) {
   }, { once: true });
 }
 
-/** Shows the draft of the board. */
-export function showDraft(board) {
+/** Shows the draft of the board, unless the beginning of its next one is on show. */
+export function showDraft(board, place) {
   const video = byId('film-video');
   const { draft } = board;
-  if (asks) return;
+  if (shown !== place) leave(video);
+  shown = place;
+  if (begun) return;
   video.hidden = !draft;
   if (draft) goOn(video, draft.address);
   put('film-draft-said', !draft ? 'No draft yet. It is made in a small picture, and plays here while it is being made.'
     : draft.fresh ? `The draft, ${short(board.seconds)} long.`
       : 'This draft was made before your last change. Make a draft again: only what changed is made anew.');
+}
+
+/** Nothing goes on in the film of another place. */
+function leave(video) {
+  begun = '';
+  video.removeAttribute('src');
+  video.load();
 }
 
 /** While a draft is being made, shows as much of it as there is; a piece that plays is played to its end first. */
@@ -45,14 +59,15 @@ export function watchDraft(making, place) {
     asks = 0;
     begun = '';
   } else if (!asks) {
-    asks = setInterval(() => look(place()), EVERY);
+    asks = setInterval(() => look(place), EVERY);
     byId('film-video').onended = () => begun && goOn(byId('film-video'), begun);
   }
 }
 
 async function look(place) {
-  const answer = await question('film', { place, do: 'beginning' });
-  if (!asks || !answer.begun || answer.begun === begun) return;
+  const asked = place();
+  const answer = await question('film', { place: asked, do: 'beginning' });
+  if (!asks || asked !== place() || asked !== shown || !answer.begun || answer.begun === begun) return;
   begun = answer.begun;
   const video = byId('film-video');
   if (video.paused || video.ended || !video.src.includes('/begun-')) goOn(video, begun);
