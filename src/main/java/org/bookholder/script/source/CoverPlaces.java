@@ -22,15 +22,17 @@ final class CoverPlaces {
     /**
      * Takes in the lines that a source line holds; where it has none, the pictures wait for the next.
      *
+     * @param sourceLine the source line, from 1
      * @param words counts the words of a part of a source line
      */
-    void settle(List<ScriptLine> lines, ToIntFunction<MarkedSourceLine> words) {
+    void settle(int sourceLine, List<ScriptLine> lines, ToIntFunction<MarkedSourceLine> words) {
         if (lines.isEmpty()) {
             return;
         }
         List<Waiting> still = new ArrayList<>();
         for (Waiting picture : waiting) {
-            int skip = words.applyAsInt(picture.before());
+            // Of an earlier source line nothing is read, as that of another speaker: its words don't count in this one.
+            int skip = picture.sourceLine() == sourceLine ? words.applyAsInt(picture.before()) : 0;
             int line = 0;
             while (line < lines.size() && skip >= lines.get(line).words().size()) {
                 skip -= lines.get(line).words().size();

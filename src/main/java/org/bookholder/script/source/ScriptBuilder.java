@@ -187,6 +187,7 @@ final class ScriptBuilder {
         }
         facts.place(elements, before, lines);
         covers.settle(
+                source.number(),
                 elements.stream()
                         .filter(ScriptLine.class::isInstance)
                         .map(ScriptLine.class::cast)
@@ -302,7 +303,9 @@ final class ScriptBuilder {
 
     private int words(MarkedSourceLine text) {
         MarkedSourceLine said = StageRemarks.of(text, 0).spoken();
-        return splitter.split(said, 0, said.text().length()).size();
+        Speakers.@Nullable Label label = speakers.at(said.plain());
+        return splitter.split(said, label == null ? 0 : label.end(), said.text().length())
+                .size();
     }
 
     /** The pictures that are shown in the film over the voice. */

@@ -35,6 +35,24 @@ final class CoverPlacesTest {
     }
 
     @Test
+    void namesAndLinesOfOtherSpeakersHaveNoWords() throws ProblemException {
+        Script script = read("""
+            ---
+            speaker: Host
+            ---
+            HOST: Mark the ![the jar](jar.jpg) jar now.
+            GUEST: I see where ![b](b.png) it is.
+            [HOST] And now ![c](c.png) go on.
+            """);
+        assertThat(script.lines()).hasSize(2);
+        assertThat(script.covers())
+                .containsExactly(
+                        new Cover("jar.jpg", "the jar", 1, 3, 4),
+                        new Cover("b.png", "b", 2, 1, 5),
+                        new Cover("c.png", "c", 2, 3, 6));
+    }
+
+    @Test
     void itIsShownUntilTheNextDirectionOrTheParagraphsEnd() throws ProblemException {
         Script script = read("""
             ![a](a.png) One.
