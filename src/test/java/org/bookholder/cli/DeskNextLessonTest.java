@@ -81,8 +81,7 @@ final class DeskNextLessonTest {
             browser.until("document.querySelector('#foot').textContent.includes('Next lesson: Two')");
             browser.press(Keys.ENTER);
             browser.until(KNOWN + " && deskState.model.script.title === 'Two'");
-            assertThat(browser.text("#link"))
-                    .isEqualTo("Not done, because that lesson ended first: mark on line 1.");
+            assertThat(browser.text("#link")).isEqualTo("Not done, because that lesson ended first: mark on line 1.");
             assertThat(browser.value("deskState.model.notes.length")).isEqualTo(0L);
         }
     }

@@ -143,7 +143,7 @@ final class AbbreviationRule implements NormalizationRule {
         dec=december
         """);
 
-    /** With a full stop behind them these may be words at the end of a sentence, too: "out in the sun." */
+    /** With a full stop behind them these may be words at the end of a sentence, too, as in "out in the sun". */
     private static final Set<String> WORDS = Set.of("sat", "sun", "wed", "rep", "max", "min", "temp");
 
     /** Said as written here only with the full stop and before a number. */
@@ -270,9 +270,7 @@ final class AbbreviationRule implements NormalizationRule {
         }
         SpokenForms forms = SpokenForms.of(said);
         boolean small = Character.isLowerCase(m.group(1).charAt(0));
-        return !WORDS.contains(key)
-                ? forms
-                : small ? SpokenForms.of(key).or(forms) : forms.or(key);
+        return !WORDS.contains(key) ? forms : small ? SpokenForms.of(key).or(forms) : forms.or(key);
     }
 
     private static Map<String, String[]> table(String rows) {

@@ -134,7 +134,8 @@ final class ReadingServiceTest {
         ReadingResult result = service(request(recording())).read();
         assertThat(result.state().script().lines()).extracting(ScriptLine::text).containsExactly("The rim comes last.");
         speakers = List.of("host", "guest");
-        assertThat(service(request(recording())).read().state().script().lines()).hasSize(2);
+        assertThat(service(request(recording())).read().state().script().lines())
+                .hasSize(2);
     }
 
     @Test

@@ -17,13 +17,15 @@ final class RichTextTest {
         ConvertedDocument box = convert("Turn it.\\par {\\shp{\\*\\shpinst\\shpleft0{\\sp{\\sn shapeType}{\\sv 202}}"
                 + "{\\shptxt Keep it dry.\\par }}{\\shprslt{\\*\\do Keep}Keep it dry.\\par }}Go on.\\par ");
         assertThat(box.text()).isEqualToNormalizingWhitespace("Turn it. Go on.");
-        assertThat(box.leftOut()).singleElement().satisfies(left -> assertThat(left.what())
-                .isEqualTo("Keep it dry."));
+        assertThat(box.leftOut())
+                .singleElement()
+                .satisfies(left -> assertThat(left.what()).isEqualTo("Keep it dry."));
     }
 
     @Test
     void aLargeParagraphBehindATableIsAHeading() throws ProblemException {
-        String text = convert("\\trowd\\cellx900\\pard\\intbl Hub\\cell\\row\\pard{\\b\\fs36 The rim\\par}\\pard It is round.\\par ")
+        String text = convert(
+                        "\\trowd\\cellx900\\pard\\intbl Hub\\cell\\row\\pard{\\b\\fs36 The rim\\par}\\pard It is round.\\par ")
                 .text();
         assertThat(text).contains("# The rim");
     }
