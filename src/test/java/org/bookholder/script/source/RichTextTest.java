@@ -27,7 +27,7 @@ final class RichTextTest {
         String text = convert(
                         "\\trowd\\cellx900\\pard\\intbl Hub\\cell\\row\\pard{\\b\\fs36 The rim\\par}\\pard It is round.\\par ")
                 .text();
-        assertThat(text).contains("# The rim");
+        assertThat(text).contains("# **The rim**");
     }
 
     /** What is brought in is saved as text, which is refused if it holds control characters. */
