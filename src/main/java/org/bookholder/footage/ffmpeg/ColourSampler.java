@@ -30,10 +30,13 @@ final class ColourSampler implements AutoCloseable {
     /** The means of a picture's parts; the array is used again for the next picture. */
     byte[] means(AVFrame frame) {
         SwsContext scaler = reduced.scaler(frame);
-        if (scaler != null) {
-            set(scaler, frame);
-            reduced.reduce(scaler, frame, means);
+        if (scaler == null) {
+            // The next scaler is a new one.
+            kind = null;
+            return means;
         }
+        set(scaler, frame);
+        reduced.reduce(scaler, frame, means);
         return means;
     }
 

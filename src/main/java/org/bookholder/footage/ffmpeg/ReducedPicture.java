@@ -17,7 +17,11 @@ final class ReducedPicture implements AutoCloseable {
     private final BytePointer out;
     private final PointerPointer<BytePointer> planes = new PointerPointer<>(1);
     private final IntPointer stride = new IntPointer(1);
+    private @Nullable Source source;
     private @Nullable SwsContext context;
+
+    /** Pictures that one scaler is for. */
+    private record Source(int width, int height, int form) {}
 
     /**
      * Of one size and form.
@@ -36,12 +40,19 @@ final class ReducedPicture implements AutoCloseable {
         stride.put(0, columns * bytes);
     }
 
-    /** What makes pictures like this one small; null if none can. It is used again as long as pictures are alike. */
-    @Nullable SwsContext scaler(AVFrame frame) {
-        context = swscale.sws_getCachedContext(
-                context, frame.width(), frame.height(), frame.format(), columns, rows, form, method, null, null, (double
-                                [])
-                        null);
+    /**
+     * What makes pictures like this one small; null if none can. It is used again as long as pictures are alike. Whether they are is
+     * compared here: swscale itself would make one anew for each picture whose form implies its range, such as {@code yuvj420p}.
+     */
+    @Nullable
+    SwsContext scaler(AVFrame frame) {
+        Source now = new Source(frame.width(), frame.height(), frame.format());
+        if (!now.equals(source)) {
+            free();
+            source = now;
+            context = swscale.sws_getContext(
+                    now.width(), now.height(), now.form(), columns, rows, form, method, null, null, (double[]) null);
+        }
         return context;
     }
 
@@ -51,11 +62,15 @@ final class ReducedPicture implements AutoCloseable {
         out.position(0).get(into);
     }
 
-    @Override
-    public void close() {
+    private void free() {
         if (context != null) {
             swscale.sws_freeContext(context);
         }
+    }
+
+    @Override
+    public void close() {
+        free();
         out.close();
         planes.close();
         stride.close();
