@@ -116,6 +116,18 @@ final class DeskAwayTest {
         LiveDesk.until(() -> desk.listening() == 1);
     }
 
+    /** As a browser says it that keeps a page for the way back. */
+    @Test
+    void aPageThatIsLeftGivesItsConnectionBack() {
+        LiveDesk.show(browser, desk.address());
+        browser.value("dispatchEvent(new PageTransitionEvent('pagehide', { persisted: true }))");
+        LiveDesk.until(() -> desk.listening() == 0);
+        browser.value("dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true }))");
+        LiveDesk.until(() -> desk.listening() == 1);
+        note("after");
+        browser.until("deskState.model.notes.length === 1");
+    }
+
     @Test
     void aReaderWhoScrollsAwayStaysThereUntilAKeyIsPressed() {
         LiveDesk.show(browser, desk.address());

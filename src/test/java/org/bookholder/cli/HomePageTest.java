@@ -90,6 +90,20 @@ final class HomePageTest {
     }
 
     @Test
+    void aPageThatWasOpenedBehindAnotherIsThereWhenItIsSeen() throws IOException {
+        openTheCourse();
+        browser.beforeThePage("let behind = true; Object.defineProperty(document, 'hidden', { get: () => behind });"
+                + " window.seen = () => { behind = false;"
+                + " return document.dispatchEvent(new Event('visibilitychange')); };");
+        browser.open(String.valueOf(browser.value("location.href")));
+        browser.until("performance.getEntriesByName(new URL('who', location.href).href).length > 0");
+        assertThat(browser.value("homeState.course === undefined")).isEqualTo(true);
+        browser.value("seen()");
+        browser.until("homeState.course?.today");
+        assertThat(browser.errors()).isEmpty();
+    }
+
+    @Test
     void aLessonIsReadWithoutATerminal() throws IOException {
         openTheCourse();
         assertThat(browser.text("#order"))

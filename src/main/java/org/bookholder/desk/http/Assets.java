@@ -19,6 +19,7 @@ final class Assets {
             "home.html",
             "home.css",
             "home.js",
+            "stream.js",
             "homelink.js",
             "today.js",
             "folder.js",

@@ -4,17 +4,13 @@ import { learnZone } from './daytime.js';
 import { enter } from './door.js';
 import { flush, giveUp, givenUp, send, tellWith, waits } from './outbox.js';
 import { ME } from './author.js';
+import { listen, listenWith, listening, stopListening } from './stream.js';
 import { ask } from './wire.js';
 import { aloud, byId, put } from './words.js';
 import { model, takeChange, takeWhole } from './model.js';
 import { ownIsDone } from './seen.js';
 
-/** The program sends a heartbeat every 5 s; after this time without one, the connection counts as lost. */
-const SILENCE = 12_000;
 const NOTICE = 8_000;
-
-/** A page hidden for this long closes its connection: a browser allows six per desk, however many tabs show it. */
-const UNSEEN = 3000;
 
 const HERE = 60_000;
 
@@ -25,17 +21,10 @@ const LOOK = 20;
 /** Acts that change what this browser would undo next. */
 const COUNTED = ['mark', 'note', 'edit', 'say', 'decide', 'bound', 'undo'];
 
-/** Identifies this page: when it opens a new connection, the program closes its previous one. */
-const PAGE = Array.from(crypto.getRandomValues(new Uint32Array(2)), (n) => n.toString(36)).join('');
-
-let stream = null;
 let changed = () => {};
-let heard = 0;
 let lost = '';
 let lostAt = 0;
 let notice = 0;
-let hiding = 0;
-let letIn = false;
 let had = '';
 let home = false;
 
@@ -134,56 +123,33 @@ const again = () => enter((may) => {
     flush().finally(giveUp).finally(() => location.assign(`../${may.running}/`));
     return;
   }
-  letIn = true;
   listen();
 }, say);
 
-function listen() {
-  stream?.close();
-  if (document.hidden) {
-    stream = null;
+function takeState(event) {
+  had = event.lastEventId;
+  const whole = JSON.parse(event.data);
+  if (isAnother(whole)) {
+    // The next lesson of the running order: nothing of the one before may be left on the page.
+    stopListening();
+    giveUp().finally(() => location.reload());
     return;
   }
-  stream = new EventSource(`events?page=${PAGE}`);
-  const here = stream;
-  const on = (name, take) => here.addEventListener(name, (event) => { heard = Date.now(); take(event); });
-  on('whole', (event) => {
-    had = event.lastEventId;
-    const whole = JSON.parse(event.data);
-    if (isAnother(whole)) {
-      // The next lesson of the running order: nothing of the one before may be left on the page.
-      here.close();
-      giveUp().finally(() => location.reload());
-      return;
-    }
-    learnZone(whole.zone);
-    changed(takeWhole(whole));
-    byId('desk').hidden = false;
-    flush();
-  });
-  on('change', (event) => {
-    if (event.lastEventId !== after(had)) {
-      // A message was lost. A new stream begins with the complete state.
-      listen();
-      return;
-    }
-    had = event.lastEventId;
-    changed(takeChange(JSON.parse(event.data)));
-    flush();
-  });
-  on('beat', flush);
-  on('closed', () => say(CLOSED));
-  heard = Date.now();
-  here.onopen = () => {
-    heard = Date.now();
-    if (lost) aloud('The connection is back.');
-    say('');
-  };
-  here.onerror = () => {
-    if (!lost) say(LOST);
-    // A browser does not retry if the answer was not an event stream.
-    if (here.readyState === EventSource.CLOSED) setTimeout(again, 2000);
-  };
+  learnZone(whole.zone);
+  changed(takeWhole(whole));
+  byId('desk').hidden = false;
+  flush();
+}
+
+function takeNext(event) {
+  if (event.lastEventId !== after(had)) {
+    // A message was lost. A new stream begins with the complete state.
+    listen();
+    return;
+  }
+  had = event.lastEventId;
+  changed(takeChange(JSON.parse(event.data)));
+  flush();
 }
 
 /** The program said goodbye; the page goes on looking for it, in case the next lesson begins at the same address. */
@@ -193,27 +159,17 @@ const LOST = 'Connection lost. Reconnecting…';
 const LONG_LOST = `${LOST} If you started another session, open the address in the terminal.`;
 const LONG = 30_000;
 
-function watch() {
-  if (stream && stream.readyState !== EventSource.CLOSED && Date.now() - heard > SILENCE) {
-    if (!lost) say(LOST);
-    listen();
-  }
-  if (lost === LOST && Date.now() - lostAt > LONG) say(LONG_LOST);
-}
+listenWith({
+  events: { whole: takeState, change: takeNext, beat: flush, closed: () => say(CLOSED) },
+  opened() {
+    if (lost) aloud('The connection is back.');
+    say('');
+  },
+  lost() { if (!lost) say(LOST); },
+  again,
+});
 
 // Home goes on while one of its pages is open, also one that is hidden.
 setInterval(() => { if (home) ask('who').catch(() => {}); }, HERE);
-// If a network silently drops everything, a browser reports no error for minutes, for open and new connections alike.
-setInterval(watch, 2000);
-window.addEventListener('online', () => { if (lost && stream) listen(); });
-document.addEventListener('visibilitychange', () => {
-  clearTimeout(hiding);
-  if (document.hidden) hiding = setTimeout(() => { if (stream) listen(); }, UNSEEN);
-  else if (letIn && !stream) listen();
-});
-// A browser keeps a page that was left for the way back, with its connection; six of them, and the next page waits.
-window.addEventListener('pagehide', () => {
-  stream?.close();
-  stream = null;
-});
-window.addEventListener('pageshow', ({ persisted }) => { if (persisted && letIn) listen(); });
+setInterval(() => { if (lost === LOST && Date.now() - lostAt > LONG) say(LONG_LOST); }, 2000);
+window.addEventListener('online', () => { if (lost && listening()) listen(); });
