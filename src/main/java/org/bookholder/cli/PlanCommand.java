@@ -6,6 +6,7 @@ import org.bookholder.app.course.CalendarFile;
 import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.CourseStatus;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.course.Text;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.wording.Cautions;
 import org.jspecify.annotations.Nullable;
@@ -49,7 +50,8 @@ final class PlanCommand implements Callable<Integer> {
         plan.lines().forEach(terminal.out()::println);
         Cautions.brief().forEach(terminal.out()::println);
         if (calendar != null) {
-            CalendarFile.write(calendar, plan, here.clock().instant());
+            long sessions = CalendarFile.write(calendar, plan, here.clock().instant());
+            terminal.out().println("Calendar: " + calendar + " (" + Text.count(sessions, "session") + ")");
         }
         return 0;
     }

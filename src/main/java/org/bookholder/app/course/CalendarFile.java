@@ -24,14 +24,17 @@ public final class CalendarFile {
      * Writes the plan's sessions, whole or not at all.
      *
      * @param now when it is written
+     * @return how many sessions have a day and are in the file
      * @throws ProblemException if no session has a day, if the file is there and is no calendar of this program, or if it can't be
      *     read or written
      */
-    public static void write(Path file, CoursePlan plan, Instant now) throws ProblemException {
+    public static long write(Path file, CoursePlan plan, Instant now) throws ProblemException {
         CourseStatus status = plan.status();
         String title = status.course().title();
-        if (status.plan().sessions().stream()
-                .noneMatch(session -> session.date().isPresent())) {
+        long sessions = status.plan().sessions().stream()
+                .filter(session -> session.date().isPresent())
+                .count();
+        if (sessions == 0) {
             throw new ProblemException(
                     "no session has a day, so there is nothing for a calendar",
                     title,
@@ -48,6 +51,7 @@ public final class CalendarFile {
                             file.toString(),
                             OTHER_NAME));
             new AtomicFiles(Access.SYSTEM_DEFAULT).write(file, text);
+            return sessions;
         } catch (IOException e) {
             throw new ProblemException(
                     "the calendar cannot be written", file.toString(), "name a file in a folder that you may write", e);
