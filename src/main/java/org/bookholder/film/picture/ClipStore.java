@@ -1,18 +1,15 @@
 package org.bookholder.film.picture;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.bookholder.files.DiskProblems;
 import org.bookholder.files.PrivateFiles;
 import org.bookholder.files.UnusedName;
+import org.bookholder.film.plan.Fingerprint;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -42,13 +39,7 @@ public record ClipStore(Path folder) {
                 throw DiskProblems.reading(file, e);
             }
         }
-        try {
-            byte[] sum =
-                    MessageDigest.getInstance("SHA-256").digest(all.toString().getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(sum, 0, 16) + ending;
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return Fingerprint.of(all.toString()) + ending;
     }
 
     /** Where a clip is kept, or would be. */

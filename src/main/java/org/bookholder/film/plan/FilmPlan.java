@@ -1,9 +1,5 @@
 package org.bookholder.film.plan;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.bookholder.script.model.Script;
@@ -77,13 +73,7 @@ public record FilmPlan(FrameRate rate, List<FilmClip> clips, List<PlacedCover> c
      */
     public String fingerprint(Script lesson) {
         // A record's text has all its values.
-        String all = this + "\0" + lesson.title() + "\0" + lesson.elements();
-        try {
-            byte[] sum = MessageDigest.getInstance("SHA-256").digest(all.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(sum, 0, 16);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return Fingerprint.of(this + "\0" + lesson.title() + "\0" + lesson.elements());
     }
 
     /** The first tick of the film that shows a picture. */
