@@ -63,6 +63,11 @@ public record Placement(
         return !time.isBefore(from) && !to.isBefore(time);
     }
 
+    /** Whether that moment of a take lies in the file, and something after it, too. */
+    public boolean holds(int ofTake, StreamTime at) {
+        return take == ofTake && !at.isBefore(from) && at.isBefore(to);
+    }
+
     /** The drift in millionths, for display. */
     public double driftPpm() {
         return drift / 1000.0;

@@ -179,7 +179,7 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
 
     private static List<String> cameras(FilmPlanning planning, int session, Used used) {
         return planning.sources().get(session).cameras().stream()
-                .filter(camera -> camera.shows(used.attempt().take(), used.in()))
+                .filter(camera -> camera.placement().holds(used.attempt().take(), used.in()))
                 .map(camera -> camera.footage().name())
                 .distinct()
                 .toList();
@@ -187,7 +187,7 @@ public record FilmBoard(FilmPlanning planning, boolean lesson, List<Source> sess
 
     private static List<String> sounds(FilmPlanning planning, int session, Used used) {
         return planning.sources().get(session).tracks().stream()
-                .filter(track -> track.has(used.attempt().take(), used.in()))
+                .filter(track -> track.placement().holds(used.attempt().take(), used.in()))
                 .sorted(Comparator.comparing(Track::kind))
                 .map(track -> FilmFootage.name(track.file(), track.kind()))
                 .distinct()

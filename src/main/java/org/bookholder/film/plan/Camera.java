@@ -5,7 +5,6 @@ import org.bookholder.footage.PictureFacts;
 import org.bookholder.footage.Placement;
 import org.bookholder.session.FilmChoices;
 import org.bookholder.timing.FrameRate;
-import org.bookholder.timing.StreamTime;
 
 /**
  * A camera's file that shows a take.
@@ -16,11 +15,6 @@ import org.bookholder.timing.StreamTime;
  * @param point what stays in place when it is framed closer
  */
 public record Camera(Footage footage, PictureFacts picture, Placement placement, FilmChoices.Point point) {
-    /** Whether it shows that moment of a take. */
-    public boolean shows(int take, StreamTime at) {
-        return placement.take() == take && !at.isBefore(placement.from()) && at.isBefore(placement.to());
-    }
-
     /** Whether its pictures come at that rate throughout, so that the number of one gives its time. */
     boolean steadyAt(FrameRate rate) {
         return footage.picture()

@@ -2,7 +2,6 @@ package org.bookholder.film.plan;
 
 import java.nio.file.Path;
 import org.bookholder.footage.Placement;
-import org.bookholder.timing.StreamTime;
 
 /**
  * A file in which a take can be heard.
@@ -16,11 +15,6 @@ public record Track(Path file, Kind kind, Placement placement, boolean wanted) {
     /** One that nobody chose. */
     public Track(Path file, Kind kind, Placement placement) {
         this(file, kind, placement, false);
-    }
-
-    /** Whether it has that moment of a take. */
-    public boolean has(int take, StreamTime at) {
-        return placement.take() == take && !at.isBefore(placement.from()) && at.isBefore(placement.to());
     }
 
     /** What recorded it, the best first. */
