@@ -29,13 +29,7 @@ public final class FilmPlanner {
     private static final StreamTime TITLE = StreamTime.ofSeconds(3);
 
     private final FrameRate rate;
-    private final List<FilmClip> clips = new ArrayList<>();
-    /** For each clip, how close someone wants it. */
-    private final List<FilmChoices.Framing> wishes = new ArrayList<>();
-
-    /** For each clip, whether more than one camera shows its beginning. */
-    private final List<Boolean> several = new ArrayList<>();
-
+    private final List<Planned> planned = new ArrayList<>();
     private final boolean changing;
     private long now;
 
@@ -74,6 +68,18 @@ public final class FilmPlanner {
     public record Wishes(boolean title, boolean cameras) {
         /** Nothing. */
         public static final Wishes NONE = new Wishes(false, false);
+    }
+
+    /**
+     * A clip that is not framed yet.
+     *
+     * @param wish how close someone wants it
+     * @param several whether more than one camera shows its beginning
+     */
+    private record Planned(FilmClip clip, FilmChoices.Framing wish, boolean several) {
+        Optional<Path> file() {
+            return clip.shot().map(Shot::file);
+        }
     }
 
     private FilmPlanner(FrameRate rate, boolean changing) {
@@ -120,10 +126,8 @@ public final class FilmPlanner {
                 false);
     }
 
-    private void add(FilmClip clip, FilmChoices.Framing wish, boolean more) {
-        clips.add(clip);
-        several.add(more);
-        wishes.add(wish);
+    private void add(FilmClip clip, FilmChoices.Framing wish, boolean several) {
+        planned.add(new Planned(clip, wish, several));
         now += clip.frames();
     }
 
@@ -150,9 +154,9 @@ public final class FilmPlanner {
 
     /** The file that shows the clip before; empty if there is none. */
     private Optional<Path> last() {
-        return clips.isEmpty()
+        return planned.isEmpty()
                 ? Optional.empty()
-                : clips.get(clips.size() - 1).shot().map(Shot::file);
+                : planned.get(planned.size() - 1).file();
     }
 
     /** The end of a piece; a remainder of the clip that is too short for one of its own belongs to it. */
@@ -254,30 +258,30 @@ public final class FilmPlanner {
     }
 
     /** Whether two clips are of one camera: files of which one goes on where the other ends count as one. */
-    private boolean sameShot(int first, int then) {
-        Optional<Path> before = clips.get(first).shot().map(Shot::file);
-        Optional<Path> after = clips.get(then).shot().map(Shot::file);
-        boolean choice = several.get(first) || several.get(then);
-        return before.isPresent() && after.isPresent() && (before.equals(after) || !choice);
+    private static boolean sameShot(Planned first, Planned then) {
+        boolean choice = first.several() || then.several();
+        return first.file().isPresent()
+                && then.file().isPresent()
+                && (first.file().equals(then.file()) || !choice);
     }
 
     /** Frames each piece; where one file goes on in the next there is no join to hide, unless someone wants one. */
     private List<FilmClip> framed(PunchIn framing) {
         List<PunchIn.Piece> pieces = new ArrayList<>();
         List<Integer> numbers = new ArrayList<>();
-        for (int i = 0; i < clips.size(); i++) {
-            boolean follows = i > 0 && sameShot(i - 1, i);
-            FilmChoices.Framing wish = wishes.get(i);
-            boolean goesOn = follows && clips.get(i - 1).goesOnIn(clips.get(i));
-            if (!goesOn || wish != FilmChoices.Framing.PLANNED) {
-                pieces.add(new PunchIn.Piece(follows, wish));
+        for (int i = 0; i < planned.size(); i++) {
+            Planned piece = planned.get(i);
+            boolean follows = i > 0 && sameShot(planned.get(i - 1), piece);
+            boolean goesOn = follows && planned.get(i - 1).clip().goesOnIn(piece.clip());
+            if (!goesOn || piece.wish() != FilmChoices.Framing.PLANNED) {
+                pieces.add(new PunchIn.Piece(follows, piece.wish()));
             }
             numbers.add(pieces.size() - 1);
         }
         List<Integer> plan = framing.plan(pieces);
         List<FilmClip> framed = new ArrayList<>();
-        for (int i = 0; i < clips.size(); i++) {
-            framed.add(clips.get(i).framed(plan.get(numbers.get(i))));
+        for (int i = 0; i < planned.size(); i++) {
+            framed.add(planned.get(i).clip().framed(plan.get(numbers.get(i))));
         }
         return framed;
     }
