@@ -17,6 +17,7 @@ import org.bookholder.app.film.FilmText;
 import org.bookholder.delivery.CheckReport;
 import org.bookholder.delivery.CheckText;
 import org.bookholder.delivery.Finding.Grade;
+import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -110,8 +111,7 @@ final class FilmCommand implements Callable<Integer> {
                 enlarge,
                 Optional.ofNullable(profile),
                 !noCheck,
-                title,
-                cameras);
+                new FilmPlanner.Wishes(title, cameras));
         return InterruptibleCommand.run(terminal, "no film was made", stop -> make(request, stop));
     }
 

@@ -20,11 +20,6 @@ import org.bookholder.script.model.Script;
  */
 public record FilmOrder(
         FilmPlan plan, FilmFormat format, Script script, boolean draft, Path wanted, Optional<Path> beginnings) {
-    /** One whose beginning nobody looks at. */
-    public FilmOrder(FilmPlan plan, FilmFormat format, Script script, boolean draft, Path wanted) {
-        this(plan, format, script, draft, wanted, Optional.empty());
-    }
-
     /** The language of its captions, as MP4 names it; "und" if that is not known. */
     String language() {
         try {

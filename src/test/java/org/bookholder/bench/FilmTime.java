@@ -108,7 +108,8 @@ public final class FilmTime {
                 format,
                 Scripts.of("A line."),
                 draft,
-                folder.resolve(draft ? "draft.mp4" : "film.mp4"));
+                folder.resolve(draft ? "draft.mp4" : "film.mp4"),
+                Optional.empty());
         int atOnce = Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
         long begun = System.nanoTime();
         new FilmMaker(order, Optional.empty(), atOnce, part -> {}).make();

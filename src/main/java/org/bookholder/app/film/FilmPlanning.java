@@ -103,8 +103,7 @@ record FilmPlanning(
             remarks.add(Chapter.NONE);
         }
         FilmCovers covers = FilmCovers.of(lesson);
-        FilmPlan bare = FilmPlanner.plan(
-                cut.pieces(), rate, framing, new FilmPlanner.Wishes(request.title(), request.cameras()));
+        FilmPlan bare = FilmPlanner.plan(cut.pieces(), rate, framing, request.wishes());
         FilmPlan plan = bare.covered(CoverPlanner.place(covers.found(), bare, lesson));
         covers.troubles().forEach(trouble -> remarks.add(trouble.getMessage()));
         remarks.addAll(FilmCovers.remarks(plan.covers(), plan));

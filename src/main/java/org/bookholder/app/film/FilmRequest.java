@@ -3,6 +3,7 @@ package org.bookholder.app.film;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
+import org.bookholder.film.plan.FilmPlanner;
 
 /**
  * A request to make a film.
@@ -15,8 +16,7 @@ import java.util.Set;
  * @param enlarge whether the picture may be blown up to the size that the profile asks for
  * @param profile the delivery profile's file; empty for the course's, or the usual one
  * @param check whether a final film is checked, words and all, when it is made
- * @param title whether it begins with a card that says its title
- * @param cameras whether the camera changes at joins, where several show a line
+ * @param wishes what else is wished of the film
  */
 public record FilmRequest(
         Path place,
@@ -27,21 +27,7 @@ public record FilmRequest(
         boolean enlarge,
         Optional<Path> profile,
         boolean check,
-        boolean title,
-        boolean cameras) {
-    /** One without a title, seen by one camera. */
-    public FilmRequest(
-            Path place,
-            Optional<Path> out,
-            boolean draft,
-            Set<Integer> leaveOut,
-            boolean alternate,
-            boolean enlarge,
-            Optional<Path> profile,
-            boolean check) {
-        this(place, out, draft, leaveOut, alternate, enlarge, profile, check, false, false);
-    }
-
+        FilmPlanner.Wishes wishes) {
     /** Copies the set. */
     public FilmRequest {
         leaveOut = Set.copyOf(leaveOut);

@@ -20,6 +20,7 @@ import org.bookholder.app.film.FilmBoardJson;
 import org.bookholder.app.film.FilmDecisions;
 import org.bookholder.app.film.FilmRequest;
 import org.bookholder.desk.ServedSession;
+import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.CompletionLatch;
 import org.bookholder.runtime.stage.Latest;
@@ -113,8 +114,9 @@ final class FilmRoom {
                         false,
                         Optional.empty(),
                         false,
-                        asked.path("title").asBoolean(false),
-                        asked.path("cameras").asBoolean(false)));
+                        new FilmPlanner.Wishes(
+                                asked.path("title").asBoolean(false),
+                                asked.path("cameras").asBoolean(false))));
     }
 
     private ObjectNode shown(FilmBoard board) {

@@ -18,6 +18,7 @@ import org.bookholder.app.jobs.JobResult.Link;
 import org.bookholder.app.jobs.JobResult.Row;
 import org.bookholder.delivery.CheckText;
 import org.bookholder.delivery.Finding;
+import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.problem.ProblemException;
 
 /**
@@ -38,8 +39,7 @@ record FilmWork(WorkPlace place) implements WorkList.Maker {
                 request.on("enlarge"),
                 request.optionalPath("profile"),
                 true,
-                request.on("title"),
-                request.on("cameras"));
+                new FilmPlanner.Wishes(request.on("title"), request.on("cameras")));
         return new Job(
                 "film", film.draft() ? "Draft" : "Film", Names.of(session), true, "no film was made", control -> {
                     for (Path each : FilmPlace.of(session, place.here()).sessions()) {

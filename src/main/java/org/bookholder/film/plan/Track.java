@@ -12,11 +12,6 @@ import org.bookholder.footage.Placement;
  * @param wanted whether someone wants to hear this one
  */
 public record Track(Path file, Kind kind, Placement placement, boolean wanted) {
-    /** One that nobody chose. */
-    public Track(Path file, Kind kind, Placement placement) {
-        this(file, kind, placement, false);
-    }
-
     /** What recorded it, the best first. */
     public enum Kind {
         /** A recorder's file, without a picture. */

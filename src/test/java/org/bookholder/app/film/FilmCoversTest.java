@@ -15,6 +15,7 @@ import org.bookholder.delivery.ProfileForm;
 import org.bookholder.film.FilmReadBack;
 import org.bookholder.film.FilmedReading;
 import org.bookholder.film.NumberedCamera;
+import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.PlacedCover;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.testing.Ffmpeg;
@@ -151,7 +152,7 @@ final class FilmCoversTest {
 
     private FilmResult film(boolean draft, boolean title) throws ProblemException {
         FilmRequest request = new FilmRequest(
-                lesson, Optional.empty(), draft, Set.of(), true, false, Optional.empty(), false, title, false);
+                lesson, Optional.empty(), draft, Set.of(), true, false, Optional.empty(), false, new FilmPlanner.Wishes(title, false));
         return new FilmService(here, request, progress -> {}, Interruption.NONE).make();
     }
 

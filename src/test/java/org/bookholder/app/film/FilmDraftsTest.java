@@ -11,6 +11,7 @@ import java.util.Set;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.film.FilmedReading;
+import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.journal.SessionFolder;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.FilmChange;
@@ -113,7 +114,7 @@ final class FilmDraftsTest {
     }
 
     private static FilmRequest request(Path place) {
-        return new FilmRequest(place, Optional.empty(), true, Set.of(), true, false, Optional.empty(), false);
+        return new FilmRequest(place, Optional.empty(), true, Set.of(), true, false, Optional.empty(), false, FilmPlanner.Wishes.NONE);
     }
 
     private void remark(Remark remark) throws ProblemException {

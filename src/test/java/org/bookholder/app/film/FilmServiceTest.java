@@ -28,6 +28,7 @@ import org.bookholder.film.FilmedReading;
 import org.bookholder.film.NumberedCamera;
 import org.bookholder.film.plan.FilmClip;
 import org.bookholder.film.plan.FilmPlan;
+import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.Shot;
 import org.bookholder.footage.Cameras;
 import org.bookholder.journal.SessionFolder;
@@ -184,7 +185,7 @@ final class FilmServiceTest {
         FilmedReading.write(course.resolve("sessions/first"), lesson.toString());
         FilmedReading.writePickup(course.resolve("sessions/second"), lesson.toString());
         FilmRequest request =
-                new FilmRequest(lesson, Optional.empty(), true, Set.of(), true, false, Optional.of(profile), false);
+                new FilmRequest(lesson, Optional.empty(), true, Set.of(), true, false, Optional.of(profile), false, FilmPlanner.Wishes.NONE);
         FilmResult result = film(request);
         assertThat(result.plan().clips().stream()
                         .map(clip -> clip.firstLine() + "-" + clip.lastLine() + " of " + clip.session()))
@@ -204,7 +205,7 @@ final class FilmServiceTest {
         FilmedReading.match(first, camera, BEFORE, 0);
         FilmedReading.writeAgain(course.resolve("sessions/second"), lesson.toString());
         FilmRequest request =
-                new FilmRequest(lesson, Optional.empty(), true, Set.of(), true, false, Optional.of(profile), false);
+                new FilmRequest(lesson, Optional.empty(), true, Set.of(), true, false, Optional.of(profile), false, FilmPlanner.Wishes.NONE);
         FilmResult result = film(request);
         assertThat(result.plan().clips()).isNotEmpty().allMatch(clip -> clip.session() == 0);
         assertThat(result.remarks())
@@ -223,7 +224,7 @@ final class FilmServiceTest {
         FilmedReading.write(first, lesson.toString());
         FilmedReading.match(first, camera, BEFORE, 0);
         FilmRequest request =
-                new FilmRequest(lesson, Optional.empty(), false, Set.of(), true, false, Optional.of(profile), false);
+                new FilmRequest(lesson, Optional.empty(), false, Set.of(), true, false, Optional.of(profile), false, FilmPlanner.Wishes.NONE);
         assertThatThrownBy(() -> film(request))
                 .isInstanceOf(ProblemException.class)
                 .hasMessageContaining("there is nothing to use for line 6");
@@ -280,7 +281,7 @@ final class FilmServiceTest {
 
     private FilmRequest leavingOut(Integer... lines) {
         return new FilmRequest(
-                session, Optional.empty(), true, Set.of(lines), true, false, Optional.of(profile), false);
+                session, Optional.empty(), true, Set.of(lines), true, false, Optional.of(profile), false, FilmPlanner.Wishes.NONE);
     }
 
     @Test
@@ -379,7 +380,7 @@ final class FilmServiceTest {
     }
 
     private FilmRequest request(Optional<Path> out, boolean draft) {
-        return new FilmRequest(session, out, draft, Set.of(), true, false, Optional.of(profile), false);
+        return new FilmRequest(session, out, draft, Set.of(), true, false, Optional.of(profile), false, FilmPlanner.Wishes.NONE);
     }
 
     private FilmResult film(FilmRequest request) throws ProblemException {

@@ -226,7 +226,7 @@ final class FilmPlannerTest {
         return new FilmPlanner.Sources(
                 List.of(cameras),
                 List.of(cameras).stream()
-                        .map(c -> new Track(c.footage().file(), Kind.CAMERA, c.placement()))
+                        .map(c -> new Track(c.footage().file(), Kind.CAMERA, c.placement(), false))
                         .toList());
     }
 
@@ -248,7 +248,7 @@ final class FilmPlannerTest {
     }
 
     private static Track track(String name, Kind kind, Placement placement) {
-        return new Track(Path.of(name), kind, placement);
+        return new Track(Path.of(name), kind, placement, false);
     }
 
     private static Clip clip(int line, double in, double out) {
