@@ -78,7 +78,9 @@ public final class FilmService {
         FilmPlanning planning = FilmPlanning.of(here, request, place, sessions, onlyNow, stop);
         Path session = sessions.get(sessions.size() - 1).folder().path();
         demand(planning, session);
-        DraftShelf shelf = DraftShelf.of(session, place.lesson().isPresent());
+        Optional<DraftShelf> shelf = request.draft() && request.out().isEmpty()
+                ? Optional.of(DraftShelf.of(session, place.lesson().isPresent()))
+                : Optional.empty();
         FilmMade made = film(
                 new FilmOrder(
                         planning.plan(),
@@ -86,10 +88,10 @@ public final class FilmService {
                         planning.lesson(),
                         request.draft(),
                         wanted(session, planning, shelf),
-                        request.draft() && request.out().isEmpty() ? Optional.of(shelf.folder()) : Optional.empty()),
+                        shelf.map(DraftShelf::folder)),
                 clips(session));
-        if (request.draft() && request.out().isEmpty()) {
-            shelf.keep(made, planning.plan().fingerprint(planning.lesson()));
+        if (shelf.isPresent()) {
+            shelf.get().keep(made, planning.plan().fingerprint(planning.lesson()));
         }
         List<String> remarks = new ArrayList<>(planning.remarks());
         Optional<CheckReport> check = request.check() && !request.draft()
@@ -156,7 +158,7 @@ public final class FilmService {
         }
     }
 
-    private Path wanted(Path session, FilmPlanning planning, DraftShelf shelf) throws ProblemException {
+    private Path wanted(Path session, FilmPlanning planning, Optional<DraftShelf> shelf) throws ProblemException {
         String ending = planning.format().container();
         if (request.out().isPresent()) {
             Path out = request.out().get();
@@ -169,10 +171,10 @@ public final class FilmService {
         Optional<Path> script = planning.script();
         String name = script.map(FileNames::stem)
                 .orElseGet(() -> SessionFolders.plain(planning.lesson().title()));
-        Optional<Path> exports = script.flatMap(CourseReader::around).map(Course::exportsIn);
-        if (request.draft()) {
-            return shelf.folder().resolve(name + DRAFT + "." + ending);
+        if (shelf.isPresent()) {
+            return shelf.get().folder().resolve(name + DRAFT + "." + ending);
         }
+        Optional<Path> exports = script.flatMap(CourseReader::around).map(Course::exportsIn);
         return exports.orElse(session.resolve(FOLDER)).resolve(name + "." + ending);
     }
 
