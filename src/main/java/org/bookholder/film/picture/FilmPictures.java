@@ -37,6 +37,9 @@ public final class FilmPictures implements AutoCloseable {
     private final List<Work> running = new ArrayList<>();
     private long done;
 
+    /** How many of the first clips are known to be in the store. */
+    private int whole;
+
     /** Is told how far the work is, in pictures made, several times a second; may end it by throwing. */
     @FunctionalInterface
     public interface Listener {
@@ -122,14 +125,10 @@ public final class FilmPictures implements AutoCloseable {
 
     /** The names of the first clips that are whole. */
     public List<String> ready() {
-        List<String> ready = new ArrayList<>();
-        for (String name : names) {
-            if (!store.has(name)) {
-                break;
-            }
-            ready.add(name);
+        while (whole < names.size() && store.has(names.get(whole))) {
+            whole++;
         }
-        return ready;
+        return List.copyOf(names.subList(0, whole));
     }
 
     /** How many pictures so many of the first clips have. */
