@@ -9,17 +9,18 @@ import org.bookholder.files.UnusedName;
 import org.bookholder.problem.ProblemException;
 
 /**
- * Shows the beginning of a film while the rest is being made: what is there of it, as a whole film of its own. It is put together
- * anew when there is nearly twice as much, so that all of these together cost about twice what putting the film together costs. They
- * go when the film is there, or is stopped. Confined to one thread.
+ * Shows the beginning of a film while the rest is being made: as much as there is, as a film of its own. A longer one is put together
+ * when there is nearly twice as much, so that all of them together cost about twice what putting the film together costs. They are
+ * removed when the film is there, or when its making is stopped. Confined to one thread.
  */
 final class Beginning implements AutoCloseable {
-    /** The first is shown from so many seconds on. */
+    /** The first has at least so many seconds. */
     private static final double FIRST = 4;
 
+    /** Each next one is at least so many times as long as the one before. */
     private static final double MORE = 1.8;
 
-    /** The ninth is 440 times as long as the first. */
+    /** The ninth has at least 440 seconds; what is made after that is seen with the whole film. */
     private static final int MOST = 9;
 
     private final Path folder;
@@ -56,10 +57,7 @@ final class Beginning implements AutoCloseable {
      */
     void ready(List<Path> clips, long frames) throws ProblemException {
         double seconds = order.plan().rate().length(frames).seconds();
-        if (seconds < next || frames >= order.plan().frames()) {
-            return;
-        }
-        if (made == MOST) {
+        if (seconds < next || frames >= order.plan().frames() || made == MOST) {
             return;
         }
         Path file = file(++made);
