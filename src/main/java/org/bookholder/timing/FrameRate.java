@@ -103,6 +103,11 @@ public record FrameRate(int numerator, int denominator) {
         return (double) numerator / denominator;
     }
 
+    /** The exact rate as a fraction: 25/1, 30000/1001. */
+    public String fraction() {
+        return numerator + "/" + denominator;
+    }
+
     /** The usual name: 25, 29.97. */
     public String label() {
         if (denominator == 1) {

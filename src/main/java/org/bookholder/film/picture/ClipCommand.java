@@ -37,7 +37,7 @@ record ClipCommand(FilmFormat format, boolean quick, String font) {
         List<String> command = new ArrayList<>();
         Optional<Shot> shot = piece.shot();
         if (shot.isPresent() && shot.get().kind() == Shot.Kind.STILL) {
-            command.addAll(List.of("-threads", "1", "-framerate", rate()));
+            command.addAll(List.of("-threads", "1", "-framerate", format.rate().fraction()));
             command.addAll(FfmpegProgram.still(shot.get().file()));
             filters.addAll(new PictureFilter(shot.get(), format, quick).still());
         } else if (shot.isPresent()) {
@@ -52,7 +52,8 @@ record ClipCommand(FilmFormat format, boolean quick, String font) {
                     "-f",
                     "lavfi",
                     "-i",
-                    "color=c=" + CARD + ":s=" + format.width() + "x" + format.height() + ":r=" + rate()));
+                    "color=c=" + CARD + ":s=" + format.width() + "x" + format.height() + ":r="
+                            + format.rate().fraction()));
             filters.add("format=" + format.pixels());
         }
         overlays.forEach(overlay -> filters.add(overlay.filter(font)));
@@ -66,10 +67,6 @@ record ClipCommand(FilmFormat format, boolean quick, String font) {
         command.addAll(List.of("-pix_fmt", format.pixels(), "-threads", "1"));
         command.add(file);
         return command;
-    }
-
-    private String rate() {
-        return format.rate().numerator() + "/" + format.rate().denominator();
     }
 
     /** How many seconds before a clip reading begins. */

@@ -48,7 +48,7 @@ final class PictureFilter {
             filters.add("bwdif=mode=send_frame:deint=all");
         }
         filters.add(number("setpts=PTS-%.6f/TB", lead + (shot.steady() ? 0 : SLACK)));
-        filters.add("fps=" + rate() + ":start_time=0:round=" + (shot.steady() ? "near" : "up"));
+        filters.add("fps=" + format.rate().fraction() + ":start_time=0:round=" + (shot.steady() ? "near" : "up"));
         // The last picture of a file may be shown a little longer than it says, that of the author's own clip as long
         // as it takes.
         filters.add("tpad=stop_mode=clone:stop_duration=" + (shot.kind() == Shot.Kind.CAMERA ? "1" : "36000"));
@@ -158,10 +158,6 @@ final class PictureFilter {
      */
     private static double kept(double full, double part, int point) {
         return (1 - full) / 2 + (full - part) * point / 1000.0;
-    }
-
-    private String rate() {
-        return format.rate().numerator() + "/" + format.rate().denominator();
     }
 
     private static int even(double size) {

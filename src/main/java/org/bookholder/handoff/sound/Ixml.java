@@ -53,7 +53,7 @@ record Ixml(
     }
 
     private void speed(XMLStreamWriter xml) throws XMLStreamException {
-        String frames = timecode.rate().numerator() + "/" + timecode.rate().denominator();
+        String frames = timecode.rate().fraction();
         element(xml, "MASTER_SPEED", frames);
         element(xml, "CURRENT_SPEED", frames);
         element(xml, "TIMECODE_RATE", frames);
