@@ -93,14 +93,20 @@ final class PictureFilter {
 
     /** All of a picture of the author's, never blown up, on the colour of cards. */
     private void whole(List<String> filters) {
-        double shrink = Math.min(
-                1,
-                Math.min(
-                        (double) format.width() / shot.picture().width(),
-                        (double) format.height() / shot.picture().height()));
-        filters.add("scale=" + even(shot.picture().width() * shrink) + ":"
-                + even(shot.picture().height() * shrink) + flags());
+        filters.add(scaled(Math.min(1, fitting())));
         pad(filters);
+    }
+
+    /** The factor with which all of the picture just fits into that of the film. */
+    private double fitting() {
+        return Math.min(
+                (double) format.width() / shot.picture().width(),
+                (double) format.height() / shot.picture().height());
+    }
+
+    private String scaled(double factor) {
+        return "scale=" + even(shot.picture().width() * factor) + ":"
+                + even(shot.picture().height() * factor) + flags();
     }
 
     private String flags() {
@@ -128,11 +134,8 @@ final class PictureFilter {
     private void geometry(List<String> filters) {
         PictureFacts picture = shot.picture();
         FrameFit fit = FrameFit.of(picture, (double) format.width() / format.height());
-        String scale = flags();
         if (fit.barred()) {
-            double shrink =
-                    Math.min((double) format.width() / picture.width(), (double) format.height() / picture.height());
-            filters.add("scale=" + even(picture.width() * shrink) + ":" + even(picture.height() * shrink) + scale);
+            filters.add(scaled(fitting()));
             filters.add("pad=" + format.width() + ":" + format.height() + ":(ow-iw)/2:(oh-ih)/2");
             return;
         }
@@ -146,7 +149,7 @@ final class PictureFilter {
                     kept(fit.height() / picture.height(), height, shot.point().down());
             filters.add(number("crop=w=iw*%.6f:h=ih*%.6f:x=iw*%.6f:y=ih*%.6f", width, height, left, top));
         }
-        filters.add("scale=" + format.width() + ":" + format.height() + scale);
+        filters.add("scale=" + format.width() + ":" + format.height() + flags());
     }
 
     /**
