@@ -1,6 +1,7 @@
 package org.bookholder.delivery;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.bookholder.footage.Film;
 import org.bookholder.timing.StreamTime;
 
@@ -42,6 +43,8 @@ final class FlashChanges {
     private final byte[] directions = new byte[PARTS];
     private final int[] sums = new int[(Film.Viewer.COLUMNS + 1) * (Film.Viewer.ROWS + 1)];
     private long lastChange = NEVER;
+
+    /** The earliest change that counts, of those that are being looked at. */
     private long earliest;
 
     FlashChanges() {
@@ -62,15 +65,16 @@ final class FlashChanges {
         lastChange = at.ticks();
     }
 
-    /** When the changes began that were last found to be {@link #flashing}. */
-    StreamTime since() {
-        return new StreamTime(earliest);
-    }
-
-    /** Whether in some field more than the allowed share has just changed together, each for the {@code least}-th time in a second. */
-    boolean flashing(StreamTime now, int least) {
+    /**
+     * Finds out whether in some field more than the allowed share has just changed together, each for the {@code least}-th time in a
+     * second.
+     *
+     * @return when these changes began; empty if it has not
+     */
+    Optional<StreamTime> flashing(StreamTime now, int least) {
         earliest = now.ticks();
-        return now.ticks() == lastChange && (flashing(now, least, 1) || flashing(now, least, -1));
+        boolean flashing = now.ticks() == lastChange && (flashing(now, least, 1) || flashing(now, least, -1));
+        return flashing ? Optional.of(new StreamTime(earliest)) : Optional.empty();
     }
 
     private boolean flashing(StreamTime now, int least, int direction) {

@@ -45,8 +45,8 @@ final class FlashFinder {
             light.see(part, 0.2126f * r + 0.7152f * g + 0.0722f * b, at);
             reds.see(part, r, g, b, at);
         }
-        Optional<StreamTime> lightNow = since(light.changes(), at, FlashChanges.TOO_MANY);
-        Optional<StreamTime> redNow = since(reds.changes(), at, FlashChanges.TOO_MANY);
+        Optional<StreamTime> lightNow = light.changes().flashing(at, FlashChanges.TOO_MANY);
+        Optional<StreamTime> redNow = reds.changes().flashing(at, FlashChanges.TOO_MANY);
         lightFlashes.see(at, lightNow);
         redFlashes.see(at, redNow);
         if (lightNow.isPresent() || redNow.isPresent()) {
@@ -54,14 +54,10 @@ final class FlashFinder {
         } else {
             longFlashes.see(
                     at,
-                    since(light.changes(), at, FlashChanges.TWO_FLASHES)
-                            .or(() -> since(reds.changes(), at, FlashChanges.TWO_FLASHES)));
+                    light.changes()
+                            .flashing(at, FlashChanges.TWO_FLASHES)
+                            .or(() -> reds.changes().flashing(at, FlashChanges.TWO_FLASHES)));
         }
-    }
-
-    /** When flashes began that are there now. */
-    private static Optional<StreamTime> since(FlashChanges changes, StreamTime now, int least) {
-        return changes.flashing(now, least) ? Optional.of(changes.since()) : Optional.empty();
     }
 
     /** Ends the search. */
