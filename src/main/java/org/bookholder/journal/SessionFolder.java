@@ -25,7 +25,7 @@ import org.bookholder.timing.StreamTime;
  */
 public final class SessionFolder implements AutoCloseable {
     /** A file that SQLite has beside a journal as long as it is open, and after a kill. */
-    private static final String UNCLOSED = "journal.db-wal";
+    private static final String UNCLOSED = SessionFiles.JOURNAL + "-wal";
 
     /** What the copy of a script is called: as Markdown, and as plain text. */
     static final List<String> SCRIPT_COPIES = List.of("script.md", "script.txt");
