@@ -64,20 +64,24 @@ public record DeskElsewhere(DeskCredentials keys) {
     public Optional<JsonNode> ticket(ObjectNode with) throws InterruptedException {
         HttpRequest request = request("ticket")
                 .header("Content-Type", "application/json")
-                .header("Origin", "http://127.0.0.1:" + keys.port())
+                .header("Origin", origin())
                 .POST(HttpRequest.BodyPublishers.ofString(
                         with.put("key", keys.key()).toString()))
                 .build();
         return answer(request).filter(given -> given.hasNonNull("ticket"));
     }
 
-    private String address(String code) {
-        return "http://127.0.0.1:" + keys.port() + "/#" + code;
+    /** The address of its page for whoever has that ticket, or key. */
+    public String address(String code) {
+        return origin() + "/#" + code;
     }
 
     private HttpRequest.Builder request(String path) {
-        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + keys.port() + "/" + path))
-                .timeout(PATIENCE);
+        return HttpRequest.newBuilder(URI.create(origin() + "/" + path)).timeout(PATIENCE);
+    }
+
+    private String origin() {
+        return "http://127.0.0.1:" + keys.port();
     }
 
     private static Optional<JsonNode> answer(HttpRequest request) throws InterruptedException {

@@ -194,7 +194,7 @@ public final class Home implements AutoCloseable {
         return address(server.port(), admission.ticket());
     }
 
-    static String address(int port, String code) {
+    private static String address(int port, String code) {
         return "http://127.0.0.1:" + port + "/#" + code;
     }
 

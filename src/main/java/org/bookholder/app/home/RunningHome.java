@@ -40,12 +40,12 @@ public record RunningHome(DeskElsewhere desk) {
                 asked.put("course", folder.toAbsolutePath().normalize().toString()));
         return desk.ticket(asked)
                 .map(given -> new Shown(
-                        Home.address(desk.keys().port(), given.path("ticket").asText()),
+                        desk.address(given.path("ticket").asText()),
                         given.path("refused").asText("")));
     }
 
     /** The address of its page; whoever has it may use it until that process ends. */
     public String address() {
-        return Home.address(desk.keys().port(), desk.keys().key());
+        return desk.address(desk.keys().key());
     }
 }
