@@ -155,6 +155,11 @@ function onKey(event) {
   event.stopImmediatePropagation();
 }
 
+/** What is chosen for the whole film. */
+const wished = () => ({
+  asShot: byId('film-as-shot').checked, title: byId('film-title').checked, cameras: byId('film-cameras').checked,
+});
+
 /**
  * Asks one thing after another, each about the film as the one before left it.
  *
@@ -167,8 +172,7 @@ function ask(wish, told = () => '') {
     const asked = place;
     const what = typeof wish === 'function' ? wish(lineOf(number)) : wish;
     if (!what) return;
-    const answer = await question('film', { place: asked, asShot: byId('film-as-shot').checked,
-      title: byId('film-title').checked, cameras: byId('film-cameras').checked, ...what });
+    const answer = await question('film', { place: asked, ...wished(), ...what });
     if (asked !== place) return;
     put('film-wrong', answer.trouble ?? '');
     if (answer.trouble) {
@@ -202,14 +206,17 @@ function otherAttempt() {
 
 const frame = () => ask(({ line, used }) => used && { do: 'framing', line, framing: used.scale > 100 ? 'AS_SHOT' : 'CLOSER' });
 
+/** The one in a list after the given one; after the last the first. */
+const oneAfter = (list, now) => list[(list.indexOf(now) + 1) % list.length];
+
 function otherCamera() {
-  ask(({ line, cameras, used }) => cameras.length > 1 && { do: 'camera', line, camera: cameras[(cameras.indexOf(used.camera) + 1) % cameras.length] },
+  ask(({ line, cameras, used }) => cameras.length > 1 && { do: 'camera', line, camera: oneAfter(cameras, used.camera) },
     (before, after) => `Line ${after.line} is shown by ${after.used.camera}.`);
 }
 
 /** Which file is heard is decided for the whole session. */
 function otherSound() {
-  ask(({ line, sounds, used }) => sounds.length > 1 && { do: 'sound', line, sound: sounds[(sounds.indexOf(used.sound) + 1) % sounds.length] },
+  ask(({ line, sounds, used }) => sounds.length > 1 && { do: 'sound', line, sound: oneAfter(sounds, used.sound) },
     (before, after) => `The sound is that of ${after.used.sound}.`);
 }
 
@@ -236,8 +243,7 @@ function hearLine() {
 }
 
 function make(final) {
-  question('work', { kind: 'film', form: { session: place, final, asShot: byId('film-as-shot').checked,
-    title: byId('film-title').checked, cameras: byId('film-cameras').checked, enlarge: byId('film-enlarge').checked } }).then((answer) => {
+  question('work', { kind: 'film', form: { session: place, final, ...wished(), enlarge: byId('film-enlarge').checked } }).then((answer) => {
     put('film-wrong', answer.trouble ?? '');
     if (answer.trouble) return;
     put('film-said', final ? 'The film is being made.' : 'A draft is being made.');

@@ -1,6 +1,6 @@
 // Choosing the point of a camera's picture that stays in place when it is framed closer, on the draft's picture.
 
-import { el } from './words.js';
+import { byId, el } from './words.js';
 
 /** Steps of the arrow keys, in thousandths of the picture. */
 const STEP = 10;
@@ -28,7 +28,7 @@ export function choosePoint(host, { scale, point }, chosen) {
   };
   const end = (keep) => {
     layer.remove();
-    document.getElementById('film-lines').focus();
+    byId('film-lines').focus();
     if (keep) chosen(now);
   };
   layer.addEventListener('click', ({ clientX, clientY }) => {
