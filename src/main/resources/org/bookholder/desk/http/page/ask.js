@@ -5,7 +5,8 @@ import { AWAY, ask, sending } from './wire.js';
 /** A recogniser may have to be loaded first. */
 const PATIENCE = 60_000;
 
-async function answered(path, options) {
+/** Asks at an address; gives the answer, or why there is none in `trouble`. */
+export async function answered(path, options) {
   try {
     const answer = await ask(path, { signal: AbortSignal.timeout(PATIENCE), ...options });
     return answer.ok ? await answer.json() : { trouble: `${await answer.text()}.` };

@@ -1,5 +1,6 @@
 // The desk of a course: its sessions, the pickups of all of them, its board and plan.
 
+import { answered } from './ask.js';
 import { dayButton } from './daybutton.js';
 import { dayOf, learnZone, now, timeOf } from './daytime.js';
 import { enter, request } from './door.js';
@@ -71,10 +72,9 @@ function tell(text, done = false) {
 
 /** Asks the plan of home for something, which is about the course that is open there. */
 async function plan(what) {
-  const answer = await ask('../../ask', sending({ room: 'plan', of: ownName(), ...what })).catch(() => null);
-  if (!answer?.ok) return { trouble: answer ? `${await answer.text()}.` : AWAY };
-  if (what.do !== 'show') await takeIn(await ask('course'));
-  return answer.json();
+  const answer = await answered('../../ask', sending({ room: 'plan', of: ownName(), ...what }));
+  if (!answer.trouble && what.do !== 'show') await takeIn(await ask('course'));
+  return answer;
 }
 
 async function act(action) {
