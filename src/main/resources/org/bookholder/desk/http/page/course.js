@@ -125,11 +125,14 @@ function show() {
   if (course.board) showBoard();
 }
 
+/** The heading of a session's lesson: its number, if it is one of the course, and its title. */
+const headed = ({ number, lesson }) => (number ? `${number} · ${lesson}` : lesson);
+
 function showSessions() {
   const lessons = [...new Map(course.sessions.map((s) => [`${s.number} ${s.lesson}`, s])).values()]
     .sort((a, b) => a.number - b.number || a.lesson.localeCompare(b.lesson));
   const tables = lessons.map((lesson) => el('table', {},
-    el('caption', {}, lesson.number ? `${lesson.number} · ${lesson.lesson}` : lesson.lesson),
+    el('caption', {}, headed(lesson)),
     el('tbody', {},
       el('tr', {}, el('th', { scope: 'col' }, 'Began'), el('th', { scope: 'col', class: 'n' }, 'Takes'),
         el('th', { scope: 'col', class: 'n' }, 'Length'), el('th', { scope: 'col', class: 'n' }, 'Read'),
@@ -227,9 +230,8 @@ function print() {
 
 /** The lines of each lesson below its title. */
 const byLesson = (list) => list.flatMap((one, i) => {
-  const { number, lesson } = one.s;
-  const first = i === 0 || list[i - 1].s.lesson !== lesson || list[i - 1].s.number !== number;
-  return [...(first ? [el('li', { class: 'of-lesson' }, el('h3', {}, number ? `${number} · ${lesson}` : lesson))] : []), item(one, true)];
+  const first = i === 0 || headed(list[i - 1].s) !== headed(one.s);
+  return [...(first ? [el('li', { class: 'of-lesson' }, el('h3', {}, headed(one.s)))] : []), item(one, true)];
 });
 
 /** A line; below its lesson's title that is not said again. */
