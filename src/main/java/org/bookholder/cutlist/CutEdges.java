@@ -18,7 +18,7 @@ final class CutEdges {
     /** A pause that someone has set comes no nearer than this to what else is said around it: its times are not exact. */
     private static final StreamTime GUARD = StreamTime.ofSeconds(0.1);
 
-    /** So much of an attempt stays wherever its ends are set: without any of it the line would count as never read. */
+    /** At least so much of an attempt stays, wherever someone sets its ends: with nothing left, the line would count as never read. */
     private static final StreamTime LEAST = StreamTime.ofSeconds(0.05);
 
     /** The share of a pause that belongs to the line after it, which keeps its breath. */

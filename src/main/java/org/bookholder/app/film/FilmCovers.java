@@ -88,7 +88,7 @@ record FilmCovers(List<CoverPlanner.Found> found, List<ProblemException> trouble
                 if (has > place + SLACK) {
                     remarks.add(String.format(
                             Locale.ROOT,
-                            "%s is %.1f s long, its place from line %d on only %.1f s: the rest is not shown",
+                            "%s is %.1f s long, but its place from line %d on has only %.1f s: the rest is not shown",
                             cover.cover().file(),
                             has,
                             cover.cover().line(),

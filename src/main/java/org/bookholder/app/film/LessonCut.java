@@ -29,11 +29,11 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The cut of a lesson over all its sessions: each line from the last session in which it was read clean, or else the last in
- * which it was read to its end. Of readings that are equally good, those go before that a camera shows.
+ * which it was read to its end. Of equally good readings, one that a camera shows goes first.
  *
  * @param pieces clips and gaps in the lesson's order, with the lesson's own line numbers
  * @param marked lines that are used though they were not read clean
- * @param passedOver lines that a later session has as good, which no camera's file was matched with
+ * @param passedOver lines that were read just as well in a later session, with which no camera's file was matched
  */
 record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver) {
     /** At 130 words a minute, between a slow and a quick reader (common practice). */
@@ -41,7 +41,7 @@ record LessonCut(List<Piece> pieces, List<Mark> marked, List<Integer> passedOver
 
     private static final int NOWHERE = -1;
 
-    /** How good a session is for a line: tried, read to its end or clean; and, less than that, shown by a camera. */
+    /** How well a session has a line: tried, read to its end or clean. A camera that shows it counts less than such a step. */
     private static final int TRIED = 1;
 
     private static final int WHOLE = 2;

@@ -225,7 +225,8 @@ final class FilmRoom {
     private static FilmChange camera(JsonNode asked, FilmBoard.Line line) throws ProblemException {
         String camera = asked.path("camera").asText();
         if (!line.cameras().contains(camera)) {
-            throw new ProblemException("no such camera shows this line", "line " + line.number(), "look again");
+            throw new ProblemException(
+                    "that camera does not show this line", "line " + line.number(), "choose another one");
         }
         return new FilmChange.SeenBy(camera);
     }
@@ -233,7 +234,8 @@ final class FilmRoom {
     private static FilmChange sound(JsonNode asked, FilmBoard.Line line) throws ProblemException {
         String sound = asked.path("sound").asText();
         if (!line.sounds().contains(sound)) {
-            throw new ProblemException("this line cannot be heard there", "line " + line.number(), "look again");
+            throw new ProblemException(
+                    "this line cannot be heard from that file", "line " + line.number(), "choose another one");
         }
         return new FilmChange.HeardFrom(sound);
     }

@@ -146,8 +146,8 @@ final class FilmCoversTest {
         Ffmpeg.make(screen, "-f", "lavfi", "-i", "color=blue:s=320x180:r=30", "-t", "9", "-pix_fmt", "yuv420p");
         assertThat(film(true, false).remarks())
                 .anyMatch(remark -> remark.matches(
-                        "the%20screen\\.mp4 is 9\\.0 s long, its place from line 5 on only 2\\.\\d s: the rest is not"
-                                + " shown"));
+                        "the%20screen\\.mp4 is 9\\.0 s long, but its place from line 5 on has only 2\\.\\d s: the rest is"
+                                + " not shown"));
     }
 
     private FilmResult film(boolean draft, boolean title) throws ProblemException {

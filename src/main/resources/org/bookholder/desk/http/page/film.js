@@ -223,7 +223,7 @@ function otherSound() {
 function startPoint() {
   const line = lineOf(current);
   byId('film-video').pause();
-  put('film-said', 'Click the point that stays in place, or move it with the arrow keys and press Enter. Esc leaves it.');
+  put('film-said', 'Click the point that should stay in place, or move it with the arrow keys and press Enter. Esc leaves it as it was.');
   choosePoint(byId('film-picture'), line.used, (point) => ask({ do: 'point', line: line.line, ...point }));
 }
 

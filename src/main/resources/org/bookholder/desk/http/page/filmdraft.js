@@ -3,7 +3,7 @@
 import { question } from './ask.js';
 import { byId, put, short } from './words.js';
 
-/** How often is asked whether more of it is there, in milliseconds. */
+/** How often the page asks whether there is more of it, in milliseconds. */
 const EVERY = 1500;
 
 /** The beginning that is there so far of the draft that is being made; empty if there is none. */
@@ -40,7 +40,7 @@ export function showDraft(board, place) {
   if (begun) return;
   video.hidden = !draft;
   if (draft) goOn(video, draft.address);
-  put('film-draft-said', !draft ? 'No draft yet. It is made in a small picture, and plays here while it is being made.'
+  put('film-draft-said', !draft ? 'No draft yet. A draft has a small picture, and plays here while it is being made.'
     : draft.fresh ? `The draft, ${short(board.seconds)} long.`
       : 'This draft was made before your last change. Make a draft again: only what changed is made anew.');
 }

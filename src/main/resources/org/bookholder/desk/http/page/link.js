@@ -69,7 +69,7 @@ async function until(so) {
 export async function undo() {
   await counted;
   if (waits()) {
-    warn('Not undone: what you did last is still to be sent.');
+    warn('Not undone: what you did last has not been sent yet.');
     return undefined;
   }
   const last = undoable();

@@ -104,7 +104,7 @@ async function sendAll() {
     queue.shift();
     if (!entry.kept) entry.answer(trouble);
     else late += 1;
-    if (entry.kept && never) refused.push(`${inWords(entry.act)}: ${trouble}`);
+    if (entry.kept && never) refused.push(`${inWords(entry.act)}. ${trouble}`);
     if (entry.kept && !never) entry.later(entry.act);
   }
   if (!late || over) return;
@@ -114,7 +114,7 @@ async function sendAll() {
   aloud(words);
 }
 
-const ofKept = () => (refused.length ? `Of what was kept, ${refused.join(' ')}` : '');
+const ofKept = () => (refused.length ? `Kept, but then refused: ${refused.join(' ')}` : '');
 
 /** The session in which these acts were meant is over: the next page says what was not done. */
 export async function giveUp() {
@@ -130,7 +130,7 @@ function leaveWord() {
   const words = [
     ofKept(),
     undone.length ? `Not done, because that lesson ended first: ${undone.map(inWords).join('; ')}.` : '',
-    unsure.length ? `May not be done, because that lesson ended: ${unsure.map(inWords).join('; ')}.` : '',
+    unsure.length ? `May not have been done, because that lesson ended: ${unsure.map(inWords).join('; ')}.` : '',
     draft() ? `Not sent, because that lesson ended first: ${draft()}.` : '',
   ].filter(Boolean).join(' ');
   sessionStorage.setItem('given up', words);
