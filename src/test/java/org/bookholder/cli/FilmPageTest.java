@@ -11,10 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bookholder.app.session.StoredSession;
-import org.bookholder.delivery.ProfileForm;
 import org.bookholder.film.FilmReadBack;
 import org.bookholder.film.FilmedReading;
-import org.bookholder.film.NumberedCamera;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.session.FilmChoices;
 import org.bookholder.session.SessionState;
@@ -52,24 +50,10 @@ final class FilmPageTest {
         course = Files.createDirectories(folder.resolve("user/noise"));
         Path lesson = Files.writeString(course.resolve("lesson-1.md"), FilmedReading.TEXT);
         Files.writeString(course.resolve("course.yaml"), "title: A course\ndelivery: small.txt\n");
-        Files.writeString(
-                course.resolve("small.txt"),
-                String.join("\n", ProfileForm.lines(ProfileForm.usual()))
-                        .replace("at least 1080", "at least 90")
-                        .replace("500 to 20000", "100 to 20000"));
+        FilmedReading.smallProfile(course.resolve("small.txt"), 90);
         session = course.resolve("sessions/first");
         FilmedReading.writeWithGap(session, lesson.toString());
-        Path camera = NumberedCamera.make(
-                folder.resolve("CAM.MP4"),
-                525,
-                "25",
-                FilmedReading.sound(BEFORE, 21),
-                "-c:v",
-                "libx264",
-                "-preset",
-                "ultrafast",
-                "-c:a",
-                "aac");
+        Path camera = FilmedReading.camera(folder.resolve("CAM.MP4"), BEFORE);
         FilmedReading.match(session, camera, BEFORE, 0);
         page = PageAtHome.start(folder, new FakeEquipment(), Optional.of(course));
         browser = page.show();

@@ -3,11 +3,14 @@ package org.bookholder.film;
 import static org.bookholder.testing.Readings.MORNING;
 import static org.bookholder.testing.Readings.s;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.bookholder.delivery.ProfileForm;
 import org.bookholder.follow.model.Aside;
 import org.bookholder.follow.model.Attempt;
 import org.bookholder.follow.model.Deviation;
@@ -161,6 +164,21 @@ public final class FilmedReading {
             samples[i] = at >= 0 && at < take.length ? take[at] : 0;
         }
         return samples;
+    }
+
+    /** A camera that films the whole reading from so many seconds before the take on, 25 pictures a second, and hears it. */
+    public static Path camera(Path file, double before) {
+        return NumberedCamera.make(
+                file, 525, "25", sound(before, 21), "-c:v", "libx264", "-preset", "ultrafast", "-c:a", "aac");
+    }
+
+    /** Writes a delivery profile for films as small as those of {@link NumberedCamera}; {@code lines} is the least height. */
+    public static Path smallProfile(Path file, int lines) throws IOException {
+        return Files.writeString(
+                file,
+                String.join("\n", ProfileForm.lines(ProfileForm.usual()))
+                        .replace("at least 1080", "at least " + lines)
+                        .replace("500 to 20000", "100 to 20000"));
     }
 
     /**

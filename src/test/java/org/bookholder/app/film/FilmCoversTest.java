@@ -11,10 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
-import org.bookholder.delivery.ProfileForm;
 import org.bookholder.film.FilmReadBack;
 import org.bookholder.film.FilmedReading;
-import org.bookholder.film.NumberedCamera;
 import org.bookholder.film.plan.FilmPlanner;
 import org.bookholder.film.plan.PlacedCover;
 import org.bookholder.problem.ProblemException;
@@ -46,11 +44,7 @@ final class FilmCoversTest {
                         .replace("right behind", "right ![a red field](red.png) behind")
                         .replace("Five comes", "![](the%20screen.mp4) Five comes"));
         Files.writeString(course.resolve("course.yaml"), "title: A course\ndelivery: small.txt\n");
-        Files.writeString(
-                course.resolve("small.txt"),
-                String.join("\n", ProfileForm.lines(ProfileForm.usual()))
-                        .replace("at least 1080", "at least 180")
-                        .replace("500 to 20000", "100 to 20000"));
+        FilmedReading.smallProfile(course.resolve("small.txt"), 180);
         Ffmpeg.make(course.resolve("red.png"), "-f", "lavfi", "-i", "color=red:s=400x300", "-frames:v", "1");
         Ffmpeg.make(
                 course.resolve("the screen.mp4"),
@@ -64,17 +58,7 @@ final class FilmCoversTest {
                 "yuv420p");
         Path session = course.resolve("sessions/first");
         FilmedReading.write(session, lesson.toString());
-        Path camera = NumberedCamera.make(
-                folder.resolve("CAM.MP4"),
-                525,
-                "25",
-                FilmedReading.sound(BEFORE, 21),
-                "-c:v",
-                "libx264",
-                "-preset",
-                "ultrafast",
-                "-c:a",
-                "aac");
+        Path camera = FilmedReading.camera(folder.resolve("CAM.MP4"), BEFORE);
         FilmedReading.match(session, camera, BEFORE, 0);
         here = StoredExamples.here(folder);
     }
@@ -146,13 +130,21 @@ final class FilmCoversTest {
         Ffmpeg.make(screen, "-f", "lavfi", "-i", "color=blue:s=320x180:r=30", "-t", "9", "-pix_fmt", "yuv420p");
         assertThat(film(true, false).remarks())
                 .anyMatch(remark -> remark.matches(
-                        "the%20screen\\.mp4 is 9\\.0 s long, but its place from line 5 on has only 2\\.\\d s: the rest is"
-                                + " not shown"));
+                        "the%20screen\\.mp4 is 9\\.0 s long, but its place from line 5 on has only 2\\.\\d s: the rest"
+                                + " is not shown"));
     }
 
     private FilmResult film(boolean draft, boolean title) throws ProblemException {
         FilmRequest request = new FilmRequest(
-                lesson, Optional.empty(), draft, Set.of(), true, false, Optional.empty(), false, new FilmPlanner.Wishes(title, false));
+                lesson,
+                Optional.empty(),
+                draft,
+                Set.of(),
+                true,
+                false,
+                Optional.empty(),
+                false,
+                new FilmPlanner.Wishes(title, false));
         return new FilmService(here, request, progress -> {}, Interruption.NONE).make();
     }
 

@@ -22,7 +22,6 @@ import org.bookholder.app.environment.OperationInterrupted;
 import org.bookholder.app.session.StoredSession;
 import org.bookholder.delivery.CheckReport;
 import org.bookholder.delivery.Finding.Grade;
-import org.bookholder.delivery.ProfileForm;
 import org.bookholder.film.FilmReadBack;
 import org.bookholder.film.FilmedReading;
 import org.bookholder.film.NumberedCamera;
@@ -86,11 +85,7 @@ final class FilmServiceTest {
     @BeforeEach
     void write() throws ProblemException, IOException {
         session = folder.resolve("session");
-        profile = Files.writeString(
-                folder.resolve("small.txt"),
-                String.join("\n", ProfileForm.lines(ProfileForm.usual()))
-                        .replace("at least 1080", "at least 180")
-                        .replace("500 to 20000", "100 to 20000"));
+        profile = FilmedReading.smallProfile(folder.resolve("small.txt"), 180);
         FilmedReading.write(session, folder.resolve("lesson.md").toString());
         here = StoredExamples.here(folder);
     }
@@ -184,8 +179,7 @@ final class FilmServiceTest {
         Files.writeString(course.resolve("course.yaml"), "title: A course\n");
         FilmedReading.write(course.resolve("sessions/first"), lesson.toString());
         FilmedReading.writePickup(course.resolve("sessions/second"), lesson.toString());
-        FilmRequest request =
-                new FilmRequest(lesson, Optional.empty(), true, Set.of(), true, false, Optional.of(profile), false, FilmPlanner.Wishes.NONE);
+        FilmRequest request = request(lesson, Optional.empty(), true);
         FilmResult result = film(request);
         assertThat(result.plan().clips().stream()
                         .map(clip -> clip.firstLine() + "-" + clip.lastLine() + " of " + clip.session()))
@@ -204,15 +198,14 @@ final class FilmServiceTest {
         FilmedReading.write(first, lesson.toString());
         FilmedReading.match(first, camera, BEFORE, 0);
         FilmedReading.writeAgain(course.resolve("sessions/second"), lesson.toString());
-        FilmRequest request =
-                new FilmRequest(lesson, Optional.empty(), true, Set.of(), true, false, Optional.of(profile), false, FilmPlanner.Wishes.NONE);
+        FilmRequest request = request(lesson, Optional.empty(), true);
         FilmResult result = film(request);
         assertThat(result.plan().clips()).isNotEmpty().allMatch(clip -> clip.session() == 0);
         assertThat(result.remarks())
                 .contains(
                         "Lines 1, 2, 3, 4 and 5 were read well again in a later session, but no camera file is matched"
-                                + " with that session, so the earlier reading is used. Match the camera file if you want"
-                                + " the later one.");
+                            + " with that session, so the earlier reading is used. Match the camera file if you want"
+                            + " the later one.");
     }
 
     @Test
@@ -223,8 +216,7 @@ final class FilmServiceTest {
         Path first = course.resolve("sessions/first");
         FilmedReading.write(first, lesson.toString());
         FilmedReading.match(first, camera, BEFORE, 0);
-        FilmRequest request =
-                new FilmRequest(lesson, Optional.empty(), false, Set.of(), true, false, Optional.of(profile), false, FilmPlanner.Wishes.NONE);
+        FilmRequest request = request(lesson, Optional.empty(), false);
         assertThatThrownBy(() -> film(request))
                 .isInstanceOf(ProblemException.class)
                 .hasMessageContaining("there is nothing to use for line 6");
@@ -280,8 +272,7 @@ final class FilmServiceTest {
     }
 
     private FilmRequest leavingOut(Integer... lines) {
-        return new FilmRequest(
-                session, Optional.empty(), true, Set.of(lines), true, false, Optional.of(profile), false, FilmPlanner.Wishes.NONE);
+        return request(session, Optional.empty(), true, lines);
     }
 
     @Test
@@ -380,7 +371,12 @@ final class FilmServiceTest {
     }
 
     private FilmRequest request(Optional<Path> out, boolean draft) {
-        return new FilmRequest(session, out, draft, Set.of(), true, false, Optional.of(profile), false, FilmPlanner.Wishes.NONE);
+        return request(session, out, draft);
+    }
+
+    private FilmRequest request(Path place, Optional<Path> out, boolean draft, Integer... leaveOut) {
+        return new FilmRequest(
+                place, out, draft, Set.of(leaveOut), true, false, Optional.of(profile), false, FilmPlanner.Wishes.NONE);
     }
 
     private FilmResult film(FilmRequest request) throws ProblemException {
