@@ -18,8 +18,7 @@ import org.openqa.selenium.WebDriverException;
 
 /**
  * A producer at a browser of their own, whose network fails now and then. What they do is chosen by chance; their page writes it
- * down. Confined to the thread in
- * {@link #work}, except for {@link #asked} and {@link #leave}.
+ * down. Confined to the thread in {@link #work}, except for {@link #ask}, {@link #asked}, {@link #leave} and {@link #told}.
  */
 final class Producer implements AutoCloseable {
     private static final String KNOWN = "window.deskState && deskState.model.known";
@@ -56,12 +55,13 @@ final class Producer implements AutoCloseable {
     /** Opens the desk's page. */
     void open(String key, boolean phone) throws IOException {
         browser.size(phone ? 390 : 1440, phone ? 844 : 900);
-        browser.beforeThePage(written());
+        browser.beforeThePage(recorder());
         browser.open("http://localhost:" + network.port() + "/#" + key);
         browser.until(KNOWN);
     }
 
-    private String written() throws IOException {
+    /** The script with which the page writes down what is done on it. */
+    private String recorder() throws IOException {
         try (InputStream script = Producer.class.getResourceAsStream("/bench/page-acts.js")) {
             return new String(Objects.requireNonNull(script).readAllBytes(), StandardCharsets.UTF_8)
                     .replace("SPEED", Double.toString(speed));
@@ -123,19 +123,24 @@ final class Producer implements AutoCloseable {
 
     /** Sends the position to a line, as the reading goes on by itself only in a window. */
     void read(int line) {
-        browser.value("deskState.model.lines.length && document.querySelector(\"[data-line='" + line + "']\").click()");
+        choose(line);
         lead("j", "deskState.model.at.line === " + line);
     }
 
     private static void rest(long nanos) {
-        for (long end = System.nanoTime() + nanos; nanos > 0 && System.nanoTime() < end; ) {
-            LockSupport.parkNanos(end - System.nanoTime());
+        long end = System.nanoTime() + nanos;
+        for (long left = nanos; left > 0; left = end - System.nanoTime()) {
+            LockSupport.parkNanos(left);
         }
     }
 
     private void mark(int line) {
-        browser.value("deskState.model.lines.length && document.querySelector(\"[data-line='" + line + "']\").click()");
+        choose(line);
         browser.press("p");
+    }
+
+    private void choose(int line) {
+        browser.value("deskState.model.lines.length && document.querySelector(\"[data-line='" + line + "']\").click()");
     }
 
     private void markAndUndo(int line) {
@@ -186,8 +191,8 @@ final class Producer implements AutoCloseable {
         String named = key.toString().contentEquals(Keys.ENTER)
                 ? "ENTER"
                 : key.toString().toUpperCase(Locale.ROOT);
-        String answers = "JSON.parse(sessionStorage.getItem('answers') ?? '[]').length";
-        String acts = "JSON.parse(sessionStorage.getItem('acts') ?? '[]').length";
+        String answers = "JSON.parse(" + kept("answers") + ").length";
+        String acts = "JSON.parse(" + kept("acts") + ").length";
         while (true) {
             until("(" + then + ") || document.querySelector('#foot [data-key=" + named + "]')?.disabled === false");
             if (Boolean.TRUE.equals(browser.value("Boolean(" + KNOWN + " && (" + then + "))"))) {
@@ -222,7 +227,12 @@ final class Producer implements AutoCloseable {
 
     /** What the page has written down, as JSON. */
     String written(String kind) {
-        return String.valueOf(browser.value("sessionStorage.getItem('" + kind + "') ?? '[]'"));
+        return String.valueOf(browser.value(kept(kind)));
+    }
+
+    /** The expression for what the page has written down. */
+    private static String kept(String kind) {
+        return "sessionStorage.getItem('" + kind + "') ?? '[]'";
     }
 
     /** Whose acts they are. */
