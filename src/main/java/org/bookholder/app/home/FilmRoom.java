@@ -87,7 +87,7 @@ final class FilmRoom {
         FilmBoard after = board(place, asked);
         if (what.equals("pause") && changesNothing(asked, before, after)) {
             undo(after);
-            after = board(place, asked);
+            return shown(before);
         }
         return shown(after);
     }
