@@ -3,7 +3,6 @@ package org.bookholder.film.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.bookholder.script.model.Cover;
 import org.bookholder.script.model.Script;
@@ -32,11 +31,12 @@ public final class CoverPlanner {
             Cover cover = found.cover();
             int last = cover.lastLine(lesson.elements());
             Optional<StreamTime> from = first(cover, last, times);
-            OptionalInt end = IntStream.iterate(last, line -> line >= cover.line(), line -> line - 1)
-                    .filter(line -> times.end(line).isPresent())
+            Optional<StreamTime> to = IntStream.iterate(last, line -> line >= cover.line(), line -> line - 1)
+                    .mapToObj(times::end)
+                    .flatMap(Optional::stream)
                     .findFirst();
-            if (from.isPresent() && end.isPresent()) {
-                add(placed, found, plan, from.get(), times.end(end.getAsInt()).orElseThrow());
+            if (from.isPresent() && to.isPresent()) {
+                add(placed, found, plan, from.get(), to.get());
             }
         }
         return placed;
@@ -51,8 +51,7 @@ public final class CoverPlanner {
                 .findFirst());
     }
 
-    private static void add(
-            List<PlacedCover> placed, CoverPlanner.Found found, FilmPlan plan, StreamTime from, StreamTime to) {
+    private static void add(List<PlacedCover> placed, Found found, FilmPlan plan, StreamTime from, StreamTime to) {
         long first = plan.rate().nearestFrame(from.ticks());
         long end = Math.min(plan.frames(), plan.rate().nearestFrame(to.ticks()));
         if (!placed.isEmpty()) {
