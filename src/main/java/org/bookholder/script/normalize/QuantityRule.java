@@ -25,7 +25,6 @@ final class QuantityRule implements NormalizationRule {
     private static final Pattern BETWEEN = Pattern.compile("(?i)\\bbetween\\s(?:about\\s|the\\s)?$");
 
     private static final Pattern INCHES = Pattern.compile("(\\s?in\\.|\"|'')" + END);
-    private static final Pattern ENDS = Pattern.compile(END);
 
     /** A fraction without a whole number before it. */
     private static final Pattern PROPER = Pattern.compile("\\d{1,2}/\\d{1,3}|[^\\d\\s]");
@@ -59,8 +58,8 @@ final class QuantityRule implements NormalizationRule {
         SpokenForms between = m.group(3).indexOf('\u00b1') >= 0
                 ? SpokenForms.of("plus or minus")
                 : SpokenForms.of("to", "through", "until").first(m.group(3).equals(" to ") ? 1 : 3);
-        SpokenForms unit = unit(m.group(5), false).first(4);
-        SpokenForms first = unit(m.group(2), NumberWords.isOne(m.group(1)));
+        SpokenForms unit = Units.said(m.group(5), false).first(4);
+        SpokenForms first = Units.said(m.group(2), NumberWords.isOne(m.group(1)));
         SpokenForms named = low.preferred()
                 .then(first.first(2))
                 .then(between)
@@ -71,7 +70,7 @@ final class QuantityRule implements NormalizationRule {
                 .then(between.first(1))
                 .then(high.first(3))
                 .then(unit.first(1)));
-        boolean same = unit(m.group(2), false).equals(unit(m.group(5), false));
+        boolean same = Units.said(m.group(2), false).equals(Units.said(m.group(5), false));
         return same
                 ? low.first(3)
                         .then(between)
@@ -193,8 +192,9 @@ final class QuantityRule implements NormalizationRule {
         if (inches != null && (!inches.group(1).equals("\"") || quotesBefore(text, value.end) % 2 == 0)) {
             return new SpokenSpan(inches.end(), value.forms.then(value.single ? "inch" : "inches", "inch", ""));
         }
-        boolean ends = NormalizationRule.match(ENDS, text, value.end, Math.max(value.end, to)) != null;
-        return value.plain || !ends ? null : new SpokenSpan(value.end, value.forms);
+        return value.plain || !NormalizationRule.endsAt(text, value.end)
+                ? null
+                : new SpokenSpan(value.end, value.forms);
     }
 
     private SpokenForms withUnit(Value value, String written, Matcher unit) {
@@ -216,7 +216,7 @@ final class QuantityRule implements NormalizationRule {
     }
 
     private SpokenForms unitForms(Value value, String written, String symbol) {
-        SpokenForms unit = unit(symbol, value.single);
+        SpokenForms unit = Units.said(symbol, value.single);
         SpokenForms forms = value.forms.then(unit);
         String number = value.plain ? written : "";
         if (symbol.startsWith("°") && symbol.length() > 1) {
@@ -228,19 +228,11 @@ final class QuantityRule implements NormalizationRule {
                     .or(pair.then(unit.first(4)))
                     .or(pair);
         }
-        String one = String.join(" ", unit(symbol, true).first());
+        String one = String.join(" ", Units.said(symbol, true).first());
         SpokenForms parts = value.plain
                 ? partOf(number, one)
                 : value.single ? value.forms.preferred().then("of a", "of an").then(one) : SpokenForms.NONE;
         return parts.isEmpty() ? forms : forms.first(SpokenForms.MOST - 5).or(parts);
-    }
-
-    private static SpokenForms unit(String symbol, boolean single) {
-        Units.Unit unit = Units.of(symbol);
-        if (unit == null) {
-            throw new IllegalArgumentException("symbol (" + symbol + ") must be a known unit");
-        }
-        return unit.forms(single);
     }
 
     private static long quotesBefore(String text, int end) {

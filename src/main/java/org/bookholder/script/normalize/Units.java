@@ -1,5 +1,6 @@
 package org.bookholder.script.normalize;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -12,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 /** Unit symbols and how they are said. */
 final class Units {
     /** How one symbol is said: in the singular, in the plural, and in other ways for either. */
-    record Unit(String one, String many, SpokenForms besides) {
+    private record Unit(String one, String many, SpokenForms besides) {
         SpokenForms forms(boolean single) {
             return SpokenForms.of(single ? one : many).or(besides).or(single ? many : one);
         }
@@ -170,56 +171,65 @@ final class Units {
 
     private Units() {}
 
-    static @Nullable Unit of(String symbol) {
-        return UNITS.get(symbol);
+    /** The unit of a symbol that {@link #SYMBOL} matched. */
+    private static Unit of(String symbol) {
+        Unit unit = UNITS.get(symbol);
+        if (unit == null) {
+            throw new IllegalArgumentException("symbol (" + symbol + ") must be a known unit");
+        }
+        return unit;
+    }
+
+    /** How a unit alone is said; {@code single} if the number before it is exactly one. */
+    static SpokenForms said(String symbol, boolean single) {
+        return of(symbol).forms(single);
     }
 
     private static Map<String, Unit> read() {
         Map<String, Unit> units = new HashMap<>();
         for (String row : TABLE.lines().toList()) {
-            int equals = row.indexOf('=');
-            String[] said = row.substring(equals + 1).split(";", -1);
-            String many = said.length > 1 && !said[1].isEmpty() ? said[1] : said[0] + "s";
-            SpokenForms besides = SpokenForms.NONE;
-            for (int i = 2; i < said.length; i++) {
-                besides = besides.or(said[i]);
-            }
-            if (many.contains(" per ")) {
-                String one = many.substring(many.indexOf(" per ") + 5);
-                besides = besides.or(many.replace(" per ", " " + article(one) + " "));
-            }
-            if (said[0].contains("meter") || said[0].contains("liter")) {
-                besides = besides.or(british(many)).or(british(said[0]));
-            }
-            for (String symbol : row.substring(0, equals).split(" ", -1)) {
-                units.put(symbol.replace('_', ' '), new Unit(said[0], many, besides));
+            String[] parts = row.split("=", -1);
+            for (String symbol : parts[0].split(" ", -1)) {
+                units.put(symbol.replace('_', ' '), unit("", parts[1]));
             }
         }
-        metric(units);
+        // what the table above says of a symbol counts
+        for (String row : METRIC.lines().toList()) {
+            String[] parts = row.split("=", -1);
+            List<String> prefixes = new ArrayList<>(parts.length < 3 ? List.of() : List.of(parts[2].split(", ", -1)));
+            if (!prefixes.remove("-")) {
+                prefixes.add("");
+            }
+            for (String prefix : prefixes) {
+                units.putIfAbsent(prefix + parts[0], unit(PREFIXES.getOrDefault(prefix, ""), parts[1]));
+            }
+        }
         return Map.copyOf(units);
     }
 
-    /** The units of {@link #METRIC} with their prefixes, as far as the table above says nothing else of the symbol. */
-    private static void metric(Map<String, Unit> units) {
-        for (String row : METRIC.lines().toList()) {
-            String[] parts = row.split("=", -1);
-            String[] names = parts[1].split(";", -1);
-            String many = names.length > 1 && !names[1].isEmpty() ? names[1] : names[0] + "s";
-            List<String> prefixes =
-                    parts.length < 3 ? List.of("") : Arrays.asList(("," + parts[2].replace(" ", "")).split(",", -1));
-            for (String prefix : prefixes.contains("-") ? prefixes.subList(2, prefixes.size()) : prefixes) {
-                String name = PREFIXES.getOrDefault(prefix, "");
-                SpokenForms besides = SpokenForms.NONE;
-                for (int i = 2; i < names.length; i++) {
-                    besides = besides.or(name + names[i]);
-                }
-                String all = name + many;
-                if (all.contains("meter") || all.contains("liter")) {
-                    besides = besides.or(british(all)).or(british(name + names[0]));
-                }
-                units.putIfAbsent(prefix + parts[0], new Unit(name + names[0], all, besides));
-            }
+    /**
+     * A unit.
+     *
+     * @param prefix its prefix as said; empty if it has none
+     * @param names "one; many; besides..." of a row of a table
+     */
+    private static Unit unit(String prefix, String names) {
+        List<String> said = Arrays.stream(names.split(";", -1))
+                .map(name -> name.isEmpty() ? "" : prefix + name)
+                .toList();
+        String one = said.get(0);
+        String many = said.size() > 1 && !said.get(1).isEmpty() ? said.get(1) : one + "s";
+        SpokenForms besides = SpokenForms.NONE;
+        for (String other : said.subList(Math.min(2, said.size()), said.size())) {
+            besides = besides.or(other);
         }
+        int per = many.indexOf(" per ");
+        if (per >= 0) {
+            besides = besides.or(many.replace(" per ", " " + article(many.substring(per + 5)) + " "));
+        }
+        return one.contains("meter") || one.contains("liter")
+                ? new Unit(one, many, besides.or(british(many)).or(british(one)))
+                : new Unit(one, many, besides);
     }
 
     private static String british(String name) {
@@ -258,11 +268,7 @@ final class Units {
 
     /** A unit with a power: "square meters", "seconds squared". */
     private static SpokenForms power(String symbol, @Nullable String raised, @Nullable String area, boolean single) {
-        Unit unit = of(symbol);
-        if (unit == null) {
-            throw new IllegalArgumentException("symbol (" + symbol + ") must be a known unit");
-        }
-        SpokenForms forms = unit.forms(single);
+        SpokenForms forms = said(symbol, single);
         boolean cubic = raised != null ? "³3".contains(raised) : area != null && area.startsWith("cu");
         if (raised == null && area == null) {
             return forms;
