@@ -39,9 +39,6 @@ final class AbbreviationRule implements NormalizationRule {
         p.a=per annum;a year;p a
         incl=including;included
         sq=square
-        w/in=within
-        n/a=not applicable;n a
-        a/c=air conditioning;account;a c
         hwy=highway
         blvd=boulevard
         pkwy=parkway
@@ -94,7 +91,6 @@ final class AbbreviationRule implements NormalizationRule {
         sat=saturday
         sun=sunday
         rd=road
-        sq=square
         mt=mount
         ft=fort;foot;feet
         jr=junior
@@ -156,15 +152,12 @@ final class AbbreviationRule implements NormalizationRule {
         ex=example;exercise
         app=appendix
         para=paragraph
-        rm=room
-        apt=apartment
         pp=pages
         ch=chapter
         fig=figure
         figs=figures
         chs=chapters
         vols=volumes
-        secs=sections
         vol=volume
         sec=section
         art=article
@@ -180,7 +173,6 @@ final class AbbreviationRule implements NormalizationRule {
     private static final Pattern WORD = Pattern.compile("([A-Za-z]{1,8}(?:\\.[A-Za-z]{1,3}){0,4})(\\.?)" + END);
     private static final Pattern WITH_SLASH = Pattern.compile("(w/o|w/|b/c|c/o)(?=\\s|$)");
     private static final Pattern DOTTED_LETTERS = Pattern.compile("((?:[A-Za-z]\\.){2,6}[A-Za-z]?)('?s)?(?![A-Za-z])");
-    private static final Pattern ENDS = Pattern.compile(END);
 
     @Override
     public @Nullable SpokenSpan at(String text, int from, int to) {
@@ -192,18 +184,13 @@ final class AbbreviationRule implements NormalizationRule {
         Matcher word = NormalizationRule.match(WORD, text, from, to);
         if (word != null) {
             SpokenForms named = named(word, text, from);
-            if (!named.isEmpty()) {
-                return new SpokenSpan(word.end(), named);
-            }
-        }
-        if (word != null) {
-            SpokenForms forms = word(word, text.substring(word.start(), to));
+            SpokenForms forms = named.isEmpty() ? word(word, text.substring(word.start(), to)) : named;
             if (!forms.isEmpty()) {
                 return new SpokenSpan(word.end(), forms);
             }
         }
         Matcher dotted = NormalizationRule.match(DOTTED_LETTERS, text, from, to);
-        return dotted == null || NormalizationRule.match(ENDS, text, dotted.end(), Math.max(dotted.end(), to)) == null
+        return dotted == null || !NormalizationRule.endsAt(text, dotted.end())
                 ? null
                 : new SpokenSpan(dotted.end(), dottedLetters(dotted));
     }

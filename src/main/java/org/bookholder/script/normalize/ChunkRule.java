@@ -133,8 +133,8 @@ final class ChunkRule {
 
     /** A rate without its number, as behind a power: "m/s". */
     private static SpokenForms rate(String chunk) {
-        Matcher rate = NormalizationRule.match(RATE, chunk, 0, chunk.length());
-        return rate == null || chunk.indexOf('/') < 0 ? SpokenForms.NONE : Units.compound(rate, 1, false);
+        Matcher rate = chunk.indexOf('/') < 0 ? null : NormalizationRule.match(RATE, chunk, 0, chunk.length());
+        return rate == null ? SpokenForms.NONE : Units.compound(rate, 1, false);
     }
 
     /** The beginning of an address or of an option of a command, or a row of stars. */
@@ -153,7 +153,7 @@ final class ChunkRule {
                             : SpokenForms.of("", "dash dash", "double dash", "minus minus"));
         }
         Matcher stars = NormalizationRule.match(STARS, chunk, at, chunk.length());
-        boolean counted = at > 0 && isDigit(chunk, at - 1);
+        boolean counted = isDigit(chunk, at - 1);
         if (stars == null || (stars.end() - at == 1 && !counted)) {
             return null;
         }
@@ -167,11 +167,11 @@ final class ChunkRule {
 
     private SpokenForms word(String chunk, int at, Matcher word) {
         String letters = word.group();
-        if (at > 0 && letters.equals("ish") && isDigit(chunk, at - 1)) {
+        boolean behindDigit = isDigit(chunk, at - 1);
+        if (behindDigit && letters.equals("ish")) {
             return SpokenForms.of("ish");
         }
-        boolean between = at > 0 && isDigit(chunk, at - 1);
-        if (between && letters.equals("x")) {
+        if (behindDigit && letters.equals("x")) {
             return isDigit(chunk, word.end()) ? SpokenForms.of("by", "times", "x") : SpokenForms.of("x", "times");
         }
         SpokenForms forms = LetterForms.of(letters).spoken();

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Quantities of two or three units: "1h 20m", "5 ft 7 in", "5'7\"", "2 lb 3 oz", "01:12:30". */
 final class CompositeRule implements NormalizationRule {
-    /** A unit, as written and as said, with the units that may follow it. */
+    /** A unit, as written (part of a pattern) and as said. */
     private record Part(String symbols, String one, String many) {}
 
     private static final List<Part> PARTS = List.of(
@@ -28,7 +28,6 @@ final class CompositeRule implements NormalizationRule {
 
     private static final Pattern COUNT = Pattern.compile("(\\d{1,3})\\s?");
     private static final Pattern NEXT = Pattern.compile(",?\\s?(?=\\d)");
-    private static final Pattern ENDS = Pattern.compile(END);
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):([0-5]\\d):([0-5]\\d)" + END);
 
     private static final List<Pattern> SYMBOLS = PARTS.stream()
@@ -62,7 +61,7 @@ final class CompositeRule implements NormalizationRule {
             rest = named(second).then("", "and").then(last);
         }
         int end = third == null ? second.end : third.end;
-        if (NormalizationRule.match(ENDS, text, end, Math.max(end, to)) == null) {
+        if (!NormalizationRule.endsAt(text, end)) {
             return null;
         }
         SpokenForms whole = named(first);
@@ -110,8 +109,8 @@ final class CompositeRule implements NormalizationRule {
     }
 
     private SpokenForms clock(Matcher m) {
-        SpokenForms named = count(m.group(1), "hour").then(count(m.group(2), "minute"));
-        SpokenForms seconds = count(m.group(3), "second");
+        SpokenForms named = numbers.count(m.group(1), "hour").then(numbers.count(m.group(2), "minute"));
+        SpokenForms seconds = numbers.count(m.group(3), "second");
         SpokenForms rest = two(m.group(2)).then(two(m.group(3)));
         SpokenForms hour = numbers.cardinal(Integer.parseInt(m.group(1))).preferred();
         SpokenForms bare = two(m.group(1)).then(rest).or(hour.then(rest));
@@ -122,10 +121,5 @@ final class CompositeRule implements NormalizationRule {
         int n = Integer.parseInt(digits);
         SpokenForms said = numbers.cardinal(n).preferred();
         return n < 10 && digits.length() == 2 ? SpokenForms.of("oh", "zero").then(said) : said;
-    }
-
-    private SpokenForms count(String digits, String unit) {
-        int n = Integer.parseInt(digits);
-        return numbers.cardinal(n).preferred().then(n == 1 ? unit : unit + "s");
     }
 }

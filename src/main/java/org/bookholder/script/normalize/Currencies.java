@@ -101,15 +101,14 @@ final class Currencies {
             case "pound" -> code.equals("GBP") ? of(null, "£") : new Said("pound", "pounds", "", "");
             case "euro" -> of(null, "€");
             case "rupee" -> of(null, "₹");
-            default -> new Said(last(one), last(many), minor(currency, code), minor(currency, code) + "s");
+            default -> {
+                String minor = code.equals("CHF") ? "centime" : "cent";
+                yield new Said(last(one), last(many), minor, minor + "s");
+            }
         };
         Said bare = currency.getDefaultFractionDigits() == 0 ? new Said(plain.one, plain.many, "", "") : plain;
         return new Said(
                 bare.one.or(one), bare.many.or(many).or(LetterForms.spell(code)), bare.minorOne, bare.minorMany);
-    }
-
-    private static String minor(Currency currency, String code) {
-        return currency.getDefaultFractionDigits() == 0 ? "" : code.equals("CHF") ? "centime" : "cent";
     }
 
     private static String name(Currency currency, String count) {

@@ -85,7 +85,7 @@ final class DateRule implements NormalizationRule {
         }
         m = NormalizationRule.match(SLASHES, text, from, to);
         if (m != null) {
-            SpokenSpan date = slashes(m, fullYear(m.group(3)));
+            SpokenSpan date = slashes(m, String.valueOf(NumberWords.yearOf(m.group(3))));
             return date == null || m.group(3).length() > 2 ? date : withShortYear(date, m);
         }
         m = NormalizationRule.match(NO_YEAR, text, from, to);
@@ -162,11 +162,6 @@ final class DateRule implements NormalizationRule {
     private @Nullable SpokenSpan slashes(Matcher m, @Nullable String year) {
         int month = Integer.parseInt(m.group(dayFirst ? 2 : 1));
         return heard(m, month, m.group(dayFirst ? 1 : 2), year, dayFirst);
-    }
-
-    /** A year of two digits in the century that POSIX gives it (%y of strptime): 69 to 99 are of the last. */
-    private static String fullYear(String year) {
-        return year.length() > 2 ? year : (Integer.parseInt(year) > 68 ? "19" : "20") + year;
     }
 
     /** "11/17/05" with its year as it is written. */

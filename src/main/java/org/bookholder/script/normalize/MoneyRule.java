@@ -98,8 +98,7 @@ final class MoneyRule implements NormalizationRule {
         Currencies.Said currency = currency(m);
         SpokenForms low = numbers.counted(m.group(4)).first(3);
         SpokenForms high = numbers.counted(m.group(5)).first(3).then(magnitude(m.group(6), m.group(7)));
-        boolean cents = m.group(6) == null && m.group(7) == null && (m.group(4) + m.group(5)).indexOf('.') >= 0;
-        if (cents && m.group(4).indexOf('.') >= 0) {
+        if (m.group(6) == null && m.group(7) == null && m.group(4).indexOf('.') >= 0) {
             return exact(currency, m.group(4), noun)
                     .first(5)
                     .then("to", "through", "")

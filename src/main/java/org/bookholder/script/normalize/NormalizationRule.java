@@ -16,6 +16,9 @@ public interface NormalizationRule {
     /** Part of a pattern: only punctuation follows before the next space, or a dash follows. */
     String END = "(?=[.,;:!?)\\]}\"'\\u2026*_~-]{0,9}(?:\\s|$|[\\u2013\\u2014])|\\u2026|\\.\\.\\.)";
 
+    /** The pattern of {@link #END} by itself. */
+    Pattern ENDS = Pattern.compile(END);
+
     /** Part of a pattern: what may separate the two ends of a range. */
     String TO = "\\s?[-\\u2013]\\s?";
 
@@ -28,6 +31,11 @@ public interface NormalizationRule {
      * @return what was read, or null if it is not of this kind
      */
     @Nullable SpokenSpan at(String text, int from, int to);
+
+    /** Whether only what {@link #END} allows follows from {@code at} on. */
+    static boolean endsAt(String text, int at) {
+        return match(ENDS, text, at, at) != null;
+    }
 
     /** Matches {@code pattern} at {@code from}; look-aheads may see text beyond {@code to}, but it is not read. */
     static @Nullable Matcher match(Pattern pattern, String text, int from, int to) {

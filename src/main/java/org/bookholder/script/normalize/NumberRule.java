@@ -28,8 +28,6 @@ final class NumberRule implements NormalizationRule {
     private static final Pattern SHORT = Pattern.compile("(" + NUMBER + ")(k|K|M|bn|B)" + END);
     private static final Pattern ALONE = Pattern.compile("(" + NUMBER + ")" + END);
 
-    private static final Pattern ENDS = Pattern.compile(END);
-
     private final NumberWords numbers;
     private final ScaleRule scales;
 
@@ -96,16 +94,9 @@ final class NumberRule implements NormalizationRule {
         }
         m = NormalizationRule.match(SHORT_YEAR, text, from, to);
         if (m != null) {
-            return new SpokenSpan(m.end(), numbers.written(m.group(1)).or(numbers.year(century(m.group(1)))));
+            return new SpokenSpan(m.end(), numbers.written(m.group(1)).or(numbers.year(NumberWords.yearOf(m.group(1)))));
         }
-        m = NormalizationRule.match(DECADE, text, from, to);
-        return m != null && ends(text, m.end(), to, true) ? new SpokenSpan(m.end(), decade(m.group(1))) : null;
-    }
-
-    /** A year of two digits in the century that POSIX gives it (%y of strptime). */
-    private static int century(String year) {
-        int n = Integer.parseInt(year);
-        return n > 68 ? 1900 + n : 2000 + n;
+        return decadeAt(text, from, to, true);
     }
 
     /** Whether the second of two years lies behind the first: "1960-80"; with a slash, in the year after: "2011/12". */
@@ -140,11 +131,9 @@ final class NumberRule implements NormalizationRule {
         if (year == null) {
             return forms;
         }
-        SpokenForms years = year.length() == 2
-                ? numbers.written(year)
-                        .preferred()
-                        .or(numbers.year(century(year)).first(2))
-                : numbers.year(Integer.parseInt(year));
+        SpokenForms full = numbers.year(NumberWords.yearOf(year));
+        SpokenForms years =
+                year.length() == 2 ? numbers.written(year).preferred().or(full.first(2)) : full;
         return forms.first(4).then("", "of").then(years);
     }
 
@@ -175,19 +164,22 @@ final class NumberRule implements NormalizationRule {
 
     /** Reads "1980s" or "21st"; if {@code whole} is false, anything may follow. */
     @Nullable SpokenSpan decadeOrOrdinalAt(String text, int from, int to, boolean whole) {
-        Matcher m = NormalizationRule.match(DECADE, text, from, to);
-        if (m != null && ends(text, m.end(), to, whole)) {
-            return new SpokenSpan(m.end(), decade(m.group(1)));
+        SpokenSpan decade = decadeAt(text, from, to, whole);
+        if (decade != null) {
+            return decade;
         }
-        m = NormalizationRule.match(ORDINAL, text, from, to);
-        if (m == null || !ends(text, m.end(), to, whole)) {
+        Matcher m = NormalizationRule.match(ORDINAL, text, from, to);
+        if (m == null || (whole && !NormalizationRule.endsAt(text, m.end()))) {
             return null;
         }
         return new SpokenSpan(m.end(), numbers.ordinal(Long.parseLong(m.group(1).replace(",", ""))));
     }
 
-    private static boolean ends(String text, int at, int to, boolean whole) {
-        return !whole || NormalizationRule.match(ENDS, text, at, Math.max(at, to)) != null;
+    private @Nullable SpokenSpan decadeAt(String text, int from, int to, boolean whole) {
+        Matcher m = NormalizationRule.match(DECADE, text, from, to);
+        return m == null || (whole && !NormalizationRule.endsAt(text, m.end()))
+                ? null
+                : new SpokenSpan(m.end(), decade(m.group(1)));
     }
 
     private SpokenForms decade(String digits) {

@@ -50,6 +50,12 @@ public final class NumberWords {
         return plain.startsWith("one ") ? forms.or("a" + plain.substring(3)) : forms;
     }
 
+    /** A year as written; one of two digits is in the century that POSIX gives it (%y of strptime): 69 to 99 are of the last. */
+    static int yearOf(String written) {
+        int n = Integer.parseInt(written);
+        return written.length() > 2 ? n : n > 68 ? 1900 + n : 2000 + n;
+    }
+
     /** A year, 1 to 9999: "nineteen oh five", "twenty nineteen". */
     public SpokenForms year(int year) {
         SpokenForms forms = SpokenForms.of(words(year, "%spellout-numbering-year"));
@@ -186,6 +192,12 @@ public final class NumberWords {
         }
         return SpokenForms.of(
                 said.toString().replace("_", zero), said.toString().replace("_", otherZero));
+    }
+
+    /** A number with what it counts, which gets an "s" unless it is one: "one minute", "two minutes". */
+    SpokenForms count(String digits, String unit) {
+        int n = Integer.parseInt(digits);
+        return cardinal(n).preferred().then(n == 1 ? unit : unit + "s");
     }
 
     /** Digits of a telephone number in which equal neighbours are said as "double" or "triple". */

@@ -4,7 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Times of day and lengths with colons: "5 pm", "1:59 p.m.", "23:00", "2pm-5pm", "1:01:01", and ratios "16:9". */
+/** Times of day and lengths with colons: "5 pm", "1:59 p.m.", "23:00", "2pm-5pm", "1:30", and ratios "16:9". */
 final class TimeRule implements NormalizationRule {
     private static final String HALF = "([AaPp])\\.?[Mm]\\b\\.?";
     private static final String HOUR = "(\\d{1,2})(?:[:.]([0-5]\\d))?";
@@ -71,10 +71,10 @@ final class TimeRule implements NormalizationRule {
     private static SpokenForms named(Matcher m) {
         boolean twelve =
                 m.group(1).equals("12") && (m.group(2) == null || m.group(2).equals("00"));
-        return !twelve
-                ? SpokenForms.NONE
-                : SpokenForms.of(m.group(3).equalsIgnoreCase("a") ? "midnight" : "noon", "midday")
-                        .first(m.group(3).equalsIgnoreCase("a") ? 1 : 2);
+        if (!twelve) {
+            return SpokenForms.NONE;
+        }
+        return m.group(3).equalsIgnoreCase("a") ? SpokenForms.of("midnight") : SpokenForms.of("noon", "midday");
     }
 
     /** A length that looks like a time of day: "1:30" as a minute or an hour and thirty. */
@@ -82,7 +82,7 @@ final class TimeRule implements NormalizationRule {
         SpokenForms rest = numbers.cardinal(Integer.parseInt(part)).preferred();
         SpokenForms forms = SpokenForms.NONE;
         for (String unit : new String[] {"minute", "hour"}) {
-            SpokenForms first = count(whole, unit);
+            SpokenForms first = numbers.count(whole, unit);
             first = whole.equals("1") ? first.or(Units.article(unit) + " " + unit) : first;
             forms = forms.or(first.then("", "and").then(rest.then("", unit.equals("hour") ? "minutes" : "seconds")));
         }
@@ -136,10 +136,5 @@ final class TimeRule implements NormalizationRule {
             return SpokenForms.SILENT;
         }
         return letter.equalsIgnoreCase("a") ? SpokenForms.of("a m", "am") : SpokenForms.of("p m", "pm");
-    }
-
-    private SpokenForms count(String digits, String unit) {
-        int n = Integer.parseInt(digits);
-        return numbers.cardinal(n).preferred().then(n == 1 ? unit : unit + "s");
     }
 }
