@@ -67,7 +67,8 @@ public final class CourseImport {
      */
     public static Offered look(String name, byte[] bytes, Map<Integer, Set<Integer>> columns) throws ProblemException {
         String plain = plain(name);
-        if (!plain.toLowerCase(Locale.ROOT).matches(".*\\.(?:md|markdown|txt|docx|odt|rtf|pdf|html?)")) {
+        if (!ScriptReader.isDocument(plain)
+                && !plain.toLowerCase(Locale.ROOT).matches(".*\\.(?:md|markdown|txt)")) {
             throw new ProblemException(
                     "this kind of file can't be read as a lesson",
                     name,

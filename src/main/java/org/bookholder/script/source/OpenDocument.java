@@ -4,7 +4,6 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -44,11 +43,6 @@ final class OpenDocument {
             "math:math", "write it in words");
 
     private OpenDocument() {}
-
-    /** Whether a file has the name of an ODT document. */
-    static boolean isNamed(String source) {
-        return source.toLowerCase(Locale.ROOT).endsWith(".odt");
-    }
 
     /** The document's text, and what is not in it. */
     static ConvertedDocument convert(byte[] bytes, String source, Map<Integer, Set<Integer>> chosen)

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -42,11 +41,6 @@ final class PdfDocument {
     private record Row(String text, double size, int page, boolean apart) {}
 
     private PdfDocument() {}
-
-    /** Whether a file has the name of a PDF. */
-    static boolean isNamed(String source) {
-        return source.toLowerCase(Locale.ROOT).endsWith(".pdf");
-    }
 
     /** The document's text, and what is not in it. */
     static ConvertedDocument convert(byte[] bytes, String source) throws ProblemException {

@@ -7,7 +7,6 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -22,9 +21,7 @@ import org.bookholder.script.model.LeftOut;
 final class RichText {
     /** A control word with its number, a character in hexadecimal, a control symbol, a brace, or text. */
     private static final Pattern TOKEN = Pattern.compile(
-            "\\\\([a-zA-Z]{1,32})(-?\\d{1,10})? ?|\\\\'([0-9a-fA-F]{2})|\\\\([^a-zA-Z'])|([{}])|([^\\\\{}\\r"
-                    + "\\n"
-                    + "]{1,4096})");
+            "\\\\([a-zA-Z]{1,32})(-?\\d{1,10})? ?|\\\\'([0-9a-fA-F]{2})|\\\\([^a-zA-Z'])|([{}])|([^\\\\{}\\r\\n]{1,4096})");
 
     /** Characters that no text file may hold: a script that is saved with them could not be read again. */
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}&&[^\n]]");
@@ -60,6 +57,9 @@ final class RichText {
             "revtbl",
             "userprops");
 
+    /** Stands for a group that may be skipped by those who don't know its name; its text is dropped, too. */
+    private static final String UNKNOWN = "unknown";
+
     /** Groups that hold text which is not read, and why. */
     private static final Map<String, String> LEFT_OUT = Map.ofEntries(
             Map.entry("footnote", "notes are not read"),
@@ -85,6 +85,9 @@ final class RichText {
             Map.entry("tab", " "),
             Map.entry("emspace", " "),
             Map.entry("enspace", " "));
+
+    /** In half points, where nothing else is said. */
+    private static final int USUAL_SIZE = 24;
 
     /** What counts inside a group, and ends with it. */
     private record State(boolean bold, boolean italic, int size, String unseen, String part, int skip) {
@@ -120,9 +123,6 @@ final class RichText {
         }
     }
 
-    /** In half points, where nothing else is said. */
-    private static final int USUAL_SIZE = 24;
-
     private final RichTextBody body = new RichTextBody();
     private final List<LeftOut> leftOut = new ArrayList<>();
     private final Deque<State> groups = new ArrayDeque<>();
@@ -134,11 +134,6 @@ final class RichText {
     private boolean destination;
 
     private RichText() {}
-
-    /** Whether a file has the name of rich text. */
-    static boolean isNamed(String source) {
-        return source.toLowerCase(Locale.ROOT).endsWith(".rtf");
-    }
 
     /** The document's text, and what is not in it; which columns of its tables are read as for a DOCX document. */
     static ConvertedDocument convert(byte[] bytes, String source, Map<Integer, Set<Integer>> chosen)
@@ -243,10 +238,9 @@ final class RichText {
     private void word(String name, int number, boolean given) {
         boolean on = !given || number != 0;
         if (SETTINGS.contains(name) || LEFT_OUT.containsKey(name) || isMark(name)) {
-            boolean inside = !now.part.isEmpty();
-            now = inside ? now : now.in(name);
+            now = now.part.isEmpty() ? now.in(name) : now;
         } else if (destination) {
-            now = Set.of("shpinst", "shptxt").contains(name) ? now : now.in("settings");
+            now = name.equals("shpinst") ? now : now.in(UNKNOWN);
         } else if (CHARACTERS.containsKey(name)) {
             add(CHARACTERS.getOrDefault(name, ""));
         } else {
@@ -320,8 +314,6 @@ final class RichText {
     }
 
     private void leave(String what, String why) {
-        if (!what.isBlank()) {
-            leftOut.add(new LeftOut(0, ScriptBuilder.brief(what.strip()), why));
-        }
+        WebDocument.leave(leftOut, what, why);
     }
 }

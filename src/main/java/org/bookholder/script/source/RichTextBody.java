@@ -126,6 +126,11 @@ final class RichTextBody {
                 list.appendChild(block.tagName("li"));
             }
         }
+        begin();
+    }
+
+    /** Begins the next paragraph; its level and how far it is set in stay until {@link #plain}. */
+    private void begin() {
         block = new Element("p");
         mark = "";
         small = false;
@@ -155,9 +160,7 @@ final class RichTextBody {
             row = new Element("tr");
         }
         row.appendChild(block.tagName("td"));
-        block = new Element("p");
-        mark = "";
-        small = false;
+        begin();
     }
 
     /** Ends a row of a table. */

@@ -37,10 +37,12 @@ public final class ScriptReader {
          * ends in .md or .markdown or is that of a document, otherwise plain text.
          */
         public static Format of(String source) {
-            String name = source.toLowerCase(Locale.ROOT);
-            return name.endsWith(".md") || name.endsWith(".markdown") || isDocument(name) ? MARKDOWN : PLAIN_TEXT;
+            return Set.of("md", "markdown").contains(ending(source)) || isDocument(source) ? MARKDOWN : PLAIN_TEXT;
         }
     }
+
+    /** How the names of documents end; {@link #convert(byte[], String, Map)} knows what converts each. */
+    private static final Set<String> DOCUMENTS = Set.of("docx", "odt", "rtf", "pdf", "html", "htm");
 
     private ScriptReader() {}
 
@@ -91,11 +93,13 @@ public final class ScriptReader {
 
     /** Whether a file has the name of a document, from which a script is read but which holds no plain text. */
     public static boolean isDocument(String source) {
-        return WordDocument.isNamed(source)
-                || OpenDocument.isNamed(source)
-                || WebDocument.isNamed(source)
-                || RichText.isNamed(source)
-                || PdfDocument.isNamed(source);
+        return DOCUMENTS.contains(ending(source));
+    }
+
+    /** What follows the last dot of a file's name, in lower case; empty if there is no dot. */
+    private static String ending(String source) {
+        int dot = source.lastIndexOf('.');
+        return dot < 0 ? "" : source.substring(dot + 1).toLowerCase(Locale.ROOT);
     }
 
     /**
@@ -107,21 +111,14 @@ public final class ScriptReader {
      */
     public static ConvertedDocument convert(byte[] bytes, String source, Map<Integer, Set<Integer>> columns)
             throws ProblemException {
-        if (WordDocument.isNamed(source)) {
-            return WordDocument.convert(bytes, source, columns);
-        }
-        if (OpenDocument.isNamed(source)) {
-            return OpenDocument.convert(bytes, source, columns);
-        }
-        if (RichText.isNamed(source)) {
-            return RichText.convert(bytes, source, columns);
-        }
-        if (PdfDocument.isNamed(source)) {
-            return PdfDocument.convert(bytes, source);
-        }
-        return WebDocument.isNamed(source)
-                ? WebDocument.convert(bytes, source, columns)
-                : new ConvertedDocument(SourceText.decode(bytes, source), SourceText.notes(bytes), List.of());
+        return switch (ending(source)) {
+            case "docx" -> WordDocument.convert(bytes, source, columns);
+            case "odt" -> OpenDocument.convert(bytes, source, columns);
+            case "rtf" -> RichText.convert(bytes, source, columns);
+            case "pdf" -> PdfDocument.convert(bytes, source);
+            case "html", "htm" -> WebDocument.convert(bytes, source, columns);
+            default -> new ConvertedDocument(SourceText.decode(bytes, source), SourceText.notes(bytes), List.of());
+        };
     }
 
     /** Whether a problem only says that a script has no words yet. */

@@ -4,7 +4,6 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.bookholder.problem.ProblemException;
@@ -64,12 +63,6 @@ final class WebDocument {
     private WebDocument(Map<Integer, Set<Integer>> chosen, List<LeftOut> leftOut) {
         this.chosen = chosen;
         this.leftOut = leftOut;
-    }
-
-    /** Whether a file has the name of a web page. */
-    static boolean isNamed(String source) {
-        String name = source.toLowerCase(Locale.ROOT);
-        return name.endsWith(".html") || name.endsWith(".htm");
     }
 
     /** The page's text, and what is not in it; which columns of its tables are read as for a DOCX document. */
@@ -248,6 +241,11 @@ final class WebDocument {
     }
 
     private void leave(String what, String why) {
+        leave(leftOut, what, why);
+    }
+
+    /** Notes in {@code leftOut} what of a document is not in its text, unless it is blank. */
+    static void leave(List<LeftOut> leftOut, String what, String why) {
         if (!what.isBlank()) {
             leftOut.add(new LeftOut(0, ScriptBuilder.brief(what.strip()), why));
         }

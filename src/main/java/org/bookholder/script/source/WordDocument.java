@@ -8,7 +8,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Set;
+import java.util.TreeMap;
 import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.xwpf.usermodel.IBodyElement;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
@@ -29,18 +31,13 @@ final class WordDocument {
     private final Map<Integer, Set<Integer>> chosen;
     private final List<DocumentTable> tables = new ArrayList<>();
     private final List<LeftOut> leftOut = new ArrayList<>();
-    /** How many items each list has had, by the list and its level. */
-    private final Map<String, Integer> items = new HashMap<>();
+    /** How many items each list has had on each of its levels. */
+    private final Map<BigInteger, NavigableMap<Integer, Integer>> items = new HashMap<>();
 
     private final ListIndent indent = new ListIndent();
 
     private WordDocument(Map<Integer, Set<Integer>> chosen) {
         this.chosen = chosen;
-    }
-
-    /** Whether a file has the name of a DOCX document. */
-    static boolean isNamed(String source) {
-        return source.toLowerCase(Locale.ROOT).endsWith(".docx");
     }
 
     /**
@@ -123,18 +120,15 @@ final class WordDocument {
         }
         @Nullable BigInteger written = paragraph.getNumIlvl();
         int level = written == null ? 0 : written.intValue();
+        NavigableMap<Integer, Integer> counts = items.computeIfAbsent(list, none -> new TreeMap<>());
         // an item begins the lists below it anew
-        items.keySet().removeIf(key -> key.startsWith(list + "/") && levelOf(key) > level);
+        counts.tailMap(level, false).clear();
         @Nullable String format = paragraph.getNumFmt();
         String spaces = paragraph.getText().isBlank() ? "" : indent.at(level);
         if (format == null || format.equals("bullet") || format.equals("none")) {
             return spaces + "- ";
         }
-        return spaces + items.merge(list + "/" + level, 1, Integer::sum) + ". ";
-    }
-
-    private static int levelOf(String key) {
-        return Integer.parseInt(key.substring(key.indexOf('/') + 1));
+        return spaces + counts.merge(level, 1, Integer::sum) + ". ";
     }
 
     private void item(String content, String mark) {
