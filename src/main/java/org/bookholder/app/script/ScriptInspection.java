@@ -84,7 +84,7 @@ public record ScriptInspection(
      */
     public static ScriptInspection of(String text, String source, KnownWords words) throws ProblemException {
         ExplainedScript read = ScriptReader.explain(text, source, Format.of(source));
-        boolean english = read.script().settings().language().startsWith("en");
+        boolean english = read.script().settings().english();
         Optional<String> unheard = words.missing(read.script());
         return words.use(vocabulary -> of(read, vocabulary.filter(any -> english), unheard));
     }

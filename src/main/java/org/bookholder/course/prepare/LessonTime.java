@@ -57,7 +57,7 @@ public record LessonTime(
                         ? OptionalDouble.of(
                                 RunningTime.of(words, ownPace.getAsDouble()).seconds())
                         : OptionalDouble.empty(),
-                script.settings().language().startsWith("en") ? Optional.of(Readability.of(script)) : Optional.empty(),
+                script.settings().english() ? Optional.of(Readability.of(script)) : Optional.empty(),
                 HardStretches.in(script, vocabulary));
     }
 

@@ -49,6 +49,11 @@ public record ScriptSettings(
         this(targetPace, PaceSource.SCRIPT, language, lineBreaks, contractions);
     }
 
+    /** Whether the script is in English, for which the program knows more rules than for other languages. */
+    public boolean english() {
+        return language.startsWith("en");
+    }
+
     /** The same settings with another target pace. */
     public ScriptSettings paced(int words, PaceSource source) {
         return new ScriptSettings(words, source, language, lineBreaks, contractions);

@@ -38,7 +38,7 @@ public final class Typesetter {
 
     /** Sets the script in rows that fit the geometry's column. */
     public static Layout set(Script script, Geometry geometry, TextMeasure measure) {
-        boolean english = script.settings().language().startsWith("en");
+        boolean english = script.settings().english();
         Typesetter setter = new Typesetter(geometry, measure, english);
         boolean asWritten = script.settings().lineBreaks() == LineBreaks.AS_WRITTEN;
         List<Piece> block = new ArrayList<>();
