@@ -5,7 +5,6 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.script.model.AgeingFact;
-import org.bookholder.script.model.ScriptElement;
 import org.bookholder.script.model.ScriptLine;
 
 /** Collects the facts of a script that must be checked again some day. */
@@ -25,16 +24,15 @@ final class AgeingFacts {
     }
 
     /**
-     * Assigns each new fact to the first line after line {@code before} that contains it.
+     * Assigns each new fact to the first of these lines that contains it.
      *
+     * @param added the lines that the source line holds
      * @param last number of the script's last line
      */
-    void place(List<ScriptElement> elements, int before, int last) {
+    void place(List<ScriptLine> added, int last) {
         for (AgeingFact fact : ofThisLine) {
-            int line = elements.stream()
-                    .filter(ScriptLine.class::isInstance)
-                    .map(ScriptLine.class::cast)
-                    .filter(l -> l.number() > before && l.text().contains(fact.text()))
+            int line = added.stream()
+                    .filter(l -> l.text().contains(fact.text()))
                     .mapToInt(ScriptLine::number)
                     .findFirst()
                     .orElse(Math.max(1, last));

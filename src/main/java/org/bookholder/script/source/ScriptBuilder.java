@@ -59,7 +59,7 @@ final class ScriptBuilder {
     ScriptBuilder(String source, ScriptSettings settings, Speakers speakers) {
         this.source = source;
         this.speakers = speakers;
-        this.english = settings.language().startsWith("en");
+        this.english = settings.english();
         this.lineBreaks = settings.lineBreaks();
         this.sentences = new SentenceSplitter(settings.language());
         this.splitter = new WordSplitter(TextNormalizer.of(settings.language()));
@@ -123,28 +123,25 @@ final class ScriptBuilder {
 
     private void take(SourceLine source) {
         int at = source.number();
-        Speakers.@Nullable Label bracketed = speakers.bracketedAt(source.text().plain());
         MarkedSourceLine text = source.text();
-        StageRemarks parts = StageRemarks.of(
-                bracketed == null
-                        ? text
-                        : text.part(bracketed.end(), text.text().length()),
-                at);
-        leftOut.addAll(parts.leftOut());
-        Speakers.@Nullable Label label =
-                bracketed != null ? bracketed : speakers.at(parts.spoken().plain());
+        Speakers.@Nullable Label label = speakers.bracketedAt(text.plain());
+        StageRemarks parts;
         if (label != null) {
-            parts = bracketed != null ? parts : parts.behind(label.end());
+            parts = StageRemarks.of(text.part(label.end(), text.text().length()), at);
+        } else {
+            parts = StageRemarks.of(text, at);
+            label = speakers.at(parts.spoken().plain());
+            parts = label == null ? parts : parts.behind(label.end());
+        }
+        leftOut.addAll(parts.leftOut());
+        if (label != null) {
             speaker(label, at);
         }
-        String spoken = parts.spoken().text();
-        if (othersSpeak()) {
-            addDirection(spoken, at, false);
+        if (othersSpeak() || parts.spoken().text().isEmpty()) {
+            addDirection(parts.spoken().text(), at, false);
             parts.remarks().forEach(remark -> addDirection(remark.text(), at, false));
-        } else if (!spoken.isEmpty()) {
-            sentences(parts, source);
         } else {
-            parts.remarks().forEach(remark -> addDirection(remark.text(), at, false));
+            sentences(parts, source);
         }
     }
 
@@ -169,34 +166,29 @@ final class ScriptBuilder {
     private void sentences(StageRemarks parts, SourceLine source) {
         MarkedSourceLine text = parts.spoken();
         List<StageRemarks.Remark> remarks = new ArrayList<>(parts.remarks());
-        int before = lines;
+        List<ScriptLine> added = new ArrayList<>();
         for (Sentence sentence : split(text)) {
             while (!remarks.isEmpty() && remarks.get(0).at() < sentence.end()) {
                 addDirection(remarks.remove(0).text(), source.number(), false);
             }
             List<ScriptWord> words = new ArrayList<>(sentence.words());
-            if (source.mark() != null && lines == before) {
+            if (source.mark() != null && added.isEmpty()) {
                 words.set(0, source.mark().before(words.get(0), readings(source.mark())));
             }
-            elements.add(new ScriptLine(++lines, words, paragraph, source.number()));
+            ScriptLine line = new ScriptLine(++lines, words, paragraph, source.number());
+            elements.add(line);
+            added.add(line);
             spoken += words.size();
             inParagraph++;
         }
         if (spoken > ScriptLimits.MOST_WORDS) {
             problem("the script is too long (over 60,000 words)", source.number(), "split it into lessons");
         }
-        facts.place(elements, before, lines);
-        covers.settle(
-                source.number(),
-                elements.stream()
-                        .filter(ScriptLine.class::isInstance)
-                        .map(ScriptLine.class::cast)
-                        .filter(line -> line.number() > before)
-                        .toList(),
-                this::words);
-        if (lines == before && text.text().codePoints().anyMatch(c -> c > 0x2fff)) {
+        facts.place(added, lines);
+        covers.settle(source.number(), added, this::words);
+        if (added.isEmpty() && text.text().codePoints().anyMatch(c -> c > 0x2fff)) {
             addDirection(text.text(), source.number(), false);
-        } else if (lines == before) {
+        } else if (added.isEmpty()) {
             leaveOut(text.text(), "it has nothing to say", source.number());
         }
         remarks.forEach(remark -> addDirection(remark.text(), source.number(), false));

@@ -102,7 +102,7 @@ final class Speakers {
     private boolean mayBe(Matcher label) {
         boolean colon = label.group("mark").equals(":");
         boolean capital = Character.isUpperCase(label.group("name").codePointAt(0));
-        return capital ? colon || isNamed(label) : colon && isNamed(label);
+        return (capital && colon) || ((capital || colon) && isNamed(label));
     }
 
     private static boolean isPart(Matcher label) {
@@ -165,17 +165,12 @@ final class Speakers {
     }
 
     private boolean isSpeaker(Matcher label) {
-        String name = key(label.group("name"));
-        if (!mayBe(label) || isNamed(label)) {
-            return mayBe(label);
-        }
-        return label.group("mark").equals(":")
-                && counts.containsKey(name)
-                && (shouted.contains(name) || counts.size() > 1);
+        return mayBe(label) && (isNamed(label) || isRepeated(label));
     }
 
-    /** The names, in lower case. */
-    List<String> names() {
-        return counts.keySet().stream().sorted().toList();
+    /** Whether the name stands before several lines, and either in capitals or with other speakers beside it. */
+    private boolean isRepeated(Matcher label) {
+        String name = key(label.group("name"));
+        return counts.containsKey(name) && (shouted.contains(name) || counts.size() > 1);
     }
 }
