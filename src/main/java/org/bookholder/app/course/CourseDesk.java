@@ -90,7 +90,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
 
     @Override
     public synchronized Standing now() throws ProblemException {
-        return now((sessions, all) -> {});
+        return now(SessionCache.Progress.NONE);
     }
 
     private Standing now(SessionCache.Progress progress) throws ProblemException {
@@ -109,7 +109,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
      * @throws ProblemException if the course cannot be read as it is
      */
     public synchronized Optional<CourseOverview> overview() throws ProblemException {
-        return overview((sessions, all) -> {});
+        return overview(SessionCache.Progress.NONE);
     }
 
     /** The same; {@code progress} is told before a session is read. */

@@ -27,10 +27,10 @@ import org.bookholder.session.SessionState;
 public final class CourseJson {
     private static final int NAME_BYTES = 8;
 
-    private final ObjectNode json = JsonNodeFactory.instance.objectNode();
     /** How a session stands that another process has open. */
     static final String READ_ELSEWHERE = "being read now";
 
+    private final ObjectNode json = JsonNodeFactory.instance.objectNode();
     private final ArrayNode sessions = JsonNodeFactory.instance.arrayNode();
 
     CourseJson(String title, ZoneId zone) {

@@ -56,6 +56,9 @@ public final class SessionCache {
     /** Told of the progress while sessions are read, which takes seconds if there are hundreds. */
     @FunctionalInterface
     public interface Progress {
+        /** Tells nobody. */
+        Progress NONE = (sessions, all) -> {};
+
         /** So many of the sessions are known. */
         void known(int sessions, int all);
     }
@@ -73,7 +76,7 @@ public final class SessionCache {
 
     /** The current state of all sessions. */
     public List<Kept> all() throws ProblemException {
-        return all((sessions, all) -> {});
+        return all(Progress.NONE);
     }
 
     /** The same; {@code progress} is told before a session is read. */

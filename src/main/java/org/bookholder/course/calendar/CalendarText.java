@@ -8,7 +8,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,7 +24,6 @@ import net.fortuna.ical4j.model.property.Description;
 import net.fortuna.ical4j.model.property.DtEnd;
 import net.fortuna.ical4j.model.property.DtStamp;
 import net.fortuna.ical4j.model.property.DtStart;
-import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.Sequence;
 import net.fortuna.ical4j.model.property.Summary;
 import net.fortuna.ical4j.model.property.Trigger;
@@ -89,8 +87,9 @@ final class CalendarText {
         try {
             Calendar calendar = new CalendarBuilder().build(new StringReader(text));
             boolean own = calendar.getProperty(Property.PRODID)
-                    .map(maker -> ((ProdId) maker).getValue().equals(MAKER))
-                    .orElse(false);
+                    .map(Property::getValue)
+                    .orElse("")
+                    .equals(MAKER);
             if (!own) {
                 return Optional.empty();
             }
@@ -112,17 +111,12 @@ final class CalendarText {
                         .orElse("0")),
                 instant(event, Property.DTSTART),
                 instant(event, Property.DTEND),
-                Arrays.stream(event.getProperty(LESSONS)
-                                .map(Property::getValue)
-                                .orElse("")
-                                .split("\n", -1))
+                value(event, LESSONS)
+                        .lines()
                         .filter(name -> !name.isEmpty())
                         .toList(),
                 value(event, Property.DESCRIPTION),
-                event.getProperty(Property.STATUS)
-                        .map(Property::getValue)
-                        .orElse("")
-                        .equals("CANCELLED"));
+                value(event, Property.STATUS).equals("CANCELLED"));
     }
 
     private static String value(VEvent event, String name) {

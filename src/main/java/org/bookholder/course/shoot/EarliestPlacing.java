@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,9 +31,13 @@ final class EarliestPlacing {
     private final SessionCapacities rooms;
     private final List<RecordingTask> works;
 
+    /** No placing of all tasks needs fewer sessions. */
+    private final int fewest;
+
     private EarliestPlacing(SessionCapacities rooms, List<RecordingTask> works) {
         this.rooms = rooms;
         this.works = works;
+        this.fewest = rooms.fewest(works);
     }
 
     /** Places tasks, given in the order in which they are to be recorded. */
@@ -45,7 +50,6 @@ final class EarliestPlacing {
 
     /** The same, or what is better in any of many orders: every way of placing all tasks is the first fit of some order. */
     private Assignment shuffled(Assignment known, BitSet open) {
-        int fewest = rooms.fewest(works);
         Random random = new Random(SEED);
         List<RecordingTask> order = new ArrayList<>(works);
         Assignment best = known;
@@ -60,11 +64,11 @@ final class EarliestPlacing {
     }
 
     private Assignment best(BitSet open) {
-        List<Assignment> ways = new ArrayList<>(List.of(inOrder(open), firstFit(works, open)));
-        ways.add(firstFit(longestFirst(), open));
-        ways.add(fullest(open));
         // The first of equal ones.
-        return ways.stream().filter(this::keepsParts).min(BETTER).orElseThrow();
+        return Stream.of(inOrder(open), firstFit(works, open), firstFit(longestFirst(), open), fullest(open))
+                .filter(this::keepsParts)
+                .min(BETTER)
+                .orElseThrow();
     }
 
     /** Whether the parts of each lesson come in their order, from day to day. */
@@ -82,7 +86,6 @@ final class EarliestPlacing {
     /** The same or a better placing that leaves out days, the emptiest first, as long as that costs nothing. */
     private Assignment spared(Assignment known, BitSet open) {
         Assignment best = known;
-        int fewest = rooms.fewest(works);
         boolean spared = true;
         while (spared && best.used() > fewest) {
             spared = false;

@@ -64,8 +64,7 @@ final class SessionKnapsack {
         return minutes(works(all, room, reading));
     }
 
-    /** Their total reading in minutes. */
-    int minutes(BitSet works) {
+    private int minutes(BitSet works) {
         return works.stream().map(i -> minutes[i]).sum();
     }
 
