@@ -74,6 +74,16 @@ public final class Frame {
         return rows.get(Objects.checkIndex(index, rowCount));
     }
 
+    /** How far above the first visible row that is read the rows before it reach, as a direction or speaker; 0 without any. */
+    public double shownBefore() {
+        for (int i = 0; i < rowCount; i++) {
+            if (rows.get(i).row().isRead()) {
+                return rows.get(i).middle() - rows.get(0).middle();
+            }
+        }
+        return 0;
+    }
+
     /** Opacity of the rows, 0 to 1; less than 1 during a long jump and under a page. */
     public double textLight() {
         return textLight;

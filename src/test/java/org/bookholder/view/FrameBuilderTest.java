@@ -68,6 +68,14 @@ final class FrameBuilderTest {
         }
     }
 
+    /** The opening stands above it. */
+    @Test
+    void aSpeakerIsShownBeforeTheFirstLine() {
+        Frame view = shown(SampleState.of(Scripts.of("> HOST", "Welcome.")));
+        assertThat(view.shownBefore()).isGreaterThan(view.geometry().small());
+        assertThat(shown(SampleState.of(Scripts.of("Welcome."))).shownBefore()).isZero();
+    }
+
     @Test
     void containsOnlyVisibleRows() {
         Frame view = shown(lesson);

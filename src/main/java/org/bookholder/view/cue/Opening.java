@@ -76,8 +76,9 @@ public final class Opening {
         title = state.script().title();
         length = String.format(
                 Locale.ROOT,
-                "%d lines  ·  %s at %d words a minute",
+                "%d %s  ·  %s at %d words a minute",
                 state.lines().count(),
+                state.lines().count() == 1 ? "line" : "lines",
                 Readouts.minutes(seconds),
                 target);
     }

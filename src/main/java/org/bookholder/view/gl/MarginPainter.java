@@ -46,7 +46,7 @@ final class MarginPainter {
                 reed(view.reed().get(), geometry, light);
             }
         }
-        opening.paint(view.opening(), geometry, light * view.opening().light(), room.headLeftEnd(view));
+        opening.paint(view, light * view.opening().light(), room.headLeftEnd(view));
         if (view.thread().isPresent()) {
             thread(view.thread().get(), geometry);
         }

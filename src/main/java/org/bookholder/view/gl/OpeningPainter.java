@@ -1,17 +1,18 @@
 package org.bookholder.view.gl;
 
 import java.util.List;
+import org.bookholder.view.Frame;
 import org.bookholder.view.cue.Opening;
 import org.bookholder.view.cue.Palette;
 import org.bookholder.view.layout.Face;
 import org.bookholder.view.layout.Geometry;
 
-/** Draws title, length and sound above the first row of the lesson, as many of them as there is room for. */
+/** Draws title, length and sound above the first row of the lesson and what is shown before it, as many as there is room for. */
 final class OpeningPainter {
     /** Distance of rows, in multiples of their size. */
     private static final double ROW = 1.4;
 
-    /** Distance from the upper edge of the row being read to the lowest row, in multiples of its size. */
+    /** Distance from the upper edge of the row below to the lowest row, in multiples of its size. */
     private static final double CLEAR = 0.75;
 
     private static final double TITLE = 1.2;
@@ -28,12 +29,14 @@ final class OpeningPainter {
     }
 
     /** Draws the opening; where it is as high as the head, to the right of {@code headEnd}. */
-    void paint(Opening opening, Geometry geometry, double light, double headEnd) {
+    void paint(Frame view, double light, double headEnd) {
         if (light <= 0) {
             return;
         }
+        Opening opening = view.opening();
+        Geometry geometry = view.geometry();
         double small = geometry.small();
-        double y = geometry.eyeLine() - 0.5 * geometry.pitch() - CLEAR * small;
+        double y = geometry.eyeLine() - view.shownBefore() - 0.5 * geometry.pitch() - CLEAR * small;
         double x = left(y, geometry, headEnd);
         double beside = x + labels.length(opening.length(), Face.FIGURE, small) + 2 * small;
         if (beside + soundLength(opening, small) <= geometry.fieldRight()) {

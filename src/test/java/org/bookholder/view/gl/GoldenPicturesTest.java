@@ -11,6 +11,7 @@ import org.bookholder.session.CountIn;
 import org.bookholder.session.PickupRound;
 import org.bookholder.session.SessionState;
 import org.bookholder.testing.Needs;
+import org.bookholder.testing.Scripts;
 import org.bookholder.timing.StreamTime;
 import org.bookholder.view.SampleState;
 import org.bookholder.view.input.Action;
@@ -54,6 +55,14 @@ final class GoldenPicturesTest {
         try (ReadingWindow window = window(SampleState.lesson(), USUAL, 1920, 1080)) {
             window.act(Action.KEYS);
             GoldenPicture.check("keys", window.snapshot(SampleState.lesson().state()));
+        }
+    }
+
+    @Test
+    void theOpeningStandsAboveTheFirstSpeaker() throws ProblemException, IOException {
+        SampleState start = SampleState.of(Scripts.of("> HOST", "Welcome to the bakery."));
+        try (ReadingWindow window = window(start, USUAL, 1920, 1080)) {
+            GoldenPicture.check("speaker-first", window.snapshot(start.state()));
         }
     }
 
