@@ -4,16 +4,16 @@ import { chooseDay } from './onday.js';
 import { byId, el, said } from './words.js';
 
 /**
- * The button.
+ * The button, with a space before it that is gone where the button begins a row.
  *
  * @param lesson its number and title
  * @param ask asks the plan for something; gives its answer, or why there is none in `trouble`
  * @param tell says what came of it: a sentence, and whether it was done
  */
-export const dayButton = (lesson, ask, tell) => el('button', {
+export const dayButton = (lesson, ask, tell) => el('span', { class: 'day-place' }, ' ', el('button', {
   type: 'button', class: 'quiet day-button', id: `day-${lesson.number}`, 'aria-haspopup': 'dialog',
   'aria-label': `Put ${lesson.title} on a recording day`, onclick: () => offer(lesson, ask, tell),
-}, 'Day…');
+}, 'Day…'));
 
 async function offer({ number, title }, ask, tell) {
   const plan = await ask({ do: 'show' });
