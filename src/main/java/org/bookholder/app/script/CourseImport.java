@@ -67,8 +67,7 @@ public final class CourseImport {
      */
     public static Offered look(String name, byte[] bytes, Map<Integer, Set<Integer>> columns) throws ProblemException {
         String plain = plain(name);
-        if (!ScriptReader.isDocument(plain)
-                && !plain.toLowerCase(Locale.ROOT).matches(".*\\.(?:md|markdown|txt)")) {
+        if (!ScriptReader.isDocument(plain) && !plain.toLowerCase(Locale.ROOT).matches(".*\\.(?:md|markdown|txt)")) {
             throw new ProblemException(
                     "this kind of file can't be read as a lesson",
                     name,

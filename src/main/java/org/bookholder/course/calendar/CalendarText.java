@@ -111,10 +111,7 @@ final class CalendarText {
                         .orElse("0")),
                 instant(event, Property.DTSTART),
                 instant(event, Property.DTEND),
-                value(event, LESSONS)
-                        .lines()
-                        .filter(name -> !name.isEmpty())
-                        .toList(),
+                value(event, LESSONS).lines().filter(name -> !name.isEmpty()).toList(),
                 value(event, Property.DESCRIPTION),
                 value(event, Property.STATUS).equals("CANCELLED"));
     }

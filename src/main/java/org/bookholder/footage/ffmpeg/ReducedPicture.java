@@ -44,8 +44,7 @@ final class ReducedPicture implements AutoCloseable {
      * What makes pictures like this one small; null if none can. It is used again as long as pictures are alike. Whether they are is
      * compared here: swscale itself would make one anew for each picture whose form implies its range, such as {@code yuvj420p}.
      */
-    @Nullable
-    SwsContext scaler(AVFrame frame) {
+    @Nullable SwsContext scaler(AVFrame frame) {
         Source now = new Source(frame.width(), frame.height(), frame.format());
         if (!now.equals(source)) {
             free();

@@ -94,7 +94,8 @@ final class NumberRule implements NormalizationRule {
         }
         m = NormalizationRule.match(SHORT_YEAR, text, from, to);
         if (m != null) {
-            return new SpokenSpan(m.end(), numbers.written(m.group(1)).or(numbers.year(NumberWords.yearOf(m.group(1)))));
+            return new SpokenSpan(
+                    m.end(), numbers.written(m.group(1)).or(numbers.year(NumberWords.yearOf(m.group(1)))));
         }
         return decadeAt(text, from, to, true);
     }

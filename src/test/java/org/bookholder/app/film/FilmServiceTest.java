@@ -204,8 +204,8 @@ final class FilmServiceTest {
         assertThat(result.remarks())
                 .contains(
                         "Lines 1, 2, 3, 4 and 5 were read well again in a later session, but no camera file is matched"
-                            + " with that session, so the earlier reading is used. Match the camera file if you want"
-                            + " the later one.");
+                                + " with that session, so the earlier reading is used. Match the camera file if you want"
+                                + " the later one.");
     }
 
     @Test
