@@ -31,12 +31,14 @@ public final class CourseReader {
     private final Path folder;
     private final CourseSettings settings;
     private final boolean leavesOut;
+    private final LessonScripts.Source scripts;
     private final List<UnreadableLesson> unreadable = new ArrayList<>();
 
-    private CourseReader(Path folder, CourseSettings settings, boolean leavesOut) {
+    private CourseReader(Path folder, CourseSettings settings, boolean leavesOut, LessonScripts.Source scripts) {
         this.folder = folder;
         this.settings = settings;
         this.leavesOut = leavesOut;
+        this.scripts = scripts;
     }
 
     /**
@@ -46,7 +48,7 @@ public final class CourseReader {
      *     in {@code course.yaml} or in a script must be fixed
      */
     public static Course read(Path folder) throws ProblemException {
-        return read(folder, false);
+        return read(folder, false, ScriptReader::read);
     }
 
     /**
@@ -54,10 +56,17 @@ public final class CourseReader {
      * if none can be read.
      */
     public static Course readable(Path folder) throws ProblemException {
-        return read(folder, true);
+        return read(folder, true, ScriptReader::read);
     }
 
-    private static Course read(Path folder, boolean leavesOut) throws ProblemException {
+    /** The same for those who look at a course again and again. */
+    public static Course readable(Path folder, LessonScripts scripts) throws ProblemException {
+        Course course = read(folder, true, scripts::read);
+        scripts.keep(course.lessons());
+        return course;
+    }
+
+    private static Course read(Path folder, boolean leavesOut, LessonScripts.Source scripts) throws ProblemException {
         if (!Files.isDirectory(folder)) {
             boolean there = Files.exists(folder);
             throw new ProblemException(
@@ -66,7 +75,7 @@ public final class CourseReader {
                     "name the folder with the course's scripts");
         }
         CourseSettings settings = CourseSettings.read(folder);
-        return new CourseReader(folder, settings, leavesOut).course();
+        return new CourseReader(folder, settings, leavesOut, scripts).course();
     }
 
     /**
@@ -171,7 +180,7 @@ public final class CourseReader {
         int number = lessons.size() + unreadable.size() + 1;
         Script script;
         try {
-            script = ScriptReader.read(file);
+            script = scripts.read(file);
         } catch (ProblemException e) {
             if (!leavesOut) {
                 throw e;

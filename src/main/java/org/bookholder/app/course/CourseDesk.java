@@ -20,8 +20,11 @@ import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Lesson;
+import org.bookholder.course.LessonScripts;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.course.board.LessonState;
+import org.bookholder.course.shoot.ChosenDays;
+import org.bookholder.course.shoot.PlanCache;
 import org.bookholder.desk.DeskCourse;
 import org.bookholder.desk.ServedSession;
 import org.bookholder.desk.SessionDirectory;
@@ -30,7 +33,8 @@ import org.bookholder.problem.ProblemException;
 
 /**
  * The desk of a course: its sessions, which can be opened one by one, its board and its plan. Everything is recomputed
- * whenever something on disk has changed. Safe for use by several threads.
+ * whenever something on disk has changed; but a script is parsed, and a plan made, only when it would come out differently. Safe for use
+ * by several threads.
  */
 public final class CourseDesk implements SessionDirectory, DeskCourse, AutoCloseable {
     private static final JsonMapper MAPPER = new JsonMapper();
@@ -39,6 +43,8 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
     private final Path folder;
     private final boolean course;
     private final SessionCache states;
+    private final LessonScripts scripts = new LessonScripts();
+    private final PlanCache plans = new PlanCache(ChosenDays::plan);
     private final EditMarks marks;
     private final ReviewSessions reviews;
     private Standing standing = new Standing("", "");
@@ -62,7 +68,7 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
 
     /** The folders of the sessions that it shows, sorted by time. */
     public synchronized List<Path> shown() throws ProblemException {
-        List<Lesson> lessons = course ? CourseReader.readable(folder).lessons() : List.of();
+        List<Lesson> lessons = course ? CourseReader.readable(folder, scripts).lessons() : List.of();
         return recorded(states.all()).stream()
                 .filter(session -> !course || lesson(lessons, session).isPresent())
                 .map(RecordedSession::folder)
@@ -214,14 +220,14 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
     }
 
     private CourseJson ofCourse(List<RecordedSession> recorded) throws ProblemException {
-        Course known = new TargetPaces(here, DayService.SOLE_PRESENTER).aimed(CourseReader.readable(folder));
+        Course known = new TargetPaces(here, DayService.SOLE_PRESENTER).aimed(CourseReader.readable(folder, scripts));
         Map<Lesson, List<RecordedSession>> byLesson = new HashMap<>();
         for (RecordedSession session : recorded) {
             lesson(known.lessons(), session)
                     .ifPresent(lesson -> byLesson.computeIfAbsent(lesson, none -> new ArrayList<>())
                             .add(session));
         }
-        CourseStatus view = CourseStatus.of(known, new CourseSessions(byLesson, List.of()), here);
+        CourseStatus view = CourseStatus.of(known, new CourseSessions(byLesson, List.of()), here, plans::plan);
         overview = Optional.of(new CourseOverview(view, byLesson));
         CourseJson json = new CourseJson(known.title(), here.zone());
         json.board(view, here.zone());

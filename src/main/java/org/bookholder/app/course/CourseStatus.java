@@ -16,6 +16,7 @@ import org.bookholder.course.board.BoardReader;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.edit.EditTasks;
 import org.bookholder.course.shoot.ChosenDays;
+import org.bookholder.course.shoot.PlanCache;
 import org.bookholder.course.shoot.RecordingBacklog;
 import org.bookholder.course.shoot.SessionPlan;
 import org.bookholder.course.shoot.Terms;
@@ -34,16 +35,21 @@ public record CourseStatus(
         Board board, RecordingBacklog works, SessionPlan plan, Terms terms, List<String> unreadable) {
     public static CourseStatus read(Path folder, Environment here) throws ProblemException {
         Course course = new TargetPaces(here, DayService.SOLE_PRESENTER).aimed(CourseReader.readable(folder));
-        return of(course, CourseSessions.of(course.lessons(), course.sessions(), here), here);
+        return of(course, CourseSessions.of(course.lessons(), course.sessions(), here), here, ChosenDays::plan);
     }
 
-    /** The state of a course whose sessions are known already, its scripts with the paces at which they are to be read. */
-    static CourseStatus of(Course course, CourseSessions sessions, Environment here) throws ProblemException {
+    /**
+     * The state of a course whose sessions are known already, its scripts with the paces at which they are to be read.
+     *
+     * @param planner makes the plan
+     */
+    static CourseStatus of(Course course, CourseSessions sessions, Environment here, PlanCache.Planner planner)
+            throws ProblemException {
         LocalDate today = here.today();
         Board board = BoardReader.read(course, sessions.byLesson(), today);
         RecordingBacklog works = RecordingBacklog.of(board);
         Terms terms = Terms.of(BreakLimits.of(here), course.shooting().setUp());
-        SessionPlan plan = ChosenDays.plan(works.works(), course.shooting(), terms, today);
+        SessionPlan plan = planner.plan(works.works(), course.shooting(), terms, today);
         List<String> unreadable = new ArrayList<>(course.why());
         unreadable.addAll(sessions.unreadable());
         return new CourseStatus(board.planned(plan::day), works, plan, terms, unreadable);

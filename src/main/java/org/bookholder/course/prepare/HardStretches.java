@@ -37,9 +37,10 @@ public final class HardStretches {
 
     /** Short words that nobody stumbles over. */
     private static final Set<String> LIGHT = Set.of("""
-            a an the of to in on at by for from with and or but so as if is are was were be it its i you he she we they
-            my your his her our their this that these those not no do does did has have had will would can could up out
-            there then than when what which who where""".split("\\s+"));
+        a an the of to in on at by for from with and or but so as if is are was were be it its i you he she we they
+        my your his her our their this that these those not no do does did has have had will would can could up out
+        there then than when what which who where\
+        """.split("\\s+"));
 
     private final Script script;
     private final List<HardStretch> found = new ArrayList<>();
@@ -59,6 +60,12 @@ public final class HardStretches {
         vocabulary.ifPresent(stretches::lookForUnknown);
         stretches.found.sort(Comparator.comparingInt(HardStretch::line));
         return List.copyOf(stretches.found);
+    }
+
+    /** How many stretches of a script are hard to say, for each hundred words. Words that a recogniser does not know don't count. */
+    public static double perHundredWords(Script script) {
+        int words = script.spokenWords();
+        return words == 0 ? 0 : 100.0 * in(script, Optional.empty()).size() / words;
     }
 
     private void look(ScriptLine line) {

@@ -65,9 +65,4 @@ public record LessonTime(
     public double likelySeconds() {
         return ownSeconds.orElse(seconds);
     }
-
-    /** Hard stretches for each hundred words. */
-    public double hardness() {
-        return words == 0 ? 0 : 100.0 * hard.size() / words;
-    }
 }

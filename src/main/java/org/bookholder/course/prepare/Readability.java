@@ -1,6 +1,7 @@
 package org.bookholder.course.prepare;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.model.ScriptLine;
 import org.bookholder.script.model.ScriptSettings.LineBreaks;
@@ -15,6 +16,8 @@ import org.bookholder.script.pronounce.Sounding;
  * @param syllables 1 or more
  */
 public record Readability(int words, int sentences, int syllables) {
+    private static final Pattern SENTENCE_END = Pattern.compile(".*[.!?:\\u2026][\"'\\u201d\\u2019)\\]]*");
+
     /** Checks the counts. */
     public Readability {
         if (words < 1 || sentences < 1 || syllables < 1) {
@@ -55,8 +58,7 @@ public record Readability(int words, int sentences, int syllables) {
     }
 
     private static boolean endsSentence(ScriptWord word) {
-        return word.written().matches(".*[.!?:\\u2026][\"'\\u201d\\u2019)\\]]*")
-                && !word.plain().endsWith(".");
+        return SENTENCE_END.matcher(word.written()).matches() && !word.plain().endsWith(".");
     }
 
     /** Flesch reading ease: 60 to 70 is standard writing, ages 13 to 15; 90 to 100 the end of primary school. */

@@ -3,7 +3,6 @@ package org.bookholder.course.shoot;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.Shooting;
@@ -11,7 +10,7 @@ import org.bookholder.course.Text;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.LessonState;
 import org.bookholder.course.board.Recording;
-import org.bookholder.course.prepare.LessonTime;
+import org.bookholder.course.prepare.HardStretches;
 
 /**
  * What is left to record of a course, and how long that takes in front of the camera.
@@ -61,9 +60,7 @@ public record RecordingBacklog(List<RecordingTask> works, double ratio, String r
                         ? Text.count(recording.pickups().size(), "pickup")
                         : "what is missing of it";
         long minutes = Math.max(1, Math.round(Math.ceil(state.seconds() * words / all * ratio / SECONDS_PER_MINUTE)));
-        double hardness = LessonTime.of(
-                        lesson.number(), lesson.name(), lesson.script(), OptionalDouble.empty(), Optional.empty())
-                .hardness();
+        double hardness = HardStretches.perHundredWords(lesson.script());
         return new RecordingTask(lesson.number(), lesson.name(), what, Duration.ofMinutes(minutes), hardness);
     }
 

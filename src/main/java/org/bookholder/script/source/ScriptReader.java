@@ -54,7 +54,7 @@ public final class ScriptReader {
      *     it or a part of it is larger than {@link ScriptLimits} allows, or it contains nothing to speak
      */
     public static Script read(Path file) throws ProblemException {
-        return parse(text(file), file.toString(), Format.of(file.toString()));
+        return parse(SourceText.bytes(file), file.toString());
     }
 
     /**
@@ -65,6 +65,11 @@ public final class ScriptReader {
      */
     public static Script parse(String text, String source, Format format) throws ProblemException {
         return explain(text, source, format).script();
+    }
+
+    /** The script in a file's bytes, as {@link #read(Path)} reads it. */
+    public static Script parse(byte[] bytes, String source) throws ProblemException {
+        return parse(convert(bytes, source, Map.of()).text(), source, Format.of(source));
     }
 
     /** The same, together with what of the text is neither spoken nor shown. */
