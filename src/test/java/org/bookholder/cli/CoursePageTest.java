@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -134,6 +135,16 @@ final class CoursePageTest {
         browser.until("document.querySelector('[data-lesson=\"2-hub\"]').getAttribute('aria-pressed') === 'false'");
         assertThat(board()).contains("2-hub: recording, edit, export, check");
         assertThat(browser.value("document.querySelector('#undo').disabled")).isEqualTo(true);
+    }
+
+    @Test
+    void anAddressWithAKeyOpensTheViewThatItNames() {
+        browser.open("about:blank");
+        browser.open(desk.address().replace("#", "?view=board#"));
+        browser.until("window.courseState && courseState() && !document.querySelector('#board').hidden");
+        assertThat(browser.value("location.search + location.hash")).isEqualTo("?view=board");
+        assertThat(browser.value("[...document.fonts].map(font => font.display)"))
+                .isEqualTo(List.of("swap", "swap"));
     }
 
     @Test

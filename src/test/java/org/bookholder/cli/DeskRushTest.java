@@ -26,6 +26,12 @@ final class DeskRushTest {
     private static final String AWAY = "(window.there = window.fetch, window.fetch = (path, options) =>"
             + " path === 'act' ? Promise.reject(new TypeError('away')) : window.there(path, options))";
 
+    /** Requests for acts are refused. */
+    private static final String REFUSED =
+            "(window.there = window.fetch, window.fetch = (path, options) => path === 'act'"
+                    + " ? Promise.resolve(new Response('somebody else has changed it', { status: 409 }))"
+                    + " : window.there(path, options))";
+
     @TempDir
     private Path folder;
 
@@ -58,6 +64,36 @@ final class DeskRushTest {
                 .as("the line that was meant")
                 .isEqualTo(4);
         assertThat(desk.state().takes().held()).as("a hold is refused aloud").isFalse();
+    }
+
+    /** What is shown for a while is over at once here; the page's clock is moved by hand. */
+    @Test
+    void aRefusedUndoStaysUntilItWasRead() throws IOException {
+        browser.value("(window.timer = setTimeout, window.setTimeout = (f, ms) => timer(f, ms === 8000 ? 0 : ms))");
+        browser.value("(window.ahead = 0, window.now = Date.now, Date.now = () => window.now() + ahead)");
+        browser.press("p");
+        browser.until("deskState.model.notes.length === 1 && deskState.model.people.undo");
+        String refused = "Not done: somebody else has changed it.";
+        browser.value(REFUSED);
+        browser.press("u");
+        browser.until("document.querySelector('#link').textContent === '" + refused + "'");
+        desk.reads(9);
+        browser.until("deskState.model.at.line === 9");
+        assertThat(browser.text("#link")).isEqualTo(refused);
+        assertThat(browser.seriousFaults()).isEmpty();
+        browser.click("#link-close");
+        browser.until("document.querySelector('#link').textContent === ''");
+
+        browser.press("u");
+        browser.until("document.querySelector('#link').textContent === '" + refused + "'");
+        browser.value("(window.fetch = window.there)");
+        browser.press("h");
+        until(() -> desk.state().takes().held());
+        assertThat(browser.text("#link")).as("too soon to have been read").isEqualTo(refused);
+        browser.value("(window.ahead = 9000)");
+        browser.press("h");
+        until(() -> !desk.state().takes().held());
+        browser.until("document.querySelector('#link').textContent === ''");
     }
 
     @Test

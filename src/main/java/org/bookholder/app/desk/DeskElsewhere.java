@@ -22,8 +22,9 @@ import org.bookholder.desk.DeskCredentials;
  * A desk that another process of this user has open on this machine.
  *
  * @param keys its port and keys, which only their owner can read
+ * @param client asks it; one for all questions, as each client has a thread of its own
  */
-public record DeskElsewhere(DeskCredentials keys) {
+public record DeskElsewhere(DeskCredentials keys, HttpClient client) {
     private static final JsonMapper MAPPER = new JsonMapper();
     private static final Duration PATIENCE = Duration.ofSeconds(3);
 
@@ -32,7 +33,9 @@ public record DeskElsewhere(DeskCredentials keys) {
      * before it is sent the key.
      */
     public static Optional<DeskElsewhere> of(Path folder) throws InterruptedException {
-        Optional<DeskElsewhere> noted = DeskCredentials.kept(folder).map(DeskElsewhere::new);
+        Optional<DeskElsewhere> noted = DeskCredentials.kept(folder)
+                .map(keys -> new DeskElsewhere(
+                        keys, HttpClient.newBuilder().connectTimeout(PATIENCE).build()));
         return noted.isPresent() && noted.get().proves() ? noted : Optional.empty();
     }
 
@@ -84,9 +87,8 @@ public record DeskElsewhere(DeskCredentials keys) {
         return "http://127.0.0.1:" + keys.port();
     }
 
-    private static Optional<JsonNode> answer(HttpRequest request) throws InterruptedException {
+    private Optional<JsonNode> answer(HttpRequest request) throws InterruptedException {
         try {
-            HttpClient client = HttpClient.newBuilder().connectTimeout(PATIENCE).build();
             HttpResponse<String> answer = client.send(request, HttpResponse.BodyHandlers.ofString());
             return Optional.of(MAPPER.readTree(answer.body()));
         } catch (IOException | IllegalArgumentException nobody) {

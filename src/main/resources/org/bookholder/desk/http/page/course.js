@@ -286,8 +286,8 @@ function sayDays(box) {
 function go(next) {
   if (!VIEWS.includes(next) || (next === 'board' && !course?.board)) return;
   view = next;
-  // Whoever comes back from a line lands on the list again.
-  history.replaceState(null, '', `${location.pathname}?view=${view}`);
+  // Whoever comes back from a line lands on the list again. Before the course is known, the address says what was asked for.
+  if (course) history.replaceState(null, '', `${location.pathname}?view=${view}`);
   for (const name of VIEWS) {
     byId(name).hidden = name !== view;
   }

@@ -24,7 +24,13 @@ const COUNTED = ['mark', 'note', 'edit', 'say', 'decide', 'bound', 'undo'];
 let changed = () => {};
 let lost = '';
 let lostAt = 0;
-let notice = 0;
+let notice = '';
+let noticeEnds = 0;
+
+/** What was not done and would not be done later: it stays until somebody closes it, or goes on after having had time to read it. */
+let refusal = '';
+let refusedAt = 0;
+
 let had = '';
 let home = false;
 
@@ -43,17 +49,18 @@ export async function act(action) {
     aloud('With your code you can watch, but not change anything.');
     return false;
   }
+  if (refusal && Date.now() - refusedAt > NOTICE) refuse('');
   const before = undoable()?.act;
   const answer = send({ ...action, by: ME, session: model.session }, ownIsDone);
-  if (COUNTED.includes(action.do)) counted = answer.then((trouble) => (trouble ? '' : until(() => undoable()?.act !== before)));
-  const trouble = await answer;
-  if (trouble) warn(trouble);
+  if (COUNTED.includes(action.do)) counted = answer.then(({ trouble }) => (trouble ? '' : until(() => undoable()?.act !== before)));
+  const { trouble, refused } = await answer;
+  if (trouble) warn(trouble, refused);
   else ownIsDone(action);
   return !trouble;
 }
 
-function warn(text) {
-  tell(text);
+function warn(text, stays) {
+  tell(text, stays);
   aloud(text);
 }
 
@@ -69,7 +76,7 @@ async function until(so) {
 export async function undo() {
   await counted;
   if (waits()) {
-    warn('Not undone: what you did last has not been sent yet.');
+    warn('Not undone: what you did last has not been sent yet.', true);
     return undefined;
   }
   const last = undoable();
@@ -78,10 +85,12 @@ export async function undo() {
   return last;
 }
 
-function show(text) {
+function show() {
+  const text = notice || [lost, refusal].filter(Boolean).join(' ');
   if (text && !model.known) byId('desk').hidden = false;
   put('link', text);
   byId('link').classList.toggle('lost', text !== '');
+  byId('link-close').hidden = !refusal || notice !== '';
 }
 
 /** Shows the state of the connection until it changes; empty if all is well. */
@@ -89,18 +98,26 @@ function say(text) {
   if (!lost) lostAt = Date.now();
   const before = lost;
   lost = text;
-  if (!notice) show(text);
+  show();
   if (before !== text && model.known) changed(new Set(['link']));
 }
 
-/** Shows a message for a while, before the state of the connection. */
-function tell(text) {
-  clearTimeout(notice);
-  notice = 0;
-  show(text);
-  notice = setTimeout(() => { notice = 0; show(lost); }, NOTICE);
+/** Shows a message for a while, before the state of the connection; one that `stays` until it was read, beside that state. */
+function tell(text, stays) {
+  clearTimeout(noticeEnds);
+  notice = stays ? '' : text;
+  if (stays) refuse(text);
+  else noticeEnds = setTimeout(() => { notice = ''; show(); }, NOTICE);
+  show();
 }
 
+function refuse(text) {
+  refusal = text;
+  refusedAt = Date.now();
+  show();
+}
+
+byId('link-close').addEventListener('click', () => refuse(''));
 tellWith(tell);
 
 /** Whether the program can be reached, as far as this page knows. */
@@ -109,7 +126,7 @@ export const connected = () => !lost;
 export async function begin(whenChanged) {
   changed = whenChanged;
   const before = givenUp();
-  if (before) warn(before);
+  if (before) warn(before, true);
   await again();
 }
 

@@ -2,7 +2,7 @@
 // the program can't be reached are sent when it is back. Only acts that name their line or their attempt are kept: a hold or a cut
 // would come at a moment for which nobody meant it.
 
-import { UNANSWERED, UNREACHED, attempt, request } from './door.js';
+import { attempt } from './door.js';
 import { aloud, count } from './words.js';
 
 const KEPT = ['mark', 'note', 'edit', 'decide', 'bound'];
@@ -27,7 +27,7 @@ let over = false;
 let tell = () => {};
 let draft = () => '';
 
-/** Says how messages to the person are shown. */
+/** Says how messages to the person are shown: for a while, or until they were read. */
 export const tellWith = (how) => { tell = how; };
 
 /** Says how to find out what somebody is writing and has not sent; the answer is a few words, or empty. */
@@ -49,8 +49,12 @@ const WORDS = {
 
 const inWords = (act) => WORDS[act.do]?.(act) ?? act.do.replaceAll('_', ' ');
 
+/** What becomes of an act that is done, or will be sent later. */
+const FINE = { trouble: '', refused: false };
+
 /**
- * Requests an act; returns an empty text if it was done or will be sent later, otherwise why not.
+ * Requests an act. The answer's `trouble` is empty if it was done or will be sent later, otherwise says why not; `refused` says that it
+ * would be refused again.
  *
  * @param later called when an act that was kept has been done
  */
@@ -60,9 +64,9 @@ export function send(action, later) {
 
 async function atOnce(action) {
   underWay.add(action);
-  const trouble = await request(action);
+  const answer = await attempt(action);
   underWay.delete(action);
-  return trouble;
+  return answer;
 }
 
 function inTurn(act, later) {
@@ -85,7 +89,7 @@ export function flush() {
 function keep() {
   for (const entry of queue.filter((e) => !e.kept)) {
     entry.kept = true;
-    entry.answer('');
+    entry.answer(FINE);
   }
   tell(`${count(queue.length, 'act')} kept: sent when the program can be reached again.`);
 }
@@ -94,7 +98,8 @@ async function sendAll() {
   let late = 0;
   while (queue.length && !over) {
     const entry = queue[0];
-    const { trouble, refused: never } = await attempt(entry.act);
+    const answer = await attempt(entry.act);
+    const { trouble, refused: never } = answer;
     if (trouble && !never) {
       if (!entry.kept) keep();
       break;
@@ -102,15 +107,15 @@ async function sendAll() {
     // Once the session is over, the next page says what was refused.
     if (over && never) break;
     queue.shift();
-    if (!entry.kept) entry.answer(trouble);
+    if (!entry.kept) entry.answer(answer);
     else late += 1;
     if (entry.kept && never) refused.push(`${inWords(entry.act)}. ${trouble}`);
     if (entry.kept && !never) entry.later(entry.act);
   }
   if (!late || over) return;
   const words = ofKept() || `${count(late, 'kept act')} sent.`;
+  tell(words, refused.length > 0);
   refused.length = 0;
-  tell(words);
   aloud(words);
 }
 
