@@ -67,7 +67,7 @@ final class ScriptCommandTest {
                 .isEqualTo(2);
         assertThat(program.run("time", talk.toString(), "--speaker", "Ann")).isEqualTo(2);
         assertThat(program.err())
-                .contains("nobody named 'ann' speaks in this script; name one of its speakers: HOST, GUEST");
+                .contains("nobody named 'Ann' speaks in this script; name one of its speakers: HOST, GUEST");
     }
 
     @Test

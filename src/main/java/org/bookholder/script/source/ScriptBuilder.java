@@ -2,10 +2,8 @@ package org.bookholder.script.source;
 
 import java.time.DateTimeException;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.AgeingFact;
@@ -38,6 +36,7 @@ final class ScriptBuilder {
     private final CoverPlaces covers = new CoverPlaces();
     private final List<LeftOut> leftOut = new ArrayList<>();
     private final Speakers speakers;
+    private final SpeakerParts parts;
     private final boolean english;
     /** Lines from a bracket on that is not closed yet. */
     private final List<SourceLine> open = new ArrayList<>();
@@ -46,8 +45,6 @@ final class ScriptBuilder {
     private int inParagraph;
     private int lines;
     private int spoken;
-    private final Set<String> heard = new LinkedHashSet<>();
-    private @Nullable String speaker;
     private @Nullable String heading;
     private @Nullable ProblemException problem;
 
@@ -59,6 +56,7 @@ final class ScriptBuilder {
     ScriptBuilder(String source, ScriptSettings settings, Speakers speakers) {
         this.source = source;
         this.speakers = speakers;
+        this.parts = new SpeakerParts(speakers);
         this.english = settings.english();
         this.lineBreaks = settings.lineBreaks();
         this.sentences = new SentenceSplitter(settings.language());
@@ -69,6 +67,7 @@ final class ScriptBuilder {
     void paragraph() {
         release();
         endParagraph();
+        parts.paragraph();
     }
 
     /** The same between two lines of one paragraph of the file: a remark in brackets goes on over it. */
@@ -125,42 +124,31 @@ final class ScriptBuilder {
         int at = source.number();
         MarkedSourceLine text = source.text();
         Speakers.@Nullable Label label = speakers.bracketedAt(text.plain());
-        StageRemarks parts;
+        StageRemarks remarks;
         if (label != null) {
-            parts = StageRemarks.of(text.part(label.end(), text.text().length()), at);
+            remarks = StageRemarks.of(text.part(label.end(), text.text().length()), at);
         } else {
-            parts = StageRemarks.of(text, at);
-            label = speakers.at(parts.spoken().plain());
-            parts = label == null ? parts : parts.behind(label.end());
+            remarks = StageRemarks.of(text, at);
+            label = speakers.at(remarks.spoken().plain());
+            remarks = label == null ? remarks : remarks.behind(label.end());
         }
-        leftOut.addAll(parts.leftOut());
+        leftOut.addAll(remarks.leftOut());
         if (label != null) {
-            speaker(label, at);
+            addDirection(parts.begin(label), at, false);
         }
-        if (othersSpeak() || parts.spoken().text().isEmpty()) {
-            addDirection(parts.spoken().text(), at, false);
-            parts.remarks().forEach(remark -> addDirection(remark.text(), at, false));
+        String spoken = remarks.spoken().text();
+        parts.take(spoken, at).ifPresent(leftOut::add);
+        if (parts.othersSpeak() || spoken.isEmpty()) {
+            addDirection(spoken, at, false);
+            remarks.remarks().forEach(remark -> addDirection(remark.text(), at, false));
         } else {
-            sentences(parts, source);
+            sentences(remarks, source);
         }
-    }
-
-    private void speaker(Speakers.Label label, int sourceLine) {
-        boolean goesOn = speaker != null && Speakers.same(speaker, label.name());
-        speaker = label.name();
-        String cue = label.cue().isEmpty() ? "" : "(" + label.cue() + ")";
-        addDirection(goesOn ? cue : (label.name() + " " + cue).strip(), sourceLine, false);
-        heard.add(label.name());
     }
 
     /** Those who speak, in the order in which they first do. */
     List<Speaker> speakers() {
-        return speakers.among(heard);
-    }
-
-    /** Whether somebody else speaks than those whose lines are read. */
-    private boolean othersSpeak() {
-        return speaker != null && !speakers.isWanted(speaker);
+        return parts.speakers();
     }
 
     private void sentences(StageRemarks parts, SourceLine source) {
@@ -322,6 +310,7 @@ final class ScriptBuilder {
     /** Takes in a heading: the first may become the title if nothing is spoken before it; any other is a direction. */
     void heading(String text, int sourceLine, boolean titleWanted) {
         paragraph();
+        parts.end();
         if (heading == null && lines == 0 && titleWanted && !text.isBlank()) {
             heading = MarkedSourceLine.plain(text).text();
             if (heading.length() > ScriptLimits.LONGEST_TITLE) {
@@ -366,11 +355,12 @@ final class ScriptBuilder {
     /** The finished elements. */
     List<ScriptElement> finish() throws ProblemException {
         release();
-        for (String missing : speakers.missing(heard)) {
-            problem(
-                    "nobody named '" + brief(missing) + "' speaks in this script",
-                    1,
-                    heard.isEmpty()
+        List<String> missing = speakers.missing(parts.heard());
+        if (problem == null && !missing.isEmpty()) {
+            throw new ProblemException(
+                    "nobody named '" + brief(missing.get(0)) + "' speaks in this script",
+                    source,
+                    parts.heard().isEmpty()
                             ? "put the name before each of the speaker's lines, as in HOST: Welcome"
                             : "name one of its speakers: "
                                     + speakers().stream().map(Speaker::name).collect(Collectors.joining(", ")));

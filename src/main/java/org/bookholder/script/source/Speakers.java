@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.bookholder.script.model.Speaker;
 import org.bookholder.script.normalize.Typography;
 import org.jspecify.annotations.Nullable;
@@ -17,12 +16,24 @@ import org.jspecify.annotations.Nullable;
 /**
  * The speakers whose names stand before their lines: "HOST: Welcome", "Guest - Thank you". A part such as "Host" is
  * always a speaker. A name in capitals is one if it stands before several lines, any other name if, besides, somebody
- * else speaks; so "Note: keep it level" and "USB: a plug" stay spoken.
+ * else speaks; so "Note: keep it level" and "USB: a plug" stay spoken. Several may speak at once: "HOST & GUEST: Goodbye",
+ * "ALL: Goodbye".
  */
 final class Speakers {
-    private static final Pattern LABEL = Pattern.compile("(?<name>\\p{L}[\\p{L}\\p{M}\\p{N}.'/]{0,20}"
-            + "(?: [\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N}.'/]{0,20}){0,2})(?<cue> ?\\([^()]{1,40}\\))?"
-            + "(?<mark>:| [-–—])(?: |$)");
+    private static final String NAME =
+            "\\p{L}[\\p{L}\\p{M}\\p{N}.'/]{0,20}(?: [\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N}.'/]{0,20}){0,2}";
+
+    private static final String BEHIND_NAME = "(?<cue> ?\\([^()]{1,40}\\))?(?<mark>:| [-–—])(?: |$)";
+    private static final Pattern LABEL = Pattern.compile("(?<name>" + NAME + ")" + BEHIND_NAME);
+
+    /** Names of several who speak at once; those joined by "and" or a slash look like one. */
+    private static final Pattern TOGETHER =
+            Pattern.compile("(?<name>" + NAME + "(?: ?[&+,] ?" + NAME + "){0,3})" + BEHIND_NAME);
+
+    private static final Pattern JOIN = Pattern.compile(" ?[&+,/] ?| and ");
+
+    /** Who speaks when all do; common practice. */
+    private static final Set<String> ALL = Set.of("ALL", "BOTH", "TOGETHER", "EVERYONE");
 
     /** A name in brackets: "[HOST] Welcome", "[Guest]: Thank you". */
     private static final Pattern BRACKETED = Pattern.compile("^\\[([^\\[\\]:]{1,60})(:?)\\](:?)(?= |$)");
@@ -50,14 +61,19 @@ final class Speakers {
     /**
      * The label of a line.
      *
-     * @param name the speaker, as written
+     * @param text the label without its cue, as written
+     * @param names the speakers, as written; empty if all speak
      * @param cue what stands in brackets behind the name; empty if nothing does
      * @param end index at which the speaker's words begin
      */
-    record Label(String name, String cue, int end) {}
+    record Label(String text, List<String> names, String cue, int end) {
+        Label {
+            names = List.copyOf(names);
+        }
+    }
 
     private Speakers(List<String> wanted) {
-        this.wanted = wanted.stream().map(Speakers::key).toList();
+        this.wanted = List.copyOf(wanted);
     }
 
     /**
@@ -83,9 +99,8 @@ final class Speakers {
         });
         speakers.counts
                 .keySet()
-                .removeIf(name -> !speakers.wanted.contains(name)
-                        && !PART.matcher(name).matches()
-                        && (speakers.counts.getOrDefault(name, 0) < 2 || isCommon(name)));
+                .removeIf(name ->
+                        !speakers.isNamed(name) && (speakers.counts.getOrDefault(name, 0) < 2 || isCommon(name)));
         return speakers;
     }
 
@@ -95,7 +110,15 @@ final class Speakers {
 
     /** Whether this is a speaker whatever else stands in the script. */
     private boolean isNamed(Matcher label) {
-        return isPart(label) || wanted.contains(key(label.group("name")));
+        return isNamed(label.group("name"));
+    }
+
+    private boolean isNamed(String name) {
+        return PART.matcher(name).matches() || isOneOf(wanted, name);
+    }
+
+    private static boolean isOneOf(List<String> names, String name) {
+        return names.stream().anyMatch(other -> same(name, other));
     }
 
     /** Whether this looks like a speaker's name; names other than parts begin with a capital. */
@@ -103,10 +126,6 @@ final class Speakers {
         boolean colon = label.group("mark").equals(":");
         boolean capital = Character.isUpperCase(label.group("name").codePointAt(0));
         return (capital && colon) || ((capital || colon) && isNamed(label));
-    }
-
-    private static boolean isPart(Matcher label) {
-        return PART.matcher(label.group("name")).matches();
     }
 
     private static boolean isCommon(String name) {
@@ -124,7 +143,7 @@ final class Speakers {
 
     /** Whether a speaker is one of those whose lines are to be read. */
     boolean isWanted(String name) {
-        return wanted.isEmpty() || wanted.contains(key(name));
+        return wanted.isEmpty() || isOneOf(wanted, name);
     }
 
     /** The speakers behind names, each as first written. */
@@ -138,39 +157,54 @@ final class Speakers {
 
     /** Those of the wanted who don't speak. */
     List<String> missing(Set<String> heard) {
-        Set<String> keys = heard.stream().map(Speakers::key).collect(Collectors.toSet());
-        return wanted.stream().filter(name -> !keys.contains(name)).toList();
+        return wanted.stream()
+                .filter(name -> !isOneOf(List.copyOf(heard), name))
+                .toList();
     }
 
     /** The label at the start of a line, null if there is none. */
     @Nullable Label at(String plain) {
-        return label(LABEL.matcher(plain), 0);
+        return label(plain, 0);
     }
 
     /** The label in square brackets at the start of a line, null if there is none: any other remark in brackets is no label. */
     @Nullable Label bracketedAt(String plain) {
         Matcher bracketed = BRACKETED.matcher(plain);
-        return bracketed.find() ? label(LABEL.matcher(bracketed.group(1) + ":"), bracketed.end()) : null;
+        return bracketed.find() ? label(bracketed.group(1) + ":", bracketed.end()) : null;
     }
 
-    private @Nullable Label label(Matcher label, int end) {
-        if (!label.lookingAt() || !isSpeaker(label)) {
-            return null;
+    private @Nullable Label label(String plain, int end) {
+        Matcher several = TOGETHER.matcher(plain);
+        if (several.lookingAt()) {
+            String text = several.group("name");
+            List<String> names = List.of(JOIN.split(text, -1));
+            if (ALL.contains(text) && counts.size() > 1) {
+                return label(several, List.of(), end);
+            } else if (names.size() > 1 && names.stream().allMatch(this::isSpeaker)) {
+                return label(several, names, end);
+            }
         }
-        @Nullable String cue = label.group("cue");
-        return new Label(
-                label.group("name"),
-                cue == null ? "" : cue.strip().substring(1, cue.strip().length() - 1),
-                Math.max(end, label.end()));
+        Matcher one = LABEL.matcher(plain);
+        return one.lookingAt() && mayBe(one) && isSpeaker(one.group("name"))
+                ? label(one, List.of(one.group("name")), end)
+                : null;
     }
 
-    private boolean isSpeaker(Matcher label) {
-        return mayBe(label) && (isNamed(label) || isRepeated(label));
+    private static Label label(Matcher found, List<String> names, int end) {
+        @Nullable String cue = found.group("cue");
+        return new Label(
+                found.group("name"),
+                names,
+                cue == null ? "" : cue.strip().substring(1, cue.strip().length() - 1),
+                Math.max(end, found.end()));
+    }
+
+    private boolean isSpeaker(String name) {
+        return isNamed(name) || isRepeated(name);
     }
 
     /** Whether the name stands before several lines, and either in capitals or with other speakers beside it. */
-    private boolean isRepeated(Matcher label) {
-        String name = key(label.group("name"));
-        return counts.containsKey(name) && (shouted.contains(name) || counts.size() > 1);
+    private boolean isRepeated(String name) {
+        return counts.containsKey(key(name)) && (shouted.contains(key(name)) || counts.size() > 1);
     }
 }

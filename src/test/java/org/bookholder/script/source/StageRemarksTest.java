@@ -280,7 +280,7 @@ class StageRemarksTest {
     void aSpeakerWhoDoesNotSpeakIsNamedWithThoseWhoDo() {
         String chosen = SpeakerChoice.in("HOST: Welcome.\n\nGuest: Thanks.\n", List.of("Host", "Bea"));
         assertThatThrownBy(() -> ScriptReader.parse(chosen, "l.md", Format.MARKDOWN))
-                .hasMessage("l.md:1: nobody named 'bea' speaks in this script; name one of its speakers: HOST, Guest");
+                .hasMessage("l.md: nobody named 'Bea' speaks in this script; name one of its speakers: HOST, Guest");
     }
 
     @ParameterizedTest

@@ -1,0 +1,79 @@
+package org.bookholder.script.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.ScriptLine;
+import org.bookholder.script.source.ScriptReader.Format;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Where a speaker's part of a script begins and ends. */
+final class SpeakerPartsTest {
+    private static final String BEGINNING = "HOST: Welcome back.\n\nGUEST: I ride a lot.\n";
+
+    private static List<String> readBy(String speaker, String text) throws ProblemException {
+        return explained(speaker, text).script().lines().stream()
+                .map(ScriptLine::text)
+                .toList();
+    }
+
+    private static ExplainedScript explained(String speaker, String text) throws ProblemException {
+        return ScriptReader.explain(SpeakerChoice.in(text, List.of(speaker)), "l.md", Format.MARKDOWN);
+    }
+
+    @Test
+    void theParagraphsOfALongAnswerAreItsSpeakersAndThatIsSaidOnce() throws ProblemException {
+        String text = BEGINNING + "\nI break spokes.\n\nAnd rims.\n\nHOST: Why?\n\nGUEST: Hills.\n\nAnd holes.\n";
+        assertThat(readBy("Guest", text))
+                .containsExactly("I ride a lot.", "I break spokes.", "And rims.", "Hills.", "And holes.");
+        assertThat(explained("Guest", text).leftOut()).isEmpty();
+        assertThat(readBy("Host", text)).containsExactly("Welcome back.", "Why?");
+        assertThat(explained("Host", text).leftOut())
+                .extracting(left -> left.what() + " (" + left.why().split(",", 2)[0] + ")")
+                .containsExactly("I break spokes. (taken as GUEST's)", "And holes. (taken as GUEST's)");
+    }
+
+    @Test
+    void nothingIsSaidOfLinesThatFollowAtOnce() throws ProblemException {
+        assertThat(explained("Host", BEGINNING + "I break spokes.\n").leftOut()).isEmpty();
+    }
+
+    @Test
+    void aHeadingEndsAPart() throws ProblemException {
+        assertThat(readBy("Host", BEGINNING + "\n## The rim\n\nNow turn the nipple.\n"))
+                .containsExactly("Welcome back.", "Now turn the nipple.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "HOST & GUEST",
+                "Host and guest",
+                "GUEST/HOST",
+                "Host, guest",
+                "HOST + GUEST",
+                "[HOST & GUEST]",
+                "BOTH",
+                "ALL"
+            })
+    void whatSeveralSayTogetherIsReadByEach(String names) throws ProblemException {
+        String text = BEGINNING + "\n" + names + (names.startsWith("[") ? "" : ":") + " Goodbye.\n\nCALLER: Wait.\n";
+        assertThat(readBy("Host", text)).containsExactly("Welcome back.", "Goodbye.");
+        assertThat(readBy("Guest", text)).containsExactly("I ride a lot.", "Goodbye.");
+        assertThat(readBy("Caller", text))
+                .containsExactlyElementsOf(
+                        names.equals("BOTH") || names.equals("ALL") ? List.of("Goodbye.", "Wait.") : List.of("Wait."));
+        assertThat(explained("Host", text).speakers())
+                .extracting(speaker -> speaker.name() + " " + speaker.read())
+                .containsExactly("HOST true", "GUEST false", "CALLER false");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Salt and pepper: stay on the table.", "All: of it counts.", "Host and rim: two words."})
+    void otherWordsBeforeAColonStaySpoken(String line) throws ProblemException {
+        assertThat(readBy("Host", "HOST: Welcome.\n" + line + "\n")).contains(line);
+    }
+}
