@@ -97,7 +97,7 @@ function showHead() {
       el('p', { class: 'choices' }, el('button', { type: 'button', id: 'forget',
         onclick: () => act({ do: 'forget', course: name }) }, 'Take it off the list'))),
     !name && el('div', { class: 'card' }, el('h3', {}, 'Where are your lessons?'),
-      el('p', {}, 'A course is a folder with your lessons in it: Markdown, plain text or Word files, one for each lesson.'),
+      el('p', {}, 'A course is a folder with your lessons in it, one file for each: Markdown, plain text or DOCX. New course turns other documents into such files.'),
       el('p', { class: 'choices' }, el('button', { type: 'button', class: 'main', id: 'open-first', onclick: openFolder },
         'Open a folder…'), el('button', { type: 'button', id: 'new-first', onclick: () => go('new') }, 'Make a new course…'),
       el('button', { type: 'button', id: 'demo', onclick: () => act({ do: 'demo' }) }, 'Try the demo lesson')),

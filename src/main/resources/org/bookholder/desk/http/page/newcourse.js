@@ -54,7 +54,7 @@ const names = () => el('div', {},
 
 const places = () => [
   el('div', { class: 'drop', id: 'drop', ...takingFiles('over', take) },
-    el('p', {}, 'Drop your lessons here: Word, Markdown or text files, one for each lesson.'),
+    el('p', {}, 'Drop your lessons here, one file for each: documents (DOCX, ODT, RTF, PDF, web pages) or text (Markdown, TXT).'),
     el('p', { class: 'choices' },
       el('input', { type: 'file', id: 'files', multiple: true, accept: '.docx,.odt,.rtf,.pdf,.html,.htm,.md,.markdown,.txt', class: 'hidden-text',
         tabindex: '-1', 'aria-label': 'Files of lessons', onchange: () => take([...byId('files').files]) }),

@@ -53,7 +53,7 @@ function list({ lessons = [], trouble }) {
     el('p', { class: 'small' }, 'Choose a lesson to write in it and to see how it will be read.'),
     el('ol', { id: 'script-list', class: 'lessons' }, ...lessons.map(row)),
     el('div', { class: 'drop', id: 'script-drop', ...takingFiles('over', (files) => addLessons({ name: course, title }, files)) },
-      el('p', {}, 'Drop Word, Markdown or text files here to add them as lessons.'),
+      el('p', {}, 'Drop documents (DOCX, ODT, RTF, PDF, web pages) or text (Markdown, TXT) here to add them as lessons.'),
       el('p', { class: 'choices' }, el('button', { type: 'button', id: 'new-lesson', onclick: askForTitle }, 'New lesson…'),
         el('button', { type: 'button', id: 'add-lessons', onclick: () => addLessons({ name: course, title }) }, 'Add documents or texts…')),
       el('div', { id: 'naming' })));
