@@ -85,6 +85,16 @@ final class HardStretchesTest {
                 .containsExactly(new HardStretch(Kind.UNKNOWN, 2, "wendlebury", 1));
     }
 
+    @Test
+    void aPossessiveIsAsEasyAsItsWord() throws ProblemException {
+        Set<String> known = Set.of("the", "tail", "is", "long", "kite");
+        Script script = script("The kite's tail is long.\n");
+        assertThat(HardStretches.in(script, Optional.of(known::contains))).isEmpty();
+        assertThat(HardStretches.in(script, Optional.of(word -> known.contains(word) && !word.equals("kite"))))
+                .extracting(HardStretch::words)
+                .containsExactly("kite's");
+    }
+
     private static List<HardStretch> in(String text) throws ProblemException {
         return HardStretches.in(script(text), Optional.empty());
     }
