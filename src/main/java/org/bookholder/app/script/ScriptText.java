@@ -44,17 +44,27 @@ public final class ScriptText {
         for (ScriptElement element : script.elements()) {
             if (element instanceof ScriptLine line) {
                 out.addAll(numbered(String.format(Locale.ROOT, "%4d  ", line.number()), line.text()));
-                line.words().stream()
-                        .filter(word -> word.written().matches(".*\\p{N}.*"))
-                        .forEach(word -> out.addAll(numbered("        ", forms(word))));
             } else {
                 out.addAll(numbered("   >  ", element.text()));
             }
         }
         leftOut(out, found.leftOut());
+        numbers(out, script);
         unknown(out, found);
         hard(out, found.hard());
         return out;
+    }
+
+    private static void numbers(List<String> out, Script script) {
+        List<String> rows = script.lines().stream()
+                .flatMap(line -> line.words().stream()
+                        .filter(word -> word.written().matches(".*\\p{N}.*"))
+                        .map(word -> "line " + line.number() + ": " + forms(word)))
+                .toList();
+        if (!rows.isEmpty()) {
+            out.add("Numbers, and how they may be said:");
+        }
+        rows.forEach(row -> out.addAll(numbered("  ", row)));
     }
 
     private static String forms(ScriptWord word) {
