@@ -13,13 +13,15 @@ import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.StoredExamples;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** All pages of the program with a course of real size: what anybody can see and reach on them, at every width and in all colours. */
 @Timeout(value = 900, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Execution(ExecutionMode.CONCURRENT)
 final class EveryPageTest {
     private static final int LESSONS = 24;
     private static final int RECORDED = 9;
@@ -105,37 +107,42 @@ final class EveryPageTest {
         course = String.valueOf(browser.value("homeState.course.name"));
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"light", "dark"})
-    void everyPageCanBeSeenAndReached(String theme) throws IOException {
-        browser.dress(theme);
+    @Test
+    void everyPageCanBeSeenInAllColours() throws IOException {
+        browser.size(1440, 900);
         for (String name : PAGES) {
-            browser.ordinaryColours(theme);
-            browser.size(1440, 900);
+            browser.ordinaryColours("light");
             show(name);
-            assertThat(browser.seriousFaults()).as(name).isEmpty();
-            browser.wholePicture("page-" + name + "-" + theme + "-1440");
-            browser.forcedColours(theme);
-            assertThat(browser.seriousFaults()).as(name + ", forced colours").isEmpty();
-            assertThat(browser.value(PLATED))
-                    .as(name + ", buttons in forced colours")
-                    .isEqualTo(List.of());
-            browser.picture("page-" + name + "-" + theme + "-forced");
+            for (String theme : List.of("light", "dark")) {
+                browser.dress(theme);
+                browser.ordinaryColours(theme);
+                assertThat(browser.seriousFaults()).as(name + ", " + theme).isEmpty();
+                browser.wholePicture("page-" + name + "-" + theme + "-1440");
+                browser.forcedColours(theme);
+                assertThat(browser.seriousFaults())
+                        .as(name + ", " + theme + ", forced colours")
+                        .isEmpty();
+                assertThat(browser.value(PLATED))
+                        .as(name + ", buttons in forced colours")
+                        .isEqualTo(List.of());
+            }
         }
     }
 
-    @ParameterizedTest
-    @ValueSource(ints = {390, 720, 1024, 1920})
-    void everyPageFits(int width) throws IOException {
-        // 720 pixels are what is left of 1440 at 200 %.
-        browser.size(width, width == 390 ? 844 : width == 720 ? 450 : 1080);
+    @Test
+    void everyPageFits() throws IOException {
         for (String name : PAGES) {
+            browser.size(390, 844);
             show(name);
-            browser.wholePicture("page-" + name + "-light-" + width);
-            assertThat(browser.value("document.documentElement.scrollWidth <= innerWidth"))
-                    .as(name + " fits in " + width + " pixels")
-                    .isEqualTo(true);
-            assertThat(browser.value(OUT_OF_SIGHT)).as(name + ", " + width).isEqualTo(List.of());
+            // 720 pixels are what is left of 1440 at 200 %.
+            for (int width : new int[] {390, 720, 1024, 1920}) {
+                browser.size(width, width == 390 ? 844 : width == 720 ? 450 : 1080);
+                assertThat(browser.value("document.documentElement.scrollWidth <= innerWidth"))
+                        .as(name + " fits in " + width + " pixels")
+                        .isEqualTo(true);
+                assertThat(browser.value(OUT_OF_SIGHT)).as(name + ", " + width).isEqualTo(List.of());
+                browser.wholePicture("page-" + name + "-light-" + width);
+            }
         }
     }
 
