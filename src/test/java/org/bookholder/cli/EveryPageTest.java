@@ -5,9 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.bookholder.app.home.HomeService;
 import org.bookholder.testing.Browser;
 import org.bookholder.testing.FakeEquipment;
 import org.bookholder.testing.StoredExamples;
@@ -56,6 +60,11 @@ final class EveryPageTest {
             "board",
             "pickups",
             "sessions");
+
+    /** The pages on which something is done that a command does, too. */
+    private static final Set<String> VIEWS = Arrays.stream(HomeService.values())
+            .map(service -> service.where().replaceFirst("^\\./$", "today").replaceFirst(".*view=", ""))
+            .collect(Collectors.toSet());
 
     private static final List<String> DESK = List.of("board", "pickups", "sessions");
 
@@ -109,6 +118,7 @@ final class EveryPageTest {
 
     @Test
     void everyPageCanBeSeenInAllColours() throws IOException {
+        assertThat(PAGES).as("the pages of all services").containsAll(VIEWS);
         browser.size(1440, 900);
         for (String name : PAGES) {
             browser.ordinaryColours("light");

@@ -84,7 +84,8 @@ public enum HomeService {
         return command;
     }
 
-    String title() {
+    /** What the page calls it. */
+    public String title() {
         return title;
     }
 
@@ -93,7 +94,8 @@ public enum HomeService {
         return goodFor;
     }
 
-    String where() {
+    /** The address of its place on the page, as above. */
+    public String where() {
         return where;
     }
 }
