@@ -19,17 +19,17 @@ import org.bookholder.testing.Needs;
 import org.bookholder.testing.SoundServer;
 import org.bookholder.testing.Wav;
 import org.bookholder.testing.XServer;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
-import org.openqa.selenium.Keys;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * From a machine on which the program was never started to the question whether the course is finished: the program itself, its
- * window, a microphone, a browser, each of the test's own. By keys alone, without a path typed anywhere; only the browser's own dialog for files, which
- * no page can reach, is answered by the test.
+ * window, a microphone, a browser, each of the test's own. Once by keys alone, once with the mouse; without a terminal, and without a path
+ * typed anywhere. Only the browser's own dialog for files, which no page can reach, is answered by the test.
  */
 @Execution(ExecutionMode.CONCURRENT)
 @Timeout(value = 240, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
@@ -51,8 +51,11 @@ final class FirstCourseTest {
     @TempDir
     private Path folder;
 
-    @Test
-    void aCourseIsMadeReadAndCheckedByKeysAlone() throws IOException, InterruptedException, ProblemException {
+    private Hand hand = Hand.KEYS;
+
+    @ParameterizedTest
+    @EnumSource
+    void aCourseIsMadeReadAndChecked(Hand way) throws IOException, InterruptedException, ProblemException {
         Browser.needed();
         Needs.file(PROGRAM.resolve("models/vosk-model-en-us/am/final.mdl"), "mvn compile");
         Needs.program("xdotool", "Debian package xdotool");
@@ -64,6 +67,7 @@ final class FirstCourseTest {
             browser.open(home.readTo("Home: ").substring("Home: ".length()));
             browser.until("window.homeState && homeState.courses");
 
+            hand = way;
             makeTheCourse(browser);
             chooseTheMicrophone(browser, sound);
             read(browser, sound, screen);
@@ -73,13 +77,13 @@ final class FirstCourseTest {
             checkTheExport(browser);
             lookAtTheGate(browser);
 
-            browser.enter("#quit");
+            hand.press(browser, "#quit");
             assertThat(home.untilItEnds()).containsExactly("exit status 0");
         }
     }
 
     private void makeTheCourse(Browser browser) throws IOException {
-        browser.press("n");
+        hand.room(browser, "n", "#new-course");
         browser.until("document.activeElement.id === 'new-title'");
         browser.press("Wheels");
         browser.upload(
@@ -88,49 +92,56 @@ final class FirstCourseTest {
                 document("lesson-2", "Now we take the tyre off.", "It comes off by hand."),
                 document("lesson-3", "At last the wheel goes back in."));
         browser.until("document.querySelectorAll('.new-lesson').length === 3");
-        browser.enter("#make");
+        hand.press(browser, "#make");
         browser.until("homeState.course.today && !document.querySelector('#today').hidden");
         assertThat(course().resolve("lesson-1.md")).content().contains(LINES[3]);
     }
 
     private void chooseTheMicrophone(Browser browser, SoundServer sound) throws IOException, ProblemException {
-        browser.press("b");
+        hand.room(browser, "b", "#rooms a[href='?view=before-room']");
         browser.until("document.querySelectorAll('.mic').length > 1");
         Process voice = sound.play(voice(0));
         browser.until("[...document.querySelectorAll('.mic .heard')].some((heard) => heard.textContent === 'heard')");
         voice.destroy();
-        browser.tabTo("#choose-microphone input");
-        browser.press(Keys.ARROW_DOWN);
+        hand.nextOf(browser, "#choose-microphone");
         browser.until("homeState.before.microphone");
     }
 
     /** Reads the first line and the last one; two are left out. */
     private void read(Browser browser, SoundServer sound, XServer screen)
             throws IOException, InterruptedException, ProblemException {
-        browser.press("1");
-        browser.press(Keys.ENTER);
+        hand.room(browser, "1", "#rooms a[href='./']");
+        hand.press(browser, "#do-next");
         browser.until("homeState.reading.rolling");
         sound.play(voice(0, 3));
         browser.until("homeState.reading.read === 2 && homeState.reading.skipped === 2");
-        // The reading window: the first Escape asks, the second ends.
-        keys(screen, "search", "--sync", "--onlyvisible", "--name", "lesson-1", "windowfocus", "--sync");
-        keys(screen, "key", "Escape", "key", "Escape");
+        endTheReading(browser, screen);
         browser.until("homeState.reading.step === 'ENDED'");
         assertThat(browser.text("#came-to")).isEqualTo("2 of 4 lines read, 2 skipped; 2 to pick up.");
     }
 
+    /** By keys in the reading window, where the first Escape asks and the second ends; with the mouse on the page. */
+    private void endTheReading(Browser browser, XServer screen) throws IOException, InterruptedException {
+        if (hand == Hand.MOUSE) {
+            hand.press(browser, "#end-reading");
+            return;
+        }
+        keys(screen, "search", "--sync", "--onlyvisible", "--name", "lesson-1", "windowfocus", "--sync");
+        keys(screen, "key", "Escape", "key", "Escape");
+    }
+
     private void pickUp(Browser browser, SoundServer sound) throws IOException, ProblemException {
-        browser.enter("#pick-up");
+        hand.press(browser, "#pick-up");
         browser.until("homeState.reading.rolling");
         sound.play(voice(1, 2));
         browser.until("homeState.reading.pickups === 0");
-        browser.enter("#end-reading");
+        hand.press(browser, "#end-reading");
         browser.until("homeState.reading.step === 'ENDED'");
         assertThat(browser.text("#came-to")).isEqualTo("4 of 4 lines read; nothing to pick up.");
     }
 
     private void writeTheHandOff(Browser browser) throws IOException {
-        browser.enter("#works a[href='?view=handoff']");
+        hand.press(browser, "#works a[href='?view=handoff']");
         work(browser);
         assertThat(browser.text("#work-jobs")).contains("Cut: ", " 0 gaps");
         try (Stream<Path> sessions = Files.list(folder.resolve("user/.local/share/bookholder/sessions"))) {
@@ -140,10 +151,10 @@ final class FirstCourseTest {
     }
 
     private void planTheDays(Browser browser) {
-        browser.press("p");
+        hand.room(browser, "p", "#rooms a[href='?view=plan']");
         browser.until("document.querySelector('#plan .month button')");
-        browser.enter("#month-after");
-        browser.enter("#plan .month button:nth-of-type(9)");
+        hand.press(browser, "#month-after");
+        hand.press(browser, "#plan .month button:nth-of-type(9)");
         browser.until("document.querySelectorAll('#plan [aria-pressed=true]').length === 1");
         browser.until("document.querySelector('#plan .slots').textContent.includes('lesson-3')");
         assertThat(course().resolve("course.yaml")).content().contains("days: [", "-09]");
@@ -169,36 +180,33 @@ final class FirstCourseTest {
                 "-pix_fmt",
                 "yuv420p",
                 "-shortest");
-        browser.enter("#works a[href='?view=check']");
-        browser.enter("#w-files-choose");
+        hand.press(browser, "#works a[href='?view=check']");
+        hand.press(browser, "#w-files-choose");
         browser.until("document.querySelector('#folder[open] .folders')");
         for (String name : new String[] {"wheels", "exports"}) {
             browser.until("[...document.querySelectorAll('#folder button')].some((one) => one.textContent === '" + name
                     + "/')");
-            browser.press(Keys.TAB);
-            while (!browser.value("document.activeElement.textContent").equals(name + "/")) {
-                browser.press(Keys.TAB);
-            }
-            browser.press(Keys.ENTER);
+            Object place = browser.value("1 + [...document.querySelectorAll('#folder .folders li')].findIndex((one) =>"
+                    + " one.textContent === '" + name + "/')");
+            hand.press(browser, "#folder .folders li:nth-child(" + place + ") button");
         }
         browser.until("document.querySelector('#folder input')");
-        browser.tabTo("#folder input");
-        browser.press(Keys.SPACE);
-        browser.enter("#folder-open");
+        hand.tick(browser, "#folder input");
+        hand.press(browser, "#folder-open");
         browser.until("document.querySelector('#w-files li')");
         work(browser);
         assertThat(browser.text("#work-jobs")).contains("lesson-1.mp4");
     }
 
     private void lookAtTheGate(Browser browser) {
-        browser.press("f");
+        hand.room(browser, "f", "#rooms a[href='?view=gate']");
         browser.until("document.querySelectorAll('#gate .gate-row').length === 2");
         assertThat(browser.text("#gate")).contains("Not yet", "2 lessons of 3 need something", "lesson-2", "lesson-3");
     }
 
     /** Begins the work of the room that is open, and waits until it is done. */
-    private static void work(Browser browser) {
-        browser.enter("#work-begin");
+    private void work(Browser browser) {
+        hand.press(browser, "#work-begin");
         browser.until("homeState.jobs.some((job) => job.step === 'DONE')"
                 + " && document.querySelector('#work-jobs .outcome')");
     }
