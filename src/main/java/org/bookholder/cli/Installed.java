@@ -4,10 +4,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
 import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 import org.bookholder.app.environment.Equipment;
 import org.bookholder.app.environment.FileWish;
 import org.bookholder.handoff.Exporter;
@@ -27,17 +24,12 @@ import org.bookholder.handoff.sound.TakesPart;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.runtime.stage.CompletionLatch;
 import org.bookholder.script.model.Script;
-import org.bookholder.session.Command;
-import org.bookholder.session.SessionState;
 import org.bookholder.speech.AudioSource;
 import org.bookholder.speech.Ears;
 import org.bookholder.speech.microphone.Microphone;
 import org.bookholder.speech.vosk.VoskEars;
-import org.bookholder.view.gl.Displays;
 import org.bookholder.view.gl.FileDialog;
-import org.bookholder.view.gl.ReadingWindow;
 import org.bookholder.view.settings.Display;
-import org.bookholder.view.settings.WindowSettings;
 import org.bookholder.view.settings.WindowWish;
 
 /**
@@ -83,6 +75,8 @@ public final class Installed {
 
     /** The real devices. */
     static final class OnThisMachine implements Equipment {
+        private final WindowsOfMachine windows = new WindowsOfMachine();
+
         @Override
         public Ears ears(Path model) throws ProblemException {
             return VoskEars.load(model);
@@ -130,37 +124,12 @@ public final class Installed {
 
         @Override
         public List<Display> displays() throws ProblemException {
-            return Displays.all();
+            return windows.displays();
         }
 
         @Override
         public Window window(WindowWish wish, Script script) throws ProblemException {
-            ReadingWindow window = ReadingWindow.open(wish.settings(), script, wish.place());
-            return new Window() {
-                @Override
-                public void run(
-                        Supplier<SessionState> state,
-                        Consumer<Command> commands,
-                        LongSupplier nanoTime,
-                        BooleanSupplier ended) {
-                    window.run(state, commands, nanoTime, ended);
-                }
-
-                @Override
-                public void turnTo(Script other, WindowSettings settings) {
-                    window.turnTo(other, settings);
-                }
-
-                @Override
-                public WindowWish wish() {
-                    return new WindowWish(window.settings(), window.place());
-                }
-
-                @Override
-                public void close() {
-                    window.close();
-                }
-            };
+            return windows.open(wish, script);
         }
     }
 }

@@ -70,6 +70,18 @@ final class DisplayTest {
         assertThat(program.out()).contains("finished", "1 take");
     }
 
+    /** What the X server does not answer then, a driver that draws in software takes for the size of its picture. */
+    @Test
+    void aDisplayThatDiesInTheMiddleOfAPictureDoesNotCrashTheProgram() throws IOException, InterruptedException {
+        try (XServer server = XServer.start();
+                ChildJvm child = ChildJvm.startWith(
+                        Map.of("DISPLAY", server.display(), "WAYLAND_DISPLAY", "", "XDG_RUNTIME_DIR", ""),
+                        DyingWindow.class,
+                        Long.toString(server.process().pid()))) {
+            assertThat(child.untilItEnds()).containsExactly("exit status 0");
+        }
+    }
+
     private static String outcomeOfFirstLine(Program program, String session) throws IOException {
         // While the take is going on it is not listened to again.
         assertThat(program.run("notes", session, "--json")).as(program.err()).isZero();

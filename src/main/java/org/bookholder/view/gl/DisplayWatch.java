@@ -46,13 +46,16 @@ final class DisplayWatch {
     private final long left;
     private boolean lost;
 
-    private DisplayWatch(long display, Xlib xlib) {
+    private DisplayWatch(long display, Xlib xlib, Runnable abandon) {
         this.display = display;
         this.xlib = xlib;
         Failed noted = () -> lost = true;
         // Xlib has locked the display for this thread, and expects it to call exit(). The end of the program comes from
         // another thread, and would wait for that lock for ever.
-        Left unlocked = () -> JNI.invokePV(display, xlib.unlock());
+        Left unlocked = () -> {
+            JNI.invokePV(display, xlib.unlock());
+            abandon.run();
+        };
         failed = xlib.canWatch() ? noted.address() : NULL;
         left = xlib.canWatch() ? unlocked.address() : NULL;
     }
@@ -105,12 +108,17 @@ final class DisplayWatch {
         void left();
     }
 
-    /** Watches the display that GLFW, which is running, is connected to. */
-    static DisplayWatch begin() {
+    /**
+     * Watches the display that GLFW, which is running, is connected to.
+     *
+     * @param abandon called inside the call that has lost it. If it returns, so does that call, without the X server's answer; a driver
+     *     that draws in software then uses whatever was in memory, and may crash.
+     */
+    static DisplayWatch begin(Runnable abandon) {
         boolean x11 = glfwGetPlatform() == GLFW_PLATFORM_X11;
         DisplayWatch watch = x11
-                ? new DisplayWatch(GLFWNativeX11.glfwGetX11Display(), Xlib.of(X11.getLibrary()))
-                : new DisplayWatch(NULL, Xlib.NONE);
+                ? new DisplayWatch(GLFWNativeX11.glfwGetX11Display(), Xlib.of(X11.getLibrary()), abandon)
+                : new DisplayWatch(NULL, Xlib.NONE, abandon);
         watch.resume();
         return watch;
     }

@@ -34,10 +34,11 @@ final class Glfw {
     /**
      * Starts the library; if it is already running, only asks whether its display is still there.
      *
+     * @param abandon called inside the call that loses the display; see {@link DisplayWatch#begin}
      * @return a watch over that display
      * @throws ProblemException if there is no display, or it is gone; nothing else of GLFW may be called then
      */
-    static DisplayWatch start() throws ProblemException {
+    static DisplayWatch start(Runnable abandon) throws ProblemException {
         try {
             GLFWErrorCallback earlier = glfwSetErrorCallback(null);
             if (earlier != null) {
@@ -53,7 +54,7 @@ final class Glfw {
                         WHERE,
                         "start it in a desktop session, or go on without the window");
             }
-            DisplayWatch display = DisplayWatch.begin();
+            DisplayWatch display = DisplayWatch.begin(abandon);
             if (!display.answers()) {
                 throw gone();
             }
@@ -65,6 +66,11 @@ final class Glfw {
                     "use a build with the libraries for this system, or go on without the window",
                     e);
         }
+    }
+
+    /** The same where a lost display is noticed between two calls only. */
+    static DisplayWatch start() throws ProblemException {
+        return start(() -> {});
     }
 
     /**

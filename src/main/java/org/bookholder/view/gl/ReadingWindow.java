@@ -38,7 +38,7 @@ import org.jspecify.annotations.Nullable;
 import org.lwjgl.glfw.GLFWMonitorCallback;
 
 /**
- * The presenter's window. Open it, {@link #run} it and close it, all on the program's main thread.
+ * The presenter's window. Open it, {@link #run} it and close it, all on one thread: the main thread, or on Linux any other.
  *
  * <p>It draws when something has changed, at most at the monitor's refresh rate, and never waits for the session:
  * before each frame it takes the newest state, and it passes commands on without waiting for their effect.
@@ -83,12 +83,14 @@ public final class ReadingWindow implements AutoCloseable {
     /**
      * Opens the window.
      *
+     * @param abandon called inside a call of a system library that finds the X server gone. If it returns, so does the call, and a driver
+     *     that draws in software may crash the program; whoever can, gives this thread up and goes on on another.
      * @throws ProblemException if there is no display, or none with OpenGL 3.3; reading is still possible without a
      *     window
      */
-    public static ReadingWindow open(WindowSettings settings, Script script, WindowPlace place)
+    public static ReadingWindow open(WindowSettings settings, Script script, WindowPlace place, Runnable abandon)
             throws ProblemException {
-        DisplayWatch display = Glfw.start();
+        DisplayWatch display = Glfw.start(abandon);
         try {
             Window window = Window.open(display, script.title(), place);
             return new ReadingWindow(window, settings, ContextWatch.ofCurrent());
@@ -98,6 +100,11 @@ public final class ReadingWindow implements AutoCloseable {
             }
             throw fault;
         }
+    }
+
+    /** The same on a thread that is not given up. */
+    static ReadingWindow open(WindowSettings settings, Script script, WindowPlace place) throws ProblemException {
+        return open(settings, script, place, () -> {});
     }
 
     /** The same with another watch over its context, for tests. */

@@ -22,7 +22,7 @@ public final class DyingDisplay {
         SampleState lesson = SampleState.lesson();
         WindowSettings settings = WindowSettings.defaults();
         WindowPlace place = WindowPlace.windowed(320, 240);
-        assertThat(Displays.all()).hasSize(1);
+        assertThat(Displays.all(() -> {})).hasSize(1);
         ReadingWindow window = ReadingWindow.open(settings, lesson.script(), place);
         IllegalStateException broken = new IllegalStateException("a picture that broke");
         assertThatThrownBy(() -> window.run(
@@ -42,7 +42,7 @@ public final class DyingDisplay {
         assertThatThrownBy(() -> ReadingWindow.open(settings, lesson.script(), place))
                 .isInstanceOf(ProblemException.class)
                 .hasMessageContaining("the display is gone");
-        assertThatThrownBy(Displays::all)
+        assertThatThrownBy(() -> Displays.all(() -> {}))
                 .isInstanceOf(ProblemException.class)
                 .hasMessageContaining("the display is gone");
         assertThat(ReadingWindow.unavailable()).contains("the display is gone");
