@@ -7,9 +7,11 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.bookholder.desk.AccessControl.Role;
 
 /**
@@ -32,6 +34,9 @@ public final class Devices {
     private final Map<String, Device> known = new HashMap<>();
     private final Map<String, String> byToken = new HashMap<>();
     private final Map<String, String> returns = new HashMap<>();
+
+    /** Those that have not shown their new token yet: as far as is known, they did not get the answer with which they were let in. */
+    private final Set<String> answered = new HashSet<>();
 
     /**
      * A device that was let in.
@@ -94,6 +99,7 @@ public final class Devices {
                 .filter(device -> owner && device.owner() && !mark.isEmpty() && mark.equals(device.mark()))
                 .findFirst();
         if (own.isPresent()) {
+            byToken.values().removeIf(own.get().id()::equals);
             return entry(own.get());
         }
         if (known.size() >= MOST) {
@@ -105,7 +111,10 @@ public final class Devices {
         return entry(device);
     }
 
-    /** Lets a device in again that was in before the program ended; empty if it may not return. */
+    /**
+     * Lets a device in again that was in before the program ended; empty if it may not return. The secret is good until the device has
+     * shown the token that it was given for it, since the answer may be lost on its way.
+     */
     synchronized Optional<Entry> letReturn(String secret) {
         dropThoseOver();
         String digest = Secrets.digest(secret);
@@ -117,13 +126,10 @@ public final class Devices {
 
     private Entry entry(Device device) {
         String token = Secrets.random(random, 24);
-        byToken.values().removeIf(device.id()::equals);
         byToken.put(Secrets.digest(token), device.id());
-        String comesBackWith = Secrets.random(random, 24);
-        returns.put(device.id(), comesBackWith);
-        known.put(
-                device.id(), device.returningWith(Secrets.digest(comesBackWith)).seenAt(clock.instant()));
-        save();
+        returns.computeIfAbsent(device.id(), id -> Secrets.random(random, 24));
+        answered.add(device.id());
+        known.put(device.id(), device.seenAt(clock.instant()));
         return new Entry(token, device.place());
     }
 
@@ -140,12 +146,13 @@ public final class Devices {
             save();
             return Optional.empty();
         }
-        boolean write = Duration.between(device.seen(), now).compareTo(SAVED_EVERY) > 0;
-        known.put(device.id(), device.seenAt(now));
-        if (write) {
+        boolean arrived = answered.remove(device.id());
+        Device in = arrived ? device.returningWith(Secrets.digest(comesBackWith(device))) : device;
+        known.put(in.id(), in.seenAt(now));
+        if (arrived || Duration.between(device.seen(), now).compareTo(SAVED_EVERY) > 0) {
             save();
         }
-        return Optional.of(device);
+        return Optional.of(in);
     }
 
     /** Whether a device is still in. */
@@ -177,6 +184,7 @@ public final class Devices {
     private boolean drop(String id) {
         byToken.values().removeIf(id::equals);
         returns.remove(id);
+        answered.remove(id);
         return known.remove(id) != null;
     }
 

@@ -87,6 +87,45 @@ final class DevicesTest {
     }
 
     @Test
+    void whoeverGotNoAnswerComesBackWithTheSameSecretAlsoAfterAnotherRestart() {
+        Devices before = devices();
+        String back = comesBackWith(before, before.letIn(Role.ACT, true, "mark", "Chrome on Linux"));
+        assertThat(devices().letReturn(back)).isPresent();
+        Devices after = devices();
+        Entry lost = after.letReturn(back).orElseThrow();
+        Entry again = after.letReturn(back).orElseThrow();
+        assertThat(again.place()).isEqualTo(lost.place());
+        String next = comesBackWith(after, again);
+        assertThat(after.letReturn(back)).as("once it has shown its token").isEmpty();
+        assertThat(devices().letReturn(back)).isEmpty();
+        assertThat(devices().letReturn(next)).isPresent();
+    }
+
+    /** Two tabs of one browser share its cookie; the one that was let in last has set it. */
+    @Test
+    void twoTabsThatComeBackAtOnceAreBothIn() {
+        Devices before = devices();
+        String back = comesBackWith(before, before.letIn(Role.ACT, true, "mark", "Chrome on Linux"));
+        Devices after = devices();
+        Entry one = after.letReturn(back).orElseThrow();
+        Entry other = after.letReturn(back).orElseThrow();
+        assertThat(comesBackWith(after, one)).isEqualTo(comesBackWith(after, other));
+    }
+
+    @Test
+    void aSecondPageOfTheOwnersBrowserLeavesTheFirstOneWhatItComesBackWith() {
+        Devices before = devices();
+        String first = comesBackWith(before, before.letIn(Role.ACT, true, "mark", "Chrome on Linux"));
+        assertThat(comesBackWith(before, before.letIn(Role.ACT, true, "mark", "Chrome on Linux")))
+                .isEqualTo(first);
+        assertThat(devices().letReturn(first)).isPresent();
+    }
+
+    private static String comesBackWith(Devices devices, Entry entry) {
+        return devices.comesBackWith(devices.holder(entry.token()).orElseThrow());
+    }
+
+    @Test
     void whoeverWasLetOutOrHasStayedForADayDoesNotComeBackAfterARestart() {
         Devices before = devices();
         Device out =

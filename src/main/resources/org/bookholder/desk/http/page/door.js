@@ -7,6 +7,10 @@ import { byId, el, put } from './words.js';
 
 const AGAIN = 2000;
 
+/** The attempt to log in that is under way: a second one beside it would find used up what the first one comes back with. */
+let entering = null;
+let next = 0;
+
 async function post(path, body) {
   const answer = await ask(path, sending(body));
   // Always read the answer to its end, which frees the connection.
@@ -46,7 +50,14 @@ export const request = async (action) => (await attempt(action)).trouble;
  * @param inside called with our rights once we are logged in
  * @param say shows why we cannot log in; called with an empty text if we can
  */
-export async function enter(inside, say) {
+export function enter(inside, say) {
+  clearTimeout(next);
+  entering ??= attemptToEnter(inside, say).finally(() => { entering = null; });
+  return entering;
+}
+
+async function attemptToEnter(inside, say) {
+  const later = () => { next = setTimeout(() => enter(inside, say), AGAIN); };
   const key = location.hash.slice(1);
   if (key) {
     history.replaceState(null, '', location.pathname + location.search);
@@ -60,7 +71,7 @@ export async function enter(inside, say) {
       const { known, same } = await returned();
       if (known && !same) {
         say(ANOTHER);
-        setTimeout(() => enter(inside, say), AGAIN);
+        later();
         return;
       }
       if (same) who = await ask('who');
@@ -75,11 +86,11 @@ export async function enter(inside, say) {
       askForCode(await who.text(), inside, say);
     } else {
       say(await who.text());
-      setTimeout(() => enter(inside, say), AGAIN);
+      later();
     }
   } catch {
     say('The program cannot be reached; trying again.');
-    setTimeout(() => enter(inside, say), AGAIN);
+    later();
   }
 }
 

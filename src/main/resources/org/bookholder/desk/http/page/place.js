@@ -24,10 +24,10 @@ function kept(name, fresh) {
 /** By what this browser is told apart from others; no secret. */
 const mark = () => kept('mark', Array.from(crypto.getRandomValues(new Uint32Array(4)), (n) => n.toString(36)).join(''));
 
-/** Gives a code; the answer has the `place` of this browser's pages, or says what the `trouble` is. */
+/** Gives a code; the answer has the `place` of this browser's pages, or says what the `trouble` is, and whether the code is `wrong`. */
 export async function join(code) {
   const answer = await ask('join', sending({ code, mark: mark() }));
-  if (!answer.ok) return { trouble: await answer.text() };
+  if (!answer.ok) return { trouble: await answer.text(), wrong: answer.status === 401 };
   const { place } = await answer.json();
   try {
     localStorage.setItem('place', place);
@@ -55,15 +55,15 @@ export function remember({ device, prover, comesBackWith }) {
 
 /**
  * After a restart: comes in again if this is the program that has let us in. `known` says whether we were in before, `same` whether it is
- * that program; if so, it can be asked once more who we are, since another tab may have come back a moment ago.
+ * that program; if so, it can be asked once more who we are, since another tab may have come back a moment ago. Fails if the program
+ * does not answer; what is needed to come back is then kept for the next time.
  */
 export async function returned() {
   if (!back) return { known: false, same: false };
   const same = await proves();
   if (same) {
-    const { comesBackWith } = back;
-    back = null;
-    await join(comesBackWith).catch(() => null);
+    const { wrong } = await join(back.comesBackWith);
+    if (wrong) back = null;
   }
   return { known: true, same };
 }
