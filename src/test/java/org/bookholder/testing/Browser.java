@@ -125,7 +125,8 @@ public final class Browser implements AutoCloseable {
         long end = System.nanoTime() + PATIENCE.toNanos();
         while (!Boolean.TRUE.equals(value("Boolean(" + expression + ")"))) {
             assertThat(System.nanoTime() - end)
-                    .as("nanoseconds past patience for " + expression)
+                    .as(() -> "nanoseconds past patience for " + expression + ", where the page reads "
+                            + value("document.body.innerText"))
                     .isNegative();
             LockSupport.parkNanos(50_000_000);
         }

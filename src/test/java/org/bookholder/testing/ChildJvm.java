@@ -83,11 +83,13 @@ public final class ChildJvm implements AutoCloseable {
 
     /** Reads on to the next line with {@code text} in it; that it ends before is a failure. */
     public String readTo(String text) throws IOException {
+        List<String> before = new ArrayList<>();
         String line = readLine();
         while (line != null && !line.contains(text)) {
+            before.add(line);
             line = readLine();
         }
-        assertThat(line).as("a line with '%s'", text).isNotNull();
+        assertThat(line).as("a line with '%s' after %s", text, before).isNotNull();
         return String.valueOf(line);
     }
 
