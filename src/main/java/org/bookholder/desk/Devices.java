@@ -36,7 +36,7 @@ public final class Devices {
     private final Map<String, String> returns = new HashMap<>();
 
     /** Those that have not shown their new token yet: as far as is known, they did not get the answer with which they were let in. */
-    private final Set<String> answered = new HashSet<>();
+    private final Set<String> unconfirmed = new HashSet<>();
 
     /**
      * A device that was let in.
@@ -128,7 +128,7 @@ public final class Devices {
         String token = Secrets.random(random, 24);
         byToken.put(Secrets.digest(token), device.id());
         returns.computeIfAbsent(device.id(), id -> Secrets.random(random, 24));
-        answered.add(device.id());
+        unconfirmed.add(device.id());
         known.put(device.id(), device.seenAt(clock.instant()));
         return new Entry(token, device.place());
     }
@@ -146,7 +146,7 @@ public final class Devices {
             save();
             return Optional.empty();
         }
-        boolean arrived = answered.remove(device.id());
+        boolean arrived = unconfirmed.remove(device.id());
         Device in = arrived ? device.returningWith(Secrets.digest(comesBackWith(device))) : device;
         known.put(in.id(), in.seenAt(now));
         if (arrived || Duration.between(device.seen(), now).compareTo(SAVED_EVERY) > 0) {
@@ -184,7 +184,7 @@ public final class Devices {
     private boolean drop(String id) {
         byToken.values().removeIf(id::equals);
         returns.remove(id);
-        answered.remove(id);
+        unconfirmed.remove(id);
         return known.remove(id) != null;
     }
 
