@@ -152,7 +152,7 @@ const tell = (text, done) => document.dispatchEvent(new CustomEvent('tell', { de
 /** What a lesson asks for; lines to pick up of today are best read while everything is still set up. */
 function what(row, length) {
   if (row.fresh && row.pickups && !row.unread) return `${count(row.pickups, 'pickup')}, still set up?`;
-  return row.begun ? todo(row) : `${row.at ? `${row.at} · ` : ''}${length}`;
+  return row.begun ? todo(row) : `${row.at ? `at ${row.at} · ` : ''}${length}`;
 }
 
 /** Six small bars; a screen reader is told the last step that is done. */
