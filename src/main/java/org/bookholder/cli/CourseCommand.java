@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import org.bookholder.app.course.CourseStatus;
 import org.bookholder.app.course.EditMarks;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardJson;
 import org.bookholder.course.board.BoardText;
@@ -30,6 +31,9 @@ final class CourseCommand implements Callable<Integer> {
 
     @Mixin
     private final CourseFolder folder = new CourseFolder();
+
+    @Mixin
+    private final PresenterOption presenter = new PresenterOption();
 
     @ArgGroup(exclusive = true)
     private @Nullable Edit edit;
@@ -66,7 +70,7 @@ final class CourseCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         mark(folder.path());
-        CourseStatus view = CourseStatus.read(folder.path(), here);
+        CourseStatus view = CourseStatus.read(folder.path(), new TargetPaces(here, presenter.name()), here);
         terminal.leftOut(view.unreadable());
         Board board = view.board();
         if (page != null) {

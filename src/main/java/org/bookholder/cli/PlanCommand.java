@@ -6,6 +6,7 @@ import org.bookholder.app.course.CalendarFile;
 import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.CourseStatus;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.Text;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.wording.Cautions;
@@ -30,6 +31,9 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private final CourseFolder folder = new CourseFolder();
 
+    @Mixin
+    private final PresenterOption presenter = new PresenterOption();
+
     @Option(
             names = "--calendar",
             paramLabel = "FILE.ics",
@@ -44,7 +48,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        CourseStatus status = CourseStatus.read(folder.path(), here);
+        CourseStatus status = CourseStatus.read(folder.path(), new TargetPaces(here, presenter.name()), here);
         terminal.leftOut(status.unreadable());
         CoursePlan plan = new CoursePlan(status, here.zone());
         plan.lines().forEach(terminal.out()::println);

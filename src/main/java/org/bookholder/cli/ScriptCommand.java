@@ -3,7 +3,6 @@ package org.bookholder.cli;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.concurrent.Callable;
-import org.bookholder.app.day.DayService;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.app.script.KnownWords;
 import org.bookholder.app.script.ScriptInspection;
@@ -38,6 +37,9 @@ final class ScriptCommand implements Callable<Integer> {
     @Mixin
     private final SpeakerOption speakers = new SpeakerOption();
 
+    @Mixin
+    private final PresenterOption presenter = new PresenterOption();
+
     ScriptCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
@@ -47,7 +49,7 @@ final class ScriptCommand implements Callable<Integer> {
     public Integer call() throws ProblemException {
         try (KnownWords words = new KnownWords(here)) {
             ScriptInspection found = ScriptInspection.of(Objects.requireNonNull(file), speakers.names(), words)
-                    .aimed(new TargetPaces(here, DayService.SOLE_PRESENTER));
+                    .aimed(new TargetPaces(here, presenter.name()));
             if (json) {
                 terminal.out().println(ScriptJson.of(found).toPrettyString());
             } else {

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.bookholder.app.course.RunningTimes;
 import org.bookholder.app.environment.Environment;
+import org.bookholder.app.session.TargetPaces;
 import org.bookholder.course.prepare.TimeText;
 import org.bookholder.problem.ProblemException;
 import org.jspecify.annotations.Nullable;
@@ -43,6 +44,9 @@ final class TimeCommand implements Callable<Integer> {
     @Mixin
     private final SpeakerOption speakers = new SpeakerOption();
 
+    @Mixin
+    private final PresenterOption presenter = new PresenterOption();
+
     TimeCommand(Environment here, Terminal terminal) {
         this.here = here;
         this.terminal = terminal;
@@ -50,7 +54,8 @@ final class TimeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException, JsonProcessingException {
-        RunningTimes times = RunningTimes.of(Objects.requireNonNull(place), speakers.names(), here);
+        RunningTimes times = RunningTimes.of(
+                Objects.requireNonNull(place), speakers.names(), new TargetPaces(here, presenter.name()), here);
         terminal.leftOut(times.unreadable());
         if (json) {
             terminal.out().println(MAPPER.writeValueAsString(times.lessons()));

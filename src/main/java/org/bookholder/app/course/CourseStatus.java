@@ -33,8 +33,14 @@ import org.bookholder.problem.ProblemException;
  */
 public record CourseStatus(
         Board board, RecordingBacklog works, SessionPlan plan, Terms terms, List<String> unreadable) {
+    /** The state of a course that is read by the only presenter at this machine. */
     public static CourseStatus read(Path folder, Environment here) throws ProblemException {
-        Course course = new TargetPaces(here, DayService.SOLE_PRESENTER).aimed(CourseReader.readable(folder));
+        return read(folder, new TargetPaces(here, DayService.SOLE_PRESENTER), here);
+    }
+
+    /** The state of a course whose lessons are to be read at these paces. */
+    public static CourseStatus read(Path folder, TargetPaces paces, Environment here) throws ProblemException {
+        Course course = paces.aimed(CourseReader.readable(folder));
         return of(course, CourseSessions.of(course.lessons(), course.sessions(), here), here, ChosenDays::plan);
     }
 

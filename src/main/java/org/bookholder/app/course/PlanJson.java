@@ -11,6 +11,7 @@ import org.bookholder.course.Costs;
 import org.bookholder.course.Course;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.Text;
+import org.bookholder.course.board.BoardText;
 import org.bookholder.course.edit.Balance;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.edit.EditPlan;
@@ -50,6 +51,7 @@ public final class PlanJson {
         SessionPlan sessions = status.plan();
         json.put("toRecord", PlanText.amount(status.works()));
         json.put("limits", PlanText.sources(status.terms()));
+        json.put("paces", BoardText.runs(status.board()));
         json.put("over", sessions.over());
         ArrayNode rows = json.putArray("sessions");
         sessions.sessions().forEach(session -> session(rows.addObject(), session));

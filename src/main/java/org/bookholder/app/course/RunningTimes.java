@@ -42,17 +42,18 @@ public record RunningTimes(
      * @param place a script, or a course's folder
      */
     public static RunningTimes of(Path place, Environment here) throws ProblemException {
-        return of(place, List.of(), here);
+        return of(place, List.of(), new TargetPaces(here, DayService.SOLE_PRESENTER), here);
     }
 
     /**
      * The same with the lines of some speakers only.
      *
      * @param speakers those whose lines are read; empty if the scripts' own settings count
+     * @param paces the paces at which the lessons are to be read
      */
-    public static RunningTimes of(Path place, List<String> speakers, Environment here) throws ProblemException {
+    public static RunningTimes of(Path place, List<String> speakers, TargetPaces paces, Environment here)
+            throws ProblemException {
         boolean folder = Files.isDirectory(place);
-        TargetPaces paces = new TargetPaces(here, DayService.SOLE_PRESENTER);
         Optional<Course> course = folder ? Optional.of(paces.aimed(CourseReader.readable(place))) : Optional.empty();
         List<String> silent = new ArrayList<>();
         List<Lesson> lessons = course.isPresent()

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.bookholder.course.Text;
+import org.bookholder.wording.PaceText;
 
 /** The board as a text for a terminal of 80 columns. */
 public final class BoardText {
@@ -19,12 +20,23 @@ public final class BoardText {
     private static final int LEAST_NEXT = 24;
     private static final int AHEAD = 3;
 
-    /** Where the running times come from. */
-    public static final String RUNS =
-            "Runs = words / pace, pauses included, at a blend of the pace you read at and the target: the script's,"
-                    + " else the course's, else the one you took as yours, else 100 words a minute (common practice).";
-
     private BoardText() {}
+
+    /** Where the running times come from. */
+    public static String runs(Board board) {
+        String measured = board.measured().pace().isPresent()
+                ? String.format(
+                        Locale.ROOT,
+                        "a blend of the target and the pace at which you read (%.0f words a minute)",
+                        board.measured().pace().getAsDouble())
+                : "the target";
+        return "Runs: the words at " + measured + ", pauses included. "
+                + PaceText.targets(board.lessons().stream()
+                        .map(state -> state.lesson().script().settings())
+                        .map(set -> PaceText.target(set.targetPace(), set.paceSource()))
+                        .toList())
+                + " " + PaceText.RULE + " " + PaceText.ORDINARY;
+    }
 
     /** The text, line by line. */
     public static List<String> of(Board board) {
@@ -38,7 +50,7 @@ public final class BoardText {
         facts(board, out);
         gate(board, out);
         out.add("");
-        out.addAll(Text.wrap(RUNS));
+        out.addAll(Text.wrap(runs(board)));
         return out;
     }
 

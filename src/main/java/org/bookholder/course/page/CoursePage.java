@@ -68,7 +68,7 @@ public final class CoursePage {
         writeSessions(page, plan, titles(board));
         page.element("h2", "Edit");
         BurnDownPlot.write(page, burnDown);
-        page.open("p", "class", "q").text(BoardText.RUNS + " Sessions and weeks are those of ");
+        page.open("p", "class", "q").text(BoardText.runs(board) + " Sessions and weeks are those of ");
         page.element("code", "bookholder plan")
                 .text(", which names the source of each figure.")
                 .close();

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bookholder.pace.RunningTime;
+import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.pronounce.Vocabulary;
 
@@ -15,6 +16,7 @@ import org.bookholder.script.pronounce.Vocabulary;
  * @param title its title
  * @param words words as spoken
  * @param targetPace words per minute, pauses included
+ * @param paceSource who says so
  * @param seconds running time at the target pace
  * @param ownSeconds running time at the presenter's own pace, if it was measured
  * @param readability how easy the text is; only English texts can be measured
@@ -26,6 +28,7 @@ public record LessonTime(
         String title,
         int words,
         int targetPace,
+        PaceSource paceSource,
         double seconds,
         OptionalDouble ownSeconds,
         Optional<Readability> readability,
@@ -52,6 +55,7 @@ public record LessonTime(
                 script.title(),
                 words,
                 pace,
+                script.settings().paceSource(),
                 RunningTime.of(words, pace).seconds(),
                 ownPace.isPresent()
                         ? OptionalDouble.of(

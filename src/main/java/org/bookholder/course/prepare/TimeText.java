@@ -51,7 +51,7 @@ public final class TimeText {
 
     /** What is said below the table of lessons, one line for each remark; an empty line stands between the parts. */
     public static List<String> remarks(List<LessonTime> lessons, Measured measured, boolean vocabulary) {
-        List<String> out = new ArrayList<>(notes(measured));
+        List<String> out = new ArrayList<>(notes(lessons, measured));
         out.addAll(hints(lessons));
         out.addAll(hard(lessons, vocabulary));
         return out;
@@ -90,10 +90,13 @@ public final class TimeText {
         return seconds.isPresent() ? String.format(Locale.ROOT, " %7s", Text.clock(seconds.getAsDouble())) : "";
     }
 
-    private static List<String> notes(Measured measured) {
+    private static List<String> notes(List<LessonTime> lessons, Measured measured) {
         List<String> notes = new ArrayList<>();
-        notes.add("Words are counted as spoken. Runs = words / pace, pauses included; the pace is the script's, else"
-                + " the course's, else the one you took as your target, else 100 words a minute (common practice).");
+        notes.add("Words are counted as spoken. Runs = words / target pace, pauses included. "
+                + PaceText.targets(lessons.stream()
+                        .map(lesson -> PaceText.target(lesson.targetPace(), lesson.paceSource()))
+                        .toList())
+                + " " + PaceText.RULE);
         notes.add(PaceText.ORDINARY);
         if (measured.pace().isPresent()) {
             notes.add(String.format(

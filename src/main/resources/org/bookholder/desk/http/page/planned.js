@@ -10,7 +10,8 @@ export const planned = (plan, handle) => [
   el('section', { class: 'group' }, el('h3', {}, 'Weeks of editing'), ...editing(plan)),
   ...(plan.costs ? [el('section', { class: 'group' }, el('h3', {}, 'What it costs'), ...costs(plan.costs))] : []),
   el('details', { class: 'group sources' }, el('summary', {}, 'Where the figures come from'),
-    el('p', { class: 'small' }, plan.limits, ' You set your own under Settings.'), el('p', { class: 'small' }, plan.sources)),
+    el('p', { class: 'small' }, plan.limits, ' You set your own under Settings.'), el('p', { class: 'small' }, plan.sources),
+    el('p', { class: 'small' }, plan.paces)),
 ];
 
 /** The two ways to get it edited, and how many sales pay for each. */
