@@ -11,6 +11,7 @@ import java.util.Optional;
  *
  * @param folder its folder
  * @param title its title
+ * @param modules its modules in order; none if its lessons stand in none
  * @param lessons in order, at least one, each with a name of its own
  * @param unreadable the lessons that can't be read; none unless they were to be left out
  * @param shooting how it will be recorded
@@ -22,6 +23,7 @@ import java.util.Optional;
 public record Course(
         Path folder,
         String title,
+        List<CourseModule> modules,
         List<Lesson> lessons,
         List<UnreadableLesson> unreadable,
         Shooting shooting,
@@ -35,20 +37,25 @@ public record Course(
     /** The folder in it for exported files. */
     static final String EXPORTS = "exports";
 
+    /** The folder in it for sessions. */
+    static final String SESSIONS = "sessions";
+
     /** Copies the lists. */
     public Course {
+        modules = List.copyOf(modules);
         lessons = List.copyOf(lessons);
         unreadable = List.copyOf(unreadable);
     }
 
     /** The same course with other lessons. */
     public Course with(List<Lesson> other) {
-        return new Course(folder, title, other, unreadable, shooting, editing, delivery, costs, launch);
+        return new Course(
+                folder, title, modules, other, unreadable, shooting, editing, delivery, costs, launch);
     }
 
     /** The folder of the course's own sessions. */
     public Path sessions() {
-        return folder.resolve("sessions");
+        return folder.resolve(SESSIONS);
     }
 
     /** The folder of the exported files. */
@@ -59,6 +66,11 @@ public record Course(
     /** The folder of the exported files of the course in a folder. */
     public static Path exportsIn(Path folder) {
         return folder.resolve(EXPORTS);
+    }
+
+    /** The lessons that stand in a module, in order; those that stand in none if it is empty. */
+    public List<Lesson> in(Optional<CourseModule> module) {
+        return lessons.stream().filter(lesson -> lesson.module().equals(module)).toList();
     }
 
     /** The lesson that an exported file belongs to, by the file's name; the longest matching name wins. */

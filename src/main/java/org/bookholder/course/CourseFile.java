@@ -14,7 +14,6 @@ import java.util.regex.Pattern;
 import org.bookholder.files.Access;
 import org.bookholder.files.AtomicFiles;
 import org.bookholder.files.DiskProblems;
-import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.source.ScriptReader;
 import org.bookholder.settings.YamlEdit;
@@ -27,7 +26,6 @@ import org.bookholder.settings.YamlEdit;
  */
 public record CourseFile(Path folder) {
     private static final List<String> DAYS = List.of("recording", "days");
-    private static final List<String> LESSONS = List.of("lessons");
     private static final String ON_DAY = "lessons";
     private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
@@ -158,7 +156,7 @@ public record CourseFile(Path folder) {
         YamlEdit file = read();
         for (int i = 0; i < days(file).size(); i++) {
             List<String> lessons = new ArrayList<>(file.listOfItem(DAYS, i, ON_DAY));
-            if (lessons.removeIf(named -> isSame(named, script))) {
+            if (lessons.removeIf(named -> LessonNames.areSame(named, script))) {
                 file = file.becomes(file.withListOfItem(DAYS, i, ON_DAY, lessons));
             }
         }
@@ -173,11 +171,6 @@ public record CourseFile(Path folder) {
             file = file.becomes(file.withListOfItem(DAYS, index, ON_DAY, lessons));
         }
         write(file.text());
-    }
-
-    /** Whether two names are of one script: on a day, the ending of its file may be left out. */
-    private static boolean isSame(String named, String script) {
-        return FileNames.stem(Path.of(named)).equals(FileNames.stem(Path.of(script)));
     }
 
     private static YamlEdit withDay(YamlEdit file, LocalDate day) throws ProblemException {
@@ -207,49 +200,34 @@ public record CourseFile(Path folder) {
      */
     public void setKind(String script, LessonKind kind) throws ProblemException {
         YamlEdit file = read();
-        if (file.items(LESSONS).isEmpty()) {
+        if (!ListedLessons.lists(file)) {
             write(file.with(List.of("kinds", script), kind.label()));
             return;
         }
-        int index = index(file, script);
-        if (index < 0) {
-            throw new ProblemException("the course has no such lesson", script, "look again");
-        }
-        if (file.valueOfItem(LESSONS, index, "script").isEmpty()) {
-            String item = "{script: " + YamlEdit.written(script) + ", kind: " + kind.label() + "}";
-            write(file.withItemChanged(LESSONS, index, item));
+        ListedLessons.Place place = ListedLessons.place(file, script)
+                .orElseThrow(() -> new ProblemException("the course has no such lesson", script, "look again"));
+        if (file.valueOfItem(place.list(), place.index(), "script").isEmpty()) {
+            write(file.withItemChanged(place.list(), place.index(), ListedLessons.item(script, kind)));
         } else {
-            write(file.withValueOfItem(LESSONS, index, "kind", kind.label()));
+            write(file.withValueOfItem(place.list(), place.index(), "kind", kind.label()));
         }
     }
 
-    /** Adds lessons behind the others if the file lists them; otherwise they are found in the folder. */
+    /** Adds lessons behind the others, in the last module if there is one, if the file lists them; otherwise they are found. */
     public void addLessons(List<String> scripts) throws ProblemException {
         YamlEdit file = read();
-        int known = file.items(LESSONS).size();
         List<String> fresh = new ArrayList<>(scripts);
-        fresh.removeIf(script -> index(file, script) >= 0);
-        if (known == 0 || fresh.isEmpty()) {
+        fresh.removeIf(script -> ListedLessons.place(file, script).isPresent());
+        if (!ListedLessons.lists(file) || fresh.isEmpty()) {
             return;
         }
+        List<String> list = ListedLessons.list(ListedLessons.modules(file));
         YamlEdit longer = file;
-        for (int i = 0; i < fresh.size(); i++) {
-            longer = longer.becomes(longer.withItem(LESSONS, known + i, YamlEdit.written(fresh.get(i))));
+        for (String script : fresh) {
+            int end = longer.items(list).size();
+            longer = longer.becomes(longer.withLine(list, end, YamlEdit.written(script)));
         }
         write(longer.text());
-    }
-
-    private static int index(YamlEdit file, String script) {
-        int lessons = file.items(LESSONS).size();
-        for (int i = 0; i < lessons; i++) {
-            if (file.item(LESSONS, i).equals(script)
-                    || file.valueOfItem(LESSONS, i, "script")
-                            .filter(script::equals)
-                            .isPresent()) {
-                return i;
-            }
-        }
-        return -1;
     }
 
     private static LocalDate date(String item) throws ProblemException {
@@ -268,12 +246,12 @@ public record CourseFile(Path folder) {
         return folder.resolve(Course.FILE);
     }
 
-    private YamlEdit read() throws ProblemException {
+    YamlEdit read() throws ProblemException {
         Path file = file();
         return new YamlEdit(Files.exists(file) ? ScriptReader.text(file) : "", file.toString());
     }
 
-    private void write(String text) throws ProblemException {
+    void write(String text) throws ProblemException {
         CourseSettings.check(folder, text);
         try {
             new AtomicFiles(Access.KEPT)

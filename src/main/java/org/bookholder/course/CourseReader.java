@@ -6,14 +6,13 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.regex.Pattern;
+import java.util.function.BiPredicate;
 import java.util.stream.Stream;
+import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.Script;
 import org.bookholder.script.source.ScriptReader;
@@ -21,17 +20,17 @@ import org.bookholder.settings.Setting;
 import org.bookholder.settings.Settings;
 
 /**
- * Reads a course's folder: {@code course.yaml} and the scripts that it names. Without that file, or if it names no
- * lessons, every script in the folder is a lesson, in the order of their names.
+ * Reads a course's folder: {@code course.yaml} and the scripts that it names, in modules or outside of them. Without that file, or if it
+ * names no lessons, every script in the folder is a lesson, in the order of their names. If there is none beside {@code course.yaml}, each
+ * folder there that holds scripts is a module.
  */
 public final class CourseReader {
-    private static final Pattern NUMBER = Pattern.compile("\\d+");
-    private static final int DIGITS = 9;
-
     private final Path folder;
     private final CourseSettings settings;
     private final boolean leavesOut;
     private final LessonScripts.Source scripts;
+    private final List<CourseModule> modules = new ArrayList<>();
+    private final List<Lesson> lessons = new ArrayList<>();
     private final List<UnreadableLesson> unreadable = new ArrayList<>();
 
     private CourseReader(Path folder, CourseSettings settings, boolean leavesOut, LessonScripts.Source scripts) {
@@ -102,24 +101,17 @@ public final class CourseReader {
 
     private static boolean holdsScript(Path folder) {
         try (Stream<Path> entries = Files.list(folder)) {
-            return entries.anyMatch(CourseReader::isScript);
+            return entries.anyMatch(ScriptFolder::isScript);
         } catch (IOException e) {
             return false;
         }
     }
 
     private Course course() throws ProblemException {
-        List<Lesson> lessons = new ArrayList<>();
-        if (settings.lessons().isEmpty()) {
-            Map<String, LessonKind> kinds = settings.kinds();
-            for (Path file : scripts()) {
-                String name = String.valueOf(file.getFileName());
-                add(lessons, file, kinds.getOrDefault(name, LessonKind.PRESENTER), file.toString());
-            }
+        if (settings.listsLessons()) {
+            listed();
         } else {
-            for (Settings.Item item : settings.lessons()) {
-                add(lessons, item);
-            }
+            found();
         }
         if (lessons.isEmpty()) {
             UnreadableLesson first = unreadable.get(0);
@@ -132,16 +124,89 @@ public final class CourseReader {
         return new Course(
                 folder,
                 settings.title().orElse(name == null ? "Course" : name.toString()),
+                modules,
                 lessons,
                 unreadable,
-                settings.shooting(),
+                named(settings.shooting()),
                 settings.editing(),
                 settings.delivery(),
                 settings.costs(lessons.size()),
                 settings.launch());
     }
 
-    private void add(List<Lesson> lessons, Settings.Item item) throws ProblemException {
+    /** The lessons that the file lists: those in no module first. */
+    private void listed() throws ProblemException {
+        for (Settings.Item item : settings.lessons()) {
+            add(item, Optional.empty());
+        }
+        for (CourseSettings.ListedModule one : settings.modules()) {
+            Optional<CourseModule> module = Optional.of(module(one.title()));
+            for (Settings.Item item : one.lessons()) {
+                add(item, module);
+            }
+        }
+    }
+
+    /** The lessons that lie in the folder, or in the folders in it. */
+    private void found() throws ProblemException {
+        Map<String, LessonKind> kinds = settings.kinds();
+        for (Path file : ScriptFolder.scripts(folder)) {
+            add(file, kinds, Optional.empty());
+        }
+        boolean isCourse = Files.exists(folder.resolve(Course.FILE));
+        if (lessons.size() + unreadable.size() == 0 && isCourse) {
+            for (Path inner : ScriptFolder.modules(folder)) {
+                Optional<CourseModule> module = Optional.of(module(ScriptFolder.title(inner)));
+                for (Path file : ScriptFolder.scripts(inner)) {
+                    add(file, kinds, module);
+                }
+            }
+        }
+        if (lessons.size() + unreadable.size() == 0) {
+            throw new ProblemException(
+                    "the folder holds no script",
+                    folder.toString(),
+                    "put lessons into it as .md, .txt or .docx files");
+        }
+    }
+
+    private CourseModule module(String title) {
+        CourseModule module = new CourseModule(modules.size() + 1, title);
+        modules.add(module);
+        return module;
+    }
+
+    private void add(Path file, Map<String, LessonKind> kinds, Optional<CourseModule> module) throws ProblemException {
+        LessonKind kind = kinds.getOrDefault(LessonNames.written(folder, file), LessonKind.PRESENTER);
+        add(file, kind, module, file.toString());
+    }
+
+    /** The same recording days, with the names of the lessons that were put on them. */
+    private Shooting named(Shooting shooting) {
+        List<Shooting.Day> days = shooting.days().stream()
+                .map(day -> new Shooting.Day(
+                        day.date(),
+                        day.from(),
+                        day.length(),
+                        day.lessons().stream().map(this::named).toList()))
+                .toList();
+        return new Shooting(days, shooting.setUp(), shooting.ratio());
+    }
+
+    private String named(String written) {
+        return lesson(written, LessonNames::areEqual)
+                .or(() -> lesson(written, LessonNames::areSame))
+                .map(Lesson::name)
+                .orElseGet(() -> FileNames.stem(Path.of(written)));
+    }
+
+    private Optional<Lesson> lesson(String written, BiPredicate<String, String> same) {
+        return lessons.stream()
+                .filter(lesson -> same.test(written, LessonNames.written(folder, lesson.file())))
+                .findFirst();
+    }
+
+    private void add(Settings.Item item, Optional<CourseModule> module) throws ProblemException {
         Setting script;
         LessonKind kind = LessonKind.PRESENTER;
         if (item.group().isPresent()) {
@@ -158,7 +223,7 @@ public final class CourseReader {
         } else {
             script = item.value().orElseThrow();
         }
-        add(lessons, resolve(folder, script), kind, script.where());
+        add(resolve(folder, script), kind, module, script.where());
     }
 
     static Path resolve(Path folder, Setting name) throws ProblemException {
@@ -176,8 +241,10 @@ public final class CourseReader {
                 "write the name of a file that is there");
     }
 
-    private void add(List<Lesson> lessons, Path file, LessonKind kind, String where) throws ProblemException {
+    private void add(Path file, LessonKind kind, Optional<CourseModule> module, String where)
+            throws ProblemException {
         int number = lessons.size() + unreadable.size() + 1;
+        String name = LessonNames.of(folder, file, module.isPresent());
         Script script;
         try {
             script = scripts.read(file);
@@ -189,13 +256,15 @@ public final class CourseReader {
             String why = ScriptReader.isUnwritten(e)
                     ? file.getFileName() + " has no words to read yet; write them as plain paragraphs"
                     : message;
-            unreadable.add(new UnreadableLesson(number, file, why));
+            unreadable.add(new UnreadableLesson(number, name, file, module, why));
             return;
         }
-        Lesson lesson = new Lesson(number, file, settings.paced(script), kind);
+        Lesson lesson = new Lesson(number, name, file, settings.paced(script), kind, module);
         for (Lesson other : lessons) {
             boolean sameName = other.name().equalsIgnoreCase(lesson.name());
-            if (sameName || other.title().equalsIgnoreCase(lesson.title())) {
+            boolean sameTitle = other.title().equalsIgnoreCase(lesson.title())
+                    && other.module().equals(lesson.module());
+            if (sameName || sameTitle) {
                 throw new ProblemException(
                         "two lessons have the same " + (sameName ? "name" : "title") + " '"
                                 + (sameName ? lesson.name() : lesson.title()) + "' ("
@@ -208,40 +277,38 @@ public final class CourseReader {
         lessons.add(lesson);
     }
 
-    private List<Path> scripts() throws ProblemException {
-        try (Stream<Path> entries = Files.list(folder)) {
-            List<Path> found = entries.filter(CourseReader::isScript)
-                    .sorted(Comparator.comparing(CourseReader::sortedBy))
-                    .toList();
-            if (found.isEmpty()) {
-                throw new ProblemException(
-                        "the folder holds no script",
-                        folder.toString(),
-                        "put lessons into it as .md, .txt or .docx files");
-            }
-            return found;
-        } catch (IOException e) {
-            throw new ProblemException("the folder cannot be read", folder.toString(), "check its permissions", e);
-        }
+    /** The folder into which new lessons of a course are written: the last module's, if its modules are folders. */
+    public static Path placeOfNew(Path folder) throws ProblemException {
+        boolean folders = Files.exists(folder.resolve(Course.FILE))
+                && !CourseSettings.read(folder).listsLessons()
+                && ScriptFolder.scripts(folder).isEmpty();
+        List<Path> modules = folders ? ScriptFolder.modules(folder) : List.of();
+        return modules.isEmpty() ? folder : modules.get(modules.size() - 1);
     }
 
     /** Whether a file would be a lesson if it lay in a course. */
     public static boolean isScript(Path file) {
-        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-        boolean text =
-                name.endsWith(".md") || name.endsWith(".markdown") || name.endsWith(".txt") || name.endsWith(".docx");
-        return text
-                && !name.startsWith("readme")
-                && !name.startsWith(".")
-                && !name.startsWith("~")
-                && Files.isRegularFile(file);
+        return ScriptFolder.isScript(file);
     }
 
-    /** So that lesson 10 comes after lesson 9. */
-    private static String sortedBy(Path file) {
-        return NUMBER.matcher(String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT))
-                .replaceAll(m -> m.group().length() >= DIGITS
-                        ? m.group()
-                        : "0".repeat(DIGITS - m.group().length()) + m.group());
+    /** The name of the lesson that a script is in the course around it; without one that of its file. */
+    public static String nameOf(Path script) throws ProblemException {
+        return lessonOf(script).map(Lesson::name).orElseGet(() -> FileNames.stem(script));
+    }
+
+    /** The module in which a script stands in the course around it. */
+    public static Optional<CourseModule> moduleOf(Path script) throws ProblemException {
+        return lessonOf(script).flatMap(Lesson::module);
+    }
+
+    private static Optional<Lesson> lessonOf(Path script) throws ProblemException {
+        Optional<Path> around = around(script);
+        if (around.isEmpty()) {
+            return Optional.empty();
+        }
+        Path wanted = script.toAbsolutePath().normalize();
+        return readable(around.get()).lessons().stream()
+                .filter(lesson -> lesson.file().toAbsolutePath().normalize().equals(wanted))
+                .findFirst();
     }
 }

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.Script;
@@ -24,7 +23,7 @@ import org.bookholder.settings.Settings;
 /** The contents of {@code course.yaml}; empty if there is no such file. */
 final class CourseSettings {
     private static final List<String> NAMES =
-            List.of("title", "pace", "lessons", "recording", "editing", "kinds", "delivery", "launch", "costs");
+            List.of("title", "pace", "lessons", "modules", "recording", "editing", "kinds", "delivery", "launch", "costs");
     private static final int MOST_HOURS = 24;
     private static final int HOURS_OF_A_WEEK = 168;
     private static final double MOST_MONEY = 999_999_999;
@@ -70,6 +69,7 @@ final class CourseSettings {
                 settings.shooting(),
                 settings.editing(),
                 settings.kinds(),
+                settings.modules(),
                 settings.costs(lessons.size()));
         if (all.isEmpty()) {
             throw new IllegalStateException("every course has settings");
@@ -82,6 +82,37 @@ final class CourseSettings {
 
     List<Settings.Item> lessons() throws ProblemException {
         return all.list("lessons");
+    }
+
+    /**
+     * A module as the file lists it.
+     *
+     * @param title its title
+     * @param lessons its lessons in order; may be none
+     */
+    record ListedModule(String title, List<Settings.Item> lessons) {}
+
+    /** The modules in order; none if the file lists none. */
+    List<ListedModule> modules() throws ProblemException {
+        List<ListedModule> modules = new ArrayList<>();
+        for (Settings.Item item : all.list("modules")) {
+            if (item.group().isEmpty()) {
+                throw item.value().orElseThrow().problem(
+                        "a module is a title with lessons", "write title: and below it lessons: with a list");
+            }
+            Settings one = item.group().get().only(List.of("title", "lessons"));
+            Optional<Setting> title = one.value("title");
+            if (title.isEmpty()) {
+                throw one.problem("a module has no title", "write title: and what the module is called");
+            }
+            modules.add(new ListedModule(title.get().text(), one.list("lessons")));
+        }
+        return modules;
+    }
+
+    /** Whether the file lists the lessons; otherwise they are those that lie in the folder. */
+    boolean listsLessons() throws ProblemException {
+        return !lessons().isEmpty() || !modules().isEmpty();
     }
 
     /** How much there is to edit in lessons, by the names of their scripts; for lessons that are found in the folder. */
@@ -162,7 +193,7 @@ final class CourseSettings {
         return days;
     }
 
-    /** The names of the lessons that somebody has put on a day: those of their scripts. */
+    /** The lessons that somebody has put on a day, as they are written. */
     private static List<String> lessons(Settings day) throws ProblemException {
         List<String> names = new ArrayList<>();
         for (Settings.Item item : day.list("lessons")) {
@@ -170,7 +201,7 @@ final class CourseSettings {
             if (script.isEmpty()) {
                 throw day.problem("a lesson of a recording day is no name", "write the name of its script");
             }
-            names.add(FileNames.stem(Path.of(script.get().text())));
+            names.add(script.get().text());
         }
         return names;
     }

@@ -2,6 +2,7 @@ package org.bookholder.course;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import org.bookholder.files.FileNames;
 import org.bookholder.script.model.Script;
 
@@ -9,14 +10,22 @@ import org.bookholder.script.model.Script;
  * A lesson of a course.
  *
  * @param number its place in the course, from 1
+ * @param name what it is called in commands and in names of exports ({@link LessonNames})
  * @param file its script
  * @param script what the file holds
  * @param kind how much there is to edit
+ * @param module the module in which it stands, if it stands in one
  */
-public record Lesson(int number, Path file, Script script, LessonKind kind) {
-    /** The script's file name without its ending: what the lesson is called in commands and in names of exports. */
-    public String name() {
-        return FileNames.stem(file);
+public record Lesson(
+        int number, String name, Path file, Script script, LessonKind kind, Optional<CourseModule> module) {
+    /** A lesson that stands in no module. */
+    public Lesson(int number, Path file, Script script, LessonKind kind) {
+        this(number, FileNames.stem(file), file, script, kind, Optional.empty());
+    }
+
+    /** The same with another script. */
+    public Lesson with(Script other) {
+        return new Lesson(number, name, file, other, kind, module);
     }
 
     /** The title. */
@@ -26,7 +35,7 @@ public record Lesson(int number, Path file, Script script, LessonKind kind) {
 
     /** Whether a file has this lesson's name: exactly, or followed by a character that is not a letter or digit. */
     public boolean names(Path export) {
-        String own = name().toLowerCase(Locale.ROOT);
+        String own = name.toLowerCase(Locale.ROOT);
         String other = FileNames.stem(export).toLowerCase(Locale.ROOT);
         return other.startsWith(own)
                 && (other.length() == own.length() || !Character.isLetterOrDigit(other.charAt(own.length())));

@@ -1,18 +1,15 @@
 package org.bookholder.course;
 
 import java.nio.file.Path;
-import org.bookholder.files.FileNames;
+import java.util.Optional;
 
 /**
  * A lesson whose script can't be read as it is.
  *
  * @param number its place in the course, from 1
+ * @param name what it would be called if it could be read
  * @param file its script
+ * @param module the module in which it stands, if it stands in one
  * @param why where in the course's folder something is wrong, what, and what to do; one line
  */
-public record UnreadableLesson(int number, Path file, String why) {
-    /** The script's file name without its ending. */
-    public String name() {
-        return FileNames.stem(file);
-    }
-}
+public record UnreadableLesson(int number, String name, Path file, Optional<CourseModule> module, String why) {}

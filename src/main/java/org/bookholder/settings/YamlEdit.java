@@ -74,7 +74,7 @@ public final class YamlEdit {
         int start = start(found.get().getKeyNode());
         int end = end(found.get().getValueNode());
         List<String> above = path.subList(0, path.size() - 1);
-        Optional<Node> parent = above.isEmpty() ? group : find(group, above).map(NodeTuple::getValueNode);
+        Optional<Node> parent = inside(group, above);
         if (flow(parent)) {
             return withoutItem(start, end);
         }
@@ -111,8 +111,7 @@ public final class YamlEdit {
         if (items.isEmpty()) {
             return put(root, path, "[" + item + "]");
         }
-        boolean flow = flow(find(root, path).map(NodeTuple::getValueNode));
-        if (flow) {
+        if (flow(inside(root, path))) {
             int at = index < items.size() ? start(items.get(index)) : end(items.get(items.size() - 1));
             return insert(at, index < items.size() ? item + ", " : ", " + item);
         }
@@ -120,6 +119,42 @@ public final class YamlEdit {
         String before = text.substring(lineStart(first), first);
         int at = index < items.size() ? lineStart(start(items.get(index))) : lineEnd(end(items.get(items.size() - 1)));
         return insertLine(at, before.replaceFirst("-.*", "- ") + item);
+    }
+
+    /**
+     * The text with one more item in the list at a path, as above; a list that is missing is written line by line, unless its group is in
+     * braces.
+     */
+    public String withLine(List<String> path, int index, String item) throws ProblemException {
+        Optional<Node> group = inside(root, path.subList(0, path.size() - 1));
+        if (inside(root, path).isPresent() || flow(group)) {
+            return withItem(path, index, item);
+        }
+        List<NodeTuple> pairs = group.filter(MappingNode.class::isInstance)
+                .map(node -> ((MappingNode) node).getValue())
+                .orElse(List.of());
+        String indent = "";
+        int at = text.length();
+        if (!pairs.isEmpty()) {
+            int first = start(pairs.get(0).getKeyNode());
+            indent = " ".repeat(first - lineStart(first));
+            at = lineEnd(end(pairs.get(pairs.size() - 1).getValueNode()));
+        }
+        String name = path.get(path.size() - 1);
+        return insertLine(at, indent + name + ":\n" + indent + STEP + "- " + item);
+    }
+
+    /**
+     * The text with an item of a list moved into another list or to another place, with the comments that belong to it: the one on
+     * its line, and those on the lines above it unless it is the first.
+     *
+     * @param from the list that it is in
+     * @param index its place there
+     * @param to the list that it comes into; need not exist
+     * @param place the place that it has there afterwards
+     */
+    public String moved(List<String> from, int index, List<String> to, int place) throws ProblemException {
+        return new YamlMove(this).moved(from, index, to, place);
     }
 
     /** The text with another item in place of that of an index in the list at a path. */
@@ -163,13 +198,17 @@ public final class YamlEdit {
     /** The text without the item of that index in the list at a path. */
     public String withoutItem(List<String> path, int index) {
         Node item = list(path).get(index);
-        boolean flow = flow(find(root, path).map(NodeTuple::getValueNode));
+        boolean flow = flow(inside(root, path));
         return flow ? withoutItem(start(item), end(item)) : withoutLines(start(item), end(item));
     }
 
     private String put(Optional<Node> group, List<String> path, String value) throws ProblemException {
         Optional<Node> node = group;
         for (int depth = 0; depth < path.size(); depth++) {
+            if (node.isPresent() && node.get() instanceof SequenceNode list) {
+                node = inside(list, path.get(depth));
+                continue;
+            }
             Optional<NodeTuple> found = find(node, path.subList(depth, depth + 1));
             if (found.isEmpty()) {
                 return add(node, path.subList(depth, path.size()), value);
@@ -181,7 +220,8 @@ public final class YamlEdit {
                 String gap = start == start(found.get().getKeyNode()) || text.charAt(start - 1) == ':' ? " " : "";
                 return text.substring(0, start) + gap + value + text.substring(end(inner));
             }
-            if (!(inner instanceof MappingNode)) {
+            boolean listed = inner instanceof SequenceNode && isIndex(path.get(depth + 1));
+            if (!(inner instanceof MappingNode) && !listed) {
                 throw problem("'" + path.get(depth) + "' is not a group of settings", "mend it in the file");
             }
             node = Optional.of(inner);
@@ -231,8 +271,13 @@ public final class YamlEdit {
         return text.substring(0, at) + more + text.substring(at);
     }
 
+    /** The node at a path. */
+    Optional<Node> node(List<String> path) {
+        return inside(root, path);
+    }
+
     /** Inserts a whole line; {@code at} is the beginning of one, or the end of the text. */
-    private String insertLine(int at, String line) {
+    String insertLine(int at, String line) {
         boolean unended = at > 0 && text.charAt(at - 1) != '\n';
         return text.substring(0, at) + (unended ? "\n" : "") + line + "\n" + text.substring(at);
     }
@@ -258,53 +303,73 @@ public final class YamlEdit {
         return text.substring(0, lineStart(start)) + text.substring(lineEnd(end));
     }
 
-    private int lineStart(int at) {
+    int lineStart(int at) {
         return text.lastIndexOf('\n', at - 1) + 1;
     }
 
     /** Behind the line break that ends the line. */
-    private int lineEnd(int at) {
+    int lineEnd(int at) {
         int end = text.indexOf('\n', at);
         return end < 0 ? text.length() : end + 1;
     }
 
+    /** The pair at a path of names; an item of a list on the way is named by its index. */
     private static Optional<NodeTuple> find(Optional<Node> group, List<String> path) {
-        Optional<Node> node = group;
-        Optional<NodeTuple> found = Optional.empty();
-        for (String name : path) {
-            found = node.filter(MappingNode.class::isInstance)
-                    .flatMap(inner -> ((MappingNode) inner)
-                            .getValue().stream()
-                                    .filter(pair -> pair.getKeyNode() instanceof ScalarNode key
-                                            && key.getValue().equals(name))
-                                    .findFirst());
-            node = found.map(NodeTuple::getValueNode);
-        }
-        return found;
+        return inside(group, path.subList(0, path.size() - 1)).flatMap(node -> pair(node, path.get(path.size() - 1)));
     }
 
-    private List<Node> list(List<String> path) {
-        return find(root, path)
-                .map(NodeTuple::getValueNode)
+    private static Optional<Node> inside(Optional<Node> group, List<String> path) {
+        Optional<Node> node = group;
+        for (String name : path) {
+            node = node.flatMap(outer -> inside(outer, name));
+        }
+        return node;
+    }
+
+    private static Optional<Node> inside(Node outer, String name) {
+        if (outer instanceof SequenceNode list) {
+            int index = isIndex(name) ? Integer.parseInt(name) : list.getValue().size();
+            return index < list.getValue().size()
+                    ? Optional.of(list.getValue().get(index))
+                    : Optional.empty();
+        }
+        return pair(outer, name).map(NodeTuple::getValueNode);
+    }
+
+    private static boolean isIndex(String name) {
+        return name.matches("\\d{1,6}");
+    }
+
+    private static Optional<NodeTuple> pair(Node group, String name) {
+        return group instanceof MappingNode mapping
+                ? mapping.getValue().stream()
+                        .filter(pair -> pair.getKeyNode() instanceof ScalarNode key
+                                && key.getValue().equals(name))
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    List<Node> list(List<String> path) {
+        return inside(root, path)
                 .filter(SequenceNode.class::isInstance)
                 .map(node -> ((SequenceNode) node).getValue())
                 .orElse(List.of());
     }
 
-    private static boolean flow(Optional<Node> node) {
+    static boolean flow(Optional<Node> node) {
         return node.filter(CollectionNode.class::isInstance)
                 .filter(group -> ((CollectionNode<?>) group).getFlowStyle() == FlowStyle.FLOW)
                 .isPresent();
     }
 
-    private int start(Node node) {
+    int start(Node node) {
         return node.getStartMark()
                 .map(mark -> text.offsetByCodePoints(0, mark.getIndex()))
                 .orElseThrow();
     }
 
     /** Where a node ends; a group that is written line by line ends with the last thing in it, before comments that follow. */
-    private int end(Node node) {
+    int end(Node node) {
         if (node instanceof MappingNode group
                 && !flow(Optional.of(node))
                 && !group.getValue().isEmpty()) {

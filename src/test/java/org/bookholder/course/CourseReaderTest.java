@@ -1,6 +1,7 @@
 package org.bookholder.course;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.nio.file.Files;
@@ -79,6 +80,71 @@ final class CourseReaderTest {
         assertThat(course.delivery()).contains(folder.resolve("site.yaml"));
         assertThat(course.costs()).contains(new Costs("USD", 400, 25, 600, 49, 0.8));
         assertThat(course.launch()).contains(LocalDate.of(2027, 6, 1));
+    }
+
+    @Test
+    void modulesHaveTheirLessonsInOrder() {
+        files.lesson("extra", "Here is the tyre.");
+        files.file("spokes/lesson-9.md", "---\ntitle: Spokes\n---\nHere is a spoke.");
+        files.file(Course.FILE, """
+            lessons: [extra.md]
+            modules:
+              - title: The whole wheel
+                lessons: [lesson-10.md, {script: lesson-9.md, kind: slides}]
+              - {title: Spokes, lessons: [spokes/lesson-9.md]}
+              - title: Nothing yet
+            recording:
+              days: [{day: 2027-02-04, lessons: [spokes/lesson-9.md, lesson-10]}]
+            """);
+        Course course = files.read();
+        assertThat(course.lessons())
+                .extracting(Lesson::name)
+                .containsExactly("extra", "lesson-10", "lesson-9", "spokes-lesson-9");
+        assertThat(course.lessons())
+                .extracting(lesson -> lesson.module().map(CourseModule::heading).orElse(""))
+                .containsExactly(
+                        "", "Module 1: The whole wheel", "Module 1: The whole wheel", "Module 2: Spokes");
+        assertThat(course.modules()).extracting(CourseModule::title).endsWith("Nothing yet").hasSize(3);
+        assertThat(course.shooting().days().get(0).lessons()).containsExactly("spokes-lesson-9", "lesson-10");
+        assertThat(course.lessonOf(Path.of("exports/spokes-lesson-9_v2.mp4")))
+                .contains(course.lessons().get(3));
+        assertThat(course.lessonOf(Path.of("exports/lesson-9.mp4")))
+                .contains(course.lessons().get(2));
+    }
+
+    @Test
+    void foldersBesideTheCoursesFileAreModules() {
+        CourseFolder other = new CourseFolder(folder.resolve("other"));
+        other.file(Course.FILE, "title: Knots\nkinds: {02-first-knots/01-start.md: slides}\n");
+        other.file("02-first-knots/01-start.md", "---\ntitle: Start\n---\nTake a rope.");
+        other.file("10-more/01-start.md", "---\ntitle: Start\n---\nTake two.");
+        other.file("exports/notes.txt", "No lesson.");
+        other.file("empty/picture.png", "");
+        Course course = other.read();
+        assertThat(course.modules())
+                .containsExactly(new CourseModule(1, "First knots"), new CourseModule(2, "More"));
+        assertThat(course.lessons())
+                .extracting(Lesson::name)
+                .containsExactly("02-first-knots-01-start", "10-more-01-start");
+        assertThat(course.lessons())
+                .extracting(Lesson::kind)
+                .containsExactly(LessonKind.SLIDES, LessonKind.PRESENTER);
+    }
+
+    @Test
+    void scriptsBesideTheCoursesFileAreAllItsLessons() {
+        files.file("old/lesson-1.md", "An old text.");
+        files.file(Course.FILE, "title: Wheels");
+        assertThat(files.read().lessons()).extracting(Lesson::name).containsExactly("lesson-9", "lesson-10");
+        assertThat(files.read().modules()).isEmpty();
+    }
+
+    @Test
+    void aModuleNeedsATitle() {
+        files.file(Course.FILE, "modules:\n  - lessons: [lesson-9.md]");
+        assertThatThrownBy(() -> CourseReader.read(folder)).hasMessageContaining("a module has no title");
+        files.file(Course.FILE, "modules: [Wheels]");
+        assertThatThrownBy(() -> CourseReader.read(folder)).hasMessageContaining("a title with lessons");
     }
 
     @Test

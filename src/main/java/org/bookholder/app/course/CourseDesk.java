@@ -174,10 +174,13 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
         StringBuilder seen = new StringBuilder();
         kept.forEach(session -> seen.append(session.folder()).append(session.stamp()));
         if (course) {
-            for (Path place : List.of(folder, folder.resolve("exports"))) {
-                File[] files = place.toFile().listFiles();
-                for (File file : files == null ? new File[0] : files) {
-                    seen.append(file.getName()).append(SessionCache.stamp(file));
+            for (File file : files(folder)) {
+                seen.append(file.getName()).append(SessionCache.stamp(file));
+                // Modules may be folders, and exports are one; what is in a session is stamped with it.
+                if (file.isDirectory() && !file.getName().equals("sessions")) {
+                    for (File inner : files(file.toPath())) {
+                        seen.append(inner.getName()).append(SessionCache.stamp(inner));
+                    }
                 }
             }
         }
@@ -187,6 +190,11 @@ public final class CourseDesk implements SessionDirectory, DeskCourse, AutoClose
                 .forEach(seen::append);
         seen.append(here.today()).append(marks.undoable());
         return Integer.toHexString(seen.toString().hashCode()) + "x" + seen.length();
+    }
+
+    private static File[] files(Path folder) {
+        File[] files = folder.toFile().listFiles();
+        return files == null ? new File[0] : files;
     }
 
     private String json(List<SessionCache.Kept> kept) throws ProblemException {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.bookholder.course.CourseModule;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.RecordedSession;
 import org.bookholder.course.board.Board;
@@ -75,6 +76,7 @@ public final class CourseJson {
                         .map(Lesson::title)
                         .orElse(state.script().title()));
         node.put("number", lesson.map(l -> l.lesson().number()).orElse(0));
+        node.put("module", lesson.flatMap(l -> l.lesson().module()).map(CourseModule::heading).orElse(""));
         node.put("began", session.began().toEpochMilli());
         node.put("standing", standing);
         node.put("takes", state.takes().count());

@@ -4,9 +4,11 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.bookholder.course.Course;
+import org.bookholder.course.Text;
 import org.bookholder.course.edit.EditTask;
 import org.bookholder.course.edit.EditTasks;
 import org.bookholder.course.edit.EditText;
+import org.bookholder.course.edit.ModuleDates;
 import org.bookholder.course.shoot.PlanText;
 
 /**
@@ -18,6 +20,11 @@ import org.bookholder.course.shoot.PlanText;
 public record CoursePlan(CourseStatus status, ZoneId zone) {
     static final String CAUTION = "Keep these dates to yourself; don't promise one until everything is checked.";
 
+    /** When each module will be recorded and edited; none if the course has no modules. */
+    List<ModuleDates> modules(List<EditTask> tasks) {
+        return ModuleDates.of(status.board(), tasks, status.course().editing(), status.burnDown(zone));
+    }
+
     /** The plan as lines of text: the remaining sessions, the edit week by week, its costs and the expected date. */
     public List<String> lines() {
         Course course = status.course();
@@ -25,6 +32,7 @@ public record CoursePlan(CourseStatus status, ZoneId zone) {
         List<String> lines = new ArrayList<>(PlanText.of(status.works(), status.plan(), status.terms()));
         lines.add("");
         lines.addAll(EditText.of(tasks, course.editing(), status.board().today()));
+        modules(tasks).forEach(module -> lines.addAll(Text.wrap(module.text() + ".")));
         course.costs().ifPresent(costs -> {
             lines.add("");
             lines.addAll(EditText.costs(costs, tasks));

@@ -20,6 +20,7 @@ import org.bookholder.course.edit.EditTasks;
 import org.bookholder.course.edit.EditText;
 import org.bookholder.course.edit.EditWeek;
 import org.bookholder.course.edit.LaunchDay;
+import org.bookholder.course.edit.ModuleDates;
 import org.bookholder.course.shoot.PlanText;
 import org.bookholder.course.shoot.PlannedSession;
 import org.bookholder.course.shoot.RecordingTask;
@@ -109,6 +110,10 @@ public final class PlanJson {
         json.put("toEdit", EditText.amount(tasks));
         json.put("usual", EditText.sanity(edit.weeks().size()));
         forecast(json.putObject("forecast"), burnDown, edit);
+        strings(
+                json,
+                "modules",
+                plan.modules(tasks).stream().map(ModuleDates::text).toList());
         json.put("sources", EditText.sources(course.editing()));
         ArrayNode weeks = json.putArray("weeks");
         for (int i = 0; i < edit.weeks().size(); i++) {

@@ -95,8 +95,7 @@ public record RunningTimes(
         for (Lesson lesson : lessons) {
             try {
                 Script script = ScriptFile.read(lesson.file(), speakers).script();
-                spoken.add(
-                        new Lesson(lesson.number(), lesson.file(), paces.aimed(script, lesson.file()), lesson.kind()));
+                spoken.add(lesson.with(paces.aimed(script, lesson.file())));
             } catch (ProblemException e) {
                 silent.add(String.valueOf(e.getMessage()));
             }

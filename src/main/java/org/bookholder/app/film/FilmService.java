@@ -21,7 +21,6 @@ import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
 import org.bookholder.course.Text;
 import org.bookholder.delivery.CheckReport;
-import org.bookholder.files.FileNames;
 import org.bookholder.film.FilmMade;
 import org.bookholder.film.FilmMaker;
 import org.bookholder.film.FilmOrder;
@@ -169,8 +168,9 @@ public final class FilmService {
             return out;
         }
         Optional<Path> script = planning.script();
-        String name = script.map(FileNames::stem)
-                .orElseGet(() -> SessionFolders.plain(planning.lesson().title()));
+        String name = script.isPresent()
+                ? CourseReader.nameOf(script.get())
+                : SessionFolders.plain(planning.lesson().title());
         if (shelf.isPresent()) {
             return shelf.get().folder().resolve(name + DRAFT + "." + ending);
         }

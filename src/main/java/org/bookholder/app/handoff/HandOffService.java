@@ -2,6 +2,7 @@ package org.bookholder.app.handoff;
 
 import java.io.FilterOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +11,8 @@ import org.bookholder.app.environment.Environment;
 import org.bookholder.app.environment.Interruption;
 import org.bookholder.app.session.SessionFolders;
 import org.bookholder.app.session.StoredSession;
+import org.bookholder.course.CourseModule;
+import org.bookholder.course.CourseReader;
 import org.bookholder.course.Text;
 import org.bookholder.cutlist.CutItem;
 import org.bookholder.cutlist.CutList;
@@ -32,6 +35,7 @@ import org.bookholder.handoff.timeline.Timeline;
 import org.bookholder.handoff.timeline.TimelineBuilder;
 import org.bookholder.journal.FootageNotes;
 import org.bookholder.problem.ProblemException;
+import org.bookholder.script.model.Script;
 import org.bookholder.timing.FrameRate;
 import org.bookholder.timing.Timecode;
 
@@ -103,7 +107,7 @@ public final class HandOffService {
 
     private HandOff handOff(StoredSession kept, List<HandOffPart> parts, Path out, List<String> remarks)
             throws ProblemException {
-        String name = SessionFolders.plain(kept.state().script().title());
+        String name = name(kept.state().script());
         List<PlacedFootage> footage = FootageNotes.read(kept.folder().path());
         Timecode timecode = timecode(MediaList.usual(footage));
         remarks.addAll(FootageRemarks.of(footage, timecode));
@@ -122,6 +126,13 @@ public final class HandOffService {
         CutList cut = CutPlanner.plan(kept.state(), CutRules.defaults().withMisread(request.useMisread()), sound);
         Timeline timeline = TimelineBuilder.build(cut, timecode, media, punchIn(footage));
         return new HandOff(out, name, kept.state(), kept.events(), cut, timeline, media, sound, here.zone());
+    }
+
+    /** The lesson's title; in a module its name in the course, as of its film, because lessons of two modules may have one title. */
+    private static String name(Script script) throws ProblemException {
+        Path source = Path.of(script.source());
+        Optional<CourseModule> module = Files.exists(source) ? CourseReader.moduleOf(source) : Optional.empty();
+        return SessionFolders.plain(module.isPresent() ? CourseReader.nameOf(source) : script.title());
     }
 
     private Timecode timecode(Timecode usual) throws ProblemException {

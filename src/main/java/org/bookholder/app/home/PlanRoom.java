@@ -18,8 +18,11 @@ import org.bookholder.app.course.CoursePlan;
 import org.bookholder.app.course.PlanJson;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.course.CourseFile;
+import org.bookholder.course.CourseModule;
 import org.bookholder.course.Lesson;
 import org.bookholder.course.LessonKind;
+import org.bookholder.course.LessonNames;
+import org.bookholder.course.ModuleEdit;
 import org.bookholder.course.UnreadableLesson;
 import org.bookholder.files.FileNames;
 import org.bookholder.problem.ProblemException;
@@ -63,6 +66,7 @@ final class PlanRoom {
                         asked.path("from").asText(),
                         asked.path("hours").asText());
             case "kind" -> kind(file, asked);
+            case "module_add", "module_name", "module_remove", "module_move" -> modules(new ModuleEdit(file), asked);
             case "calendar" -> writeCalendar();
             case "profile" -> profile.make(file);
             case "profile_set" ->
@@ -86,7 +90,7 @@ final class PlanRoom {
     /** What was asked for, without its course and values: enough to name the change. */
     private static ObjectNode what(JsonNode asked) {
         ObjectNode what = JsonNodeFactory.instance.objectNode();
-        for (String field : List.of("do", "script", "day", "on", "path")) {
+        for (String field : List.of("do", "script", "day", "on", "path", "title", "module")) {
             if (asked.has(field)) {
                 what.set(field, asked.get(field));
             }
@@ -138,7 +142,18 @@ final class PlanRoom {
         }
         file.putOn(script, day);
         if (day.filter(here.today()::equals).isEmpty()) {
-            orders.leaveOut(courses.seen().folder(), here.today(), FileNames.stem(Path.of(script)));
+            orders.leaveOut(courses.seen().folder(), here.today(), name(script));
+        }
+    }
+
+    private void modules(ModuleEdit modules, JsonNode asked) throws ProblemException {
+        String title = asked.path("title").asText();
+        int module = asked.path("module").asInt();
+        switch (asked.path("do").asText()) {
+            case "module_add" -> modules.add(title);
+            case "module_name" -> modules.rename(module, title);
+            case "module_remove" -> modules.remove(module);
+            default -> modules.move(script(asked), module, asked.path("place").asInt(Integer.MAX_VALUE));
         }
     }
 
@@ -171,21 +186,38 @@ final class PlanRoom {
             for (Lesson lesson : course.lessons()) {
                 byNumber.put(
                         lesson.number(),
-                        row(folder, lesson.file(), lesson.title(), lesson.kind().label()));
+                        row(folder, lesson.file(), lesson.title(), lesson.kind().label())
+                                .put("module", number(lesson.module())));
             }
             for (UnreadableLesson lesson : course.unreadable()) {
-                byNumber.put(lesson.number(), row(folder, lesson.file(), lesson.name(), ""));
+                byNumber.put(lesson.number(), row(folder, lesson.file(), lesson.name(), "").put("module", number(lesson.module())));
             }
         });
         byNumber.values().forEach(rows::add);
         return rows;
     }
 
+    /** The number of a module, 0 for lessons that stand in none. */
+    private static int number(Optional<CourseModule> module) {
+        return module.map(CourseModule::number).orElse(0);
+    }
+
+    /** The name of the lesson that a script is. */
+    private String name(String script) {
+        HomeCourses.Seen seen = courses.seen();
+        Path folder = Path.of(seen.folder());
+        return seen.overview().stream()
+                .flatMap(course -> course.status().course().lessons().stream())
+                .filter(lesson -> LessonNames.written(folder, lesson.file()).equals(script))
+                .map(Lesson::name)
+                .findFirst()
+                .orElseGet(() -> FileNames.stem(Path.of(script)));
+    }
+
     private static ObjectNode row(Path folder, Path file, String title, String kind) {
-        Path named = file.startsWith(folder) ? folder.relativize(file) : file;
         return JsonNodeFactory.instance
                 .objectNode()
-                .put("script", named.toString())
+                .put("script", LessonNames.written(folder, file))
                 .put("title", title)
                 .put("kind", kind);
     }
@@ -220,6 +252,15 @@ final class PlanRoom {
                     .put("hours", day.hours());
         }
         json.set("lessons", lessons());
+        ArrayNode modules = json.putArray("modules");
+        courses.seen()
+                .overview()
+                .ifPresent(course -> course.status()
+                        .course()
+                        .modules()
+                        .forEach(module -> modules.addObject()
+                                .put("number", module.number())
+                                .put("title", module.title())));
         ArrayNode kinds = json.putArray("kinds");
         for (LessonKind kind : LessonKind.values()) {
             kinds.addObject().put("kind", kind.label()).put("words", kind.words());

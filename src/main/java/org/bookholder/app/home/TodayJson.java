@@ -17,6 +17,7 @@ import org.bookholder.app.course.CourseOverview;
 import org.bookholder.app.course.RunningOrder;
 import org.bookholder.app.day.Day;
 import org.bookholder.app.day.DayForecast;
+import org.bookholder.course.CourseModule;
 import org.bookholder.course.UnreadableLesson;
 import org.bookholder.course.board.Board;
 import org.bookholder.course.board.LessonState;
@@ -198,6 +199,7 @@ final class TodayJson {
                         .put("kind", "unreadable")
                         .put("number", number)
                         .put("name", broken.name())
+                        .put("module", module(broken.module()))
                         .put("title", String.valueOf(broken.file().getFileName()))
                         .put("why", broken.why());
             }
@@ -238,11 +240,16 @@ final class TodayJson {
         return false;
     }
 
+    private static String module(Optional<CourseModule> module) {
+        return module.map(CourseModule::heading).orElse("");
+    }
+
     private ObjectNode lesson(ObjectNode row, LessonState state) {
         row.put("kind", "lesson");
         row.put("number", state.lesson().number());
         row.put("name", state.lesson().name());
         row.put("title", state.lesson().title());
+        row.put("module", module(state.lesson().module()));
         row.put("seconds", Math.round(state.seconds()));
         row.put("state", state.stage().label());
         row.put("todo", state.next());

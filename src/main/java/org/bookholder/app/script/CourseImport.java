@@ -129,7 +129,7 @@ public final class CourseImport {
      */
     public static void add(Path course, List<NewLesson> lessons) throws ProblemException {
         checked(lessons, course);
-        Map<Path, Content> files = contents(course, "", lessons);
+        Map<Path, Content> files = contents(CourseReader.placeOfNew(course), "", lessons);
         for (Path file : files.keySet()) {
             if (Files.exists(file)) {
                 throw new ProblemException(

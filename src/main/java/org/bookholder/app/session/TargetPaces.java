@@ -7,7 +7,6 @@ import java.util.OptionalInt;
 import org.bookholder.app.environment.Environment;
 import org.bookholder.course.Course;
 import org.bookholder.course.CourseReader;
-import org.bookholder.course.Lesson;
 import org.bookholder.problem.ProblemException;
 import org.bookholder.script.model.PaceSource;
 import org.bookholder.script.model.Script;
@@ -58,7 +57,7 @@ public final class TargetPaces {
         boolean wanted = course.lessons().stream().anyMatch(lesson -> isFree(lesson.script()));
         OptionalInt own = wanted ? own() : OptionalInt.empty();
         return course.with(course.lessons().stream()
-                .map(lesson -> new Lesson(lesson.number(), lesson.file(), aimed(lesson.script(), own), lesson.kind()))
+                .map(lesson -> lesson.with(aimed(lesson.script(), own)))
                 .toList());
     }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
 import org.bookholder.course.Course;
+import org.bookholder.course.CourseModule;
 import org.bookholder.course.Measured;
 import org.bookholder.script.model.AgeingFact;
 
@@ -43,6 +44,28 @@ public record Board(Course course, Measured measured, List<LessonState> lessons,
     public boolean finished() {
         return course.unreadable().isEmpty()
                 && lessons.stream().allMatch(lesson -> lesson.missing().isEmpty());
+    }
+
+    /** The modules in order, each with its lessons; before them those in no module, if there are any. */
+    public List<ModuleState> modules() {
+        List<ModuleState> modules = new ArrayList<>();
+        ModuleState none = module(Optional.empty());
+        if (none.all() > 0) {
+            modules.add(none);
+        }
+        course.modules().forEach(module -> modules.add(module(Optional.of(module))));
+        return modules;
+    }
+
+    private ModuleState module(Optional<CourseModule> module) {
+        return new ModuleState(
+                module,
+                lessons.stream()
+                        .filter(state -> state.lesson().module().equals(module))
+                        .toList(),
+                (int) course.unreadable().stream()
+                        .filter(lesson -> lesson.module().equals(module))
+                        .count());
     }
 
     /** The first unfinished lesson; empty if the course is finished. */

@@ -18,6 +18,15 @@ public final class BoardJson {
         board.measured().pace().ifPresent(pace -> json.put("ownPace", pace));
         ArrayNode lessons = json.putArray("lessons");
         board.lessons().forEach(state -> lessons.add(lesson(state)));
+        ArrayNode modules = json.putArray("modules");
+        board.modules().stream()
+                .filter(module -> module.module().isPresent())
+                .forEach(module -> modules.addObject()
+                        .put("number", module.module().orElseThrow().number())
+                        .put("title", module.module().orElseThrow().title())
+                        .put("lessons", module.all())
+                        .put("ready", module.ready())
+                        .put("seconds", module.seconds()));
         facts(json.putArray("due"), board.due());
         facts(json.putArray("ageing"), board.ageing());
         return json;
@@ -28,6 +37,7 @@ public final class BoardJson {
         json.put("number", state.lesson().number());
         json.put("name", state.lesson().name());
         json.put("title", state.lesson().title());
+        state.lesson().module().ifPresent(module -> json.put("module", module.number()));
         json.put("words", state.lesson().script().spokenWords());
         json.put("seconds", state.seconds());
         json.put("state", state.stage().label());

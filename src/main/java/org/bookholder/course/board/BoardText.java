@@ -64,21 +64,24 @@ public final class BoardText {
         out.add(String.format(Locale.ROOT, row, "", Text.fit("lesson", title), "words", "runs", "state", "next"));
         int words = 0;
         double seconds = 0;
-        for (LessonState lesson : board.lessons()) {
-            words += lesson.lesson().script().spokenWords();
-            seconds += lesson.seconds();
-            List<String> steps = Text.wrap(lesson.next(), room - title);
-            out.add(String.format(
-                            Locale.ROOT,
-                            row,
-                            lesson.lesson().number(),
-                            Text.fit(lesson.lesson().title(), title),
-                            lesson.lesson().script().spokenWords(),
-                            Text.clock(lesson.seconds()),
-                            lesson.stage().label(),
-                            steps.get(0))
-                    .stripTrailing());
-            steps.stream().skip(1).forEach(more -> out.add(" ".repeat(WIDTH - room + title) + more));
+        for (ModuleState module : board.modules()) {
+            module.module().ifPresent(known -> out.addAll(heading(module)));
+            for (LessonState lesson : module.lessons()) {
+                words += lesson.lesson().script().spokenWords();
+                seconds += lesson.seconds();
+                List<String> steps = Text.wrap(lesson.next(), room - title);
+                out.add(String.format(
+                                Locale.ROOT,
+                                row,
+                                lesson.lesson().number(),
+                                Text.fit(lesson.lesson().title(), title),
+                                lesson.lesson().script().spokenWords(),
+                                Text.clock(lesson.seconds()),
+                                lesson.stage().label(),
+                                steps.get(0))
+                        .stripTrailing());
+                steps.stream().skip(1).forEach(more -> out.add(" ".repeat(WIDTH - room + title) + more));
+            }
         }
         out.add(String.format(Locale.ROOT, row, "", Text.fit("in all", title), words, Text.clock(seconds), "", "")
                 .stripTrailing());
@@ -128,13 +131,22 @@ public final class BoardText {
             return;
         }
         out.add("Not finished. Promise nobody a date before it is; missing are:");
-        for (LessonState state : board.lessons()) {
-            List<String> missing = state.missing();
-            if (!missing.isEmpty()) {
-                List<String> rows = Text.wrap(state.lesson().name() + ": " + String.join(", ", missing), WIDTH - 4);
-                out.add("  " + rows.get(0));
-                rows.stream().skip(1).forEach(more -> out.add("    " + more));
+        for (ModuleState module : board.modules()) {
+            module.module().ifPresent(known -> out.addAll(heading(module)));
+            for (LessonState state : module.lessons()) {
+                List<String> missing = state.missing();
+                if (!missing.isEmpty()) {
+                    List<String> rows = Text.wrap(state.lesson().name() + ": " + String.join(", ", missing), WIDTH - 4);
+                    out.add("  " + rows.get(0));
+                    rows.stream().skip(1).forEach(more -> out.add("    " + more));
+                }
             }
         }
+    }
+
+    /** For example "Module 2: Knots (1:02:10), 2 of 6 lessons can go out". */
+    private static List<String> heading(ModuleState module) {
+        String length = module.lessons().isEmpty() ? "" : " (" + Text.clock(module.seconds()) + ")";
+        return Text.wrap(module.heading() + length + ", " + module.standing());
     }
 }

@@ -3,7 +3,9 @@ package org.bookholder.course.edit;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.bookholder.course.Editing;
 
@@ -47,6 +49,23 @@ public record BurnDown(
                 ? Optional.empty()
                 : Optional.of(EditPlan.of(open, editing, next, speed.value()).ends(next));
         return new BurnDown(from, planned, real(tasks, from, today), forecast, speed.value(), speed.from());
+    }
+
+    /**
+     * The last day of the week in which each lesson that is still to be edited will be done, by its name, at the speed so far; none while that
+     * is unknown.
+     */
+    Map<String, LocalDate> finishes(List<EditTask> tasks, Editing editing, LocalDate today) {
+        Map<String, LocalDate> days = new HashMap<>();
+        if (speed > 0) {
+            List<EditTask> open = tasks.stream().filter(t -> t.done().isEmpty()).toList();
+            LocalDate week = today.isBefore(from) ? from : today;
+            for (EditWeek one : EditPlan.of(open, editing, week, speed).weeks()) {
+                LocalDate last = one.begins().plusDays(DAYS - 1);
+                one.finished().forEach(name -> days.put(name, last));
+            }
+        }
+        return days;
     }
 
     private static Optional<LocalDate> firstDone(List<EditTask> tasks) {

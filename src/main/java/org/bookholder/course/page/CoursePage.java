@@ -10,6 +10,7 @@ import org.bookholder.course.board.Board;
 import org.bookholder.course.board.BoardText;
 import org.bookholder.course.board.DueFact;
 import org.bookholder.course.board.LessonState;
+import org.bookholder.course.board.ModuleState;
 import org.bookholder.course.edit.BurnDown;
 import org.bookholder.course.shoot.PlannedSession;
 import org.bookholder.course.shoot.RecordingTask;
@@ -35,6 +36,7 @@ public final class CoursePage {
         .s { border-left: .3rem solid var(--todo); padding-left: .6rem; white-space: nowrap }
         .s.u { border-left-color: var(--under-way) } .s.d { border-left-color: var(--done) }
         .q { color: var(--quiet) }
+        .module td { padding-top: 1.2rem }
         svg text { fill: var(--ink); font: 13px Georgia, serif }
         """;
 
@@ -92,18 +94,28 @@ public final class CoursePage {
                 .element("th", "Next")
                 .element("th", "Missing")
                 .close();
-        for (LessonState state : board.lessons()) {
-            List<String> missing = state.missing();
-            String progress = missing.isEmpty() ? "s d" : state.recording().begun() ? "s u" : "s";
-            page.open("tr").element("td", state.lesson().number(), "class", "n");
-            page.element("td", state.lesson().title());
-            page.element("td", state.lesson().script().spokenWords(), "class", "n");
-            page.element("td", Text.clock(state.seconds()), "class", "n");
-            page.element("td", state.stage().label(), "class", progress);
-            page.element("td", state.next());
-            page.element("td", String.join(", ", missing), "class", "q").close();
+        for (ModuleState module : board.modules()) {
+            if (module.module().isPresent()) {
+                page.open("tr", "class", "module").open("td", "colspan", "7").element("strong", module.heading());
+                page.text(" " + Text.clock(module.seconds()) + ", " + module.standing())
+                        .close()
+                        .close();
+            }
+            module.lessons().forEach(state -> writeLesson(page, state));
         }
         page.close();
+    }
+
+    private static void writeLesson(Markup page, LessonState state) {
+        List<String> missing = state.missing();
+        String progress = missing.isEmpty() ? "s d" : state.recording().begun() ? "s u" : "s";
+        page.open("tr").element("td", state.lesson().number(), "class", "n");
+        page.element("td", state.lesson().title());
+        page.element("td", state.lesson().script().spokenWords(), "class", "n");
+        page.element("td", Text.clock(state.seconds()), "class", "n");
+        page.element("td", state.stage().label(), "class", progress);
+        page.element("td", state.next());
+        page.element("td", String.join(", ", missing), "class", "q").close();
     }
 
     private static void writeFacts(Markup page, List<DueFact> due) {

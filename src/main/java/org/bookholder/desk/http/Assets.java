@@ -32,6 +32,7 @@ final class Assets {
             "jobs.js",
             "plan.js",
             "planned.js",
+            "modules.js",
             "gate.js",
             "work.js",
             "rail.js",

@@ -128,11 +128,14 @@ function show() {
 /** The heading of a session's lesson: its number, if it is one of the course, and its title. */
 const headed = ({ number, lesson }) => (number ? `${number} · ${lesson}` : lesson);
 
+/** The same with the module in which it stands. */
+const placed = (s) => (s.module ? `${headed(s)} (${s.module})` : headed(s));
+
 function showSessions() {
   const lessons = [...new Map(course.sessions.map((s) => [`${s.number} ${s.lesson}`, s])).values()]
     .sort((a, b) => a.number - b.number || a.lesson.localeCompare(b.lesson));
   const tables = lessons.map((lesson) => el('table', {},
-    el('caption', {}, headed(lesson)),
+    el('caption', {}, placed(lesson)),
     el('tbody', {},
       el('tr', {}, el('th', { scope: 'col' }, 'Began'), el('th', { scope: 'col', class: 'n' }, 'Takes'),
         el('th', { scope: 'col', class: 'n' }, 'Length'), el('th', { scope: 'col', class: 'n' }, 'Read'),
@@ -175,10 +178,10 @@ function fillSelect(id, options) {
 }
 
 function showFilters() {
-  const lessons = [...new Set(course.sessions.map((s) => s.lesson))];
+  const lessons = [...new Set([...course.sessions].sort((a, b) => a.number - b.number).map(headed))];
   fillSelect('f-lesson', lessons.map((l) => [l, l]));
   const lesson = byId('f-lesson').value;
-  const sessions = course.sessions.filter((s) => !lesson || s.lesson === lesson);
+  const sessions = course.sessions.filter((s) => !lesson || headed(s) === lesson);
   fillSelect('f-session', sessions.map((s) => [s.name, when(s)]));
   const takes = Math.max(0, ...sessions.map((s) => s.takes));
   fillSelect('f-take', Array.from({ length: takes }, (_, i) => [String(i + 1), String(i + 1)]));
@@ -198,7 +201,7 @@ function listed() {
   const lesson = byId('f-lesson').value;
   const session = byId('f-session').value;
   const take = Number(byId('f-take').value);
-  return course.sessions.filter((s) => (!lesson || s.lesson === lesson) && (!session || s.name === session))
+  return course.sessions.filter((s) => (!lesson || headed(s) === lesson) && (!session || s.name === session))
     .flatMap((s) => s.listed.filter(REASONS[byId('f-reason').value]).map((line) => ({ s, line })))
     .filter(({ line }) => within(line, take) && (session || !line.again || byId('f-reason').value !== 'open'))
     .sort(ORDERS[byId('f-order').value]);
@@ -215,9 +218,10 @@ function showPickups() {
 function layOut() {
   const lessons = new Map();
   for (const { s, line } of listed().sort(byScript)) {
-    if (!lessons.has(s.lesson)) lessons.set(s.lesson, new Map());
+    const sheet = s.module ? placed(s) : s.lesson;
+    if (!lessons.has(sheet)) lessons.set(sheet, new Map());
     const taken = line.where ? `take ${line.where.take}, ${when(s)}` : when(s);
-    lessons.get(s.lesson).set(line.line, { number: line.line, text: line.text, why: `${why(line)} · ${taken}` });
+    lessons.get(sheet).set(line.line, { number: line.line, text: line.text, why: `${why(line)} · ${taken}` });
   }
   const [reason] = byId('f-reason').selectedOptions;
   fillSheet([...lessons].map(([title, lines]) => ({ title, lines: [...lines.values()] })),
@@ -231,7 +235,7 @@ function print() {
 /** The lines of each lesson below its title. */
 const byLesson = (list) => list.flatMap((one, i) => {
   const first = i === 0 || headed(list[i - 1].s) !== headed(one.s);
-  return [...(first ? [el('li', { class: 'of-lesson' }, el('h3', {}, headed(one.s)))] : []), item(one, true)];
+  return [...(first ? [el('li', { class: 'of-lesson' }, el('h3', {}, placed(one.s)))] : []), item(one, true)];
 });
 
 /** A line; below its lesson's title that is not said again. */
@@ -255,16 +259,14 @@ function showBoard() {
   const focused = document.activeElement?.dataset?.lesson;
   byId('standing').innerHTML = course.page;
   sayDays(byId('standing'));
-  const rows = byId('standing').querySelectorAll('table:first-of-type tr');
-  rows.forEach((row, i) => {
-    if (i === 0) {
-      row.append(el('th', { scope: 'col' }, 'Edit'));
-      return;
-    }
+  const [head, ...rows] = byId('standing').querySelectorAll('table:first-of-type tr');
+  head.append(el('th', { scope: 'col' }, 'Edit'));
+  rows.filter((row) => row.matches('.module')).forEach((row) => row.firstChild.setAttribute('colspan', '8'));
+  rows.filter((row) => !row.matches('.module')).forEach((row, i) => {
     row.children[1].classList.add('name');
-    const { name, title, number, unread, pickups } = course.board.lessons[i - 1];
+    const { name, title, number, unread, pickups } = course.board.lessons[i];
     if (acts && atHome && unread.length + pickups.length) row.children[5].append(dayButton({ number, title }, plan, tell));
-    const done = course.edited[i - 1];
+    const done = course.edited[i];
     row.append(el('td', {}, el('button', {
       type: 'button', 'data-lesson': name, 'aria-pressed': String(done), disabled: !acts,
       'aria-label': done ? `${title} is edited; take that back` : `Mark ${title} as edited`,

@@ -15,10 +15,11 @@ export function showGate(home) {
     el('p', { class: 'good' }, today.finished
       ? 'Every lesson is recorded, has no pickups left, and is edited, exported and checked.'
       : `${count(open.length, 'lesson')} of ${rows.length} ${open.length === 1 ? 'needs' : 'need'} something before the course can go out.`),
-    el('ol', { class: 'lessons' }, ...open.map((row) => el('li', { class: 'gate-row' },
+    el('ol', { class: 'lessons' }, ...open.flatMap((row, i) => [
+      row.module && row.module !== open[i - 1]?.module ? el('li', { class: 'of-module' }, row.module) : '', el('li', { class: 'gate-row' },
       el('span', { class: 'n' }, String(row.number)), el('span', { class: 'name' }, row.title),
       el('span', { class: 'missing' }, row.kind === 'unreadable' ? row.why
         : `Missing: ${today.steps.filter((_, i) => row.way[i] < 1).join(', ')}.`),
-      row.todo ? el('span', { class: 'small next-step' }, `Next: ${dated(row.todo)}.`) : ''))),
+        row.todo ? el('span', { class: 'small next-step' }, `Next: ${dated(row.todo)}.`) : '')])),
     today.finished ? '' : el('p', { class: 'small' }, 'Don\u2019t promise a date until this list is empty.'));
 }

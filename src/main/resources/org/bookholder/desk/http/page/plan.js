@@ -2,6 +2,7 @@
 
 import { question } from './ask.js';
 import { mark, saving, typeAgain, typedIn } from './inputs.js';
+import { modules } from './modules.js';
 import { fieldOf } from './options.js';
 import { dayHandle } from './onday.js';
 import { planned } from './planned.js';
@@ -54,6 +55,7 @@ function show(saved = '') {
     ownHours(),
     ...(plan.plan ? planned(plan.plan, handle) : []),
     calendarFile(),
+    modules(plan, told),
     ...groups.map(([title, fields]) => el('section', { class: 'group' }, el('h3', {}, title), el('div', { class: 'fields' }, ...fields.map(line)),
       title === GROUPS[''] ? profile() : '')),
     kinds());
@@ -93,6 +95,10 @@ const CHANGES = {
   day: ({ day, on }) => (on ? `${said(day)} as a recording day` : `${said(day)} as a day off`),
   hours: ({ day }) => `the hours of ${said(day)}`,
   kind: ({ script }) => `how much there is to edit in ${titled(script)}`,
+  module_add: ({ title }) => `the module ${title}`,
+  module_name: ({ title }) => `the name ${title}`,
+  module_remove: () => 'the removal of a module',
+  module_move: ({ script }) => `where ${titled(script)} stands`,
   set: ({ path }) => `\u201c${plan.fields.find((field) => field.path === path)?.label ?? path}\u201d`,
   profile: () => 'the delivery profile',
 };

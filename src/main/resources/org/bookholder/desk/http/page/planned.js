@@ -44,13 +44,14 @@ const session = ({ day, length, reading, slots }, i, handle) => el('div', { clas
     el('span', { class: 'name' }, slot.what || USES[slot.use], slot.chosen ? el('span', { class: 'small' }, ' · your choice') : ''),
     el('span', { class: 'at' }, slot.length), slot.lesson ? handle({ day }, slot) : ''))));
 
-function editing({ toEdit, weeks, usual, forecast, launch, caution }) {
+function editing({ toEdit, weeks, usual, forecast, launch, caution, modules }) {
   return [el('p', {}, `${toEdit}.`),
     el('ol', { class: 'slots weeks' }, ...together(weeks).map(({ begins, idle, finished, rest, begun, hours, lasts }) => el('li', { class: idle ? 'break' : '' },
       el('span', { class: 'at' }, said(begins)),
       el('span', { class: 'name' }, idle ? `waits for the recording${lasts > 1 ? `, ${lasts} weeks` : ''}`
         : [...finished.map((name, i) => (rest && !i ? `rest of ${name}` : name)), begun && `part of ${begun}`].filter(Boolean).join(', ')),
       el('span', { class: 'at' }, idle ? '' : `${hours.toFixed(1)} h`)))),
+    modules.length ? el('ul', { class: 'modules-when' }, ...modules.map((text) => el('li', {}, `${dated(text)}.`))) : '',
     ...[usual, ends(forecast), launch && hoped(launch)].filter(Boolean).map((text) => el('p', { class: 'small' }, text)),
     caution ? el('p', {}, caution) : ''];
 }

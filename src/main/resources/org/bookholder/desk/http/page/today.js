@@ -119,8 +119,15 @@ export function showOrder(home, act) {
 
 function list(title, rows, home, act, id) {
   if (!rows.length) return [];
-  return [el('h3', { class: 'list-title' }, title), el('ol', { class: 'lessons', id }, ...rows.map((row) => (
-    { lesson, break: pause, unreadable }[row.kind](row, home, act))))];
+  const shown = { lesson, break: pause, unreadable };
+  return [el('h3', { class: 'list-title' }, title), el('ol', { class: 'lessons', id }, ...rows.flatMap((row, i) => [
+    ...headed(rows, i), shown[row.kind](row, home, act)]))];
+}
+
+/** The module of a row, where another one begins; a break stands in none. */
+function headed(rows, i) {
+  const before = rows.slice(0, i).findLast((row) => row.kind !== 'break');
+  return rows[i].module && rows[i].module !== before?.module ? [el('li', { class: 'of-module' }, rows[i].module)] : [];
 }
 
 /** The planned day stands above the list. */
